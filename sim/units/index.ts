@@ -1,0 +1,32 @@
+// Families of units
+
+export { current } from "./current.ts";
+export { length } from "./length.ts";
+export { mass } from "./mass.ts";
+export { power } from "./power.ts";
+export { rate } from "./rate.ts";
+export { speed } from "./speed.ts";
+export { temperature } from "./temperature.ts";
+export { time } from "./time.ts";
+export type { UnitFamily, UnitScale } from "./unitFamily.ts";
+export { volume } from "./volume.ts";
+
+// From text to numbers
+
+export { foundWords } from "./foundWords.ts";
+export { quantityPattern } from "./quantityPattern.ts";
+export { CLOCK_EXAMPLE, CLOCK_PATTERN, readClock } from "./readClock.ts";
+export type { Reading, ReadingFault } from "./reading.ts";
+export { MONEY_EXAMPLE, MONEY_PATTERN, type Money, readMoney } from "./readMoney.ts";
+export { MONEY_RATE_EXAMPLE, MONEY_RATE_PATTERN, type MoneyRate, readMoneyRate } from "./readMoneyRate.ts";
+export { allowedUnits, readQuantity } from "./readQuantity.ts";
+export { readShare, SHARE_PATTERN } from "./readShare.ts";
+
+// From numbers to text
+
+export { formatClock, writeClock } from "./formatClock.ts";
+export { formatDuration } from "./formatDuration.ts";
+export { formatNumber } from "./formatNumber.ts";
+export { formatQuantity, writeQuantity } from "./formatQuantity.ts";
+export { formatRate } from "./formatRate.ts";
+export { formatShare } from "./formatShare.ts";
