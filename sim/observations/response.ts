@@ -1,0 +1,7 @@
+import type { DayRecord } from "../engine/dayRecord.ts";
+import type { ResponseInfo } from "./responseInfo.ts";
+
+/** A response: what it is, and how it is read off a day. `of` gives null where the day has no such value. */
+export interface Response extends ResponseInfo {
+  of(day: DayRecord): number | null;
+}

@@ -1,0 +1,11 @@
+import type { Plan } from "../plan/plan.ts";
+import type { ResponseInfo } from "./responseInfo.ts";
+import { responseList } from "./responseList.ts";
+
+/**
+ * What can be measured on a day of this plan: key, label in plain words, unit, format and wanted direction, in the order
+ * of a report (the day, heads, limits, crews, supply, sections, stages). `measure` gives a value for each key.
+ */
+export function responsesOf(plan: Plan): ResponseInfo[] {
+  return responseList(plan).map(({ key, label, unit, format, better }) => ({ key, label, unit, format, better }));
+}

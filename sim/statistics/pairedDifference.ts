@@ -1,0 +1,56 @@
+import type { ResponseInfo } from "../observations/index.ts";
+import { differenceWords } from "./differenceWords.ts";
+import { type Estimate, estimate } from "./estimate.ts";
+
+/** Mean difference to the base case over the replications that both have, with its interval. */
+export interface Difference extends Estimate {
+  /** Relative to the base's mean; null when that is 0, and for a time of day, which has no natural zero. */
+  relativeLow: number | null;
+  relativeHigh: number | null;
+  /** The interval leaves 0 out. */
+  shown: boolean;
+  /** One sentence that says it, with its confidence. */
+  words: string;
+}
+
+/**
+ * Difference of a variant to the base case under common random numbers: variant minus base, replication by replication
+ * (the paired-t interval; any statistics text, e.g. Snedecor and Cochran 1989, ch. 6).
+ *
+ * `variantValues[i]` and `baseValues[i]` must come from the same replication. A pair with a null in it is left out and
+ * `n` says how many remain. Null when no pair is left ("not applicable"); with one pair the interval is null and the
+ * difference is not `shown`.
+ */
+export function pairedDifference(
+  variantValues: readonly (number | null)[],
+  baseValues: readonly (number | null)[],
+  confidence: number,
+  info: ResponseInfo,
+): Difference | null {
+  if (variantValues.length !== baseValues.length) {
+    throw new RangeError(
+      `pairedDifference: ${variantValues.length} values against ${baseValues.length}; they must be pairs`,
+    );
+  }
+  const differences: number[] = [];
+  const bases: number[] = [];
+  for (let replication = 0; replication < baseValues.length; replication++) {
+    const variant = variantValues[replication]!;
+    const base = baseValues[replication]!;
+    if (variant === null || base === null) continue;
+    differences.push(variant - base);
+    bases.push(base);
+  }
+  const found = estimate(differences, confidence);
+  const baseMean = estimate(bases, confidence)?.mean;
+  if (found === null || baseMean === undefined) return null;
+  const relative = (bound: number | null): number | null =>
+    bound === null || baseMean === 0 || info.format === "clock" ? null : bound / Math.abs(baseMean);
+  return {
+    ...found,
+    relativeLow: relative(found.low),
+    relativeHigh: relative(found.high),
+    shown: found.low !== null && found.high !== null && (found.low > 0 || found.high < 0),
+    words: differenceWords(found, confidence, info),
+  };
+}

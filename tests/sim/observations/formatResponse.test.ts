@@ -1,0 +1,61 @@
+import { describe, expect, it } from "vitest";
+import { formatResponse, formatSpan, type ResponseInfo } from "../../../sim/observations/index.ts";
+
+function info(format: ResponseInfo["format"], unit = ""): ResponseInfo {
+  return { key: "key", label: "label", unit, format, better: null };
+}
+
+describe("formatResponse", () => {
+  it.each([
+    [612.34, "612.3 carcasses/h"],
+    [5860, "5860 carcasses/h"],
+    [0, "0 carcasses/h"],
+    [-0, "0 carcasses/h"],
+    [0.04567, "0.046 carcasses/h"],
+    [1e-9, "0.00000 carcasses/h"],
+    [-1e-9, "0.00000 carcasses/h"],
+  ])("shows %s with its unit", (value, text) => {
+    expect(formatResponse(value, info("number", "carcasses/h"), 0)).toBe(text);
+  });
+
+  it.each([
+    [0, "06:00"],
+    [9 * 3600 + 42 * 60 + 31, "15:43"],
+    [17 * 3600 + 59 * 60 + 59, "00:00 +1 d"],
+    [-3600, "05:00"],
+    [-7 * 3600, "23:00 -1 d"],
+  ])("shows %s s after 06:00 as a time of day", (value, text) => {
+    expect(formatResponse(value, info("clock"), 6 * 3600)).toBe(text);
+  });
+
+  it.each([
+    [0, "0 s"],
+    [95.25, "95.3 s"],
+    [2112, "35.2 min"],
+    [9000, "2.50 h"],
+    [-600, "-10 min"],
+  ])("shows a duration of %s s in the unit that suits it", (value, text) => {
+    expect(formatResponse(value, info("duration", "s"), 0)).toBe(text);
+  });
+
+  it("shows a share in per cent", () => {
+    expect(formatResponse(0.1234, info("share"), 0)).toBe("12.3 %");
+  });
+});
+
+describe("formatSpan", () => {
+  it("gives a difference its sign, and none to zero", () => {
+    expect(formatSpan(12.34, info("number", "heads"))).toBe("+12.3 heads");
+    expect(formatSpan(-12.34, info("number", "heads"))).toBe("-12.3 heads");
+    expect(formatSpan(0, info("number", "heads"))).toBe("0 heads");
+    expect(formatSpan(5, info("number", "heads"), "plain")).toBe("5 heads");
+  });
+
+  it("never shows a difference of two times of day as a time of day", () => {
+    expect(formatSpan(630, info("clock"))).toBe("+10.5 min");
+  });
+
+  it("calls a difference of shares percentage points", () => {
+    expect(formatSpan(-0.0123, info("share"))).toBe("-1.23 percentage points");
+  });
+});

@@ -1,0 +1,32 @@
+import { describe, expect, it } from "vitest";
+import { estimate } from "../../../sim/statistics/index.ts";
+import { BASE_SAMPLE } from "../../support/workedSample.ts";
+
+describe("estimate", () => {
+  it("gives mean, spread and 95 % Student interval of the worked sample (recomputed with SciPy)", () => {
+    const found = estimate(BASE_SAMPLE, 0.95)!;
+    expect(found.n).toBe(10);
+    expect(found.mean).toBeCloseTo(606, 12);
+    expect(found.sd).toBeCloseTo(10.0995049, 7);
+    expect(found.halfWidth).toBeCloseTo(7.2247506, 6);
+    expect(found.low).toBeCloseTo(598.775249, 6);
+    expect(found.high).toBeCloseTo(613.224751, 6);
+    expect([found.min, found.max]).toEqual([590, 621]);
+  });
+
+  it("tells not applicable, not enough data and zero apart", () => {
+    expect(estimate([null, null], 0.95)).toBeNull();
+    expect(estimate([], 0.95)).toBeNull();
+    expect(estimate([0, null], 0.95)).toMatchObject({ n: 1, mean: 0, halfWidth: null, low: null, high: null });
+    expect(estimate([0, 0], 0.95)).toMatchObject({ n: 2, mean: 0, halfWidth: 0, low: 0, high: 0 });
+  });
+
+  it("leaves missing values out and counts the rest", () => {
+    const gaps = BASE_SAMPLE.flatMap((value) => [value, null]);
+    expect(estimate(gaps, 0.95)).toEqual(estimate(BASE_SAMPLE, 0.95));
+  });
+
+  it.each([0, 1, 95, Number.NaN])("refuses a confidence of %s", (confidence) => {
+    expect(() => estimate(BASE_SAMPLE, confidence)).toThrow(/between 0 and 1/);
+  });
+});

@@ -1,0 +1,177 @@
+import type { DayRecord, StageRecord, Tally } from "../../sim/engine/dayRecord.ts";
+import type { Plan } from "../../sim/plan/plan.ts";
+
+/** A plan and a day for it, written by hand so that every measure can be worked out in the head. All invented. */
+export const HAND_MADE_PLAN: Plan = {
+  name: "Hand-made plant",
+  notes: "Invented.",
+  sources: [{ path: "", kind: "invented", note: "for tests" }],
+  day: {
+    startClockSeconds: 6 * 3600,
+    shifts: [{ name: "early", fromSeconds: 1800, toSeconds: 7200 }],
+    breaks: [{ name: "coffee", atSeconds: 3600, lengthSeconds: 600, crews: ["dressing"], stages: [] }],
+    closing: { rule: "finish" },
+    ceilingSeconds: 50_000,
+  },
+  supply: {
+    kind: "loads",
+    loads: [
+      {
+        name: "first lorry",
+        atSeconds: 600,
+        delay: null,
+        crates: 50,
+        headsPerCrate: 20,
+        deadOnArrivalShare: 0.01,
+        liveWeightKg: { family: "constant", value: 2.5 },
+      },
+    ],
+  },
+  liveHandling: {
+    unloading: crateStep(),
+    lairageCrates: 40,
+    feeding: crateStep(),
+    cratesAtHanging: 2,
+  },
+  crews: [{ name: "dressing", people: [4], rule: "furthest downstream" }],
+  line: [
+    {
+      kind: "station",
+      name: "skinning",
+      section: "dressing",
+      travelSeconds: null,
+      work: "manual",
+      buffer: 5,
+      positions: 2,
+      cycleSeconds: { family: "constant", value: 8 },
+      crew: "dressing",
+      peoplePerPosition: 1,
+      breakdowns: [],
+      removals: [{ as: "condemned", share: 0.01 }],
+    },
+    {
+      kind: "dwell",
+      name: "chilling",
+      section: "chilling",
+      travelSeconds: null,
+      places: 100,
+      dwellSeconds: { family: "constant", value: 600 },
+      removals: [],
+    },
+  ],
+  limits: [
+    {
+      name: "stick to evisceration",
+      from: { stage: "skinning", moment: "entry" },
+      to: { stage: "skinning", moment: "end" },
+      minSeconds: null,
+      maxSeconds: 60,
+      source: "house rule, invented",
+    },
+    {
+      name: "chilling time",
+      from: { stage: "chilling", moment: "start" },
+      to: { stage: "chilling", moment: "end" },
+      minSeconds: 600,
+      maxSeconds: null,
+      source: "house rule, invented",
+    },
+  ],
+  targetHeadsPerSecond: 0.2,
+};
+
+function crateStep(): NonNullable<Plan["liveHandling"]>["unloading"] {
+  return {
+    positions: 1,
+    secondsPerCrate: { family: "constant", value: 30 },
+    crew: null,
+    peoplePerPosition: 0,
+    breakdowns: [],
+  };
+}
+
+/** First shift from 1800 s, last head out at 9000 s: 960 carcasses in 2 h are 480 an hour. */
+export function handMadeDay(replication = 0): DayRecord {
+  return {
+    replication,
+    status: "finished",
+    stuckAt: [],
+    startClockSeconds: 6 * 3600,
+    watchedFromSeconds: 0,
+    finishSeconds: 9000,
+    shiftEndSeconds: 7200,
+    events: 12_345,
+    heads: {
+      arrived: 1000,
+      hung: 990,
+      out: { carcass: 960, "dead on arrival": 10, condemned: 30 },
+      turnedAway: 0,
+      inLairage: 0,
+      onLine: 0,
+    },
+    stages: [
+      stage("unloading", "", "crates", Number.POSITIVE_INFINITY, 1, [4500, 0, 4500, 0, 0, 0], { mean: 3, max: 50 }),
+      stage("crate feeding", "", "crates", 40, 1, [1800, 900, 6300, 0, 0, 0], { mean: 12, max: 40 }),
+      stage("skinning", "dressing", "station", 5, 2, [9000, 1800, 3600, 900, 1800, 900], { mean: 2.5, max: 5 }),
+      stage("chilling", "chilling", "dwell", 100, 1, [6750, 0, 2250, 0, 0, 0], { mean: 61, max: 90 }),
+    ],
+    crews: [{ name: "dressing", peopleMax: 4, busySeconds: 21_600, presentSeconds: 28_800 }],
+    sections: [
+      { name: "dressing", wip: { mean: 4.25, max: 7 } },
+      { name: "chilling", wip: { mean: 61, max: 90 } },
+    ],
+    limits: [
+      { name: "stick to evisceration", minSeconds: null, maxSeconds: 60, tally: tally(200, 12, 75), beyond: 5 },
+      { name: "chilling time", minSeconds: 600, maxSeconds: null, tally: tally(0, 0, 0), beyond: 0 },
+    ],
+    timeInSystem: tally(960, 700, 5000),
+    loads: [
+      {
+        name: "first lorry",
+        heads: 1000,
+        crates: 50,
+        dueSeconds: 600,
+        arrivedSeconds: 700,
+        unloadedSeconds: 2500,
+        emptiedSeconds: 8000,
+      },
+    ],
+    lairage: { mean: 14.5, max: 40 },
+    traces: null,
+    perHead: null,
+  };
+}
+
+function stage(
+  name: string,
+  section: string,
+  kind: StageRecord["kind"],
+  places: number,
+  positions: number,
+  stateSeconds: number[],
+  queue: StageRecord["queue"],
+): StageRecord {
+  return { name, section, kind, places, positions, processed: 990, queue, stateSeconds, stops: 3 };
+}
+
+/** Quantiles on the straight line from min to max. */
+export function tally(count: number, min: number, max: number): Tally {
+  const at = (p: number): number => min + p * (max - min);
+  return {
+    count,
+    mean: at(0.5),
+    sd: (max - min) / Math.sqrt(12),
+    min,
+    max,
+    quantiles: {
+      p05: at(0.05),
+      p25: at(0.25),
+      p50: at(0.5),
+      p75: at(0.75),
+      p90: at(0.9),
+      p95: at(0.95),
+      p99: at(0.99),
+    },
+    bins: count === 0 ? [] : [{ from: min, to: max, count }],
+  };
+}
