@@ -1,4 +1,4 @@
-import type { DayRecord } from "../engine/dayRecord.ts";
+import type { DayRecord } from "../engine/index.ts";
 import { CARCASS } from "../line/index.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Response } from "./response.ts";

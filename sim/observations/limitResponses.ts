@@ -1,4 +1,4 @@
-import type { LimitRecord, Tally } from "../engine/dayRecord.ts";
+import type { LimitRecord, Tally } from "../engine/index.ts";
 import type { Plan, TimeLimit } from "../plan/plan.ts";
 import type { Response } from "./response.ts";
 

@@ -1,4 +1,4 @@
-import type { DayRecord } from "../engine/dayRecord.ts";
+import type { DayRecord } from "../engine/index.ts";
 import type { ResponseInfo } from "./responseInfo.ts";
 
 /** A response: what it is, and how it is read off a day. `of` gives null where the day has no such value. */

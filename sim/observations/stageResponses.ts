@@ -1,4 +1,4 @@
-import { STATES, type StageRecord, type State } from "../engine/dayRecord.ts";
+import { STATES, type StageRecord, type State } from "../engine/index.ts";
 import { steps } from "../line/index.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Response } from "./response.ts";

@@ -1,4 +1,4 @@
-import type { DayRecord, LoadRecord } from "../engine/dayRecord.ts";
+import type { DayRecord, LoadRecord } from "../engine/index.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Response } from "./response.ts";
 

@@ -1,4 +1,4 @@
-import type { DayRecord } from "../engine/dayRecord.ts";
+import type { DayRecord } from "../engine/index.ts";
 import type { ResponseInfo } from "../observations/index.ts";
 import type { Difference, Estimate } from "../statistics/index.ts";
 import type { Factor } from "../study/study.ts";

@@ -1,0 +1,44 @@
+import { readdirSync, realpathSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { cwd } from "node:process";
+
+/** What a run folder holds; with anything else in it, a folder is not ours to replace. */
+const OURS = new Set([
+  ...["plan.json", "study.json", "results.json", "summary.csv", "values.csv", "traces.csv", "report.html", "charts"],
+]);
+
+/**
+ * Why this folder cannot take a run, in words with the remedy; null when it can. A folder that is absent or empty can; one
+ * with an earlier run in it can when `overwrite` is set; one with anything else in it never can, so that a slip of the
+ * hand does not delete someone's work.
+ */
+export function runFolderProblem(folder: string, overwrite: boolean): string | null {
+  const entries = entriesOf(folder);
+  if (entries === null || (entries.length === 0 && !isHere(folder))) return null;
+  if (entries === "a file") return `${folder}: this is a file; name a folder, or one that does not exist yet.`;
+  if (isHere(folder)) return `${folder}: this is the folder you are in; name one below it.`;
+  const others = foreignIn(folder, entries);
+  if (others.length > 0) {
+    const named = others.slice(0, 3).join(", ") + (others.length > 3 ? ", ..." : "");
+    return `${folder}: holds files that are not of a run (${named}); name another folder.`;
+  }
+  return overwrite ? null : `${folder}: already holds a run; name another folder, or add --overwrite to replace it.`;
+}
+
+function foreignIn(folder: string, entries: readonly string[]): string[] {
+  const charts = entries.includes("charts") ? readdirSync(join(folder, "charts")) : [];
+  return [
+    ...entries.filter((name) => !OURS.has(name)),
+    ...charts.filter((name) => !name.endsWith(".svg")).map((name) => `charts/${name}`),
+  ].sort();
+}
+
+function isHere(folder: string): boolean {
+  return realpathSync(folder) === realpathSync(cwd());
+}
+
+function entriesOf(folder: string): string[] | "a file" | null {
+  const found = statSync(folder, { throwIfNoEntry: false });
+  if (found === undefined) return null;
+  return found.isDirectory() ? readdirSync(folder) : "a file";
+}

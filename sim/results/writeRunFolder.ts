@@ -1,0 +1,68 @@
+import { existsSync, mkdirSync, realpathSync, renameSync, rmdirSync, rmSync, writeFileSync } from "node:fs";
+import { basename, dirname, join, resolve } from "node:path";
+import type { RunFile } from "./runFiles.ts";
+import { runFolderProblem } from "./runFolderProblem.ts";
+
+/** A path inside the run folder: plain names only, so neither ".." nor a drive nor a device can be in it. */
+const SAFE_PATH = /^([a-z0-9][a-z0-9_-]*\/)*[a-z0-9][a-z0-9_-]*(\.[a-z0-9]+)?$/i;
+
+/**
+ * Writes a run folder: all of it or nothing. The files go into a new folder beside it, which takes its name only when the
+ * last one is complete; after a failure the disk is as it was. Refuses what `runFolderProblem` refuses, and a file path
+ * that could leave the folder. `mark` tells the working folder from those of other runs at the same time (say, the
+ * process id).
+ */
+export function writeRunFolder(folder: string, files: readonly RunFile[], overwrite: boolean, mark: string): void {
+  const problem = runFolderProblem(folder, overwrite);
+  if (problem !== null) throw new Error(problem);
+  for (const { path } of files) {
+    if (!SAFE_PATH.test(path)) throw new Error(`writeRunFolder: "${path}" is no plain path inside a run folder`);
+  }
+  // A link to a folder stays a link: what it points to is replaced.
+  const target = existsSync(folder) ? realpathSync(folder) : resolve(folder);
+  const work = join(dirname(target), `.${basename(target)}-${mark}-new`);
+  const madeFirst = mkdirSync(dirname(target), { recursive: true });
+  try {
+    mkdirSync(work);
+    writeFiles(work, files);
+    swapIn(work, target, join(dirname(target), `.${basename(target)}-${mark}-old`));
+  } catch (error) {
+    rmSync(work, { recursive: true, force: true });
+    removeEmpty(dirname(target), madeFirst);
+    throw error;
+  }
+}
+
+function writeFiles(folder: string, files: readonly RunFile[]): void {
+  for (const { path, text } of files) {
+    const file = join(folder, path);
+    mkdirSync(dirname(file), { recursive: true });
+    writeFileSync(file, text, { flag: "wx" });
+  }
+}
+
+/** Puts the finished folder in the place of the old one, which is kept aside until that has worked. */
+function swapIn(work: string, target: string, aside: string): void {
+  const replaces = existsSync(target);
+  if (replaces) renameSync(target, aside);
+  try {
+    renameSync(work, target);
+  } catch (error) {
+    if (replaces) renameSync(aside, target);
+    throw error;
+  }
+  if (replaces) rmSync(aside, { recursive: true, force: true });
+}
+
+/** Takes away the parent folders that were made for this run, as far as they are empty. */
+function removeEmpty(from: string, madeFirst: string | undefined): void {
+  if (madeFirst === undefined) return;
+  const top = resolve(madeFirst);
+  for (let folder = from; folder.startsWith(top); folder = dirname(folder)) {
+    try {
+      rmdirSync(folder);
+    } catch {
+      return; // Someone else has put something there in the meantime.
+    }
+  }
+}

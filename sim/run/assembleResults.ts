@@ -1,0 +1,100 @@
+import { type ResponseInfo, responsesOf } from "../observations/index.ts";
+import type { Plan } from "../plan/index.ts";
+import type { Difference, Estimate, StudyResults, VariantResults } from "../results/index.ts";
+import { estimate, pairedDifference } from "../statistics/index.ts";
+import type { Study } from "../study/index.ts";
+import type { DayOutcome } from "./daySimulator.ts";
+
+/** What results say about how they were made. */
+export interface Provenance {
+  /** Version of this program. */
+  gambrel: string;
+  /** Command line that repeats the run. */
+  command: string;
+}
+
+/** Puts the days of a study together. `outcomes[variant][replication]`, whatever the order in which they were finished. */
+export function assembleResults(
+  study: Study,
+  outcomes: readonly (readonly DayOutcome[])[],
+  { gambrel, command }: Provenance,
+): StudyResults {
+  const { name, question, reader, seed, replications, confidence, factors } = study;
+  const responses = reportedResponses(study);
+  const valuesOf = outcomes.map((days) => valuesByKey(days, responses));
+  return {
+    format: 1,
+    gambrel,
+    study: { name, question, reader, seed, replications, confidence, command },
+    plan: aboutPlan(study.variants[0]!.plan),
+    responses,
+    factors,
+    variants: study.variants.map((variant, index): VariantResults => {
+      const values = valuesOf[index]!;
+      return {
+        name: variant.name,
+        levels: variant.levels,
+        set: variant.set,
+        estimates: estimatesOf(values, confidence),
+        differences: index === 0 ? null : differencesOf(values, valuesOf[0]!, responses, confidence),
+        values,
+        day: { ...outcomes[index]![0]!.day!, perHead: null },
+      };
+    }),
+  };
+}
+
+/** The responses the study names, its headline first; all that any variant has when it names none. */
+function reportedResponses(study: Study): ResponseInfo[] {
+  const known = new Map<string, ResponseInfo>();
+  for (const { plan } of study.variants) {
+    for (const response of responsesOf(plan)) if (!known.has(response.key)) known.set(response.key, response);
+  }
+  if (study.responses.length === 0) return [...known.values()];
+  return study.responses.map((key) => {
+    const response = known.get(key);
+    if (response === undefined) throw new Error(`assembleResults: no variant has a response "${key}"`);
+    return response;
+  });
+}
+
+type Values = Record<string, (number | null)[]>;
+
+function valuesByKey(days: readonly DayOutcome[], responses: readonly ResponseInfo[]): Values {
+  return Object.fromEntries(responses.map(({ key }) => [key, days.map((day) => day.values[key] ?? null)]));
+}
+
+function estimatesOf(values: Values, confidence: number): Record<string, Estimate> {
+  return present(Object.entries(values).map(([key, list]) => [key, estimate(list, confidence)]));
+}
+
+function differencesOf(
+  values: Values,
+  base: Values,
+  responses: readonly ResponseInfo[],
+  confidence: number,
+): Record<string, Difference> {
+  return present(
+    responses.map((info) => [info.key, pairedDifference(values[info.key]!, base[info.key]!, confidence, info)]),
+  );
+}
+
+/** Leaves out what is null: a key that is absent means "not applicable". */
+function present<Found>(entries: readonly (readonly [string, Found | null])[]): Record<string, Found> {
+  return Object.fromEntries(entries.filter((entry): entry is [string, Found] => entry[1] !== null));
+}
+
+function aboutPlan(plan: Plan): StudyResults["plan"] {
+  const { shifts, breaks } = plan.day;
+  return {
+    name: plan.name,
+    notes: plan.notes,
+    sources: plan.sources,
+    targetHeadsPerHour: plan.targetHeadsPerSecond === null ? null : plan.targetHeadsPerSecond * 3600,
+    breaks: breaks.map(({ name, atSeconds, lengthSeconds }) => {
+      return { name, fromSeconds: atSeconds, toSeconds: atSeconds + lengthSeconds };
+    }),
+    shifts: shifts.map(({ name, fromSeconds, toSeconds }) => ({ name, fromSeconds, toSeconds })),
+    limitSources: Object.fromEntries(plan.limits.map(({ name, source }) => [name, source])),
+  };
+}

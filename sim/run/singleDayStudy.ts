@@ -1,0 +1,17 @@
+import type { Plan } from "../plan/index.ts";
+import type { Study } from "../study/index.ts";
+
+/** One day of one plan as the smallest study there is: one variant, one replication, every response. */
+export function singleDayStudy(plan: Plan, seed: string): Study {
+  return {
+    name: plan.name,
+    question: "What does one day of this plan look like?",
+    reader: "whoever looks at the plan",
+    seed,
+    replications: 1,
+    confidence: 0.95,
+    responses: [],
+    factors: [],
+    variants: [{ name: "the plan", levels: [], set: {}, plan }],
+  };
+}

@@ -1,0 +1,33 @@
+import { expect, it } from "vitest";
+import { stableJson } from "../../../sim/results/index.ts";
+import { handMadeResults } from "../../support/handMadeResults.ts";
+
+it("writes the same text whatever the order in which keys were set", () => {
+  expect(stableJson({ b: 1, a: { d: [1, 2], c: "x" } })).toBe(stableJson({ a: { c: "x", d: [1, 2] }, b: 1 }));
+});
+
+it("writes lists of plain values on one line and lists of objects line by line", () => {
+  expect(stableJson({ list: [1, null, "a"], rows: [{ x: 1 }], none: [], empty: {} })).toBe(
+    '{\n  "empty": {},\n  "list": [1, null, "a"],\n  "none": [],\n  "rows": [\n    {\n      "x": 1\n    }\n  ]\n}\n',
+  );
+});
+
+it("reads back to the bits that were written", () => {
+  const numbers = [0.1 + 0.2, 1e-300, Number.MAX_VALUE, 1 / 3, 5];
+  expect(JSON.parse(stableJson(numbers))).toEqual(numbers);
+});
+
+it("writes no limit as null and leaves an undefined property out", () => {
+  expect(JSON.parse(stableJson({ places: Number.POSITIVE_INFINITY, gone: undefined }))).toEqual({ places: null });
+});
+
+it("refuses NaN and says where it is", () => {
+  expect(() => stableJson({ day: { stages: [{ mean: Number.NaN }] } })).toThrow(/day\.stages\[0\]\.mean/);
+});
+
+it("writes whole results as JSON that reads back, but for places without limit", () => {
+  const results = handMadeResults();
+  const back = JSON.parse(stableJson(results));
+  expect(back).toEqual(JSON.parse(JSON.stringify(results)));
+  expect(back.variants[0].day.stages[0].places).toBeNull();
+});
