@@ -1,14 +1,19 @@
-/** The part of the Cephes library that the tests compare with; its own types are not reachable through its exports map. */
+/** The part of the Cephes library (reference functions for tests) that is used here; the package's own types miss it. */
 declare module "cephes" {
   const cephes: {
-    /** Quantile of Student's t with `df` degrees of freedom. */
-    stdtri(df: number, p: number): number;
-    /** Quantile of the standard normal distribution. */
+    compiled: Promise<void>;
+    igam(a: number, x: number): number;
+    igamc(a: number, x: number): number;
+    gamma(x: number): number;
+    ndtr(x: number): number;
     ndtri(p: number): number;
-    /** Quantile of the upper tail of the gamma distribution with unit scale. */
-    igami(shape: number, upperTail: number): number;
-    /** Quantile of the beta distribution. */
-    incbi(alpha: number, beta: number, p: number): number;
+    incbet(a: number, b: number, x: number): number;
+    incbi(a: number, b: number, p: number): number;
+    stdtr(df: number, t: number): number;
+    stdtri(df: number, p: number): number;
+    chdtrc(df: number, x: number): number;
+    pdtr(k: number, mean: number): number;
+    bdtr(k: number, n: number, p: number): number;
   };
   export default cephes;
 }

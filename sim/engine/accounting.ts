@@ -1,0 +1,92 @@
+import { CREW_PEOPLE } from "../line/index.ts";
+import { STATES } from "./dayRecord.ts";
+import type { DayState } from "./dayState.ts";
+
+const WIDTH = STATES.length;
+
+/** Books the time a position spent in its state and puts it into `state`. */
+export function setState(day: DayState, position: number, state: number): void {
+  const old = day.state[position]!;
+  if (old === state) return;
+  bookState(day, position);
+  day.state[position] = state;
+}
+
+export function bookState(day: DayState, position: number): void {
+  const since = day.stateSince[position]!;
+  const state = day.state[position]!;
+  day.stateSeconds[position * WIDTH + state]! += day.now - since;
+  day.stateSince[position] = day.now;
+  if (day.recorders !== null) day.recorders.states[day.line.positions.stage[position]!]!.add(state, since, day.now);
+}
+
+/** Books the time a stage's queue had its length and notes the new one. */
+export function noteQueue(day: DayState, stage: number, length: number): void {
+  bookQueue(day, stage);
+  day.queueShown[stage] = length;
+  if (length > day.queueMax[stage]!) day.queueMax[stage] = length;
+  if (day.recorders !== null) day.recorders.queues[stage]!.set(day.now, length);
+}
+
+export function bookQueue(day: DayState, stage: number): void {
+  day.queueArea[stage]! += day.queueShown[stage]! * (day.now - day.queueSince[stage]!);
+  day.queueSince[stage] = day.now;
+}
+
+/** Adds heads to (or takes them from) a section. */
+export function noteSection(day: DayState, section: number, change: number): void {
+  bookSection(day, section);
+  const heads = day.sectionHeads[section]! + change;
+  day.sectionHeads[section] = heads;
+  if (heads > day.sectionMax[section]!) day.sectionMax[section] = heads;
+  if (day.recorders !== null) day.recorders.sections[section]!.set(day.now, heads);
+}
+
+export function bookSection(day: DayState, section: number): void {
+  day.sectionArea[section]! += day.sectionHeads[section]! * (day.now - day.sectionSince[section]!);
+  day.sectionSince[section] = day.now;
+}
+
+/** Books a crew's busy and present person-seconds up to now; whoever finishes a head in hand is still present. */
+export function bookCrew(day: DayState, crew: number): void {
+  const seconds = day.now - day.crewSince[crew]!;
+  const busy = day.busyPeople[crew]!;
+  day.busySeconds[crew]! += busy * seconds;
+  day.presentSeconds[crew]! += Math.max(busy, peopleOnDuty(day, crew)) * seconds;
+  day.crewSince[crew] = day.now;
+}
+
+/** People of the crew who may begin something now, those at work included. */
+export function peopleOnDuty(day: DayState, crew: number): number {
+  return day.breaks[crew]! > 0 ? 0 : day.people[crew]!;
+}
+
+/** True when nobody of the crew is on duty but someone will come back: a planned absence. */
+export function crewIsAway(day: DayState, crew: number): boolean {
+  if (day.breaks[crew]! > 0) return true;
+  return day.people[crew] === 0 && moreShiftsFor(day, crew);
+}
+
+function moreShiftsFor(day: DayState, crew: number): boolean {
+  const { calendar } = day.line;
+  for (let row = day.calendarRow; row < calendar.count; row++) {
+    if (calendar.action[row] === CREW_PEOPLE && calendar.target[row] === crew && calendar.amount[row]! > 0) return true;
+  }
+  return false;
+}
+
+/** Starts all time-weighted figures and counts afresh; what is present stays. */
+export function forgetWarmUp(day: DayState): void {
+  const { stages, positions, sectionNames, crews } = day.line;
+  for (let position = 0; position < positions.count; position++) bookState(day, position);
+  for (let stage = 0; stage < stages.count; stage++) bookQueue(day, stage);
+  for (let section = 0; section < sectionNames.length; section++) bookSection(day, section);
+  for (let crew = 0; crew < crews.count; crew++) bookCrew(day, crew);
+  for (const column of [day.stateSeconds, day.queueArea, day.sectionArea, day.busySeconds, day.presentSeconds])
+    column.fill(0);
+  for (const column of [day.processed, day.stops, day.out, day.beyond]) column.fill(0);
+  day.queueMax.set(day.queueShown);
+  day.sectionMax.set(day.sectionHeads);
+  for (const tally of [day.timeInSystem, ...day.limitTallies]) tally.reset();
+  day.watchedFrom = day.now;
+}

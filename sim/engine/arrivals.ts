@@ -1,0 +1,70 @@
+import { noteQueue } from "./accounting.ts";
+import type { DayState } from "./dayState.ts";
+import { startWaiting } from "./flow.ts";
+import { joinLine } from "./hanging.ts";
+import { checkFinished } from "./leaveLine.ts";
+
+/** Sets the supply going at the day's start. */
+export function startSupply(day: DayState): void {
+  const { supply, stages } = day.line;
+  if (supply.kind === "saturated") startWaiting(day, stages.hanging);
+  else if (supply.kind === "stream") {
+    day.toHang = supply.heads;
+    scheduleHead(day);
+  } else {
+    day.toHang = supply.loads.reduce((sum, load) => sum + load.crates * load.headsPerCrate, 0);
+    scheduleLoad(day);
+  }
+}
+
+/** A lorry is there: its crates wait on it for unloading. */
+export function loadArrives(day: DayState): void {
+  const { supply } = day.line;
+  if (supply.kind !== "loads") return;
+  const index = day.loadOrder[day.loadRow++]!;
+  const load = supply.loads[index]!;
+  for (let number = 0; number < load.crates; number++) {
+    const crate = day.pool.take();
+    day.pool.load[crate] = index;
+    day.pool.number[crate] = load.headsPerCrate;
+    day.occupancy[supply.unloading]!++;
+    day.queue.push(supply.unloading, crate);
+  }
+  noteArrived(day, load.crates * load.headsPerCrate);
+  noteQueue(day, supply.unloading, day.queue.length[supply.unloading]!);
+  scheduleLoad(day);
+  startWaiting(day, supply.unloading);
+}
+
+/** A single head arrives; without a place it waits outside or is turned away. */
+export function headArrives(day: DayState): void {
+  const { supply, stages } = day.line;
+  if (supply.kind !== "stream") return;
+  day.toHang--;
+  noteArrived(day, 1);
+  scheduleHead(day);
+  if (supply.turnAway && day.occupancy[stages.hanging]! >= stages.places[stages.hanging]!) {
+    day.turnedAway++;
+    checkFinished(day);
+    return;
+  }
+  joinLine(day, day.pool.take(), -1, day.now);
+  noteQueue(day, stages.hanging, day.queue.length[stages.hanging]!);
+  startWaiting(day, stages.hanging);
+}
+
+function noteArrived(day: DayState, heads: number): void {
+  day.arrived += heads;
+  day.recorders?.arrived.set(day.now, day.arrived);
+}
+
+function scheduleLoad(day: DayState): void {
+  const { slots } = day.line;
+  const next = day.loadRow < day.loadOrder.length ? day.loadArrived[day.loadOrder[day.loadRow]!]! : Infinity;
+  day.calendar.schedule(slots.supply, next);
+}
+
+function scheduleHead(day: DayState): void {
+  const next = day.toHang > 0 ? day.now + day.interarrival!.draw() : Infinity;
+  day.calendar.schedule(day.line.slots.supply, next);
+}

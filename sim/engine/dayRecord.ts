@@ -1,0 +1,164 @@
+/** What a position is doing; the order is the order of the columns in every state table. */
+export const STATES = ["working", "blocked", "starved", "no crew", "down", "on break"] as const;
+export type State = (typeof STATES)[number];
+
+/**
+ * What one simulated day left behind: plain data (structured-clone and JSON safe, but for `Infinity`), seconds after the
+ * day's start, heads, kilograms. Time averages run from 0 to `finishSeconds` unless the run had a warm-up.
+ */
+export interface DayRecord {
+  replication: number;
+  /**
+   * "finished": every head that had to leave did. "ceiling": the plan's longest day was reached first. "stuck": heads are
+   * left but nothing can happen any more (`stuckAt` names the stages that hold them).
+   */
+  status: "finished" | "ceiling" | "stuck";
+  stuckAt: string[];
+  startClockSeconds: number;
+  /** Start of the time watched: 0 unless a warm-up was cut off. */
+  watchedFromSeconds: number;
+  /** The last head left the line (or the ceiling was reached). */
+  finishSeconds: number;
+  /** End of the last shift; what lies beyond is overtime. */
+  shiftEndSeconds: number;
+  events: number;
+  heads: HeadCounts;
+  stages: StageRecord[];
+  crews: CrewRecord[];
+  sections: SectionRecord[];
+  limits: LimitRecord[];
+  /** Arrival (of the load, or of the head in a stream) to leaving the line, carcasses only. */
+  timeInSystem: Tally;
+  loads: LoadRecord[];
+  /** Crates standing in lairage; null without loads. */
+  lairage: QueueRecord | null;
+  traces: Traces | null;
+  /** Only on request. */
+  perHead: HeadTable | null;
+}
+
+/** One row per head in hanging order. */
+export interface HeadTable {
+  heads: number;
+  /** times[(head * stages.length + stage) * 4 + moment], moments entry, start, end, exit; NaN where it never passed. */
+  times: Float64Array;
+  /** Index into the keys of `heads.out`, -1 while on the line. */
+  destinations: Int32Array;
+  /** Index into `loads`, -1 without loads. */
+  loads: Int32Array;
+  arrived: Float64Array;
+}
+
+export interface HeadCounts {
+  arrived: number;
+  hung: number;
+  /** By destination: "carcass" (went the whole way) and every name that the plan's removals use. */
+  out: Record<string, number>;
+  turnedAway: number;
+  inLairage: number;
+  onLine: number;
+}
+
+export interface StageRecord {
+  name: string;
+  section: string;
+  kind: "crates" | "station" | "dwell";
+  /** Places before the positions (Infinity: no limit); for a dwell stage its places. */
+  places: number;
+  positions: number;
+  /** Heads (crates, for a crate step) whose work ended here. */
+  processed: number;
+  /** Heads waiting in the buffer; for a dwell stage, all heads present. */
+  queue: QueueRecord;
+  /** Position-seconds in each of STATES; they add up to positions x time watched (dwell without limit: empty). */
+  stateSeconds: number[];
+  stops: number;
+}
+
+export interface QueueRecord {
+  mean: number;
+  max: number;
+}
+
+export interface CrewRecord {
+  name: string;
+  peopleMax: number;
+  busySeconds: number;
+  /** Person-seconds on duty: present by shift and not on break. */
+  presentSeconds: number;
+}
+
+export interface SectionRecord {
+  name: string;
+  wip: QueueRecord;
+}
+
+export interface LimitRecord {
+  name: string;
+  minSeconds: number | null;
+  maxSeconds: number | null;
+  tally: Tally;
+  /** Heads outside the limit. */
+  beyond: number;
+}
+
+/** A distribution kept in bounded memory: moments are exact, quantiles good to 0.4 % of their value. */
+export interface Tally {
+  count: number;
+  mean: number;
+  sd: number;
+  min: number;
+  max: number;
+  quantiles: { p05: number; p25: number; p50: number; p75: number; p90: number; p95: number; p99: number };
+  /** Ascending, not overlapping, empty ones left out; relative width under 1 %. */
+  bins: { from: number; to: number; count: number }[];
+}
+
+export interface LoadRecord {
+  name: string;
+  heads: number;
+  crates: number;
+  dueSeconds: number;
+  arrivedSeconds: number;
+  /** Last crate off the lorry. */
+  unloadedSeconds: number;
+  /** Last head taken out of its crates; null when some stayed in lairage. */
+  emptiedSeconds: number | null;
+}
+
+export interface Traces {
+  /** One per stage of `stages`, same order: heads waiting (dwell: present; crate step: crates waiting). */
+  queues: StepTrace[];
+  /** One per section, same order: heads in it. */
+  wip: StepTrace[];
+  /** Carcasses out so far. */
+  out: StepTrace;
+  /** Live heads arrived so far. */
+  arrived: StepTrace;
+  /** One per stage: seconds in each state by time bin. */
+  states: StateTrace[];
+}
+
+/**
+ * A step function of time. `exact`: value `values[i]` holds from `times[i]` on. `binned`: bin i covers
+ * [i, i + 1) x `binSeconds`; every value taken in it lies in low[i]..high[i], both of which it took, so no peak is lost.
+ */
+export type StepTrace =
+  | { kind: "exact"; name: string; endSeconds: number; times: number[]; values: number[] }
+  | {
+      kind: "binned";
+      name: string;
+      endSeconds: number;
+      binSeconds: number;
+      low: number[];
+      high: number[];
+      mean: number[];
+    };
+
+/** seconds[bin * STATES.length + state], position-seconds; bin i covers [i, i + 1) x `binSeconds`. */
+export interface StateTrace {
+  name: string;
+  endSeconds: number;
+  binSeconds: number;
+  seconds: number[];
+}

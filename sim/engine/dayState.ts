@@ -1,0 +1,237 @@
+import { type CompiledLine, DWELL } from "../line/index.ts";
+import { Sampler, type UniformStream, uniformStream } from "../random/index.ts";
+import { Calendar } from "./calendar.ts";
+import { STATES } from "./dayRecord.ts";
+import { Fifos } from "./fifos.ts";
+import { ItemPool } from "./itemPool.ts";
+import { Recorders } from "./recorders.ts";
+import { TallyBuilder } from "./tallyBuilder.ts";
+
+export const NONE = -1;
+
+export const WORKING = STATES.indexOf("working");
+export const BLOCKED = STATES.indexOf("blocked");
+export const STARVED = STATES.indexOf("starved");
+export const NO_CREW = STATES.indexOf("no crew");
+export const DOWN = STATES.indexOf("down");
+export const ON_BREAK = STATES.indexOf("on break");
+
+/** What a position's slot will announce. */
+export const NOTHING = 0;
+export const WORK_ENDS = 1;
+export const POSITION_FAILS = 2;
+export const POSITION_REPAIRED = 3;
+/** No event: the position holds a finished item that waits for a place downstream. */
+export const MOVE_ON = 4;
+
+export interface DayOptions {
+  /** Any text; with `replication` it fixes every draw. */
+  seed: string;
+  replication: number;
+  /** Mirror every uniform (u -> 1 - u). Default false. */
+  antithetic?: boolean;
+  /** Default "none". */
+  traces?: "none" | "binned" | "exact";
+  /** Check conservation after every event; slow. Default false. */
+  check?: boolean;
+  /** Forget everything counted before so many carcasses are out. Default 0. */
+  warmUpHeads?: number;
+  /** Keep the passing times of every head at every stage. Default false. */
+  perHead?: boolean;
+}
+
+/**
+ * Everything that changes while a day runs, as columns indexed like the compiled line's tables. The functions that change
+ * it stand in files of their own, one for each kind of thing that happens; this class only sets the columns up.
+ */
+export class DayState {
+  readonly line: CompiledLine;
+  readonly options: DayOptions;
+  readonly calendar: Calendar;
+  readonly pool: ItemPool;
+  now = 0;
+  events = 0;
+  finished = false;
+  /** Start of the time watched: 0, or the end of the warm-up. */
+  watchedFrom = 0;
+
+  // One row per stage.
+  /** Items waiting (station) or present (dwell), in order. */
+  readonly queue: Fifos;
+  /** Items on their way out of the stage to the next one, in order. */
+  readonly travelling: Fifos;
+  /** When the last item on its way arrives: travel keeps the order. */
+  readonly lastArrival: Float64Array;
+  /** Places taken, those reserved by travelling items included. */
+  readonly occupancy: Int32Array;
+  /** Positions with neither work nor stoppage. */
+  readonly idle: Int32Array;
+  readonly workingPositions: Int32Array;
+  readonly pauses: Int32Array;
+  readonly processed: Float64Array;
+  readonly stops: Float64Array;
+  readonly queueArea: Float64Array;
+  readonly queueSince: Float64Array;
+  readonly queueShown: Int32Array;
+  readonly queueMax: Int32Array;
+  /** Positions blocked for a place in the stage, in the order they blocked; row `stages.count` is the hanging point. */
+  readonly waiterFirst: Int32Array;
+  readonly waiterLast: Int32Array;
+  readonly work: Sampler[];
+  readonly travel: (Sampler | null)[];
+  readonly removal: (UniformStream | null)[];
+
+  // One row per position.
+  readonly item: Int32Array;
+  readonly state: Int8Array;
+  readonly stateSince: Float64Array;
+  /** Row-major position x state, position-seconds. */
+  readonly stateSeconds: Float64Array;
+  readonly announces: Int8Array;
+  readonly remaining: Float64Array;
+  readonly runStart: Float64Array;
+  /** Stoppages now in force. */
+  readonly stoppages: Int32Array;
+  readonly failingUnit: Int32Array;
+  readonly waiterNext: Int32Array;
+
+  // One row per failure unit.
+  readonly uptimeLeft: Float64Array;
+  readonly unitRunStart: Float64Array;
+  readonly unitDown: Int8Array;
+  readonly uptime: Sampler[];
+  readonly repair: Sampler[];
+
+  // One row per crew.
+  readonly people: Int32Array;
+  readonly breaks: Int32Array;
+  readonly busyPeople: Int32Array;
+  readonly crewSince: Float64Array;
+  readonly busySeconds: Float64Array;
+  readonly presentSeconds: Float64Array;
+
+  // Supply.
+  /** Loads in order of arrival, and the arrival times. */
+  readonly loadOrder: Int32Array;
+  readonly loadArrived: Float64Array;
+  readonly loadUnloaded: Float64Array;
+  readonly loadEmptied: Float64Array;
+  readonly loadHeadsLeft: Int32Array;
+  readonly loadCratesAboard: Int32Array;
+  readonly deadDraw: (UniformStream | null)[];
+  /** Crates at the hanging point, the first being emptied. */
+  readonly atHanging: Fifos;
+  interarrival: Sampler | null = null;
+  calendarRow = 0;
+  loadRow = 0;
+  arrived = 0;
+  hung = 0;
+  turnedAway = 0;
+  /** Heads not yet hung that will still come or are here. */
+  toHang = 0;
+  hangingClosed = false;
+
+  // Heads on the line and out of it.
+  headsOnLine = 0;
+  readonly out: Float64Array;
+  readonly sectionHeads: Int32Array;
+  readonly sectionMax: Int32Array;
+  readonly sectionArea: Float64Array;
+  readonly sectionSince: Float64Array;
+  readonly beyond: Float64Array;
+  readonly limitTallies: TallyBuilder[];
+  readonly timeInSystem = new TallyBuilder();
+  readonly recorders: Recorders | null;
+
+  constructor(line: CompiledLine, options: DayOptions) {
+    const { stages, positions, failures, crews } = line;
+    const stream = (owner: string, purpose: string) =>
+      uniformStream(options.seed, options.replication, owner, purpose, options.antithetic ?? false);
+    this.line = line;
+    this.options = options;
+    this.calendar = new Calendar(line.slots.count);
+    this.pool = new ItemPool(line.limits.count);
+
+    this.queue = new Fifos(stages.count, this.pool);
+    this.travelling = new Fifos(stages.count, this.pool);
+    this.lastArrival = new Float64Array(stages.count);
+    this.occupancy = new Int32Array(stages.count);
+    this.idle = Int32Array.from(stages.names, (_, stage) =>
+      stages.kind[stage] === DWELL ? 0 : stages.positionFrom[stage + 1]! - stages.positionFrom[stage]!,
+    );
+    this.workingPositions = new Int32Array(stages.count);
+    this.pauses = new Int32Array(stages.count);
+    this.processed = new Float64Array(stages.count);
+    this.stops = new Float64Array(stages.count);
+    this.queueArea = new Float64Array(stages.count);
+    this.queueSince = new Float64Array(stages.count);
+    this.queueShown = new Int32Array(stages.count);
+    this.queueMax = new Int32Array(stages.count);
+    this.waiterFirst = new Int32Array(stages.count + 1).fill(NONE);
+    this.waiterLast = new Int32Array(stages.count + 1).fill(NONE);
+    this.work = stages.work.map((varying, stage) => new Sampler(varying, stream(stages.names[stage]!, "work")));
+    this.travel = stages.travel.map((varying, stage) =>
+      varying === null ? null : new Sampler(varying, stream(stages.names[stage]!, "travel")),
+    );
+    this.removal = stages.names.map((name, stage) =>
+      stages.removalFrom[stage] === stages.removalFrom[stage + 1] ? null : stream(name, "removal"),
+    );
+
+    this.item = new Int32Array(positions.count).fill(NONE);
+    this.state = new Int8Array(positions.count).fill(STARVED);
+    this.stateSince = new Float64Array(positions.count);
+    this.stateSeconds = new Float64Array(positions.count * STATES.length);
+    this.announces = new Int8Array(positions.count);
+    this.remaining = new Float64Array(positions.count);
+    this.runStart = new Float64Array(positions.count);
+    this.stoppages = new Int32Array(positions.count);
+    this.failingUnit = new Int32Array(positions.count).fill(NONE);
+    this.waiterNext = new Int32Array(positions.count).fill(NONE);
+
+    const unitStreams = (purpose: string) => (unit: number) => stream(unitName(line, unit), purpose);
+    const uptimeStream = unitStreams("uptime");
+    const repairStream = unitStreams("repair");
+    this.uptime = failures.uptime.map((varying, unit) => new Sampler(varying, uptimeStream(unit)));
+    this.repair = failures.repair.map((varying, unit) => new Sampler(varying, repairStream(unit)));
+    this.uptimeLeft = Float64Array.from(this.uptime, (sampler) => sampler.draw());
+    this.unitRunStart = new Float64Array(failures.count);
+    this.unitDown = new Int8Array(failures.count);
+
+    this.people = new Int32Array(crews.count);
+    this.breaks = new Int32Array(crews.count);
+    this.busyPeople = new Int32Array(crews.count);
+    this.crewSince = new Float64Array(crews.count);
+    this.busySeconds = new Float64Array(crews.count);
+    this.presentSeconds = new Float64Array(crews.count);
+
+    const loads = line.supply.kind === "loads" ? line.supply.loads : [];
+    this.loadArrived = Float64Array.from(loads, (load) => {
+      const delay = load.delay === null ? 0 : new Sampler(load.delay, stream(load.name, "delay")).draw();
+      return load.seconds + delay;
+    });
+    this.loadOrder = Int32Array.from(loads.keys()).sort((a, b) => this.loadArrived[a]! - this.loadArrived[b]! || a - b);
+    this.loadUnloaded = new Float64Array(loads.length);
+    this.loadEmptied = new Float64Array(loads.length).fill(Number.NaN);
+    this.loadHeadsLeft = Int32Array.from(loads, (load) => load.crates * load.headsPerCrate);
+    this.loadCratesAboard = Int32Array.from(loads, (load) => load.crates);
+    this.deadDraw = loads.map((load) => (load.deadOnArrivalShare > 0 ? stream(load.name, "dead on arrival") : null));
+    this.atHanging = new Fifos(1, this.pool);
+    if (line.supply.kind === "stream") this.interarrival = new Sampler(line.supply.interarrival, stream("", "arrival"));
+
+    this.out = new Float64Array(line.destinationNames.length);
+    this.sectionHeads = new Int32Array(line.sectionNames.length);
+    this.sectionMax = new Int32Array(line.sectionNames.length);
+    this.sectionArea = new Float64Array(line.sectionNames.length);
+    this.sectionSince = new Float64Array(line.sectionNames.length);
+    this.beyond = new Float64Array(line.limits.count);
+    this.limitTallies = line.limits.names.map(() => new TallyBuilder());
+    this.recorders = Recorders.wanted(options.traces ?? "none", options.perHead ?? false, line);
+  }
+}
+
+/** Names a failure unit by stage, failure and position within the stage: the same wherever else the plan changes. */
+function unitName(line: CompiledLine, unit: number): string {
+  const stage = line.failures.stage[unit]!;
+  const within = line.failures.positionFrom[unit]! - line.stages.positionFrom[stage]!;
+  return JSON.stringify([line.stages.names[stage], line.failures.names[unit], within]);
+}

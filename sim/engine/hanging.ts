@@ -1,0 +1,66 @@
+import { noteSection } from "./accounting.ts";
+import type { DayState } from "./dayState.ts";
+import { ENTRY, passArrival, passPoint } from "./watchLimits.ts";
+
+/** True when the first stage may take a head out of the supply now (heads of a stream stand in its buffer instead). */
+export function supplyHasHead(day: DayState): boolean {
+  if (day.hangingClosed) return false;
+  const { kind } = day.line.supply;
+  return kind === "saturated" || (kind === "loads" && day.atHanging.length[0]! > 0);
+}
+
+/** Puts the next head of the supply into the first stage's queue. True when its crate is empty now and gone. */
+export function claimHead(day: DayState): boolean {
+  const item = day.pool.take();
+  if (day.line.supply.kind === "saturated") {
+    joinLine(day, item, -1, day.now);
+    day.arrived++;
+    return false;
+  }
+  const crate = day.atHanging.first[0]!;
+  const load = day.pool.load[crate]!;
+  day.toHang--;
+  joinLine(day, item, load, day.loadArrived[load]!);
+  if (--day.loadHeadsLeft[load]! === 0) day.loadEmptied[load] = day.now;
+  markDead(day, item, load);
+  if (--day.pool.number[crate]! > 0) return false;
+  day.atHanging.shift(0);
+  day.pool.give(crate);
+  return true;
+}
+
+/** A head enters the first stage: from here on it counts as being on the line. */
+export function joinLine(day: DayState, item: number, load: number, arrived: number): void {
+  const { hanging, section } = day.line.stages;
+  day.pool.load[item] = load;
+  day.pool.arrived[item] = arrived;
+  day.pool.number[item] = day.hung;
+  day.recorders?.heads?.begin(day.hung, load, arrived);
+  day.hung++;
+  day.headsOnLine++;
+  day.occupancy[hanging]!++;
+  noteSection(day, section[hanging]!, 1);
+  passArrival(day, item);
+  passPoint(day, item, hanging, ENTRY);
+  day.queue.push(hanging, item);
+}
+
+/** One draw per head of the load, dead or not, so that another share keeps every other head's fate in step. */
+function markDead(day: DayState, item: number, load: number): void {
+  const draw = day.deadDraw[load];
+  const { supply } = day.line;
+  if (!draw || supply.kind !== "loads") return;
+  const dead = draw.next() < supply.loads[load]!.deadOnArrivalShare;
+  day.pool.destination[item] = dead ? DEAD_ON_ARRIVAL_INDEX : -1;
+}
+
+/** Destination order is fixed by the compiler: carcass, dead on arrival, then removals. */
+const DEAD_ON_ARRIVAL_INDEX = 1;
+
+/** A crate leaves a crate stage; with the last one off the lorry its load is unloaded. */
+export function noteUnloaded(day: DayState, stage: number, crate: number): void {
+  const { supply } = day.line;
+  if (supply.kind !== "loads" || stage !== supply.unloading) return;
+  const load = day.pool.load[crate]!;
+  if (--day.loadCratesAboard[load]! === 0) day.loadUnloaded[load] = day.now;
+}

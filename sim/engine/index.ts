@@ -1,0 +1,8 @@
+// One day
+
+export { ConservationError } from "./conservation.ts";
+// What it leaves behind
+export * from "./dayRecord.ts";
+export type { DayOptions, DayState } from "./dayState.ts";
+export { recordOf } from "./recordOf.ts";
+export { advance, runDay, startDay } from "./runDay.ts";

@@ -1,0 +1,29 @@
+import { forgetWarmUp } from "./accounting.ts";
+import type { DayState } from "./dayState.ts";
+import { passExit } from "./watchLimits.ts";
+
+const CARCASS_INDEX = 0;
+
+/** A head leaves the line for good, as a carcass or to one of the plan's other destinations. */
+export function leaveLine(day: DayState, item: number, destination: number): void {
+  day.headsOnLine--;
+  day.out[destination]!++;
+  if (destination === CARCASS_INDEX) {
+    day.timeInSystem.add(day.now - day.pool.arrived[item]!);
+    passExit(day, item);
+    day.recorders?.out.set(day.now, day.out[CARCASS_INDEX]!);
+  }
+  day.recorders?.heads?.end(day.pool.number[item]!, destination);
+  day.pool.give(item);
+  checkFinished(day);
+}
+
+/** The day is over when nothing is left to process; a capacity run when it has its heads. */
+export function checkFinished(day: DayState): void {
+  const { supply } = day.line;
+  const carcasses = day.out[CARCASS_INDEX]!;
+  const warmUp = day.options.warmUpHeads ?? 0;
+  if (warmUp > 0 && day.watchedFrom === 0 && carcasses >= warmUp) forgetWarmUp(day);
+  else if (supply.kind === "saturated") day.finished = carcasses >= supply.heads;
+  else day.finished = day.headsOnLine === 0 && (day.toHang === 0 || day.hangingClosed);
+}

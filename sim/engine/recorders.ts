@@ -1,0 +1,51 @@
+import { type CompiledLine, DWELL } from "../line/index.ts";
+import type { Traces } from "./dayRecord.ts";
+import { HeadLog } from "./headLog.ts";
+import { StateRecorder } from "./stateTraces.ts";
+import { BinnedRecorder, ExactRecorder, type StepRecorder } from "./stepTraces.ts";
+
+/** The recorders of a day whose course is wanted; a day without them pays one comparison a change. */
+export class Recorders {
+  readonly queues: StepRecorder[];
+  readonly sections: StepRecorder[];
+  readonly out: StepRecorder;
+  readonly arrived: StepRecorder;
+  readonly states: StateRecorder[];
+  readonly heads: HeadLog | null;
+  private readonly line: CompiledLine;
+  private readonly traced: boolean;
+
+  /** Null when nothing is to be recorded. */
+  static wanted(traces: "none" | "binned" | "exact", perHead: boolean, line: CompiledLine): Recorders | null {
+    return traces === "none" && !perHead ? null : new Recorders(traces, perHead, line);
+  }
+
+  private constructor(traces: "none" | "binned" | "exact", perHead: boolean, line: CompiledLine) {
+    const recorder = () => (traces === "exact" ? new ExactRecorder() : new BinnedRecorder());
+    this.line = line;
+    this.traced = traces !== "none";
+    this.queues = line.stages.names.map(recorder);
+    this.sections = line.sectionNames.map(recorder);
+    this.out = recorder();
+    this.arrived = recorder();
+    this.states = line.stages.names.map(() => new StateRecorder());
+    this.heads = perHead ? new HeadLog(line.stages.count) : null;
+  }
+
+  traces(end: number): Traces | null {
+    if (!this.traced) return null;
+    const { stages, sectionNames } = this.line;
+    return {
+      queues: this.queues.map((recorder, stage) => recorder.trace(stages.names[stage]!, end)),
+      wip: this.sections.map((recorder, section) => recorder.trace(sectionNames[section]!, end)),
+      out: this.out.trace("carcasses out", end),
+      arrived: this.arrived.trace("heads arrived", end),
+      states: this.states.map((recorder, stage) => recorder.trace(stages.names[stage]!, end)),
+    };
+  }
+
+  /** Dwell places are booked when a head leaves them: waiting behind the first one is known only then. */
+  isDwell(stage: number): boolean {
+    return this.line.stages.kind[stage] === DWELL;
+  }
+}

@@ -1,0 +1,77 @@
+import {
+  type CompiledLine,
+  SLOT_CALENDAR,
+  SLOT_DWELL,
+  SLOT_FAILURE,
+  SLOT_LOAD,
+  SLOT_POSITION,
+  SLOT_TRAVEL,
+} from "../line/index.ts";
+import { headArrives, loadArrives, startSupply } from "./arrivals.ts";
+import { checkConservation } from "./conservation.ts";
+import type { DayRecord } from "./dayRecord.ts";
+import { type DayOptions, DayState, MOVE_ON, NOTHING, POSITION_FAILS, WORK_ENDS } from "./dayState.ts";
+import { failPosition, repairPosition, startCalendarClocks, turnFailureUnit } from "./failures.ts";
+import { endDwell, endTravel, endWork } from "./flow.ts";
+import { scheduleCalendar, turnCalendar } from "./planned.ts";
+import { recordOf } from "./recordOf.ts";
+
+/**
+ * Simulates one day: a pure function of the compiled line, the seed and the replication number.
+ *
+ * Throws `ConservationError` (only with `check`) when heads or crates were lost or doubled: a fault of the engine.
+ */
+export function runDay(line: CompiledLine, options: DayOptions): DayRecord {
+  const day = startDay(line, options);
+  const status = advance(day, line.ceilingSeconds);
+  return recordOf(day, status === "running" ? "ceiling" : status);
+}
+
+/** A day with its first events scheduled and nothing simulated yet. */
+export function startDay(line: CompiledLine, options: DayOptions): DayState {
+  const day = new DayState(line, options);
+  startCalendarClocks(day);
+  scheduleCalendar(day);
+  startSupply(day);
+  return day;
+}
+
+/** Takes events in order up to and including `until` seconds; "stuck" when heads are left but no event is pending. */
+export function advance(day: DayState, until: number): "running" | "finished" | "stuck" {
+  const { calendar, line, options } = day;
+  const { kind, owner } = line.slots;
+  while (!day.finished) {
+    const slot = calendar.next();
+    const time = calendar.times[slot]!;
+    if (time > until) {
+      if (time === Infinity) return "stuck";
+      day.now = until;
+      return "running";
+    }
+    day.now = time;
+    day.events++;
+    take(day, slot, kind[slot]!, owner[slot]!);
+    if (options.check) checkConservation(day);
+  }
+  return "finished";
+}
+
+function take(day: DayState, slot: number, kind: number, owner: number): void {
+  if (kind === SLOT_POSITION) takePosition(day, slot, owner);
+  else if (kind === SLOT_DWELL) endDwell(day, owner);
+  else if (kind === SLOT_TRAVEL) endTravel(day, owner);
+  else if (kind === SLOT_FAILURE) turnFailureUnit(day, owner);
+  else if (kind === SLOT_CALENDAR) turnCalendar(day);
+  else if (kind === SLOT_LOAD) loadArrives(day);
+  else headArrives(day);
+}
+
+/** The slot is withdrawn afterwards unless the position has something new to announce: that saves one walk up the tree. */
+function takePosition(day: DayState, slot: number, position: number): void {
+  const announced = day.announces[position]!;
+  if (announced === WORK_ENDS) endWork(day, position);
+  else if (announced === POSITION_FAILS) failPosition(day, position);
+  else repairPosition(day, position);
+  const left = day.announces[position]!;
+  if (left === NOTHING || left === MOVE_ON) day.calendar.schedule(slot, Infinity);
+}

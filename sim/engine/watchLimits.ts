@@ -1,0 +1,41 @@
+import type { DayState } from "./dayState.ts";
+
+export const ENTRY = 0;
+export const START = 1;
+export const END = 2;
+export const EXIT = 3;
+
+/** A head passes a point of its way: the near end of a limit is stamped, at the far end the time between is tallied. */
+export function passPoint(day: DayState, item: number, stage: number, moment: number): void {
+  watch(day, item, stage * 4 + moment);
+  const heads = day.recorders?.heads;
+  if (heads) heads.pass(day.pool.number[item]!, stage, moment, day.now);
+}
+
+/** The head hung now: its way began when its load arrived. */
+export function passArrival(day: DayState, item: number): void {
+  watch(day, item, day.line.stages.count * 4, day.pool.arrived[item]!);
+}
+
+export function passExit(day: DayState, item: number): void {
+  watch(day, item, day.line.stages.count * 4 + 1);
+}
+
+function watch(day: DayState, item: number, point: number, time = day.now): void {
+  const { operationFrom, operations, count } = day.line.limits;
+  const to = operationFrom[point + 1]!;
+  for (let row = operationFrom[point]!; row < to; row++) {
+    const limit = operations[row]! >> 1;
+    const cell = item * count + limit;
+    if ((operations[row]! & 1) === 0) day.pool.stamps[cell] = time;
+    else tallyLimit(day, limit, time - day.pool.stamps[cell]!);
+  }
+}
+
+/** A head that never passed the near end (it was taken off before) has no time to judge. */
+function tallyLimit(day: DayState, limit: number, seconds: number): void {
+  if (Number.isNaN(seconds)) return;
+  day.limitTallies[limit]!.add(seconds);
+  const { minSeconds, maxSeconds } = day.line.limits;
+  if (seconds > maxSeconds[limit]! || seconds < minSeconds[limit]!) day.beyond[limit]!++;
+}

@@ -1,0 +1,35 @@
+import type { Plan } from "../plan/plan.ts";
+import { compileCalendar } from "./compileCalendar.ts";
+import { compileCrews } from "./compileCrews.ts";
+import type { CompiledLine } from "./compiledLine.ts";
+import { compileFailures } from "./compileFailures.ts";
+import { compileLimits } from "./compileLimits.ts";
+import { compileSlots } from "./compileSlots.ts";
+import { compilePositions, compileStages, destinationsOf, sectionsOf } from "./compileStages.ts";
+import { compileSupply } from "./compileSupply.ts";
+import { steps } from "./steps.ts";
+
+/** Turns a checked plan into flat arrays. The plan must have passed `readPlan`; nothing is checked again here. */
+export function compileLine(plan: Plan): CompiledLine {
+  const all = steps(plan);
+  const sectionNames = sectionsOf(plan);
+  const destinationNames = destinationsOf(plan);
+  const stages = compileStages(plan, all, sectionNames, destinationNames);
+  const failures = compileFailures(all, stages);
+  const positions = compilePositions(all, stages);
+  return {
+    stages,
+    positions,
+    failures,
+    crews: compileCrews(plan, all),
+    calendar: compileCalendar(plan, all),
+    limits: compileLimits(plan, all),
+    slots: compileSlots(plan, stages, positions, failures),
+    supply: compileSupply(plan, all),
+    sectionNames,
+    destinationNames,
+    startClockSeconds: plan.day.startClockSeconds,
+    shiftEndSeconds: plan.day.shifts.at(-1)?.toSeconds ?? 0,
+    ceilingSeconds: plan.day.ceilingSeconds,
+  };
+}

@@ -1,0 +1,6 @@
+// From a checked plan to flat arrays
+
+export * from "./compiledLine.ts";
+export { compileLine } from "./compileLine.ts";
+export { CARCASS, DEAD_ON_ARRIVAL, destinationsOf, sectionsOf } from "./compileStages.ts";
+export { FEEDING, steps, UNLOADING } from "./steps.ts";

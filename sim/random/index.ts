@@ -1,0 +1,10 @@
+// What a plan says about variation
+
+export { meanOf } from "./meanOf.ts";
+// Quantile functions behind them
+export { pertBeta, type TabledShape, unitQuantile, weibullShape } from "./quantile.ts";
+export { QuantileTable, quantileTable } from "./quantileTable.ts";
+// Draws
+export { Sampler } from "./sampler.ts";
+export { type UniformStream, uniformStream } from "./uniformStream.ts";
+export type { Varying } from "./varying.ts";

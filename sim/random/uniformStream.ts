@@ -1,0 +1,24 @@
+import seedrandom from "seedrandom";
+
+/** Source of uniforms on [0, 1) with 53 random bits. */
+export interface UniformStream {
+  next(): number;
+}
+
+/**
+ * The stream of one purpose of one stage in one replication (alea generator, 53-bit doubles).
+ *
+ * The four names alone decide the draws, so a change to one stage leaves the draws of every other stage as they were
+ * (common random numbers). `antithetic` mirrors every draw to 1 - u; the caller's inversion has to bear u = 1 then.
+ */
+export function uniformStream(
+  seed: string,
+  replication: number,
+  owner: string,
+  purpose: string,
+  antithetic = false,
+): UniformStream {
+  const generator = seedrandom.alea(JSON.stringify([seed, replication, owner, purpose]));
+  const draw = generator.double;
+  return antithetic ? { next: () => 1 - draw() } : { next: draw };
+}
