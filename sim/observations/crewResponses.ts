@@ -1,6 +1,6 @@
 import type { DayRecord } from "../engine/index.ts";
 import { CARCASS } from "../line/index.ts";
-import type { Plan } from "../plan/plan.ts";
+import type { Plan } from "../plan/index.ts";
 import type { Response } from "./response.ts";
 
 /** How busy each crew is, and what one hour of a person on duty yields. */

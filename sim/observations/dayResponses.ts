@@ -1,6 +1,6 @@
 import type { DayRecord } from "../engine/index.ts";
 import { CARCASS } from "../line/index.ts";
-import type { Plan } from "../plan/plan.ts";
+import type { Plan } from "../plan/index.ts";
 import type { Response } from "./response.ts";
 
 /** Responses of the day as a whole: output, end of the day, time in system. */

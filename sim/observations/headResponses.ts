@@ -1,5 +1,5 @@
 import { CARCASS, destinationsOf } from "../line/index.ts";
-import type { Plan } from "../plan/plan.ts";
+import type { Plan } from "../plan/index.ts";
 import type { Response } from "./response.ts";
 
 /** Where the heads of the day went: every name that the plan's removals use, dead on arrival, left in lairage, turned away. */

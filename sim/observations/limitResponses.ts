@@ -1,5 +1,5 @@
 import type { LimitRecord, Tally } from "../engine/index.ts";
-import type { Plan, TimeLimit } from "../plan/plan.ts";
+import type { Plan, TimeLimit } from "../plan/index.ts";
 import type { Response } from "./response.ts";
 
 /**

@@ -1,5 +1,5 @@
 import type { DayRecord } from "../engine/index.ts";
-import type { Plan } from "../plan/plan.ts";
+import type { Plan } from "../plan/index.ts";
 import { responseList } from "./responseList.ts";
 
 /**

@@ -1,4 +1,4 @@
-import type { Plan } from "../plan/plan.ts";
+import type { Plan } from "../plan/index.ts";
 import { crewResponses } from "./crewResponses.ts";
 import { dayResponses } from "./dayResponses.ts";
 import { headResponses } from "./headResponses.ts";

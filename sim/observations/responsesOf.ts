@@ -1,4 +1,4 @@
-import type { Plan } from "../plan/plan.ts";
+import type { Plan } from "../plan/index.ts";
 import type { ResponseInfo } from "./responseInfo.ts";
 import { responseList } from "./responseList.ts";
 

@@ -1,5 +1,5 @@
 import { sectionsOf } from "../line/index.ts";
-import type { Plan } from "../plan/plan.ts";
+import type { Plan } from "../plan/index.ts";
 import type { Response } from "./response.ts";
 
 /** Work in process by section of the line. */

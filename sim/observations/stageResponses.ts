@@ -1,6 +1,6 @@
 import { STATES, type StageRecord, type State } from "../engine/index.ts";
 import { steps } from "../line/index.ts";
-import type { Plan } from "../plan/plan.ts";
+import type { Plan } from "../plan/index.ts";
 import type { Response } from "./response.ts";
 
 /** Key of each state share; `working.skinning` and so on. */

@@ -1,5 +1,5 @@
 import type { DayRecord, LoadRecord } from "../engine/index.ts";
-import type { Plan } from "../plan/plan.ts";
+import type { Plan } from "../plan/index.ts";
 import type { Response } from "./response.ts";
 
 /** Lairage and lorries; nothing for a supply that does not come in loads. */

@@ -5,6 +5,8 @@ import { estimate, pairedDifference } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
 import type { DayOutcome } from "./daySimulator.ts";
 
+const UNFINISHED = "unfinished";
+
 /** What results say about how they were made. */
 export interface Provenance {
   /** Version of this program. */
@@ -20,7 +22,7 @@ export function assembleResults(
   { gambrel, command }: Provenance,
 ): StudyResults {
   const { name, question, reader, seed, replications, confidence, factors } = study;
-  const responses = reportedResponses(study);
+  const responses = reportedResponses(study, outcomes);
   const valuesOf = outcomes.map((days) => valuesByKey(days, responses));
   return {
     format: 1,
@@ -44,14 +46,19 @@ export function assembleResults(
   };
 }
 
-/** The responses the study names, its headline first; all that any variant has when it names none. */
-function reportedResponses(study: Study): ResponseInfo[] {
+/**
+ * The responses the study names, its headline first; all that any variant has when it names none. When a day did not end
+ * by itself the response that says so joins them unasked: means over such days must not be read without it.
+ */
+function reportedResponses(study: Study, outcomes: readonly (readonly DayOutcome[])[]): ResponseInfo[] {
   const known = new Map<string, ResponseInfo>();
   for (const { plan } of study.variants) {
     for (const response of responsesOf(plan)) if (!known.has(response.key)) known.set(response.key, response);
   }
   if (study.responses.length === 0) return [...known.values()];
-  return study.responses.map((key) => {
+  const someUnfinished = outcomes.some((days) => days.some(({ values }) => values[UNFINISHED] === 1));
+  const keys = new Set(someUnfinished ? [...study.responses, UNFINISHED] : study.responses);
+  return [...keys].map((key) => {
     const response = known.get(key);
     if (response === undefined) throw new Error(`assembleResults: no variant has a response "${key}"`);
     return response;

@@ -45,6 +45,16 @@ describe("assembleResults", () => {
     });
   });
 
+  it("adds the share of days that did not end by themselves, unasked, as soon as there is one", () => {
+    const outcomes = HAND_MADE_STUDY.variants.map((_, variant) => [
+      { values: { headsPerHour: 1, unfinished: variant }, day: handMadeDay() },
+    ]);
+    const found = assembleResults(HAND_MADE_STUDY, outcomes, { gambrel: "1", command: "c" });
+    expect(found.responses.at(-1)!.key).toBe("unfinished");
+    expect(found.variants[1]!.values.unfinished).toEqual([1]);
+    expect(results.responses.map(({ key }) => key)).not.toContain("unfinished");
+  });
+
   it("refuses a response that no variant has", () => {
     const study = { ...HAND_MADE_STUDY, responses: ["heads per hour"] };
     const outcomes = study.variants.map(() => [{ values: {}, day: handMadeDay() }]);

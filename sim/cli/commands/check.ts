@@ -1,0 +1,44 @@
+import { BadInput } from "../badInput.ts";
+import { readInputFile } from "../inputFile.ts";
+import { inputKind } from "../inputKind.ts";
+import { loadPlan } from "../loadPlan.ts";
+import { loadStudy } from "../loadStudy.ts";
+import type { Terminal } from "../terminal.ts";
+
+interface Checked {
+  file: string;
+  kind: "plan" | "study" | null;
+  sound: boolean;
+  faults: readonly string[];
+}
+
+/** Reads each file and says everything that is wrong with it; nothing is simulated. */
+export function checkCommand(terminal: Terminal, paths: readonly string[], options: { json?: boolean }): void {
+  const all = paths.map((path) => checkFile(terminal, path));
+  if (options.json) terminal.data(`${JSON.stringify(all, null, 2)}\n`);
+  const faults = all.flatMap((checked) => checked.faults);
+  if (faults.length > 0) throw new BadInput(faults);
+}
+
+function checkFile(terminal: Terminal, path: string): Checked {
+  let kind: Checked["kind"] = null;
+  try {
+    const file = readInputFile(path);
+    kind = inputKind(file.json);
+    if (kind === null) throw new BadInput([`${path}: neither a plan (it has no "line") nor a study (no "variants").`]);
+    const words = kind === "plan" ? planWords(loadPlan(file)) : studyWords(loadStudy(file).study);
+    terminal.say(`${path}: sound. ${words}`, "green");
+    return { file: path, kind, sound: true, faults: [] };
+  } catch (error) {
+    if (!(error instanceof BadInput)) throw error;
+    return { file: path, kind, sound: false, faults: error.lines };
+  }
+}
+
+function planWords(plan: ReturnType<typeof loadPlan>): string {
+  return `Plan "${plan.name}" with ${plan.line.length} stages and ${plan.limits.length} limits.`;
+}
+
+function studyWords(study: ReturnType<typeof loadStudy>["study"]): string {
+  return `Study "${study.name}" with ${study.variants.length} variants, ${study.replications} replications each.`;
+}

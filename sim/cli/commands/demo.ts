@@ -1,0 +1,40 @@
+import { readdirSync } from "node:fs";
+import { join, relative } from "node:path";
+import { cwd } from "node:process";
+import { type StudyResults, stableJson } from "../../results/index.ts";
+import type { TraceKind } from "../../run/index.ts";
+import { projectRoot } from "../projectRoot.ts";
+import type { Terminal } from "../terminal.ts";
+import { runStudyFile } from "./study.ts";
+
+export interface DemoOptions {
+  seed?: string;
+  replications?: number;
+  traces: TraceKind;
+  out: string;
+  json?: boolean;
+}
+
+/** Runs the example studies that come with the program, each into a folder of its own below `out`. */
+export async function demoCommand(terminal: Terminal, options: DemoOptions): Promise<void> {
+  const { out, json, ...rest } = options;
+  const folder = join(projectRoot(), "experiments", "studies");
+  const names = readdirSync(folder)
+    .filter((name) => name.endsWith(".json"))
+    .sort();
+  terminal.say("Example studies of an invented plant; every figure in them is invented.");
+  const all: StudyResults[] = [];
+  for (const name of names) {
+    terminal.say();
+    // A demo is made to be run again: its own earlier folder is replaced, and nothing else (see runFolderProblem).
+    const target = join(out, name.replace(/\.json$/, ""));
+    all.push(await runStudyFile(terminal, pathFromHere(join(folder, name)), { ...rest, out: target, overwrite: true }));
+  }
+  if (json) terminal.data(stableJson(all));
+}
+
+/** Short where the program lies in or below the user's folder, so that the report's "how to repeat" reads well. */
+function pathFromHere(path: string): string {
+  const short = relative(cwd(), path);
+  return short.startsWith("..") ? path : short;
+}

@@ -1,0 +1,26 @@
+import { responsesOf } from "../observations/index.ts";
+import { formatFault, type Plan } from "../plan/index.ts";
+import { readStudy, type Study } from "../study/index.ts";
+import { BadInput } from "./badInput.ts";
+import type { InputFile } from "./inputFile.ts";
+import { inputKind } from "./inputKind.ts";
+
+export interface LoadedStudy {
+  study: Study;
+  /** The base plan as it was read, before any checking. */
+  basePlan: unknown;
+}
+
+/** The study in a file; `BadInput` with every fault when it, its plan or one of its variants is not sound. */
+export function loadStudy(file: InputFile): LoadedStudy {
+  if (inputKind(file.json) === "plan") {
+    throw new BadInput([`${file.path}: this is a plan; run it with "gambrel day", or name a study.`]);
+  }
+  const { study, basePlan, faults } = readStudy(file.json, { ...file.files, knownResponses });
+  if (study === null) throw new BadInput(faults.map((fault) => `${file.path}: ${formatFault(fault)}`));
+  return { study, basePlan };
+}
+
+function knownResponses(plan: Plan): string[] {
+  return responsesOf(plan).map(({ key }) => key);
+}

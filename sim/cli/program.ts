@@ -1,0 +1,114 @@
+import { Argument, Command } from "commander";
+import {
+  jsonOption,
+  overwriteOption,
+  replicationOption,
+  replicationsOption,
+  seedOption,
+  tracesOption,
+} from "./options.ts";
+import { programVersion } from "./programVersion.ts";
+import type { Terminal } from "./terminal.ts";
+
+const ABOUT =
+  "Simulates rabbit (small-animal) slaughter and processing lines: one day, or a study that compares variants.";
+
+const AFTER = `
+Words for people go to standard error, data (--json, schema) to standard output.
+
+Exit codes:
+  0    done
+  1    failed
+  2    bad input (arguments, plan, study or folder): every fault is listed, nothing is written
+  130  stopped with Ctrl-C, nothing is written
+
+NO_COLOR=1 switches colours off; GAMBREL_DEBUG=1 shows where in the program a failure arose.`;
+
+/**
+ * The command line. Each command is loaded when it is called, so that --help and --version answer at once; `terminal`
+ * gives the place to speak to, loaded as late.
+ */
+export function program(terminal: () => Promise<Terminal>): Command {
+  const gambrel = new Command("gambrel").description(ABOUT).version(programVersion()).addHelpText("after", AFTER);
+  // Throwing instead of leaving the process lets main.ts choose the exit code; sub-commands inherit it.
+  gambrel.exitOverride().showHelpAfterError("(gambrel --help lists commands and options)");
+  addCheck(gambrel, terminal);
+  addDay(gambrel, terminal);
+  addStudy(gambrel, terminal);
+  addSchema(gambrel, terminal);
+  addDemo(gambrel, terminal);
+  return gambrel;
+}
+
+function addCheck(gambrel: Command, terminal: () => Promise<Terminal>): void {
+  gambrel
+    .command("check")
+    .description("read plans and studies and list everything that is wrong with them; simulates nothing")
+    .argument("<file...>", "plan or study files (told apart by what they hold)")
+    .addOption(jsonOption("print what was found as JSON on standard output"))
+    .action(async (files, options) => {
+      const { checkCommand } = await import("./commands/check.ts");
+      checkCommand(await terminal(), files, options);
+    });
+}
+
+function addDay(gambrel: Command, terminal: () => Promise<Terminal>): void {
+  gambrel
+    .command("day")
+    .description("simulate one day of a plan and show how it went")
+    .argument("<plan>", "plan file")
+    .addOption(seedOption().default("1"))
+    .addOption(replicationOption())
+    .addOption(tracesOption())
+    .option("--out <folder>", "write report, charts and tables to this folder (default: nothing is written)")
+    .addOption(overwriteOption())
+    .addOption(jsonOption("print the results as JSON on standard output"))
+    .action(async (plan, options) => {
+      const { dayCommand } = await import("./commands/day.ts");
+      await dayCommand(await terminal(), plan, options);
+    });
+}
+
+function addStudy(gambrel: Command, terminal: () => Promise<Terminal>): void {
+  gambrel
+    .command("study")
+    .description("run every variant of a study, compare them with the base case, and write the report")
+    .argument("<study>", "study file")
+    .addOption(seedOption())
+    .addOption(replicationsOption())
+    .addOption(tracesOption())
+    .option("--verify", "check after every event that no head is lost or doubled (slow)")
+    .option("--out <folder>", 'folder to write (default: "runs/" and the study\'s name)')
+    .addOption(overwriteOption())
+    .addOption(jsonOption("print the results as JSON on standard output; a folder is then written only with --out"))
+    .action(async (study, options) => {
+      const { studyCommand } = await import("./commands/study.ts");
+      await studyCommand(await terminal(), study, options);
+    });
+}
+
+function addSchema(gambrel: Command, terminal: () => Promise<Terminal>): void {
+  gambrel
+    .command("schema")
+    .description("print the JSON Schema of plan or study files, for editors that complete and check them")
+    .addArgument(new Argument("<kind>", "which files").choices(["plan", "study"]))
+    .action(async (kind) => {
+      const { schemaCommand } = await import("./commands/schema.ts");
+      schemaCommand(await terminal(), kind);
+    });
+}
+
+function addDemo(gambrel: Command, terminal: () => Promise<Terminal>): void {
+  gambrel
+    .command("demo")
+    .description("run the example studies that come with the program (an invented plant)")
+    .addOption(seedOption())
+    .addOption(replicationsOption())
+    .addOption(tracesOption())
+    .option("--out <folder>", "folder for the runs; an earlier demo in it is replaced", "runs/demo")
+    .addOption(jsonOption("print the results as a JSON list on standard output as well"))
+    .action(async (options) => {
+      const { demoCommand } = await import("./commands/demo.ts");
+      await demoCommand(await terminal(), options);
+    });
+}

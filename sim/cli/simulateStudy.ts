@@ -1,0 +1,20 @@
+import process from "node:process";
+import { setImmediate } from "node:timers/promises";
+import type { StudyResults } from "../results/index.ts";
+import { type RunOptions, runStudy } from "../run/index.ts";
+import type { Study } from "../study/index.ts";
+import { progress } from "./progress.ts";
+import type { Terminal } from "./terminal.ts";
+import { untilInterrupted } from "./untilInterrupted.ts";
+
+/** Runs a study with its progress on the terminal; Ctrl-C stops it. */
+export async function simulateStudy(terminal: Terminal, study: Study, options: RunOptions): Promise<StudyResults> {
+  const shown = progress(terminal, () => performance.now());
+  try {
+    return await untilInterrupted(process, (signal) =>
+      runStudy(study, { ...options, signal, pause: setImmediate, progress: shown.update }),
+    );
+  } finally {
+    shown.end();
+  }
+}

@@ -1,0 +1,39 @@
+import pc from "picocolors";
+
+export type Style = "plain" | "bold" | "dim" | "red" | "yellow" | "green";
+
+/** Where the program speaks: words for people to standard error, data to standard output. */
+export interface Terminal {
+  /** One line for people. Control characters in it (a plan's names may hold any) are shown as "?". */
+  say(line?: string, style?: Style): void;
+  /** Replaces the line said last by `rewrite`; "" takes it away. Only where `live`. */
+  rewrite(line: string): void;
+  data(text: string): void;
+  /** People watch: a line can be rewritten. */
+  live: boolean;
+  columns: number;
+}
+
+/** Colours only on a terminal that has them, and none when NO_COLOR is set (no-color.org). */
+export function processTerminal({ stdout, stderr, env }: NodeJS.Process): Terminal {
+  const live = stderr.isTTY === true && env.TERM !== "dumb";
+  const colours = pc.createColors(live && !env.NO_COLOR);
+  return {
+    live,
+    columns: stderr.columns ?? 100,
+    say(line = "", style = "plain") {
+      const text = printable(line);
+      stderr.write(`${style === "plain" ? text : colours[style](text)}\n`);
+    },
+    rewrite(line) {
+      stderr.write(`\r\u001b[K${printable(line)}`);
+    },
+    data(text) {
+      stdout.write(text);
+    },
+  };
+}
+
+function printable(text: string): string {
+  return text.replace(/\p{Cc}/gu, "?");
+}

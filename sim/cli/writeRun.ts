@@ -1,0 +1,21 @@
+import { pid } from "node:process";
+import { chartFiles, renderReport } from "../../viz/index.ts";
+import { type RunParts, runFiles, runFolderProblem, writeRunFolder } from "../results/index.ts";
+import { BadInput } from "./badInput.ts";
+
+/** Refuses a folder that cannot take a run before time is spent on the run. */
+export function checkRunFolder(folder: string, overwrite: boolean): void {
+  const problem = runFolderProblem(folder, overwrite);
+  if (problem !== null) throw new BadInput([problem]);
+}
+
+/** Draws the report and the charts and writes the run folder, whole or not at all. */
+export function writeRun(
+  folder: string,
+  parts: Pick<RunParts, "results" | "plan" | "studyText">,
+  overwrite: boolean,
+): void {
+  const { results } = parts;
+  const files = runFiles({ ...parts, reportHtml: renderReport(results), charts: chartFiles(results) });
+  writeRunFolder(folder, files, overwrite, String(pid));
+}
