@@ -1,4 +1,4 @@
-import type { Plan } from "../plan/plan.ts";
+import type { Plan } from "../plan/index.ts";
 
 /** A checked study: one base plan, its variants, and how often each is run. */
 export interface Study {
@@ -13,8 +13,8 @@ export interface Study {
   /** Keys of the responses to report, first one is the headline. */
   responses: string[];
   factors: Factor[];
+  /** The first one is the base. */
   variants: Variant[];
-  /** Names of the variants; variants[0] is the base. */
 }
 
 /** One thing that is varied; `levels` in the order of the file, as the words to show. */

@@ -1,0 +1,127 @@
+/** What is wrong with a JSON text, and at which offset. */
+export interface JsonFlaw {
+  offset: number;
+  found: string;
+  allowed: string;
+  remedy: string;
+}
+
+const DEEPEST = 100;
+const SPACE = /[ \t\n\r]*/y;
+const NUMBER = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?(?![\w.])/y;
+// biome-ignore lint/suspicious/noControlCharactersInRegex: JSON text may not hold them bare, so they are left out here
+const TEXT = /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
+const WORD = /(?:true|false|null)(?!\w)/y;
+
+/** Text and the place reached in it; the first flaw is thrown to the top, where it becomes plain data. */
+interface Cursor {
+  text: string;
+  at: number;
+}
+
+class Flaw extends Error {
+  readonly data: JsonFlaw;
+  constructor(data: JsonFlaw) {
+    super(data.found);
+    this.data = data;
+  }
+}
+
+/**
+ * The first place where a text stops being JSON (RFC 8259), or where an object names a key twice; null when it is sound.
+ * Needed beside `JSON.parse`, whose messages differ between engines and often name no place. At most 100 levels deep.
+ */
+export function findJsonFault(text: string): JsonFlaw | null {
+  const cursor = { text, at: 0 };
+  try {
+    takeValue(cursor, 0);
+    skip(cursor, SPACE);
+    if (cursor.at < text.length)
+      fail(cursor, "the end of the file", "delete what follows, or check the brackets before it");
+    return null;
+  } catch (error) {
+    if (error instanceof Flaw) return error.data;
+    throw error;
+  }
+}
+
+function takeValue(cursor: Cursor, depth: number): void {
+  skip(cursor, SPACE);
+  if (depth > DEEPEST) fail(cursor, `at most ${DEEPEST} levels of brackets`, "take levels out");
+  const next = cursor.text[cursor.at];
+  if (next === "{") takeList(cursor, "}", memberTaker(depth));
+  else if (next === "[") takeList(cursor, "]", () => takeValue(cursor, depth + 1));
+  else if (!skip(cursor, TEXT) && !skip(cursor, NUMBER) && !skip(cursor, WORD))
+    fail(cursor, "a value", valueRemedy(cursor));
+}
+
+/** Takes "key": value pairs of one object and remembers its keys. */
+function memberTaker(depth: number): (cursor: Cursor) => void {
+  const keys = new Set<string>();
+  return (cursor) => {
+    const start = cursor.at;
+    if (!skip(cursor, TEXT)) fail(cursor, "a key in double quotes", keyRemedy(cursor));
+    const key = JSON.parse(cursor.text.slice(start, cursor.at)) as string;
+    if (keys.has(key)) {
+      const found = `the key '${key}' stands twice in one object`;
+      throw new Flaw({ offset: start, found, allowed: "each key once", remedy: "delete one of the two" });
+    }
+    keys.add(key);
+    skip(cursor, SPACE);
+    if (!takeCharacter(cursor, ":")) fail(cursor, "a colon after the key", "put a colon between key and value");
+    takeValue(cursor, depth + 1);
+  };
+}
+
+function takeList(cursor: Cursor, close: "}" | "]", takeItem: (cursor: Cursor) => void): void {
+  cursor.at += 1;
+  skip(cursor, SPACE);
+  if (takeCharacter(cursor, close)) return;
+  for (;;) {
+    takeItem(cursor);
+    skip(cursor, SPACE);
+    if (takeCharacter(cursor, close)) return;
+    const comma = cursor.at;
+    if (!takeCharacter(cursor, ",")) fail(cursor, `a comma or '${close}'`, "is a comma missing before this?");
+    skip(cursor, SPACE);
+    if (cursor.text[cursor.at] === close) {
+      const found = `a comma before '${close}'`;
+      throw new Flaw({ offset: comma, found, allowed: "commas between items only", remedy: "delete this comma" });
+    }
+  }
+}
+
+function takeCharacter(cursor: Cursor, character: string): boolean {
+  if (cursor.text[cursor.at] !== character) return false;
+  cursor.at += 1;
+  return true;
+}
+
+function skip(cursor: Cursor, pattern: RegExp): boolean {
+  pattern.lastIndex = cursor.at;
+  if (!pattern.test(cursor.text)) return false;
+  cursor.at = pattern.lastIndex;
+  return true;
+}
+
+function fail(cursor: Cursor, allowed: string, remedy: string): never {
+  throw new Flaw({ offset: cursor.at, found: foundAt(cursor), allowed, remedy });
+}
+
+function foundAt({ text, at }: Cursor): string {
+  const character = text.codePointAt(at);
+  return character === undefined ? "the text ends here" : `found '${String.fromCodePoint(character)}'`;
+}
+
+function valueRemedy({ text, at }: Cursor): string {
+  if (text[at] === "'") return "use double quotes";
+  if (text[at] === "/" || text[at] === "#") return 'JSON has no comments: delete it, or say it in "notes"';
+  if (text[at] === '"') return "is the closing quote missing, or a \\ not doubled?";
+  if (at >= text.length) return "is a closing bracket missing?";
+  return "texts and quantities stand in double quotes, numbers have a decimal point and a leading digit";
+}
+
+function keyRemedy({ text, at }: Cursor): string {
+  const isOther = at < text.length && /["'/#]/u.test(text[at] as string);
+  return isOther ? valueRemedy({ text, at }) : "put the key in double quotes";
+}

@@ -1,0 +1,25 @@
+// The plan: plain data in SI units
+
+export * from "./plan.ts";
+
+// Reading plan files
+
+export { type Fault, formatFault } from "./fault.ts";
+export { type ParsedJson, parseJson } from "./parseJson.ts";
+export { planJsonSchema } from "./planJsonSchema.ts";
+export { type PlanReading, readPlan } from "./readPlan.ts";
+export type { TextFiles } from "./textFiles.ts";
+
+// For files that speak of plans
+
+export { formatPath } from "./formatPath.ts";
+export { isRecord } from "./isRecord.ts";
+export { listWords } from "./listWords.ts";
+export { nearestName, nearestWords } from "./nearestName.ts";
+export { type PathStep, parsePath } from "./parsePath.ts";
+export { type Place, type Resolved, resolvePath } from "./resolvePath.ts";
+export { quantity, readBy, share } from "./schema/readBy.ts";
+export { oneKeyOf, record } from "./schema/record.ts";
+export { freeText, name, saidText } from "./schema/text.ts";
+export { whole } from "./schema/whole.ts";
+export { zodFaults } from "./zodFaults.ts";

@@ -1,0 +1,31 @@
+import type { Fault } from "./fault.ts";
+import type { Plan } from "./plan.ts";
+import { checkRules } from "./rules/checkRules.ts";
+import { planFile } from "./schema/planFile.ts";
+import type { TextFiles } from "./textFiles.ts";
+import { toPlan } from "./toPlan.ts";
+import { zodFaults } from "./zodFaults.ts";
+
+export type PlanReading = { plan: Plan; faults: [] } | { plan: null; faults: Fault[] };
+
+/** Building the schema costs milliseconds, and a study reads thousands of plans with the same files. */
+const schemas = new WeakMap<TextFiles, ReturnType<typeof planFile>>();
+
+/**
+ * Checks the JSON of a plan file and turns it into a plan in SI units. All faults come at once: those of shape, and what
+ * the sound parts say wrongly of each other. `files` reads CSV files that distributions name. The JSON is left untouched.
+ */
+export function readPlan(json: unknown, files: TextFiles): PlanReading {
+  const shape = schemaFor(files).safeParse(json, { reportInput: true });
+  const shapeFaults = shape.success ? [] : zodFaults(shape.error.issues);
+  const faults = [...shapeFaults, ...checkRules(json)];
+  return shape.success && faults.length === 0 ? { plan: toPlan(shape.data), faults: [] } : { plan: null, faults };
+}
+
+function schemaFor(files: TextFiles): ReturnType<typeof planFile> {
+  const known = schemas.get(files);
+  if (known !== undefined) return known;
+  const built = planFile(files);
+  schemas.set(files, built);
+  return built;
+}

@@ -1,0 +1,119 @@
+import { readClock, readQuantity, time, writeClock } from "../../units/index.ts";
+import type { Fault } from "../fault.ts";
+import { faultAt, type Located, located, locatedList } from "./located.ts";
+
+/** A stretch of the day, in seconds after midnight. */
+interface Stretch extends Located {
+  from: number;
+  to: number;
+}
+
+/** The hours of a plan agree with each other: nothing before the day starts, shifts in order, breaks inside them. */
+export function calendar(json: unknown): Fault[] {
+  const shifts = locatedList(json, "day", "shifts").flatMap(shiftStretch);
+  const breaks = locatedList(json, "day", "breaks").flatMap(breakStretch);
+  const start = dayStart(json, shifts);
+  return [
+    ...(start === null ? [] : beforeStart(json, start)),
+    ...shiftOrder(shifts),
+    ...breaksInside(breaks, shifts),
+    ...(start === null ? [] : ceiling(json, start, shifts)),
+  ];
+}
+
+function shiftStretch(shift: Located): Stretch[] {
+  const from = readClock(shift.value.from).value;
+  const to = readClock(shift.value.to).value;
+  return from === null || to === null ? [] : [{ ...shift, from, to }];
+}
+
+function breakStretch(pause: Located): Stretch[] {
+  const from = readClock(pause.value.at).value;
+  const length = readQuantity(time, pause.value.length).value;
+  return from === null || length === null ? [] : [{ ...pause, from, to: from + length }];
+}
+
+function dayStart(json: unknown, shifts: readonly Stretch[]): number | null {
+  const written = located(json, "day")?.value.start;
+  return written === undefined ? (shifts[0]?.from ?? null) : readClock(written).value;
+}
+
+function beforeStart(json: unknown, start: number): Fault[] {
+  const written: [Located | null, string][] = [
+    ...locatedList(json, "day", "shifts").map((shift): [Located, string] => [shift, "from"]),
+    ...locatedList(json, "supply", "loads").map((load): [Located, string] => [load, "at"]),
+    [located(json, "day", "closing"), "stopHangingAt"],
+  ];
+  return written.flatMap(([place, key]) => {
+    const clock = readClock(place?.value[key]).value;
+    if (place === null || clock === null || clock >= start) return [];
+    const remedy = "move it, start the day earlier, or count on from 24:00 for the next day";
+    return [
+      faultAt(
+        [...place.at, key],
+        `${writeClock(clock)} lies before the day starts`,
+        `${writeClock(start)} or later`,
+        remedy,
+      ),
+    ];
+  });
+}
+
+function shiftOrder(shifts: readonly Stretch[]): Fault[] {
+  return shifts.flatMap(({ at, from, to }, index) => {
+    const before = shifts[index - 1];
+    const late = before !== undefined && from < before.to;
+    return [
+      ...(to > from
+        ? []
+        : [
+            faultAt(
+              [...at, "to"],
+              "the shift ends before it has begun",
+              `later than ${writeClock(from)}`,
+              shiftRemedy(to),
+            ),
+          ]),
+      ...(late
+        ? [
+            faultAt(
+              [...at, "from"],
+              "the shift starts before the one above has ended",
+              `${writeClock(before.to)} or later`,
+              "put shifts in order",
+            ),
+          ]
+        : []),
+    ];
+  });
+}
+
+function shiftRemedy(to: number): string {
+  return `for the next day write "${writeClock(to + 86400)}"`;
+}
+
+function breaksInside(breaks: readonly Stretch[], shifts: readonly Stretch[]): Fault[] {
+  const first = shifts[0];
+  const last = shifts.at(-1);
+  if (first === undefined || last === undefined) return [];
+  return breaks.flatMap(({ at, from, to }) => {
+    if (from >= first.from && to <= last.to) return [];
+    const allowed = `${writeClock(first.from)} to ${writeClock(last.to)}`;
+    return [
+      faultAt(
+        at,
+        `the break (${writeClock(from)} to ${writeClock(to)}) lies outside the shifts`,
+        allowed,
+        "move or shorten it",
+      ),
+    ];
+  });
+}
+
+function ceiling(json: unknown, start: number, shifts: readonly Stretch[]): Fault[] {
+  const last = shifts.at(-1);
+  const seconds = readQuantity(time, located(json, "day")?.value.ceiling ?? "48 h").value;
+  if (last === undefined || seconds === null || start + seconds > last.to) return [];
+  const allowed = `more than ${(last.to - start) / 3600} h, counted from the start of the day`;
+  return [faultAt(["day", "ceiling"], "the day is cut off before its last shift ends", allowed, "raise it")];
+}

@@ -1,0 +1,22 @@
+import { z } from "zod";
+import { CREW_RULES } from "../plan.ts";
+import { CEILINGS } from "./ceilings.ts";
+import { record } from "./record.ts";
+import { name } from "./text.ts";
+import { whole } from "./whole.ts";
+
+/** A pool of people. */
+export function crew() {
+  return record({
+    name: name().describe("Name of the crew."),
+    people: z
+      .union([whole(0, CEILINGS.people), z.record(z.string(), whole(0, CEILINGS.people))])
+      .describe(
+        "How many are there: one number for every shift, or a number by shift name (a shift not named has none).",
+      ),
+    rule: z
+      .enum(CREW_RULES)
+      .default("furthest downstream")
+      .describe("Which of the waiting stations gets a person who is free."),
+  });
+}

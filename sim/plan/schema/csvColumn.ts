@@ -1,0 +1,86 @@
+import { dsvFormat } from "d3";
+import { foundWords, type Reading, readQuantity, type UnitFamily } from "../../units/index.ts";
+import { listWords } from "../listWords.ts";
+import { nearestWords } from "../nearestName.ts";
+import type { TextFiles } from "../textFiles.ts";
+import { CEILINGS } from "./ceilings.ts";
+
+/** One column of a table of stopwatch values. */
+export interface CsvReference {
+  csv: string;
+  column: string;
+  unit: string;
+}
+
+/** Values in SI; a fault names the part of the reference it is about. */
+export type CsvReading = Reading<number[]> & { about: keyof CsvReference };
+
+/** Reads one column of a CSV file (first row: headings; commas, or semicolons when the headings hold no comma). */
+export function csvColumn(reference: CsvReference, family: UnitFamily, files: TextFiles): CsvReading {
+  const unit = readQuantity(family, `1 ${reference.unit}`);
+  if (unit.fault !== null) return wrongUnit(reference, family);
+  const file = textOf(reference.csv, files);
+  if (file.fault !== null) return { ...file, about: "csv" };
+  const rows = dsvFormat(separatorOf(file.value)).parse(file.value);
+  if (!rows.columns.includes(reference.column)) return noSuchColumn(reference.column, rows.columns);
+  return valuesOf(
+    rows.map((row) => row[reference.column] ?? ""),
+    reference,
+    family,
+  );
+}
+
+function textOf(path: string, files: TextFiles): Reading<string> {
+  try {
+    return { value: files.readText(path).replace(/^\uFEFF/u, ""), fault: null };
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    const found = `'${path}' cannot be read (${reason})`;
+    return {
+      value: null,
+      fault: { found, allowed: "a file, its path given from the folder of the plan", remedy: "check the path" },
+    };
+  }
+}
+
+function separatorOf(text: string): "," | ";" {
+  const headings = text.split(/[\r\n]/u, 1)[0] as string;
+  return headings.includes(";") && !headings.includes(",") ? ";" : ",";
+}
+
+function wrongUnit({ unit }: CsvReference, family: UnitFamily): CsvReading {
+  const units = Object.keys(family.units);
+  const remedy = nearestWords(unit, units, `write for example "${family.si}"`);
+  const fault = {
+    found: `'${unit}' is no unit of ${family.name.replace(/^an? /u, "")}`,
+    allowed: listWords(units),
+    remedy,
+  };
+  return { value: null, fault, about: "unit" };
+}
+
+function noSuchColumn(column: string, columns: readonly string[]): CsvReading {
+  const remedy = nearestWords(column, columns, "take a heading of the file's first row");
+  return {
+    value: null,
+    fault: { found: `'${column}' is no column`, allowed: listWords(columns), remedy },
+    about: "column",
+  };
+}
+
+function valuesOf(cells: readonly string[], { unit }: CsvReference, family: UnitFamily): CsvReading {
+  if (cells.length === 0 || cells.length > CEILINGS.observedValues) return wrongCount(cells.length);
+  const readings = cells.map((cell) => readQuantity(family, `${cell.trim()} ${unit}`));
+  const bad = readings.findIndex((reading) => reading.fault !== null);
+  if (bad === -1) return { value: readings.map((reading) => reading.value as number), fault: null, about: "csv" };
+  const others = readings.filter((reading) => reading.fault !== null).length - 1;
+  const more = others === 0 ? "" : ` (and ${others} more row${others === 1 ? "" : "s"} like it)`;
+  const found = `row ${bad + 2} holds ${foundWords(cells[bad])}${more}`;
+  const allowed = "numbers of 0 or more with a decimal point";
+  return { value: null, fault: { found, allowed, remedy: "correct the row or delete it" }, about: "column" };
+}
+
+function wrongCount(count: number): CsvReading {
+  const allowed = `1 to ${CEILINGS.observedValues} rows below the headings`;
+  return { value: null, fault: { found: `${count} rows`, allowed, remedy: "check the file" }, about: "csv" };
+}

@@ -1,0 +1,65 @@
+import { z } from "zod";
+import { time } from "../../units/index.ts";
+import { CEILINGS } from "./ceilings.ts";
+import { clock, quantityAboveZero } from "./readBy.ts";
+import { oneKeyOf, record } from "./record.ts";
+import { name, reference } from "./text.ts";
+
+const MIDNIGHT_WORDS = "Hours from 24 on are those of the next day.";
+
+/** The calendar of one day. */
+export function day() {
+  return record({
+    start: clock()
+      .optional()
+      .describe("When the clock of the simulated day starts. Default: the start of the first shift."),
+    shifts: z
+      .array(shift())
+      .min(1)
+      .max(CEILINGS.shifts)
+      .describe("One after another; gaps are allowed, overlaps are not."),
+    breaks: z.array(pause()).max(CEILINGS.breaks).default([]).describe("Planned pauses. Default: none."),
+    closing: closing()
+      .prefault({ finish: true })
+      .describe(
+        "How the day ends: finish all that arrived, with overtime if need be (default), or stop hanging at an hour.",
+      ),
+    ceiling: quantityAboveZero(time)
+      .prefault("48 h")
+      .describe("The run stops, and says so, when the day has lasted this long; counted from its start."),
+  });
+}
+
+function shift() {
+  return record({
+    name: name().describe("Name of the shift; crews give their people by it."),
+    from: clock().describe("Start of the shift."),
+    to: clock().describe(`End of the shift. ${MIDNIGHT_WORDS}`),
+  });
+}
+
+function pause() {
+  return record({
+    name: name().describe("Name of the break."),
+    at: clock().describe("When it starts; a head in hand is finished first."),
+    length: quantityAboveZero(time).describe("How long it lasts."),
+    crews: z.array(reference()).max(CEILINGS.crews).optional().describe("Crews that go. Default: every crew."),
+    stages: z
+      .array(reference())
+      .max(CEILINGS.stages)
+      .optional()
+      .describe("Stages whose machines pause too. Default: none."),
+  });
+}
+
+function closing() {
+  return oneKeyOf({
+    finish: z
+      .literal(true)
+      .optional()
+      .describe("Everything that arrived is processed, with overtime after the last shift."),
+    stopHangingAt: clock()
+      .optional()
+      .describe("No head is hung after this hour; what hangs is finished, the rest stays in lairage."),
+  });
+}
