@@ -1,0 +1,78 @@
+import { scaleLinear } from "d3";
+import {
+  type ChartContext,
+  type ChartFrame,
+  type ChartWords,
+  chartFrame,
+  drawBottomAxis,
+  drawText,
+  emptyChart,
+  type Quantity,
+} from "../frame/index.ts";
+import { drawLevelInterval } from "../marks/index.ts";
+import { drawFigures, drawNames, paddedDomain, type ResponseRow } from "./responseChart.ts";
+
+export interface DifferenceRow extends ResponseRow {
+  /** The interval leaves 0 out. */
+  shown: boolean;
+}
+
+export interface DifferenceColumns extends ChartWords {
+  quantity: Quantity;
+  rows: readonly DifferenceRow[];
+  /** Words for the two sides of zero, left and right. */
+  sides: readonly [string, string];
+}
+
+const GUTTER = 190;
+const TEXT_GUTTER = 188;
+const ROW = 38;
+
+/** Paired difference of each variant to the base: filled dot where it is shown, open dot where it is not, both said in words. */
+export function differenceChart(columns: DifferenceColumns, context: ChartContext): SVGSVGElement {
+  const known = columns.rows.filter((row) => row.mean !== null);
+  if (known.length === 0) return emptyChart(columns, "There is nothing to compare with the base.", context);
+  const frame = chartFrame(columns, context);
+  const zero = { mean: 0, low: null, high: null };
+  const value = scaleLinear()
+    .domain(paddedDomain([...columns.rows, zero]))
+    .range([frame.left + GUTTER, frame.right - TEXT_GUTTER]);
+  const top = frame.top + 16;
+  const bottom = top + columns.rows.length * ROW;
+  const end = drawBottomAxis(frame.body, value, columns.quantity, top, bottom, frame.colour);
+  drawZero(frame, columns.sides, value(0), value.range() as [number, number], top, bottom);
+  columns.rows.forEach((row, index) => {
+    drawRow(frame, row, value, top + (index + 0.5) * ROW);
+  });
+  return frame.finish(end);
+}
+
+function drawZero(
+  frame: ChartFrame,
+  sides: readonly [string, string],
+  x: number,
+  [left, right]: [number, number],
+  top: number,
+  bottom: number,
+): void {
+  const line = frame.body.append("path").attr("d", `M${x.toFixed(1)},${top - 2}V${bottom}`);
+  line.attr("stroke", frame.colour("ink")).attr("stroke-width", 1.4);
+  const style = { fill: frame.colour("muted") };
+  drawText(frame.body, left, top - 6, `← ${sides[0]}`, style);
+  drawText(frame.body, right, top - 6, `${sides[1]} →`, { ...style, anchor: "end" });
+}
+
+function drawRow(frame: ChartFrame, row: DifferenceRow, value: (v: number) => number, y: number): void {
+  drawNames(frame, row.name, y, GUTTER - 12);
+  if (row.mean !== null) {
+    drawLevelInterval(
+      frame.body,
+      value(row.mean),
+      row.low === null ? null : value(row.low),
+      row.high === null ? null : value(row.high),
+      y,
+      { stroke: frame.colour(row.shown ? "line" : "muted"), paper: frame.colour("paper"), filled: row.shown },
+    );
+  }
+  drawFigures(frame, row.text, y, TEXT_GUTTER - 12);
+}

@@ -1,0 +1,131 @@
+import { scaleLinear } from "d3";
+import {
+  type ChartContext,
+  type ChartFrame,
+  type ChartWords,
+  chartFrame,
+  drawClockAxis,
+  drawClockGrid,
+  drawPauses,
+  drawText,
+  emptyChart,
+  type Group,
+  LINE_HEIGHT,
+  type PauseBand,
+  type TimeScale,
+  wrapText,
+} from "../frame/index.ts";
+import { stepBandPath, stepPath } from "../marks/index.ts";
+
+/** A step function as columns: exact change points, or low, high and mean by bin. Seconds after the day's start. */
+export type TraceColumns =
+  | { kind: "exact"; times: readonly number[]; values: readonly number[] }
+  | { kind: "binned"; binSeconds: number; low: readonly number[]; high: readonly number[]; mean: readonly number[] };
+
+export interface QueuePanel {
+  name: string;
+  /** A line of figures below the name, say "most 8, mean 4.7 heads". */
+  note: string;
+  /** Height of the capacity line; null draws none. */
+  capacity: number | null;
+  capacityText: string;
+  largest: number;
+  trace: TraceColumns;
+}
+
+export interface QueueColumns extends ChartWords {
+  startClockSeconds: number;
+  endSeconds: number;
+  pauses: readonly PauseBand[];
+  panels: readonly QueuePanel[];
+  /** Said below the panels: what was left out. */
+  footnote: string;
+}
+
+const PANEL = 50;
+const GAP = 16;
+const GUTTER = 150;
+const RIGHT_GUTTER = 84;
+
+/** Heads waiting before each station over the clock: one panel a station, shared time axis, capacity line with its label. */
+export function queueChart(columns: QueueColumns, context: ChartContext): SVGSVGElement {
+  if (columns.panels.length === 0) return emptyChart(columns, columns.footnote, context);
+  const frame = chartFrame(columns, context);
+  const time = scaleLinear()
+    .domain([0, columns.endSeconds])
+    .range([frame.left + GUTTER, frame.right - RIGHT_GUTTER]);
+  const top = frame.top + 14;
+  const bottom = top + columns.panels.length * (PANEL + GAP) - GAP;
+  drawPauses(frame.body, columns.pauses, time, top, bottom, frame.colour("pause"), frame.colour("muted"));
+  drawClockGrid(frame.body, time, columns.startClockSeconds, top, bottom, frame.colour);
+  columns.panels.forEach((panel, index) => {
+    drawPanel(frame, panel, columns.endSeconds, time, top + index * (PANEL + GAP));
+  });
+  let end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 6, frame.colour);
+  for (const line of wrapText(columns.footnote, frame.right - frame.left, 11, 4)) {
+    if (line === "") continue;
+    end += LINE_HEIGHT;
+    drawText(frame.body, frame.left, end, line, { fill: frame.colour("muted") });
+  }
+  return frame.finish(end);
+}
+
+function drawPanel(frame: ChartFrame, panel: QueuePanel, endSeconds: number, time: TimeScale, top: number): void {
+  const group = frame.body.append("g");
+  const floor = top + PANEL;
+  const [left, right] = time.range() as [number, number];
+  const value = scaleLinear()
+    .domain([0, Math.max(1, panel.largest, panel.capacity ?? 0)])
+    .range([floor, top + 3]);
+  drawPanelWords(frame, group, panel, top);
+  drawText(group, left - 5, value(value.domain()[1]!) + 5, String(value.domain()[1]), {
+    anchor: "end",
+    fill: frame.colour("muted"),
+  });
+  drawText(group, left - 5, floor + 3, "0", { anchor: "end", fill: frame.colour("muted") });
+  group.append("path").attr("d", `M${left},${floor}H${right}`).attr("stroke", frame.colour("rule"));
+  drawTrace(frame, group, panel.trace, endSeconds, time, value);
+  if (panel.capacity !== null) {
+    const line = group.append("path").attr("d", `M${left},${value(panel.capacity)}H${right}`);
+    line.attr("stroke", frame.colour("limit")).attr("stroke-width", 1.5).attr("stroke-dasharray", "6 3");
+  }
+  const labelY = panel.capacity === null ? top + PANEL / 2 : value(panel.capacity) + 4;
+  const ink = frame.colour(panel.capacity === null ? "muted" : "limit");
+  wrapText(panel.capacityText, RIGHT_GUTTER - 8, 11, 3).forEach((line, i) => {
+    drawText(group, right + 8, labelY + i * LINE_HEIGHT, line, { fill: ink });
+  });
+}
+
+function drawPanelWords(frame: ChartFrame, group: Group, panel: QueuePanel, top: number): void {
+  const lines = wrapText(panel.name, GUTTER - 34, 11, 2, true);
+  lines.forEach((line, i) => {
+    drawText(group, frame.left, top + 10 + i * LINE_HEIGHT, line, { bold: true });
+  });
+  drawText(group, frame.left, top + 10 + lines.length * LINE_HEIGHT, panel.note, { fill: frame.colour("muted") });
+}
+
+function drawTrace(
+  frame: ChartFrame,
+  group: Group,
+  trace: TraceColumns,
+  endSeconds: number,
+  time: TimeScale,
+  value: TimeScale,
+): void {
+  const line = (path: string) =>
+    group
+      .append("path")
+      .attr("d", path)
+      .attr("fill", "none")
+      .attr("stroke", frame.colour("line"))
+      .attr("stroke-width", 1.3);
+  if (trace.kind === "exact") {
+    line(stepPath(trace.times.map(time), trace.values.map(value), time(endSeconds)));
+    return;
+  }
+  const starts = trace.mean.map((_, bin) => bin * trace.binSeconds);
+  const edges = [...starts.map(time), time(endSeconds)];
+  const band = stepBandPath(edges, trace.high.map(value), trace.low.map(value));
+  group.append("path").attr("d", band).attr("fill", frame.colour("range"));
+  line(stepPath(starts.map(time), trace.mean.map(value), time(endSeconds)));
+}

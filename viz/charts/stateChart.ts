@@ -1,0 +1,166 @@
+import { scaleLinear } from "d3";
+import {
+  type ChartContext,
+  type ChartFrame,
+  type ChartWords,
+  chartFrame,
+  drawClockAxis,
+  drawPauses,
+  drawText,
+  emptyChart,
+  LINE_HEIGHT,
+  type Paint,
+  type PauseBand,
+  type Texture,
+  type TimeScale,
+  textureFill,
+  textWidth,
+  wrapText,
+} from "../frame/index.ts";
+import { stepBandPath } from "../marks/index.ts";
+
+export interface StateRow {
+  name: string;
+  /** shares[state][bin], 0..1; the states of a bin add up to 1, or to 0 where nothing was watched. */
+  shares: readonly (readonly number[])[];
+  /** Share of the whole day by state. */
+  dayShares: readonly number[];
+  /** The largest shares in words. */
+  note: string;
+}
+
+export interface StateColumns extends ChartWords {
+  startClockSeconds: number;
+  endSeconds: number;
+  binSeconds: number;
+  pauses: readonly PauseBand[];
+  /** Names of the states, in stacking order from below. */
+  states: readonly string[];
+  rows: readonly StateRow[];
+  footnote: string;
+}
+
+/** One look per state, in the order of the day record's states. */
+const LOOKS: readonly { paint: Paint; texture: Texture; ink: Paint }[] = [
+  { paint: "working", texture: "plain", ink: "ink" },
+  { paint: "blocked", texture: "rising", ink: "ink" },
+  { paint: "starved", texture: "dots", ink: "ink" },
+  { paint: "noCrew", texture: "level", ink: "ink" },
+  { paint: "down", texture: "cross", ink: "paper" },
+  { paint: "onBreak", texture: "upright", ink: "rule" },
+];
+
+const ROW = 28;
+const GAP = 8;
+const GUTTER = 116;
+const BAR = 84;
+const NOTE = 150;
+
+/** What each station did over the clock: stations in line order, each time bin filled by the shares of its states. */
+export function stateChart(columns: StateColumns, context: ChartContext): SVGSVGElement {
+  if (columns.rows.length === 0) return emptyChart(columns, "No station of this day has recorded states.", context);
+  const frame = chartFrame(columns, context);
+  const fills = LOOKS.map((look, state) =>
+    textureFill(frame.defs, frame.id(`state-${state}`), look.texture, frame.colour(look.paint), frame.colour(look.ink)),
+  );
+  const time = scaleLinear()
+    .domain([0, columns.endSeconds])
+    .range([frame.left + GUTTER, frame.right - BAR - NOTE - 20]);
+  const top = drawKey(frame, columns.states, fills) + 24;
+  const bottom = top + columns.rows.length * (ROW + GAP) - GAP;
+  const right = time.range()[1]!;
+  drawPauses(frame.body, columns.pauses, time, top - 4, bottom + 4, frame.colour("pause"), frame.colour("muted"));
+  drawText(frame.body, right + 12, top - 9, "over the whole day", { fill: frame.colour("muted") });
+  const edges = columns.rows[0]!.shares[0]!.map((_, bin) => time(bin * columns.binSeconds));
+  edges.push(time(columns.endSeconds));
+  columns.rows.forEach((row, index) => {
+    drawRow(frame, row, fills, edges, time, top + index * (ROW + GAP));
+  });
+  let end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 8, frame.colour);
+  for (const line of wrapText(columns.footnote, frame.right - frame.left, 11, 4)) {
+    if (line === "") continue;
+    end += LINE_HEIGHT;
+    drawText(frame.body, frame.left, end, line, { fill: frame.colour("muted") });
+  }
+  return frame.finish(end);
+}
+
+/** Samples of the six fills with their names, on one line (two where the room is short); returns the lower edge. */
+function drawKey(frame: ChartFrame, states: readonly string[], fills: readonly string[]): number {
+  let x = frame.left;
+  let y = frame.top + 4;
+  states.forEach((state, index) => {
+    const width = 22 + textWidth(state, 11) + 16;
+    if (x + width > frame.right) {
+      x = frame.left;
+      y += 20;
+    }
+    const sample = frame.body.append("rect").attr("x", x).attr("y", y).attr("width", 18).attr("height", 13);
+    sample.attr("fill", fills[index]!).attr("stroke", frame.colour("muted")).attr("stroke-width", 0.6);
+    drawText(frame.body, x + 23, y + 10.5, state);
+    x = Math.ceil(x + width + 6);
+  });
+  return y + 13;
+}
+
+function drawRow(
+  frame: ChartFrame,
+  row: StateRow,
+  fills: readonly string[],
+  edges: readonly number[],
+  time: TimeScale,
+  top: number,
+): void {
+  const group = frame.body.append("g");
+  const names = wrapText(row.name, GUTTER - 8, 11, 2, true);
+  names.forEach((line, i) => {
+    drawText(group, frame.left, top + ROW / 2 + 4 + (i - (names.length - 1) / 2) * 13, line, { bold: true });
+  });
+  const floor = edges.slice(1).map(() => top + ROW);
+  row.shares.forEach((shares, state) => {
+    const lower = [...floor];
+    shares.forEach((share, bin) => {
+      floor[bin]! -= share * ROW;
+    });
+    const path = stepBandPath(edges, floor, lower);
+    if (path !== "") group.append("path").attr("d", path).attr("fill", fills[state]!);
+  });
+  const [left, right] = time.range() as [number, number];
+  const outline = group
+    .append("rect")
+    .attr("x", left)
+    .attr("y", top)
+    .attr("width", right - left)
+    .attr("height", ROW);
+  outline.attr("fill", "none").attr("stroke", frame.colour("rule")).attr("stroke-width", 0.7);
+  drawDayBar(frame, group, row, fills, right + 12, top);
+}
+
+function drawDayBar(
+  frame: ChartFrame,
+  group: ChartFrame["body"],
+  row: StateRow,
+  fills: readonly string[],
+  x: number,
+  top: number,
+): void {
+  let from = x;
+  row.dayShares.forEach((share, state) => {
+    if (share <= 0) return;
+    const part = group
+      .append("rect")
+      .attr("x", from.toFixed(1))
+      .attr("y", top + 5)
+      .attr("width", (share * BAR).toFixed(1));
+    part
+      .attr("height", ROW - 10)
+      .attr("fill", fills[state]!)
+      .attr("stroke", frame.colour("muted"))
+      .attr("stroke-width", 0.4);
+    from += share * BAR;
+  });
+  const lines = wrapText(row.note, NOTE - 4, 11, 2);
+  lines.forEach((line, i) => {
+    drawText(group, x + BAR + 8, top + ROW / 2 + 4 + (i - (lines.length - 1) / 2) * 13, line);
+  });
+}

@@ -1,0 +1,15 @@
+/** The only place where viz/ names the simulator's types; types only, so no simulator code is ever loaded by a picture. */
+export type {
+  DayRecord,
+  LimitRecord,
+  SectionRecord,
+  STATES,
+  StageRecord,
+  State,
+  StateTrace,
+  StepTrace,
+  Tally,
+  Traces,
+} from "../sim/engine/index.ts";
+export type { Difference, Estimate, ResponseInfo, StudyResults, VariantResults } from "../sim/results/index.ts";
+export type { Factor } from "../sim/study/study.ts";

@@ -1,0 +1,109 @@
+import type { ScaleLinear } from "d3";
+import { LINE_HEIGHT } from "./chartFrame.ts";
+import { drawText } from "./drawText.ts";
+import { formatClock } from "./formatClock.ts";
+import { quantityTicks } from "./quantity.ts";
+import type { Group } from "./selections.ts";
+import { textWidth } from "./textWidth.ts";
+
+export type TimeScale = ScaleLinear<number, number>;
+type Colour = (role: "rule" | "grid" | "muted" | "ink") => string;
+
+/** Full and half hours (or finer, coarser, as the room asks) between the ends of a time scale in seconds. */
+export function clockTicksFor(scale: TimeScale, startClockSeconds: number) {
+  const [low, high] = scale.domain() as [number, number];
+  const [left, right] = scale.range() as [number, number];
+  const count = Math.max(2, Math.floor((right - left) / 62));
+  return quantityTicks({ kind: "clock", label: "", startClockSeconds }, low, high, count);
+}
+
+/** Faint upright lines at the ticks, to be drawn before the data. */
+export function drawClockGrid(
+  group: Group,
+  scale: TimeScale,
+  start: number,
+  top: number,
+  bottom: number,
+  colour: Colour,
+): void {
+  for (const tick of clockTicksFor(scale, start)) {
+    const x = scale(tick.value);
+    group
+      .append("path")
+      .attr("d", `M${x.toFixed(1)},${top}V${bottom}`)
+      .attr("stroke", colour("grid"));
+  }
+}
+
+/** A time axis below `y`, with HH:MM and its name; returns the lower edge. */
+export function drawClockAxis(
+  group: Group,
+  scale: TimeScale,
+  startClockSeconds: number,
+  y: number,
+  colour: Colour,
+): number {
+  const [left, right] = scale.range() as [number, number];
+  const axis = group.append("g");
+  axis.append("path").attr("d", `M${left},${y}H${right}`).attr("stroke", colour("rule"));
+  for (const tick of clockTicksFor(scale, startClockSeconds)) {
+    const x = scale(tick.value);
+    axis
+      .append("path")
+      .attr("d", `M${x.toFixed(1)},${y}v4`)
+      .attr("stroke", colour("rule"));
+    const [time = "", ...later] = tick.text.split(" ");
+    drawText(axis, x, y + 16, time, { anchor: "middle", fill: colour("muted") });
+    if (later.length > 0 && x < right - 130) {
+      drawText(axis, x, y + 16 + LINE_HEIGHT, later.join(" "), { anchor: "middle", fill: colour("muted") });
+    }
+  }
+  drawText(axis, right, y + 16 + LINE_HEIGHT, "clock time (h:min)", { anchor: "end", fill: colour("muted") });
+  return y + 16 + LINE_HEIGHT + 4;
+}
+
+/** A planned pause, seconds after the day's start. */
+export interface PauseBand {
+  name: string;
+  fromSeconds: number;
+  toSeconds: number;
+}
+
+/** Pale bands through the chart, their names above it at `top - 4` where they fit without touching. */
+export function drawPauses(
+  group: Group,
+  pauses: readonly PauseBand[],
+  scale: TimeScale,
+  top: number,
+  bottom: number,
+  fill: string,
+  ink: string,
+): void {
+  const [low, high] = scale.domain() as [number, number];
+  const [left, right] = scale.range() as [number, number];
+  let occupied = left - 20;
+  for (const pause of pauses) {
+    const from = Math.max(low, pause.fromSeconds);
+    const to = Math.min(high, pause.toSeconds);
+    if (!(to > from)) continue;
+    const x = scale(from);
+    const width = Math.max(1, scale(to) - x);
+    group
+      .append("rect")
+      .attr("x", x.toFixed(1))
+      .attr("y", top)
+      .attr("width", width.toFixed(1))
+      .attr("height", bottom - top)
+      .attr("fill", fill);
+    const half = textWidth(pause.name, 11) / 2;
+    const middle = Math.min(Math.max(x + width / 2, left + half - 20), right - half);
+    if (middle - half < occupied) continue;
+    drawText(group, middle, top - 5, pause.name, { anchor: "middle", fill: ink });
+    occupied = middle + half + 8;
+  }
+}
+
+/** "06:00" for a time in seconds after the day's start. */
+export function clockAt(seconds: number, startClockSeconds: number): string {
+  return formatClock(seconds + startClockSeconds);
+}

@@ -1,0 +1,72 @@
+import type { ScaleLinear } from "d3";
+import { drawText } from "./drawText.ts";
+import { type Quantity, quantityLabel, quantityTicks } from "./quantity.ts";
+import type { Group } from "./selections.ts";
+import { textWidth } from "./textWidth.ts";
+
+type Colour = (role: "rule" | "grid" | "muted" | "ink") => string;
+type Linear = ScaleLinear<number, number>;
+
+function largestOf(scale: Linear): number {
+  return Math.max(...scale.domain().map(Math.abs));
+}
+
+function ticksOf(scale: Linear, quantity: Quantity, spacing: number) {
+  const [low, high] = scale.domain() as [number, number];
+  const [a, b] = scale.range() as [number, number];
+  return quantityTicks(quantity, low, high, Math.max(2, Math.floor(Math.abs(b - a) / spacing)));
+}
+
+/** A value axis along the bottom: grid lines up to `top`, ticks, texts that do not touch, name and unit; returns the lower edge. */
+export function drawBottomAxis(
+  group: Group,
+  scale: Linear,
+  quantity: Quantity,
+  top: number,
+  y: number,
+  colour: Colour,
+): number {
+  const [left, right] = scale.range() as [number, number];
+  const axis = group.append("g");
+  let occupied = Number.NEGATIVE_INFINITY;
+  for (const tick of ticksOf(scale, quantity, 72)) {
+    const x = scale(tick.value);
+    axis
+      .append("path")
+      .attr("d", `M${x.toFixed(1)},${top}V${y + 4}`)
+      .attr("stroke", colour("grid"));
+    const half = textWidth(tick.text, 11) / 2;
+    if (x - half < occupied + 6) continue;
+    drawText(axis, x, y + 16, tick.text, { anchor: "middle", fill: colour("muted") });
+    occupied = x + half;
+  }
+  axis.append("path").attr("d", `M${left},${y}H${right}`).attr("stroke", colour("rule"));
+  drawText(axis, (left + right) / 2, y + 32, quantityLabel(quantity, largestOf(scale)), {
+    anchor: "middle",
+    fill: colour("muted"),
+  });
+  return y + 36;
+}
+
+/** A value axis at the left: level grid lines to `right`, texts, name and unit lying above the axis at `labelY`. */
+export function drawLeftAxis(
+  group: Group,
+  scale: Linear,
+  quantity: Quantity,
+  left: number,
+  right: number,
+  labelY: number,
+  colour: Colour,
+  spacing = 44,
+): void {
+  const axis = group.append("g");
+  for (const tick of ticksOf(scale, quantity, spacing)) {
+    const y = scale(tick.value);
+    axis
+      .append("path")
+      .attr("d", `M${left},${y.toFixed(1)}H${right}`)
+      .attr("stroke", colour("grid"));
+    drawText(axis, left - 6, y + 4, tick.text, { anchor: "end", fill: colour("muted") });
+  }
+  drawText(axis, 12, labelY, quantityLabel(quantity, largestOf(scale)), { fill: colour("muted") });
+}

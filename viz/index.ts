@@ -1,0 +1,9 @@
+// Study results -> files
+
+// Study results -> columns -> pictures
+export * from "./charts/index.ts";
+export { type ChartContext, svgText, type ThemeName } from "./frame/index.ts";
+export { CAUTIONS, chartFiles, renderDayReport, renderReport, serverDocument } from "./report/index.ts";
+export * from "./views/index.ts";
+// Study results -> sentences
+export { answer, differenceWords, estimateWords, responseFormat } from "./words/index.ts";

@@ -1,0 +1,4 @@
+export { CAUTIONS } from "./cautions.ts";
+export { chartFiles } from "./chartFiles.ts";
+export { renderDayReport, renderReport } from "./renderReport.ts";
+export { serverDocument } from "./serverDocument.ts";

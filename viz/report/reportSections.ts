@@ -1,0 +1,162 @@
+import type { StudyResults, VariantResults } from "../contract.ts";
+import { type ChartContext, formatNumber, isolated, svgText } from "../frame/index.ts";
+import { headsOutView } from "../views/index.ts";
+import {
+  answer,
+  confidenceWords,
+  differenceIn,
+  differenceWords,
+  headline,
+  isSingleDay,
+  quoted,
+  responseFormat,
+  shareWords,
+  spanWords,
+} from "../words/index.ts";
+import { CAUTIONS } from "./cautions.ts";
+import { html, type Markup, trusted } from "./html.ts";
+import { MODEL_LIMITS, MODEL_LOGIC } from "./modelText.ts";
+import { responseTable } from "./responseTable.ts";
+import { dayCharts, drawnVariants, limitCharts, type PlannedChart, responseCharts } from "./studyCharts.ts";
+
+/** Draws planned charts as figures with their finding below; ids are numbered so that no two charts of the page share one. */
+export type Figures = (charts: readonly PlannedChart[]) => Markup;
+
+export function figuresFor(document: Document): Figures {
+  let count = 0;
+  return (charts) =>
+    html`${charts.map((chart) => {
+      count++;
+      const context: ChartContext = { document, theme: "auto", idPrefix: `figure-${count}`, styleInside: false };
+      const svg = trusted(svgText(chart.draw(context)));
+      return html`<figure>${svg}<figcaption><b>Figure ${count}.</b> ${chart.description}</figcaption></figure>\n`;
+    })}`;
+}
+
+export function objectives(results: StudyResults): Markup {
+  const { study, plan } = results;
+  return html`<h1><bdi>${isolated(study.name)}</bdi></h1>
+<p class="lead">Plan: <bdi>${isolated(plan.name)}</bdi>. Written for: <bdi>${isolated(study.reader)}</bdi></p>
+<h2>Objectives</h2>
+<p><b>Question:</b> <bdi>${isolated(study.question)}</bdi></p>`;
+}
+
+export function answerSection(results: StudyResults): Markup {
+  const sentences = isSingleDay(results) ? dayAnswer(results) : answer(results);
+  return html`<h2>Answer</h2>
+<div class="answer">${sentences.map((sentence) => html`<p>${sentence}</p>`)}</div>
+<p class="caution">A planning aid built on the numbers it is given. Animal welfare and people's safety come before throughput: read the <a href="#cautions">cautions</a>.</p>`;
+}
+
+/** One day cannot answer for other days; it is told as it was, without intervals. */
+function dayAnswer(results: StudyResults): string[] {
+  const variant = results.variants[0]!;
+  const limits = variant.day.limits.map(
+    (limit) => `${isolated(limit.name)}: ${shareWords(limit.beyond, limit.tally.count, "heads")} outside the limit.`,
+  );
+  return [
+    "This is one day, no interval: another day of the same plan would differ.",
+    headsOutView(results, variant).description,
+    ...limits,
+  ];
+}
+
+export function resultsSection(results: StudyResults, figures: Figures): Markup {
+  return html`<h2>Results</h2>
+${responseTable(results)}
+${figures(responseCharts(results))}`;
+}
+
+export function daySection(results: StudyResults, figures: Figures): Markup {
+  const days = drawnVariants(results).map((variant, index) => {
+    const heading = isSingleDay(results) ? "" : html`<h3>${dayHeading(results, variant, index)}</h3>`;
+    return html`${heading}${figures(dayCharts(results, variant, `day-${index}`))}`;
+  });
+  return html`<h2>A day in pictures</h2>
+<p class="small">Pictures of a day show one replication: they explain how the line behaves and prove nothing about other days.</p>
+${days}`;
+}
+
+function dayHeading(results: StudyResults, variant: VariantResults, index: number): string {
+  if (index === 0) return `The base case, ${quoted(variant.name)}`;
+  const info = headline(results)!;
+  const words = differenceWords(differenceIn(variant, info.key), responseFormat(info, 0), results.study.confidence);
+  return `Furthest from it, ${quoted(variant.name)}: ${words.sentence}`;
+}
+
+export function limitSection(results: StudyResults, figures: Figures): Markup {
+  const base = results.variants[0]!;
+  if (base.day.limits.length === 0) return html`<h2>Time limits</h2><p>The plan watches no time limit.</p>`;
+  const rows = base.day.limits.map((limit) => {
+    const ends = [
+      limit.minSeconds === null ? "" : `at least ${spanWords(limit.minSeconds)}`,
+      limit.maxSeconds === null ? "" : `at most ${spanWords(limit.maxSeconds)}`,
+    ];
+    const source = results.plan.limitSources[limit.name] || "no source named in the plan";
+    return html`<tr><th scope="row"><bdi>${isolated(limit.name)}</bdi></th><td>${ends.filter((end) => end !== "").join(", ")}</td><td>${shareWords(limit.beyond, limit.tally.count, "heads")}</td><td>${limit.tally.count === 0 ? "no value" : spanWords(limit.tally.max)}</td><td><bdi>${isolated(source)}</bdi></td></tr>`;
+  });
+  return html`<h2>Time limits</h2>
+<p class="small">A limit is a figure from the plan, watched and counted here, never enforced. Its source is the plan's; the law that applies at the site decides.</p>
+<div class="scroll"><table><caption>One day${isSingleDay(results) ? "" : " of the base case"} (replication ${base.day.replication + 1}).</caption><thead><tr><th scope="col">Limit</th><th scope="col">Allowed</th><th scope="col">Outside it</th><th scope="col">Longest</th><th scope="col">Source</th></tr></thead><tbody>${rows}</tbody></table></div>
+${figures(limitCharts(results, base, "base"))}`;
+}
+
+export function dataSection(results: StudyResults): Markup {
+  const { plan } = results;
+  const rows = plan.sources.map(
+    (source) =>
+      html`<tr><th scope="row">${source.path === "" ? "the whole plan, where nothing else is said" : html`<code>${isolated(source.path)}</code>`}</th><td>${isolated(source.kind)}</td><td><bdi>${isolated(source.note)}</bdi></td></tr>`,
+  );
+  const table =
+    rows.length === 0
+      ? html`<p>The plan names no source for its figures. Take every one of them as assumed.</p>`
+      : html`<div class="scroll"><table><caption>Where the plan's figures come from, in the plan's own words.</caption><thead><tr><th scope="col">Figure</th><th scope="col">Kind</th><th scope="col">Source</th></tr></thead><tbody>${rows}</tbody></table></div>`;
+  return html`<h2>Data</h2>
+<p><bdi>${isolated(plan.notes)}</bdi></p>
+${table}
+<p class="small">A figure without a source of its own takes that of the nearest part above it; where there is none it is an assumption. All inputs stand in the plan file kept beside this report.</p>`;
+}
+
+export function experimentation(results: StudyResults): Markup {
+  const { study, variants, factors } = results;
+  const days = study.replications === 1 ? "one replication (one day)" : `${study.replications} replications (days)`;
+  const design = factors.map(
+    (factor) =>
+      html`<li><bdi>${isolated(factor.name)}</bdi> (<code>${isolated(factor.path)}</code>): ${factor.levels.map(isolated).join(", ")}</li>`,
+  );
+  const changes = variants.slice(1).filter((variant) => Object.keys(variant.set).length > 0);
+  const list = changes.map(
+    (variant) =>
+      html`<li><bdi>${isolated(variant.name)}</bdi>: ${Object.entries(variant.set).map(([path, value]) => html`<code>${isolated(path)}</code> = <code>${isolated(JSON.stringify(value))}</code> `)}</li>`,
+  );
+  const estimation =
+    study.replications < 2
+      ? html`<p>One day has no interval. Run a study with several replications before comparing or deciding.</p>`
+      : html`<p>Each replication is one day from empty to empty with its own random numbers. Intervals are two-sided Student-t intervals at ${confidenceWords(study.confidence)} over replications; differences are paired, the same seeds in every variant. With several comparisons at once, chance alone makes some look different: with ${formatNumber(Math.max(1, variants.length - 1), 0)} ${variants.length === 2 ? "variant" : "variants"} and this confidence, about ${formatNumber((1 - study.confidence) * Math.max(1, variants.length - 1), 2)} per response on average.</p>`;
+  return html`<h2>Experimentation</h2>
+<p>${formatNumber(variants.length, 0)} ${variants.length === 1 ? "variant" : "variants"}, ${days} each. The line starts empty; a day ends when it is clear or at the plan's longest day.</p>
+${estimation}
+${design.length > 0 ? html`<p>Factors and their levels:</p><ul>${design}</ul>` : ""}
+${list.length > 0 ? html`<p>What each variant changes in the plan:</p><ul>${list}</ul>` : ""}`;
+}
+
+export function logicSection(): Markup {
+  return html`<h2>Logic</h2><ul>${MODEL_LOGIC.map((line) => html`<li>${line}</li>`)}</ul>`;
+}
+
+export function implementation(results: StudyResults): Markup {
+  const { study } = results;
+  return html`<h2>Implementation and code access</h2>
+<dl><dt>How to repeat it</dt><dd><code>${isolated(study.command)}</code></dd>
+<dt>Seed</dt><dd><code>${isolated(study.seed)}</code></dd>
+<dt>Program</dt><dd>gambrel ${isolated(results.gambrel)}, MIT licence. The same version, plan, study and seed give the same figures to the last digit.</dd></dl>`;
+}
+
+export function limitsOfModel(): Markup {
+  return html`<h2>Limits of the model</h2><ul>${MODEL_LIMITS.map((line) => html`<li>${line}</li>`)}</ul>`;
+}
+
+export function cautionSection(): Markup {
+  return html`<h2 id="cautions">Cautions</h2><div class="caution">${CAUTIONS.map((line) => html`<p>${line}</p>`)}</div>
+<p class="small">Section titles follow the STRESS guidelines: Monks, Currie, Onggo, Robinson, Kunc and Taylor (2019), Strengthening the reporting of empirical simulation studies, Journal of Simulation 13(1), 55–67.</p>`;
+}

@@ -1,0 +1,41 @@
+import { CHART_CLASS, chartStyleSheet, FONT_FAMILY } from "../frame/index.ts";
+
+/** Style sheet of the report: screen light and dark, A4 paper. Colours are the charts' own. */
+export function reportStyle(): string {
+  return `${chartStyleSheet()}
+:root{color-scheme:light dark}
+body{margin:0;padding:24px 20px 48px;background:var(--gambrel-paper);color:var(--gambrel-ink);font:16px/1.5 ${FONT_FAMILY}}
+main{max-width:800px;margin:0 auto}
+h1{font-size:28px;line-height:1.2;margin:0 0 4px}
+h2{font-size:20px;line-height:1.3;margin:40px 0 8px;padding-top:12px;border-top:2px solid var(--gambrel-rule)}
+h3{font-size:16px;margin:24px 0 6px}
+p,ul,dl{margin:8px 0}
+.lead{color:var(--gambrel-muted);margin:0 0 16px}
+.answer{border-left:5px solid var(--gambrel-line);padding:4px 0 4px 16px;margin:12px 0;font-size:18px}
+.answer p{margin:6px 0}
+.caution{border:1px solid var(--gambrel-limit);padding:10px 14px;margin:16px 0}
+.small{font-size:13px;color:var(--gambrel-muted)}
+.scroll{overflow-x:auto}
+table{border-collapse:collapse;font-size:13px;line-height:1.35;width:100%;margin:8px 0}
+caption{text-align:left;font-size:13px;color:var(--gambrel-muted);padding-bottom:4px}
+th,td{text-align:left;vertical-align:top;padding:6px 10px 6px 0;border-bottom:1px solid var(--gambrel-grid);overflow-wrap:anywhere}
+thead th{border-bottom:1.5px solid var(--gambrel-rule)}
+td .range{display:block;color:var(--gambrel-muted);font-size:12px}
+figure{margin:20px 0 28px;overflow-x:auto}
+figure svg.${CHART_CLASS}{display:block;min-width:760px;width:760px;height:auto}
+figcaption{font-size:13px;color:var(--gambrel-muted);max-width:760px}
+code{font-family:ui-monospace,"DejaVu Sans Mono",Consolas,monospace;font-size:14px;overflow-wrap:anywhere;background:var(--gambrel-pause);padding:1px 4px}
+dt{font-weight:600;margin-top:8px}
+dd{margin:0 0 0 16px}
+@page{size:A4;margin:14mm 12mm}
+@media print{
+body{padding:0;font-size:10.5pt}
+main{max-width:none}
+h2,h3{break-after:avoid}
+figure,tr,.caution,.answer{break-inside:avoid}
+figure{overflow:visible}
+figure svg.${CHART_CLASS}{min-width:0;width:100%;max-height:255mm}
+figcaption,table,caption{font-size:9pt}
+.scroll{overflow:visible}
+}`;
+}

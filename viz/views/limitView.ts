@@ -1,0 +1,85 @@
+import { tickStep } from "d3";
+import type { LimitColumns } from "../charts/index.ts";
+import type { LimitRecord, StudyResults, Tally, VariantResults } from "../contract.ts";
+import { formatNumber, isolated } from "../frame/index.ts";
+import { shareWords, spanWords } from "../words/index.ts";
+import { dayWords } from "./dayScene.ts";
+
+/** One limit of a variant's first day: its distribution in equal bins that end on the limit, the share outside it. */
+export function limitView(results: StudyResults, variant: VariantResults, limit: LimitRecord): LimitColumns {
+  const { tally } = limit;
+  const name = isolated(limit.name);
+  const source = results.plan.limitSources[limit.name];
+  const beyond = tally.count === 0 ? "" : `${shareWords(limit.beyond, tally.count, "heads")} outside the limit`;
+  const { bins, from, to, overflow } = equalBins(limit);
+  return {
+    title: `${name}: share outside the limit`,
+    subtitle: `Every head of ${dayWords(results, variant)}. Limit from: ${source ? isolated(source) : "no source named in the plan"}`,
+    description: tally.count === 0 ? "No head was timed." : `${beyond}. ${spreadWords(tally)}`,
+    label: name,
+    fromSeconds: from,
+    toSeconds: to,
+    bins,
+    limits: limitWords(limit),
+    beyondText: beyond,
+    overflowText:
+      overflow > 0.5 ? `${formatNumber(overflow, 0)} heads beyond this axis, the longest ${spanWords(tally.max)}` : "",
+  };
+}
+
+function spreadWords(tally: Tally): string {
+  return `Half of the heads took up to ${spanWords(tally.quantiles.p50)}, 95 % up to ${spanWords(tally.quantiles.p95)}, the longest ${spanWords(tally.max)}.`;
+}
+
+function limitWords(limit: LimitRecord): { seconds: number; text: string }[] {
+  const words: { seconds: number; text: string }[] = [];
+  if (limit.minSeconds !== null)
+    words.push({ seconds: limit.minSeconds, text: `at least ${spanWords(limit.minSeconds)}` });
+  if (limit.maxSeconds !== null)
+    words.push({ seconds: limit.maxSeconds, text: `at most ${spanWords(limit.maxSeconds)}` });
+  return words;
+}
+
+interface EqualBins {
+  bins: LimitColumns["bins"];
+  from: number;
+  to: number;
+  /** Heads past `to`. */
+  overflow: number;
+}
+
+/** Some forty equal bins with an edge on the limit. The axis ends past limit and 99 % of heads; a longer tail is counted. */
+function equalBins(limit: LimitRecord): EqualBins {
+  const { tally, minSeconds, maxSeconds } = limit;
+  const ends = [minSeconds, maxSeconds].filter((end) => end !== null);
+  if (tally.count === 0) return { bins: [], from: 0, to: 1, overflow: 0 };
+  const enough = Math.max(...ends, tally.quantiles.p99) * 1.25;
+  const high = tally.max > 1.6 * enough ? enough : Math.max(tally.max, ...ends.map((end) => end * 1.05));
+  const near = Math.min(tally.min, ...ends);
+  const low = near > 0.4 * high ? near : 0;
+  const step = tickStep(low, high, 40);
+  const anchor = maxSeconds ?? minSeconds ?? 0;
+  const first = Math.floor((low - anchor) / step + 1e-9);
+  const last = Math.ceil((high - anchor) / step - 1e-9);
+  const edges = Array.from({ length: last - first + 1 }, (_, k) => anchor + (first + k) * step);
+  const heads = spreadOver(tally.bins, edges);
+  const bins = heads.map((count, k) => {
+    const middle = (edges[k]! + edges[k + 1]!) / 2;
+    const outside = (maxSeconds !== null && middle > maxSeconds) || (minSeconds !== null && middle < minSeconds);
+    return { from: Math.max(0, edges[k]!), to: edges[k + 1]!, heads: count, beyond: outside };
+  });
+  const counted = heads.reduce((sum, count) => sum + count, 0);
+  return { bins, from: Math.max(0, edges[0]!), to: edges.at(-1)!, overflow: tally.count - counted };
+}
+
+/** Counts of fine bins shared out over coarse ones by overlap. */
+function spreadOver(fine: Tally["bins"], edges: readonly number[]): number[] {
+  return edges.slice(1).map((to, k) => {
+    const from = edges[k]!;
+    return fine.reduce((sum, bin) => {
+      if (bin.to === bin.from) return sum + (bin.from >= from && bin.from < to ? bin.count : 0);
+      const overlap = Math.min(to, bin.to) - Math.max(from, bin.from);
+      return overlap > 0 ? sum + (bin.count * overlap) / (bin.to - bin.from) : sum;
+    }, 0);
+  });
+}

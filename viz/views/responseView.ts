@@ -1,0 +1,107 @@
+import type { DifferenceColumns, ResponseColumns } from "../charts/index.ts";
+import type { Estimate, ResponseInfo, StudyResults } from "../contract.ts";
+import { isolated } from "../frame/index.ts";
+import {
+  confidenceWords,
+  differenceIn,
+  differenceWords,
+  estimateWords,
+  quoted,
+  responseFormat,
+} from "../words/index.ts";
+
+/** One response over the variants, in the order of the study, the base first. */
+export function responseView(results: StudyResults, info: ResponseInfo): ResponseColumns {
+  const format = responseFormat(info, startClock(results));
+  const { confidence, replications } = results.study;
+  const rows = results.variants.map((variant) => {
+    const estimate = variant.estimates[info.key];
+    const words = estimateWords(estimate, format, confidence);
+    return {
+      name: isolated(variant.name),
+      ...endsOf(estimate),
+      text: words.interval === "" ? words.mean : `${words.mean}\n${words.interval}`,
+    };
+  });
+  const several =
+    replications > 1
+      ? `Mean over ${replications} replications with its ${confidenceWords(confidence)} interval`
+      : "One day, no interval";
+  return {
+    title: isolated(info.label),
+    subtitle: `${several}${wish(info)}`,
+    description: results.variants
+      .map(
+        (variant) =>
+          `${quoted(variant.name)}: ${estimateWords(variant.estimates[info.key], format, confidence).phrase}.`,
+      )
+      .join(" "),
+    quantity: format.quantity,
+    rows,
+    base: 0,
+  };
+}
+
+/** The same as differences to the base, which has no row of its own. */
+export function differenceView(results: StudyResults, info: ResponseInfo): DifferenceColumns {
+  const format = responseFormat(info, startClock(results));
+  const { confidence } = results.study;
+  const scale = (value: number | null) => (value === null ? null : value * format.differenceScale);
+  const rows = results.variants.slice(1).map((variant) => {
+    const difference = differenceIn(variant, info.key);
+    const words = differenceWords(difference, format, confidence);
+    const ends = endsOf(difference);
+    const text =
+      words.interval === "" ? `${words.mean}\n${words.verdict}` : `${words.mean}, ${words.verdict}\n${words.interval}`;
+    return {
+      name: isolated(variant.name),
+      mean: scale(ends.mean),
+      low: scale(ends.low),
+      high: scale(ends.high),
+      text,
+      shown: difference?.shown ?? false,
+    };
+  });
+  const base = results.variants[0];
+  return {
+    title: `${isolated(info.label)}: difference to the base case`,
+    subtitle: `Against ${quoted(base?.name ?? "")}, same seeds, ${confidenceWords(confidence)} interval. Filled dot: a difference is shown; open dot: not shown${wish(info)}`,
+    description: results.variants
+      .slice(1)
+      .map(
+        (variant) =>
+          `${quoted(variant.name)}: ${differenceWords(differenceIn(variant, info.key), format, confidence).sentence}.`,
+      )
+      .join(" "),
+    quantity: format.differenceQuantity,
+    rows,
+    sides: sidesOf(info, format.sides),
+  };
+}
+
+function sidesOf(info: ResponseInfo, sides: readonly [string, string]): [string, string] {
+  if (info.better === null) return [sides[0], sides[1]];
+  const more = info.better === "more";
+  return [`${sides[0]}: ${more ? "worse" : "better"}`, `${sides[1]}: ${more ? "better" : "worse"}`];
+}
+
+function wish(info: ResponseInfo): string {
+  return info.better === null
+    ? ""
+    : info.better === "more"
+      ? ". More is better"
+      : `. ${info.format === "clock" ? "Earlier" : "Less"} is better`;
+}
+
+export function endsOf(estimate: Estimate | undefined): {
+  mean: number | null;
+  low: number | null;
+  high: number | null;
+} {
+  if (!estimate || estimate.n === 0) return { mean: null, low: null, high: null };
+  return { mean: estimate.mean, low: estimate.low, high: estimate.high };
+}
+
+function startClock(results: StudyResults): number {
+  return results.variants[0]?.day.startClockSeconds ?? 0;
+}

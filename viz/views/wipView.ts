@@ -1,0 +1,41 @@
+import type { WipColumns, WipSection } from "../charts/index.ts";
+import type { StudyResults, VariantResults } from "../contract.ts";
+import { formatNumber, isolated } from "../frame/index.ts";
+import { spanWords } from "../words/index.ts";
+import { binnedTrace, drawingBinSeconds } from "./binnedTrace.ts";
+import { dayScene, dayWords } from "./dayScene.ts";
+
+/** Work in process by section of a variant's first day. A section that dwarfs the others (a chiller) gets its own panel. */
+export function wipView(results: StudyResults, variant: VariantResults): WipColumns {
+  const { day } = variant;
+  const binSeconds =
+    day.traces?.wip.find((trace) => trace.kind === "binned")?.binSeconds ?? drawingBinSeconds(day.finishSeconds);
+  const sections = (day.traces?.wip ?? []).map((trace) => ({
+    name: isolated(trace.name),
+    values: binnedTrace(trace, binSeconds).mean,
+  }));
+  const alive = sections.filter((section) => section.values.some((value) => value > 0));
+  const peaks = day.sections.map((section) => `${isolated(section.name)} ${formatNumber(section.wip.max, 0)}`);
+  return {
+    ...dayScene(results, variant),
+    title: "Heads on the line by section",
+    subtitle: `Work in process: mean number of heads in each ${spanWords(binSeconds)}, stacked, ${dayWords(results, variant)}`,
+    description: peaks.length === 0 ? "No section recorded." : `Most heads at one time: ${peaks.join(", ")}.`,
+    binSeconds,
+    panels: panelsOf(alive),
+  };
+}
+
+function panelsOf(sections: readonly WipSection[]): WipColumns["panels"] {
+  const peak = (section: WipSection) => Math.max(...section.values);
+  const dwarfs = sections.filter((section) => {
+    const others = sections.filter((other) => other !== section).reduce((sum, other) => sum + peak(other), 0);
+    return others > 0 && peak(section) > 4 * others;
+  });
+  const rest = sections.filter((section) => !dwarfs.includes(section));
+  if (dwarfs.length === 0) return [{ name: "heads on the line", sections }];
+  return [
+    { name: `heads on the line without ${dwarfs[0]!.name}`, sections: rest },
+    { name: `heads in ${dwarfs[0]!.name}, on its own scale`, sections: dwarfs },
+  ];
+}

@@ -1,0 +1,69 @@
+import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
+import { isolated } from "../frame/index.ts";
+import { confidenceWords } from "./confidenceWords.ts";
+import { differenceWords } from "./differenceWords.ts";
+import { estimateWords } from "./estimateWords.ts";
+import { differenceIn, headline } from "./headline.ts";
+import { type ResponseFormat, responseFormat } from "./responseFormat.ts";
+
+/** The answer to the study's question: a few plain sentences, each figure with its interval, the headline response only. */
+export function answer(results: StudyResults): string[] {
+  const info = headline(results);
+  const base = results.variants[0];
+  if (!info || !base) return ["This study asked for no response, so there is no answer to give."];
+  const format = responseFormat(info, base.day.startClockSeconds);
+  const { confidence } = results.study;
+  const estimate = estimateWords(base.estimates[info.key], format, confidence);
+  const where = results.variants.length > 1 ? ` in the base case, ${quoted(base.name)},` : "";
+  return [
+    `${isolated(info.label)}${where} is ${estimate.phrase}.`,
+    ...comparisons(results, info, format),
+    ...unfinished(results.variants),
+  ];
+}
+
+const NAMED = 3;
+
+function comparisons(results: StudyResults, info: ResponseInfo, format: ResponseFormat): string[] {
+  const variants = results.variants.slice(1);
+  if (variants.length === 0) return [];
+  const { confidence } = results.study;
+  const tell = (variant: VariantResults) =>
+    `${quoted(variant.name)} is ${differenceWords(differenceIn(variant, info.key), format, confidence).sentence}.`;
+  if (variants.length <= NAMED) return byWish(variants, info).map(tell);
+  const shown = byWish(
+    variants.filter((variant) => differenceIn(variant, info.key)?.shown),
+    info,
+  );
+  const count = `Of ${variants.length} variants, ${shown.length} ${shown.length === 1 ? "is" : "are"} shown to differ from the base case at ${confidenceWords(confidence)}; ${variants.length - shown.length} cannot be told from it.`;
+  return [count, ...shown.slice(0, 2).map(tell)];
+}
+
+/** Variants with the wanted direction first; where neither direction is wanted, the largest difference first. */
+function byWish(variants: readonly VariantResults[], info: ResponseInfo): VariantResults[] {
+  const worth = (variant: VariantResults) => {
+    const mean = differenceIn(variant, info.key)?.mean ?? 0;
+    return info.better === null ? Math.abs(mean) : info.better === "more" ? mean : -mean;
+  };
+  return [...variants].sort((a, b) => worth(b) - worth(a));
+}
+
+function unfinished(variants: readonly VariantResults[]): string[] {
+  const cut = variants.filter((variant) => variant.day.status === "ceiling").map((variant) => quoted(variant.name));
+  const stuck = variants.filter((variant) => variant.day.status === "stuck");
+  const sentences = stuck.map(
+    ({ name, day }) =>
+      `Take care: the first day of ${quoted(name)} got stuck, with heads left at ${day.stuckAt.map(isolated).join(", ")}, so its figures describe no whole day.`,
+  );
+  if (cut.length > 0) {
+    sentences.push(
+      `Take care: the first day of ${cut.join(", ")} was cut off at the plan's longest day before the line was clear.`,
+    );
+  }
+  return sentences;
+}
+
+/** A name in quotation marks, safe beside figures whatever its script. */
+export function quoted(name: string): string {
+  return `\u201C${isolated(name)}\u201D`;
+}

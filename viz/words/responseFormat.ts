@@ -1,0 +1,123 @@
+import type { ResponseInfo } from "../contract.ts";
+import { decimalsFor, formatClock, formatNumber, isolated, type Quantity, timeUnitFor } from "../frame/index.ts";
+
+/** How the values of one response are written; every function takes the values in the response's own unit. */
+export interface ResponseFormat {
+  /** One value with its unit; `resolution` (say a half-width) settles the digits. */
+  value: (value: number, resolution: number | null) => string;
+  /** "584 to 592" without unit where it stands beside a value. */
+  range: (low: number, high: number, resolution: number | null) => string;
+  /** A difference with sign and unit. */
+  difference: (value: number, resolution: number | null) => string;
+  differenceRange: (low: number, high: number, resolution: number | null) => string;
+  /** A difference as a comparison: "36 heads/h more", "35 min earlier". */
+  comparison: (value: number, resolution: number | null) => string;
+  /** Words for a negative and a positive difference. */
+  sides: readonly [string, string];
+  quantity: Quantity;
+  differenceQuantity: Quantity;
+  /** Factor from the response's own unit to that of `differenceQuantity`. */
+  differenceScale: number;
+}
+
+/** The format of a response; `startClockSeconds` turns seconds after the day's start into times of day. */
+export function responseFormat(info: ResponseInfo, startClockSeconds: number): ResponseFormat {
+  switch (info.format) {
+    case "clock":
+      return clockFormat(info, startClockSeconds);
+    case "duration":
+      return durationFormat(info, ["shorter", "longer"]);
+    case "share":
+      return shareFormat(info);
+    case "number":
+      return numberFormat(info);
+  }
+}
+
+function numberFormat(info: ResponseInfo): ResponseFormat {
+  const unit = info.unit === "" ? "" : ` ${isolated(info.unit)}`;
+  const plain = (value: number, resolution: number | null) => formatNumber(value, digits(value, resolution));
+  return {
+    value: (value, resolution) => plain(value, resolution) + unit,
+    range: (low, high, resolution) => `${plain(low, resolution)} to ${plain(high, resolution)}`,
+    difference: (value, resolution) => signed(value, plain(value, resolution)) + unit,
+    differenceRange: (low, high, resolution) => signedRange(low, high, (value) => plain(value, resolution)),
+    comparison: (value, resolution) => `${plain(Math.abs(value), resolution)}${unit} ${value < 0 ? "less" : "more"}`,
+    sides: ["less", "more"],
+    quantity: { kind: "number", label: isolated(info.label), unit: isolated(info.unit) },
+    differenceQuantity: { kind: "number", label: "difference to the base case", unit: isolated(info.unit) },
+    differenceScale: 1,
+  };
+}
+
+function shareFormat(info: ResponseInfo): ResponseFormat {
+  const points = (value: number, resolution: number | null) =>
+    formatNumber(value * 100, digits(value * 100, resolution === null ? null : resolution * 100));
+  return {
+    value: (value, resolution) => `${points(value, resolution)} %`,
+    range: (low, high, resolution) => `${points(low, resolution)} to ${points(high, resolution)} %`,
+    difference: (value, resolution) => `${signed(value, points(value, resolution))} points`,
+    differenceRange: (low, high, resolution) => signedRange(low, high, (value) => points(value, resolution)),
+    comparison: (value, resolution) =>
+      `${points(Math.abs(value), resolution)} percentage points ${value < 0 ? "less" : "more"}`,
+    sides: ["less", "more"],
+    quantity: { kind: "share", label: isolated(info.label) },
+    differenceQuantity: { kind: "number", label: "difference to the base case", unit: "percentage points" },
+    differenceScale: 100,
+  };
+}
+
+function durationFormat(info: ResponseInfo, sides: readonly [string, string]): ResponseFormat {
+  const inUnit = (value: number, resolution: number | null, unit: ReturnType<typeof timeUnitFor>) =>
+    formatNumber(
+      value / unit.seconds,
+      digits(value / unit.seconds, resolution === null ? null : resolution / unit.seconds),
+    );
+  const single = (value: number, resolution: number | null) => {
+    const unit = timeUnitFor(value);
+    return `${inUnit(value, resolution, unit)} ${unit.unit}`;
+  };
+  return {
+    value: single,
+    range: (low, high, resolution) => {
+      const unit = timeUnitFor(high);
+      return `${inUnit(low, resolution, unit)} to ${inUnit(high, resolution, unit)} ${unit.unit}`;
+    },
+    difference: (value, resolution) => signed(value, single(value, resolution)),
+    differenceRange: (low, high, resolution) => {
+      const unit = timeUnitFor(Math.max(Math.abs(low), Math.abs(high)));
+      return `${signedRange(low, high, (value) => inUnit(value, resolution, unit))} ${unit.unit}`;
+    },
+    comparison: (value, resolution) => `${single(Math.abs(value), resolution)} ${sides[value < 0 ? 0 : 1]}`,
+    sides,
+    quantity: { kind: "duration", label: isolated(info.label) },
+    differenceQuantity: { kind: "duration", label: "difference to the base case" },
+    differenceScale: 1,
+  };
+}
+
+function clockFormat(info: ResponseInfo, startClockSeconds: number): ResponseFormat {
+  const clock = (value: number, resolution: number | null) =>
+    formatClock(value + startClockSeconds, resolution !== null && resolution < 60);
+  return {
+    ...durationFormat(info, ["earlier", "later"]),
+    value: clock,
+    range: (low, high, resolution) => `${clock(low, resolution)} to ${clock(high, resolution)}`,
+    quantity: { kind: "clock", label: isolated(info.label), startClockSeconds },
+  };
+}
+
+/** Two digits of the resolution; without one, three or so digits of the value itself. */
+function digits(value: number, resolution: number | null): number {
+  const size = Math.abs(value);
+  const fallback = size >= 100 || Number.isInteger(value) ? 0 : size >= 10 ? 1 : 2;
+  return resolution === null ? fallback : decimalsFor(resolution, fallback);
+}
+
+function signed(value: number, text: string): string {
+  return value > 0 && /[1-9]/.test(text) ? `+${text}` : text;
+}
+
+function signedRange(low: number, high: number, text: (value: number) => string): string {
+  return `${signed(low, text(low))} to ${signed(high, text(high))}`;
+}
