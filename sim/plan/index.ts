@@ -17,6 +17,7 @@ export { isRecord } from "./isRecord.ts";
 export { listWords } from "./listWords.ts";
 export { nearestName, nearestWords } from "./nearestName.ts";
 export { type PathStep, parsePath } from "./parsePath.ts";
+export { readNamedFile } from "./readNamedFile.ts";
 export { type Place, type Resolved, resolvePath } from "./resolvePath.ts";
 export { quantity, readBy, share } from "./schema/readBy.ts";
 export { oneKeyOf, record } from "./schema/record.ts";

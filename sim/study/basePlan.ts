@@ -1,4 +1,4 @@
-import { type Fault, isRecord, parseJson, type TextFiles } from "../plan/index.ts";
+import { type Fault, isRecord, parseJson, readNamedFile, type TextFiles } from "../plan/index.ts";
 
 /** The raw JSON of the base plan and how files named in it are read; `label` goes before the paths of its faults. */
 export type BasePlan =
@@ -10,27 +10,12 @@ export function basePlan(studyJson: unknown, files: TextFiles): BasePlan | null 
   const written = isRecord(studyJson) ? studyJson.plan : undefined;
   if (isRecord(written)) return { json: written, files, label: "plan", fault: null };
   if (typeof written !== "string" || written === "") return null;
-  const text = textOf(written, files);
-  if (typeof text !== "string") return { json: null, files: null, label: written, fault: text };
-  const { value, fault } = parseJson(text);
+  const text = readNamedFile(written, files, "the path of a plan file, from the folder of the study");
+  if (text.fault !== null) return { json: null, files: null, label: written, fault: { path: "plan", ...text.fault } };
+  const { value, fault } = parseJson(text.value);
   if (fault !== null)
     return { json: null, files: null, label: written, fault: { ...fault, path: `${written}, ${fault.path}` } };
   return { json: value, files: filesBeside(written, files), label: written, fault: null };
-}
-
-function textOf(path: string, files: TextFiles): string | Fault {
-  try {
-    return files.readText(path);
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error);
-    const found = `'${path}' cannot be read (${reason})`;
-    return {
-      path: "plan",
-      found,
-      allowed: "the path of a plan file, from the folder of the study",
-      remedy: "check the path",
-    };
-  }
 }
 
 /** Files that a plan names lie where the plan lies. */

@@ -2,6 +2,7 @@ import { dsvFormat } from "d3";
 import { foundWords, type Reading, readQuantity, type UnitFamily } from "../../units/index.ts";
 import { listWords } from "../listWords.ts";
 import { nearestWords } from "../nearestName.ts";
+import { readNamedFile } from "../readNamedFile.ts";
 import type { TextFiles } from "../textFiles.ts";
 import { CEILINGS } from "./ceilings.ts";
 
@@ -19,7 +20,7 @@ export type CsvReading = Reading<number[]> & { about: keyof CsvReference };
 export function csvColumn(reference: CsvReference, family: UnitFamily, files: TextFiles): CsvReading {
   const unit = readQuantity(family, `1 ${reference.unit}`);
   if (unit.fault !== null) return wrongUnit(reference, family);
-  const file = textOf(reference.csv, files);
+  const file = readNamedFile(reference.csv, files, "a file, its path given from the folder of the plan");
   if (file.fault !== null) return { ...file, about: "csv" };
   const rows = dsvFormat(separatorOf(file.value)).parse(file.value);
   if (!rows.columns.includes(reference.column)) return noSuchColumn(reference.column, rows.columns);
@@ -28,19 +29,6 @@ export function csvColumn(reference: CsvReference, family: UnitFamily, files: Te
     reference,
     family,
   );
-}
-
-function textOf(path: string, files: TextFiles): Reading<string> {
-  try {
-    return { value: files.readText(path).replace(/^\uFEFF/u, ""), fault: null };
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error);
-    const found = `'${path}' cannot be read (${reason})`;
-    return {
-      value: null,
-      fault: { found, allowed: "a file, its path given from the folder of the plan", remedy: "check the path" },
-    };
-  }
 }
 
 function separatorOf(text: string): "," | ";" {
