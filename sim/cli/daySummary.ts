@@ -3,14 +3,12 @@ import { formatResponse } from "../observations/index.ts";
 import type { StudyResults } from "../results/index.ts";
 import { textTable } from "./textTable.ts";
 
-/** Responses that the table of stages already shows, or that say too little about a single day. */
-const LEFT_OUT = /^(queue|working|blocked|starved|noCrew|down|onBreak|stops|wip|unfinished)($|\.)/;
-
 /** One day as lines of text: what came out, when it ended, limits, people, then the stages with what they did. */
 export function daySummary(results: StudyResults): string[] {
   const { day, values } = results.variants[0]!;
   const rows = results.responses
-    .filter(({ key }) => !LEFT_OUT.test(key))
+    // Said in a sentence of its own where it applies.
+    .filter(({ key }) => key !== "unfinished")
     .map((info) => {
       const value = values[info.key]?.[0] ?? null;
       return [info.label, value === null ? "no value" : formatResponse(value, info, day.startClockSeconds)];

@@ -1,5 +1,5 @@
 /** Keys that only a study file has; a plan has none of them. */
-const STUDY_KEYS = ["variants", "factors", "replications", "question", "plan", "responses"];
+const STUDY_KEYS = ["plan", "design", "question", "replications", "responses", "baseName"];
 const PLAN_KEYS = ["line", "supply", "day", "crews", "liveHandling"];
 
 /** Whether a file's content is a plan or a study; null when it shows signs of neither. Its name does not matter. */

@@ -16,7 +16,7 @@ export function loadStudy(file: InputFile): LoadedStudy {
   if (inputKind(file.json) === "plan") {
     throw new BadInput([`${file.path}: this is a plan; run it with "gambrel day", or name a study.`]);
   }
-  const { study, basePlan, faults } = readStudy(file.json, { ...file.files, knownResponses });
+  const { study, basePlan, faults } = readStudy(file.json, file.files, { knownResponses });
   if (study === null) throw new BadInput(faults.map((fault) => `${file.path}: ${formatFault(fault)}`));
   return { study, basePlan };
 }

@@ -1,4 +1,4 @@
-import { formatResponse } from "../observations/index.ts";
+import { formatRange, formatResponse } from "../observations/index.ts";
 import type { Estimate, ResponseInfo, StudyResults, VariantResults } from "../results/index.ts";
 import { textTable } from "./textTable.ts";
 
@@ -11,6 +11,7 @@ export function studySummary(results: StudyResults): string[] {
     `${count(variants.length, "variant")}, ${count(study.replications, "replication")} each, seed "${study.seed}", ${percent} intervals`,
     `${headline.label}:`,
     ...variantLines(variants, headline),
+    ...chanceNote(variants.length - 1, study.confidence),
     ...variants.flatMap(unfinishedWarning),
   ];
 }
@@ -33,7 +34,16 @@ function estimateCells(found: Estimate | undefined, info: ResponseInfo, startClo
   if (found === undefined) return ["no value", ""];
   const show = (value: number): string => formatResponse(value, info, startClockSeconds);
   if (found.low === null || found.high === null) return [show(found.mean), "(one value, no interval)"];
-  return [show(found.mean), `(${show(found.low)} to ${show(found.high)})`];
+  return [show(found.mean), `(${formatRange(show(found.low), show(found.high))})`];
+}
+
+/** Every interval holds by itself; a reader of many of them must know what chance alone would show. */
+function chanceNote(comparisons: number, confidence: number): string[] {
+  if (comparisons < 2) return [];
+  const expected = Number((comparisons * (1 - confidence)).toFixed(2));
+  return [
+    `Each interval stands by itself: of ${comparisons} comparisons, chance alone shows about ${expected} on average.`,
+  ];
 }
 
 function unfinishedWarning({ name, values }: VariantResults): string[] {

@@ -19,6 +19,13 @@ export function formatSpan(value: number, info: ResponseInfo, style: "signed" | 
   return `${sign}${plainNumber(value)} ${info.unit}`.trimEnd();
 }
 
+/** "333.0 to 339.1 carcasses/h": two texts with a unit, which is said once where it is the same. */
+export function formatRange(low: string, high: string): string {
+  const unitAt = low.indexOf(" ");
+  const sameUnit = unitAt > 0 && low.slice(unitAt) === high.slice(high.indexOf(" "));
+  return `${sameUnit ? low.slice(0, unitAt) : low} to ${high}`;
+}
+
 /** Hours and minutes of a 24-hour clock, to the nearest minute; later days are counted ("01:10 +1 d"). */
 function formatClock(secondsAfterMidnight: number): string {
   const minutes = Math.round(secondsAfterMidnight / 60);

@@ -41,12 +41,12 @@ function lorries(): Response[] {
   ];
 }
 
-/** Longest time from a load's arrival; null when there was no load or one of them never got so far. */
+/** Longest time from a load's arrival; null when there was no load or one of them never got so far (no time after it). */
 function longest(day: DayRecord, until: (load: LoadRecord) => number | null): number | null {
   let most: number | null = null;
   for (const load of day.loads) {
     const end = until(load);
-    if (end === null || !Number.isFinite(end)) return null;
+    if (end === null || end < load.arrivedSeconds) return null;
     most = Math.max(most ?? 0, end - load.arrivedSeconds);
   }
   return most;

@@ -1,7 +1,7 @@
 import type { DayRecord } from "../engine/index.ts";
 import type { ResponseInfo } from "../observations/index.ts";
 import type { Difference, Estimate } from "../statistics/index.ts";
-import type { Factor } from "../study/study.ts";
+import type { Factor } from "../study/index.ts";
 
 export type { Difference, Estimate, ResponseInfo };
 

@@ -1,4 +1,4 @@
-import { type ResponseInfo, responsesOf } from "../observations/index.ts";
+import { type ResponseInfo, responsesOf, usualResponses } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { Difference, Estimate, StudyResults, VariantResults } from "../results/index.ts";
 import { estimate, pairedDifference } from "../statistics/index.ts";
@@ -47,17 +47,18 @@ export function assembleResults(
 }
 
 /**
- * The responses the study names, its headline first; all that any variant has when it names none. When a day did not end
- * by itself the response that says so joins them unasked: means over such days must not be read without it.
+ * The responses the study names, its headline first; the usual ones when it names none. When a day did not end by itself
+ * the response that says so joins them unasked: means over such days must not be read without it.
  */
 function reportedResponses(study: Study, outcomes: readonly (readonly DayOutcome[])[]): ResponseInfo[] {
   const known = new Map<string, ResponseInfo>();
   for (const { plan } of study.variants) {
     for (const response of responsesOf(plan)) if (!known.has(response.key)) known.set(response.key, response);
   }
-  if (study.responses.length === 0) return [...known.values()];
+  const asked =
+    study.responses.length > 0 ? study.responses : study.variants.flatMap(({ plan }) => usualResponses(plan));
   const someUnfinished = outcomes.some((days) => days.some(({ values }) => values[UNFINISHED] === 1));
-  const keys = new Set(someUnfinished ? [...study.responses, UNFINISHED] : study.responses);
+  const keys = new Set(someUnfinished ? [...asked, UNFINISHED] : asked);
   return [...keys].map((key) => {
     const response = known.get(key);
     if (response === undefined) throw new Error(`assembleResults: no variant has a response "${key}"`);

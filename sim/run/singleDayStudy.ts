@@ -1,7 +1,7 @@
 import type { Plan } from "../plan/index.ts";
 import type { Study } from "../study/index.ts";
 
-/** One day of one plan as the smallest study there is: one variant, one replication, every response. */
+/** One day of one plan as the smallest study there is: one variant, one replication, the usual responses. */
 export function singleDayStudy(plan: Plan, seed: string): Study {
   return {
     name: plan.name,

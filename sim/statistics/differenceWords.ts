@@ -1,4 +1,4 @@
-import { formatSpan, type ResponseInfo } from "../observations/index.ts";
+import { formatRange, formatSpan, type ResponseInfo } from "../observations/index.ts";
 import type { Estimate } from "./estimate.ts";
 
 /**
@@ -12,7 +12,7 @@ export function differenceWords(difference: Estimate, confidence: number, info: 
   }
   const percent = `${Number((confidence * 100).toFixed(2))} %`;
   if (low === 0 && high === 0) return `The same as the base case in all ${n} replications.`;
-  const interval = `${percent} interval ${formatSpan(low, info)} to ${formatSpan(high, info)}, ${n} paired replications`;
+  const interval = `${percent} interval ${formatRange(formatSpan(low, info), formatSpan(high, info))}, ${n} paired replications`;
   if (low <= 0 && high >= 0) return `Not distinguishable from the base case at ${percent} (${interval}).`;
   return `${formatSpan(Math.abs(mean), info, "plain")} ${directionWord(mean, info)} than the base case (${interval}).`;
 }

@@ -25,7 +25,10 @@ function checkFile(terminal: Terminal, path: string): Checked {
   try {
     const file = readInputFile(path);
     kind = inputKind(file.json);
-    if (kind === null) throw new BadInput([`${path}: neither a plan (it has no "line") nor a study (no "variants").`]);
+    if (kind === null)
+      throw new BadInput([
+        `${path}: neither a plan (it has no "line") nor a study (no "plan"). "gambrel schema" shows what they hold.`,
+      ]);
     const words = kind === "plan" ? planWords(loadPlan(file)) : studyWords(loadStudy(file).study);
     terminal.say(`${path}: sound. ${words}`, "green");
     return { file: path, kind, sound: true, faults: [] };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { formatResponse, formatSpan, type ResponseInfo } from "../../../sim/observations/index.ts";
+import { formatRange, formatResponse, formatSpan, type ResponseInfo } from "../../../sim/observations/index.ts";
 
 function info(format: ResponseInfo["format"], unit = ""): ResponseInfo {
   return { key: "key", label: "label", unit, format, better: null };
@@ -57,5 +57,16 @@ describe("formatSpan", () => {
 
   it("calls a difference of shares percentage points", () => {
     expect(formatSpan(-0.0123, info("share"))).toBe("-1.23 percentage points");
+  });
+});
+
+describe("formatRange", () => {
+  it.each([
+    ["333.0 carcasses/h", "339.1 carcasses/h", "333.0 to 339.1 carcasses/h"],
+    ["95.3 s", "2.50 min", "95.3 s to 2.50 min"],
+    ["07:21", "07:30", "07:21 to 07:30"],
+    ["23:50", "00:10 +1 d", "23:50 to 00:10 +1 d"],
+  ])("joins %j and %j", (low, high, text) => {
+    expect(formatRange(low, high)).toBe(text);
   });
 });

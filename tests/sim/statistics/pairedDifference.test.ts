@@ -28,7 +28,7 @@ describe("pairedDifference", () => {
   it("says a shown difference with its size, interval, confidence and number of pairs", () => {
     expect(pairedDifference(VARIANT_SAMPLE, BASE_SAMPLE, 0.95, THROUGHPUT)!.words).toBe(
       "6.80 carcasses/h more than the base case " +
-        "(95 % interval +4.90 carcasses/h to +8.70 carcasses/h, 10 paired replications).",
+        "(95 % interval +4.90 to +8.70 carcasses/h, 10 paired replications).",
     );
   });
 

@@ -1,0 +1,21 @@
+/** The public door of the simulator. The pictures have their own: "gambrel/charts". */
+
+export { type DayOptions, type DayRecord, runDay, STATES } from "./engine/index.ts";
+// One day
+export { type CompiledLine, compileLine } from "./line/index.ts";
+export { measure, type ResponseInfo, responsesOf } from "./observations/index.ts";
+// Reading what people write
+export {
+  type Fault,
+  formatFault,
+  type Plan,
+  parseJson,
+  planJsonSchema,
+  readPlan,
+  type TextFiles,
+} from "./plan/index.ts";
+export type { StudyResults, VariantResults } from "./results/index.ts";
+export { type RunOptions, runSingleDay, runStudy } from "./run/index.ts";
+// Many days
+export { type Difference, type Estimate, estimate, pairedDifference } from "./statistics/index.ts";
+export { readStudy, type Study, studyJsonSchema } from "./study/index.ts";
