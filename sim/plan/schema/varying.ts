@@ -42,27 +42,28 @@ function byMean(family: UnitFamily) {
   const cv = z.number().gt(0).max(MOST_CV).describe("Coefficient of variation: standard deviation divided by mean.");
   const k = z.int().min(1).max(MOST_PHASES).describe("Number of equal exponential phases.");
   const sd = quantityAboveZero(family).describe("Standard deviation, before the cut at 0.");
-  const meanAndCv = { mean, cv };
   return {
     exponential: record({ mean })
-      .transform(({ mean }): Varying => ({ family: "exponential", mean }))
-      .optional(),
-    lognormal: record(meanAndCv)
-      .transform((given): Varying => ({ family: "lognormal", ...given }))
-      .optional(),
-    gamma: record(meanAndCv)
-      .transform((given): Varying => ({ family: "gamma", ...given }))
-      .optional(),
-    weibull: record(meanAndCv)
-      .transform((given): Varying => ({ family: "weibull", ...given }))
-      .optional(),
+      .transform(named("exponential"))
+      .optional()
+      .describe("Exponential: no memory; the coefficient of variation is 1."),
+    lognormal: record({ mean, cv })
+      .transform(named("lognormal"))
+      .optional()
+      .describe("Lognormal: skewed to the right."),
+    gamma: record({ mean, cv }).transform(named("gamma")).optional().describe("Gamma."),
+    weibull: record({ mean, cv })
+      .transform(named("weibull"))
+      .optional()
+      .describe("Weibull: often fits times to failure."),
     erlang: record({ mean, k })
-      .transform((given): Varying => ({ family: "erlang", ...given }))
-      .optional(),
+      .transform(named("erlang"))
+      .optional()
+      .describe("Erlang: a sum of k exponential phases."),
     normal: record({ mean, sd })
-      .transform((given): Varying => ({ family: "normal", ...given }))
-      .describe("Cut at 0 and renormalised; mean and sd are those before the cut.")
-      .optional(),
+      .transform(named("normal"))
+      .optional()
+      .describe("Normal, cut at 0 and renormalised; mean and sd are those before the cut."),
   };
 }
 
@@ -74,14 +75,19 @@ function byLimits(family: UnitFamily) {
   return {
     uniform: record({ min, max })
       .superRefine(ordered)
-      .transform((given): Varying => ({ family: "uniform", ...given }))
-      .optional(),
-    triangular: three.transform((given): Varying => ({ family: "triangular", ...given })).optional(),
+      .transform(named("uniform"))
+      .optional()
+      .describe("Uniform: every value from min to max is equally likely."),
+    triangular: three.transform(named("triangular")).optional().describe("Triangular: for guesses in three figures."),
     pert: three
-      .transform((given): Varying => ({ family: "pert", ...given }))
-      .describe("Beta distribution on min to max with shape 4 (Malcolm and others, 1959).")
-      .optional(),
+      .transform(named("pert"))
+      .optional()
+      .describe("PERT: beta distribution on min to max with shape 4 (Malcolm and others, 1959)."),
   };
+}
+
+function named<Family extends Varying["family"]>(family: Family) {
+  return <Given extends object>(given: Given) => ({ family, ...given });
 }
 
 function ordered(given: { min: number; mode?: number; max: number }, context: z.core.$RefinementCtx): void {

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { formatQuantity, writeQuantity } from "../../../sim/units/formatQuantity.ts";
+import type { UnitFamily } from "../../../sim/units/index.ts";
 import {
   current,
   length,

@@ -1,0 +1,69 @@
+import { readFileSync } from "node:fs";
+import { Ajv2020 } from "ajv/dist/2020.js";
+import { describe, expect, it } from "vitest";
+import { planJsonSchema } from "../../../sim/plan/planJsonSchema.ts";
+import { samplePlan } from "./samplePlan.ts";
+
+const published = JSON.parse(readFileSync(new URL("../../../sim/plan/plan.schema.json", import.meta.url), "utf8"));
+
+/** An independent validator, as an editor would use one; `examples` and the like carry no check. */
+const validate = new Ajv2020({ strict: true, allowUnionTypes: true, allErrors: true }).compile(published);
+
+interface JsonSchema {
+  description?: string;
+  $ref?: string;
+  properties?: Record<string, JsonSchema>;
+  items?: JsonSchema;
+  anyOf?: JsonSchema[];
+  oneOf?: JsonSchema[];
+  $defs?: Record<string, JsonSchema>;
+}
+
+function undescribed(schema: JsonSchema, path: string): string[] {
+  const properties = Object.entries(schema.properties ?? {});
+  const inner = [schema.items, ...(schema.anyOf ?? []), ...(schema.oneOf ?? []), ...Object.values(schema.$defs ?? {})];
+  return [
+    ...properties.filter(([, property]) => property.description === undefined).map(([key]) => `${path}.${key}`),
+    ...properties.flatMap(([key, property]) => undescribed(property, `${path}.${key}`)),
+    ...inner.flatMap((one) => (one === undefined ? [] : undescribed(one, path))),
+  ];
+}
+
+describe("planJsonSchema", () => {
+  it("is what the published file holds; npm run schema plan prints it anew", () => {
+    expect(published).toEqual(planJsonSchema());
+  });
+
+  it("names draft 2020-12", () => {
+    expect(planJsonSchema().$schema).toBe("https://json-schema.org/draft/2020-12/schema");
+  });
+
+  it("accepts the sample plan, which uses every key", () => {
+    validate(samplePlan());
+    expect(validate.errors).toBeNull();
+  });
+
+  it("refuses unknown keys, bare numbers where a unit is due, and wrong words, as the program does", () => {
+    const slips: ((plan: ReturnType<typeof samplePlan>) => void)[] = [
+      (plan) => Object.assign(plan, { bufer: 1 }),
+      (plan) => Object.assign(plan.line[0]!, { cycle: 5 }),
+      (plan) => Object.assign(plan.line[0]!, { cycle: "5 sec" }),
+      (plan) => Object.assign(plan.line[0]!, { work: "robot" }),
+      (plan) => Object.assign(plan.line[0]!, { positions: 65 }),
+      (plan) =>
+        Object.assign(plan.line[0]!, { cycle: { lognormal: { mean: "5 s", cv: 0.3 }, gamma: { mean: "5 s", cv: 1 } } }),
+      (plan) => Object.assign(plan.day.shifts[0]!, { from: "6 am" }),
+      (plan) => Object.assign(plan.limits[0]!, { to: "stunning" }),
+      (plan) => Object.assign(plan, { line: [] }),
+    ];
+    for (const slip of slips) {
+      const plan = samplePlan();
+      slip(plan);
+      expect(validate(plan), String(slip)).toBe(false);
+    }
+  });
+
+  it("explains every key", () => {
+    expect(undescribed(planJsonSchema() as JsonSchema, "plan")).toEqual([]);
+  });
+});
