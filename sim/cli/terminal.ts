@@ -11,16 +11,21 @@ export interface Terminal {
   data(text: string): void;
   /** People watch: a line can be rewritten. */
   live: boolean;
-  columns: number;
+}
+
+/** The part of the process that a terminal needs. */
+export interface ProcessStreams {
+  stdout: { write(text: string): unknown };
+  stderr: { write(text: string): unknown; isTTY?: boolean };
+  env: Record<string, string | undefined>;
 }
 
 /** Colours only on a terminal that has them, and none when NO_COLOR is set (no-color.org). */
-export function processTerminal({ stdout, stderr, env }: NodeJS.Process): Terminal {
+export function processTerminal({ stdout, stderr, env }: ProcessStreams): Terminal {
   const live = stderr.isTTY === true && env.TERM !== "dumb";
   const colours = pc.createColors(live && !env.NO_COLOR);
   return {
     live,
-    columns: stderr.columns ?? 100,
     say(line = "", style = "plain") {
       const text = printable(line);
       stderr.write(`${style === "plain" ? text : colours[style](text)}\n`);

@@ -1,3 +1,5 @@
+import type { EventEmitter } from "node:events";
+
 /** Thrown between two days after Ctrl-C. */
 export class Stopped extends Error {
   constructor() {
@@ -11,7 +13,7 @@ export class Stopped extends Error {
  * program at once.
  */
 export async function untilInterrupted<Result>(
-  events: NodeJS.Process,
+  events: EventEmitter,
   work: (signal: AbortSignal) => Promise<Result>,
 ): Promise<Result> {
   const controller = new AbortController();

@@ -1,0 +1,26 @@
+import { describe, expect, it } from "vitest";
+import { daySummary } from "../../../sim/cli/daySummary.ts";
+import { runSingleDay } from "../../../sim/index.ts";
+import { handMadeResults } from "../../support/handMadeResults.ts";
+import { readSmallPlan } from "../../support/readSmallPlan.ts";
+
+describe("daySummary", () => {
+  it("shows what came out, when it ended, and what each stage did, in shares of position time", () => {
+    const lines = daySummary(handMadeResults());
+    expect(lines).toContainEqual(expect.stringMatching(/^Last head out +08:30$/));
+    expect(lines.at(-2)).toMatch(/^skinning +50\.0 % +10\.0 % +20\.0 % +5\.0 % +10\.0 % +5\.0 % +2\.5 +5$/);
+  });
+
+  it("says first of all that a day was cut off, and where heads are left", () => {
+    const results = runSingleDay(
+      { ...readSmallPlan(), day: { ...readSmallPlan().day, ceilingSeconds: 4000 } },
+      "1",
+      "none",
+      {
+        gambrel: "1",
+        command: "c",
+      },
+    );
+    expect(daySummary(results)[0]).toMatch(/did not end by itself: it was cut off .* Heads are left at: .*skinning/);
+  });
+});

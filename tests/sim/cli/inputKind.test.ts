@@ -1,0 +1,19 @@
+import { expect, it } from "vitest";
+import { inputKind } from "../../../sim/cli/inputKind.ts";
+import { SMALL_STUDY } from "../../support/cliFolder.ts";
+import { SMALL_PLAN } from "../../support/smallPlan.ts";
+
+it("knows a plan, a study, and a study that holds its plan", () => {
+  expect(inputKind(SMALL_PLAN)).toBe("plan");
+  expect(inputKind(SMALL_STUDY)).toBe("study");
+  expect(inputKind({ ...SMALL_STUDY, plan: SMALL_PLAN })).toBe("study");
+});
+
+it("goes by what is there when something is missing or misspelt", () => {
+  expect(inputKind({ name: "x", line: [] })).toBe("plan");
+  expect(inputKind({ name: "x", replications: 3 })).toBe("study");
+});
+
+it.each([null, 3, "line", [], {}, { name: "x" }])("knows nothing of %j", (json) => {
+  expect(inputKind(json)).toBeNull();
+});

@@ -1,0 +1,43 @@
+import { describe, expect, it } from "vitest";
+import { studySummary } from "../../../sim/cli/studySummary.ts";
+import { handMadeResults } from "../../support/handMadeResults.ts";
+
+describe("studySummary", () => {
+  it("shows every variant's headline with its interval, and each difference in words", () => {
+    expect(studySummary(handMadeResults())).toEqual([
+      '2 variants, 3 replications each, seed "rabbit", 95 % intervals',
+      "Throughput from the first shift's start to the last head out:",
+      "  base                 480 carcasses/h  (405.5 to 554.5 carcasses/h)",
+      "  +1 person, skinning  510 carcasses/h  (435.5 to 584.5 carcasses/h)",
+      "      30 carcasses/h more than the base case (95 % interval +30 to +30 carcasses/h, 3 paired replications).",
+    ]);
+  });
+
+  it("says that a value has no interval, or that there is no value", () => {
+    const results = handMadeResults();
+    const [base, other] = results.variants as [(typeof results.variants)[0], (typeof results.variants)[0]];
+    const one = { ...base.estimates.headsPerHour!, n: 1, low: null, high: null, halfWidth: null };
+    const variants = [
+      { ...base, estimates: { headsPerHour: one } },
+      { ...other, estimates: {}, differences: {} },
+    ];
+    const text = studySummary({ ...results, variants }).join("\n");
+    expect(text).toMatch(/base +480 carcasses\/h +\(one value, no interval\)/);
+    expect(text).toMatch(/skinning +no value/);
+  });
+
+  it("says how many differences chance alone would show once there is more than one comparison", () => {
+    const results = handMadeResults();
+    const more = { ...results, variants: [...results.variants, results.variants[1]!] };
+    expect(studySummary(more).join("\n")).toMatch(/of 2 comparisons, chance alone shows about 0\.1 on average/);
+    expect(studySummary(results).join("\n")).not.toMatch(/chance/);
+  });
+
+  it("warns of days that did not end by themselves", () => {
+    const results = handMadeResults();
+    const variants = results.variants.map((variant, index) =>
+      index === 0 ? variant : { ...variant, values: { ...variant.values, unfinished: [0, 1, 1] } },
+    );
+    expect(studySummary({ ...results, variants }).at(-1)).toMatch(/"\+1 person, skinning": 2 of 3 days did not end/);
+  });
+});

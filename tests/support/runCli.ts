@@ -1,0 +1,36 @@
+import { spawn } from "node:child_process";
+import { once } from "node:events";
+import { dirname, join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+
+const ROOT = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
+/** Given as a file, since the folder the program runs in has no node_modules. */
+const TSX = pathToFileURL(join(ROOT, "node_modules", "tsx", "dist", "esm", "index.mjs")).href;
+
+export interface CliRun {
+  code: number | null;
+  out: string;
+  err: string;
+}
+
+/** Runs the command line in `folder` as a person would, without a terminal, and gives what it said and where. */
+export async function runCli(
+  folder: string,
+  args: readonly string[],
+  env: Record<string, string> = {},
+): Promise<CliRun> {
+  const child = spawn(process.execPath, ["--import", TSX, join(ROOT, "sim", "cli", "main.ts"), ...args], {
+    cwd: folder,
+    env: { ...process.env, NO_COLOR: "", ...env },
+    stdio: ["ignore", "pipe", "pipe"],
+  });
+  const said = { out: "", err: "" };
+  child.stdout.setEncoding("utf8").on("data", (text: string) => {
+    said.out += text;
+  });
+  child.stderr.setEncoding("utf8").on("data", (text: string) => {
+    said.err += text;
+  });
+  const [code] = await once(child, "close");
+  return { code, ...said };
+}
