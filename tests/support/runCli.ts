@@ -13,23 +13,31 @@ export interface CliRun {
   err: string;
 }
 
-/** Runs the command line in `folder` as a person would, without a terminal, and gives what it said and where. */
+/**
+ * Runs the command line in `folder` as a person would, without a terminal, and gives what it said and where. With
+ * `interruptAfter`, Ctrl-C is pressed as soon as these words have been said.
+ */
 export async function runCli(
   folder: string,
   args: readonly string[],
   env: Record<string, string> = {},
+  interruptAfter?: string,
 ): Promise<CliRun> {
   const child = spawn(process.execPath, ["--import", TSX, join(ROOT, "sim", "cli", "main.ts"), ...args], {
     cwd: folder,
     env: { ...process.env, NO_COLOR: "", ...env },
     stdio: ["ignore", "pipe", "pipe"],
   });
+  let awaited = interruptAfter;
   const said = { out: "", err: "" };
   child.stdout.setEncoding("utf8").on("data", (text: string) => {
     said.out += text;
   });
   child.stderr.setEncoding("utf8").on("data", (text: string) => {
     said.err += text;
+    if (awaited === undefined || !said.err.includes(awaited)) return;
+    awaited = undefined;
+    child.kill("SIGINT");
   });
   const [code] = await once(child, "close");
   return { code, ...said };

@@ -1,4 +1,4 @@
-import { readdirSync } from "node:fs";
+import { existsSync, readdirSync } from "node:fs";
 import { join, relative } from "node:path";
 import { cwd } from "node:process";
 import { type StudyResults, stableJson } from "../../results/index.ts";
@@ -19,9 +19,7 @@ export interface DemoOptions {
 export async function demoCommand(terminal: Terminal, options: DemoOptions): Promise<void> {
   const { out, json, ...rest } = options;
   const folder = join(projectRoot(), "experiments", "studies");
-  const names = readdirSync(folder)
-    .filter((name) => name.endsWith(".json"))
-    .sort();
+  const names = studyFiles(folder);
   terminal.say("Example studies of an invented plant; every figure in them is invented.");
   const all: StudyResults[] = [];
   for (const name of names) {
@@ -31,6 +29,12 @@ export async function demoCommand(terminal: Terminal, options: DemoOptions): Pro
     all.push(await runStudyFile(terminal, pathFromHere(join(folder, name)), { ...rest, out: target, overwrite: true }));
   }
   if (json) terminal.data(stableJson(all));
+}
+
+function studyFiles(folder: string): string[] {
+  const names = existsSync(folder) ? readdirSync(folder).filter((name) => name.endsWith(".json")) : [];
+  if (names.length === 0) throw new Error(`${folder}: no example study is there; is the installation whole?`);
+  return names.sort();
 }
 
 /** Short where the program lies in or below the user's folder, so that the report's "how to repeat" reads well. */

@@ -231,6 +231,16 @@ describe("gambrel study", PATIENCE, () => {
   });
 });
 
+describe("Ctrl-C", PATIENCE, () => {
+  it("stops a run with exit code 130 and leaves nothing on the disk", async () => {
+    const folder = cliFolder();
+    const { code, err } = await runCli(folder, ["study", "study.json", "--replications", "1000"], {}, "(25 %)");
+    expect(code).toBe(130);
+    expect(err).toMatch(/Stopped\. Nothing was written\.\n$/);
+    expect(readdirSync(folder).sort()).toEqual(["plan.json", "study.json"]);
+  });
+});
+
 describe("gambrel schema", PATIENCE, () => {
   it.each(["plan", "study"])("prints the JSON Schema of a %s on standard output and nothing else", async (kind) => {
     const { code, out, err } = await runCli(cliFolder(), ["schema", kind]);
