@@ -183,7 +183,7 @@ export function syntheticFactorial(): StudyResults {
   const cycles = ["4.8 s", "5.4 s", "6.0 s"];
   const variants = cycles.flatMap((cycle, c) =>
     places.map((place, p) => {
-      const throughput = Math.min(600, 3600 / Number.parseFloat(cycle)) - 90 / (Number(place) + 2);
+      const throughput = 3500 / Number.parseFloat(cycle) - 90 / (Number(place) + 2);
       return variantOf(`${place} places, ${cycle}`, { ...BASE_MEANS, throughput }, day, N, [p, c]);
     }),
   );

@@ -34,7 +34,7 @@ export interface CurveColumns extends ChartWords {
 }
 
 const GUTTER = 60;
-const RIGHT_GUTTER = 128;
+const LABEL_GUTTER = 128;
 const HEIGHT = 250;
 const DASHES = ["", "7 3", "2 3", "10 3 2 3", "4 2"];
 
@@ -48,10 +48,10 @@ export function curveChart(columns: CurveColumns, context: ChartContext): SVGSVG
   const X = columns.xLevels.map((level) => level.x);
   const x = scaleLinear()
     .domain([Math.min(...X), Math.max(...X)])
-    .range([frame.left + GUTTER + 18, frame.right - RIGHT_GUTTER - 14]);
+    .range([frame.left + GUTTER + 18, plotRight(frame, columns) - 14]);
   const y = scaleLinear().domain(paddedDomain(points)).range([floor, top]);
   const left = frame.left + GUTTER;
-  drawLeftAxis(frame.body, y, columns.quantity, left, frame.right - RIGHT_GUTTER, top - 12, frame.colour);
+  drawLeftAxis(frame.body, y, columns.quantity, left, plotRight(frame, columns), top - 12, frame.colour);
   drawLevelAxis(frame, columns, x, left, floor);
   const spread = columns.lines.length > 1 ? Math.min(6, 18 / columns.lines.length) : 0;
   columns.lines.forEach((curve, index) => {
@@ -69,7 +69,7 @@ function drawLevelAxis(
   left: number,
   floor: number,
 ): void {
-  const right = frame.right - RIGHT_GUTTER;
+  const right = plotRight(frame, columns);
   frame.body.append("path").attr("d", `M${left},${floor}H${right}`).attr("stroke", frame.colour("rule"));
   let occupied = Number.NEGATIVE_INFINITY;
   for (const level of columns.xLevels) {
@@ -140,8 +140,8 @@ function drawLineLabels(
   floor: number,
 ): void {
   if (columns.lines.length < 2) return;
-  const left = frame.right - RIGHT_GUTTER + 8;
-  const names = wrapText(`${columns.lineLabel}:`, RIGHT_GUTTER - 8, 11, 2);
+  const left = frame.right - LABEL_GUTTER + 8;
+  const names = wrapText(`${columns.lineLabel}:`, LABEL_GUTTER - 8, 11, 2);
   names.forEach((name, i) => {
     drawText(frame.body, left, top - 12 + i * 14, name, { fill: frame.colour("muted") });
   });
@@ -149,7 +149,12 @@ function drawLineLabels(
   const places = spreadLabels(wishes, 16, top + 14 * names.length, floor);
   columns.lines.forEach((curve, index) => {
     const colour = frame.colour(SERIES[index % SERIES.length]!);
-    const [text = ""] = wrapText(curve.label, RIGHT_GUTTER - 10, 12, 1, true);
+    const [text = ""] = wrapText(curve.label, LABEL_GUTTER - 10, 12, 1, true);
     drawText(frame.body, left, places[index]! + 4, text, { bold: true, size: 12, fill: colour });
   });
+}
+
+/** Right end of the plot: several lines need room for their names. */
+function plotRight(frame: ChartFrame, columns: CurveColumns): number {
+  return frame.right - (columns.lines.length > 1 ? LABEL_GUTTER : 12);
 }

@@ -10,7 +10,7 @@ import {
   type Quantity,
 } from "../frame/index.ts";
 import { drawLevelInterval } from "../marks/index.ts";
-import { drawFigures, drawNames, paddedDomain, type ResponseRow } from "./responseChart.ts";
+import { drawFigures, drawNames, paddedDomain, type ResponseRow, rowHeight } from "./responseChart.ts";
 
 export interface DifferenceRow extends ResponseRow {
   /** The interval leaves 0 out. */
@@ -26,7 +26,6 @@ export interface DifferenceColumns extends ChartWords {
 
 const GUTTER = 190;
 const TEXT_GUTTER = 188;
-const ROW = 38;
 
 /** Paired difference of each variant to the base: filled dot where it is shown, open dot where it is not, both said in words. */
 export function differenceChart(columns: DifferenceColumns, context: ChartContext): SVGSVGElement {
@@ -38,11 +37,12 @@ export function differenceChart(columns: DifferenceColumns, context: ChartContex
     .domain(paddedDomain([...columns.rows, zero]))
     .range([frame.left + GUTTER, frame.right - TEXT_GUTTER]);
   const top = frame.top + 16;
-  const bottom = top + columns.rows.length * ROW;
+  const row = rowHeight(columns.rows, GUTTER - 12);
+  const bottom = top + columns.rows.length * row;
   const end = drawBottomAxis(frame.body, value, columns.quantity, top, bottom, frame.colour);
   drawZero(frame, columns.sides, value(0), value.range() as [number, number], top, bottom);
-  columns.rows.forEach((row, index) => {
-    drawRow(frame, row, value, top + (index + 0.5) * ROW);
+  columns.rows.forEach((entry, index) => {
+    drawRow(frame, entry, value, top + (index + 0.5) * row);
   });
   return frame.finish(end);
 }

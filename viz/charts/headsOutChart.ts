@@ -15,6 +15,7 @@ import {
   spreadLabels,
   type TimeScale,
   textureFill,
+  textWidth,
   wrapText,
 } from "../frame/index.ts";
 import { stepPath } from "../marks/index.ts";
@@ -64,14 +65,14 @@ export function headsOutChart(columns: HeadsOutColumns, context: ChartContext): 
   drawLeftAxis(
     frame.body,
     heads,
-    { kind: "number", label: "heads since the day's start", unit: "heads" },
+    { kind: "number", label: "counted since the day's start", unit: "heads" },
     left,
     right,
     top - 24,
     frame.colour,
   );
   for (const curve of columns.lines) drawLine(frame, curve, columns.endSeconds, time, heads);
-  drawEndLabels(frame, columns.lines, heads, right, top, floor);
+  drawEndLabels(frame, columns.lines, time, heads, top, floor);
   return frame.finish(drawClockAxis(frame.body, time, columns.startClockSeconds, floor, frame.colour));
 }
 
@@ -112,25 +113,32 @@ function drawLine(frame: ChartFrame, curve: HeadsLine, endSeconds: number, time:
   if (look.dash !== "") path.attr("stroke-dasharray", look.dash);
 }
 
+/** A line that ends early is named at its end, inside the plot; the others are named in the right gutter. */
 function drawEndLabels(
   frame: ChartFrame,
   lines: readonly HeadsLine[],
+  time: TimeScale,
   heads: TimeScale,
-  right: number,
   top: number,
   floor: number,
 ): void {
-  const texts = lines.map((curve) => wrapText(curve.label, RIGHT_GUTTER - 10, 11, 2));
-  const places = spreadLabels(
-    lines.map((curve) => heads(curve.heads.at(-1) ?? 0)),
-    32,
-    top + 6,
-    floor - 12,
-  );
-  lines.forEach((curve, i) => {
-    const colour = frame.colour(LOOKS[curve.role].paint);
-    texts[i]!.forEach((text, row) => {
-      drawText(frame.body, right + 9, places[i]! + 4 + row * 14, text, { fill: colour, bold: curve.role === "out" });
+  const right = time.range()[1]!;
+  const inside = (curve: HeadsLine) => time(curve.seconds.at(-1) ?? 0) + textWidth(curve.label, 11) + 14 < right;
+  const early = lines.filter((curve) => curve.shape === "straight" && inside(curve));
+  const late = lines.filter((curve) => !early.includes(curve));
+  for (const curve of early) {
+    const [x, y] = [time(curve.seconds.at(-1)!) + 8, heads(curve.heads.at(-1)!) + 4];
+    drawText(frame.body, x, y, curve.label, {
+      fill: frame.colour(LOOKS[curve.role].paint),
+      halo: frame.colour("paper"),
+    });
+  }
+  const wishes = late.map((curve) => heads(curve.heads.at(-1) ?? 0));
+  const places = spreadLabels(wishes, 32, top + 6, floor - 12);
+  late.forEach((curve, i) => {
+    const style = { fill: frame.colour(LOOKS[curve.role].paint), bold: curve.role === "out" };
+    wrapText(curve.label, RIGHT_GUTTER - 10, 11, 2).forEach((text, row) => {
+      drawText(frame.body, right + 9, places[i]! + 4 + row * 14, text, style);
     });
   });
 }

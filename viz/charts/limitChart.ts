@@ -41,7 +41,7 @@ export function limitChart(columns: LimitColumns, context: ChartContext): SVGSVG
     );
   }
   const frame = chartFrame(columns, context);
-  const top = frame.top + 44;
+  const top = frame.top + (columns.overflowText === "" ? 46 : 60);
   const floor = top + HEIGHT;
   const [left, right] = [frame.left + GUTTER, frame.right - 20];
   const x = scaleLinear().domain([columns.fromSeconds, columns.toSeconds]).range([left, right]);
@@ -52,7 +52,7 @@ export function limitChart(columns: LimitColumns, context: ChartContext): SVGSVG
   drawLeftAxis(
     frame.body,
     heads,
-    { kind: "number", label: "heads in each bar", unit: "heads" },
+    { kind: "number", label: "in each bar", unit: "heads" },
     left,
     right,
     frame.top + 8,
@@ -61,15 +61,8 @@ export function limitChart(columns: LimitColumns, context: ChartContext): SVGSVG
   const end = drawBottomAxis(frame.body, x, { kind: "duration", label: columns.label }, floor, floor, frame.colour);
   drawBars(frame, columns, x, heads);
   drawLimits(frame, columns, x, top, floor);
-  drawText(frame.body, right, top + 12, columns.beyondText, {
-    anchor: "end",
-    bold: true,
-    size: 12,
-    halo: frame.colour("paper"),
-  });
-  if (columns.overflowText !== "") {
-    drawText(frame.body, right, top + 28, columns.overflowText, { anchor: "end", halo: frame.colour("paper") });
-  }
+  drawText(frame.body, right, frame.top + 8, columns.beyondText, { anchor: "end", bold: true, size: 12 });
+  if (columns.overflowText !== "") drawText(frame.body, right, frame.top + 24, columns.overflowText, { anchor: "end" });
   return frame.finish(end);
 }
 

@@ -9,6 +9,7 @@ import {
   drawPauses,
   drawText,
   emptyChart,
+  formatNumber,
   type Group,
   LINE_HEIGHT,
   type PauseBand,
@@ -44,7 +45,7 @@ export interface QueueColumns extends ChartWords {
 
 const PANEL = 50;
 const GAP = 16;
-const GUTTER = 150;
+const GUTTER = 182;
 const RIGHT_GUTTER = 84;
 
 /** Heads waiting before each station over the clock: one panel a station, shared time axis, capacity line with its label. */
@@ -78,7 +79,7 @@ function drawPanel(frame: ChartFrame, panel: QueuePanel, endSeconds: number, tim
     .domain([0, Math.max(1, panel.largest, panel.capacity ?? 0)])
     .range([floor, top + 3]);
   drawPanelWords(frame, group, panel, top);
-  drawText(group, left - 5, value(value.domain()[1]!) + 5, String(value.domain()[1]), {
+  drawText(group, left - 5, value(value.domain()[1]!) + 5, formatNumber(value.domain()[1]!, 0), {
     anchor: "end",
     fill: frame.colour("muted"),
   });

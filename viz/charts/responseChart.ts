@@ -32,7 +32,7 @@ export interface ResponseColumns extends ChartWords {
 
 const GUTTER = 190;
 const TEXT_GUTTER = 178;
-const ROW = 38;
+const MOST_LINES = 3;
 
 /** One response over the variants: dot and interval, the base's interval as a band, figures at the right. */
 export function responseChart(columns: ResponseColumns, context: ChartContext): SVGSVGElement {
@@ -44,11 +44,12 @@ export function responseChart(columns: ResponseColumns, context: ChartContext): 
     .domain([low, high])
     .range([frame.left + GUTTER, frame.right - TEXT_GUTTER]);
   const top = frame.top + 14;
-  const bottom = top + columns.rows.length * ROW;
+  const row = rowHeight(columns.rows, GUTTER - 12);
+  const bottom = top + columns.rows.length * row;
   drawBaseBand(frame, columns, value, top, bottom);
   const end = drawBottomAxis(frame.body, value, columns.quantity, top, bottom, frame.colour);
-  columns.rows.forEach((row, index) => {
-    drawRow(frame, row, value, top + (index + 0.5) * ROW);
+  columns.rows.forEach((entry, index) => {
+    drawRow(frame, entry, value, top + (index + 0.5) * row);
   });
   return frame.finish(end);
 }
@@ -101,12 +102,18 @@ function drawRow(frame: ChartFrame, row: ResponseRow, value: (v: number) => numb
   drawFigures(frame, row.text, y, TEXT_GUTTER - 12);
 }
 
-/** A variant's name at the left, up to two lines around `y`. */
+/** A variant's name at the left, up to three lines around `y`. */
 export function drawNames(frame: ChartFrame, name: string, y: number, room: number): void {
-  const lines = wrapText(name, room, 12, 2);
+  const lines = wrapText(name, room, 12, MOST_LINES);
   lines.forEach((line, i) => {
     drawText(frame.body, frame.left, y + 4 + (i - (lines.length - 1) / 2) * 15, line, { size: 12 });
   });
+}
+
+/** Height of every row: enough for the longest of the names. */
+export function rowHeight(rows: readonly { name: string }[], room: number): number {
+  const most = Math.max(...rows.map((row) => wrapText(row.name, room, 12, MOST_LINES).length));
+  return most === 1 ? 36 : 10 + most * 15;
 }
 
 /** Figures at the right, up to two lines around `y`. */

@@ -25,8 +25,8 @@ export interface StateRow {
   shares: readonly (readonly number[])[];
   /** Share of the whole day by state. */
   dayShares: readonly number[];
-  /** The largest shares in words. */
-  note: string;
+  /** The largest shares in words, one or two lines. */
+  note: readonly string[];
 }
 
 export interface StateColumns extends ChartWords {
@@ -44,7 +44,7 @@ export interface StateColumns extends ChartWords {
 const LOOKS: readonly { paint: Paint; texture: Texture; ink: Paint }[] = [
   { paint: "working", texture: "plain", ink: "ink" },
   { paint: "blocked", texture: "rising", ink: "ink" },
-  { paint: "starved", texture: "dots", ink: "ink" },
+  { paint: "starved", texture: "dots", ink: "muted" },
   { paint: "noCrew", texture: "level", ink: "ink" },
   { paint: "down", texture: "cross", ink: "paper" },
   { paint: "onBreak", texture: "upright", ink: "rule" },
@@ -53,8 +53,8 @@ const LOOKS: readonly { paint: Paint; texture: Texture; ink: Paint }[] = [
 const ROW = 28;
 const GAP = 8;
 const GUTTER = 116;
-const BAR = 84;
-const NOTE = 150;
+const BAR = 64;
+const NOTE = 178;
 
 /** What each station did over the clock: stations in line order, each time bin filled by the shares of its states. */
 export function stateChart(columns: StateColumns, context: ChartContext): SVGSVGElement {
@@ -159,7 +159,7 @@ function drawDayBar(
       .attr("stroke-width", 0.4);
     from += share * BAR;
   });
-  const lines = wrapText(row.note, NOTE - 4, 11, 2);
+  const lines = row.note.flatMap((line) => wrapText(line, NOTE - 4, 11, 1));
   lines.forEach((line, i) => {
     drawText(group, x + BAR + 8, top + ROW / 2 + 4 + (i - (lines.length - 1) / 2) * 13, line);
   });

@@ -111,11 +111,13 @@ function drawStackPanel(
 interface AreaLabel {
   name: string;
   fill: string;
-  /** Point in the area, at three quarters of the time in which it holds heads. */
+  /** Where the name is written, or where a line from the gutter points to. */
   x: number;
   y: number;
+  inside: boolean;
 }
 
+/** Finds the place where the area leaves most height over the width of its name; under 17 px the name goes to the gutter. */
 function labelOf(
   name: string,
   fill: string,
@@ -123,11 +125,32 @@ function labelOf(
   upper: readonly number[],
   lower: readonly number[],
 ): AreaLabel {
+  const width = textWidth(name, 12, true) + 10;
+  let best = { room: 0, x: 0, y: 0 };
+  for (let from = 0; from < upper.length; from++) {
+    let to = from;
+    while (to + 1 < upper.length && edges[to + 1]! - edges[from]! < width) to++;
+    if (edges[to + 1]! - edges[from]! < width) break;
+    const roof = Math.max(...upper.slice(from, to + 1));
+    const ground = Math.min(...lower.slice(from, to + 1));
+    if (ground - roof > best.room)
+      best = { room: ground - roof, x: (edges[from]! + edges[to + 1]!) / 2, y: (roof + ground) / 2 };
+  }
+  if (best.room >= 17) return { name, fill, x: best.x, y: best.y, inside: true };
+  return { name, fill, ...thickest(edges, upper, lower), inside: false };
+}
+
+/** Middle of the thickest bin in the later half of the time in which the area is there. */
+function thickest(
+  edges: readonly number[],
+  upper: readonly number[],
+  lower: readonly number[],
+): { x: number; y: number } {
   const solid = upper.map((_, bin) => bin).filter((bin) => lower[bin]! - upper[bin]! > 0.5);
-  const late = solid.slice(Math.floor(solid.length * 0.6));
+  const late = solid.slice(Math.floor(solid.length / 2));
   let best = late[0] ?? 0;
   for (const bin of late) if (lower[bin]! - upper[bin]! > lower[best]! - upper[best]!) best = bin;
-  return { name, fill, x: (edges[best]! + edges[best + 1]!) / 2, y: (upper[best]! + lower[best]!) / 2 };
+  return { x: (edges[best]! + edges[best + 1]!) / 2, y: (upper[best]! + lower[best]!) / 2 };
 }
 
 function sectionFill(frame: ChartFrame, index: number): string {
@@ -136,7 +159,6 @@ function sectionFill(frame: ChartFrame, index: number): string {
   return textureFill(frame.defs, frame.id(`section-${index}`), texture, colour, frame.colour("muted"));
 }
 
-/** Names in the right gutter, each with a sample of its fill and a thin line to a point in its area. */
 function drawAreaLabels(
   frame: ChartFrame,
   labels: readonly AreaLabel[],
@@ -144,15 +166,20 @@ function drawAreaLabels(
   top: number,
   floor: number,
 ): void {
-  const places = spreadLabels(
-    labels.map((label) => label.y),
-    20,
-    top + 8,
-    floor - 6,
-  );
-  labels.forEach((label, i) => {
+  const ink = frame.colour("ink");
+  for (const label of labels.filter((each) => each.inside)) {
+    drawText(frame.body, label.x, label.y + 4, label.name, {
+      anchor: "middle",
+      size: 12,
+      bold: true,
+      halo: frame.colour("paper"),
+    });
+  }
+  const outside = labels.filter((each) => !each.inside);
+  const wishes = outside.map((label) => label.y);
+  const places = spreadLabels(wishes, 20, top + 8, floor - 6);
+  outside.forEach((label, i) => {
     const y = places[i]!;
-    const ink = frame.colour("ink");
     const lead = frame.body
       .append("path")
       .attr("d", `M${label.x.toFixed(1)},${label.y.toFixed(1)}L${right + 2},${y.toFixed(1)}h6`);
@@ -171,6 +198,6 @@ function drawAreaLabels(
       .attr("height", 12);
     sample.attr("fill", label.fill).attr("stroke", frame.colour("muted")).attr("stroke-width", 0.6);
     const [line = ""] = wrapText(label.name, RIGHT_GUTTER - 28, 11, 1);
-    drawText(frame.body, right + 26, y + 4, textWidth(line, 11) > 0 ? line : "unnamed");
+    drawText(frame.body, right + 26, y + 4, line);
   });
 }

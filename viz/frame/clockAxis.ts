@@ -13,7 +13,7 @@ type Colour = (role: "rule" | "grid" | "muted" | "ink") => string;
 export function clockTicksFor(scale: TimeScale, startClockSeconds: number) {
   const [low, high] = scale.domain() as [number, number];
   const [left, right] = scale.range() as [number, number];
-  const count = Math.max(2, Math.floor((right - left) / 62));
+  const count = Math.max(2, Math.floor((right - left) / 46));
   return quantityTicks({ kind: "clock", label: "", startClockSeconds }, low, high, count);
 }
 

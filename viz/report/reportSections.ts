@@ -9,9 +9,9 @@ import {
   headline,
   isSingleDay,
   quoted,
-  responseFormat,
   shareWords,
   spanWords,
+  studyFormat,
 } from "../words/index.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { html, type Markup, trusted } from "./html.ts";
@@ -80,7 +80,7 @@ ${days}`;
 function dayHeading(results: StudyResults, variant: VariantResults, index: number): string {
   if (index === 0) return `The base case, ${quoted(variant.name)}`;
   const info = headline(results)!;
-  const words = differenceWords(differenceIn(variant, info.key), responseFormat(info, 0), results.study.confidence);
+  const words = differenceWords(differenceIn(variant, info.key), studyFormat(results, info), results.study.confidence);
   return `Furthest from it, ${quoted(variant.name)}: ${words.sentence}`;
 }
 
@@ -132,12 +132,19 @@ export function experimentation(results: StudyResults): Markup {
   const estimation =
     study.replications < 2
       ? html`<p>One day has no interval. Run a study with several replications before comparing or deciding.</p>`
-      : html`<p>Each replication is one day from empty to empty with its own random numbers. Intervals are two-sided Student-t intervals at ${confidenceWords(study.confidence)} over replications; differences are paired, the same seeds in every variant. With several comparisons at once, chance alone makes some look different: with ${formatNumber(Math.max(1, variants.length - 1), 0)} ${variants.length === 2 ? "variant" : "variants"} and this confidence, about ${formatNumber((1 - study.confidence) * Math.max(1, variants.length - 1), 2)} per response on average.</p>`;
+      : html`<p>Each replication is one day from empty to empty with its own random numbers. Intervals are two-sided Student-t intervals at ${confidenceWords(study.confidence)} over replications; differences are paired, the same seeds in every variant. ${chanceWords(study.confidence, variants.length - 1)}</p>`;
   return html`<h2>Experimentation</h2>
 <p>${formatNumber(variants.length, 0)} ${variants.length === 1 ? "variant" : "variants"}, ${days} each. The line starts empty; a day ends when it is clear or at the plan's longest day.</p>
 ${estimation}
 ${design.length > 0 ? html`<p>Factors and their levels:</p><ul>${design}</ul>` : ""}
 ${list.length > 0 ? html`<p>What each variant changes in the plan:</p><ul>${list}</ul>` : ""}`;
+}
+
+/** What several comparisons at once mean for the word "shown". */
+function chanceWords(confidence: number, comparisons: number): string {
+  if (comparisons < 1) return "";
+  const expected = formatNumber((1 - confidence) * comparisons, 2);
+  return `If no variant differed in truth, ${comparisons} ${comparisons === 1 ? "comparison" : "comparisons"} at this confidence would still show ${expected} differences per response on average, by chance.`;
 }
 
 export function logicSection(): Markup {

@@ -18,9 +18,11 @@ p,ul,dl{margin:8px 0}
 .scroll{overflow-x:auto}
 table{border-collapse:collapse;font-size:13px;line-height:1.35;width:100%;margin:8px 0}
 caption{text-align:left;font-size:13px;color:var(--gambrel-muted);padding-bottom:4px}
-th,td{text-align:left;vertical-align:top;padding:6px 10px 6px 0;border-bottom:1px solid var(--gambrel-grid);overflow-wrap:anywhere}
+th,td{text-align:left;vertical-align:top;padding:6px 10px 6px 0;border-bottom:1px solid var(--gambrel-grid);overflow-wrap:break-word}
 thead th{border-bottom:1.5px solid var(--gambrel-rule)}
-td .range{display:block;color:var(--gambrel-muted);font-size:12px}
+.even{table-layout:fixed}
+a{color:var(--gambrel-line)}
+.range{display:block;font-weight:400;color:var(--gambrel-muted);font-size:12px}
 figure{margin:20px 0 28px;overflow-x:auto}
 figure svg.${CHART_CLASS}{display:block;min-width:760px;width:760px;height:auto}
 figcaption{font-size:13px;color:var(--gambrel-muted);max-width:760px}

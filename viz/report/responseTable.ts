@@ -1,6 +1,6 @@
 import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { confidenceWords, differenceIn, differenceWords, estimateWords, responseFormat } from "../words/index.ts";
+import { confidenceWords, differenceIn, differenceWords, estimateWords, studyFormat } from "../words/index.ts";
 import { html, type Markup } from "./html.ts";
 
 /** More variants than this are turned on their side: one table per response, one row per variant. */
@@ -23,36 +23,38 @@ function sideBySide(results: StudyResults): Markup {
     (info) =>
       html`<tr><th scope="row"><bdi>${isolated(info.label)}</bdi></th>${results.variants.map((variant) => html`<td>${cell(results, info, variant)}</td>`)}</tr>`,
   );
-  return html`<div class="scroll"><table><caption>${captionOf(results)}</caption><thead><tr><th scope="col">Response</th>${heads}</tr></thead><tbody>${rows}</tbody></table></div>`;
+  return html`<div class="scroll"><table class="even"><caption>${captionOf(results)}</caption><thead><tr><th scope="col">Response</th>${heads}</tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 function oneResponse(results: StudyResults, info: ResponseInfo): Markup {
   const rows = results.variants.map(
-    (variant) =>
-      html`<tr><th scope="row"><bdi>${isolated(variant.name)}</bdi></th><td>${cell(results, info, variant)}</td></tr>`,
+    (variant, index) =>
+      html`<tr><th scope="row"><bdi>${isolated(variant.name)}</bdi></th><td>${meanCell(results, info, variant)}</td><td>${index === 0 ? "base case" : differenceLine(results, info, variant)}</td></tr>`,
   );
-  return html`<h3><bdi>${isolated(info.label)}</bdi></h3><div class="scroll"><table><caption>${captionOf(results)}</caption><tbody>${rows}</tbody></table></div>`;
+  return html`<h3><bdi>${isolated(info.label)}</bdi></h3><div class="scroll"><table class="even"><caption>${captionOf(results)}</caption><thead><tr><th scope="col">Variant</th><th scope="col">Mean</th><th scope="col">Difference</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 function cell(results: StudyResults, info: ResponseInfo, variant: VariantResults): Markup {
-  const format = responseFormat(info, results.variants[0]!.day.startClockSeconds);
-  const { confidence, replications } = results.study;
-  const estimate = variant.estimates[info.key];
-  const words = estimateWords(estimate, format, confidence);
-  // A single day has no interval anywhere; saying so once above the table is enough.
-  const interval = replications < 2 ? "" : html`<span class="range">${words.interval}</span>`;
-  const fewer =
-    estimate && estimate.n < replications && estimate.n > 0
-      ? html`<span class="range">${estimate.n} of ${replications} replications gave a value</span>`
-      : "";
-  return html`${words.mean}${interval}${fewer}${differenceLine(results, info, variant)}`;
+  const difference = differenceLine(results, info, variant);
+  return html`${meanCell(results, info, variant)}${difference === "" ? "" : html`<span class="range">difference ${difference}</span>`}`;
 }
 
-function differenceLine(results: StudyResults, info: ResponseInfo, variant: VariantResults): Markup | string {
+function meanCell(results: StudyResults, info: ResponseInfo, variant: VariantResults): Markup {
+  const { confidence, replications } = results.study;
+  const estimate = variant.estimates[info.key];
+  const words = estimateWords(estimate, studyFormat(results, info), confidence);
+  // A single day has no interval anywhere; saying so once above the table is enough.
+  const interval = replications < 2 ? "" : html`<span class="range">${words.interval}</span>`;
+  const fewer = estimate !== undefined && estimate.n < replications;
+  const note = fewer ? html`<span class="range">${estimate.n} of ${replications} replications gave a value</span>` : "";
+  return html`${words.mean}${interval}${note}`;
+}
+
+function differenceLine(results: StudyResults, info: ResponseInfo, variant: VariantResults): string {
   const difference = differenceIn(variant, info.key);
   if (!difference) return "";
-  const words = differenceWords(difference, responseFormat(info, 0), results.study.confidence);
-  return html`<span class="range">difference ${words.mean}${words.interval === "" ? "" : ` (${words.interval})`}: ${words.verdict}</span>`;
+  const words = differenceWords(difference, studyFormat(results, info), results.study.confidence);
+  return `${words.mean}${words.interval === "" ? "" : ` (${words.interval})`}: ${words.verdict}`;
 }
 
 function captionOf(results: StudyResults): string {

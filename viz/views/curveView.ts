@@ -1,7 +1,7 @@
 import type { CurveColumns, CurvePoint } from "../charts/index.ts";
 import type { Factor, ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { confidenceWords, estimateWords, quoted, responseFormat } from "../words/index.ts";
+import { confidenceWords, estimateWords, quoted, studyFormat } from "../words/index.ts";
 import { endsOf } from "./responseView.ts";
 
 /**
@@ -14,7 +14,7 @@ export function curveView(results: StudyResults, info: ResponseInfo): CurveColum
   const { index, levels, unit } = along;
   const factor = results.factors[index]!;
   const other = results.factors.length === 2 ? 1 - index : null;
-  const format = responseFormat(info, results.variants[0]!.day.startClockSeconds);
+  const format = studyFormat(results, info);
   const groups = other === null ? [null] : results.factors[other]!.levels.map((_, level) => level);
   const lines = groups.map((group) => ({
     label: group === null ? "" : isolated(results.factors[other!]!.levels[group]!),
@@ -22,7 +22,7 @@ export function curveView(results: StudyResults, info: ResponseInfo): CurveColum
   }));
   return {
     title: `${isolated(info.label)} by ${isolated(factor.name)}`,
-    subtitle: subtitle(results),
+    subtitle: subtitle(results, other === null),
     description: results.variants
       .map(
         (variant) =>
@@ -37,10 +37,10 @@ export function curveView(results: StudyResults, info: ResponseInfo): CurveColum
   };
 }
 
-function subtitle(results: StudyResults): string {
+function subtitle(results: StudyResults, single: boolean): string {
   const { replications, confidence } = results.study;
   if (replications < 2) return "One day each, no interval";
-  return `Mean over ${replications} replications, bars and band: ${confidenceWords(confidence)} interval`;
+  return `Mean over ${replications} replications, ${single ? "bars and band" : "bars"}: ${confidenceWords(confidence)} interval`;
 }
 
 const NUMBER = /^\s*([-+]?\d+(?:\.\d+)?(?:e[-+]?\d+)?)\s*(.*?)\s*$/i;

@@ -1,7 +1,7 @@
 import { tickStep } from "d3";
 import type { LimitColumns } from "../charts/index.ts";
 import type { LimitRecord, StudyResults, Tally, VariantResults } from "../contract.ts";
-import { formatNumber, isolated } from "../frame/index.ts";
+import { formatNumber, isolated, timeUnitFor } from "../frame/index.ts";
 import { shareWords, spanWords } from "../words/index.ts";
 import { dayWords } from "./dayScene.ts";
 
@@ -57,7 +57,8 @@ function equalBins(limit: LimitRecord): EqualBins {
   const high = tally.max > 1.6 * enough ? enough : Math.max(tally.max, ...ends.map((end) => end * 1.05));
   const near = Math.min(tally.min, ...ends);
   const low = near > 0.4 * high ? near : 0;
-  const step = tickStep(low, high, 40);
+  const { seconds } = timeUnitFor(high);
+  const step = tickStep(low / seconds, high / seconds, 40) * seconds;
   const anchor = maxSeconds ?? minSeconds ?? 0;
   const first = Math.floor((low - anchor) / step + 1e-9);
   const last = Math.ceil((high - anchor) / step - 1e-9);

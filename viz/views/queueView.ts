@@ -39,15 +39,18 @@ function pointsOf(trace: StepTrace): number {
 }
 
 function panelOf(stage: StageRecord, trace: TraceColumns): QueuePanel {
-  const things = stage.kind === "crates" ? "crates" : "places";
+  const crates = stage.kind === "crates";
+  const things = crates ? "crate" : "place";
   const limited = Number.isFinite(stage.places) && stage.places > 0;
   // A line four times above everything that happened would flatten the trace; then the words alone carry it.
   const drawn = limited && stage.places <= 4 * stage.queue.max;
   return {
     name: isolated(stage.name),
-    note: `most ${formatNumber(stage.queue.max, 0)}, mean ${formatNumber(stage.queue.mean, 1)}`,
+    note: `${crates ? "crates" : "heads"}: most ${formatNumber(stage.queue.max, 0)}, mean ${formatNumber(stage.queue.mean, stage.queue.mean < 100 ? 1 : 0)}`,
     capacity: drawn ? stage.places : null,
-    capacityText: limited ? `${formatNumber(stage.places, 0)} ${things}` : "no limit of places",
+    capacityText: limited
+      ? `${formatNumber(stage.places, 0)} ${things}${stage.places === 1 ? "" : "s"}`
+      : "no limit of places",
     largest: stage.queue.max,
     trace,
   };

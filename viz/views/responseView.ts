@@ -1,18 +1,11 @@
 import type { DifferenceColumns, ResponseColumns } from "../charts/index.ts";
 import type { Estimate, ResponseInfo, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import {
-  confidenceWords,
-  differenceIn,
-  differenceWords,
-  estimateWords,
-  quoted,
-  responseFormat,
-} from "../words/index.ts";
+import { confidenceWords, differenceIn, differenceWords, estimateWords, quoted, studyFormat } from "../words/index.ts";
 
 /** One response over the variants, in the order of the study, the base first. */
 export function responseView(results: StudyResults, info: ResponseInfo): ResponseColumns {
-  const format = responseFormat(info, startClock(results));
+  const format = studyFormat(results, info);
   const { confidence, replications } = results.study;
   const rows = results.variants.map((variant) => {
     const estimate = variant.estimates[info.key];
@@ -44,7 +37,7 @@ export function responseView(results: StudyResults, info: ResponseInfo): Respons
 
 /** The same as differences to the base, which has no row of its own. */
 export function differenceView(results: StudyResults, info: ResponseInfo): DifferenceColumns {
-  const format = responseFormat(info, startClock(results));
+  const format = studyFormat(results, info);
   const { confidence } = results.study;
   const scale = (value: number | null) => (value === null ? null : value * format.differenceScale);
   const rows = results.variants.slice(1).map((variant) => {
@@ -100,8 +93,4 @@ export function endsOf(estimate: Estimate | undefined): {
 } {
   if (!estimate || estimate.n === 0) return { mean: null, low: null, high: null };
   return { mean: estimate.mean, low: estimate.low, high: estimate.high };
-}
-
-function startClock(results: StudyResults): number {
-  return results.variants[0]?.day.startClockSeconds ?? 0;
 }

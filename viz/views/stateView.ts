@@ -58,22 +58,22 @@ function dailyShares(stage: StageRecord): number[] {
   return STATE_NAMES.map((_, state) => (total > 0 ? (stage.stateSeconds[state] ?? 0) / total : 0));
 }
 
-/** "working 61 %,": the working share first, then the two largest others that reach 1 %. */
-function noteOf(shares: readonly number[]): string {
+/** The working share on one line, the two largest others that reach 1 % on the next. */
+function noteOf(shares: readonly number[]): string[] {
   const others = STATE_NAMES.map((name, state) => ({ name, share: shares[state]! }))
     .slice(1)
     .filter((entry) => entry.share >= 0.01)
     .sort((a, b) => b.share - a.share)
     .slice(0, 2);
-  return [{ name: STATE_NAMES[0], share: shares[0]! }, ...others]
-    .map((entry) => `${entry.name} ${formatNumber(entry.share * 100, 0)}\u00A0%`)
-    .join(", ");
+  const words = ({ name, share }: { name: string; share: number }) => `${name} ${formatNumber(share * 100, 0)} %`;
+  const working = words({ name: STATE_NAMES[0], share: shares[0]! });
+  return others.length === 0 ? [working] : [working, others.map(words).join(", ")];
 }
 
 function describe(stages: readonly StageRecord[]): string {
   const stations = stages.filter((stage) => stage.kind === "station");
   const busiest = [...stations].sort((a, b) => dailyShares(b)[0]! - dailyShares(a)[0]!)[0];
   if (!busiest) return "No station recorded.";
-  const parts = stations.map((stage) => `${isolated(stage.name)}: ${noteOf(dailyShares(stage))}`);
+  const parts = stations.map((stage) => `${isolated(stage.name)}: ${noteOf(dailyShares(stage)).join(", ")}`);
   return `${isolated(busiest.name)} worked the largest share of the day. ${parts.join("; ")}.`;
 }

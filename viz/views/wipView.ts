@@ -33,9 +33,9 @@ function panelsOf(sections: readonly WipSection[]): WipColumns["panels"] {
     return others > 0 && peak(section) > 4 * others;
   });
   const rest = sections.filter((section) => !dwarfs.includes(section));
-  if (dwarfs.length === 0) return [{ name: "heads on the line", sections }];
+  if (dwarfs.length === 0) return [{ name: "on the line", sections }];
   return [
-    { name: `heads on the line without ${dwarfs[0]!.name}`, sections: rest },
-    { name: `heads in ${dwarfs[0]!.name}, on its own scale`, sections: dwarfs },
+    { name: `on the line without ${dwarfs[0]!.name}`, sections: rest },
+    { name: `in ${dwarfs[0]!.name} (on its own scale)`, sections: dwarfs },
   ];
 }

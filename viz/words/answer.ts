@@ -4,14 +4,15 @@ import { confidenceWords } from "./confidenceWords.ts";
 import { differenceWords } from "./differenceWords.ts";
 import { estimateWords } from "./estimateWords.ts";
 import { differenceIn, headline } from "./headline.ts";
-import { type ResponseFormat, responseFormat } from "./responseFormat.ts";
+import type { ResponseFormat } from "./responseFormat.ts";
+import { studyFormat } from "./studyFormat.ts";
 
 /** The answer to the study's question: a few plain sentences, each figure with its interval, the headline response only. */
 export function answer(results: StudyResults): string[] {
   const info = headline(results);
   const base = results.variants[0];
   if (!info || !base) return ["This study asked for no response, so there is no answer to give."];
-  const format = responseFormat(info, base.day.startClockSeconds);
+  const format = studyFormat(results, info);
   const { confidence } = results.study;
   const estimate = estimateWords(base.estimates[info.key], format, confidence);
   const where = results.variants.length > 1 ? ` in the base case, ${quoted(base.name)},` : "";
@@ -29,14 +30,21 @@ function comparisons(results: StudyResults, info: ResponseInfo, format: Response
   if (variants.length === 0) return [];
   const { confidence } = results.study;
   const tell = (variant: VariantResults) =>
-    `${quoted(variant.name)} is ${differenceWords(differenceIn(variant, info.key), format, confidence).sentence}.`;
+    `With ${quoted(variant.name)} it is ${differenceWords(differenceIn(variant, info.key), format, confidence).sentence}.`;
   if (variants.length <= NAMED) return byWish(variants, info).map(tell);
   const shown = byWish(
     variants.filter((variant) => differenceIn(variant, info.key)?.shown),
     info,
   );
-  const count = `Of ${variants.length} variants, ${shown.length} ${shown.length === 1 ? "is" : "are"} shown to differ from the base case at ${confidenceWords(confidence)}; ${variants.length - shown.length} cannot be told from it.`;
+  const count = countWords(shown.length, variants.length, confidence);
   return [count, ...shown.slice(0, 2).map(tell)];
+}
+
+function countWords(shown: number, all: number, confidence: number): string {
+  const at = confidenceWords(confidence);
+  if (shown === 0) return `None of the ${all} variants can be told from the base case at ${at}.`;
+  if (shown === all) return `All ${all} variants are shown to differ from the base case at ${at}.`;
+  return `Of ${all} variants, ${shown} ${shown === 1 ? "is" : "are"} shown to differ from the base case at ${at}; ${all - shown} cannot be told from it.`;
 }
 
 /** Variants with the wanted direction first; where neither direction is wanted, the largest difference first. */

@@ -6,3 +6,4 @@ export { differenceIn, furthestVariant, headline, isSingleDay } from "./headline
 export { type ResponseFormat, responseFormat } from "./responseFormat.ts";
 export { shareWords } from "./shareWords.ts";
 export { spanWords } from "./spanWords.ts";
+export { studyFormat } from "./studyFormat.ts";

@@ -1,5 +1,13 @@
 import type { ResponseInfo } from "../contract.ts";
-import { decimalsFor, formatClock, formatNumber, isolated, type Quantity, timeUnitFor } from "../frame/index.ts";
+import {
+  decimalsFor,
+  formatClock,
+  formatNumber,
+  isolated,
+  type Quantity,
+  type TimeUnit,
+  timeUnitFor,
+} from "../frame/index.ts";
 
 /** How the values of one response are written; every function takes the values in the response's own unit. */
 export interface ResponseFormat {
@@ -20,13 +28,22 @@ export interface ResponseFormat {
   differenceScale: number;
 }
 
-/** The format of a response; `startClockSeconds` turns seconds after the day's start into times of day. */
-export function responseFormat(info: ResponseInfo, startClockSeconds: number): ResponseFormat {
+/** Largest spans of time that will be written in one place, so that all of them take the same unit. Seconds. */
+export interface LargestSpans {
+  value: number;
+  difference: number;
+}
+
+/**
+ * The format of a response; `startClockSeconds` turns seconds after the day's start into times of day. Without `largest`
+ * every span of time takes the unit that suits itself.
+ */
+export function responseFormat(info: ResponseInfo, startClockSeconds: number, largest?: LargestSpans): ResponseFormat {
   switch (info.format) {
     case "clock":
-      return clockFormat(info, startClockSeconds);
+      return clockFormat(info, startClockSeconds, largest);
     case "duration":
-      return durationFormat(info, ["shorter", "longer"]);
+      return durationFormat(info, ["shorter", "longer"], largest);
     case "share":
       return shareFormat(info);
     case "number":
@@ -67,28 +84,15 @@ function shareFormat(info: ResponseInfo): ResponseFormat {
   };
 }
 
-function durationFormat(info: ResponseInfo, sides: readonly [string, string]): ResponseFormat {
-  const inUnit = (value: number, resolution: number | null, unit: ReturnType<typeof timeUnitFor>) =>
-    formatNumber(
-      value / unit.seconds,
-      digits(value / unit.seconds, resolution === null ? null : resolution / unit.seconds),
-    );
-  const single = (value: number, resolution: number | null) => {
-    const unit = timeUnitFor(value);
-    return `${inUnit(value, resolution, unit)} ${unit.unit}`;
-  };
+function durationFormat(info: ResponseInfo, sides: readonly [string, string], largest?: LargestSpans): ResponseFormat {
+  const values = spanFormat(largest?.value);
+  const differences = spanFormat(largest?.difference);
   return {
-    value: single,
-    range: (low, high, resolution) => {
-      const unit = timeUnitFor(high);
-      return `${inUnit(low, resolution, unit)} to ${inUnit(high, resolution, unit)} ${unit.unit}`;
-    },
-    difference: (value, resolution) => signed(value, single(value, resolution)),
-    differenceRange: (low, high, resolution) => {
-      const unit = timeUnitFor(Math.max(Math.abs(low), Math.abs(high)));
-      return `${signedRange(low, high, (value) => inUnit(value, resolution, unit))} ${unit.unit}`;
-    },
-    comparison: (value, resolution) => `${single(Math.abs(value), resolution)} ${sides[value < 0 ? 0 : 1]}`,
+    value: values.single,
+    range: (low, high, resolution) => values.range(low, high, resolution, (_, text) => text),
+    difference: (value, resolution) => signed(value, differences.single(value, resolution)),
+    differenceRange: (low, high, resolution) => differences.range(low, high, resolution, signed),
+    comparison: (value, resolution) => `${differences.single(Math.abs(value), resolution)} ${sides[value < 0 ? 0 : 1]}`,
     sides,
     quantity: { kind: "duration", label: isolated(info.label) },
     differenceQuantity: { kind: "duration", label: "difference to the base case" },
@@ -96,11 +100,30 @@ function durationFormat(info: ResponseInfo, sides: readonly [string, string]): R
   };
 }
 
-function clockFormat(info: ResponseInfo, startClockSeconds: number): ResponseFormat {
+/** Spans of time in the unit that suits `largest`, or each its own. */
+function spanFormat(largest: number | undefined) {
+  const text = (value: number, resolution: number | null, unit: TimeUnit) => {
+    const scaled = value / unit.seconds;
+    return formatNumber(scaled, digits(scaled, resolution === null ? null : resolution / unit.seconds));
+  };
+  return {
+    single: (value: number, resolution: number | null) => {
+      const unit = timeUnitFor(largest ?? value);
+      return `${text(value, resolution, unit)} ${unit.unit}`;
+    },
+    range: (low: number, high: number, resolution: number | null, sign: (value: number, text: string) => string) => {
+      const unit = timeUnitFor(largest ?? Math.max(Math.abs(low), Math.abs(high)));
+      const [from, to] = [sign(low, text(low, resolution, unit)), sign(high, text(high, resolution, unit))];
+      return `${from} to ${to} ${unit.unit}`;
+    },
+  };
+}
+
+function clockFormat(info: ResponseInfo, startClockSeconds: number, largest?: LargestSpans): ResponseFormat {
   const clock = (value: number, resolution: number | null) =>
     formatClock(value + startClockSeconds, resolution !== null && resolution < 60);
   return {
-    ...durationFormat(info, ["earlier", "later"]),
+    ...durationFormat(info, ["earlier", "later"], largest),
     value: clock,
     range: (low, high, resolution) => `${clock(low, resolution)} to ${clock(high, resolution)}`,
     quantity: { kind: "clock", label: isolated(info.label), startClockSeconds },
