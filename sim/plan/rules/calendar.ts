@@ -8,17 +8,19 @@ interface Stretch extends Located {
   to: number;
 }
 
-/** The hours of a plan agree with each other: nothing before the day starts, shifts in order, breaks inside them. */
+/**
+ * The hours of a plan agree with each other: nothing before the day starts, shifts in order, breaks inside them. Where
+ * the shifts themselves are wrong, nothing is measured against them.
+ */
 export function calendar(json: unknown): Fault[] {
-  const shifts = locatedList(json, "day", "shifts").flatMap(shiftStretch);
+  const written = locatedList(json, "day", "shifts");
+  const shifts = written.flatMap(shiftStretch);
+  const order = shiftOrder(shifts);
+  const start = dayStart(json);
+  const early = start === null ? [] : beforeStart(json, start);
+  if (order.length > 0 || shifts.length < written.length) return [...early, ...order];
   const breaks = locatedList(json, "day", "breaks").flatMap(breakStretch);
-  const start = dayStart(json, shifts);
-  return [
-    ...(start === null ? [] : beforeStart(json, start)),
-    ...shiftOrder(shifts),
-    ...breaksInside(breaks, shifts),
-    ...(start === null ? [] : ceiling(json, start, shifts)),
-  ];
+  return [...early, ...breaksInside(breaks, shifts), ...(start === null ? [] : ceiling(json, start, shifts))];
 }
 
 function shiftStretch(shift: Located): Stretch[] {
@@ -33,9 +35,9 @@ function breakStretch(pause: Located): Stretch[] {
   return from === null || length === null ? [] : [{ ...pause, from, to: from + length }];
 }
 
-function dayStart(json: unknown, shifts: readonly Stretch[]): number | null {
-  const written = located(json, "day")?.value.start;
-  return written === undefined ? (shifts[0]?.from ?? null) : readClock(written).value;
+function dayStart(json: unknown): number | null {
+  const day = located(json, "day")?.value;
+  return readClock(day?.start ?? locatedList(json, "day", "shifts")[0]?.value.from).value;
 }
 
 function beforeStart(json: unknown, start: number): Fault[] {

@@ -34,8 +34,9 @@ describe("findJsonFault", () => {
           const middle = { gone: "", doubled: json[at]!.repeat(2), changed: other }[how];
           const text = json.slice(0, at) + middle + json.slice(at + 1);
           const flaw = findJsonFault(text);
-          const onlyKeyTwice = flaw?.found.includes("stands twice") ?? false;
-          expect(flaw === null || onlyKeyTwice).toBe(parses(text));
+          // The language takes a key that stands twice, and what comes after it we have not looked at.
+          if (flaw?.found.includes("stands twice")) return;
+          expect(flaw === null).toBe(parses(text));
         },
       ),
       { seed: 8, numRuns: 2000 },
