@@ -13,10 +13,19 @@ export interface CsvReference {
   unit: string;
 }
 
+/** A row with something in it; `line` counts as a text editor does, the headings being line 1. */
+interface FilledRow {
+  line: number;
+  cell: string;
+}
+
 /** Values in SI; a fault names the part of the reference it is about. */
 export type CsvReading = Reading<number[]> & { about: keyof CsvReference };
 
-/** Reads one column of a CSV file (first row: headings; commas, or semicolons when the headings hold no comma). */
+/**
+ * Reads one column of a CSV file: headings in the first row; commas, or semicolons when the headings hold no comma.
+ * Empty rows are passed over.
+ */
 export function csvColumn(reference: CsvReference, family: UnitFamily, files: TextFiles): CsvReading {
   const unit = readQuantity(family, `1 ${reference.unit}`);
   if (unit.fault !== null) return wrongUnit(reference, family);
@@ -24,11 +33,10 @@ export function csvColumn(reference: CsvReference, family: UnitFamily, files: Te
   if (file.fault !== null) return { ...file, about: "csv" };
   const rows = dsvFormat(separatorOf(file.value)).parse(file.value);
   if (!rows.columns.includes(reference.column)) return noSuchColumn(reference.column, rows.columns);
-  return valuesOf(
-    rows.map((row) => row[reference.column] ?? ""),
-    reference,
-    family,
-  );
+  const filled = rows
+    .map((row, index) => ({ line: index + 2, cells: Object.values(row), cell: row[reference.column] ?? "" }))
+    .filter(({ cells }) => cells.some((cell) => cell?.trim() !== ""));
+  return valuesOf(filled, reference, family);
 }
 
 function separatorOf(text: string): "," | ";" {
@@ -56,14 +64,14 @@ function noSuchColumn(column: string, columns: readonly string[]): CsvReading {
   };
 }
 
-function valuesOf(cells: readonly string[], { unit }: CsvReference, family: UnitFamily): CsvReading {
-  if (cells.length === 0 || cells.length > CEILINGS.observedValues) return wrongCount(cells.length);
-  const readings = cells.map((cell) => readQuantity(family, `${cell.trim()} ${unit}`));
-  const bad = readings.findIndex((reading) => reading.fault !== null);
-  if (bad === -1) return { value: readings.map((reading) => reading.value as number), fault: null, about: "csv" };
-  const others = readings.filter((reading) => reading.fault !== null).length - 1;
-  const more = others === 0 ? "" : ` (and ${others} more row${others === 1 ? "" : "s"} like it)`;
-  const found = `row ${bad + 2} holds ${foundWords(cells[bad])}${more}`;
+function valuesOf(rows: readonly FilledRow[], { unit }: CsvReference, family: UnitFamily): CsvReading {
+  if (rows.length === 0 || rows.length > CEILINGS.observedValues) return wrongCount(rows.length);
+  const readings = rows.map(({ cell }) => readQuantity(family, `${cell.trim()} ${unit}`));
+  const bad = rows.filter((_, index) => readings[index]?.fault !== null);
+  if (bad[0] === undefined)
+    return { value: readings.map((reading) => reading.value as number), fault: null, about: "csv" };
+  const more = bad.length === 1 ? "" : ` (and ${bad.length - 1} more row${bad.length === 2 ? "" : "s"} like it)`;
+  const found = `row ${bad[0].line} holds ${foundWords(bad[0].cell)}${more}`;
   const allowed = "numbers of 0 or more with a decimal point";
   return { value: null, fault: { found, allowed, remedy: "correct the row or delete it" }, about: "column" };
 }
