@@ -1,4 +1,4 @@
-import type { Varying } from "../random/varying.ts";
+import type { Varying } from "../random/index.ts";
 import type { Break, Closing, Crew, LiveHandling, Load, Plan, Stage, Station, Supply } from "./plan.ts";
 import { expandedLoadNames } from "./rules/expandedLoadNames.ts";
 import type { PlanFile } from "./schema/planFile.ts";

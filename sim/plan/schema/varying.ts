@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { Varying } from "../../random/varying.ts";
+import type { Varying } from "../../random/index.ts";
 import { mass, time, type UnitFamily } from "../../units/index.ts";
 import type { TextFiles } from "../textFiles.ts";
 import { CEILINGS } from "./ceilings.ts";
