@@ -2,7 +2,10 @@ import { formatRange, formatResponse } from "../observations/index.ts";
 import type { Estimate, ResponseInfo, StudyResults, VariantResults } from "../results/index.ts";
 import { textTable } from "./textTable.ts";
 
-/** A study's findings on the headline response, as lines of text: every mean with its interval, every difference in words. */
+/**
+ * A study's findings on the headline response, as lines of text: every mean with its interval, every difference in
+ * words.
+ */
 export function studySummary(results: StudyResults): string[] {
   const { study, responses, variants } = results;
   const headline = responses[0]!;

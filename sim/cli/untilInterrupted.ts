@@ -9,8 +9,8 @@ export class Stopped extends Error {
 }
 
 /**
- * Runs work that Ctrl-C stops at the next opportunity, so that it can leave the disk as it was. A second Ctrl-C ends the
- * program at once.
+ * Runs work that Ctrl-C stops at the next opportunity, so that it can leave the disk as it was. A second Ctrl-C ends
+ * the program at once.
  */
 export async function untilInterrupted<Result>(
   events: EventEmitter,

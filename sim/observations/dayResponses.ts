@@ -53,7 +53,8 @@ export function dayResponses(plan: Plan): Response[] {
 
 /**
  * Carcasses out, divided by the hours from the first shift's start to the last head's leaving. Breaks, the filling and
- * the emptying of the line count as time. On a day that did not end by itself it is what was reached. Null when the day ended at or before the first shift's start.
+ * the emptying of the line count as time. On a day that did not end by itself it is what was reached. Null when the day
+ * ended at or before the first shift's start.
  */
 function headsPerHour(day: DayRecord, startSeconds: number): number | null {
   const hours = (day.finishSeconds - startSeconds) / 3600;

@@ -11,7 +11,10 @@ export function formatResponse(value: number, info: ResponseInfo, startClockSeco
   return `${plainNumber(value)} ${info.unit}`.trimEnd();
 }
 
-/** A difference of two values: "+12.3 carcasses/h", "-8.2 min", "+1.2 percentage points". `plain` leaves a plus sign out. */
+/**
+ * A difference of two values: "+12.3 carcasses/h", "-8.2 min", "+1.2 percentage points". `plain` leaves a plus sign
+ * out.
+ */
 export function formatSpan(value: number, info: ResponseInfo, style: "signed" | "plain" = "signed"): string {
   const sign = style === "signed" && value > 0 ? "+" : "";
   if (info.format === "clock" || info.format === "duration") return sign + formatDuration(value);

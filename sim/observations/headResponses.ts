@@ -2,7 +2,10 @@ import { CARCASS, destinationsOf } from "../line/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { Response } from "./response.ts";
 
-/** Where the heads of the day went: every name that the plan's removals use, dead on arrival, left in lairage, turned away. */
+/**
+ * Where the heads of the day went: every name that the plan's removals use, dead on arrival, left in lairage, turned
+ * away.
+ */
 export function headResponses(plan: Plan): Response[] {
   const removed = destinationsOf(plan).filter((name) => name !== CARCASS);
   const rows = removed.map(

@@ -3,8 +3,8 @@ import type { ResponseInfo } from "./responseInfo.ts";
 import { responseList } from "./responseList.ts";
 
 /**
- * What can be measured on a day of this plan: key, label in plain words, unit, format and wanted direction, in the order
- * of a report (the day, heads, limits, crews, supply, sections, stages). `measure` gives a value for each key.
+ * What can be measured on a day of this plan: key, label in plain words, unit, format and wanted direction, in the
+ * order of a report (the day, heads, limits, crews, supply, sections, stages). `measure` gives a value for each key.
  */
 export function responsesOf(plan: Plan): ResponseInfo[] {
   return responseList(plan).map(({ key, label, unit, format, better }) => ({ key, label, unit, format, better }));

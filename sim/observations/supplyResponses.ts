@@ -41,7 +41,9 @@ function lorries(): Response[] {
   ];
 }
 
-/** Longest time from a load's arrival; null when there was no load or one of them never got so far (no time after it). */
+/**
+ * Longest time from a load's arrival; null when there was no load or one of them never got so far (no time after it).
+ */
 function longest(day: DayRecord, until: (load: LoadRecord) => number | null): number | null {
   let most: number | null = null;
   for (const load of day.loads) {

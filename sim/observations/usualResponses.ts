@@ -6,8 +6,8 @@ import { limitResponses } from "./limitResponses.ts";
 import { supplyResponses } from "./supplyResponses.ts";
 
 /**
- * Keys of the responses reported when nobody asks for others, throughput first: the day, where heads went, limits, crews
- * and supply. Sections and stages have too many to read unasked; each day's record has them.
+ * Keys of the responses reported when nobody asks for others, throughput first: the day, where heads went, limits,
+ * crews and supply. Sections and stages have too many to read unasked; each day's record has them.
  */
 export function usualResponses(plan: Plan): string[] {
   const groups = [dayResponses, headResponses, limitResponses, crewResponses, supplyResponses];

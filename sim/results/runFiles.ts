@@ -37,7 +37,10 @@ export function runFiles({ results, plan, studyText, reportHtml, charts }: RunPa
   ];
 }
 
-/** Charts are named after stages and responses, which come from a plan: made safe, and told apart where that makes two alike. */
+/**
+ * Charts are named after stages and responses, which come from a plan: made safe, and told apart where that makes two
+ * alike.
+ */
 function chartPaths(charts: readonly { name: string; svg: string }[]): RunFile[] {
   const taken = new Set<string>();
   return charts.map(({ name, svg }) => {

@@ -8,9 +8,9 @@ const OURS = new Set([
 ]);
 
 /**
- * Why this folder cannot take a run, in words with the remedy; null when it can. A folder that is absent or empty can; one
- * with an earlier run in it can when `overwrite` is set; one with anything else in it never can, so that a slip of the
- * hand does not delete someone's work.
+ * Why this folder cannot take a run, in words with the remedy; null when it can. A folder that is absent or empty can;
+ * one with an earlier run in it can when `overwrite` is set; one with anything else in it never can, so that a slip of
+ * the hand does not delete someone's work.
  */
 export function runFolderProblem(folder: string, overwrite: boolean): string | null {
   const entries = entriesOf(folder);

@@ -3,8 +3,8 @@ const RESERVED = /^(con|prn|aux|nul|com\d|lpt\d)$/;
 const LONGEST = 60;
 
 /**
- * A file name made of a name from a plan or study: lower-case letters, digits and single hyphens, at most 60 characters,
- * never empty, never with a path in it. Letters with accents lose them.
+ * A file name made of a name from a plan or study: lower-case letters, digits and single hyphens, at most 60
+ * characters, never empty, never with a path in it. Letters with accents lose them.
  *
  * @example safeFileName("Café / 2 líneas") // "cafe-2-lineas"
  */

@@ -38,7 +38,9 @@ export interface VariantResults {
   set: Record<string, unknown>;
   /** Keyed by response: estimate over replications. A key is absent where no replication has a value. */
   estimates: Record<string, Estimate>;
-  /** Paired difference to the base variant, same seeds; null for the base itself, a key absent where no pair has values. */
+  /**
+   * Paired difference to the base variant, same seeds; null for the base itself, a key absent where no pair has values.
+   */
   differences: Record<string, Difference> | null;
   /** Raw value per replication. */
   values: Record<string, (number | null)[]>;

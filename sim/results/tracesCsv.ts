@@ -7,7 +7,8 @@ const HEADER = ["variant", "kind", "trace", "state", "time_s", "bin_s", "value",
 /**
  * The traces of each variant's first day in long form. `time_s`: seconds after the day's start, of a step or of the
  * beginning of a bin of `bin_s` seconds. A step (exact trace) has `value`; a bin has `low`, `high` and `mean`; a row of
- * kind "state" has the position-seconds spent in `state` during the bin as its `value` (rows of 0 are left out). Null when no day has traces.
+ * kind "state" has the position-seconds spent in `state` during the bin as its `value` (rows of 0 are left out). Null
+ * when no day has traces.
  */
 export function tracesCsv(results: StudyResults): string | null {
   const rows = results.variants.flatMap(({ name, day }) => (day.traces === null ? [] : traceRows(name, day.traces)));

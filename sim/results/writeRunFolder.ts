@@ -7,9 +7,9 @@ import { runFolderProblem } from "./runFolderProblem.ts";
 const SAFE_PATH = /^([a-z0-9][a-z0-9_-]*\/)*[a-z0-9][a-z0-9_-]*(\.[a-z0-9]+)?$/i;
 
 /**
- * Writes a run folder: all of it or nothing. The files go into a new folder beside it, which takes its name only when the
- * last one is complete; after a failure the disk is as it was. Refuses what `runFolderProblem` refuses, and a file path
- * that could leave the folder. `mark` tells the working folder from those of other runs at the same time (say, the
+ * Writes a run folder: all of it or nothing. The files go into a new folder beside it, which takes its name only when
+ * the last one is complete; after a failure the disk is as it was. Refuses what `runFolderProblem` refuses, and a file
+ * path that could leave the folder. `mark` tells the working folder from those of other runs at the same time (say, the
  * process id).
  */
 export function writeRunFolder(folder: string, files: readonly RunFile[], overwrite: boolean, mark: string): void {

@@ -15,7 +15,9 @@ export interface Provenance {
   command: string;
 }
 
-/** Puts the days of a study together. `outcomes[variant][replication]`, whatever the order in which they were finished. */
+/**
+ * Puts the days of a study together. `outcomes[variant][replication]`, whatever the order in which they were finished.
+ */
 export function assembleResults(
   study: Study,
   outcomes: readonly (readonly DayOutcome[])[],
@@ -47,8 +49,8 @@ export function assembleResults(
 }
 
 /**
- * The responses the study names, its headline first; the usual ones when it names none. When a day did not end by itself
- * the response that says so joins them unasked: means over such days must not be read without it.
+ * The responses the study names, its headline first; the usual ones when it names none. When a day did not end by
+ * itself the response that says so joins them unasked: means over such days must not be read without it.
  */
 function reportedResponses(study: Study, outcomes: readonly (readonly DayOutcome[])[]): ResponseInfo[] {
   const known = new Map<string, ResponseInfo>();

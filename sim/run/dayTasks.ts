@@ -13,8 +13,8 @@ export interface DayTask {
 }
 
 /**
- * Every day of a study, variant by variant. A replication has the same number, and with the study's seed the same random
- * numbers, in every variant: differences are of the variants, not of the luck (common random numbers). Of each
+ * Every day of a study, variant by variant. A replication has the same number, and with the study's seed the same
+ * random numbers, in every variant: differences are of the variants, not of the luck (common random numbers). Of each
  * variant, replication 0 is kept as a day with its traces.
  */
 export function dayTasks(study: Study, traces: TraceKind): DayTask[] {

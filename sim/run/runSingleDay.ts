@@ -6,8 +6,8 @@ import type { TraceKind } from "./dayTasks.ts";
 import { singleDayStudy } from "./singleDayStudy.ts";
 
 /**
- * Simulates one day of a plan, the given replication of its seed, with the usual responses; the day itself has the rest. One day has no interval (`halfWidth` is
- * null throughout): it shows how a day goes, not how days are.
+ * Simulates one day of a plan, the given replication of its seed, with the usual responses; the day itself has the
+ * rest. One day has no interval (`halfWidth` is null throughout): it shows how a day goes, not how days are.
  */
 export function runSingleDay(
   plan: Plan,

@@ -1,6 +1,7 @@
 /**
  * Sum of the values with the rounding error of every addition carried along (Neumaier 1974, ZAMM 54): the error of the
- * result does not grow with the number of values. 0 for an empty list; not-finite values give what plain addition gives.
+ * result does not grow with the number of values. 0 for an empty list; not-finite values give what plain addition
+ * gives.
  *
  * @example compensatedSum([1, 1e100, 1, -1e100]) // 2; plain addition gives 0
  */

@@ -5,7 +5,9 @@ import { studentQuantile } from "./studentQuantile.ts";
 export interface Estimate {
   n: number;
   mean: number;
-  /** Sample standard deviation (divisor n - 1); 0 when n is 1, where `halfWidth` null says that nothing is known of it. */
+  /**
+   * Sample standard deviation (divisor n - 1); 0 when n is 1, where `halfWidth` null says that nothing is known of it.
+   */
   sd: number;
   halfWidth: number | null;
   low: number | null;

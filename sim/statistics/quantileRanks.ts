@@ -10,7 +10,8 @@ export interface QuantileRanks {
 
 /**
  * Which order statistics enclose the `p` quantile of a sample of `n` with at least the given confidence, each tail
- * holding at most half of the rest (Conover 1999, *Practical Nonparametric Statistics*, section 3.2). No law is assumed.
+ * holding at most half of the rest (Conover 1999, *Practical Nonparametric Statistics*, section 3.2). No law is
+ * assumed.
  *
  * Null when `n` is too small for such an interval ("not enough data"). `p` and `confidence` between 0 and 1. O(n).
  *

@@ -23,7 +23,8 @@ export async function dayCommand(terminal: Terminal, path: string, options: DayC
   const file = readInputFile(path);
   const plan = loadPlan(file);
   const { seed, replication, traces, out, overwrite = false } = options;
-  // The report is a heavy thing to load: only when it is asked for, and before the run, so that a bad folder costs no time.
+  // The report is a heavy thing to load: only when it is asked for, and before the run, so that a bad folder costs no
+  // time.
   const writer = out === undefined ? null : await import("../writeRun.ts");
   if (out !== undefined) writer?.checkRunFolder(out, overwrite);
   const command = commandLine(["gambrel", "day", path, "--seed", seed, "--replication", String(replication)]);

@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { runFolderProblem, writeRunFolder } from "../../../sim/results/index.ts";
+import { writeRunFolder } from "../../../sim/results/index.ts";
 import { temporaryFolder } from "../../support/temporaryFolder.ts";
 
 const FILES = [
@@ -47,18 +47,6 @@ describe("writeRunFolder", () => {
     writeFileSync(join(top, "one", "my thesis.txt"), "years of work");
     expect(() => writeRunFolder(join(top, "one"), FILES, true, "m")).toThrow(/not of a run \(my thesis\.txt\)/);
     expect(readFileSync(join(top, "one", "my thesis.txt"), "utf8")).toBe("years of work");
-    expect(runFolderProblem(top, true)).toMatch(/not of a run \(one\)/);
-  });
-
-  it("counts a foreign file among the charts as foreign", () => {
-    const top = temporaryFolder();
-    writeRunFolder(join(top, "one"), FILES, false, "m");
-    writeFileSync(join(top, "one", "charts", "mine.png"), "");
-    expect(runFolderProblem(join(top, "one"), true)).toMatch(/charts\/mine\.png/);
-  });
-
-  it("refuses the folder the user stands in", () => {
-    expect(runFolderProblem(".", true)).toMatch(/the folder you are in/);
   });
 
   it("refuses a file in the place of the folder", () => {

@@ -1,0 +1,67 @@
+import { readdirSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { cliFolder } from "../../../support/cliFolder.ts";
+import { runCli } from "../../../support/runCli.ts";
+import { SMALL_PLAN } from "../../../support/smallPlan.ts";
+
+/** Starting the program and loading the report take most of a second each time. */
+const PATIENCE = { timeout: 60_000 };
+
+describe("gambrel check", PATIENCE, () => {
+  it("tells plans and studies apart by what they hold and finds them sound", async () => {
+    const folder = cliFolder({ "a.txt": SMALL_PLAN });
+    const { code, out, err } = await runCli(folder, ["check", "a.txt", "study.json"]);
+    expect({ code, out }).toEqual({ code: 0, out: "" });
+    expect(err).toMatch(/^a\.txt: sound\. Plan "Small plant" with 4 stages/);
+    expect(err).toMatch(/study\.json: sound\. Study "Skinners & places" with 3 variants/);
+  });
+
+  it("answers five mistakes with five messages, one a line, and exit code 2", async () => {
+    const [hanging, stunning, bleeding, skinning] = SMALL_PLAN.line;
+    const plan = {
+      ...SMALL_PLAN,
+      colour: "blue",
+      target: 300,
+      line: [{ ...hanging, rate: "360 kg" }, { ...stunning, buffer: -1 }, bleeding, { ...skinning, crew: "dresing" }],
+    };
+    const folder = cliFolder({ "plan.json": plan });
+    const { code, out, err } = await runCli(folder, ["check", "plan.json"]);
+    expect({ code, out }).toEqual({ code: 2, out: "" });
+    const lines = err.trim().split("\n");
+    expect(lines.filter((line) => line.startsWith("plan.json: "))).toHaveLength(5);
+    expect(lines.at(-1)).toBe("5 faults found. Nothing was written.");
+    for (const word of ["colour", "target", "line[0].rate", "line[1].buffer", "line[3].crew"])
+      expect(err).toContain(word);
+    expect(readdirSync(folder).sort()).toEqual(["plan.json", "study.json"]);
+  });
+
+  it("goes on to the next file after a bad one", async () => {
+    const folder = cliFolder({ "broken.json": "{ not json" });
+    const { code, err } = await runCli(folder, ["check", "absent.json", "broken.json", "plan.json"]);
+    expect(code).toBe(2);
+    expect(err).toMatch(/absent\.json: there is no such file/);
+    expect(err).toMatch(/broken\.json: line 1, column 3/);
+    expect(err).toMatch(/plan\.json: sound/);
+  });
+
+  it("gives its findings as JSON on standard output when asked", async () => {
+    const { code, out } = await runCli(cliFolder(), ["check", "plan.json", "absent.json", "--json"]);
+    expect(code).toBe(2);
+    expect(JSON.parse(out)).toMatchObject([
+      { file: "plan.json", kind: "plan", sound: true, faults: [] },
+      { file: "absent.json", kind: null, sound: false, faults: [expect.stringContaining("no such file")] },
+    ]);
+  });
+
+  it.each(["[]", "{}", "3", "null"])("calls %s neither plan nor study", async (text) => {
+    const { code, err } = await runCli(cliFolder({ "x.json": text }), ["check", "x.json"]);
+    expect(code).toBe(2);
+    expect(err).toMatch(/neither a plan .* nor a study/);
+  });
+
+  it("shows control characters in someone's file as question marks, never to the terminal", async () => {
+    const name = "evil\u001b[2Jname";
+    const { err } = await runCli(cliFolder({ "plan.json": { ...SMALL_PLAN, name } }), ["check", "plan.json"]);
+    expect(err).not.toContain("\u001b");
+  });
+});

@@ -1,0 +1,31 @@
+import { expect, it } from "vitest";
+import { measure } from "../../../sim/observations/index.ts";
+import { HAND_MADE_PLAN, handMadeDay } from "../../support/handMadeDay.ts";
+
+const values = measure(handMadeDay(), HAND_MADE_PLAN);
+
+it("counts throughput from the first shift's start to the last head out", () => {
+  expect(values.headsPerHour).toBe(480);
+});
+
+it("reads the day's output and end", () => {
+  expect(values).toMatchObject({ carcasses: 960, finish: 9000, overtime: 1800, unfinished: 0 });
+});
+
+it("has no throughput for a day that ended before its first shift", () => {
+  expect(measure({ ...handMadeDay(), finishSeconds: 1800 }, HAND_MADE_PLAN).headsPerHour).toBeNull();
+});
+
+it("has no overtime, rather than a negative one, when the day ends early", () => {
+  expect(measure({ ...handMadeDay(), finishSeconds: 7000 }, HAND_MADE_PLAN).overtime).toBe(0);
+});
+
+it.each(["ceiling", "stuck"] as const)("marks a day that ended as %s", (status) => {
+  expect(measure({ ...handMadeDay(), status }, HAND_MADE_PLAN).unfinished).toBe(1);
+});
+
+it("has no time in system when no carcass left", () => {
+  const day = handMadeDay();
+  const none = { ...day, timeInSystem: { ...day.timeInSystem, count: 0 } };
+  expect(measure(none, HAND_MADE_PLAN)["timeInSystem.mean"]).toBeNull();
+});
