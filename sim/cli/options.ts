@@ -33,6 +33,10 @@ export function tracesOption(): Option {
     .default("binned");
 }
 
+export function verifyOption(): Option {
+  return new Option("--verify", "check after every event that no head is lost or doubled (slow)");
+}
+
 export function overwriteOption(): Option {
   return new Option("--overwrite", "replace an earlier run in that folder; other files are never replaced");
 }

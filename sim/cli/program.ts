@@ -6,6 +6,7 @@ import {
   replicationsOption,
   seedOption,
   tracesOption,
+  verifyOption,
 } from "./options.ts";
 import { programVersion } from "./programVersion.ts";
 import type { Terminal } from "./terminal.ts";
@@ -60,6 +61,7 @@ function addDay(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .addOption(seedOption().default("1"))
     .addOption(replicationOption())
     .addOption(tracesOption())
+    .addOption(verifyOption())
     .option("--out <folder>", "write report, charts and tables to this folder (default: nothing is written)")
     .addOption(overwriteOption())
     .addOption(jsonOption("print the results as JSON on standard output"))
@@ -77,7 +79,7 @@ function addStudy(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .addOption(seedOption())
     .addOption(replicationsOption())
     .addOption(tracesOption())
-    .option("--verify", "check after every event that no head is lost or doubled (slow)")
+    .addOption(verifyOption())
     .option("--out <folder>", 'folder to write (default: "runs/" and the study\'s name)')
     .addOption(overwriteOption())
     .addOption(jsonOption("print the results as JSON on standard output; a folder is then written only with --out"))

@@ -9,7 +9,7 @@ export function dayResponses(plan: Plan): Response[] {
   return [
     {
       key: "headsPerHour",
-      label: "Throughput from the first shift's start to the last head out",
+      label: "Throughput, shift start to last head out",
       unit: "carcasses/h",
       format: "number",
       better: "more",

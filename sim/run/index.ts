@@ -2,5 +2,5 @@
 
 export type { Provenance } from "./assembleResults.ts";
 export type { TraceKind } from "./dayTasks.ts";
-export { runSingleDay } from "./runSingleDay.ts";
+export { runSingleDay, type SingleDayOptions } from "./runSingleDay.ts";
 export { type RunOptions, runStudy } from "./runStudy.ts";

@@ -13,6 +13,7 @@ export interface DayCommandOptions {
   seed: string;
   replication: number;
   traces: TraceKind;
+  verify?: boolean;
   out?: string;
   overwrite?: boolean;
   json?: boolean;
@@ -22,13 +23,13 @@ export interface DayCommandOptions {
 export async function dayCommand(terminal: Terminal, path: string, options: DayCommandOptions): Promise<void> {
   const file = readInputFile(path);
   const plan = loadPlan(file);
-  const { seed, replication, traces, out, overwrite = false } = options;
+  const { seed, replication, traces, verify = false, out, overwrite = false } = options;
   // The report is a heavy thing to load: only when it is asked for, and before the run, so that a bad folder costs no
   // time.
   const writer = out === undefined ? null : await import("../writeRun.ts");
   if (out !== undefined) writer?.checkRunFolder(out, overwrite);
   const command = commandLine(["gambrel", "day", path, "--seed", seed, "--replication", String(replication)]);
-  const results = runSingleDay(plan, seed, traces, { gambrel: programVersion(), command }, replication);
+  const results = runSingleDay(plan, seed, traces, { gambrel: programVersion(), command, replication, check: verify });
   if (out !== undefined) writer?.writeRun(out, { results, plan: file.json, studyText: null }, overwrite);
   tell(terminal, results, options);
 }

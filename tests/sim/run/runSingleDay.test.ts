@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { compileLine, runDay, runSingleDay } from "../../../sim/index.ts";
 import { usualResponses } from "../../../sim/observations/index.ts";
+import { stableJson } from "../../../sim/results/index.ts";
 import { readSmallPlan } from "../../support/readSmallPlan.ts";
 
 const PROVENANCE = { gambrel: "1.2.3", command: "gambrel day" };
@@ -16,5 +17,18 @@ it("is one variant with one replication of every usual response", () => {
 
 it("is the very day that a study has under that replication number", () => {
   const day = runDay(compileLine(PLAN), { seed: "s", replication: 3, traces: "exact" });
-  expect(runSingleDay(PLAN, "s", "exact", PROVENANCE, 3).variants[0]!.day).toEqual(day);
+  expect(runSingleDay(PLAN, "s", "exact", { ...PROVENANCE, replication: 3, check: true }).variants[0]!.day).toEqual(
+    day,
+  );
+});
+
+it("can be written as JSON when the day was cut off before every lorry came", () => {
+  const short = { ...PLAN, day: { ...PLAN.day, ceilingSeconds: 1000 } };
+  const results = runSingleDay(short, "s", "binned", PROVENANCE);
+  expect(results.variants[0]!.day.status).toBe("ceiling");
+  expect(JSON.parse(stableJson(results)).variants[0].values).toMatchObject({
+    unfinished: [1],
+    headsPerHour: [null],
+    "lorry.emptied.max": [null],
+  });
 });
