@@ -96,8 +96,17 @@ class Recorder {
   }
 }
 
-/** One synthetic day; the same plant and seed give the same record. */
+const walked = new Map<string, DayRecord>();
+
+/** One synthetic day; the same plant and seed give the same record. Walked once a process; each caller gets a copy. */
 export function syntheticDay(plant: SyntheticPlant = SYNTHETIC_BASE, seed = "gable", replication = 0): DayRecord {
+  const key = JSON.stringify([plant, seed, replication]);
+  const known = walked.get(key) ?? walkDay(plant, seed, replication);
+  walked.set(key, known);
+  return structuredClone(known);
+}
+
+function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayRecord {
   const random = seedrandom.alea(`${seed}/${replication}`);
   const vary = (mean: number) => mean * (0.7 + 0.6 * random());
   const stations: Station[] = LINE.map(([name, section, kind, places, positions, cycle, stopEvery, stopLength]) => {

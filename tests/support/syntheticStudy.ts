@@ -154,8 +154,8 @@ export function syntheticStudy(): StudyResults {
       "Which single change gets the day done earlier: one more pair of hands at evisceration, more places before it, or later lorries?",
       N,
     ),
-    plan: PLAN,
-    responses: RESPONSES,
+    plan: structuredClone(PLAN),
+    responses: structuredClone(RESPONSES),
     factors: [],
     variants: withDifferences(variants),
   };

@@ -83,7 +83,8 @@ function drawLevelAxis(
     drawText(frame.body, at, floor + 17, level.text, { anchor: "middle", fill: frame.colour("muted") });
     occupied = at + half;
   }
-  drawText(frame.body, (left + right) / 2, floor + 34, columns.xLabel, {
+  const [label = ""] = wrapText(columns.xLabel, right - left, 11, 1);
+  drawText(frame.body, (left + right) / 2, floor + 34, label, {
     anchor: "middle",
     fill: frame.colour("muted"),
   });

@@ -92,13 +92,10 @@ function drawOvertime(frame: ChartFrame, columns: HeadsOutColumns, time: TimeSca
     .attr("d", `M${x.toFixed(1)},${top}V${floor}`)
     .attr("stroke", frame.colour("rule"));
   const room = time(columns.endSeconds) - x;
-  const label = room > 130 ? "after the last shift" : "overtime";
-  if (room > 64)
-    drawText(frame.body, x + room / 2, floor - 8, label, {
-      anchor: "middle",
-      fill: frame.colour("muted"),
-      halo: frame.colour("paper"),
-    });
+  const label = ["after the last shift", "overtime"].find((text) => textWidth(text, 11) + 8 < room);
+  if (label === undefined) return;
+  const style = { anchor: "middle", fill: frame.colour("muted"), halo: frame.colour("paper") } as const;
+  drawText(frame.body, x + room / 2, floor - 8, label, style);
 }
 
 function drawLine(frame: ChartFrame, curve: HeadsLine, endSeconds: number, time: TimeScale, heads: TimeScale): void {

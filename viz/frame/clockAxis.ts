@@ -5,6 +5,7 @@ import { formatClock } from "./formatClock.ts";
 import { quantityTicks } from "./quantity.ts";
 import type { Group } from "./selections.ts";
 import { textWidth } from "./textWidth.ts";
+import { wrapText } from "./wrapText.ts";
 
 export type TimeScale = ScaleLinear<number, number>;
 type Colour = (role: "rule" | "grid" | "muted" | "ink") => string;
@@ -95,10 +96,11 @@ export function drawPauses(
       .attr("width", width.toFixed(1))
       .attr("height", bottom - top)
       .attr("fill", fill);
-    const half = textWidth(pause.name, 11) / 2;
+    const [name = ""] = wrapText(pause.name, 120, 11, 1);
+    const half = textWidth(name, 11) / 2;
     const middle = Math.min(Math.max(x + width / 2, left + half - 20), right - half);
     if (middle - half < occupied) continue;
-    drawText(group, middle, top - 5, pause.name, { anchor: "middle", fill: ink });
+    drawText(group, middle, top - 5, name, { anchor: "middle", fill: ink });
     occupied = middle + half + 8;
   }
 }

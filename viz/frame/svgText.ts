@@ -13,7 +13,8 @@ function serialise(node: Node, root: boolean): string {
   if (node.nodeType === TEXT) return escapeXml(node.nodeValue ?? "");
   if (node.nodeType !== ELEMENT) return "";
   const element = node as Element;
-  const name = element.tagName;
+  // localName keeps its case in every document implementation; tagName does not.
+  const name = element.localName;
   const attributes = [...element.attributes]
     .filter((attribute) => attribute.name !== "xmlns")
     .map((attribute) => ` ${attribute.name}="${escapeXml(attribute.value)}"`)

@@ -3,6 +3,7 @@ import { drawText } from "./drawText.ts";
 import { type Quantity, quantityLabel, quantityTicks } from "./quantity.ts";
 import type { Group } from "./selections.ts";
 import { textWidth } from "./textWidth.ts";
+import { wrapText } from "./wrapText.ts";
 
 type Colour = (role: "rule" | "grid" | "muted" | "ink") => string;
 type Linear = ScaleLinear<number, number>;
@@ -15,6 +16,15 @@ function ticksOf(scale: Linear, quantity: Quantity, spacing: number) {
   const [low, high] = scale.domain() as [number, number];
   const [a, b] = scale.range() as [number, number];
   return quantityTicks(quantity, low, high, Math.max(2, Math.floor(Math.abs(b - a) / spacing)));
+}
+
+/** Name and unit in `room` pixels: a long name is cut before its unit is. */
+function fittedLabel(quantity: Quantity, scale: Linear, room: number): string {
+  const whole = quantityLabel(quantity, largestOf(scale));
+  if (textWidth(whole, 11) <= room) return whole;
+  const [unit = ""] = wrapText(whole.slice(quantity.label.length), room / 2, 11, 1);
+  const [name = ""] = wrapText(quantity.label, room - textWidth(unit, 11), 11, 1);
+  return name + unit;
 }
 
 /** A value axis along the bottom: grid lines up to `top`, ticks, texts that do not touch, name and unit; returns the lower edge. */
@@ -41,7 +51,8 @@ export function drawBottomAxis(
     occupied = x + half;
   }
   axis.append("path").attr("d", `M${left},${y}H${right}`).attr("stroke", colour("rule"));
-  drawText(axis, (left + right) / 2, y + 32, quantityLabel(quantity, largestOf(scale)), {
+  const label = fittedLabel(quantity, scale, right - left + 40);
+  drawText(axis, (left + right) / 2, y + 32, label, {
     anchor: "middle",
     fill: colour("muted"),
   });
@@ -68,5 +79,5 @@ export function drawLeftAxis(
       .attr("stroke", colour("grid"));
     drawText(axis, left - 6, y + 4, tick.text, { anchor: "end", fill: colour("muted") });
   }
-  drawText(axis, 12, labelY, quantityLabel(quantity, largestOf(scale)), { fill: colour("muted") });
+  drawText(axis, 12, labelY, fittedLabel(quantity, scale, right - 12), { fill: colour("muted") });
 }

@@ -5,7 +5,7 @@ export function reportStyle(): string {
   return `${chartStyleSheet()}
 :root{color-scheme:light dark}
 body{margin:0;padding:24px 20px 48px;background:var(--gambrel-paper);color:var(--gambrel-ink);font:16px/1.5 ${FONT_FAMILY}}
-main{max-width:800px;margin:0 auto}
+main{max-width:800px;margin:0 auto;overflow-wrap:break-word}
 h1{font-size:28px;line-height:1.2;margin:0 0 4px}
 h2{font-size:20px;line-height:1.3;margin:40px 0 8px;padding-top:12px;border-top:2px solid var(--gambrel-rule)}
 h3{font-size:16px;margin:24px 0 6px}

@@ -1,7 +1,8 @@
 import type { CurveColumns, CurvePoint } from "../charts/index.ts";
 import type { Factor, ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { confidenceWords, estimateWords, quoted, studyFormat } from "../words/index.ts";
+import { confidenceWords, studyFormat } from "../words/index.ts";
+import { describeVariants } from "./describeVariants.ts";
 import { endsOf } from "./responseView.ts";
 
 /**
@@ -23,12 +24,7 @@ export function curveView(results: StudyResults, info: ResponseInfo): CurveColum
   return {
     title: `${isolated(info.label)} by ${isolated(factor.name)}`,
     subtitle: subtitle(results, other === null),
-    description: results.variants
-      .map(
-        (variant) =>
-          `${quoted(variant.name)}: ${estimateWords(variant.estimates[info.key], format, results.study.confidence).phrase}.`,
-      )
-      .join(" "),
+    description: describeVariants(results, info),
     quantity: format.quantity,
     xLabel: unit === "" ? isolated(factor.name) : `${isolated(factor.name)}, ${isolated(unit)}`,
     xLevels: levels.map((x, level) => ({ x, text: numberText(factor.levels[level]!) })),

@@ -23,7 +23,9 @@ export function limitView(results: StudyResults, variant: VariantResults, limit:
     limits: limitWords(limit),
     beyondText: beyond,
     overflowText:
-      overflow > 0.5 ? `${formatNumber(overflow, 0)} heads beyond this axis, the longest ${spanWords(tally.max)}` : "",
+      overflow > 0.5
+        ? `${formatNumber(overflow, 0)} ${Math.round(overflow) === 1 ? "head" : "heads"} beyond this axis, the longest ${spanWords(tally.max)}`
+        : "",
   };
 }
 
@@ -61,9 +63,9 @@ function equalBins(limit: LimitRecord): EqualBins {
   const step = tickStep(low / seconds, high / seconds, 40) * seconds;
   const anchor = maxSeconds ?? minSeconds ?? 0;
   const first = Math.floor((low - anchor) / step + 1e-9);
-  const last = Math.ceil((high - anchor) / step - 1e-9);
+  const last = Math.floor((high - anchor) / step + 1e-9) + 1;
   const edges = Array.from({ length: last - first + 1 }, (_, k) => anchor + (first + k) * step);
-  const heads = spreadOver(tally.bins, edges);
+  const heads = spreadOver(tally, edges);
   const bins = heads.map((count, k) => {
     const middle = (edges[k]! + edges[k + 1]!) / 2;
     const outside = (maxSeconds !== null && middle > maxSeconds) || (minSeconds !== null && middle < minSeconds);
@@ -73,14 +75,25 @@ function equalBins(limit: LimitRecord): EqualBins {
   return { bins, from: Math.max(0, edges[0]!), to: edges.at(-1)!, overflow: tally.count - counted };
 }
 
-/** Counts of fine bins shared out over coarse ones by overlap. */
-function spreadOver(fine: Tally["bins"], edges: readonly number[]): number[] {
-  return edges.slice(1).map((to, k) => {
-    const from = edges[k]!;
-    return fine.reduce((sum, bin) => {
-      if (bin.to === bin.from) return sum + (bin.from >= from && bin.from < to ? bin.count : 0);
-      const overlap = Math.min(to, bin.to) - Math.max(from, bin.from);
-      return overlap > 0 ? sum + (bin.count * overlap) / (bin.to - bin.from) : sum;
-    }, 0);
-  });
+/**
+ * Counts of fine bins shared out over coarse ones by overlap. A fine bin reaches past the least or greatest value that
+ * was seen; that part of it holds nobody, so it is cut off first.
+ */
+function spreadOver(tally: Tally, edges: readonly number[]): number[] {
+  const heads = new Array<number>(edges.length - 1).fill(0);
+  const step = edges[1]! - edges[0]!;
+  for (const fine of tally.bins) {
+    const low = Math.max(fine.from, tally.min);
+    const high = Math.min(fine.to, tally.max);
+    heads.forEach((_, k) => {
+      heads[k]! += fine.count * shareWithin(low, high, edges[k]!, edges[k]! + step);
+    });
+  }
+  return heads;
+}
+
+/** Share of [low, high] that lies within [from, to); a single value lies in one bar as a whole. */
+function shareWithin(low: number, high: number, from: number, to: number): number {
+  if (high <= low) return low >= from && low < to ? 1 : 0;
+  return Math.max(0, Math.min(to, high) - Math.max(from, low)) / (high - low);
 }

@@ -2,6 +2,7 @@ import type { DifferenceColumns, ResponseColumns } from "../charts/index.ts";
 import type { Estimate, ResponseInfo, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { confidenceWords, differenceIn, differenceWords, estimateWords, quoted, studyFormat } from "../words/index.ts";
+import { describeDifferences, describeVariants } from "./describeVariants.ts";
 
 /** One response over the variants, in the order of the study, the base first. */
 export function responseView(results: StudyResults, info: ResponseInfo): ResponseColumns {
@@ -23,12 +24,7 @@ export function responseView(results: StudyResults, info: ResponseInfo): Respons
   return {
     title: isolated(info.label),
     subtitle: `${several}${wish(info)}`,
-    description: results.variants
-      .map(
-        (variant) =>
-          `${quoted(variant.name)}: ${estimateWords(variant.estimates[info.key], format, confidence).phrase}.`,
-      )
-      .join(" "),
+    description: describeVariants(results, info),
     quantity: format.quantity,
     rows,
     base: 0,
@@ -58,14 +54,8 @@ export function differenceView(results: StudyResults, info: ResponseInfo): Diffe
   const base = results.variants[0];
   return {
     title: `${isolated(info.label)}: difference to the base case`,
-    subtitle: `Against ${quoted(base?.name ?? "")}, same seeds, ${confidenceWords(confidence)} interval. Filled dot: a difference is shown; open dot: not shown${wish(info)}`,
-    description: results.variants
-      .slice(1)
-      .map(
-        (variant) =>
-          `${quoted(variant.name)}: ${differenceWords(differenceIn(variant, info.key), format, confidence).sentence}.`,
-      )
-      .join(" "),
+    subtitle: `Against ${quoted(base?.name ?? "")}, same seeds, ${confidenceWords(confidence)} interval. Filled dot: a difference is shown; open dot: not shown`,
+    description: describeDifferences(results, info),
     quantity: format.differenceQuantity,
     rows,
     sides: sidesOf(info, format.sides),

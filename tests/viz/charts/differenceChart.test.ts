@@ -1,0 +1,37 @@
+import { expect, test } from "vitest";
+import { type DifferenceColumns, differenceChart } from "../../../viz/index.ts";
+import { picture, testContext, textsOf } from "../../support/drawing.ts";
+
+const COLUMNS: DifferenceColumns = {
+  title: "Throughput: difference",
+  subtitle: "95 % interval",
+  description: "One more helps.",
+  quantity: { kind: "number", label: "difference to the base case", unit: "heads/h" },
+  rows: [
+    { name: "One more", mean: 36, low: 35, high: 37, text: "+36 heads/h, shown\n+35 to +37", shown: true },
+    { name: "More places", mean: 1, low: -0.3, high: 2.3, text: "+1.0 heads/h, not shown\n−0.3 to +2.3", shown: false },
+  ],
+  sides: ["less: worse", "more: better"],
+};
+
+test("differences stand about a zero line; filled and open dots tell shown from not shown", async () => {
+  await expect(picture(differenceChart(COLUMNS, testContext()))).toMatchFileSnapshot("../../pictures/difference.svg");
+  const [shown, open] = [...differenceChart(COLUMNS, testContext()).querySelectorAll("circle")];
+  expect(shown!.getAttribute("fill")).toBe(shown!.getAttribute("stroke"));
+  expect(open!.getAttribute("fill")).not.toBe(open!.getAttribute("stroke"));
+});
+
+test("what the dots tell is also said in words, and which side is better", () => {
+  const texts = textsOf(differenceChart(COLUMNS, testContext()));
+  for (const text of ["+36 heads/h, shown", "+1.0 heads/h, not shown", "← less: worse", "more: better →"])
+    expect(texts).toContain(text);
+});
+
+test("zero is on the axis even where all differences lie to one side", () => {
+  const svg = differenceChart({ ...COLUMNS, rows: [COLUMNS.rows[0]!] }, testContext());
+  expect(textsOf(svg)).toContain("0");
+});
+
+test("nothing to compare is said in words", () => {
+  expect(textsOf(differenceChart({ ...COLUMNS, rows: [] }, testContext()))[1]).toMatch(/^There is nothing to compare/);
+});

@@ -1,0 +1,32 @@
+import { expect, test } from "vitest";
+import { chartFrame, emptyChart } from "../../../viz/frame/index.ts";
+import { testContext, textsOf } from "../../support/drawing.ts";
+
+const WORDS = { title: "Heads", subtitle: "per hour", description: "More before noon." };
+
+test("a chart is one image to a screen reader, with its title and its finding as text", () => {
+  const svg = chartFrame(WORDS, testContext()).finish(100);
+  expect(svg.getAttribute("role")).toBe("img");
+  expect(svg.getAttribute("aria-labelledby")).toBe("test-title test-desc");
+  expect(svg.querySelector("title")?.textContent).toBe("Heads");
+  expect(svg.querySelector("desc")?.textContent).toBe("More before noon.");
+});
+
+test("the viewport ends a margin below the lower edge that the chart reports", () => {
+  const svg = chartFrame(WORDS, testContext({ width: 600 })).finish(100);
+  expect(svg.getAttribute("viewBox")).toBe("0 0 600 112");
+});
+
+test("the theme auto carries its style sheet unless the page has it, a fixed theme never does", () => {
+  const styles = (context: ReturnType<typeof testContext>) =>
+    chartFrame(WORDS, context).finish(9).querySelectorAll("style").length;
+  expect(styles(testContext({ theme: "auto" }))).toBe(1);
+  expect(styles(testContext({ theme: "auto", styleInside: false }))).toBe(0);
+  expect(styles(testContext({ theme: "dark" }))).toBe(0);
+});
+
+test("emptyChart says in words, seen and read out, why there is no picture", () => {
+  const svg = emptyChart(WORDS, "Nothing waited.", testContext());
+  expect(textsOf(svg)).toEqual(["Heads", "Nothing waited."]);
+  expect(svg.querySelector("desc")?.textContent).toBe("Nothing waited.");
+});

@@ -1,0 +1,93 @@
+import { parseHTML } from "linkedom";
+import { expect, test } from "vitest";
+import { CAUTIONS, renderDayReport, renderReport } from "../../../viz/index.ts";
+import { HOSTILE, hostileStudy } from "../../support/hostileStudy.ts";
+import { syntheticFactorial, syntheticSingleDay, syntheticStudy } from "../../support/syntheticStudy.ts";
+
+function textOf(page: string): string {
+  return parseHTML(page).document.querySelector("main")!.textContent!;
+}
+
+test("the answer comes first, then evidence, then assumptions, how to repeat it, logic, limits and cautions", () => {
+  const headings = [...parseHTML(renderReport(syntheticStudy())).document.querySelectorAll("h2")].map(
+    (h) => h.textContent,
+  );
+  expect(headings).toEqual([
+    "Objectives",
+    "Answer",
+    "Results",
+    "A day in pictures",
+    "Time limits",
+    "Data",
+    "Experimentation",
+    "Implementation and code access",
+    "Logic",
+    "Limits of the model",
+    "Cautions",
+  ]);
+});
+
+test("the cautions stand in the report in full", () => {
+  const text = textOf(renderReport(syntheticStudy()));
+  for (const caution of CAUTIONS) expect(text).toContain(caution);
+});
+
+test("every source, the command, the seed and the version are stated", () => {
+  const study = syntheticStudy();
+  const text = textOf(renderReport(study));
+  for (const { note } of study.plan.sources) expect(text).toContain(note);
+  for (const part of [study.study.command, study.study.seed, `gambrel ${study.gambrel}`]) expect(text).toContain(part);
+});
+
+test("a plan that names no source has all its figures called assumed", () => {
+  const study = syntheticStudy();
+  study.plan.sources = [];
+  expect(textOf(renderReport(study))).toContain("Take every one of them as assumed.");
+});
+
+test("the page asks for nothing from outside and forbids it by its policy", () => {
+  const page = renderReport(syntheticStudy());
+  expect(page).toContain(
+    `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:">`,
+  );
+  expect(page.replaceAll("http://www.w3.org/2000/svg", "")).not.toMatch(/https?:|<script|<link|src=|@import/);
+});
+
+test("no two elements of the page share an id", () => {
+  const ids = [...renderReport(syntheticFactorial()).matchAll(/ id="([^"]+)"/g)].map((match) => match[1]);
+  expect(new Set(ids).size).toBe(ids.length);
+});
+
+test("hostile names stay text: no element, attribute or style of theirs comes to be", () => {
+  const page = renderReport(hostileStudy());
+  const { document } = parseHTML(page);
+  expect(document.querySelectorAll("script, img, iframe, main style, [onerror], [onload]").length).toBe(0);
+  expect(page).not.toContain("<script");
+  for (const control of ["\u0000", "\u202E", "\u2067"]) expect(page.includes(control)).toBe(false);
+  expect(textOf(page)).toContain(HOSTILE[1]);
+});
+
+test("every response has its interval and each variant its difference, shown or not shown", () => {
+  const text = textOf(renderReport(syntheticStudy()));
+  expect(text).toContain("588.7 heads/h586.2 to 591.3");
+  expect(text).toContain("difference +1.0 heads/h (\u22120.1 to +2.1): not shown");
+});
+
+test("a single day shows no interval and says so", () => {
+  const text = textOf(renderDayReport(syntheticSingleDay()));
+  expect(text).toContain("one day, no interval");
+  expect(text).not.toMatch(/at 95 %|± |Student/);
+  expect(text).toContain("595 heads/h");
+});
+
+test("renderDayReport refuses a study, whose intervals it would hide", () => {
+  expect(() => renderDayReport(syntheticStudy())).toThrow(/4 variants and 20 replications; a day is 1 and 1/);
+});
+
+test("renderReport refuses a study without variants", () => {
+  expect(() => renderReport({ ...syntheticStudy(), variants: [] })).toThrow(/no variant/);
+});
+
+test("the same results give the same page to the last byte", () => {
+  expect(renderReport(syntheticStudy())).toBe(renderReport(syntheticStudy()));
+});

@@ -1,0 +1,61 @@
+import { expect, test } from "vitest";
+import type { LimitRecord } from "../../../sim/engine/index.ts";
+import { limitView } from "../../../viz/views/index.ts";
+import { syntheticTally } from "../../support/syntheticDay.ts";
+import { syntheticStudy } from "../../support/syntheticStudy.ts";
+
+function viewOf(values: number[], limit: Partial<LimitRecord> = {}) {
+  const study = syntheticStudy();
+  const record = {
+    name: "Stun to stick",
+    minSeconds: null,
+    maxSeconds: 10,
+    tally: syntheticTally(values),
+    beyond: 0,
+    ...limit,
+  };
+  return limitView(study, study.variants[0]!, record);
+}
+
+test("the limit is an edge of a bar, so no bar is half within and half outside", () => {
+  const view = viewOf(Array.from({ length: 400 }, (_, i) => 2 + i * 0.03));
+  expect(view.bins.some((bin) => Math.abs(bin.from - 10) < 1e-9)).toBe(true);
+  for (const bin of view.bins) expect(bin.beyond).toBe(bin.from >= 10 - 1e-9);
+});
+
+test("no head is lost between the fine bins and the bars", () => {
+  const values = Array.from({ length: 500 }, (_, i) => 3 + (i % 97) * 0.1);
+  expect(viewOf(values).overflowText).toBe("");
+  const drawn = viewOf(values).bins.reduce((sum, bin) => sum + bin.heads, 0);
+  expect(drawn).toBeCloseTo(500, 6);
+});
+
+test("a long tail is counted in words instead of squeezing the picture", () => {
+  const view = viewOf([...Array.from({ length: 999 }, () => 5), 4000], { beyond: 1 });
+  expect(view.toSeconds).toBeLessThan(20);
+  expect(view.overflowText).toBe("1 head beyond this axis, the longest 66.7 min");
+  expect(view.beyondText).toBe("0.1 % (1 of 1\u202F000 heads) outside the limit");
+});
+
+test("the limit is always on the axis, even where no head came near it", () => {
+  const view = viewOf([1, 1.2, 1.4], { maxSeconds: 60 });
+  expect(view.toSeconds).toBeGreaterThanOrEqual(60);
+  expect(view.beyondText).toBe("none of 3 heads outside the limit");
+});
+
+test("a minimum and a maximum are both drawn", () => {
+  const view = viewOf([80, 95, 130], { minSeconds: 90, maxSeconds: 120, beyond: 2 });
+  expect(view.limits.map((limit) => limit.text)).toEqual(["at least 90 s", "at most 2 min"]);
+});
+
+test("the source of the limit is named, or said to be missing", () => {
+  expect(viewOf([5]).subtitle).toContain("Tierschutz-Schlachtverordnung");
+  expect(viewOf([5], { name: "other" }).subtitle).toContain("no source named in the plan");
+});
+
+test("a limit that no head passed has no bars", () => {
+  const study = syntheticStudy();
+  const tally = { ...syntheticTally([1]), count: 0, bins: [] };
+  const record = { name: "x", minSeconds: null, maxSeconds: 10, tally, beyond: 0 };
+  expect(limitView(study, study.variants[0]!, record).bins).toEqual([]);
+});

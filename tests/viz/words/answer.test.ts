@@ -1,0 +1,45 @@
+import { expect, test } from "vitest";
+import { answer, quoted } from "../../../viz/words/index.ts";
+import { syntheticFactorial, syntheticStudy } from "../../support/syntheticStudy.ts";
+
+test("the answer gives the base case first, then each variant, best first, each figure with its interval", () => {
+  expect(answer(syntheticStudy())).toEqual([
+    "Throughput while hanging in the base case, “As it is”, is 588.7 heads/h (586.2 to 591.3 at 95 %, 20 replications).",
+    "With “One more at evisceration” it is 36.3 heads/h more than the base case (+35.0 to +37.5 at 95 %).",
+    "With “Twelve more places before evisceration” it is not distinguishable from the base case at 95 % (\u22120.1 to +2.1).",
+    "With “Lorries 20 minutes later, so that crates do not wait so long” it is 4.2 heads/h less than the base case (\u22125.5 to \u22122.9 at 95 %).",
+  ]);
+});
+
+test("many variants are counted, and only the two furthest in the wanted direction are told", () => {
+  const sentences = answer(syntheticFactorial());
+  expect(sentences).toHaveLength(4);
+  expect(sentences[1]).toBe("All 11 variants are shown to differ from the base case at 95 %.");
+  expect(sentences[2]).toContain("“32 places, 4.8 s”");
+});
+
+test("variants of which none is shown are not ranked", () => {
+  const study = syntheticFactorial();
+  for (const variant of study.variants.slice(1)) variant.differences!.throughput!.shown = false;
+  expect(answer(study).slice(1)).toEqual(["None of the 11 variants can be told from the base case at 95 %."]);
+});
+
+test("a day that was cut off or got stuck is warned of beside the figures", () => {
+  const study = syntheticStudy();
+  study.variants[0]!.day.status = "ceiling";
+  study.variants[1]!.day.status = "stuck";
+  study.variants[1]!.day.stuckAt = ["Evisceration"];
+  const sentences = answer(study).slice(-2);
+  expect(sentences[0]).toContain("got stuck, with heads left at Evisceration");
+  expect(sentences[1]).toContain("“As it is” was cut off");
+});
+
+test("a study without responses says that there is no answer", () => {
+  expect(answer({ ...syntheticStudy(), responses: [] })).toEqual([
+    "This study asked for no response, so there is no answer to give.",
+  ]);
+});
+
+test("a quoted name cannot reorder the sentence it stands in", () => {
+  expect(quoted("a\u202Eb")).toBe("“a<U+202E>b”");
+});
