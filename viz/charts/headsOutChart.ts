@@ -110,7 +110,7 @@ function drawLine(frame: ChartFrame, curve: HeadsLine, endSeconds: number, time:
   if (look.dash !== "") path.attr("stroke-dasharray", look.dash);
 }
 
-/** A line that ends early is named at its end, inside the plot; the others are named in the right gutter. */
+/** A line that ends early is named inside the plot, just below its end (at that height the arrivals may run on); the others are named in the right gutter. */
 function drawEndLabels(
   frame: ChartFrame,
   lines: readonly HeadsLine[],
@@ -124,7 +124,7 @@ function drawEndLabels(
   const early = lines.filter((curve) => curve.shape === "straight" && inside(curve));
   const late = lines.filter((curve) => !early.includes(curve));
   for (const curve of early) {
-    const [x, y] = [time(curve.seconds.at(-1)!) + 8, heads(curve.heads.at(-1)!) + 4];
+    const [x, y] = [time(curve.seconds.at(-1)!) + 8, heads(curve.heads.at(-1)!) + 16];
     drawText(frame.body, x, y, curve.label, {
       fill: frame.colour(LOOKS[curve.role].paint),
       halo: frame.colour("paper"),
