@@ -24,6 +24,6 @@ export function checkFinished(day: DayState): void {
   const carcasses = day.out[CARCASS_INDEX]!;
   const warmUp = day.options.warmUpHeads ?? 0;
   if (warmUp > 0 && day.watchedFrom === 0 && carcasses >= warmUp) forgetWarmUp(day);
-  else if (supply.kind === "saturated") day.finished = carcasses >= supply.heads;
-  else day.finished = day.headsOnLine === 0 && (day.toHang === 0 || day.hangingClosed);
+  else if (supply.kind === "saturated" && carcasses >= supply.heads) day.finished = true;
+  else day.finished = day.headsOnLine === 0 && (day.hangingClosed || (supply.kind !== "saturated" && day.toHang === 0));
 }

@@ -36,10 +36,17 @@ export function startDay(line: CompiledLine, options: DayOptions): DayState {
   return day;
 }
 
-/** Takes events in order up to and including `until` seconds; "stuck" when heads are left but no event is pending. */
+/** A clock that stands still for so many events will never move again: some stage works in no time without an end. */
+const MOST_EVENTS_AT_ONCE = 5_000_000;
+
+/**
+ * Takes events in order up to and including `until` seconds; "stuck" when heads are left but no event is pending, or when
+ * the clock no longer moves.
+ */
 export function advance(day: DayState, until: number): "running" | "finished" | "stuck" {
   const { calendar, line, options } = day;
   const { kind, owner } = line.slots;
+  let atOnce = 0;
   while (!day.finished) {
     const slot = calendar.next();
     const time = calendar.times[slot]!;
@@ -48,6 +55,8 @@ export function advance(day: DayState, until: number): "running" | "finished" | 
       day.now = until;
       return "running";
     }
+    atOnce = time > day.now ? 0 : atOnce + 1;
+    if (atOnce > MOST_EVENTS_AT_ONCE) return "stuck";
     day.now = time;
     day.events++;
     take(day, slot, kind[slot]!, owner[slot]!);

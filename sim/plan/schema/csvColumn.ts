@@ -1,4 +1,4 @@
-import { dsvFormat } from "d3";
+import { dsvFormat } from "d3-dsv";
 import { foundWords, type Reading, readQuantity, type UnitFamily } from "../../units/index.ts";
 import { listWords } from "../listWords.ts";
 import { nearestWords } from "../nearestName.ts";

@@ -5,7 +5,10 @@ import { BinnedRecorder, ExactRecorder, MOST_BINS } from "../../../sim/engine/st
 import { relativeError } from "../../support/relativeError.ts";
 
 const steps = fc.array(
-  fc.record({ gap: fc.double({ min: 0, max: 900, noNaN: true }), value: fc.integer({ min: 0, max: 60 }) }),
+  fc.record({
+    gap: fc.integer({ min: 0, max: 900_000 }).map((milliseconds) => milliseconds / 1000),
+    value: fc.integer({ min: 0, max: 60 }),
+  }),
   { minLength: 1, maxLength: 300 },
 );
 
