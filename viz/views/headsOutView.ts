@@ -6,6 +6,7 @@ import { dayScene, dayWords } from "./dayScene.ts";
 /** Cumulative counts of a variant's first day: arrived, carcasses out, target. */
 export function headsOutView(results: StudyResults, variant: VariantResults): HeadsOutColumns {
   const { day } = variant;
+  const scene = dayScene(results, variant);
   const lines: HeadsLine[] = [];
   if (day.traces) lines.push(counted(day.traces.arrived, "arrived", `arrived: ${formatNumber(day.heads.arrived, 0)}`));
   const target = targetLine(results, day.shiftEndSeconds, day.heads.arrived);
@@ -14,7 +15,9 @@ export function headsOutView(results: StudyResults, variant: VariantResults): He
   const end = clockAt(day.finishSeconds, day.startClockSeconds);
   if (day.traces) lines.push(counted(day.traces.out, "out", `carcasses out: ${formatNumber(out, 0)} at ${end}`));
   return {
-    ...dayScene(results, variant),
+    ...scene,
+    // A target that is reached only after the line was clear still has to end on the axis.
+    endSeconds: Math.max(scene.endSeconds, target?.seconds.at(-1) ?? 0),
     title: "Heads in and heads out",
     subtitle: `Counted from the day's start, ${dayWords(results, variant)}${target ? `. Target: ${formatNumber(results.plan.targetHeadsPerHour!, 0)} heads/h over the shifts, breaks left out` : ""}`,
     description: describe(results, variant, target, out),

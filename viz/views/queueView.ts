@@ -40,7 +40,6 @@ function pointsOf(trace: StepTrace): number {
 
 function panelOf(stage: StageRecord, trace: TraceColumns): QueuePanel {
   const crates = stage.kind === "crates";
-  const things = crates ? "crate" : "place";
   const limited = Number.isFinite(stage.places) && stage.places > 0;
   // A line four times above everything that happened would flatten the trace; then the words alone carry it.
   const drawn = limited && stage.places <= 4 * stage.queue.max;
@@ -48,12 +47,18 @@ function panelOf(stage: StageRecord, trace: TraceColumns): QueuePanel {
     name: isolated(stage.name),
     note: `${crates ? "crates" : "heads"}: most ${formatNumber(stage.queue.max, 0)}, mean ${formatNumber(stage.queue.mean, stage.queue.mean < 100 ? 1 : 0)}`,
     capacity: drawn ? stage.places : null,
-    capacityText: limited
-      ? `${formatNumber(stage.places, 0)} ${things}${stage.places === 1 ? "" : "s"}`
-      : "no limit of places",
+    capacityText: capacityWords(stage),
     largest: stage.queue.max,
     trace,
   };
+}
+
+/** Heads can wait where there is no place: in the crate at the hanging point, or at a position that has no crew. */
+function capacityWords(stage: StageRecord): string {
+  if (!Number.isFinite(stage.places)) return "no limit of places";
+  if (stage.places === 0) return "no places of its own";
+  const things = stage.kind === "crates" ? "crate" : "place";
+  return `${formatNumber(stage.places, 0)} ${things}${stage.places === 1 ? "" : "s"}`;
 }
 
 function shapeWords(panels: readonly QueuePanel[]): string {
@@ -67,7 +72,9 @@ function idleWords(names: readonly string[]): string {
 }
 
 function describe(stages: readonly StageRecord[]): string {
-  const full = stages.filter((stage) => Number.isFinite(stage.places) && stage.queue.max >= stage.places);
+  const full = stages.filter(
+    (stage) => stage.places > 0 && Number.isFinite(stage.places) && stage.queue.max >= stage.places,
+  );
   const names = full.map((stage) => isolated(stage.name)).join(", ");
   const longest = [...stages]
     .filter((stage) => stage.kind === "station")

@@ -75,5 +75,5 @@ function describe(stages: readonly StageRecord[]): string {
   const busiest = [...stations].sort((a, b) => dailyShares(b)[0]! - dailyShares(a)[0]!)[0];
   if (!busiest) return "No station recorded.";
   const parts = stations.map((stage) => `${isolated(stage.name)}: ${noteOf(dailyShares(stage)).join(", ")}`);
-  return `${isolated(busiest.name)} worked the largest share of the day. ${parts.join("; ")}.`;
+  return `The largest share of the day was worked at ${isolated(busiest.name)}. ${parts.join("; ")}.`;
 }

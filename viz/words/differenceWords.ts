@@ -42,7 +42,7 @@ export function differenceWords(
   if (low === 0 && high === 0) {
     return {
       mean: "0",
-      interval,
+      interval: "",
       verdict: "the same",
       sentence: `the same as the base case in all ${difference.n} replications`,
     };

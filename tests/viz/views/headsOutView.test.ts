@@ -35,3 +35,10 @@ test("a day that did not end by itself says so", () => {
   study.variants[0]!.day.status = "stuck";
   expect(headsOutView(study, study.variants[0]!).description).toContain("did not end by itself");
 });
+
+test("a target reached only after the day's end still ends on the axis", () => {
+  const study = syntheticStudy();
+  study.variants[0]!.day.finishSeconds = 20_000;
+  const view = headsOutView(study, study.variants[0]!);
+  expect(view.endSeconds).toBe(28_800);
+});

@@ -61,3 +61,11 @@ test("a short exact trace stays exact, a long one is drawn in bins", () => {
   const { panels } = queueView(study, study.variants[0]!);
   expect(panels.slice(2, 4).map((panel) => panel.trace.kind)).toEqual(["exact", "binned"]);
 });
+
+test("a stage without places of its own is not said to have no limit, nor to have run full", () => {
+  const study = syntheticStudy();
+  study.variants[0]!.day.stages[2]!.places = 0;
+  const view = queueView(study, study.variants[0]!);
+  expect(view.panels[2]).toMatchObject({ capacity: null, capacityText: "no places of its own" });
+  expect(view.description).not.toContain("Shackling");
+});
