@@ -1,0 +1,31 @@
+import { expect, test } from "vitest";
+import { serverDocument } from "../../../viz/index.ts";
+import { daySection, experimentation, figuresFor, limitSection } from "../../../viz/report/reportSections.ts";
+import { syntheticFactorial, syntheticSingleDay, syntheticStudy } from "../../support/syntheticStudy.ts";
+
+// (1 - confidence) x comparisons: expected number of false alarms, any statistics text (linearity of expectation).
+test("what several comparisons do to the word shown is stated: 11 at 95 % give 0.55 by chance", () => {
+  expect(experimentation(syntheticFactorial()).markup).toContain(
+    "11 comparisons at this confidence would still show 0.55 differences",
+  );
+});
+
+test("what each variant changes in the plan is listed as the study wrote it", () => {
+  const study = syntheticStudy();
+  study.variants[1]!.set = { "line.evisceration.positions": 4 };
+  expect(experimentation(study).markup).toContain("<code>line.evisceration.positions</code> = <code>4</code>");
+});
+
+test("a plan without limits says that it watches none", () => {
+  const study = syntheticSingleDay();
+  study.variants[0]!.day.limits = [];
+  expect(limitSection(study, figuresFor(serverDocument())).markup).toContain("The plan watches no time limit.");
+});
+
+test("figures are numbered on through the page", () => {
+  const figures = figuresFor(serverDocument());
+  const markup = daySection(syntheticStudy(), figures).markup + limitSection(syntheticStudy(), figures).markup;
+  expect([...markup.matchAll(/Figure (\d+)\./g)].map((match) => Number(match[1]))).toEqual([
+    1, 2, 3, 4, 5, 6, 7, 8, 9, 10,
+  ]);
+});
