@@ -1,5 +1,5 @@
 import type { Plan } from "../plan/index.ts";
-import type { Study } from "../study/index.ts";
+import { PLAIN_PROCEDURE, type Study } from "../study/index.ts";
 
 /** One day of one plan as the smallest study there is: one variant, one replication, the usual responses. */
 export function singleDayStudy(plan: Plan, seed: string): Study {
@@ -12,6 +12,8 @@ export function singleDayStudy(plan: Plan, seed: string): Study {
     confidence: 0.95,
     responses: [],
     factors: [],
-    variants: [{ name: "the plan", levels: [], set: {}, plan }],
+    variants: [{ name: "the plan", levels: [], set: {}, insert: [], remove: [], plan }],
+    design: { kind: "list" },
+    procedure: PLAIN_PROCEDURE,
   };
 }

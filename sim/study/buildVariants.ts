@@ -25,7 +25,9 @@ export function buildVariants(draft: Draft, base: Base, baseFaults: readonly Fau
     if (isFactorial) for (const fault of news) told.add(formatFault(fault));
     return news.map((fault) => ofVariant(variant, fault));
   });
-  const variants = built.flatMap(({ variant, plan }) => (plan === null ? [] : [{ ...variant, plan }]));
+  const variants = built.flatMap(({ variant, plan }) =>
+    plan === null ? [] : [{ ...variant, insert: [], remove: [], plan }],
+  );
   return faults.length > 0 ? { variants: [], faults } : { variants, faults };
 }
 

@@ -1,6 +1,21 @@
 // The study: a base plan and its variants
 
-export type { Factor, Study, Variant } from "./study.ts";
+export { type Draws, drawsOf } from "./drawsOf.ts";
+export {
+  type Control,
+  type Design,
+  ERROR_RATES,
+  type ErrorRate,
+  type Factor,
+  type Insertion,
+  PLAIN_PROCEDURE,
+  type Precision,
+  type Procedure,
+  type Selection,
+  type StoppingRule,
+  type Study,
+  type Variant,
+} from "./study.ts";
 
 // Reading study files
 

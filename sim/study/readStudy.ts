@@ -6,7 +6,7 @@ import { designFaults } from "./designFaults.ts";
 import { draftVariants } from "./draftVariants.ts";
 import { readOnce } from "./readOnce.ts";
 import { responseFaults } from "./responseFaults.ts";
-import type { Study } from "./study.ts";
+import { PLAIN_PROCEDURE, type Study } from "./study.ts";
 import { type StudyFile, studyFile } from "./studyFile.ts";
 
 export interface StudyOptions {
@@ -57,13 +57,17 @@ function withVariants(
   const levels = baseLevels(draft, base, reading.plan);
   const isBase = (variant: { levels: number[] }) => levels.length > 0 && variant.levels.join() === levels.join();
   const variants = built.variants.filter((variant) => !isBase(variant));
-  const first = { name: file.baseName, levels, set: {}, plan: reading.plan };
+  const first = { name: file.baseName, levels, set: {}, insert: [], remove: [], plan: reading.plan };
   return { study: toStudy(file, draft.factors, [first, ...variants]), basePlan: base.json, faults: [] };
 }
 
 function toStudy(file: StudyFile, factors: Study["factors"], variants: Study["variants"]): Study {
   const { name, question, reader, seed, replications, confidence, responses } = file;
-  return { name, question, reader, seed, replications, confidence, responses, factors, variants };
+  return {
+    ...{ name, question, reader, seed, replications, confidence, responses, factors, variants },
+    design: { kind: "list" },
+    procedure: PLAIN_PROCEDURE,
+  };
 }
 
 function ofBase(fault: Fault, label: string): Fault {

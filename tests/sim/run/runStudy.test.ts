@@ -3,6 +3,7 @@ import { compileLine, type Plan, runDay, type Study, type StudyResults } from ".
 import { measure } from "../../../sim/observations/index.ts";
 import { stableJson } from "../../../sim/results/index.ts";
 import { type RunOptions, runStudy } from "../../../sim/run/index.ts";
+import { PLAIN_PROCEDURE } from "../../../sim/study/index.ts";
 import { readSmallPlan } from "../../support/readSmallPlan.ts";
 
 const PLAN = readSmallPlan();
@@ -26,10 +27,12 @@ function study(change: Partial<Study> = {}): Study {
     responses: ["headsPerHour", "carcasses"],
     factors: [],
     variants: [
-      { name: "base", levels: [], set: {}, plan: PLAN },
-      { name: "slower", levels: [], set: {}, plan: SLOWER },
-      { name: "base again", levels: [], set: {}, plan: PLAN },
+      { name: "base", levels: [], set: {}, insert: [], remove: [], plan: PLAN },
+      { name: "slower", levels: [], set: {}, insert: [], remove: [], plan: SLOWER },
+      { name: "base again", levels: [], set: {}, insert: [], remove: [], plan: PLAN },
     ],
+    design: { kind: "list" },
+    procedure: PLAIN_PROCEDURE,
     ...change,
   };
 }
