@@ -2,7 +2,7 @@ import type { DayRecord } from "../../sim/engine/dayRecord.ts";
 import { measure } from "../../sim/observations/index.ts";
 import type { StudyResults } from "../../sim/results/index.ts";
 import { assembleResults } from "../../sim/run/assembleResults.ts";
-import type { Study } from "../../sim/study/study.ts";
+import { PLAIN_PROCEDURE, type Study } from "../../sim/study/study.ts";
 import { HAND_MADE_PLAN, handMadeDay } from "./handMadeDay.ts";
 
 /** A study of two variants over the hand-made plan; the second one's name begins like a spreadsheet formula on purpose. */
@@ -16,9 +16,18 @@ export const HAND_MADE_STUDY: Study = {
   responses: ["headsPerHour", "finish", "beyond.chilling time"],
   factors: [{ name: "people", path: "crews[0].people", levels: ["4", "5"] }],
   variants: [
-    { name: "base", levels: [0], set: {}, plan: HAND_MADE_PLAN },
-    { name: "+1 person, skinning", levels: [1], set: { "crews[0].people": [5] }, plan: HAND_MADE_PLAN },
+    { name: "base", levels: [0], set: {}, insert: [], remove: [], plan: HAND_MADE_PLAN },
+    {
+      name: "+1 person, skinning",
+      levels: [1],
+      set: { "crews[0].people": [5] },
+      insert: [],
+      remove: [],
+      plan: HAND_MADE_PLAN,
+    },
   ],
+  design: { kind: "factorial" },
+  procedure: PLAIN_PROCEDURE,
 };
 
 /** Days that differ in their number of carcasses only: 900, 960, 1020 for the base, 60 more each for the variant. */
