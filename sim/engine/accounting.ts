@@ -1,6 +1,6 @@
-import { CREW_PEOPLE } from "../line/index.ts";
+import { CREW_PEOPLE, DWELL, NO_LIMIT } from "../line/index.ts";
 import { STATES } from "./dayRecord.ts";
-import type { DayState } from "./dayState.ts";
+import { type DayState, STARVED } from "./dayState.ts";
 
 const WIDTH = STATES.length;
 
@@ -29,8 +29,17 @@ export function noteQueue(day: DayState, stage: number, length: number): void {
 }
 
 export function bookQueue(day: DayState, stage: number): void {
+  if (day.recorders !== null) traceEmptyPlaces(day, stage);
   day.queueArea[stage]! += day.queueShown[stage]! * (day.now - day.queueSince[stage]!);
   day.queueSince[stage] = day.now;
+}
+
+/** Empty places of a dwell stage starve; its taken ones are booked when their heads leave. */
+function traceEmptyPlaces(day: DayState, stage: number): void {
+  const { kind, places } = day.line.stages;
+  if (kind[stage] !== DWELL || places[stage] === NO_LIMIT) return;
+  const empty = places[stage]! - day.queueShown[stage]!;
+  day.recorders?.states[stage]?.add(STARVED, day.queueSince[stage]!, day.now, empty);
 }
 
 /** Adds heads to (or takes them from) a section. */

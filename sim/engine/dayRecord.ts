@@ -17,8 +17,10 @@ export interface DayRecord {
   startClockSeconds: number;
   /** Start of the time watched: 0 unless a warm-up was cut off. */
   watchedFromSeconds: number;
-  /** The last head left the line (or the ceiling was reached). */
+  /** The last head left the line, chiller included (or the ceiling was reached). */
   finishSeconds: number;
+  /** The last work of a machine or a person on a head ended (dwelling is no work); 0 when there was none. */
+  workFinishSeconds: number;
   /** End of the last shift; what lies beyond is overtime. */
   shiftEndSeconds: number;
   events: number;

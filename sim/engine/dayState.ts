@@ -54,6 +54,8 @@ export class DayState {
   finished = false;
   /** Start of the time watched: 0, or the end of the warm-up. */
   watchedFrom = 0;
+  /** When the last work on a head at a station ended. */
+  workFinish = 0;
 
   // One row per stage.
   /** Items waiting (station) or present (dwell), in order. */

@@ -35,7 +35,10 @@ export function endWork(day: DayState, position: number): void {
   stopRun(day, position, NONE);
   day.processed[stage]!++;
   const item = day.item[position]!;
-  if (isHeadStage(day, stage)) passPoint(day, item, stage, END);
+  if (isHeadStage(day, stage)) {
+    passPoint(day, item, stage, END);
+    day.workFinish = day.now;
+  }
   release(day, position, item);
   const crew = day.line.stages.crew[stage]!;
   if (crew < 0) return;

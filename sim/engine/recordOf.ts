@@ -23,6 +23,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     startClockSeconds: line.startClockSeconds,
     watchedFromSeconds: day.watchedFrom,
     finishSeconds: day.now,
+    workFinishSeconds: day.workFinish,
     shiftEndSeconds: line.shiftEndSeconds,
     events: day.events,
     heads: {

@@ -1,4 +1,4 @@
-import { type CompiledLine, DWELL } from "../line/index.ts";
+import type { CompiledLine } from "../line/index.ts";
 import type { Traces } from "./dayRecord.ts";
 import { HeadLog } from "./headLog.ts";
 import { StateRecorder } from "./stateTraces.ts";
@@ -42,10 +42,5 @@ export class Recorders {
       arrived: this.arrived.trace("heads arrived", end),
       states: this.states.map((recorder, stage) => recorder.trace(stages.names[stage]!, end)),
     };
-  }
-
-  /** Dwell places are booked when a head leaves them: waiting behind the first one is known only then. */
-  isDwell(stage: number): boolean {
-    return this.line.stages.kind[stage] === DWELL;
   }
 }

@@ -44,14 +44,13 @@ function breakEntries(plan: Plan, all: Step[]): Entry[] {
   const crews = plan.crews.map((crew) => crew.name);
   const stages = all.map((step) => step.name);
   return plan.day.breaks.flatMap((pause) => {
-    const ends = pause.atSeconds + pause.lengthSeconds;
-    const pair = (action: number, target: number): Entry[] => [
-      { seconds: pause.atSeconds, action, target, amount: 1 },
-      { seconds: ends, action, target, amount: -1 },
+    const pair = (action: number, target: number, later: number): Entry[] => [
+      { seconds: pause.atSeconds + later, action, target, amount: 1 },
+      { seconds: pause.atSeconds + later + pause.lengthSeconds, action, target, amount: -1 },
     ];
     return [
-      ...pause.crews.flatMap((name) => pair(CREW_BREAK, crews.indexOf(name))),
-      ...pause.stages.flatMap((name) => pair(STAGE_PAUSE, stages.indexOf(name))),
+      ...pause.crews.flatMap((name) => pair(CREW_BREAK, crews.indexOf(name), pause.laterSeconds[name] ?? 0)),
+      ...pause.stages.flatMap((name) => pair(STAGE_PAUSE, stages.indexOf(name), 0)),
     ];
   });
 }

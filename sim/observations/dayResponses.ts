@@ -9,7 +9,7 @@ export function dayResponses(plan: Plan): Response[] {
   return [
     {
       key: "headsPerHour",
-      label: "Throughput, shift start to last head out",
+      label: "Throughput, shift start to the end of work",
       unit: "carcasses/h",
       format: "number",
       better: "more",
@@ -25,7 +25,15 @@ export function dayResponses(plan: Plan): Response[] {
     },
     {
       key: "finish",
-      label: "Last head out",
+      label: "End of work on the line",
+      unit: "s after day start",
+      format: "clock",
+      better: "less",
+      of: (day) => day.workFinishSeconds,
+    },
+    {
+      key: "lastOut",
+      label: "Last carcass out, chilling included",
       unit: "s after day start",
       format: "clock",
       better: "less",
@@ -37,7 +45,7 @@ export function dayResponses(plan: Plan): Response[] {
       unit: "s",
       format: "duration",
       better: "less",
-      of: (day) => Math.max(0, day.finishSeconds - day.shiftEndSeconds),
+      of: (day) => Math.max(0, day.workFinishSeconds - day.shiftEndSeconds),
     },
     {
       key: "unfinished",
@@ -52,12 +60,12 @@ export function dayResponses(plan: Plan): Response[] {
 }
 
 /**
- * Carcasses out, divided by the hours from the first shift's start to the last head's leaving. Breaks, the filling and
- * the emptying of the line count as time. On a day that did not end by itself it is what was reached. Null when the day
- * ended at or before the first shift's start.
+ * Carcasses out, divided by the hours from the first shift's start to the end of the last work at a station. Breaks, the
+ * filling and the emptying of the line count as time; chilling after the last work does not. On a day that did not end by
+ * itself it is what was reached. Null when work ended at or before the first shift's start.
  */
 function headsPerHour(day: DayRecord, startSeconds: number): number | null {
-  const hours = (day.finishSeconds - startSeconds) / 3600;
+  const hours = (day.workFinishSeconds - startSeconds) / 3600;
   return hours > 0 ? (day.heads.out[CARCASS] ?? 0) / hours : null;
 }
 

@@ -59,6 +59,8 @@ export interface Break {
   lengthSeconds: number;
   /** Names of the crews that go; every crew of the plan when the file names none. */
   crews: string[];
+  /** By crew name: seconds after `atSeconds` at which that crew goes (and after the break's end comes back). */
+  laterSeconds: Record<string, number>;
   /** Names of the stages whose machines pause; none when the file names none. */
   stages: string[];
 }

@@ -37,6 +37,7 @@ function toBreak(pause: FileDay["breaks"][number], crews: PlanFile["crews"], sta
     atSeconds: pause.at - start,
     lengthSeconds: pause.length,
     crews: pause.crews ?? crews.map(({ name }) => name),
+    laterSeconds: pause.later,
     stages: pause.stages ?? [],
   };
 }

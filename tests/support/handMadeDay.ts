@@ -9,7 +9,9 @@ export const HAND_MADE_PLAN: Plan = {
   day: {
     startClockSeconds: 6 * 3600,
     shifts: [{ name: "early", fromSeconds: 1800, toSeconds: 7200 }],
-    breaks: [{ name: "coffee", atSeconds: 3600, lengthSeconds: 600, crews: ["dressing"], stages: [] }],
+    breaks: [
+      { name: "coffee", atSeconds: 3600, lengthSeconds: 600, crews: ["dressing"], laterSeconds: {}, stages: [] },
+    ],
     closing: { rule: "finish" },
     ceilingSeconds: 50_000,
   },
@@ -90,7 +92,7 @@ function crateStep(): NonNullable<Plan["liveHandling"]>["unloading"] {
   };
 }
 
-/** First shift from 1800 s, last head out at 9000 s: 960 carcasses in 2 h are 480 an hour. */
+/** First shift from 1800 s, last work at 9000 s, last carcass out of the chiller at 9600 s: 960 carcasses in 2 h are 480 an hour. */
 export function handMadeDay(replication = 0): DayRecord {
   return {
     replication,
@@ -98,7 +100,8 @@ export function handMadeDay(replication = 0): DayRecord {
     stuckAt: [],
     startClockSeconds: 6 * 3600,
     watchedFromSeconds: 0,
-    finishSeconds: 9000,
+    finishSeconds: 9600,
+    workFinishSeconds: 9000,
     shiftEndSeconds: 7200,
     events: 12_345,
     heads: {

@@ -353,6 +353,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
     perHead: null,
     startClockSeconds: START_CLOCK,
     finishSeconds: second,
+    workFinishSeconds: second,
     shiftEndSeconds: SHIFT_END,
     events: hung * 30,
     heads: { arrived, hung, out: { carcass, condemned }, turnedAway: 0, inLairage: 0, onLine: 0 },

@@ -68,11 +68,12 @@ function targetLine(results: StudyResults, shiftEnd: number, arrived: number): H
 function describe(results: StudyResults, variant: VariantResults, target: HeadsLine | null, out: number): string {
   const { day } = variant;
   const end = clockAt(day.finishSeconds, day.startClockSeconds);
-  const over = (day.finishSeconds - day.shiftEndSeconds) / 60;
+  const work = clockAt(day.workFinishSeconds, day.startClockSeconds);
+  const over = (day.workFinishSeconds - day.shiftEndSeconds) / 60;
   const shift = over > 0 ? `${formatNumber(over, 0)} min after the last shift` : "within the shifts";
   const stop = day.status === "finished" ? "" : " The day did not end by itself: heads were left on the line.";
   const aim = target
     ? ` At ${formatNumber(results.plan.targetHeadsPerHour!, 0)} heads/h the target line reaches ${formatNumber(target.heads.at(-1)!, 0)} heads.`
     : "";
-  return `${formatNumber(day.heads.arrived, 0)} heads arrived, ${formatNumber(out, 0)} carcasses were out by ${end}, ${shift}.${aim}${stop}`;
+  return `${formatNumber(day.heads.arrived, 0)} heads arrived, ${formatNumber(out, 0)} carcasses were out by ${end}; the last work on the line ended at ${work}, ${shift}.${aim}${stop}`;
 }

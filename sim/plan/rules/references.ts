@@ -15,6 +15,7 @@ export function references(json: unknown): Fault[] {
   return [
     ...crewUses(json).flatMap(({ at, crew }) => missing(crew, crews, "crew", at)),
     ...breaks.flatMap(({ at }) => missingTexts(locatedTexts(json, ...at, "crews"), crews, "crew")),
+    ...breaks.flatMap(({ at, value }) => laterCrews(at, value.later, crews)),
     ...breaks.flatMap(({ at }) => missingTexts(locatedTexts(json, ...at, "stages"), stages, "stage")),
     ...locatedList(json, "limits").flatMap(({ at, value }) =>
       ["from", "to"].flatMap((key) =>
@@ -23,6 +24,11 @@ export function references(json: unknown): Fault[] {
     ),
     ...shiftNames(json),
   ];
+}
+
+function laterCrews(at: Steps, later: unknown, crews: readonly string[]): Fault[] {
+  if (typeof later !== "object" || later === null || Array.isArray(later)) return [];
+  return Object.keys(later).flatMap((crew) => missing(crew, crews, "crew", [...at, "later", crew]));
 }
 
 function shiftNames(json: unknown): Fault[] {

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { time } from "../../units/index.ts";
 import { CEILINGS } from "./ceilings.ts";
-import { clock, quantityAboveZero } from "./readBy.ts";
+import { clock, quantity, quantityAboveZero } from "./readBy.ts";
 import { oneKeyOf, record } from "./record.ts";
 import { name, reference } from "./text.ts";
 
@@ -44,6 +44,12 @@ function pause() {
     at: clock().describe("When it starts; a head in hand is finished first."),
     length: quantityAboveZero(time).describe("How long it lasts."),
     crews: z.array(reference()).max(CEILINGS.crews).optional().describe("Crews that go. Default: every crew."),
+    later: z
+      .record(reference(), quantity(time))
+      .prefault({})
+      .describe(
+        'Crews that go and come back so much later than "at", so that the line runs empty in the order of the work and no stunned animal waits.',
+      ),
     stages: z
       .array(reference())
       .max(CEILINGS.stages)

@@ -7,7 +7,7 @@ import { readSmallPlan } from "../../support/readSmallPlan.ts";
 describe("daySummary", () => {
   it("shows what came out, when it ended, and what each stage did, in shares of position time", () => {
     const lines = daySummary(handMadeResults());
-    expect(lines).toContainEqual(expect.stringMatching(/^Last head out +08:30$/));
+    expect(lines).toContainEqual(expect.stringMatching(/^End of work on the line +08:30$/));
     expect(lines.at(-2)).toMatch(/^skinning +50\.0 % +10\.0 % +20\.0 % +5\.0 % +10\.0 % +5\.0 % +2\.5 +5$/);
   });
 

@@ -25,12 +25,17 @@ describe("over random lines", () => {
     );
   });
 
-  it("the states of every position fill the whole day", () => {
+  it("the states of every position fill the whole day, in the books and in the traces", () => {
     fc.assert(
       fc.property(randomPlan, (plan) => {
-        const day = runDay(compileLine(plan), { seed: "states", replication: 0 });
-        for (const stage of day.stages) {
+        const day = runDay(compileLine(plan), { seed: "states", replication: 0, traces: "binned" });
+        for (const [index, stage] of day.stages.entries()) {
           if (stage.positions === Infinity) continue;
+          const traced = day.traces!.states[index]!.seconds;
+          stage.stateSeconds.forEach((seconds, state) => {
+            const inTrace = traced.reduce((total, cell, row) => total + (row % 6 === state ? cell : 0), 0);
+            expect(Math.abs(inTrace - seconds), `${stage.name}, state ${state}`).toBeLessThanOrEqual(1e-6);
+          });
           const sum = stage.stateSeconds.reduce((total, seconds) => total + seconds, 0);
           expect(relativeError(sum, stage.positions * day.finishSeconds), stage.name).toBeLessThan(1e-9);
         }

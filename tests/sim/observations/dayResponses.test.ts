@@ -4,7 +4,7 @@ import { HAND_MADE_PLAN, handMadeDay } from "../../support/handMadeDay.ts";
 
 const values = measure(handMadeDay(), HAND_MADE_PLAN);
 
-it("counts throughput from the first shift's start to the last head out", () => {
+it("counts throughput from the first shift's start to the end of the last work", () => {
   expect(values.headsPerHour).toBe(480);
 });
 
@@ -13,11 +13,11 @@ it("reads the day's output and end", () => {
 });
 
 it("has no throughput for a day that ended before its first shift", () => {
-  expect(measure({ ...handMadeDay(), finishSeconds: 1800 }, HAND_MADE_PLAN).headsPerHour).toBeNull();
+  expect(measure({ ...handMadeDay(), workFinishSeconds: 1800 }, HAND_MADE_PLAN).headsPerHour).toBeNull();
 });
 
 it("has no overtime, rather than a negative one, when the day ends early", () => {
-  expect(measure({ ...handMadeDay(), finishSeconds: 7000 }, HAND_MADE_PLAN).overtime).toBe(0);
+  expect(measure({ ...handMadeDay(), workFinishSeconds: 7000 }, HAND_MADE_PLAN).overtime).toBe(0);
 });
 
 it.each(["ceiling", "stuck"] as const)("marks a day that ended as %s", (status) => {

@@ -64,8 +64,15 @@ describe("a plan that uses every key", () => {
         { name: "late", fromSeconds: 9 * 3600, toSeconds: 20.5 * 3600 },
       ],
       breaks: [
-        { name: "first break", atSeconds: 4 * 3600, lengthSeconds: 900, crews: ["hanging", "skinning"], stages: [] },
-        { name: "second break", atSeconds: 7 * 3600, lengthSeconds: 1800, crews: ["hanging"], stages: ["stunning"] },
+        {
+          name: "first break",
+          atSeconds: 4 * 3600,
+          lengthSeconds: 900,
+          crews: ["hanging", "skinning"],
+          laterSeconds: {},
+          stages: [],
+        },
+        { name: "second break", atSeconds: 7 * 3600, lengthSeconds: 1800, crews: ["hanging"], laterSeconds: {}, stages: ["stunning"] },
       ],
       closing: { rule: "stop hanging", atSeconds: 19.5 * 3600 },
       ceilingSeconds: 36 * 3600,
