@@ -1,5 +1,5 @@
 import { responsesOf } from "../observations/index.ts";
-import { formatFault, type Plan } from "../plan/index.ts";
+import { formatFault } from "../plan/index.ts";
 import { readStudy, type Study } from "../study/index.ts";
 import { BadInput } from "./badInput.ts";
 import type { InputFile } from "./inputFile.ts";
@@ -16,11 +16,7 @@ export function loadStudy(file: InputFile): LoadedStudy {
   if (inputKind(file.json) === "plan") {
     throw new BadInput([`${file.path}: this is a plan; run it with "gambrel day", or name a study.`]);
   }
-  const { study, basePlan, faults } = readStudy(file.json, file.files, { knownResponses });
+  const { study, basePlan, faults } = readStudy(file.json, file.files, { knownResponses: responsesOf });
   if (study === null) throw new BadInput(faults.map((fault) => `${file.path}: ${formatFault(fault)}`));
   return { study, basePlan };
-}
-
-function knownResponses(plan: Plan): string[] {
-  return responsesOf(plan).map(({ key }) => key);
 }

@@ -1,6 +1,7 @@
 import { type Fault, formatFault, type Plan, readPlan, type TextFiles } from "../plan/index.ts";
-import type { Draft, DraftVariant } from "./draftVariants.ts";
-import { setPathInPlace } from "./setPath.ts";
+import { applyChangeInPlace } from "./applyChange.ts";
+import type { Change } from "./change.ts";
+import type { Draft, DraftVariant } from "./draft.ts";
 import type { Variant } from "./study.ts";
 
 export interface BuiltVariants {
@@ -13,30 +14,26 @@ type Base = { json: unknown; files: TextFiles };
 type BuiltPlan = { plan: Plan; faults: [] } | { plan: null; faults: Fault[] };
 
 /**
- * Reads the plan of every variant. Faults the base has too are left out; in a factorial a fault that comes back in many
- * combinations is told once, with the first of them.
+ * Reads the plan of every variant. Faults the base has too are left out; in a design of factors a fault that comes back
+ * in many combinations is told once, with the first of them.
  */
 export function buildVariants(draft: Draft, base: Base, baseFaults: readonly Fault[]): BuiltVariants {
   const told = new Set(baseFaults.map(formatFault));
-  const isFactorial = draft.factors.length > 0;
-  const built = draft.variants.map((variant) => ({ variant, ...planWith(base, variant.set) }));
+  const hasFactors = draft.dimensions.length > 0;
+  const built = draft.variants.map((variant) => ({ variant, ...planWith(base, variant) }));
   const faults = built.flatMap(({ variant, faults }) => {
     const news = faults.filter((fault) => !told.has(formatFault(fault)));
-    if (isFactorial) for (const fault of news) told.add(formatFault(fault));
+    if (hasFactors) for (const fault of news) told.add(formatFault(fault));
     return news.map((fault) => ofVariant(variant, fault));
   });
-  const variants = built.flatMap(({ variant, plan }) =>
-    plan === null ? [] : [{ ...variant, insert: [], remove: [], plan }],
-  );
+  const variants = built.flatMap(({ variant, plan }) => (plan === null ? [] : [{ ...variant, plan }]));
   return faults.length > 0 ? { variants: [], faults } : { variants, faults };
 }
 
-/** The base with some values set, read anew. */
-export function planWith(base: Base, set: Record<string, unknown>): BuiltPlan {
+/** The base with some things changed, read anew. */
+export function planWith(base: Base, change: Change): BuiltPlan {
   const json = structuredClone(base.json);
-  const faults = Object.entries(set)
-    .map(([path, value]) => setPathInPlace(json, path, value))
-    .filter((fault) => fault !== null);
+  const faults = applyChangeInPlace(json, change);
   return faults.length > 0 ? { plan: null, faults } : readPlan(json, base.files);
 }
 

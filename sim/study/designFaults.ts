@@ -1,75 +1,72 @@
-import { type Fault, formatPath, parsePath } from "../plan/index.ts";
-import { MOST_VARIANTS, type StudyFile } from "./studyFile.ts";
+import type { Fault } from "../plan/index.ts";
+import { type FactorUse, factorFaults, fault, repeated, twice } from "./factorFaults.ts";
+import { MOST_VARIANTS } from "./schema/designFile.ts";
+import type { FactorFile } from "./schema/factorFile.ts";
+import type { StudyFile } from "./schema/studyFile.ts";
 
-type FileFactor = NonNullable<NonNullable<StudyFile["design"]>["factorial"]>["factors"][number];
+type DesignFile = NonNullable<StudyFile["design"]>;
 
-/** What the parts of a study file of sound shape say of each other. */
-export function designFaults(file: StudyFile): Fault[] {
-  const factors = file.design?.factorial?.factors ?? [];
-  const list = file.design?.list ?? [];
-  const names = [file.baseName, ...list.map(({ name }) => name)];
+/** What the parts of a study file's design, of sound shape, say of each other. */
+export function designFaults({ design, baseName }: StudyFile): Fault[] {
+  if (design === undefined) return [];
   return [
-    ...repeated(names).map((index) =>
-      twice(["design", "list", index - 1, "name"], names[index]!, "variants, the base included"),
+    ...listFaults(design.list ?? [], baseName),
+    ...factorialFaults(design.factorial),
+    ...(design.oneAtATime === undefined
+      ? []
+      : of("oneAtATime", design.oneAtATime.factors, { ranges: true, levels: null })),
+    ...(design.latinHypercube === undefined
+      ? []
+      : of("latinHypercube", design.latinHypercube.factors, { ranges: true, levels: null })),
+    ...screeningFaults(design.screening),
+  ];
+}
+
+function of(design: keyof DesignFile, factors: readonly FactorFile[], use: FactorUse): Fault[] {
+  return factorFaults(factors, ["design", design, "factors"], use);
+}
+
+function listFaults(list: NonNullable<DesignFile["list"]>, baseName: string): Fault[] {
+  const names = [baseName, ...list.map(({ name }) => name)];
+  const among = "variants, the base included";
+  return [
+    ...repeated(names).map((index) => twice(["design", "list", index - 1, "name"], names[index]!, among)),
+    ...list.flatMap(({ set, insert = [], remove = [] }, index) =>
+      set === undefined && insert.length + remove.length === 0 ? [changesNothing(index)] : [],
     ),
-    ...repeated(factors.map(({ name }) => name)).map((index) =>
-      twice(["design", "factorial", "factors", index, "name"], factors[index]!.name, "factors"),
-    ),
-    ...repeated(file.responses).map((index) => twice(["responses", index], file.responses[index]!, "responses")),
-    ...tooManyVariants(factors),
-    ...factors.flatMap(levelFaults),
-    ...overlaps(factors),
   ];
 }
 
-/** Indexes of the entries that stand further up already. */
-function repeated(names: readonly string[]): number[] {
-  return names.flatMap((name, index) => (names.indexOf(name) < index ? [index] : []));
+function changesNothing(index: number): Fault {
+  const remedy = 'write for example "set": { "line.skinning.buffer": 12 }';
+  return fault(["design", "list", index], "it changes nothing", "set, insert or remove", remedy);
 }
 
-function twice(at: readonly (string | number)[], name: string, among: string): Fault {
-  return fault(at, `'${name}' stands twice among the ${among}`, "each name once", "rename or delete one of them");
+function factorialFaults(factorial: DesignFile["factorial"]): Fault[] {
+  if (factorial === undefined) return [];
+  const count = factorial.factors.reduce((product, factor) => product * levelCount(factor), 1);
+  const tooMany =
+    count <= MOST_VARIANTS ? [] : [tooManyVariants("factorial", `${count} combinations`, "take levels or factors out")];
+  return [...tooMany, ...of("factorial", factorial.factors, { ranges: false, levels: null })];
 }
 
-function tooManyVariants(factors: readonly FileFactor[]): Fault[] {
-  const count = factors.reduce((product, { levels }) => product * levels.length, 1);
-  if (count <= MOST_VARIANTS) return [];
+function levelCount({ levels, sets, options }: FactorFile): number {
+  return (levels ?? sets?.[0]?.levels ?? options)?.length ?? 1;
+}
+
+function screeningFaults(screening: DesignFile["screening"]): Fault[] {
+  if (screening === undefined) return [];
+  const { factors, levels, trajectories } = screening;
+  const count = trajectories * (factors.length + 1);
   return [
-    fault(["design", "factorial"], `${count} combinations`, `${MOST_VARIANTS} or less`, "take levels or factors out"),
+    ...(levels % 2 === 0 ? [] : [fault(["design", "screening", "levels"], `${levels} levels`, "an even number", "")]),
+    ...(count <= MOST_VARIANTS
+      ? []
+      : [tooManyVariants("screening", `up to ${count} variants`, "take trajectories or factors out")]),
+    ...of("screening", factors, { ranges: true, levels }),
   ];
 }
 
-function levelFaults({ levels, labels }: FileFactor, index: number): Fault[] {
-  const at = ["design", "factorial", "factors", index];
-  const written = levels.map((level) => JSON.stringify(level));
-  const labelFaults =
-    labels === undefined || labels.length === levels.length
-      ? repeated(labels ?? []).map((label) => twice([...at, "labels", label], labels![label]!, "labels"))
-      : [fault([...at, "labels"], `${labels.length} labels`, `${levels.length}, one for each level`, "")];
-  return [
-    ...repeated(written).map((level) => twice([...at, "levels", level], written[level]!, "levels")),
-    ...labelFaults,
-  ];
-}
-
-/** Two factors that set the same place, or a place inside the other's, would undo each other. */
-function overlaps(factors: readonly FileFactor[]): Fault[] {
-  const paths = factors.map(({ path }) => parsePath(path));
-  return paths.flatMap((path, index) => {
-    const other = paths.findIndex((candidate, before) => before < index && isWithin(path, candidate));
-    if (other === -1) return [];
-    const found = `it sets what the factor '${factors[other]!.name}' sets too`;
-    return [
-      fault(["design", "factorial", "factors", index, "path"], found, "a path of its own", "join the two factors"),
-    ];
-  });
-}
-
-function isWithin(one: readonly unknown[] | null, other: readonly unknown[] | null): boolean {
-  if (one === null || other === null) return false;
-  return one.slice(0, other.length).every((step, depth) => step === other[depth]);
-}
-
-function fault(at: readonly (string | number)[], found: string, allowed: string, remedy: string): Fault {
-  return { path: formatPath(at), found, allowed, remedy };
+function tooManyVariants(design: keyof DesignFile, found: string, remedy: string): Fault {
+  return fault(["design", design], found, `${MOST_VARIANTS} or less`, remedy);
 }

@@ -1,46 +1,22 @@
-import { levelWords } from "./levelWords.ts";
-import type { Factor } from "./study.ts";
-import type { StudyFile } from "./studyFile.ts";
+import { toChange } from "./change.ts";
+import type { Draft } from "./draft.ts";
+import { draftFactorial } from "./draftFactorial.ts";
+import { draftLatinHypercube } from "./draftLatinHypercube.ts";
+import { draftOneAtATime } from "./draftOneAtATime.ts";
+import { draftScreening } from "./draftScreening.ts";
+import type { StudyFile } from "./schema/studyFile.ts";
 
-/** A variant before its plan is read. */
-export interface DraftVariant {
-  name: string;
-  levels: number[];
-  set: Record<string, unknown>;
+/** The variants a design of sound shape stands for, in the order of the file. */
+export function draftVariants({ design, seed }: Pick<StudyFile, "design" | "seed">): Draft {
+  if (design?.factorial !== undefined) return draftFactorial(design.factorial);
+  if (design?.oneAtATime !== undefined) return draftOneAtATime(design.oneAtATime);
+  if (design?.latinHypercube !== undefined) return draftLatinHypercube({ seed, ...present(design.latinHypercube) });
+  if (design?.screening !== undefined) return draftScreening({ seed, ...present(design.screening) });
+  const variants = (design?.list ?? []).map(({ name, ...change }) => ({ name, levels: [], ...toChange(change) }));
+  return { dimensions: [], variants, design: { kind: "list" }, baseHasLevels: true };
 }
 
-export interface Draft {
-  factors: Factor[];
-  /** Level values in the order of `factors[i].levels`. */
-  values: unknown[][];
-  /** Without the base. */
-  variants: DraftVariant[];
-}
-
-/** The variants a design stands for, in the order of the file; in a factorial the last factor changes fastest. */
-export function draftVariants(design: StudyFile["design"]): Draft {
-  if (design?.list !== undefined) {
-    return { factors: [], values: [], variants: design.list.map(({ name, set }) => ({ name, levels: [], set })) };
-  }
-  if (design?.factorial === undefined) return { factors: [], values: [], variants: [] };
-  const factors = design.factorial.factors.map(({ name, path, levels, labels }) => ({
-    name,
-    path,
-    levels: labels ?? levels.map((level) => levelWords(level, path)),
-  }));
-  const values = design.factorial.factors.map(({ levels }) => levels);
-  return { factors, values, variants: combinations(values).map((levels) => combined(factors, values, levels)) };
-}
-
-function combinations(values: readonly unknown[][]): number[][] {
-  return values.reduce<number[][]>(
-    (sofar, levels) => sofar.flatMap((before) => levels.map((_, level) => [...before, level])),
-    [[]],
-  );
-}
-
-function combined(factors: readonly Factor[], values: readonly unknown[][], levels: number[]): DraftVariant {
-  const name = factors.map((factor, index) => `${factor.name} ${factor.levels[levels[index]!]}`).join(", ");
-  const set = Object.fromEntries(factors.map((factor, index) => [factor.path, values[index]![levels[index]!]]));
-  return { name, levels, set };
+/** The same without an undefined seed, which would hide the study's. */
+function present<Drawn extends { seed?: string | undefined }>({ seed, ...rest }: Drawn) {
+  return seed === undefined ? rest : { ...rest, seed };
 }

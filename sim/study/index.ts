@@ -19,5 +19,6 @@ export {
 
 // Reading study files
 
+export type { KnownResponse } from "./knownResponse.ts";
 export { readStudy, type StudyOptions, type StudyReading } from "./readStudy.ts";
 export { studyJsonSchema } from "./studyJsonSchema.ts";

@@ -4,14 +4,19 @@ import { type BasePlan, basePlan } from "./basePlan.ts";
 import { buildVariants } from "./buildVariants.ts";
 import { designFaults } from "./designFaults.ts";
 import { draftVariants } from "./draftVariants.ts";
+import { repeated, twice } from "./factorFaults.ts";
+import { joinBase } from "./joinBase.ts";
+import type { KnownResponse } from "./knownResponse.ts";
+import { procedureFaults } from "./procedureFaults.ts";
 import { readOnce } from "./readOnce.ts";
 import { responseFaults } from "./responseFaults.ts";
-import { PLAIN_PROCEDURE, type Study } from "./study.ts";
-import { type StudyFile, studyFile } from "./studyFile.ts";
+import { type StudyFile, studyFile } from "./schema/studyFile.ts";
+import type { Study } from "./study.ts";
+import { toProcedure } from "./toProcedure.ts";
 
 export interface StudyOptions {
-  /** Keys of the responses that can be had from a plan; without it they are not checked. */
-  knownResponses?: (plan: Plan) => string[];
+  /** The responses that can be had from a plan; without it those that the study names are not checked. */
+  knownResponses?: (plan: Plan) => readonly KnownResponse[];
 }
 
 /** `basePlan` is the base plan's JSON as the file wrote it. */
@@ -24,13 +29,16 @@ type SoundBase = Extract<BasePlan, { fault: null }>;
 /**
  * Checks the JSON of a study file, reads its base plan and the plan of every variant. All faults come at once: those of
  * the study, of the base plan, and of each variant beyond the base's own. Paths of files are taken from the study's
- * folder; `files` reads them. In a factorial, the combination that equals the base is the base and is not run twice.
+ * folder; `files` reads them. In a design of factors, the combination that equals the base is the base and is not run
+ * twice.
  */
 export function readStudy(json: unknown, files: TextFiles, options: StudyOptions = {}): StudyReading {
   const shape = studyFile().safeParse(json, { reportInput: true });
   const base = basePlan(json, readOnce(files));
   const reading = base === null || base.fault !== null ? null : readPlan(base.json, base.files);
-  const ownFaults = shape.success ? designFaults(shape.data) : zodFaults(shape.error.issues);
+  const ownFaults = shape.success
+    ? [...designFaults(shape.data), ...procedureFaults(shape.data)]
+    : zodFaults(shape.error.issues);
   const faults = [
     ...ownFaults,
     ...(base?.fault ? [base.fault] : []),
@@ -49,25 +57,26 @@ function withVariants(
   earlier: readonly Fault[],
   options: StudyOptions,
 ): StudyReading {
-  const draft = draftVariants(file.design);
+  const draft = draftVariants(file);
+  const names = draft.dimensions.length > 0 ? generatedNameFaults(file.baseName, draft.variants) : [];
   const built = buildVariants(draft, base, reading.faults);
   const known = reading.plan === null ? undefined : options.knownResponses?.(reading.plan);
-  const faults = [...earlier, ...built.faults, ...(known === undefined ? [] : responseFaults(file.responses, known))];
+  const faults = [...earlier, ...names, ...built.faults, ...(known === undefined ? [] : responseFaults(file, known))];
   if (reading.plan === null || faults.length > 0) return { study: null, basePlan: null, faults };
   const levels = baseLevels(draft, base, reading.plan);
-  const isBase = (variant: { levels: number[] }) => levels.length > 0 && variant.levels.join() === levels.join();
-  const variants = built.variants.filter((variant) => !isBase(variant));
   const first = { name: file.baseName, levels, set: {}, insert: [], remove: [], plan: reading.plan };
-  return { study: toStudy(file, draft.factors, [first, ...variants]), basePlan: base.json, faults: [] };
+  const joined = joinBase(first, built.variants, draft.design);
+  const { name, question, reader, seed, confidence, responses } = file;
+  const { replications, procedure } = toProcedure(file);
+  const factors = draft.dimensions.map(({ name, path, levels }) => ({ name, path, levels }));
+  const study = { name, question, reader, seed, replications, confidence, responses, factors, ...joined, procedure };
+  return { study, basePlan: base.json, faults: [] };
 }
 
-function toStudy(file: StudyFile, factors: Study["factors"], variants: Study["variants"]): Study {
-  const { name, question, reader, seed, replications, confidence, responses } = file;
-  return {
-    ...{ name, question, reader, seed, replications, confidence, responses, factors, variants },
-    design: { kind: "list" },
-    procedure: PLAIN_PROCEDURE,
-  };
+/** Names made of factors and levels can meet by chance; those of a list were looked at with the design. */
+function generatedNameFaults(baseName: string, variants: readonly { name: string }[]): Fault[] {
+  const names = [baseName, ...variants.map(({ name }) => name)];
+  return repeated(names).map((index) => twice(["design"], names[index]!, "variants, the base included"));
 }
 
 function ofBase(fault: Fault, label: string): Fault {

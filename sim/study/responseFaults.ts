@@ -1,17 +1,80 @@
 import { type Fault, formatPath, listWords, nearestWords } from "../plan/index.ts";
+import type { KnownResponse } from "./knownResponse.ts";
+import type { Amount } from "./schema/amount.ts";
+import type { StudyFile } from "./schema/studyFile.ts";
 
-/** The responses asked for that are not among the known ones. */
-export function responseFaults(responses: readonly string[], known: readonly string[]): Fault[] {
-  return responses.flatMap((response, index) => {
-    if (known.includes(response)) return [];
-    const remedy = nearestWords(response, known, "take one of these");
+type At = readonly (string | number)[];
+
+/** What is wrong with the responses a study file names, seen from the base plan: unknown ones, and amounts of the wrong form. */
+export function responseFaults(file: StudyFile, known: readonly KnownResponse[]): Fault[] {
+  const until = untilOf(file);
+  return [
+    ...file.responses.flatMap((response, index) => unknownResponse(response, ["responses", index], known)),
+    ...(until === undefined ? [] : untilFaults(until, known)),
+    ...(file.selection === undefined ? [] : selectionFaults(file.selection, known)),
+    ...file.controls.flatMap((control, index) => {
+      const at = ["controls", index];
+      const unknown = unknownResponse(control.response, [...at, "response"], known);
+      return [...unknown, ...amountFault(control.mean, [...at, "mean"], find(control.response, known))];
+    }),
+  ];
+}
+
+export function untilOf({ replications }: StudyFile) {
+  return typeof replications === "object" ? replications.until : undefined;
+}
+
+type Until = NonNullable<ReturnType<typeof untilOf>>;
+
+function untilFaults({ response, halfWidth }: Until, known: readonly KnownResponse[]): Fault[] {
+  const at = ["replications", "until"];
+  const found = find(response, known);
+  if (halfWidth.form !== "percent")
     return [
-      {
-        path: formatPath(["responses", index]),
-        found: `'${response}' is no response`,
-        allowed: listWords(known),
-        remedy,
-      },
+      ...unknownResponse(response, [...at, "response"], known),
+      ...amountFault(halfWidth, [...at, "halfWidth"], found),
     ];
-  });
+  if (found?.format !== "clock") return unknownResponse(response, [...at, "response"], known);
+  const words = `${halfWidth.written} of a time of day means nothing`;
+  return [fault([...at, "halfWidth"], words, "a time", 'write for example "2 min"')];
+}
+
+function selectionFaults(selection: NonNullable<StudyFile["selection"]>, known: readonly KnownResponse[]): Fault[] {
+  const { response, better, difference } = selection;
+  const found = find(response, known);
+  const undirected = found !== undefined && found.better === null && better === undefined;
+  const remedy = 'write "better": "more" or "better": "less"';
+  return [
+    ...unknownResponse(response, ["selection", "response"], known),
+    ...amountFault(difference, ["selection", "difference"], found),
+    ...(undirected ? [fault(["selection"], `'${response}' has no wanted direction of its own`, "", remedy)] : []),
+  ];
+}
+
+function find(key: string, known: readonly KnownResponse[]): KnownResponse | undefined {
+  return known.find((response) => response.key === key);
+}
+
+function unknownResponse(response: string, at: At, known: readonly KnownResponse[]): Fault[] {
+  const keys = known.map(({ key }) => key);
+  if (keys.includes(response)) return [];
+  const remedy = nearestWords(response, keys, "take one of these");
+  return [fault(at, `'${response}' is no response`, listWords(keys), remedy)];
+}
+
+/** A time in minutes says nothing of heads per hour, and a bare number nothing of a time. */
+function amountFault({ form, written }: Amount, at: At, response: KnownResponse | undefined): Fault[] {
+  if (response === undefined) return [];
+  const isTime = response.format === "clock" || response.format === "duration";
+  if (isTime && form !== "time")
+    return [fault(at, `${written} is no time, and '${response.key}' is one`, "a time", 'write for example "2 min"')];
+  const suits = isTime || form === "number" || (form === "percent" && response.format === "share");
+  if (suits) return [];
+  const allowed = response.format === "share" ? "a share" : "a number in the response's own unit";
+  const example = response.format === "share" ? '"0.5 %" or 0.005' : "5";
+  return [fault(at, `${written} does not suit '${response.key}'`, allowed, `write for example ${example}`)];
+}
+
+function fault(at: At, found: string, allowed: string, remedy: string): Fault {
+  return { path: formatPath(at), found, allowed, remedy };
 }

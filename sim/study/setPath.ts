@@ -6,17 +6,20 @@ import { type Fault, parsePath, resolvePath } from "../plan/index.ts";
  */
 export function setPathInPlace(json: unknown, path: string, value: unknown): Fault | null {
   const steps = parsePath(path);
-  if (steps === null) {
-    const remedy = 'put names with dots or brackets in [""], such as line["cut no. 2"].positions';
-    return {
-      path,
-      found: "this is no path",
-      allowed: 'keys, names and [indexes], such as "line.skinning.buffer"',
-      remedy,
-    };
-  }
+  if (steps === null) return noPath(path);
   const { place, fault } = resolvePath(json, steps);
   if (fault !== null) return { path, ...fault };
   (place.parent as Record<PropertyKey, unknown>)[place.key] = structuredClone(value);
   return null;
+}
+
+/** The fault of a text that cannot be read as a path. */
+export function noPath(path: string): Fault {
+  const remedy = 'put names with dots or brackets in [""], such as line["cut no. 2"].positions';
+  return {
+    path,
+    found: "this is no path",
+    allowed: 'keys, names and [indexes], such as "line.skinning.buffer"',
+    remedy,
+  };
 }

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { studyFile } from "./studyFile.ts";
+import { studyFile } from "./schema/studyFile.ts";
 
 /** The JSON Schema (draft 2020-12) of study files, made from the validator itself. */
 export function studyJsonSchema(): Record<string, unknown> {

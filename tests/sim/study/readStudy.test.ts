@@ -232,7 +232,7 @@ describe("faults", () => {
       "replications: 0 is too small; allowed: 1 or more",
       "confidence: 95 is too large; allowed: 0.9999 or less",
       'design.list[0].set: an empty object changes nothing; allowed: paths with their new values; write for example { "line.skinning.buffer": 12 }',
-      "nam: unknown key; allowed: '$schema', 'name', 'question', 'reader', 'plan', 'baseName', 'seed', 'replications', 'confidence', 'responses', 'design'; did you mean 'name'?",
+      "nam: unknown key; allowed: '$schema', 'name', 'question', 'reader', 'plan', 'baseName', 'seed', 'replications', 'antithetic', 'controls', 'confidence', 'errorRate', 'selection', 'responses', 'design'; did you mean 'name'?",
       'plan.target: 600 has no unit; allowed: a rate in /d, /h, /min or /s; write for example "620 /h"',
     ]);
   });
@@ -289,12 +289,15 @@ describe("faults", () => {
 
   it("of an empty design", () => {
     expect(messages(studyWith({}))).toEqual([
-      "design: an empty object; allowed: exactly one of list, factorial; keep one",
+      "design: an empty object; allowed: exactly one of list, factorial, oneAtATime, latinHypercube, screening; keep one",
     ]);
   });
 
   it("of responses that the plan cannot give, where the known ones are passed in", () => {
-    const knownResponses = () => ["headsOut", "finish"];
+    const knownResponses = () => [
+      { key: "headsOut", format: "number", better: "more" } as const,
+      { key: "finish", format: "clock", better: "less" } as const,
+    ];
     expect(messages(studyWith(undefined, { responses: ["finish", "headOut"] }), { knownResponses })).toEqual([
       "responses[1]: 'headOut' is no response; allowed: 'headsOut', 'finish'; did you mean 'headsOut'?",
     ]);
