@@ -1,7 +1,7 @@
 import process from "node:process";
 import { setImmediate } from "node:timers/promises";
 import type { StudyResults } from "../results/index.ts";
-import { type RunOptions, runStudy } from "../run/index.ts";
+import { inThisThread, type RunOptions, runStudy } from "../run/index.ts";
 import type { Study } from "../study/index.ts";
 import { progress } from "./progress.ts";
 import type { Terminal } from "./terminal.ts";
@@ -10,9 +10,10 @@ import { untilInterrupted } from "./untilInterrupted.ts";
 /** Runs a study with its progress on the terminal; Ctrl-C stops it. */
 export async function simulateStudy(terminal: Terminal, study: Study, options: RunOptions): Promise<StudyResults> {
   const shown = progress(terminal, () => performance.now());
+  const runner = options.runner ?? inThisThread(setImmediate);
   try {
     return await untilInterrupted(process, (signal) =>
-      runStudy(study, { ...options, signal, pause: setImmediate, progress: shown.update }),
+      runStudy(study, { ...options, runner, signal, progress: shown.update }),
     );
   } finally {
     shown.end();

@@ -1,11 +1,16 @@
-import { type ResponseInfo, responsesOf, usualResponses } from "../observations/index.ts";
+import type { DayRecord } from "../engine/index.ts";
+import type { ResponseInfo } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { Difference, Estimate, StudyResults, VariantResults } from "../results/index.ts";
 import { estimate, pairedDifference } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
-import type { DayOutcome } from "./daySimulator.ts";
+import { askedKeys, knownResponses, UNFINISHED } from "./daySource.ts";
 
-const UNFINISHED = "unfinished";
+/** What is known of a day: its measures, and the day itself for the first replication. */
+export interface DayOutcome {
+  values: Record<string, number | null>;
+  day: DayRecord | null;
+}
 
 /** What results say about how they were made. */
 export interface Provenance {
@@ -53,12 +58,8 @@ export function assembleResults(
  * itself the response that says so joins them unasked: means over such days must not be read without it.
  */
 function reportedResponses(study: Study, outcomes: readonly (readonly DayOutcome[])[]): ResponseInfo[] {
-  const known = new Map<string, ResponseInfo>();
-  for (const { plan } of study.variants) {
-    for (const response of responsesOf(plan)) if (!known.has(response.key)) known.set(response.key, response);
-  }
-  const asked =
-    study.responses.length > 0 ? study.responses : study.variants.flatMap(({ plan }) => usualResponses(plan));
+  const known = knownResponses(study);
+  const asked = askedKeys(study);
   const someUnfinished = outcomes.some((days) => days.some(({ values }) => values[UNFINISHED] === 1));
   const keys = new Set(someUnfinished ? [...asked, UNFINISHED] : asked);
   return [...keys].map((key) => {

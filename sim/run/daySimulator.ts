@@ -1,32 +1,45 @@
-import { type DayRecord, runDay } from "../engine/index.ts";
+import { runDay } from "../engine/index.ts";
 import { type CompiledLine, compileLine } from "../line/index.ts";
 import { measure } from "../observations/index.ts";
-import type { Plan } from "../plan/index.ts";
-import type { DayTask } from "./dayTasks.ts";
+import { drawsOf } from "../study/index.ts";
+import type { Batch } from "./batch.ts";
+import type { DaySource } from "./daySource.ts";
+import type { BatchResult, SimulatedDay } from "./simulatedDay.ts";
 
-/** What is kept of a simulated day: its measures, and the day itself where the task says so. */
-export interface DayOutcome {
-  values: Record<string, number | null>;
-  day: DayRecord | null;
-}
-
-/** Simulates one day after another; each variant's line is compiled once. */
+/**
+ * Simulates days of a study; each variant's line is compiled when it is first met, and once. A replication has the same
+ * random numbers in every variant: differences are of the variants, not of the luck (common random numbers).
+ */
 export class DaySimulator {
-  readonly #plans: readonly Plan[];
-  readonly #seed: string;
-  readonly #check: boolean;
+  readonly #source: DaySource;
   readonly #lines: (CompiledLine | undefined)[] = [];
 
-  constructor(plans: readonly Plan[], seed: string, check: boolean) {
-    this.#plans = plans;
-    this.#seed = seed;
-    this.#check = check;
+  constructor(source: DaySource) {
+    this.#source = source;
   }
 
-  simulate({ variant, replication, traces, keepDay }: DayTask): DayOutcome {
-    const plan = this.#plans[variant]!;
+  simulate(variant: number, replication: number): SimulatedDay {
+    const { plans, seed, keys, check } = this.#source;
+    const plan = plans[variant]!;
     this.#lines[variant] ??= compileLine(plan);
-    const day = runDay(this.#lines[variant], { seed: this.#seed, replication, traces, check: this.#check });
-    return { values: measure(day, plan), day: keepDay ? day : null };
+    const keep = replication === 0;
+    const traces = keep ? this.#source.traces : "none";
+    const day = runDay(this.#lines[variant], { seed, ...drawsOf(this.#source, replication), traces, check });
+    const measured = measure(day, plan);
+    return { variant, replication, values: keys.map((key) => measured[key] ?? null), day: keep ? day : null };
+  }
+
+  /** A day that fails does so alone: the others of its batch are simulated. Ends early once `stopped` says so. */
+  simulateBatch({ variant, first, count }: Batch, stopped: () => boolean = () => false): BatchResult {
+    const result: BatchResult = { days: [], failed: [] };
+    for (let replication = first; replication < first + count && !stopped(); replication++) {
+      try {
+        result.days.push(this.simulate(variant, replication));
+      } catch (error) {
+        const message = error instanceof Error ? error.message : String(error);
+        result.failed.push({ variant, replication, message });
+      }
+    }
+    return result;
   }
 }

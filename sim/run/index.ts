@@ -1,6 +1,16 @@
-/** Spreads (variant, replication) and gathers the results. */
+/**
+ * Spreads (variant, replication) and gathers the results. Other threads, the journal and the queue are rooms of their
+ * own below this one: they need Node, this one runs in a browser too.
+ */
 
 export type { Provenance } from "./assembleResults.ts";
-export type { TraceKind } from "./dayTasks.ts";
+// For places that simulate days
+export { type Batch, countDays, splitBatches } from "./batch.ts";
+export type { DayRunner, OpenRunner } from "./dayRunner.ts";
+export { DaySimulator } from "./daySimulator.ts";
+export { type DaySource, daySource, type TraceKind } from "./daySource.ts";
+export { DaysFailed } from "./daysFailed.ts";
+export { inThisThread } from "./inThisThread.ts";
 export { runSingleDay, type SingleDayOptions } from "./runSingleDay.ts";
-export { type RunOptions, runStudy } from "./runStudy.ts";
+export { type DayJournal, type RunOptions, runStudy } from "./runStudy.ts";
+export type { BatchResult, FailedDay, SimulatedDay } from "./simulatedDay.ts";

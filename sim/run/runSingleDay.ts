@@ -1,8 +1,10 @@
+import { runDay } from "../engine/index.ts";
+import { compileLine } from "../line/index.ts";
+import { measure } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { StudyResults } from "../results/index.ts";
 import { assembleResults, type Provenance } from "./assembleResults.ts";
-import { DaySimulator } from "./daySimulator.ts";
-import type { TraceKind } from "./dayTasks.ts";
+import type { TraceKind } from "./daySource.ts";
 import { singleDayStudy } from "./singleDayStudy.ts";
 
 export interface SingleDayOptions extends Provenance {
@@ -18,7 +20,6 @@ export interface SingleDayOptions extends Provenance {
  */
 export function runSingleDay(plan: Plan, seed: string, traces: TraceKind, options: SingleDayOptions): StudyResults {
   const { replication = 0, check = false } = options;
-  const simulator = new DaySimulator([plan], seed, check);
-  const outcome = simulator.simulate({ variant: 0, replication, traces, keepDay: true });
-  return assembleResults(singleDayStudy(plan, seed), [[outcome]], options);
+  const day = runDay(compileLine(plan), { seed, replication, traces, check });
+  return assembleResults(singleDayStudy(plan, seed), [[{ values: measure(day, plan), day }]], options);
 }

@@ -1,47 +1,91 @@
 import type { StudyResults } from "../results/index.ts";
 import type { Study } from "../study/index.ts";
-import { assembleResults, type Provenance } from "./assembleResults.ts";
-import { type DayOutcome, DaySimulator } from "./daySimulator.ts";
-import { dayTasks, type TraceKind } from "./dayTasks.ts";
+import { assembleResults, type DayOutcome, type Provenance } from "./assembleResults.ts";
+import { countDays } from "./batch.ts";
+import { DayLedger } from "./dayLedger.ts";
+import type { DayRunner, OpenRunner } from "./dayRunner.ts";
+import { type DaySource, daySource, type TraceKind } from "./daySource.ts";
+import { DaysFailed } from "./daysFailed.ts";
+import { inThisThread } from "./inThisThread.ts";
+import type { FailedDay, SimulatedDay } from "./simulatedDay.ts";
+
+/** Days that outlive the run: those known from an earlier, unfinished run of the same study, and a place for new ones. */
+export interface DayJournal {
+  known: Iterable<SimulatedDay>;
+  note(day: SimulatedDay): void;
+}
 
 export interface RunOptions extends Provenance {
   /** Traces of each variant's replication 0; "binned" when left out. */
   traces?: TraceKind;
   /** Conservation of heads checked at every event (slow). */
   check?: boolean;
-  /** Called after each day with the number of days done and of all. */
+  /** Called after each day with the number of days done and of all, those known from a journal counted in both. */
   progress?: (done: number, total: number) => void;
   /** Stops the run between two days; the promise is then rejected with the signal's reason. */
   signal?: AbortSignal;
-  /** Gives way to timers, clicks and signals between two days; a timer of 0 ms when left out. */
-  pause?: () => Promise<void>;
+  /** Where the days are simulated; one after another in this thread when left out. */
+  runner?: OpenRunner;
+  journal?: DayJournal;
 }
 
 /**
  * Simulates every variant of a study on the same replications and compares them with the base case.
  *
- * Days are independent tasks whose outcomes are put in place by variant and replication number, so the order in which
- * they are finished cannot show in the results. The results are a pure function of the study and of `gambrel`,
- * `command` and `traces`.
+ * Days are independent tasks whose outcomes are put in place by variant and replication number, so neither where they
+ * are simulated nor the order in which they are finished can show in the results. The results are a pure function of
+ * the study and of `gambrel`, `command` and `traces`. A day that fails does not keep the others from being simulated
+ * and noted; the promise is rejected when they are through.
  */
 export async function runStudy(study: Study, options: RunOptions): Promise<StudyResults> {
-  const plans = study.variants.map(({ plan }) => plan);
-  const simulator = new DaySimulator(plans, study.seed, options.check ?? false);
-  const tasks = dayTasks(study, options.traces ?? "binned");
-  const outcomes: DayOutcome[][] = plans.map(() => []);
-  let done = 0;
-  for (const task of tasks) {
-    options.signal?.throwIfAborted();
-    outcomes[task.variant]![task.replication] = simulator.simulate(task);
-    done += 1;
-    options.progress?.(done, tasks.length);
-    await (options.pause ?? shortTimer)();
+  const source = daySource(study, options.traces ?? "binned", options.check ?? false);
+  const ledger = new DayLedger(study.variants.length);
+  for (const day of options.journal?.known ?? []) ledger.place(day);
+  const runner = await (options.runner ?? inThisThread())(source);
+  try {
+    await simulateMissing(study, ledger, runner, options);
+  } finally {
+    await runner.close();
   }
-  options.signal?.throwIfAborted();
-  return assembleResults(study, outcomes, options);
+  return assembleResults(study, outcomes(study, source, ledger), options);
 }
 
-/** Exists in Node and in browsers alike. */
-function shortTimer(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, 0));
+/** Brings every variant to its number of days. */
+async function simulateMissing(
+  study: Study,
+  ledger: DayLedger,
+  runner: DayRunner,
+  { journal, progress, signal }: RunOptions,
+): Promise<void> {
+  const batches = study.variants.flatMap((_, variant) => ledger.missing(variant, study.replications));
+  const total = ledger.count + countDays(batches);
+  const failed: FailedDay[] = [];
+  if (ledger.count > 0) progress?.(ledger.count, total);
+  const take = (day: SimulatedDay): void => {
+    if (!ledger.place(day)) return;
+    journal?.note(day);
+    progress?.(ledger.count, total);
+  };
+  await runner.run(
+    batches,
+    (result) => {
+      for (const day of result.days) take(day);
+      failed.push(...result.failed);
+    },
+    signal,
+  );
+  signal?.throwIfAborted();
+  if (failed.length > 0)
+    throw new DaysFailed(
+      failed,
+      study.variants.map(({ name }) => name),
+    );
+}
+
+function outcomes(study: Study, { keys }: DaySource, ledger: DayLedger): DayOutcome[][] {
+  return study.variants.map((_, variant) =>
+    ledger.daysOf(variant).map(({ values, day }): DayOutcome => {
+      return { values: Object.fromEntries(keys.map((key, index) => [key, values[index]!])), day };
+    }),
+  );
 }

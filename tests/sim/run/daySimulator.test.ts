@@ -1,24 +1,44 @@
 import { describe, expect, it } from "vitest";
 import { compileLine, measure, runDay } from "../../../sim/index.ts";
 import { DaySimulator } from "../../../sim/run/daySimulator.ts";
-import { readSmallPlan } from "../../support/readSmallPlan.ts";
+import { daySource } from "../../../sim/run/daySource.ts";
+import { SLOWER_PLAN, threeVariants } from "../../support/threeVariants.ts";
 
-const PLAN = readSmallPlan();
+const SOURCE = daySource(threeVariants({ responses: ["carcasses", "headsPerHour"] }), "exact", false);
 
 describe("DaySimulator", () => {
-  const simulator = new DaySimulator([PLAN], "s", false);
-
-  it("gives the measures of the day with that seed and replication, whatever was simulated before", () => {
-    const direct = measure(runDay(compileLine(PLAN), { seed: "s", replication: 2 }), PLAN);
-    const task = { variant: 0, replication: 2, traces: "none" as const, keepDay: false };
-    expect(simulator.simulate(task).values).toEqual(direct);
-    simulator.simulate({ ...task, replication: 5 });
-    expect(simulator.simulate(task).values).toEqual(direct);
+  it("gives the kept measures of the day with that seed and replication, whatever was simulated before", () => {
+    const simulator = new DaySimulator(SOURCE);
+    const day = measure(runDay(compileLine(SLOWER_PLAN), { seed: "seed", replication: 2 }), SLOWER_PLAN);
+    const direct = [day.carcasses, day.headsPerHour, day.unfinished];
+    expect(simulator.simulate(1, 2).values).toEqual(direct);
+    simulator.simulate(1, 5);
+    simulator.simulate(0, 2);
+    expect(simulator.simulate(1, 2)).toEqual({ variant: 1, replication: 2, values: direct, day: null });
   });
 
-  it("keeps the day only where the task says so", () => {
-    const task = { variant: 0, replication: 0, traces: "none" as const, keepDay: false };
-    expect(simulator.simulate(task).day).toBeNull();
-    expect(simulator.simulate({ ...task, keepDay: true }).day!.replication).toBe(0);
+  it("keeps the day of replication 0, with its traces", () => {
+    expect(new DaySimulator(SOURCE).simulate(0, 0).day!.traces!.out.kind).toBe("exact");
+  });
+
+  it("has null for a response that the variant does not know", () => {
+    const simulator = new DaySimulator({ ...SOURCE, keys: ["carcasses", "of another plan"] });
+    expect(simulator.simulate(0, 1).values[1]).toBeNull();
+  });
+
+  it("simulates a batch day by day, stopping before a day when told to", () => {
+    const simulator = new DaySimulator(SOURCE);
+    let asked = 0;
+    const { days, failed } = simulator.simulateBatch({ variant: 0, first: 3, count: 5 }, () => ++asked > 2);
+    expect(days.map(({ replication }) => replication)).toEqual([3, 4]);
+    expect(failed).toEqual([]);
+  });
+
+  it("tells of each day that fails, with its message, and goes on", () => {
+    const broken = { ...SOURCE, plans: [{ ...SLOWER_PLAN, line: null as never }] };
+    const { days, failed } = new DaySimulator(broken).simulateBatch({ variant: 0, first: 0, count: 2 });
+    expect(days).toEqual([]);
+    expect(failed.map(({ replication }) => replication)).toEqual([0, 1]);
+    expect(failed[0]!.message).toMatch(/null/);
   });
 });

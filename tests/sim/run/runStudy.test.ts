@@ -1,44 +1,21 @@
 import { describe, expect, it } from "vitest";
-import { compileLine, type Plan, runDay, type Study, type StudyResults } from "../../../sim/index.ts";
+import { compileLine, runDay, type Study, type StudyResults } from "../../../sim/index.ts";
 import { measure } from "../../../sim/observations/index.ts";
 import { stableJson } from "../../../sim/results/index.ts";
-import { type RunOptions, runStudy } from "../../../sim/run/index.ts";
+import {
+  type DayRunner,
+  DaySimulator,
+  inThisThread,
+  type OpenRunner,
+  type RunOptions,
+  runStudy,
+  type SimulatedDay,
+} from "../../../sim/run/index.ts";
 import { PLAIN_PROCEDURE } from "../../../sim/study/index.ts";
-import { readSmallPlan } from "../../support/readSmallPlan.ts";
-
-const PLAN = readSmallPlan();
-const SLOWER: Plan = {
-  ...PLAN,
-  line: PLAN.line.map((stage) =>
-    stage.name === "skinning" && stage.kind === "station"
-      ? { ...stage, cycleSeconds: { family: "lognormal", mean: 30, cv: 0.3 } }
-      : stage,
-  ),
-};
-
-function study(change: Partial<Study> = {}): Study {
-  return {
-    name: "Study",
-    question: "Which?",
-    reader: "tests",
-    seed: "seed",
-    replications: 4,
-    confidence: 0.95,
-    responses: ["headsPerHour", "carcasses"],
-    factors: [],
-    variants: [
-      { name: "base", levels: [], set: {}, insert: [], remove: [], plan: PLAN },
-      { name: "slower", levels: [], set: {}, insert: [], remove: [], plan: SLOWER },
-      { name: "base again", levels: [], set: {}, insert: [], remove: [], plan: PLAN },
-    ],
-    design: { kind: "list" },
-    procedure: PLAIN_PROCEDURE,
-    ...change,
-  };
-}
+import { SLOWER_PLAN, threeVariants } from "../../support/threeVariants.ts";
 
 function run(change: Partial<Study> = {}, options: Partial<RunOptions> = {}): Promise<StudyResults> {
-  return runStudy(study(change), { gambrel: "1.2.3", command: "c", ...options });
+  return runStudy(threeVariants(change), { gambrel: "1.2.3", command: "c", ...options });
 }
 
 describe("runStudy", () => {
@@ -50,8 +27,8 @@ describe("runStudy", () => {
 
   it("gives each replication the day of that seed and number", async () => {
     const { variants } = await run();
-    const line = compileLine(SLOWER);
-    const alone = [0, 1, 2, 3].map((replication) => measure(runDay(line, { seed: "seed", replication }), SLOWER));
+    const line = compileLine(SLOWER_PLAN);
+    const alone = [0, 1, 2, 3].map((replication) => measure(runDay(line, { seed: "seed", replication }), SLOWER_PLAN));
     expect(variants[1]!.values.headsPerHour).toEqual(alone.map((values) => values.headsPerHour));
   });
 
@@ -101,9 +78,9 @@ describe("runStudy", () => {
         progress: (days) => {
           done = days;
         },
-        pause: async () => {
+        runner: inThisThread(async () => {
           if (done === 2) controller.abort(new Error("enough"));
-        },
+        }),
       },
     );
     await expect(stopped).rejects.toThrow("enough");
@@ -114,5 +91,73 @@ describe("runStudy", () => {
     const { variants } = await run({ replications: 1 });
     expect(variants[0]!.estimates.headsPerHour).toMatchObject({ n: 1, halfWidth: null });
     expect(variants[1]!.differences!.headsPerHour!.words).toMatch(/Not enough replications/);
+  });
+
+  it("takes known days from a journal, notes the others, and ends with the same bytes", async () => {
+    const noted: SimulatedDay[] = [];
+    const whole = stableJson(await run({}, { journal: { known: [], note: (day) => noted.push(day) } }));
+    expect(noted).toHaveLength(12);
+    const known = noted.filter((_, index) => index % 3 !== 1).reverse();
+    const seen: number[] = [];
+    const later: SimulatedDay[] = [];
+    const options = { journal: { known, note: (day: SimulatedDay) => later.push(day) } };
+    const resumed = await run({}, { ...options, progress: (done) => seen.push(done) });
+    expect(stableJson(resumed)).toBe(whole);
+    expect(seen).toEqual([8, 9, 10, 11, 12]);
+    expect(later.map(({ variant, replication }) => `${variant}/${replication}`)).toEqual(["0/1", "1/0", "1/3", "2/2"]);
+  });
+
+  it("passes over a day that comes twice", async () => {
+    const noted: SimulatedDay[] = [];
+    const twice: OpenRunner = (source) => {
+      const simulator = new DaySimulator(source);
+      return {
+        async run(batches, done) {
+          for (const batch of [...batches, ...batches].reverse()) done(simulator.simulateBatch(batch));
+        },
+        async close() {},
+      };
+    };
+    const doubled = await run({}, { runner: twice, journal: { known: [], note: (day) => noted.push(day) } });
+    expect(stableJson(doubled)).toBe(stableJson(await run()));
+    expect(noted).toHaveLength(12);
+  });
+
+  it("lets a day that fails fail alone, and says which one it was", async () => {
+    const noted: SimulatedDay[] = [];
+    const poisoned: OpenRunner = (source) => {
+      const here = inThisThread()(source) as DayRunner;
+      return {
+        ...here,
+        run: (batches, done, signal) =>
+          here.run(
+            batches,
+            ({ days, failed }) => {
+              const bad = days.filter(({ variant, replication }) => variant === 1 && replication === 2);
+              const message = "the chain broke";
+              done({
+                days: days.filter((day) => !bad.includes(day)),
+                failed: [...failed, ...bad.map(({ variant, replication }) => ({ variant, replication, message }))],
+              });
+            },
+            signal,
+          ),
+      };
+    };
+    const failing = run({}, { runner: poisoned, journal: { known: [], note: (day) => noted.push(day) } });
+    await expect(failing).rejects.toThrow(
+      /^1 day could not be simulated: variant "slower", replication 2: the chain broke$/,
+    );
+    expect(noted).toHaveLength(11);
+  });
+
+  it("mirrors the draws of every second day of antithetic pairs", async () => {
+    const procedure = { ...PLAIN_PROCEDURE, antithetic: true };
+    const { variants } = await run({ procedure });
+    const line = compileLine(SLOWER_PLAN);
+    const alone = [0, 1].flatMap((replication) =>
+      [false, true].map((antithetic) => measure(runDay(line, { seed: "seed", replication, antithetic }), SLOWER_PLAN)),
+    );
+    expect(variants[1]!.values.headsPerHour).toEqual(alone.map((values) => values.headsPerHour));
   });
 });

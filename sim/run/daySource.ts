@@ -1,0 +1,48 @@
+import { type ResponseInfo, responsesOf, usualResponses } from "../observations/index.ts";
+import type { Plan } from "../plan/index.ts";
+import type { Procedure, Study } from "../study/index.ts";
+
+/** How much of a day's course is kept: nothing, bins that lose no peak, or every step. */
+export type TraceKind = "none" | "binned" | "exact";
+
+/** The response that says a day did not end by itself; always kept, so that no mean over such days goes unmarked. */
+export const UNFINISHED = "unfinished";
+
+/** All that is needed to simulate any day of a study, as plain data that can go to another thread. */
+export interface DaySource {
+  seed: string;
+  /** Whether days come in antithetic pairs. */
+  procedure: Procedure;
+  /** One per variant. */
+  plans: readonly Plan[];
+  /** The responses that are kept of each day, in this order. */
+  keys: readonly string[];
+  /** Traces of each variant's replication 0. */
+  traces: TraceKind;
+  /** Conservation of heads checked at every event (slow). */
+  check: boolean;
+}
+
+export function daySource(study: Study, traces: TraceKind, check: boolean): DaySource {
+  const plans = study.variants.map(({ plan }) => plan);
+  return { seed: study.seed, procedure: study.procedure, plans, keys: keptKeys(study), traces, check };
+}
+
+/** What the study asks for, the usual responses when it asks for nothing; `UNFINISHED` is among them in any case. */
+function keptKeys(study: Study): string[] {
+  return [...new Set([...askedKeys(study), UNFINISHED])];
+}
+
+/** Keys of the responses a study reports, its headline first; the usual ones of all variants when it names none. */
+export function askedKeys({ responses, variants }: Study): string[] {
+  return responses.length > 0 ? [...responses] : [...new Set(variants.flatMap(({ plan }) => usualResponses(plan)))];
+}
+
+/** What each response is; of one that several variants have, as the first of them says. */
+export function knownResponses({ variants }: Study): Map<string, ResponseInfo> {
+  const known = new Map<string, ResponseInfo>();
+  for (const { plan } of variants) {
+    for (const response of responsesOf(plan)) if (!known.has(response.key)) known.set(response.key, response);
+  }
+  return known;
+}

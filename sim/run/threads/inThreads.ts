@@ -1,0 +1,31 @@
+import { type Batch, type BatchResult, countDays, type OpenRunner, splitBatches } from "../index.ts";
+import { batchSize } from "./batchSize.ts";
+import { StopFlag } from "./stopFlag.ts";
+import type { StudyThreadData } from "./studyThread.ts";
+import { threadPool } from "./threadPool.ts";
+
+/**
+ * Simulates in so many worker threads. Each is given the study once and compiles each variant's line at most once; only
+ * numbers travel back, and the first day of each variant.
+ */
+export function inThreads(threads: number): OpenRunner {
+  return (source) => {
+    const flag = new StopFlag();
+    const data: StudyThreadData = { source, stop: flag.shared };
+    const pool = threadPool<Batch, BatchResult>({ beside: import.meta.url, name: "studyThread" }, threads, data);
+    return {
+      async run(batches, done, signal) {
+        const stop = (): void => flag.raise();
+        signal?.addEventListener("abort", stop);
+        try {
+          const parts = splitBatches(batches, batchSize(countDays(batches), threads));
+          await Promise.all(parts.map(async (part) => done(await pool.run(part))));
+        } finally {
+          signal?.removeEventListener("abort", stop);
+        }
+        signal?.throwIfAborted();
+      },
+      close: () => pool.destroy(),
+    };
+  };
+}
