@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import type { Breakdown, Plan, Stage, Supply } from "../../sim/plan/plan.ts";
+import type { Breakdown, Plan, Removal, Stage, Supply } from "../../sim/plan/plan.ts";
 import type { Varying } from "../../sim/random/index.ts";
 import { constant, crew, dwell, exponential, pause, planOf, station } from "./plans.ts";
 
@@ -21,7 +21,7 @@ const breakdown: fc.Arbitrary<Breakdown> = fc.record({
 });
 
 const optionalTravel = fc.option(time, { freq: 2, nil: null });
-const removals = fc.oneof(fc.constant([]), fc.constant([{ as: "condemned", share: 0.1 }]));
+const removals: fc.Arbitrary<Removal[]> = fc.boolean().map((some) => (some ? [{ as: "condemned", share: 0.1 }] : []));
 
 const workStation = fc
   .record({
