@@ -32,6 +32,10 @@ export interface DayRecord {
   /** Arrival (of the load, or of the head in a stream) to leaving the line, carcasses only. */
   timeInSystem: Tally;
   loads: LoadRecord[];
+  chains: ChainRecord[];
+  gates: GateRecord[];
+  vessels: VesselRecord[];
+  masses: MassRecord;
   /** Crates standing in lairage; null without loads. */
   lairage: QueueRecord | null;
   traces: Traces | null;
@@ -64,7 +68,7 @@ export interface HeadCounts {
 export interface StageRecord {
   name: string;
   section: string;
-  kind: "crates" | "station" | "dwell";
+  kind: "crates" | "station" | "dwell" | "chain" | "chain station";
   /** Places before the positions (Infinity: no limit); for a dwell stage its places. */
   places: number;
   positions: number;
@@ -75,6 +79,49 @@ export interface StageRecord {
   /** Position-seconds in each of STATES; they add up to positions x time watched (dwell without limit: empty). */
   stateSeconds: number[];
   stops: number;
+  /** Heads that passed unworked (weight outside the machine's range), left a window unfinished, or were sent elsewhere. */
+  unworked: number;
+  unfinished: number;
+  diverted: number;
+  /** Seconds in which the first waiting head was held back by a gate or a due stop. */
+  heldSeconds: number;
+  /** Heat taken out of the carcasses by a computed chilling stage, joules; 0 elsewhere. */
+  heatJoules: number;
+}
+
+/** Kilograms. Live = by-products + out (by destination) + still on the line, to rounding. */
+export interface MassRecord {
+  liveKg: number;
+  byProductsKg: Record<string, number>;
+  outKg: Record<string, number>;
+  onLineKg: number;
+}
+
+export interface ChainRecord {
+  name: string;
+  /** Shackles that passed the loading point from the first head hung to the last, and how many of them stayed empty. */
+  shackles: number;
+  gaps: number;
+  /** Of the gaps: no shackle was back from the washer. */
+  missingShackles: number;
+  /** Seconds the chain stood: a station was down, a head was not finished, the unloading point was full, a planned pause. */
+  standSeconds: { down: number; unfinished: number; unloading: number; pause: number };
+}
+
+export interface GateRecord {
+  name: string;
+  atMost: number;
+  mean: number;
+  max: number;
+}
+
+export interface VesselRecord {
+  name: string;
+  emptied: number;
+  maxKg: number;
+  spilledKg: number;
+  /** Seconds it was full and its stages stood. */
+  fullSeconds: number;
 }
 
 export interface QueueRecord {
@@ -122,10 +169,12 @@ export interface LoadRecord {
   crates: number;
   dueSeconds: number;
   arrivedSeconds: number;
-  /** Last crate off the lorry. */
-  unloadedSeconds: number;
+  /** Last crate off the lorry; null when some stayed on it. */
+  unloadedSeconds: number | null;
   /** Last head taken out of its crates; null when some stayed in lairage. */
   emptiedSeconds: number | null;
+  /** The lorry left: at once when unloaded, or with its empty crates when the plan follows them; null while it waits. */
+  leftSeconds: number | null;
 }
 
 export interface Traces {

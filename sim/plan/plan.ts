@@ -16,6 +16,13 @@ export interface Plan {
   /** Stages in the order heads pass them. The first one takes heads out of the crates. */
   line: Stage[];
   limits: TimeLimit[];
+  gates: Gate[];
+  /** Vessels that by-products run into; the stages say what runs where. */
+  vessels: Vessel[];
+  /** What it all costs and earns; null when the plan gives no money. */
+  money: Money | null;
+  /** What stays on the carcass, in words: a dressing percentage means nothing without it. */
+  dressing: string;
   /** Heads per hour the owner wants, or null. Drawn and reported, never enforced. */
   targetHeadsPerSecond: number | null;
 }
@@ -42,6 +49,12 @@ export interface DayPlan {
   shifts: Shift[];
   breaks: Break[];
   closing: Closing;
+  /** Checks before the first head of the day: crews are there but begin so much after the first shift's start. */
+  preStartSeconds: number;
+  /** Cleaning after the last work; null for none. */
+  cleaning: { seconds: number; crews: string[] } | null;
+  /** No planned stop may leave a head on this stretch; null when the plan names none. */
+  safeStop: SafeStop | null;
   /** The run is stopped, and says so, when the simulated clock passes this many seconds. */
   ceilingSeconds: number;
 }
@@ -50,6 +63,17 @@ export interface Shift {
   name: string;
   fromSeconds: number;
   toSeconds: number;
+}
+
+/**
+ * The stretch that must be empty before anybody who works on it leaves for a break (from stunning to the end of bleeding,
+ * say). When a planned stop is due, no head begins the stretch any more; its crews go when the last head is through.
+ */
+export interface SafeStop {
+  /** Stage whose starting is held back when a stop is due. */
+  from: string;
+  /** A head is through at the end of this stage. */
+  to: string;
 }
 
 /** A planned pause of the named crews and machines-with-pauses; a head in hand is finished first. */
@@ -74,9 +98,9 @@ export type Closing = { rule: "finish" } | { rule: "stop hanging"; atSeconds: nu
 export type Supply =
   | { kind: "loads"; loads: Load[] }
   /** Single heads arriving one by one; `whenFull` says what happens when the first stage has no place. */
-  | { kind: "stream"; interarrival: Varying; heads: number; whenFull: "wait" | "turn away" }
+  | { kind: "stream"; interarrival: Varying; heads: number; whenFull: "wait" | "turn away"; liveWeightKg: Varying }
   /** The first stage never starves: a capacity run of so many heads. */
-  | { kind: "saturated"; heads: number };
+  | { kind: "saturated"; heads: number; liveWeightKg: Varying };
 
 /** One lorry's crates. */
 export interface Load {
@@ -90,19 +114,48 @@ export interface Load {
   liveWeightKg: Varying;
 }
 
-/** Crates: lorry -> unloading -> lairage -> feeding -> hanging point, where they are emptied head by head. */
+export const WAYS = ["hand-slid", "lift", "automatic"] as const;
+/**
+ * hand-slid: crates slid by hand on rollers and hosed down. lift: a lift presents the top crate of a stack, one operator
+ * pushes crates, an in-line washer, restacking by hand. automatic: pallets by fork-lift onto a feed conveyor, destacking
+ * one level at a time, washer, restacking, pallets out.
+ */
+export type Way = (typeof WAYS)[number];
+
+/**
+ * Crates: lorry -> unloading -> lairage -> feeding -> hanging point, where they are emptied head by head -> washing ->
+ * restacking -> (pallets out) -> lorry. `toHanging` has the steps before the hanging point, the lairage being the places
+ * before the last of them; `back` those after it, empty when the plan does not follow the empty crates.
+ */
 export interface LiveHandling {
-  unloading: CrateStep;
-  lairageCrates: number;
-  feeding: CrateStep;
+  way: Way;
+  toHanging: CrateStep[];
+  back: CrateStep[];
   /** Crates that stand at the hanging point at once, the one being emptied included. */
   cratesAtHanging: number;
+  /** A finite number of crates in circulation; null for as many as the loads bring. */
+  fleet: Fleet | null;
 }
 
+/** A lorry comes only when the fleet has crates for it: those that left the plant are back full after `awaySeconds`. */
+export interface Fleet {
+  crates: number;
+  awaySeconds: number;
+}
+
+/** A work step on crates. It takes up to `cratesPerCycle` of those waiting (a stack, a level, a pallet) in one cycle. */
 export interface CrateStep {
+  name: string;
+  /** Crates that can wait before it; Infinity for no limit. */
+  places: number;
+  cratesPerCycle: number;
   positions: number;
-  secondsPerCrate: Varying;
-  crew: string | null;
+  secondsPerCycle: Varying;
+  utilities: Utilities;
+  /** Share of the wash water that is used again; 0 without. */
+  waterReusedShare: number;
+  /** Crews that may do it, the preferred one first; empty for none. */
+  crews: string[];
   peoplePerPosition: number;
   breakdowns: Breakdown[];
 }
@@ -113,12 +166,18 @@ export interface Crew {
   people: number[];
   /** Which waiting station gets a freed person. */
   rule: CrewRule;
+  /** Time to walk to another station than the last one; counts as work of the person and of the position. */
+  walkSeconds: number;
+  /** Each person is missing for the whole day with this probability, independently. */
+  absentShare: number;
+  /** Pay per person-second; null without money. */
+  payPerSecond: number | null;
 }
 
 export const CREW_RULES = ["furthest downstream", "longest queue", "fixed order"] as const;
 export type CrewRule = (typeof CREW_RULES)[number];
 
-export type Stage = Station | Dwell;
+export type Stage = Station | Dwell | Chain;
 
 interface StageBase {
   name: string;
@@ -126,6 +185,52 @@ interface StageBase {
   section: string;
   /** Time from leaving this stage to reaching the next; null for none. Heads keep their order. */
   travelSeconds: Varying | null;
+  /** Where heads go from here; null for the next stage of the line that is not off the line. */
+  next: string | null;
+  /** Off the line: heads come here only when another stage sends them. */
+  offLine: boolean;
+  removals: Removal[];
+  diversions: Diversion[];
+  byProducts: ByProduct[];
+  utilities: Utilities;
+  /** Purchase and life; null when no capital is charged. */
+  capital: Capital | null;
+  /** Recorded and reported, never computed or recommended: say the maker's minimum stunning current and time. */
+  settings: Setting[];
+}
+
+/** A share of the heads that is sent to another stage when the work here ends; heads that were sent once are not sent again. */
+export interface Diversion {
+  to: string;
+  share: number;
+}
+
+export interface Setting {
+  name: string;
+  value: string;
+  source: string;
+}
+
+/** What is taken off the head when the work here ends, into a vessel or (null) away at once: by-products, drip, cuts. */
+export interface ByProduct {
+  name: string;
+  share: number;
+  of: "live weight" | "what is left";
+  vessel: string | null;
+}
+
+/** Water in litres, energy in kilowatt-hours. */
+export interface Utilities {
+  waterPerHead: number;
+  waterPerHour: number;
+  energyPerHead: number;
+  powerKilowatts: number;
+}
+
+export interface Capital {
+  price: number;
+  lifeYears: number;
+  daysPerYear: number;
 }
 
 export interface Station extends StageBase {
@@ -135,19 +240,76 @@ export interface Station extends StageBase {
   buffer: number;
   positions: number;
   cycleSeconds: Varying;
-  /** Crew that holds each position for the whole cycle; null for an unattended machine. */
-  crew: string | null;
+  /** The cycle is multiplied by 1 + perKg x (live weight - atKg), never below a tenth; null for no dependence. */
+  weightFactor: { perKg: number; atKg: number } | null;
+  /** Heads outside pass unworked to the stage named `else`; null for a station that takes every weight. */
+  weights: { fromKg: number; toKg: number; else: string } | null;
+  /** Crews that may hold a position for the whole cycle, the preferred one first; empty for an unattended machine. */
+  crews: string[];
   peoplePerPosition: number;
   breakdowns: Breakdown[];
-  removals: Removal[];
 }
 
 /** Holds up to `places` heads side by side for at least the dwell time; first in, first out; blocks behind. */
 export interface Dwell extends StageBase {
   kind: "dwell";
   places: number;
-  dwellSeconds: Varying;
-  removals: Removal[];
+  /** Heads on one hook (1, 2 or 4): a hook is free again when its last head has left. `places` counts heads. */
+  headsPerHook: number;
+  /** Drawn per head, or by conduction from the head's weight. */
+  dwell: { kind: "drawn"; seconds: Varying } | { kind: "chilling"; chilling: Chilling };
+}
+
+/** What the computed chilling time starts from; the carcass is a cylinder of the given length. Temperatures in Celsius. */
+export interface Chilling {
+  startCelsius: number;
+  airCelsius: number;
+  coreCelsius: number;
+  airMetresPerSecond: number;
+  carcassLengthMetres: number;
+  /** Carcass weight as a share of live weight. */
+  carcassShare: number;
+  /** W/(m K), kg/m3, J/(kg K). */
+  conductivity: number;
+  density: number;
+  specificHeat: number;
+}
+
+/**
+ * A moving overhead chain. Shackles pass the loading point one pitch apart; heads ride through the windows of the
+ * stations on it. It stands while any station on it is down, while a head may not leave a window unfinished, and while
+ * the head at its end has nowhere to go.
+ */
+export interface Chain extends StageBase {
+  kind: "chain";
+  /** Shackles from the loading to the unloading point (length / pitch). */
+  places: number;
+  /** pitch / speed. */
+  secondsPerShackle: number;
+  /** Detachable shackles in circulation and their way back through the washer; null for a closed chain. */
+  shackles: { count: number; backSeconds: number } | null;
+  /** In the order in which heads pass them; windows do not overlap. */
+  stations: ChainStation[];
+  /** Where heads go that passed a window unfinished; null when every station stops the chain instead. */
+  unfinishedTo: string | null;
+}
+
+export interface ChainStation {
+  name: string;
+  /** Shackles from the loading point to the window's first one, and how many the window has. */
+  at: number;
+  window: number;
+  ifUnfinished: "stop" | "pass";
+  positions: number;
+  cycleSeconds: Varying;
+  weightFactor: { perKg: number; atKg: number } | null;
+  crews: string[];
+  peoplePerPosition: number;
+  breakdowns: Breakdown[];
+  byProducts: ByProduct[];
+  utilities: Utilities;
+  capital: Capital | null;
+  settings: Setting[];
 }
 
 /** A share of the heads that leaves the line for good when the stage's work on them ends. */
@@ -164,6 +326,42 @@ export interface Breakdown {
   scope: "position" | "station";
   uptimeSeconds: Varying;
   repairSeconds: Varying;
+  /** Crew that repairs it, one person for the whole repair, first come first served; null when help is always at hand. */
+  crew: string | null;
+  /** What becomes of the head in hand: worked on after the repair, or taken off unfinished to the stage's trim. */
+  headInHand: "resume" | { to: string };
+}
+
+/** At most so many heads between two points; the head waits before the first one, never between them. */
+export interface Gate {
+  name: string;
+  /** Stage whose start is held back. */
+  from: string;
+  to: Point;
+  atMost: number;
+}
+
+/** Takes by-products in; emptied when full (or at `emptyAtKg`), which takes time and perhaps a person. */
+export interface Vessel {
+  name: string;
+  capacityKg: number;
+  emptyAtKg: number;
+  emptyingSeconds: number;
+  crew: string | null;
+  /** Full: the stages that feed it stop, or it spills and the spill is counted. */
+  whenFull: "stop" | "spill";
+}
+
+/** One currency. Prices per kilogram by product or by-product name ("carcass" is a name); negative for what costs money. */
+export interface Money {
+  currency: string;
+  waterPerLitre: number;
+  wasteWaterPerLitre: number;
+  energyPerKilowattHour: number;
+  /** Pay beyond the last shift is multiplied by this. */
+  overtimeFactor: number;
+  livePricePerKg: number | null;
+  pricesPerKg: Record<string, number>;
 }
 
 export const MOMENTS = ["entry", "start", "end", "exit"] as const;
