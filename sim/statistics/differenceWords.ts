@@ -17,7 +17,8 @@ export function differenceWords(difference: Estimate, confidence: number, info: 
   return `${formatSpan(Math.abs(mean), info, "plain")} ${directionWord(mean, info)} than the base case (${interval}).`;
 }
 
-function directionWord(mean: number, info: ResponseInfo): string {
+/** "more" or "less"; of a time of day "later" or "earlier". */
+export function directionWord(mean: number, info: ResponseInfo): string {
   if (info.format === "clock") return mean > 0 ? "later" : "earlier";
   return mean > 0 ? "more" : "less";
 }

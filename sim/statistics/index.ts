@@ -1,16 +1,59 @@
-/** Measures of many days -> estimates with intervals. */
+/** Measures of many days -> estimates with intervals, comparisons, choice of the best. */
 
+// Comparisons
+export { type AdjustedP, adjustedP } from "./adjustedP.ts";
+// With less luck in it
+export { type AntitheticEstimate, antitheticEstimate } from "./antitheticEstimate.ts";
+// One long run
+export { type BatchMeans, batchMeans } from "./batchMeans.ts";
 // Ground work
+export { bonferroniQuantile } from "./bonferroniQuantile.ts";
+export { type Comparison, type ComparisonOptions, compareAll } from "./compareAll.ts";
+export { type AgainstBest, compareWithBest } from "./compareWithBest.ts";
 export { compensatedSum } from "./compensatedSum.ts";
+export {
+  type ControlUsed,
+  type ControlValues,
+  type ControlVariateEstimate,
+  controlVariateEstimate,
+} from "./controlVariateEstimate.ts";
+// Screening
+export { type ElementaryEffects, elementaryEffects, type TrajectoryPoint } from "./elementaryEffects.ts";
 // One response over replications
 export { type Estimate, estimate } from "./estimate.ts";
+// Quantiles and shares
+export { exactShareInterval } from "./exactShareInterval.ts";
+export { formatP } from "./formatP.ts";
+// Choice of the best
+export { type KimNelsonConstants, kimNelsonConstants } from "./kimNelsonConstants.ts";
+export { mser, type WarmUp } from "./mser.ts";
+export { mser5 } from "./mser5.ts";
 export { normalQuantile } from "./normalQuantile.ts";
 export { type Difference, pairedDifference } from "./pairedDifference.ts";
-// Quantiles and shares
+export { pairedTest, type TTest } from "./pairedTest.ts";
+export { pairMeans } from "./pairMeans.ts";
 export { quantile } from "./quantile.ts";
 export { type QuantileEstimate, quantileInterval } from "./quantileInterval.ts";
 export { type QuantileRanks, quantileRanks } from "./quantileRanks.ts";
 export { replicationsNeeded } from "./replicationsNeeded.ts";
 export { RunningMoments } from "./runningMoments.ts";
+export { screeningEffects } from "./screeningEffects.ts";
+export {
+  type Dropped,
+  nextBatch,
+  observe,
+  type SelectionBatch,
+  type SelectionQuestion,
+  type SelectionState,
+  startSelection,
+  type Verdict,
+  verdict,
+} from "./selection.ts";
+export { selectionWords } from "./selectionWords.ts";
+export { type SequentialRule, type SequentialState, sequentialState } from "./sequentialState.ts";
 export { shareInterval } from "./shareInterval.ts";
 export { studentQuantile } from "./studentQuantile.ts";
+export { studentTwoSidedP } from "./studentTwoSidedP.ts";
+export { type StudyProgress, studyProgress } from "./studyProgress.ts";
+export { welchAverage } from "./welchAverage.ts";
+export { type IndependentDifference, welchDifference } from "./welchDifference.ts";

@@ -1,0 +1,38 @@
+import cephes from "cephes";
+import { describe, expect, it } from "vitest";
+import { studentQuantile, studentTwoSidedP } from "../../../sim/statistics/index.ts";
+
+describe("studentTwoSidedP", () => {
+  it("gives the p-values of the worked sample, paired and unpaired (SciPy)", () => {
+    expect(studentTwoSidedP(8.089126, 9)).toBeCloseTo(2.02576e-5, 9);
+    expect(studentTwoSidedP(1.448449, 17.900885)).toBeCloseTo(0.164782, 6);
+  });
+
+  it("undoes the quantile, and both signs of t are one", () => {
+    for (const df of [1, 2, 9, 30, 500]) {
+      for (const p of [0.5, 0.1, 0.05, 0.001, 1e-6]) {
+        const t = studentQuantile(1 - p / 2, df);
+        expect(Math.abs(studentTwoSidedP(-t, df) / p - 1)).toBeLessThan(1e-5);
+      }
+    }
+  });
+
+  it("stays within its stated error of the Cephes library over its whole range", async () => {
+    await cephes.compiled;
+    let worst = 0;
+    for (let t = 0.001; t < 60; t *= 1.2) {
+      for (let df = 1; df < 20_000; df = df < 40 ? df + 1 : Math.round(df * 1.3)) {
+        const expected = cephes.incbet(df / 2, 0.5, df / (df + t * t));
+        if (expected > 1e-280) worst = Math.max(worst, Math.abs(studentTwoSidedP(t, df) / expected - 1));
+      }
+    }
+    expect(worst).toBeLessThan(1e-6);
+    expect(worst).toBeGreaterThan(0);
+  });
+
+  it("is 1 at 0, 0 at infinity, and refuses what is no number", () => {
+    expect([studentTwoSidedP(0, 4), studentTwoSidedP(Number.POSITIVE_INFINITY, 4)]).toEqual([1, 0]);
+    expect(() => studentTwoSidedP(Number.NaN, 4)).toThrow(RangeError);
+    expect(() => studentTwoSidedP(1, 0)).toThrow(RangeError);
+  });
+});
