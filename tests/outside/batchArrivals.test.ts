@@ -1,0 +1,72 @@
+import { describe, it } from "vitest";
+import type { CrateStep, Load, Plan } from "../../sim/plan/index.ts";
+import { uniformStream } from "../../sim/random/index.ts";
+import { presentWithBulks } from "../oracle/queueFormulas.ts";
+import { OutsideChecks } from "../support/outsideChecks.ts";
+import { constant, exponential, planOf, station } from "../support/plans.ts";
+import { replicate, stateShare } from "../support/replicate.ts";
+import { BATCH_ARRIVALS } from "./register/batchArrivals.ts";
+
+const checks = new OutsideChecks(BATCH_ARRIVALS);
+
+const atOnce: CrateStep = {
+  positions: 1,
+  secondsPerCrate: constant(0),
+  crew: null,
+  peoplePerPosition: 0,
+  breakdowns: [],
+};
+
+/** One crate a lorry, lorries as a Poisson stream, no time between lorry and hanging point: heads come in bulks. */
+function crates(load: number, size: number, lorries: number, replication: number): Plan {
+  const uniforms = uniformStream("bulk arrivals", replication, `${load} ${size}`, "arrival");
+  let time = 0;
+  const loads = Array.from({ length: lorries }, (_, number): Load => {
+    time -= Math.log(1 - uniforms.next()) * (size / load);
+    return {
+      name: `lorry ${number}`,
+      atSeconds: time,
+      delay: null,
+      crates: 1,
+      headsPerCrate: size,
+      deadOnArrivalShare: 0,
+      liveWeightKg: constant(2.5),
+    };
+  });
+  return planOf({ kind: "loads", loads }, [station("hanging", exponential(1))], {
+    liveHandling: { unloading: atOnce, feeding: atOnce, lairageCrates: 1e9, cratesAtHanging: 1e9 },
+  });
+}
+
+describe("crates as bulk arrivals", () => {
+  it.each([
+    [0.6, 4, 16_000],
+    [0.7, 5, 60_000],
+    [0.5, 10, 12_000],
+  ])(`${checks.title("B.1")}: load %d, %i heads a crate`, (load, size, lorries) => {
+    const days = Array.from(
+      { length: 20 },
+      (_, replication) =>
+        replicate(crates(load, size, lorries, replication), `B.1 ${load} ${size} ${replication}`, {
+          replications: 1,
+        })[0]!,
+    );
+    const hanging = days[0]!.stages.length - 1;
+    const present = days.map((day) => day.stages[hanging]!.queue.mean + stateShare(day, hanging, "working"));
+    checks.simulated("B.1", "L", present, presentWithBulks(load, size));
+    checks.simulated(
+      "B.1",
+      "busy",
+      days.map((day) => stateShare(day, hanging, "working")),
+      load,
+    );
+    checks.simulated(
+      "B.1",
+      "W",
+      days.map((day) => day.timeInSystem.mean),
+      presentWithBulks(load, size) / load,
+    );
+  });
+});
+
+checks.close();

@@ -1,0 +1,75 @@
+import type { OutsideRow } from "./outsideRow.ts";
+
+const ERLANG_C = { source: "Erlang C, Erlang 1917", labels: ["V-closed"], sourceClass: "P" } as const;
+
+export const PARALLEL_QUEUES: OutsideRow[] = [
+  {
+    id: "1.3",
+    what: "M/M/2 at load 1.5: share that waits, mean wait, heads present, share that waits over 2 services",
+    ...ERLANG_C,
+    labels: ["V-closed"],
+    simulated: 4,
+    exact: 3,
+  },
+  {
+    id: "1.4",
+    what: "M/M/3 at load 2.4: the same",
+    ...ERLANG_C,
+    labels: ["V-closed"],
+    simulated: 4,
+    exact: 4,
+  },
+  {
+    id: "1.5",
+    what: "M/M/5 at load 4 and M/M/4 at load 2: the same",
+    ...ERLANG_C,
+    labels: ["V-closed"],
+    simulated: 8,
+    exact: 3,
+  },
+  {
+    id: "1.6",
+    what: "M/M/c/c, 1 to 30 places: share lost, share of places taken",
+    source: "Erlang B, Erlang 1917",
+    labels: ["V-closed"],
+    sourceClass: "P",
+    simulated: 10,
+    exact: 5,
+  },
+  {
+    id: "1.7",
+    what: "M/G/c/c is insensitive: 10 places, constant, uniform, Erlang, lognormal and gamma dwell of the same mean",
+    source: "Sevastyanov 1957, insensitivity from memory",
+    labels: ["V-closed", "MEM"],
+    sourceClass: "P",
+    simulated: 10,
+    exact: 1,
+  },
+  {
+    id: "1.12",
+    what: "M/G/infinity: heads present are Poisson, so mean = variance = 2 and none with exp(-2)",
+    source: "any queueing text (Gross and Harris)",
+    labels: ["V-closed"],
+    sourceClass: "P",
+    simulated: 9,
+    exact: 0,
+  },
+  {
+    id: "1.13",
+    what: "Machine repair, one repairer, 3, 5 and 8 machines: mean down (as the blocked positions of a saturated pair)",
+    source: "Palm 1947; Feller vol. 1; the mapping worked here",
+    labels: ["V-closed"],
+    sourceClass: "P",
+    simulated: 3,
+    exact: 4,
+  },
+  {
+    id: "1.14",
+    what: "Machine repair, two repairers: the formula against the table only; the engine has no repair crew to run it with",
+    source: "Palm 1947; Feller vol. 1",
+    labels: ["V-closed"],
+    sourceClass: "P",
+    simulated: 0,
+    exact: 4,
+  },
+];

@@ -1,0 +1,58 @@
+import type { OutsideRow } from "./outsideRow.ts";
+
+export const QUEUES: OutsideRow[] = [
+  {
+    id: "1.1",
+    what: "M/M/1 at loads 0.3, 0.6 and 0.8: heads present, heads waiting, time in system, share busy",
+    source: "Erlang; Kleinrock 1975; Gross and Harris",
+    labels: ["V-closed"],
+    sourceClass: "P",
+    simulated: 12,
+    exact: 2,
+  },
+  {
+    id: "1.2",
+    what: "M/M/1 at the same loads: share of heads longer than 10 mean services in the system",
+    source: "Erlang; Kleinrock 1975; Gross and Harris",
+    labels: ["V-closed"],
+    sourceClass: "P",
+    simulated: 3,
+    exact: 1,
+  },
+  {
+    id: "1.8",
+    what: "M/G/1, constant and gamma services: heads waiting, time in system",
+    source: "Pollaczek 1930, Khinchine 1932",
+    labels: ["V-closed"],
+    sourceClass: "P",
+    simulated: 10,
+    exact: 3,
+  },
+  {
+    id: "1.9",
+    what: "M/M/1/K at load 0.8, K = 5: share lost, throughput, heads present, time in system",
+    source: "any queueing text (Gross and Harris; Kleinrock 1975)",
+    labels: ["V-closed", "V-chain"],
+    sourceClass: "P",
+    simulated: 4,
+    exact: 2,
+  },
+  {
+    id: "1.10",
+    what: "M/M/1/K at loads 0.5, 1 and 1.25: share lost, throughput, heads present, time in system",
+    source: "any queueing text (Gross and Harris; Kleinrock 1975)",
+    labels: ["V-closed"],
+    sourceClass: "P",
+    simulated: 12,
+    exact: 4,
+  },
+  {
+    id: "1.11",
+    what: "Tandem of 3 and 4 exponential stations with unlimited queues: each as if alone, time through the whole",
+    source: "Burke 1956, Jackson 1957",
+    labels: ["V-closed"],
+    sourceClass: "P",
+    simulated: 9,
+    exact: 1,
+  },
+];

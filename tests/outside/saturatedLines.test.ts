@@ -1,0 +1,213 @@
+import { describe, expect, it } from "vitest";
+import { type ChainLine, type ChainStation, solveLine } from "../oracle/markovChain.ts";
+import { chainPlan } from "../support/chainPlan.ts";
+import { OutsideChecks } from "../support/outsideChecks.ts";
+import { replicate, stateShare, throughput, watchedSeconds } from "../support/replicate.ts";
+import { SATURATED_LINES } from "./register/saturatedLines.ts";
+
+const checks = new OutsideChecks(SATURATED_LINES);
+const HEADS = 12_000;
+
+/** So many stations of rate 1 with `places` between any two. */
+function equalLine(stations: number, places: number): ChainLine {
+  return lineOf(new Array<number>(stations).fill(1), new Array<number>(stations - 1).fill(places));
+}
+
+function lineOf(rates: number[], places: number[], servers: number[] = []): ChainLine {
+  return {
+    stations: rates.map((rate, i): ChainStation => ({ rate, places: places[i - 1] ?? 0, servers: servers[i] ?? 1 })),
+  };
+}
+
+function simulate(id: string, line: ChainLine, heads = HEADS) {
+  return replicate(chainPlan(line, heads), `${id} ${JSON.stringify(line)}`, { warmUpHeads: 1_000 });
+}
+
+/** Throughput of chain and engine, and the chain against the printed figure. */
+function compareThroughput(id: string, line: ChainLine, figure: string | null, heads = HEADS) {
+  const expected = solveLine(line).throughput;
+  if (figure !== null) checks.printed(id, "chain", expected, figure);
+  checks.simulated(id, "throughput", simulate(id, line, heads).map(throughput), expected);
+}
+
+const EQUAL: [id: string, stations: number, figures: Record<number, string>][] = [
+  ["2.1", 2, { 0: "0.6666667", 1: "0.7500000", 2: "0.8000000", 3: "0.8333333", 4: "0.8571429" }],
+  ["2.2", 3, { 0: "0.5641026" }],
+  ["2.3", 3, { 1: "0.6704662", 2: "0.7340167", 3: "0.7767115", 4: "0.8074859", 10: "0.894419" }],
+  ["2.4", 4, { 0: "0.5147755", 1: "0.6311527", 2: "0.7007129", 3: "0.7477095", 4: "0.7817760", 5: "0.807665" }],
+  ["2.5", 5, { 0: "0.4857981", 1: "0.6075833", 2: "0.6804895", 3: "0.729948" }],
+  ["2.6", 6, { 0: "0.4667133", 1: "0.5918258", 2: "0.6668556", 3: "0.7179083" }],
+];
+
+describe("saturated lines of equal exponential stations", () => {
+  for (const [id, stations, figures] of EQUAL) {
+    it.each(Object.entries(figures))(`${checks.title(id)}: ${stations} stations, %s places`, (places, figure) => {
+      compareThroughput(id, equalLine(stations, Number(places)), figure);
+    });
+  }
+});
+
+describe("saturated lines of unequal stations", () => {
+  it.each([
+    [1, 0.8, 0],
+    [1, 0.5, 2],
+    [0.7, 1, 3],
+    [1, 1.3, 1],
+  ])(`${checks.title("2.7")}: rates %d and %d, %d places`, (m1, m2, places) => {
+    const weights = Array.from({ length: places + 3 }, (_, n) => (m1 / m2) ** n);
+    const none = weights[0]! / weights.reduce((sum, weight) => sum + weight, 0);
+    const line = lineOf([m1, m2], [places]);
+    checks.exact("2.7", "chain", solveLine(line).throughput, m2 * (1 - none), 1e-10);
+    compareThroughput("2.7", line, null);
+  });
+
+  it(checks.title("2.8"), () => compareThroughput("2.8", lineOf([1, 0.8, 1.2], [1, 2]), "0.6466465"));
+
+  it.each([
+    [
+      [1, 0.7, 1.3, 0.9],
+      [1, 0, 2],
+    ],
+    [
+      [0.6, 1.1, 0.8, 1],
+      [0, 3, 1],
+    ],
+  ])(`${checks.title("2.9")}: rates %j, places %j`, (rates, places) => {
+    const there = lineOf(rates, places);
+    const back = lineOf([...rates].reverse(), [...places].reverse());
+    checks.exact("2.9", "chain", solveLine(back).throughput, solveLine(there).throughput, 1e-10);
+    compareThroughput("2.9", there, null);
+    compareThroughput("2.9", back, null);
+  });
+
+  it(checks.title("2.10"), () => {
+    // The three printed means are rounded; the middle one is what is left of 3.
+    const bowlWith = (outer: number) => lineOf([1 / outer, 1 / (3 - 2 * outer), 1 / outer], [0, 0]);
+    const bowl = bowlWith(1.08553);
+    compareThroughput("2.10", bowl, "0.567182");
+    const best = solveLine(bowl).throughput;
+    for (const shift of [-0.001, 0.001]) expect(solveLine(bowlWith(1.08553 + shift)).throughput).toBeLessThan(best);
+  });
+});
+
+describe("state shares and waiting heads", () => {
+  it.each([
+    ["2.2 states", equalLine(3, 0)],
+    ["2.3 states", equalLine(3, 2)],
+    ["2.8 states", lineOf([1, 0.8, 1.2], [1, 2])],
+    ["2.22", lineOf([0.5, 1, 0.5], [1, 1], [2, 1, 2])],
+    ["2.23", lineOf([1, 1.5, 0.7], [2, 3], [3, 2, 4])],
+  ])("%s against the chain and the table", (id, line) => {
+    const solution = solveLine(line);
+    const days = simulate(id, line, 40_000);
+    solution.stations.forEach((expected, i) => {
+      for (const state of ["working", "blocked", "starved"] as const) {
+        const shares = days.map((day) => stateShare(day, i, state));
+        // Shares of time: a standard error of 0.15 points shows a lost or doubled place at once.
+        if (expected[state] > 0) checks.simulated(id, `${state} ${i}`, shares, expected[state], { absolute: 0.0015 });
+        else expect(Math.max(...shares)).toBe(0);
+      }
+      if (expected.waiting > 0) {
+        checks.simulated(
+          id,
+          `waiting ${i}`,
+          days.map((day) => day.stages[i]!.queue.mean),
+          expected.waiting,
+        );
+      }
+    });
+    PRINTED[id]!.forEach((figure, row) => {
+      if (figure === "") return;
+      const { blocked, starved, working, waiting } = solution.stations[row % solution.stations.length]!;
+      const column = [blocked, starved, working, waiting][Math.floor(row / solution.stations.length)]!;
+      checks.printed(id, `table ${row}`, column, figure);
+    });
+  });
+
+  it("2.2 states: mean time in line (Little 1961)", () => {
+    const line = equalLine(3, 0);
+    const { throughput: rate, stations } = solveLine(line);
+    const present = stations.reduce((sum, { starved, waiting }) => sum + 1 - starved + waiting, 0);
+    checks.printed("2.2 time", "time in line", present / rate, "4.181818");
+    checks.simulated(
+      "2.2 time",
+      "time in line",
+      simulate("2.2 time", line).map((day) => day.timeInSystem.mean),
+      present / rate,
+    );
+  });
+});
+
+/** Blocked, starved, working, waiting by station; "" where the table has none. */
+const PRINTED: Record<string, string[]> = {
+  "2.2 states": ["0.435897", "0.230769", "0", "0", "0.205128", "0.435897"],
+  "2.3 states": ["0.265983", "0.138418", "0", "0", "0.127566", "0.265983", "", "", "", "", "1.220920", "0.806113"],
+  "2.8 states": [
+    ...["0.353353", "0.037531", "0", "0", "0.154160", "0.461128"],
+    ...["0.646647", "0.808308", "0.538872", "", "0.634113", "0.382698"],
+  ],
+  "2.22": ["0.293613", "0.152459", "0", "0", "0.141154", "0.293613", "", "", "", "", "0.673075", "0.340606"],
+  "2.23": [
+    ...["0.210408", "0.105597", "0", "", "", "", "0.789592", "0.789592", "0.845991"],
+    ...["", "1.274209", "1.184841"],
+  ],
+};
+
+describe("parallel servers", () => {
+  it.each([
+    ["2.20", lineOf([1, 1], [0], [2, 2]), "1.5"],
+    ["2.21", lineOf([0.6, 0.5], [1], [2, 3]), "1.072512"],
+    ["2.22", lineOf([0.5, 1, 0.5], [1, 1], [2, 1, 2]), "0.706387"],
+    ["2.23", lineOf([1, 1.5, 0.7], [2, 3], [3, 2, 4]), "2.368775"],
+  ])("%s throughput of parallel servers (worked here; V-chain, V-closed)", (id, line, figure) => {
+    compareThroughput(id, line, figure);
+  });
+
+  it(checks.title("2.24"), () => {
+    const line: ChainLine = {
+      arrivals: 0.7,
+      stations: [
+        { rate: 1, places: 3 },
+        { rate: 1, places: 2 },
+      ],
+    };
+    const solution = solveLine(line);
+    checks.printed("2.24", "throughput", solution.throughput, "0.621169");
+    checks.printed("2.24", "lost", 0.7 * solution.lost, "0.078831");
+    checks.printed("2.24", "blocked", solution.stations[0]!.blocked, "0.077569");
+    const days = replicate(chainPlan(line, 60_000), "2.24");
+    checks.simulated("2.24", "throughput", days.map(throughput), solution.throughput);
+    const lost = days.map((day) => day.heads.turnedAway / watchedSeconds(day));
+    checks.simulated("2.24", "lost", lost, 0.7 * solution.lost, { relative: 0.02 });
+    const blocked = days.map((day) => stateShare(day, 0, "blocked"));
+    checks.simulated("2.24", "blocked", blocked, solution.stations[0]!.blocked, { relative: 0.02 });
+    for (const i of [0, 1]) {
+      checks.printed("2.24", `waiting ${i}`, solution.stations[i]!.waiting, ["0.834721", "0.555597"][i]!);
+      checks.simulated(
+        "2.24",
+        `waiting ${i}`,
+        days.map((day) => day.stages[i]!.queue.mean),
+        solution.stations[i]!.waiting,
+      );
+    }
+  });
+});
+
+describe("time to finish 100 heads from empty", () => {
+  it(checks.title("2.12"), () => {
+    const line = lineOf([1, 1], [0]);
+    const days = replicate(chainPlan(line, 100), "2.12", { replications: 25_000 });
+    const finish = days.map((day) => day.finishSeconds);
+    checks.simulated("2.12", "mean", finish, 150.5);
+    // The mean is known, so each squared distance from it is one unbiased sample of the variance.
+    checks.simulated(
+      "2.12",
+      "variance",
+      finish.map((time) => (time - 150.5) ** 2),
+      125.75,
+      { relative: 0.01 },
+    );
+  });
+});
+
+checks.close();
