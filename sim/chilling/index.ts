@@ -1,0 +1,17 @@
+/** Conduction and convection for one carcass: pure physics, knows no other room. */
+
+// The air
+export { type AirProperties, airProperties } from "./airProperties.ts";
+// For the engine
+export { buildChillingCurve, type ChillingConditions, type ChillingCurve, chillingOf } from "./buildChillingCurve.ts";
+// A body in air
+export type { CoolingBody, Material } from "./coolingBody.ts";
+export { coolingSeconds } from "./coolingSeconds.ts";
+export { crossflowNusselt } from "./crossflowNusselt.ts";
+export { equivalentRadius } from "./equivalentRadius.ts";
+// The series
+export { excessShare, type Place } from "./excessShare.ts";
+export { fourierUntil } from "./fourierUntil.ts";
+export { type SeriesTerm, type Shape, seriesTerms } from "./seriesTerms.ts";
+export { surfaceCoefficient } from "./surfaceCoefficient.ts";
+export { meanTemperature, temperatureAt } from "./temperatureAt.ts";
