@@ -6,5 +6,5 @@ export const FAILED = 1;
  * written.
  */
 export const BAD_INPUT = 2;
-/** Ctrl-C: 128 + the number of the signal, as shells have it. */
-export const STOPPED = 130;
+/** 128 + the number of the signal, as shells have it. */
+export const STOPPED = { SIGINT: 130, SIGTERM: 143 } as const;

@@ -23,7 +23,7 @@ async function explain(error: unknown): Promise<number> {
     return BAD_INPUT;
   }
   say(error instanceof Error ? error.message : String(error), "red");
-  return error instanceof Stopped ? STOPPED : FAILED;
+  return error instanceof Stopped ? STOPPED[error.signal] : FAILED;
 }
 
 // A reader that has seen enough ("gambrel schema plan | head") closes the pipe: that is no failure.

@@ -2,6 +2,8 @@ import { InvalidArgumentError, Option } from "commander";
 
 /** Greatest count an option takes: far beyond use, far within exact arithmetic. */
 const MOST = 1_000_000;
+/** More than any machine has use for; each takes some tens of megabytes. */
+const MOST_THREADS = 512;
 
 export function seedOption(): Option {
   return new Option("--seed <text>", "seed of the random numbers; the same seed gives the same results").argParser(
@@ -45,10 +47,51 @@ export function jsonOption(what: string): Option {
   return new Option("--json", what);
 }
 
-function wholeNumber(text: string, least: number): number {
+export function resumeOption(): Option {
+  return new Option(
+    "--resume",
+    "go on with a run into that folder that was stopped or killed; same bytes as in one go",
+  );
+}
+
+export function threadsOption(): Option {
+  return new Option(
+    "--threads <count>",
+    "worker threads; 1 simulates in the program's own (default: as the machine has cores)",
+  ).argParser((text: string) => wholeNumber(text, 1, MOST_THREADS));
+}
+
+export function queueOption(): Option {
+  return new Option(
+    "--queue <url>",
+    "Redis or Valkey that hands the days to workers: redis://host:6379, rediss:// with TLS; a password can also be given in GAMBREL_QUEUE_PASSWORD",
+  ).argParser((text: string) => {
+    if (!/^rediss?:\/\/./.test(text) || !URL.canParse(text)) {
+      throw new InvalidArgumentError("Give an address such as redis://127.0.0.1:6379.");
+    }
+    return text;
+  });
+}
+
+export function concurrencyOption(): Option {
+  return new Option("--concurrency <count>", "threads of this worker (default: as the machine has cores)").argParser(
+    (text: string) => wholeNumber(text, 1, MOST_THREADS),
+  );
+}
+
+export function lostAfterOption(): Option {
+  return new Option(
+    "--lost-after <seconds>",
+    "a task whose worker has not been heard of for so long is handed to another one",
+  )
+    .default(30)
+    .argParser((text: string) => wholeNumber(text, 1, 3600));
+}
+
+function wholeNumber(text: string, least: number, most = MOST): number {
   const value = Number(text);
-  if (!/^\d+$/.test(text) || value < least || value > MOST) {
-    throw new InvalidArgumentError(`Give a whole number from ${least} to ${MOST}.`);
+  if (!/^\d+$/.test(text) || value < least || value > most) {
+    throw new InvalidArgumentError(`Give a whole number from ${least} to ${most}.`);
   }
   return value;
 }

@@ -1,10 +1,15 @@
 import { Argument, Command } from "commander";
 import {
+  concurrencyOption,
   jsonOption,
+  lostAfterOption,
   overwriteOption,
+  queueOption,
   replicationOption,
   replicationsOption,
+  resumeOption,
   seedOption,
+  threadsOption,
   tracesOption,
   verifyOption,
 } from "./options.ts";
@@ -21,7 +26,8 @@ Exit codes:
   0    done
   1    failed
   2    bad input (arguments, plan, study or folder): every fault is listed, nothing is written
-  130  stopped with Ctrl-C, nothing is written
+  130  stopped with Ctrl-C: the days done are kept beside the run's folder, and --resume goes on with them
+  143  stopped with SIGTERM, likewise
 
 NO_COLOR=1 switches colours off; GAMBREL_DEBUG=1 shows where in the program a failure arose.`;
 
@@ -36,6 +42,7 @@ export function program(terminal: () => Promise<Terminal>): Command {
   addCheck(gambrel, terminal);
   addDay(gambrel, terminal);
   addStudy(gambrel, terminal);
+  addWorker(gambrel, terminal);
   addSchema(gambrel, terminal);
   addDemo(gambrel, terminal);
   return gambrel;
@@ -82,10 +89,26 @@ function addStudy(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .addOption(verifyOption())
     .option("--out <folder>", 'folder to write (default: "runs/" and the study\'s name)')
     .addOption(overwriteOption())
+    .addOption(resumeOption())
+    .addOption(threadsOption())
+    .addOption(queueOption().conflicts("threads"))
     .addOption(jsonOption("print the results as JSON on standard output; a folder is then written only with --out"))
     .action(async (study, options) => {
       const { studyCommand } = await import("./commands/study.ts");
       await studyCommand(await terminal(), study, options);
+    });
+}
+
+function addWorker(gambrel: Command, terminal: () => Promise<Terminal>): void {
+  gambrel
+    .command("worker")
+    .description("simulate days for studies that others hand to a queue, until Ctrl-C; runs on any number of machines")
+    .addOption(queueOption().makeOptionMandatory())
+    .addOption(concurrencyOption())
+    .addOption(lostAfterOption())
+    .action(async (options) => {
+      const { workerCommand } = await import("./commands/worker.ts");
+      await workerCommand(await terminal(), options);
     });
 }
 
@@ -107,6 +130,7 @@ function addDemo(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .addOption(seedOption())
     .addOption(replicationsOption())
     .addOption(tracesOption())
+    .addOption(threadsOption())
     .option("--out <folder>", "folder for the runs; an earlier demo in it is replaced", "runs/demo")
     .addOption(jsonOption("print the results as a JSON list on standard output as well"))
     .action(async (options) => {

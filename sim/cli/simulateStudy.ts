@@ -7,7 +7,7 @@ import { progress } from "./progress.ts";
 import type { Terminal } from "./terminal.ts";
 import { untilInterrupted } from "./untilInterrupted.ts";
 
-/** Runs a study with its progress on the terminal; Ctrl-C stops it. */
+/** Runs a study with its progress on the terminal, until it is done or stopped by a signal. */
 export async function simulateStudy(terminal: Terminal, study: Study, options: RunOptions): Promise<StudyResults> {
   const shown = progress(terminal, () => performance.now());
   const runner = options.runner ?? inThisThread(setImmediate);

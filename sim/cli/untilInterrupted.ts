@@ -1,27 +1,33 @@
 import type { EventEmitter } from "node:events";
 
-/** Thrown between two days after Ctrl-C. */
+const SIGNALS = ["SIGINT", "SIGTERM"] as const;
+export type StopSignal = (typeof SIGNALS)[number];
+
+/** Thrown between two days after Ctrl-C or a polite kill. */
 export class Stopped extends Error {
-  constructor() {
-    super("Stopped. Nothing was written.");
+  readonly signal: StopSignal;
+
+  constructor(signal: StopSignal, message = "Stopped. Nothing was written.") {
+    super(message);
     this.name = "Stopped";
+    this.signal = signal;
   }
 }
 
 /**
- * Runs work that Ctrl-C stops at the next opportunity, so that it can leave the disk as it was. A second Ctrl-C ends
- * the program at once.
+ * Runs work that Ctrl-C (or SIGTERM) stops at the next opportunity, so that it can leave the disk in order. A second
+ * Ctrl-C ends the program at once.
  */
 export async function untilInterrupted<Result>(
   events: EventEmitter,
   work: (signal: AbortSignal) => Promise<Result>,
 ): Promise<Result> {
   const controller = new AbortController();
-  const stop = (): void => controller.abort(new Stopped());
-  events.once("SIGINT", stop);
+  const stops = SIGNALS.map((name) => ({ name, stop: () => controller.abort(new Stopped(name)) }));
+  for (const { name, stop } of stops) events.once(name, stop);
   try {
     return await work(controller.signal);
   } finally {
-    events.off("SIGINT", stop);
+    for (const { name, stop } of stops) events.off(name, stop);
   }
 }

@@ -6,6 +6,7 @@
 export type { Provenance } from "./assembleResults.ts";
 // For places that simulate days
 export { type Batch, countDays, splitBatches } from "./batch.ts";
+export { batchSize } from "./batchSize.ts";
 export type { DayRunner, OpenRunner } from "./dayRunner.ts";
 export { DaySimulator } from "./daySimulator.ts";
 export { type DaySource, daySource, type TraceKind } from "./daySource.ts";
@@ -14,3 +15,4 @@ export { inThisThread } from "./inThisThread.ts";
 export { runSingleDay, type SingleDayOptions } from "./runSingleDay.ts";
 export { type DayJournal, type RunOptions, runStudy } from "./runStudy.ts";
 export type { BatchResult, FailedDay, SimulatedDay } from "./simulatedDay.ts";
+export { shownAddress, withoutPassword } from "./withoutPassword.ts";

@@ -20,7 +20,10 @@ export interface RunOptions extends Provenance {
   traces?: TraceKind;
   /** Conservation of heads checked at every event (slow). */
   check?: boolean;
-  /** Called after each day with the number of days done and of all, those known from a journal counted in both. */
+  /**
+   * Called at the start and after each day with the number of days done and of all, those known from a journal counted
+   * in both.
+   */
   progress?: (done: number, total: number) => void;
   /** Stops the run between two days; the promise is then rejected with the signal's reason. */
   signal?: AbortSignal;
@@ -60,7 +63,7 @@ async function simulateMissing(
   const batches = study.variants.flatMap((_, variant) => ledger.missing(variant, study.replications));
   const total = ledger.count + countDays(batches);
   const failed: FailedDay[] = [];
-  if (ledger.count > 0) progress?.(ledger.count, total);
+  progress?.(ledger.count, total);
   const take = (day: SimulatedDay): void => {
     if (!ledger.place(day)) return;
     journal?.note(day);

@@ -1,15 +1,20 @@
 import { join } from "node:path";
 import { type StudyResults, safeFileName, stableJson } from "../../results/index.ts";
-import type { TraceKind } from "../../run/index.ts";
+import type { DayJournal, TraceKind } from "../../run/index.ts";
 import type { Study } from "../../study/index.ts";
+import { BadInput } from "../badInput.ts";
 import { CAUTION } from "../caution.ts";
+import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
 import { readInputFile } from "../inputFile.ts";
 import { loadStudy } from "../loadStudy.ts";
+import { openRunJournal } from "../openRunJournal.ts";
 import { programVersion } from "../programVersion.ts";
+import { resumeLine } from "../resumeLine.ts";
 import { simulateStudy } from "../simulateStudy.ts";
 import { studySummary } from "../studySummary.ts";
 import type { Terminal } from "../terminal.ts";
+import { Stopped } from "../untilInterrupted.ts";
 
 export interface StudyCommandOptions {
   seed?: string;
@@ -18,6 +23,9 @@ export interface StudyCommandOptions {
   verify?: boolean;
   out?: string;
   overwrite?: boolean;
+  resume?: boolean;
+  threads?: number;
+  queue?: string;
   json?: boolean;
 }
 
@@ -37,24 +45,71 @@ export async function runStudyFile(
   const { study: asRead, basePlan } = loadStudy(file);
   const study = changed(asRead, options);
   const folder = options.out ?? (options.json ? null : join("runs", safeFileName(study.name)));
-  const overwrite = options.overwrite ?? false;
-  // Loaded before the run, so that a folder that cannot be written costs no time.
-  const writer = folder === null ? null : await import("../writeRun.ts");
-  if (folder !== null) writer?.checkRunFolder(folder, overwrite);
-  terminal.say(study.name, "bold");
-  terminal.say(study.question);
-  const results = await simulateStudy(terminal, study, {
-    traces: options.traces,
-    check: options.verify ?? false,
-    gambrel: programVersion(),
-    command: repeatLine(path, study),
-  });
-  if (folder !== null) writer?.writeRun(folder, { results, plan: basePlan, studyText: file.text }, overwrite);
+  if (folder === null && options.resume) {
+    throw new BadInput(["--resume: with --json alone no run is kept; add --out and the folder of the run."]);
+  }
+  const simulate = simulation(terminal, path, study, options);
+  const results =
+    folder === null
+      ? await simulate()
+      : await runInto(terminal, folder, { path, study, options, basePlan, studyText: file.text, simulate });
   for (const line of studySummary(results)) terminal.say(line);
   terminal.say(CAUTION, "dim");
   if (folder !== null)
     terminal.say(`Written: ${join(folder, "report.html")}, charts, tables and results.json`, "green");
   return results;
+}
+
+type Simulate = (journal?: DayJournal) => Promise<StudyResults>;
+
+function simulation(terminal: Terminal, path: string, study: Study, options: StudyCommandOptions): Simulate {
+  const gambrel = programVersion();
+  return async (journal) => {
+    terminal.say(study.name, "bold");
+    terminal.say(study.question);
+    const days = study.variants.length * study.replications;
+    return simulateStudy(terminal, study, {
+      traces: options.traces,
+      check: options.verify ?? false,
+      gambrel,
+      command: repeatLine(path, study),
+      runner: await chooseRunner(terminal, days, gambrel, options),
+      ...(journal === undefined ? {} : { journal }),
+    });
+  };
+}
+
+interface RunParts {
+  path: string;
+  study: Study;
+  options: StudyCommandOptions;
+  basePlan: unknown;
+  studyText: string;
+  simulate: Simulate;
+}
+
+/** Runs and writes the folder; what was simulated outlives a stop, a failure, a kill, and is taken up by --resume. */
+async function runInto(terminal: Terminal, folder: string, parts: RunParts): Promise<StudyResults> {
+  const { study, options, basePlan, studyText, simulate } = parts;
+  const overwrite = options.overwrite ?? false;
+  // Loaded before the run, so that a folder that cannot be written costs no time.
+  const writer = await import("../writeRun.ts");
+  writer.checkRunFolder(folder, overwrite);
+  const journal = await openRunJournal(folder, study, options);
+  try {
+    const results = await simulate(journal);
+    writer.writeRun(folder, { results, plan: basePlan, studyText }, overwrite);
+    journal.discard();
+    return results;
+  } catch (error) {
+    const days = journal.keep();
+    if (days === 0) throw error;
+    const total = study.variants.length * study.replications;
+    const kept = `${days} of ${total} days are kept in ${journal.folder}. Go on with: ${resumeLine(parts.path, options)}`;
+    if (error instanceof Stopped) throw new Stopped(error.signal, `Stopped. ${kept}`);
+    terminal.say(kept);
+    throw error;
+  }
 }
 
 function changed(study: Study, { seed, replications }: StudyCommandOptions): Study {

@@ -1,5 +1,5 @@
-import { type Batch, type BatchResult, countDays, type OpenRunner, splitBatches } from "../index.ts";
-import { batchSize } from "./batchSize.ts";
+import { type Batch, type BatchResult, batchSize, countDays, type OpenRunner, splitBatches } from "../index.ts";
+
 import { StopFlag } from "./stopFlag.ts";
 import type { StudyThreadData } from "./studyThread.ts";
 import { threadPool } from "./threadPool.ts";

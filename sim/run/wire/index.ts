@@ -2,4 +2,6 @@
 
 export { arithmeticMark } from "./arithmeticMark.ts";
 export { exactJson, parseExactJson } from "./exactJson.ts";
+export { type MakerMark, makerDifference, makerMark } from "./makerMark.ts";
+export { simulatedDayShape } from "./simulatedDayShape.ts";
 export { sourceDigest } from "./sourceDigest.ts";

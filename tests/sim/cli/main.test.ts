@@ -12,18 +12,23 @@ describe("gambrel", PATIENCE, () => {
     expect({ code, out, err }).toEqual({ code: 0, out: `${packageJson.version}\n`, err: "" });
   });
 
-  it.each([[["--help"]], [["check", "--help"]], [["day", "--help"]], [["study", "--help"]], [["demo", "--help"]]])(
-    "explains %j on standard output",
-    async (args) => {
-      const { code, out, err } = await runCli(cliFolder(), args);
-      expect({ code, err }).toEqual({ code: 0, err: "" });
-      expect(out).toMatch(/^Usage: gambrel/);
-    },
-  );
+  it.each([
+    [["--help"]],
+    [["check", "--help"]],
+    [["day", "--help"]],
+    [["study", "--help"]],
+    [["worker", "--help"]],
+    [["demo", "--help"]],
+  ])("explains %j on standard output", async (args) => {
+    const { code, out, err } = await runCli(cliFolder(), args);
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    expect(out).toMatch(/^Usage: gambrel/);
+  });
 
   it("lists its exit codes in --help", async () => {
     const { out } = await runCli(cliFolder(), ["--help"]);
-    for (const line of [/0 +done/, /1 +failed/, /2 +bad input/, /130 +stopped/]) expect(out).toMatch(line);
+    for (const line of [/0 +done/, /1 +failed/, /2 +bad input/, /130 +stopped/, /143 +stopped/])
+      expect(out).toMatch(line);
   });
 
   it.each([
@@ -32,6 +37,11 @@ describe("gambrel", PATIENCE, () => {
     [["day", "plan.json", "--sede", "1"], /unknown option '--sede'[\s\S]*--seed/],
     [["study", "study.json", "--replications", "0"], /whole number from 1/],
     [["study", "study.json", "--replications", "2.5"], /whole number from 1/],
+    [["study", "study.json", "--threads", "0"], /whole number from 1 to 512/],
+    [["study", "study.json", "--queue", "host:6379"], /redis:\/\/127\.0\.0\.1:6379/],
+    [["study", "study.json", "--queue", "redis://h", "--threads", "2"], /cannot be used with option/],
+    [["worker"], /required option '--queue/],
+    [["worker", "--queue", "redis://h", "--concurrency", "x"], /whole number from 1/],
     [["day", "plan.json", "--traces", "all"], /none, binned, exact/],
     [["day", "plan.json", "--seed", " "], /at least one character/],
     [["schema", "plans"], /plan, study/],

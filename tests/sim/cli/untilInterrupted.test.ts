@@ -1,22 +1,24 @@
 import { EventEmitter } from "node:events";
-import { expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { Stopped, untilInterrupted } from "../../../sim/cli/untilInterrupted.ts";
 
-it("tells the work of an interrupt, as Stopped", async () => {
-  const events = new EventEmitter();
-  const work = untilInterrupted(events, async (signal) => {
-    events.emit("SIGINT");
-    signal.throwIfAborted();
+describe.each(["SIGINT", "SIGTERM"] as const)("%s", (name) => {
+  it("is told to the work, as Stopped with its name", async () => {
+    const events = new EventEmitter();
+    const work = untilInterrupted(events, async (signal) => {
+      events.emit(name);
+      signal.throwIfAborted();
+    });
+    await expect(work).rejects.toSatisfy((error) => error instanceof Stopped && error.signal === name);
   });
-  await expect(work).rejects.toBeInstanceOf(Stopped);
-});
 
-it("listens no longer than the work takes, and only to the first interrupt", async () => {
-  const events = new EventEmitter();
-  await untilInterrupted(events, async () => {
-    expect(events.listenerCount("SIGINT")).toBe(1);
-    events.emit("SIGINT");
-    expect(events.listenerCount("SIGINT")).toBe(0);
+  it("is listened for no longer than the work takes, and only once", async () => {
+    const events = new EventEmitter();
+    await untilInterrupted(events, async () => {
+      expect(events.listenerCount(name)).toBe(1);
+      events.emit(name);
+      expect(events.listenerCount(name)).toBe(0);
+    });
+    expect(events.listenerCount(name)).toBe(0);
   });
-  expect(events.listenerCount("SIGINT")).toBe(0);
 });

@@ -62,10 +62,10 @@ describe("runStudy", () => {
     expect(checked.variants.map(({ values }) => values)).toEqual(plain.variants.map(({ values }) => values));
   });
 
-  it("reports each day as it is done", async () => {
+  it("reports the start and each day as it is done", async () => {
     const seen: string[] = [];
     await run({ replications: 2 }, { progress: (done, total) => seen.push(`${done}/${total}`) });
-    expect(seen).toEqual(["1/6", "2/6", "3/6", "4/6", "5/6", "6/6"]);
+    expect(seen).toEqual(["0/6", "1/6", "2/6", "3/6", "4/6", "5/6", "6/6"]);
   });
 
   it("gives way between days, so that a stop is heard, and then has no results", async () => {

@@ -1,0 +1,35 @@
+import { availableParallelism } from "node:os";
+import process from "node:process";
+import { shownAddress } from "../../run/index.ts";
+import { programVersion } from "../programVersion.ts";
+import { queueAddress } from "../queueAddress.ts";
+import type { Terminal } from "../terminal.ts";
+import { Stopped, untilInterrupted } from "../untilInterrupted.ts";
+
+export interface WorkerCommandOptions {
+  queue: string;
+  concurrency?: number;
+  lostAfter: number;
+}
+
+/** Simulates for others until it is stopped; the tasks in hand are finished first. */
+export async function workerCommand(terminal: Terminal, options: WorkerCommandOptions): Promise<void> {
+  const { concurrency = availableParallelism(), lostAfter } = options;
+  const { startQueueWorker } = await import("../../run/queue/index.ts");
+  await untilInterrupted(process, async (signal) => {
+    const worker = await startQueueWorker(queueAddress(options.queue), {
+      gambrel: programVersion(),
+      concurrency,
+      lostAfterSeconds: lostAfter,
+      say: (words) => terminal.say(words),
+    });
+    terminal.say(
+      `Waiting for work at ${shownAddress(options.queue)}, ${concurrency} at a time. Ctrl-C ends it.`,
+      "bold",
+    );
+    await new Promise((resolve) => signal.addEventListener("abort", resolve, { once: true }));
+    terminal.say("Finishing the tasks in hand; once more to drop them, for another worker to do.");
+    await worker.close();
+    throw new Stopped((signal.reason as Stopped).signal, "Stopped. Every task taken was finished.");
+  });
+}

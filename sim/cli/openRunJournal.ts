@@ -1,0 +1,22 @@
+import { daySource } from "../run/index.ts";
+import type { OpenJournal } from "../run/journal/index.ts";
+import type { Study } from "../study/index.ts";
+import { BadInput } from "./badInput.ts";
+import type { StudyCommandOptions } from "./commands/study.ts";
+import { programVersion } from "./programVersion.ts";
+
+/** The journal of a run into `folder`; `BadInput` says what is in its way. */
+export async function openRunJournal(
+  folder: string,
+  study: Study,
+  { traces, verify = false, resume = false, overwrite = false }: StudyCommandOptions,
+): Promise<OpenJournal> {
+  const { JournalProblem, openJournal } = await import("../run/journal/index.ts");
+  const { makerMark } = await import("../run/wire/index.ts");
+  try {
+    const maker = makerMark(programVersion());
+    return openJournal(folder, daySource(study, traces, verify), { maker, resume, overwrite });
+  } catch (error) {
+    throw error instanceof JournalProblem ? new BadInput([error.message]) : error;
+  }
+}

@@ -1,0 +1,21 @@
+import { shownAddress } from "../run/index.ts";
+import { commandLine } from "./commandLine.ts";
+import type { StudyCommandOptions } from "./commands/study.ts";
+
+/** The command line that finishes a run that was stopped, ready to paste; without any password. */
+export function resumeLine(path: string, options: StudyCommandOptions): string {
+  const { seed, replications, traces, verify, out, overwrite, threads, queue, json } = options;
+  const given = (name: string, value: string | number | undefined): string[] =>
+    value === undefined ? [] : [name, String(value)];
+  return commandLine([
+    ...["gambrel", "study", path, ...given("--seed", seed), ...given("--replications", replications)],
+    ...given("--traces", traces === "binned" ? undefined : traces),
+    ...(verify ? ["--verify"] : []),
+    ...given("--out", out),
+    ...given("--threads", threads),
+    ...given("--queue", queue === undefined ? undefined : shownAddress(queue)),
+    ...(overwrite ? ["--overwrite"] : []),
+    ...(json ? ["--json"] : []),
+    "--resume",
+  ]);
+}

@@ -1,0 +1,5 @@
+/** The days of a run that is not finished, kept on disk. Needs Node. */
+
+export { JournalProblem } from "./journalProblem.ts";
+export { type JournalOptions, type OpenJournal, openJournal } from "./openJournal.ts";
+export { partialFolder } from "./partialFolder.ts";

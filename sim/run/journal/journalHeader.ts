@@ -1,0 +1,55 @@
+import { existsSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { z } from "zod";
+import { type MakerMark, makerDifference } from "../wire/index.ts";
+import { JournalProblem } from "./journalProblem.ts";
+import { HEADER } from "./partialFolder.ts";
+
+const SHAPE = z.strictObject({
+  format: z.literal(1),
+  gambrel: z.string(),
+  arithmetic: z.string(),
+  /** `sourceDigest` of the study. */
+  digest: z.string(),
+});
+
+/** What the days of a journal were made from and by. */
+export type JournalHeader = z.output<typeof SHAPE>;
+
+export function journalHeader(digest: string, maker: MakerMark): JournalHeader {
+  return { format: 1, ...maker, digest };
+}
+
+/** Null when there is none; a `JournalProblem` when it cannot be read. */
+export function readHeader(folder: string): JournalHeader | null {
+  const path = join(folder, HEADER);
+  if (!existsSync(path)) return null;
+  try {
+    return SHAPE.parse(JSON.parse(readFileSync(path, "utf8")));
+  } catch {
+    throw new JournalProblem(`${path}: this is not a header that this version can read; ${BEGIN_ANEW}.`);
+  }
+}
+
+/** Whole or not at all. */
+export function writeHeader(folder: string, header: JournalHeader): void {
+  const path = join(folder, HEADER);
+  writeFileSync(`${path}-new`, `${JSON.stringify(header, null, 2)}\n`);
+  renameSync(`${path}-new`, path);
+}
+
+/** Throws a `JournalProblem` when days of the one must not be mixed with days of the other. */
+export function refuseOther(folder: string, there: JournalHeader, here: JournalHeader): void {
+  const difference = makerDifference(there, here);
+  if (difference !== null) {
+    throw new JournalProblem(
+      `${folder}: the unfinished run was made by another program (${difference}); ${BEGIN_ANEW}.`,
+    );
+  }
+  if (there.digest !== here.digest) {
+    const what = "plan, variants, seed, responses or traces are not those of now";
+    throw new JournalProblem(`${folder}: the unfinished run is of another study (${what}); ${BEGIN_ANEW}.`);
+  }
+}
+
+export const BEGIN_ANEW = "put things back, or add --overwrite without --resume to begin anew";

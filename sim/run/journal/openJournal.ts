@@ -1,0 +1,143 @@
+import { existsSync, readdirSync, rmdirSync, rmSync, truncateSync } from "node:fs";
+import { join } from "node:path";
+import type { DayJournal, DaySource, SimulatedDay } from "../index.ts";
+import { exactJson, type MakerMark, parseExactJson, simulatedDayShape, sourceDigest } from "../wire/index.ts";
+import {
+  BEGIN_ANEW,
+  type JournalHeader,
+  journalHeader,
+  readHeader,
+  refuseOther,
+  writeHeader,
+} from "./journalHeader.ts";
+import { journalLines } from "./journalLines.ts";
+import { JournalProblem } from "./journalProblem.ts";
+import { JournalWriter } from "./journalWriter.ts";
+import { DAYS, HEADER, LOCK, PARTS, partialFolder } from "./partialFolder.ts";
+import { releaseRunLock, takeRunLock } from "./runLock.ts";
+
+export interface JournalOptions {
+  maker: MakerMark;
+  /** Go on with the days of an unfinished run, if there is one. */
+  resume: boolean;
+  /** Throw the days of an unfinished run away; `resume` comes first. */
+  overwrite: boolean;
+}
+
+/** One of `keep` and `discard` ends it. */
+export interface OpenJournal extends DayJournal {
+  /** Where it lies. */
+  folder: string;
+  known: readonly SimulatedDay[];
+  /** Leaves the days for a later run to go on with; gives their number. With none, everything is taken away. */
+  keep(): number;
+  /** Takes everything away. */
+  discard(): void;
+}
+
+/**
+ * Opens the journal of a run into `folder`: an append-only file of days in a folder beside it, which no other process
+ * may use at the same time. A `JournalProblem` says what is in the way: another run under way, an unfinished one that
+ * nobody said what to do with, or one of another study or version. A last line that a kill cut off is dropped.
+ */
+export function openJournal(folder: string, source: DaySource, options: JournalOptions): OpenJournal {
+  const beside = partialFolder(folder);
+  refuseForeign(beside);
+  takeRunLock(beside);
+  try {
+    const header = journalHeader(sourceDigest(source), options.maker);
+    const known = options.resume ? daysOfSame(beside, header, source) : [];
+    if (!options.resume) clear(beside, options.overwrite);
+    writeHeader(beside, header);
+    return journal(beside, known);
+  } catch (error) {
+    releaseRunLock(beside);
+    throw error;
+  }
+}
+
+function journal(folder: string, known: readonly SimulatedDay[]): OpenJournal {
+  const writer = new JournalWriter(join(folder, DAYS));
+  let days = known.length;
+  return {
+    folder,
+    known,
+    note(day) {
+      writer.add(exactJson(day));
+      days += 1;
+    },
+    keep() {
+      writer.close();
+      if (days === 0) removePartial(folder);
+      else releaseRunLock(folder);
+      return days;
+    },
+    discard() {
+      writer.close();
+      removePartial(folder);
+    },
+  };
+}
+
+/** So that nobody's files are deleted with the journal. */
+function refuseForeign(folder: string): void {
+  const entries = existsSync(folder) ? readdirSync(folder) : [];
+  const foreign = entries.find((name) => !PARTS.has(name) && name !== `${HEADER}-new`);
+  if (foreign !== undefined) {
+    throw new JournalProblem(`${folder}: holds a file that is not of an unfinished run (${foreign}); move it away.`);
+  }
+}
+
+function clear(folder: string, mayDelete: boolean): void {
+  if (existsSync(join(folder, HEADER)) && !mayDelete) {
+    const remedy = "add --resume to finish it, or --overwrite to begin anew";
+    throw new JournalProblem(`${folder}: an unfinished run is there; ${remedy}.`);
+  }
+  for (const name of [HEADER, DAYS]) rmSync(join(folder, name), { force: true });
+}
+
+function daysOfSame(folder: string, header: JournalHeader, source: DaySource): SimulatedDay[] {
+  const left = readHeader(folder);
+  if (left === null) {
+    clear(folder, false);
+    return [];
+  }
+  refuseOther(folder, left, header);
+  return readDays(join(folder, DAYS), source);
+}
+
+/** Reads the days and cuts a torn last line off, so that the next one begins a line of its own. */
+function readDays(path: string, source: DaySource): SimulatedDay[] {
+  if (!existsSync(path)) return [];
+  const shape = simulatedDayShape(source);
+  const days: SimulatedDay[] = [];
+  let soundBytes = 0;
+  for (const { text, endByte } of journalLines(path)) {
+    const found = shape.safeParse(parsed(text));
+    if (!found.success) {
+      throw new JournalProblem(`${path}: line ${days.length + 1} is damaged; ${BEGIN_ANEW}.`);
+    }
+    days.push(found.data);
+    soundBytes = endByte;
+  }
+  truncateSync(path, soundBytes);
+  return days;
+}
+
+function parsed(text: string): unknown {
+  try {
+    return parseExactJson(text);
+  } catch {
+    return undefined;
+  }
+}
+
+/** The lock goes last: until then nobody else comes in. */
+function removePartial(folder: string): void {
+  for (const name of [DAYS, HEADER, LOCK]) rmSync(join(folder, name), { force: true });
+  try {
+    rmdirSync(folder);
+  } catch {
+    // Another run has begun in it in the meantime.
+  }
+}

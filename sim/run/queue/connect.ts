@@ -1,0 +1,42 @@
+import { Redis } from "ioredis";
+import { shownAddress, withoutPassword } from "../index.ts";
+import { QueueProblem } from "./queueProblem.ts";
+
+const CONNECT_MS = 10_000;
+const LONGEST_RETRY_MS = 5000;
+
+/**
+ * A connection to Redis or Valkey; rediss:// speaks TLS. One that cannot be made at first is a `QueueProblem` at once;
+ * one that is lost later is tried again for as long as it takes, and `say` is told.
+ */
+export async function connect(address: string, say: (words: string) => void): Promise<Redis> {
+  let connected = false;
+  let reason = "";
+  const client = new Redis(address, {
+    lazyConnect: true,
+    connectTimeout: CONNECT_MS,
+    // The queue's library waits for commands without an end, and asks for this.
+    maxRetriesPerRequest: null,
+    retryStrategy: (times) => (connected ? Math.min(times * 200, LONGEST_RETRY_MS) : null),
+  });
+  client.on("error", (error: Error) => {
+    const words = withoutPassword(error.message || String((error as NodeJS.ErrnoException).code), address);
+    if (connected && words !== reason) say(`The queue cannot be reached (${words}); trying again.`);
+    reason = words;
+  });
+  try {
+    await client.connect();
+    await client.ping();
+  } catch (error) {
+    client.disconnect();
+    const words = reason || withoutPassword((error as Error).message, address);
+    throw new QueueProblem(
+      `${shownAddress(address)}: no queue to be had there (${words}); is Redis or Valkey running?`,
+    );
+  }
+  connected = true;
+  client.on("ready", () => {
+    reason = "";
+  });
+  return client;
+}
