@@ -22,6 +22,7 @@ function filled(levels: readonly number[], base: readonly number[]): number[] {
   return levels.map((level, factor) => (level === -1 ? base[factor]! : level));
 }
 
+/** Where the base has no level of a factor (-1), only a variant that kept the base's value is the same there. */
 function isSame(levels: readonly number[], base: readonly number[]): boolean {
-  return levels.every((level, factor) => level !== -1 && level === base[factor]);
+  return levels.every((level, factor) => level === base[factor]);
 }

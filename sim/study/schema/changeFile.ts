@@ -22,7 +22,10 @@ export function changeKeys() {
       .array(saidText())
       .max(MOST_CHANGES)
       .optional()
-      .describe('Paths of what is taken out, last of all: "line.scalding", "limits[0]", "line.skinning.breakdowns".'),
+      .describe(
+        'Paths of what is taken out, last of all: "line.scalding", "limits[0]", "line.skinning.breakdowns". What speaks of ' +
+          "it elsewhere (limits, breaks, sources) must go or be set too.",
+      ),
   };
 }
 

@@ -186,7 +186,10 @@ describe("faults", () => {
     ];
     expect(messages(studyWith({ list }))).toEqual([
       "variant 'a': line.skining.buffer: 'skining' is no name in 'line'; allowed: 'hanging', 'stunning', 'bleeding', 'skinning', 'chilling'; did you mean 'skinning'?",
-      "variant 'b': line[3].bufer: unknown key; allowed: 'name', 'section', 'travel', 'removals', 'kind', 'work', 'positions', 'buffer', 'cycle', 'rate', 'crew', 'peoplePerPosition', 'breakdowns'; did you mean 'buffer'?",
+      // The plan room's own tests pin the whole list of a station's keys.
+      expect.stringMatching(
+        /^variant 'b': line\[3\]\.bufer: unknown key; allowed: 'name', .*; did you mean 'buffer'\?$/,
+      ),
       "variant 'c': line.skinning.buffer.x: 'line.skinning.buffer' has nothing inside; allowed: a path that ends there or before; shorten the path and give the whole value",
       'variant \'d\': line..x: this is no path; allowed: keys, names and [indexes], such as "line.skinning.buffer"; put names with dots or brackets in [""], such as line["cut no. 2"].positions',
       "variant 'e': __proto__: '__proto__' is no key in the plan; allowed: '$schema', 'name', 'notes', 'target', 'sources', 'day', 'supply', 'liveHandling', 'crews', 'line', 'limits'; write one of these",
