@@ -26,3 +26,17 @@ export function readPoint(written: unknown): Reading<Point> {
     },
   };
 }
+
+/** Reads the place of a gate: the start of a stage's work, as the name of the stage. */
+export function readGateStart(written: unknown): Reading<string> {
+  const point = readPoint(written).value;
+  if (point !== null && point.stage !== null && point.moment === "start") return { value: point.stage, fault: null };
+  return {
+    value: null,
+    fault: {
+      found: `${foundWords(written)} is no place for a gate`,
+      allowed: '"start of" and the name of a stage',
+      remedy: 'write for example "start of stunning"',
+    },
+  };
+}

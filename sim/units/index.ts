@@ -1,10 +1,15 @@
 // Families of units
 
+export { conductivity } from "./conductivity.ts";
 export { current } from "./current.ts";
+export { density } from "./density.ts";
+export { energy } from "./energy.ts";
+export { flow } from "./flow.ts";
 export { length } from "./length.ts";
 export { mass } from "./mass.ts";
 export { power } from "./power.ts";
 export { rate } from "./rate.ts";
+export { specificHeat } from "./specificHeat.ts";
 export { speed } from "./speed.ts";
 export { temperature } from "./temperature.ts";
 export { time } from "./time.ts";
@@ -18,6 +23,7 @@ export { quantityPattern } from "./quantityPattern.ts";
 export { CLOCK_EXAMPLE, CLOCK_PATTERN, readClock } from "./readClock.ts";
 export type { Reading, ReadingFault } from "./reading.ts";
 export { MONEY_EXAMPLE, MONEY_PATTERN, type Money, readMoney } from "./readMoney.ts";
+export { type MoneyPer, moneyPerExample, moneyPerPattern, readMoneyPer, type Sign } from "./readMoneyPer.ts";
 export { MONEY_RATE_EXAMPLE, MONEY_RATE_PATTERN, type MoneyRate, readMoneyRate } from "./readMoneyRate.ts";
 export { allowedUnits, readQuantity } from "./readQuantity.ts";
 export { readShare, SHARE_PATTERN } from "./readShare.ts";

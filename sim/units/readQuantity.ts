@@ -1,10 +1,15 @@
+import { conductivity } from "./conductivity.ts";
 import { current } from "./current.ts";
+import { density } from "./density.ts";
+import { energy } from "./energy.ts";
+import { flow } from "./flow.ts";
 import { foundWords } from "./foundWords.ts";
 import { length } from "./length.ts";
 import { mass } from "./mass.ts";
 import { power } from "./power.ts";
 import { rate } from "./rate.ts";
 import { type Reading, read, refused } from "./reading.ts";
+import { specificHeat } from "./specificHeat.ts";
 import { speed } from "./speed.ts";
 import { temperature } from "./temperature.ts";
 import { time } from "./time.ts";
@@ -14,7 +19,22 @@ import { volume } from "./volume.ts";
 /** Digits with a decimal point, then the rest. No thousands separators: "1,200" means two things in two countries. */
 const NUMBER_AND_UNIT = /^(-?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)$/su;
 
-const FAMILIES = [time, rate, mass, length, speed, temperature, power, volume, current];
+const FAMILIES = [
+  time,
+  rate,
+  mass,
+  length,
+  speed,
+  temperature,
+  power,
+  energy,
+  volume,
+  flow,
+  current,
+  conductivity,
+  density,
+  specificHeat,
+];
 
 /**
  * Reads a quantity such as "4.2 s" into SI (`family.si`). The space before the unit may be left out.

@@ -19,6 +19,11 @@ export const CEILINGS = {
   limits: 100,
   breakdowns: 20,
   removals: 20,
+  diversions: 20,
+  byProducts: 50,
+  settings: 50,
+  gates: 100,
+  vessels: 100,
   observedValues: 10_000,
   sources: 1000,
 } as const;

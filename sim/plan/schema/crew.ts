@@ -1,6 +1,9 @@
 import { z } from "zod";
+import { time } from "../../units/index.ts";
 import { CREW_RULES } from "../plan.ts";
 import { CEILINGS } from "./ceilings.ts";
+import { pay } from "./money.ts";
+import { quantity, share } from "./readBy.ts";
 import { record } from "./record.ts";
 import { name } from "./text.ts";
 import { whole } from "./whole.ts";
@@ -18,5 +21,12 @@ export function crew() {
       .enum(CREW_RULES)
       .default("furthest downstream")
       .describe("Which of the waiting stations gets a person who is free."),
+    walking: quantity(time)
+      .prefault("0 s")
+      .describe("Time to walk to another station than the last one; it counts as work. Default: none."),
+    absent: share()
+      .prefault(0)
+      .describe("Chance of each person, on their own, to be missing for the whole day. Default: 0."),
+    pay: pay().nullable().default(null).describe('Of one person; needs "money". Default: null, not reckoned.'),
   });
 }

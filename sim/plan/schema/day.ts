@@ -24,6 +24,27 @@ export function day() {
       .describe(
         "How the day ends: finish all that arrived, with overtime if need be (default), or stop hanging at an hour.",
       ),
+    preStart: quantity(time)
+      .prefault("0 s")
+      .describe(
+        "Checks before the first head: the crews begin so much after the start of the first shift. Default: none.",
+      ),
+    cleaning: record({
+      length: quantityAboveZero(time).describe("How long it takes, after the last work."),
+      crews: z.array(reference()).max(CEILINGS.crews).optional().describe("Crews that clean. Default: every crew."),
+    })
+      .nullable()
+      .default(null)
+      .describe("Cleaning at the end of the day. Default: null, none."),
+    safeStop: record({
+      from: reference().describe("Stage whose starting is held back when a planned stop is due."),
+      to: reference().describe("Stage at whose end a head is through."),
+    })
+      .nullable()
+      .default(null)
+      .describe(
+        "Stretch that must be empty before those who work on it leave for a break, so that no stunned animal is left unbled. Default: null, none.",
+      ),
     ceiling: quantityAboveZero(time)
       .prefault("48 h")
       .describe("The run stops, and says so, when the day has lasted this long; counted from its start."),

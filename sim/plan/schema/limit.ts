@@ -16,7 +16,8 @@ export function limit() {
   });
 }
 
-function point() {
+/** A point of a head's way, in words. */
+export function point() {
   return readBy(readPoint, {
     type: "string",
     pattern: "^(arrival|leaving the line|(entry to|start of|end of|exit from) .+)$",

@@ -4,8 +4,10 @@ import type { TextFiles } from "../textFiles.ts";
 import { CEILINGS } from "./ceilings.ts";
 import { crew } from "./crew.ts";
 import { day } from "./day.ts";
+import { gate } from "./gate.ts";
 import { limit } from "./limit.ts";
 import { liveHandling } from "./liveHandling.ts";
+import { money } from "./money.ts";
 import { quantityAboveZero } from "./readBy.ts";
 import { record } from "./record.ts";
 import { source } from "./source.ts";
@@ -13,6 +15,7 @@ import { stage } from "./stage.ts";
 import { supply } from "./supply.ts";
 import { freeText, name } from "./text.ts";
 import { varyingQuantities } from "./varying.ts";
+import { vessel } from "./vessel.ts";
 
 /** The shape of the plan file. What one part says of another is checked by the rules; see `readPlan`. */
 export function planFile(files: TextFiles) {
@@ -38,9 +41,23 @@ export function planFile(files: TextFiles) {
       .min(1)
       .max(CEILINGS.stages)
       .describe(
-        `Stages in the order heads pass them; the first takes heads out of the crates. At most ${CEILINGS.stages}.`,
+        `Stages in the order heads pass them; the first takes heads out of the crates. At most ${CEILINGS.stages}, stations on chains included.`,
       ),
     limits: z.array(limit()).max(CEILINGS.limits).default([]).describe("Watched times. Default: none."),
+    gates: z
+      .array(gate())
+      .max(CEILINGS.gates)
+      .default([])
+      .describe("At most so many heads between two points of their way. Default: none."),
+    vessels: z
+      .array(vessel())
+      .max(CEILINGS.vessels)
+      .default([])
+      .describe("Tanks, bins and troughs that by-products run into. Default: none."),
+    money: money().nullable().default(null).describe("What it all costs and earns. Default: null, no money."),
+    dressing: freeText()
+      .default("")
+      .describe("What stays on the carcass, in words: a dressing percentage means nothing without it."),
   });
 }
 

@@ -23,10 +23,14 @@ export function supply(varying: VaryingQuantities) {
         .enum(["wait", "turn away"])
         .default("wait")
         .describe("What a head does when the first stage has no place for it."),
+      liveWeight: liveWeight(varying),
     })
       .optional()
       .describe("Single heads that come one by one."),
-    saturated: record({ heads: whole(1, CEILINGS.heads).describe("How many heads the run takes.") })
+    saturated: record({
+      heads: whole(1, CEILINGS.heads).describe("How many heads the run takes."),
+      liveWeight: liveWeight(varying),
+    })
       .optional()
       .describe("The first stage never runs out of heads: a run that shows what the line can do."),
   });
@@ -40,11 +44,7 @@ function load(varying: VaryingQuantities) {
     crates: whole(1, CEILINGS.cratesPerLoad).describe("Crates on the lorry."),
     headsPerCrate: whole(1, CEILINGS.headsPerCrate).describe("Heads in each crate."),
     deadOnArrival: share().prefault(0).describe("Share of the heads that are dead on arrival."),
-    liveWeight: varying.massAboveZero
-      .prefault("2.5 kg")
-      .describe(
-        "Live weight of a head. Default: the middle of the 2.4 to 2.6 kg that Lebas, Cuniculture, gives for Europe.",
-      ),
+    liveWeight: liveWeight(varying),
     repeat: record({
       every: quantityAboveZero(time).describe("Time from one lorry to the next."),
       times: whole(1, CEILINGS.loads).describe("How many lorries in all, the first one included."),
@@ -52,4 +52,12 @@ function load(varying: VaryingQuantities) {
       .optional()
       .describe("The same lorry again and again. Default: once."),
   });
+}
+
+function liveWeight(varying: VaryingQuantities) {
+  return varying.massAboveZero
+    .prefault("2.5 kg")
+    .describe(
+      "Live weight of a head. Default: the middle of the 2.4 to 2.6 kg that Lebas, Cuniculture, gives for Europe.",
+    );
 }

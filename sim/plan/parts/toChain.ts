@@ -1,0 +1,33 @@
+import type { Chain, ChainStation } from "../plan.ts";
+import type { PlanFile } from "../schema/planFile.ts";
+import { shacklesIn } from "./shackles.ts";
+import { toUpkeep } from "./toUpkeep.ts";
+import { toWork } from "./toWork.ts";
+
+type FileChain = PlanFile["line"][number] & { kind: "chain" };
+
+/** What only chains have. */
+export function toChain(
+  file: FileChain,
+): Pick<Chain, "kind" | "places" | "secondsPerShackle" | "shackles" | "stations" | "unfinishedTo"> {
+  const { length, pitch, speed, shackles } = file;
+  return {
+    kind: "chain",
+    places: shacklesIn(length, pitch),
+    secondsPerShackle: pitch / speed,
+    shackles: shackles && { count: shackles.count, backSeconds: shackles.back },
+    stations: file.stations.map((station) => toChainStation(station, pitch)),
+    unfinishedTo: file.unfinishedTo,
+  };
+}
+
+function toChainStation(file: FileChain["stations"][number], pitch: number): ChainStation {
+  return {
+    name: file.name,
+    at: shacklesIn(file.at, pitch),
+    window: file.window,
+    ifUnfinished: file.ifUnfinished === "stop the chain" ? "stop" : "pass",
+    ...toWork(file),
+    ...toUpkeep(file),
+  };
+}

@@ -1,0 +1,63 @@
+import type { Varying } from "../../random/index.ts";
+import type { Chilling, Dwell, Stage, Station } from "../plan.ts";
+import type { PlanFile } from "../schema/planFile.ts";
+import { toChain } from "./toChain.ts";
+import { toUpkeep } from "./toUpkeep.ts";
+import { toWork } from "./toWork.ts";
+
+type FileStage = PlanFile["line"][number];
+type FileDwell = FileStage & { kind: "dwell" };
+type StationOnly = Omit<Station, keyof Dwell> & Pick<Station, "kind">;
+
+export function toStage(file: FileStage): Stage {
+  const common = {
+    name: file.name,
+    section: file.section,
+    travelSeconds: file.travel,
+    next: file.next,
+    offLine: file.offLine,
+    removals: file.removals,
+    diversions: file.diversions,
+    ...toUpkeep(file),
+  };
+  if (file.kind === "station") return { ...common, ...toStation(file) };
+  if (file.kind === "chain") return { ...common, ...toChain(file) };
+  return { ...common, ...toDwell(file) };
+}
+
+function toStation(file: FileStage & { kind: "station" }): StationOnly {
+  const { weights } = file;
+  return {
+    kind: "station",
+    work: file.work ?? (file.crew.length === 0 ? "machine" : "manual"),
+    buffer: file.buffer ?? Number.POSITIVE_INFINITY,
+    weights: weights && { fromKg: weights.from, toKg: weights.to, else: weights.else },
+    ...toWork(file),
+  };
+}
+
+function toDwell(file: FileDwell): Pick<Dwell, "kind" | "places" | "headsPerHook" | "dwell"> {
+  return {
+    kind: "dwell",
+    places: file.places ?? Number.POSITIVE_INFINITY,
+    headsPerHook: file.headsPerHook,
+    dwell:
+      file.chilling === undefined
+        ? { kind: "drawn", seconds: file.dwell as Varying }
+        : { kind: "chilling", chilling: toChilling(file.chilling) },
+  };
+}
+
+function toChilling(file: NonNullable<FileDwell["chilling"]>): Chilling {
+  return {
+    startCelsius: file.start,
+    airCelsius: file.air,
+    coreCelsius: file.core,
+    airMetresPerSecond: file.airSpeed,
+    carcassLengthMetres: file.carcassLength,
+    carcassShare: file.carcassShare,
+    conductivity: file.conductivity,
+    density: file.density,
+    specificHeat: file.specificHeat,
+  };
+}

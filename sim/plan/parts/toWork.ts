@@ -1,0 +1,31 @@
+import type { Varying } from "../../random/index.ts";
+import type { ChainStation, Station } from "../plan.ts";
+import type { PlanFile } from "../schema/planFile.ts";
+import { toBreakdown } from "./toBreakdown.ts";
+
+type FileStation = PlanFile["line"][number] & { kind: "station" };
+type FileWork = Pick<
+  FileStation,
+  "positions" | "cycle" | "rate" | "weightFactor" | "crew" | "peoplePerPosition" | "breakdowns"
+>;
+type Work = Pick<
+  Station & ChainStation,
+  "positions" | "cycleSeconds" | "weightFactor" | "crews" | "peoplePerPosition" | "breakdowns"
+>;
+
+/** What stations have in common, on a chain or not. */
+export function toWork(file: FileWork): Work {
+  const { weightFactor } = file;
+  return {
+    positions: file.positions,
+    cycleSeconds: file.cycle ?? cycleOfRate(file.rate as number),
+    weightFactor: weightFactor && { perKg: weightFactor.perKg, atKg: weightFactor.at },
+    crews: file.crew,
+    peoplePerPosition: file.peoplePerPosition,
+    breakdowns: file.breakdowns.map(toBreakdown),
+  };
+}
+
+function cycleOfRate(headsPerSecond: number): Varying {
+  return { family: "constant", value: 1 / headsPerSecond };
+}
