@@ -8,9 +8,10 @@ const ROOT = resolve(import.meta.dirname, "../..");
 const SIM: Record<string, string[]> = {
   units: [],
   random: [],
+  chilling: [],
   plan: ["units", "random"],
   study: ["units", "random", "plan"],
-  line: ["random", "plan"],
+  line: ["random", "chilling", "plan"],
   engine: ["random", "plan", "line"],
   observations: ["units", "plan", "line", "engine"],
   statistics: ["units", "observations"],

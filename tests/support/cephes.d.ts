@@ -5,6 +5,8 @@ declare module "cephes" {
     igam(a: number, x: number): number;
     igamc(a: number, x: number): number;
     gamma(x: number): number;
+    j0(x: number): number;
+    j1(x: number): number;
     ndtr(x: number): number;
     ndtri(p: number): number;
     incbet(a: number, b: number, x: number): number;
