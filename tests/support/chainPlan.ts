@@ -25,5 +25,7 @@ export function failures(rate: number, repair: number, clock: Breakdown["clock"]
     scope: "position",
     uptimeSeconds: exponential(1 / rate),
     repairSeconds: exponential(1 / repair),
+    crew: null,
+    headInHand: "resume",
   };
 }

@@ -1,5 +1,19 @@
 import type { DayRecord, StageRecord, Tally } from "../../sim/engine/dayRecord.ts";
-import type { Plan } from "../../sim/plan/plan.ts";
+import type { CrateStep, Plan } from "../../sim/plan/plan.ts";
+
+const NO_UTILITIES = { waterPerHead: 0, waterPerHour: 0, energyPerHead: 0, powerKilowatts: 0 };
+
+/** What a stage has that neither sends heads elsewhere nor uses, takes off or costs anything. */
+const PLAIN_STAGE = {
+  travelSeconds: null,
+  next: null,
+  offLine: false,
+  diversions: [],
+  byProducts: [],
+  utilities: NO_UTILITIES,
+  capital: null,
+  settings: [],
+};
 
 /** A plan and a day for it, written by hand so that every measure can be worked out in the head. All invented. */
 export const HAND_MADE_PLAN: Plan = {
@@ -13,6 +27,9 @@ export const HAND_MADE_PLAN: Plan = {
       { name: "coffee", atSeconds: 3600, lengthSeconds: 600, crews: ["dressing"], laterSeconds: {}, stages: [] },
     ],
     closing: { rule: "finish" },
+    preStartSeconds: 0,
+    cleaning: null,
+    safeStop: null,
     ceilingSeconds: 50_000,
   },
   supply: {
@@ -30,34 +47,47 @@ export const HAND_MADE_PLAN: Plan = {
     ],
   },
   liveHandling: {
-    unloading: crateStep(),
-    lairageCrates: 40,
-    feeding: crateStep(),
+    way: "hand-slid",
+    toHanging: [crateStep("unloading", Number.POSITIVE_INFINITY), crateStep("crate feeding", 40)],
+    back: [],
     cratesAtHanging: 2,
+    fleet: null,
   },
-  crews: [{ name: "dressing", people: [4], rule: "furthest downstream" }],
+  crews: [
+    {
+      name: "dressing",
+      people: [4],
+      rule: "furthest downstream",
+      walkSeconds: 0,
+      absentShare: 0,
+      payPerSecond: null,
+    },
+  ],
   line: [
     {
+      ...PLAIN_STAGE,
       kind: "station",
       name: "skinning",
       section: "dressing",
-      travelSeconds: null,
       work: "manual",
       buffer: 5,
       positions: 2,
       cycleSeconds: { family: "constant", value: 8 },
-      crew: "dressing",
+      weightFactor: null,
+      weights: null,
+      crews: ["dressing"],
       peoplePerPosition: 1,
       breakdowns: [],
       removals: [{ as: "condemned", share: 0.01 }],
     },
     {
+      ...PLAIN_STAGE,
       kind: "dwell",
       name: "chilling",
       section: "chilling",
-      travelSeconds: null,
       places: 100,
-      dwellSeconds: { family: "constant", value: 600 },
+      headsPerHook: 1,
+      dwell: { kind: "drawn", seconds: { family: "constant", value: 600 } },
       removals: [],
     },
   ],
@@ -79,14 +109,23 @@ export const HAND_MADE_PLAN: Plan = {
       source: "house rule, invented",
     },
   ],
+  gates: [],
+  vessels: [],
+  money: null,
+  dressing: "",
   targetHeadsPerSecond: 0.2,
 };
 
-function crateStep(): NonNullable<Plan["liveHandling"]>["unloading"] {
+function crateStep(name: string, places: number): CrateStep {
   return {
+    name,
+    places,
+    cratesPerCycle: 1,
     positions: 1,
-    secondsPerCrate: { family: "constant", value: 30 },
-    crew: null,
+    secondsPerCycle: { family: "constant", value: 30 },
+    utilities: NO_UTILITIES,
+    waterReusedShare: 0,
+    crews: [],
     peoplePerPosition: 0,
     breakdowns: [],
   };
@@ -137,8 +176,18 @@ export function handMadeDay(replication = 0): DayRecord {
         arrivedSeconds: 700,
         unloadedSeconds: 2500,
         emptiedSeconds: 8000,
+        leftSeconds: 2500,
       },
     ],
+    chains: [],
+    gates: [],
+    vessels: [],
+    masses: {
+      liveKg: 2500,
+      byProductsKg: {},
+      outKg: { carcass: 2400, "dead on arrival": 25, condemned: 75 },
+      onLineKg: 0,
+    },
     lairage: { mean: 14.5, max: 40 },
     traces: null,
     perHead: null,
@@ -154,7 +203,22 @@ function stage(
   stateSeconds: number[],
   queue: StageRecord["queue"],
 ): StageRecord {
-  return { name, section, kind, places, positions, processed: 990, queue, stateSeconds, stops: 3 };
+  return {
+    name,
+    section,
+    kind,
+    places,
+    positions,
+    processed: 990,
+    queue,
+    stateSeconds,
+    stops: 3,
+    unworked: 0,
+    unfinished: 0,
+    diverted: 0,
+    heldSeconds: 0,
+    heatJoules: 0,
+  };
 }
 
 /** Quantiles on the straight line from min to max. */

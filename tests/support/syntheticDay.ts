@@ -25,6 +25,9 @@ export const SYNTHETIC_BREAKS = [
   { name: "midday", fromSeconds: 19_800, toSeconds: 22_200 },
 ];
 
+/** Nothing here is sent elsewhere, held back or chilled by computation. */
+const PLAIN_STAGE = { unworked: 0, unfinished: 0, diverted: 0, heldSeconds: 0, heatJoules: 0 };
+
 interface Head {
   arrived: number;
   stunned: number;
@@ -135,6 +138,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
     arrivedSeconds: at + plant.firstLoadSeconds + Math.round(random() * 600),
     unloadedSeconds: 0,
     emptiedSeconds: null as number | null,
+    leftSeconds: null as number | null,
   }));
   const crates = { onLorry: 0, lairage: 0, unloading: 0, feeding: 0, openHeads: 0 };
   const crateStates = [new Array<number>(STATE_COUNT).fill(0), new Array<number>(STATE_COUNT).fill(0)];
@@ -198,7 +202,10 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
       unloadedCrates.n++;
       crates.unloading = 18 + Math.floor(random() * 10);
       const load = loads[Math.floor((unloadedCrates.n - 1) / 70)];
-      if (load) load.unloadedSeconds = now;
+      if (load) {
+        load.unloadedSeconds = now;
+        load.leftSeconds = now;
+      }
     }
     count(0, crates.unloading > 0 ? WORKING : crates.onLorry > 0 ? BLOCKED : STARVED);
     if (crates.feeding > 0) crates.feeding--;
@@ -329,6 +336,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
     queue: queues[index]!.queue(),
     stateSeconds: states[index]!,
     stops: 0,
+    ...PLAIN_STAGE,
   });
   const stages: StageRecord[] = [
     crateRow("Unloading", 0, Number.POSITIVE_INFINITY, unloadedCrates.n),
@@ -343,6 +351,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
       queue: queues[i + 2]!.queue(),
       stateSeconds: states[i + 2]!,
       stops: station.stops,
+      ...PLAIN_STAGE,
     })),
   ];
   return {
@@ -363,6 +372,10 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
     limits: [limitOf("Stun to stick", null, 10, stunToStick), limitOf("Stick to evisceration", null, 900, stickToOpen)],
     timeInSystem: syntheticTally(inSystem),
     loads,
+    chains: [],
+    gates: [],
+    vessels: [],
+    masses: { liveKg: 0, byProductsKg: {}, outKg: {}, onLineKg: 0 },
     lairage: queues[1]!.queue(),
     traces: {
       queues: stages.map((stage, i) => queues[i]!.trace(stage.name, second)),

@@ -28,7 +28,7 @@ describe("responsesOf", () => {
   it("leaves out what a plan does not have", () => {
     const bare: Plan = {
       ...HAND_MADE_PLAN,
-      supply: { kind: "saturated", heads: 10 },
+      supply: { kind: "saturated", heads: 10, liveWeightKg: { family: "constant", value: 2.5 } },
       liveHandling: null,
       crews: [],
       limits: [],
@@ -50,11 +50,12 @@ describe("responsesOf", () => {
   });
 
   it("counts heads turned away only where the plan turns heads away", () => {
-    const stream: Plan["supply"] = {
+    const stream: Plan["supply"] & { kind: "stream" } = {
       kind: "stream",
       interarrival: { family: "exponential", mean: 5 },
       heads: 10,
       whenFull: "turn away",
+      liveWeightKg: { family: "constant", value: 2.5 },
     };
     const keys = (supply: Plan["supply"]): string[] =>
       responsesOf({ ...HAND_MADE_PLAN, supply, liveHandling: null }).map(({ key }) => key);
