@@ -1,0 +1,24 @@
+import { expect, it } from "vitest";
+import { resumeLine } from "../../../sim/cli/resumeLine.ts";
+
+it("repeats what was given, and nothing else, with --resume", () => {
+  expect(resumeLine("a b.json", { traces: "binned" })).toBe("gambrel study 'a b.json' --resume");
+  const all = {
+    seed: "x y",
+    replications: 3,
+    traces: "exact" as const,
+    verify: true,
+    out: "o",
+    overwrite: true,
+    json: true,
+  };
+  expect(resumeLine("s.json", { ...all, threads: 2 })).toBe(
+    "gambrel study s.json --seed 'x y' --replications 3 --traces exact --verify --out o --threads 2 --overwrite --json --resume",
+  );
+});
+
+it("leaves the password of a queue out", () => {
+  expect(resumeLine("s.json", { traces: "binned", queue: "redis://u:secret@h:1" })).toBe(
+    "gambrel study s.json --queue redis://u@h:1 --resume",
+  );
+});
