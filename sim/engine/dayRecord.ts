@@ -95,6 +95,8 @@ export interface MassRecord {
   byProductsKg: Record<string, number>;
   outKg: Record<string, number>;
   onLineKg: number;
+  /** Live weight of the heads that left as carcasses. */
+  carcassLiveKg: number;
 }
 
 export interface ChainRecord {
@@ -132,6 +134,8 @@ export interface QueueRecord {
 export interface CrewRecord {
   name: string;
   peopleMax: number;
+  /** People there by shift, in the order of the plan's shifts; who is absent that day is not counted. */
+  people: number[];
   busySeconds: number;
   /** Person-seconds on duty: present by shift and not on break. */
   presentSeconds: number;

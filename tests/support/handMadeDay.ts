@@ -157,7 +157,7 @@ export function handMadeDay(replication = 0): DayRecord {
       stage("skinning", "dressing", "station", 5, 2, [9000, 1800, 3600, 900, 1800, 900], { mean: 2.5, max: 5 }),
       stage("chilling", "chilling", "dwell", 100, 1, [6750, 0, 2250, 0, 0, 0], { mean: 61, max: 90 }),
     ],
-    crews: [{ name: "dressing", peopleMax: 4, busySeconds: 21_600, presentSeconds: 28_800 }],
+    crews: [{ name: "dressing", peopleMax: 4, people: [4], busySeconds: 21_600, presentSeconds: 28_800 }],
     sections: [
       { name: "dressing", wip: { mean: 4.25, max: 7 } },
       { name: "chilling", wip: { mean: 61, max: 90 } },
@@ -187,6 +187,7 @@ export function handMadeDay(replication = 0): DayRecord {
       byProductsKg: {},
       outKg: { carcass: 2400, "dead on arrival": 25, condemned: 75 },
       onLineKg: 0,
+      carcassLiveKg: 2400,
     },
     lairage: { mean: 14.5, max: 40 },
     traces: null,

@@ -375,7 +375,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
     chains: [],
     gates: [],
     vessels: [],
-    masses: { liveKg: 0, byProductsKg: {}, outKg: {}, onLineKg: 0 },
+    masses: { liveKg: 0, byProductsKg: {}, outKg: {}, onLineKg: 0, carcassLiveKg: 0 },
     lairage: queues[1]!.queue(),
     traces: {
       queues: stages.map((stage, i) => queues[i]!.trace(stage.name, second)),
