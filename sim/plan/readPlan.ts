@@ -4,9 +4,11 @@ import { checkRules } from "./rules/checkRules.ts";
 import { planFile } from "./schema/planFile.ts";
 import type { TextFiles } from "./textFiles.ts";
 import { toPlan } from "./toPlan.ts";
+import { planWarnings } from "./warnings/planWarnings.ts";
 import { zodFaults } from "./zodFaults.ts";
 
-export type PlanReading = { plan: Plan; faults: [] } | { plan: null; faults: Fault[] };
+/** `warnings` are what a sound plan probably does not mean; they have the shape of faults. */
+export type PlanReading = { plan: Plan; faults: []; warnings: Fault[] } | { plan: null; faults: Fault[] };
 
 /** Building the schema costs milliseconds, and a study reads thousands of plans with the same files. */
 const schemas = new WeakMap<TextFiles, ReturnType<typeof planFile>>();
@@ -19,7 +21,9 @@ export function readPlan(json: unknown, files: TextFiles): PlanReading {
   const shape = schemaFor(files).safeParse(json, { reportInput: true });
   const shapeFaults = shape.success ? [] : zodFaults(shape.error.issues);
   const faults = [...shapeFaults, ...checkRules(json)];
-  return shape.success && faults.length === 0 ? { plan: toPlan(shape.data), faults: [] } : { plan: null, faults };
+  if (!shape.success || faults.length > 0) return { plan: null, faults };
+  const plan = toPlan(shape.data);
+  return { plan, faults: [], warnings: planWarnings(plan, json) };
 }
 
 function schemaFor(files: TextFiles): ReturnType<typeof planFile> {

@@ -16,7 +16,7 @@ export interface Place {
 export type Resolved = { place: Place; fault: null } | { place: null; fault: Finding };
 
 /**
- * Follows a path through a JSON document. Elements of arrays are found by index or by their `name` (removals: by `as`).
+ * Follows a path through a JSON document. Elements of arrays are found by index or by their `name` (removals: by `as`, diversions: by `to`).
  * The last key of an object need not exist yet; every other step must.
  */
 export function resolvePath(json: unknown, steps: readonly PathStep[]): Resolved {
@@ -49,7 +49,7 @@ function elementOf(list: unknown[], step: PathStep, before: readonly PathStep[])
 
 function elementName(element: unknown): string | null {
   if (!isRecord(element)) return null;
-  const name = element.name ?? element.as;
+  const name = element.name ?? element.as ?? element.to;
   return typeof name === "string" ? name : null;
 }
 

@@ -20,7 +20,12 @@ export function calendar(json: unknown): Fault[] {
   const early = start === null ? [] : beforeStart(json, start);
   if (order.length > 0 || shifts.length < written.length) return [...early, ...order];
   const breaks = locatedList(json, "day", "breaks").flatMap(breakStretch);
-  return [...early, ...breaksInside(breaks, shifts), ...(start === null ? [] : ceiling(json, start, shifts))];
+  return [
+    ...early,
+    ...preStart(json, shifts),
+    ...breaksInside(breaks, shifts),
+    ...(start === null ? [] : ceiling(json, start, shifts)),
+  ];
 }
 
 function shiftStretch(shift: Located): Stretch[] {
@@ -110,6 +115,14 @@ function breaksInside(breaks: readonly Stretch[], shifts: readonly Stretch[]): F
       ),
     ];
   });
+}
+
+function preStart(json: unknown, shifts: readonly Stretch[]): Fault[] {
+  const first = shifts[0];
+  const seconds = readQuantity(time, located(json, "day")?.value.preStart).value;
+  if (first === undefined || seconds === null || seconds < first.to - first.from) return [];
+  const allowed = `less than ${(first.to - first.from) / 3600} h`;
+  return [faultAt(["day", "preStart"], "the checks last longer than the first shift", allowed, "lower it")];
 }
 
 function ceiling(json: unknown, start: number, shifts: readonly Stretch[]): Fault[] {

@@ -1,24 +1,40 @@
 import type { Fault } from "../fault.ts";
 import { breaksForSomeone } from "./breaksForSomeone.ts";
+import { byProductShares } from "./byProductShares.ts";
 import { calendar } from "./calendar.ts";
+import { chains } from "./chains.ts";
+import { crateHandling } from "./crateHandling.ts";
+import { dwells } from "./dwells.ts";
 import { enoughPeople } from "./enoughPeople.ts";
 import { limitOrder } from "./limitOrder.ts";
+import { oneCurrency } from "./oneCurrency.ts";
 import { references } from "./references.ts";
+import { safeStop } from "./safeStop.ts";
 import { sizes } from "./sizes.ts";
 import { sourcePaths } from "./sourcePaths.ts";
 import { stationWork } from "./stationWork.ts";
 import { supplyHandling } from "./supplyHandling.ts";
 import { uniqueNames } from "./uniqueNames.ts";
+import { vesselFilling } from "./vesselFilling.ts";
+import { ways } from "./ways.ts";
 
 const RULES = [
   uniqueNames,
   references,
+  ways,
   enoughPeople,
   stationWork,
+  dwells,
+  chains,
+  byProductShares,
+  vesselFilling,
   supplyHandling,
+  crateHandling,
   calendar,
+  safeStop,
   breaksForSomeone,
   limitOrder,
+  oneCurrency,
   sizes,
   sourcePaths,
 ];

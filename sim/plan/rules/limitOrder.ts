@@ -1,13 +1,17 @@
 import { readQuantity, time } from "../../units/index.ts";
 import type { Fault } from "../fault.ts";
-import { MOMENTS, type Point } from "../plan.ts";
 import { readPoint } from "../readPoint.ts";
-import { faultAt, type Located, locatedList, namesOf } from "./located.ts";
+import { faultAt, type Located, locatedList } from "./located.ts";
+import { comesAfter, type WayGraph, wayGraph } from "./wayGraph.ts";
 
-/** A limit bounds something, and runs down the line. */
+/** A limit bounds something; limits and gates run down the line. */
 export function limitOrder(json: unknown): Fault[] {
-  const stages = namesOf(locatedList(json, "line"));
-  return locatedList(json, "limits").flatMap((limit) => [...bounds(limit), ...direction(limit, stages)]);
+  const graph = wayGraph(json);
+  const limits = locatedList(json, "limits");
+  return [
+    ...limits.flatMap((limit) => [...bounds(limit), ...direction(limit, graph)]),
+    ...locatedList(json, "gates").flatMap((gate) => direction(gate, graph)),
+  ];
 }
 
 function bounds({ at, value }: Located): Fault[] {
@@ -21,18 +25,10 @@ function bounds({ at, value }: Located): Fault[] {
   return [faultAt(at, "min is more than max", "min <= max", "put the two in order")];
 }
 
-function direction({ at, value }: Located, stages: readonly string[]): Fault[] {
-  const from = place(readPoint(value.from).value, stages);
-  const to = place(readPoint(value.to).value, stages);
-  if (from === null || to === null || from < to) return [];
+function direction({ at, value }: Located, graph: WayGraph): Fault[] {
+  const from = readPoint(value.from).value;
+  const to = readPoint(value.to).value;
+  if (from === null || to === null || comesAfter(graph, from, to) !== false) return [];
   const found = `"${value.to}" does not come after "${value.from}" on a head's way`;
   return [faultAt([...at, "to"], found, "a later point than that of from", "swap the two, or name a later point")];
-}
-
-/** Rank on a head's way; null when the point or its stage is unknown. */
-function place(point: Point | null, stages: readonly string[]): number | null {
-  if (point === null) return null;
-  if (point.stage === null) return point.moment === "entry" ? -1 : Number.POSITIVE_INFINITY;
-  const index = stages.indexOf(point.stage);
-  return index === -1 ? null : index * MOMENTS.length + MOMENTS.indexOf(point.moment);
 }

@@ -1,51 +1,103 @@
 import type { Fault } from "../fault.ts";
+import { isRecord } from "../isRecord.ts";
 import { listWords } from "../listWords.ts";
 import { nearestWords } from "../nearestName.ts";
 import { readPoint } from "../readPoint.ts";
 import { crewUses } from "./crewUses.ts";
-import { faultAt, locatedList, locatedTexts, namesOf } from "./located.ts";
+import { faultAt, located, locatedList, locatedTexts, namesOf } from "./located.ts";
+import { passesUnfinished, sendsOf } from "./sends.ts";
+import { leftOutNames, stagesOf, workplacesOf } from "./stages.ts";
 
 type Steps = readonly (string | number)[];
+type Text = { at: Steps; text: string };
 
-/** Every crew, stage and shift that is spoken of exists. */
+/** Every crew, stage, vessel, product and shift that is spoken of exists. */
 export function references(json: unknown): Fault[] {
-  const crews = namesOf(locatedList(json, "crews"));
-  const stages = namesOf(locatedList(json, "line"));
-  const breaks = locatedList(json, "day", "breaks");
-  return [
-    ...crewUses(json).flatMap(({ at, crew }) => missing(crew, crews, "crew", at)),
-    ...breaks.flatMap(({ at }) => missingTexts(locatedTexts(json, ...at, "crews"), crews, "crew")),
-    ...breaks.flatMap(({ at, value }) => laterCrews(at, value.later, crews)),
-    ...breaks.flatMap(({ at }) => missingTexts(locatedTexts(json, ...at, "stages"), stages, "stage")),
-    ...locatedList(json, "limits").flatMap(({ at, value }) =>
-      ["from", "to"].flatMap((key) =>
-        missing(readPoint(value[key]).value?.stage ?? null, stages, "stage", [...at, key]),
-      ),
-    ),
-    ...shiftNames(json),
-  ];
+  return [...crews(json), ...stages(json), ...points(json), ...vessels(json), ...products(json), ...shiftNames(json)];
 }
 
-function laterCrews(at: Steps, later: unknown, crews: readonly string[]): Fault[] {
-  if (typeof later !== "object" || later === null || Array.isArray(later)) return [];
-  return Object.keys(later).flatMap((crew) => missing(crew, crews, "crew", [...at, "later", crew]));
+function crews(json: unknown): Fault[] {
+  const names = namesOf(locatedList(json, "crews"));
+  const breaks = locatedList(json, "day", "breaks");
+  const texts = [
+    ...crewUses(json).flatMap((use) => use.crews),
+    ...breaks.flatMap(({ at }) => locatedTexts(json, ...at, "crews")),
+    ...breaks.flatMap(({ at, value }) => keysOf(value.later, [...at, "later"])),
+    ...locatedTexts(json, "day", "cleaning", "crews"),
+  ];
+  return texts.flatMap((text) => missing(text, names, "crew"));
+}
+
+/** Stages that heads can be sent to. */
+function stages(json: unknown): Fault[] {
+  const names = namesOf(stagesOf(json));
+  const unused = stagesOf(json).flatMap((stage) =>
+    passesUnfinished(json, stage) ? [] : textAt(stage.value.unfinishedTo, [...stage.at, "unfinishedTo"]),
+  );
+  const texts = [...sendsOf(json).map(({ at, to }) => ({ at, text: to })), ...unused];
+  return texts.flatMap((text) => missing(text, names, "stage", leftOutNames(json)));
+}
+
+/** Places of work, stations on chains included. */
+function points(json: unknown): Fault[] {
+  const names = namesOf(workplacesOf(json));
+  const safe = located(json, "day", "safeStop");
+  const texts = [
+    ...locatedList(json, "day", "breaks").flatMap(({ at }) => locatedTexts(json, ...at, "stages")),
+    ...(safe === null ? [] : ["from", "to"].flatMap((key) => textAt(safe.value[key], [...safe.at, key]))),
+    ...[...locatedList(json, "limits"), ...locatedList(json, "gates")].flatMap(({ at, value }) =>
+      ["from", "to"].flatMap((key) => textAt(readPoint(value[key]).value?.stage, [...at, key])),
+    ),
+  ];
+  return texts.flatMap((text) => missing(text, names, "stage", leftOutNames(json)));
+}
+
+function vessels(json: unknown): Fault[] {
+  const names = namesOf(locatedList(json, "vessels"));
+  const texts = workplacesOf(json).flatMap((stage) =>
+    locatedList(json, ...stage.at, "takesOff").flatMap(({ at, value }) => textAt(value.vessel, [...at, "vessel"])),
+  );
+  return texts.flatMap((text) => missing(text, names, "vessel"));
+}
+
+/** A price may speak of what a stage that is left out would give: studies leave stages out by turns. */
+function products(json: unknown): Fault[] {
+  const all = locatedList(json, "line").flatMap((stage) => [stage, ...locatedList(json, ...stage.at, "stations")]);
+  const byProducts = all.flatMap(({ at }) => namesOf(locatedList(json, ...at, "takesOff")));
+  const waysOut = all.flatMap(({ at }) =>
+    locatedList(json, ...at, "removals").flatMap(({ value }) => (typeof value.as === "string" ? [value.as] : [])),
+  );
+  const names = [...new Set(["carcass", ...byProducts, ...waysOut, "dead on arrival"])];
+  const prices = located(json, "money", "prices");
+  return prices === null ? [] : keysOf(prices.value, prices.at).flatMap((text) => missing(text, names, "product"));
 }
 
 function shiftNames(json: unknown): Fault[] {
   const shifts = namesOf(locatedList(json, "day", "shifts"));
-  return locatedList(json, "crews").flatMap(({ at, value }) => {
-    const people = value.people;
-    if (typeof people !== "object" || people === null || Array.isArray(people)) return [];
-    return Object.keys(people).flatMap((shift) => missing(shift, shifts, "shift", [...at, "people", shift]));
-  });
+  return locatedList(json, "crews").flatMap(({ at, value }) =>
+    keysOf(value.people, [...at, "people"]).flatMap((text) => missing(text, shifts, "shift")),
+  );
 }
 
-function missingTexts(texts: readonly { at: Steps; text: string }[], names: readonly string[], what: string): Fault[] {
-  return texts.flatMap(({ at, text }) => missing(text, names, what, at));
+function keysOf(value: unknown, at: Steps): Text[] {
+  return isRecord(value) ? Object.keys(value).map((key) => ({ at: [...at, key], text: key })) : [];
 }
 
-function missing(written: string | null, names: readonly string[], what: string, at: Steps): Fault[] {
-  if (written === null || names.includes(written)) return [];
-  const remedy = nearestWords(written, names, `name one of these or add the ${what}`);
-  return [faultAt(at, `'${written}' is no ${what}`, listWords(names), remedy)];
+function textAt(value: unknown, at: Steps): Text[] {
+  return typeof value === "string" ? [{ at, text: value }] : [];
+}
+
+function missing({ at, text }: Text, names: readonly string[], what: string, leftOut: readonly string[] = []): Fault[] {
+  if (names.includes(text)) return [];
+  if (leftOut.includes(text)) {
+    return [faultAt(at, `'${text}' is left out`, listWords(names), `name one of these or put '${text}' back`)];
+  }
+  return [
+    faultAt(
+      at,
+      `'${text}' is no ${what}`,
+      listWords(names),
+      nearestWords(text, names, `name one of these or add the ${what}`),
+    ),
+  ];
 }

@@ -3,8 +3,9 @@ import type { Fault } from "../fault.ts";
 import { isRecord } from "../isRecord.ts";
 import { CEILINGS } from "../schema/ceilings.ts";
 import { faultAt, type Located, locatedList } from "./located.ts";
+import { workplacesOf } from "./stages.ts";
 
-/** The whole supply stays within the ceilings, repeats counted. */
+/** The whole supply and the whole line stay within the ceilings, repeats counted. */
 export function sizes(json: unknown): Fault[] {
   const loads = locatedList(json, "supply", "loads");
   const lorries = loads.reduce((sum, load) => sum + timesOf(load), 0);
@@ -16,7 +17,20 @@ export function sizes(json: unknown): Fault[] {
     ...(lorries > CEILINGS.loads ? [tooMany(`${lorries} loads, repeats counted`, CEILINGS.loads)] : []),
     ...(heads > CEILINGS.heads ? [tooMany(`${heads} heads in all loads`, CEILINGS.heads)] : []),
     ...loads.flatMap(lastLorry),
+    ...stageCount(json),
   ];
+}
+
+/** The schema has told of a list that is too long even without the stations on chains, and of an empty one. */
+function stageCount(json: unknown): Fault[] {
+  const stages = locatedList(json, "line");
+  const kept = workplacesOf(json).length;
+  if (stages.length > 0 && kept === 0) {
+    return [faultAt(["line"], "every stage is left out", "1 or more stages", "put one back")];
+  }
+  if (stages.length > CEILINGS.stages || kept <= CEILINGS.stages) return [];
+  const found = `${kept} stages, stations on chains counted`;
+  return [faultAt(["line"], found, `${CEILINGS.stages} or less`, "take some together")];
 }
 
 function tooMany(found: string, most: number): Fault {

@@ -1,15 +1,17 @@
-import { readShare } from "../../units/index.ts";
+import { mass, readQuantity, readShare } from "../../units/index.ts";
 import type { Fault } from "../fault.ts";
-import { faultAt, type Located, locatedList } from "./located.ts";
+import { faultAt, type Located, located, locatedList } from "./located.ts";
+import { stagesOf, stationsOf } from "./stages.ts";
 
 /** What a station's keys say of each other. */
 export function stationWork(json: unknown): Fault[] {
-  const stages = locatedList(json, "line");
-  const stations = stages.filter(({ value }) => value.kind === "station");
+  const stages = stagesOf(json);
+  const stations = stationsOf(json);
   return [
     ...stations.flatMap(cycleOrRate),
     ...stations.flatMap(manualCrew),
-    ...stages.flatMap((stage) => removals(json, stage)),
+    ...stages.flatMap((stage) => weightRange(located(json, ...stage.at, "weights"))),
+    ...stages.flatMap((stage) => leaving(json, stage)),
   ];
 }
 
@@ -23,17 +25,30 @@ function cycleOrRate({ at, value }: Located): Fault[] {
 }
 
 function manualCrew({ at, value }: Located): Fault[] {
-  if (value.work !== "manual" || (value.crew !== undefined && value.crew !== null)) return [];
+  const { crew } = value;
+  const hasNone = crew === undefined || crew === null || (Array.isArray(crew) && crew.length === 0);
+  if (value.work !== "manual" || !hasNone) return [];
   return [faultAt(at, "manual work without a crew", 'the name of a crew, or "work": "machine"', 'add the key "crew"')];
 }
 
-function removals(json: unknown, { at }: Located): Fault[] {
-  const list = locatedList(json, ...at, "removals");
-  const total = list.reduce((sum, { value }) => sum + (readShare(value.share).value ?? 0), 0);
-  const carcasses = list.filter(({ value }) => value.as === "carcass");
+function weightRange(weights: Located | null): Fault[] {
+  if (weights === null) return [];
+  const from = readQuantity(mass, weights.value.from).value;
+  const to = readQuantity(mass, weights.value.to).value;
+  if (from === null || to === null || from < to) return [];
+  return [faultAt(weights.at, "from is not smaller than to", "from < to", "put the two in order")];
+}
+
+/** Heads that leave for good and heads that are sent elsewhere are different heads. */
+function leaving(json: unknown, { at }: Located): Fault[] {
+  const removals = locatedList(json, ...at, "removals");
+  const diversions = locatedList(json, ...at, "diversions");
+  const carcasses = removals.filter(({ value }) => value.as === "carcass");
+  const removed = sharesOf(removals);
   return [
-    ...(total > 1
-      ? [faultAt([...at, "removals"], "the shares add up to more than 1", "1 (100 %) or less", "lower them")]
+    ...(removed > 1 ? [tooMuch([...at, "removals"], "the shares")] : []),
+    ...(removed <= 1 && removed + sharesOf(diversions) > 1
+      ? [tooMuch([...at, "diversions"], "the shares of removals and diversions")]
       : []),
     ...carcasses.map((removal) =>
       faultAt(
@@ -44,4 +59,12 @@ function removals(json: unknown, { at }: Located): Fault[] {
       ),
     ),
   ];
+}
+
+function tooMuch(at: Located["at"], what: string): Fault {
+  return faultAt(at, `${what} add up to more than 1`, "1 (100 %) or less", "lower them");
+}
+
+function sharesOf(list: readonly Located[]): number {
+  return list.reduce((sum, { value }) => sum + (readShare(value.share).value ?? 0), 0);
 }

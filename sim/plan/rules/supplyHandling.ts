@@ -1,7 +1,5 @@
 import type { Fault } from "../fault.ts";
-import { faultAt, located, locatedList } from "./located.ts";
-
-const CRATE_STEPS = ["unloading", "feeding"];
+import { faultAt, located } from "./located.ts";
 
 /** Loads come in crates and need the live handling; single heads do not, and must not have it. */
 export function supplyHandling(json: unknown): Fault[] {
@@ -12,7 +10,7 @@ export function supplyHandling(json: unknown): Fault[] {
   if (isLoads && handling === null && !isWrittenWrongly(json)) return [needsHandling()];
   if (!isLoads && handling !== null && Object.keys(supply.value).length > 0)
     return [needsNone(Object.keys(supply.value))];
-  return handling === null ? [] : crateStepNames(json);
+  return [];
 }
 
 function needsHandling(): Fault {
@@ -28,16 +26,6 @@ function needsHandling(): Fault {
 function needsNone(kinds: readonly string[]): Fault {
   const found = `given, but the supply is '${kinds.join("', '")}', which has no crates`;
   return faultAt(["liveHandling"], found, 'nothing, or a supply in "loads"', "delete it");
-}
-
-/** Results name the two crate steps so. */
-function crateStepNames(json: unknown): Fault[] {
-  return locatedList(json, "line").flatMap(({ at, value }) => {
-    if (!CRATE_STEPS.includes(value.name as string)) return [];
-    return [
-      faultAt([...at, "name"], `'${value.name}' is the name of a crate step`, "another name", "rename the stage"),
-    ];
-  });
 }
 
 /** Something stands there that the schema has complained of already. */

@@ -1,26 +1,36 @@
 import type { Fault } from "../fault.ts";
+import { crateStepsOf } from "./crateSteps.ts";
 import { expandedLoadNames } from "./expandedLoadNames.ts";
 import { faultAt, type Located, locatedList } from "./located.ts";
+import { chainStationsOf } from "./stages.ts";
 
-/** No two things of one kind share a name, since names are how they are spoken of. */
+/** No two things of one kind share a name, since names are how they are spoken of. Stages that are left out keep theirs. */
 export function uniqueNames(json: unknown): Fault[] {
-  const stages = locatedList(json, "line");
-  const lists: [Located[], string][] = [
+  const stages = locatedList(json, "line").flatMap((stage) => [stage, ...chainStationsOf(json, stage)]);
+  const whole: [Located[], string][] = [
     [locatedList(json, "crews"), "crews"],
     [stages, "stages"],
     [locatedList(json, "limits"), "limits"],
+    [locatedList(json, "gates"), "gates"],
+    [locatedList(json, "vessels"), "vessels"],
     [locatedList(json, "day", "shifts"), "shifts"],
     [locatedList(json, "day", "breaks"), "breaks"],
-    ...stages.map(({ at }): [Located[], string] => [
-      locatedList(json, ...at, "breakdowns"),
-      "breakdowns of this stage",
-    ]),
   ];
-  const removals = stages.flatMap(({ at }) =>
-    repeated(locatedList(json, ...at, "removals"), "removals of this stage", "as"),
+  const places = [...crateStepsOf(json), ...stages];
+  const ofPlaces = OF_ONE_STAGE.flatMap(([key, what, called]) =>
+    places.flatMap(({ at }) => repeated(locatedList(json, ...at, key), `${what} of this stage`, called)),
   );
-  return [...lists.flatMap(([list, what]) => repeated(list, what, "name")), ...removals, ...loadNames(json)];
+  return [...whole.flatMap(([list, what]) => repeated(list, what, "name")), ...ofPlaces, ...loadNames(json)];
 }
+
+/** Lists that each stage has for itself: key, what they hold, the key of an entry's name. */
+const OF_ONE_STAGE: readonly [string, string, string][] = [
+  ["breakdowns", "breakdowns", "name"],
+  ["removals", "removals", "as"],
+  ["diversions", "diversions", "to"],
+  ["takesOff", "by-products", "name"],
+  ["settings", "settings", "name"],
+];
 
 function repeated(list: readonly Located[], what: string, key: string): Fault[] {
   const seen = new Set<unknown>();

@@ -1,0 +1,65 @@
+import { energy, mass, readMoney, readMoneyPer, readMoneyRate, volume } from "../../units/index.ts";
+import type { Fault } from "../fault.ts";
+import { formatPath } from "../formatPath.ts";
+import { readCurrency } from "../readCurrency.ts";
+import { faultAt, type Located, located, locatedList } from "./located.ts";
+import { workplacesOf } from "./stages.ts";
+
+interface Amount {
+  at: Located["at"];
+  currency: string;
+}
+
+/** Wherever the plan speaks of money, it is in the currency that its prices are in. */
+export function oneCurrency(json: unknown): Fault[] {
+  const money = located(json, "money");
+  const amounts = [...wagesAndPurchases(json), ...(money === null ? [] : prices(money))];
+  if (money === null) return amounts[0] === undefined || !hasNone(json) ? [] : [needsMoney(amounts[0])];
+  const currency = readCurrency(money.value.currency).value;
+  if (currency === null) return [];
+  return amounts
+    .filter((amount) => amount.currency !== currency)
+    .map((amount) =>
+      faultAt(
+        amount.at,
+        `${amount.currency}, but the plan's money is in ${currency}`,
+        `amounts in ${currency}`,
+        "convert it",
+      ),
+    );
+}
+
+/** Nothing stands there, or null: what is of the wrong kind the schema has told of. */
+function hasNone(json: unknown): boolean {
+  return ((json as Record<string, unknown>).money ?? null) === null;
+}
+
+function needsMoney({ at, currency }: Amount): Fault {
+  const found = `missing, but ${formatPath(at)} speaks of money`;
+  return faultAt(["money"], found, "an object with the currency", `add "money": {"currency": "${currency}"}`);
+}
+
+function wagesAndPurchases(json: unknown): Amount[] {
+  const purchases = workplacesOf(json).flatMap(({ at }) => located(json, ...at, "capital") ?? []);
+  return [
+    ...locatedList(json, "crews").flatMap(({ at, value }) => amountOf(readMoneyRate(value.pay).value, [...at, "pay"])),
+    ...purchases.flatMap(({ at, value }) => amountOf(readMoney(value.price).value, [...at, "price"])),
+  ];
+}
+
+function prices({ at, value }: Located): Amount[] {
+  const byName = located(value, "prices");
+  return [
+    ...amountOf(readMoneyPer(volume, "0 or more", value.water).value, [...at, "water"]),
+    ...amountOf(readMoneyPer(volume, "0 or more", value.wasteWater).value, [...at, "wasteWater"]),
+    ...amountOf(readMoneyPer(energy, "0 or more", value.energy).value, [...at, "energy"]),
+    ...amountOf(readMoneyPer(mass, "0 or more", value.livePrice).value, [...at, "livePrice"]),
+    ...Object.entries(byName?.value ?? {}).flatMap(([name, price]) =>
+      amountOf(readMoneyPer(mass, "of either sign", price).value, [...at, "prices", name]),
+    ),
+  ];
+}
+
+function amountOf(reading: { currency: string } | null, at: Located["at"]): Amount[] {
+  return reading === null ? [] : [{ at, currency: reading.currency }];
+}

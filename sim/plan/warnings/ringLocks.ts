@@ -1,0 +1,47 @@
+import type { Fault } from "../fault.ts";
+import { faultAt, type Located } from "../rules/located.ts";
+import { sendsOf } from "../rules/sends.ts";
+import { stagesOf } from "../rules/stages.ts";
+import { reachedFrom, type WayGraph, wayGraph } from "../rules/wayGraph.ts";
+
+/**
+ * Stages that send heads round in a ring can all be full and wait for each other. One stage of the ring without a limit
+ * of places is enough to prevent it.
+ */
+export function ringLocks(json: unknown): Fault[] {
+  const stages = stagesOf(json);
+  const graph = finiteOnly(wayGraph(json), stages);
+  const back = sentBack(json, stages);
+  return stages.flatMap((stage) => {
+    const name = String(stage.value.name);
+    const isSuspect = stage.value.offLine === true || back.has(name);
+    if (!isSuspect || !reachedFrom(graph, `in ${name}`).has(`in ${name}`)) return [];
+    return [lock(stage, name)];
+  });
+}
+
+function lock({ at, value }: Located, name: string): Fault {
+  const key = value.kind === "dwell" ? "places" : value.kind === "station" ? "buffer" : null;
+  const found = `heads sent to '${name}' can come back to it, and no stage on their way round is without a limit of places: all of them can be full and wait for each other for ever`;
+  const remedy = key === null ? 'give a station of the ring "buffer": null' : `"${key}": null prevents it`;
+  return faultAt(key === null ? at : [...at, key], found, "", remedy);
+}
+
+function finiteOnly(graph: WayGraph, stages: readonly Located[]): WayGraph {
+  const free = new Set(stages.filter(hasNoLimit).map(({ value }) => `in ${value.name}`));
+  return new Map([...graph].filter(([node]) => !free.has(node)));
+}
+
+function hasNoLimit({ value }: Located): boolean {
+  return (value.kind === "station" && value.buffer === null) || (value.kind === "dwell" && value.places === null);
+}
+
+/** Names of stages that a stage of the line sends heads up the line to. */
+function sentBack(json: unknown, stages: readonly Located[]): Set<string> {
+  const index = new Map(stages.map(({ value }, at) => [value.name, at]));
+  const offLine = new Set(stages.filter(({ value }) => value.offLine === true).map(({ value }) => value.name));
+  const back = sendsOf(json).filter(
+    ({ stage, to }) => !offLine.has(stage) && (index.get(to) as number) < (index.get(stage) as number),
+  );
+  return new Set(back.map(({ to }) => to));
+}
