@@ -88,6 +88,12 @@ function moreShiftsFor(day: DayState, crew: number): boolean {
 export function forgetWarmUp(day: DayState): void {
   const { stages, positions, sectionNames, crews } = day.line;
   for (let position = 0; position < positions.count; position++) bookState(day, position);
+  day.gateSince.fill(day.now);
+  day.standSince.fill(day.now);
+  for (const column of [day.gateArea, day.standSeconds, day.passed, day.gaps, day.missing, day.heldSeconds])
+    column.fill(0);
+  for (const column of [day.unworked, day.unfinished, day.diverted, day.heatJoules]) column.fill(0);
+  day.heldSince.fill(Number.NaN);
   for (let stage = 0; stage < stages.count; stage++) bookQueue(day, stage);
   for (let section = 0; section < sectionNames.length; section++) bookSection(day, section);
   for (let crew = 0; crew < crews.count; crew++) bookCrew(day, crew);

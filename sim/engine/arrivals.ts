@@ -1,3 +1,4 @@
+import { type CompiledLoads, NO_LIMIT } from "../line/index.ts";
 import { noteQueue } from "./accounting.ts";
 import type { DayState } from "./dayState.ts";
 import { startWaiting } from "./flow.ts";
@@ -17,12 +18,28 @@ export function startSupply(day: DayState): void {
   }
 }
 
-/** A lorry is there: its crates wait on it for unloading. */
+/** A lorry is due; it comes when the fleet has crates for it. */
 export function loadArrives(day: DayState): void {
+  day.loadsWaiting.push(day.loadOrder[day.loadRow++]!);
+  scheduleLoad(day);
+  admitLoads(day);
+}
+
+/** Loads that are due come in their order, as far as the fleet's crates reach. */
+export function admitLoads(day: DayState): void {
   const { supply } = day.line;
   if (supply.kind !== "loads") return;
-  const index = day.loadOrder[day.loadRow++]!;
+  while (day.loadsWaiting.length > 0 && day.fleetFree >= supply.loads[day.loadsWaiting[0]!]!.crates) {
+    bringLoad(day, supply, day.loadsWaiting.shift()!);
+  }
+}
+
+/** A lorry is there: its crates wait on it for unloading. */
+function bringLoad(day: DayState, supply: CompiledLoads, index: number): void {
   const load = supply.loads[index]!;
+  if (supply.fleet !== NO_LIMIT) day.fleetFree -= load.crates;
+  day.loadArrived[index] = day.now;
+  if (supply.firstBack >= 0) day.lorries.push(index);
   for (let number = 0; number < load.crates; number++) {
     const crate = day.pool.take();
     day.pool.load[crate] = index;
@@ -32,7 +49,6 @@ export function loadArrives(day: DayState): void {
   }
   noteArrived(day, load.crates * load.headsPerCrate);
   noteQueue(day, supply.unloading, day.queue.length[supply.unloading]!);
-  scheduleLoad(day);
   startWaiting(day, supply.unloading);
 }
 

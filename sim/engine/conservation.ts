@@ -1,7 +1,8 @@
-import { DWELL } from "../line/index.ts";
-import { type DayState, NONE } from "./dayState.ts";
+import { CHAIN, CHAIN_STATION, DWELL } from "../line/index.ts";
+import type { DayState } from "./dayState.ts";
+import { inWorkAt, itemsAt, listed, ridingOn } from "./present.ts";
 
-/** Heads, crates or people were lost or doubled: a fault of the engine, never of a plan. */
+/** Heads, crates, people or kilograms were lost or doubled: a fault of the engine, never of a plan. */
 export class ConservationError extends Error {
   override name = "ConservationError";
 }
@@ -9,64 +10,65 @@ export class ConservationError extends Error {
 /** Counts every head and crate where it stands and compares with the running figures. Cost: all that is present. */
 export function checkConservation(day: DayState): void {
   const { stages, supply } = day.line;
-  let onLine = 0;
-  let inCrates = 0;
-  let items = day.atHanging.length[0]! + 0;
+  const heads: number[] = [];
+  const crates = listed(day, day.atHanging.first[0]!, day.atHanging.length[0]!);
   for (let stage = 0; stage < stages.count; stage++) {
-    const present = itemsAt(day, stage);
-    items += present.length;
-    if (stage >= stages.hanging) onLine += present.length;
-    else inCrates += headsIn(day, present);
+    (stage >= stages.hanging ? heads : crates).push(...itemsAt(day, stage));
     checkPlaces(day, stage);
   }
-  inCrates += headsIn(day, listed(day, day.atHanging.first[0]!, day.atHanging.length[0]!));
-  const out = day.out.reduce((sum, heads) => sum + heads, 0);
-  expectEqual(day, "heads on the line", onLine, day.headsOnLine);
-  expectEqual(day, "heads and crates present", items, day.pool.live);
+  const inCrates = crates.reduce((sum, crate) => sum + day.pool.number[crate]!, 0);
+  const out = day.out.reduce((sum, count) => sum + count, 0);
+  expectEqual(day, "heads on the line", heads.length, day.headsOnLine);
+  expectEqual(day, "heads and crates present", heads.length + crates.length, day.pool.live);
+  expectEqual(day, "heads and crates, each once", new Set([...heads, ...crates]).size, day.pool.live);
   if (supply.kind === "loads") expectEqual(day, "heads hung and not hung", day.arrived, inCrates + day.hung);
+  checkMass(day, heads);
+  checkCrews(day);
   if (day.watchedFrom > 0) return;
-  expectEqual(day, "heads arrived", day.arrived, inCrates + day.turnedAway + onLine + out);
-  expectEqual(
-    day,
-    "heads by section",
-    onLine,
-    day.sectionHeads.reduce((sum, heads) => sum + heads, 0),
-  );
+  expectEqual(day, "heads arrived", day.arrived, inCrates + day.turnedAway + heads.length + out);
+  const inSections = day.sectionHeads.reduce((sum, count) => sum + count, 0);
+  expectEqual(day, "heads by section", heads.length, inSections);
+}
+
+/** Live weight = by-products + out + on the line, to rounding. */
+function checkMass(day: DayState, heads: number[]): void {
+  const sum = (column: Float64Array) => column.reduce((total, kilograms) => total + kilograms, 0);
+  const onLine = heads.reduce((total, item) => total + day.pool.mass[item]!, 0);
+  const found = sum(day.productKg) + sum(day.outKg) + onLine;
+  if (Math.abs(found - day.liveKg) > 1e-9 * Math.max(1, day.liveKg))
+    fail(day, `mass: ${found} against ${day.liveKg} kg`);
+}
+
+function checkCrews(day: DayState): void {
+  day.busyPeople.forEach((busy, crew) => {
+    const { names, peopleMax } = day.line.crews;
+    if (busy < 0 || busy > peopleMax[crew]!) fail(day, `${names[crew]} has ${busy} people at work`);
+  });
 }
 
 function checkPlaces(day: DayState, stage: number): void {
   const { stages, supply } = day.line;
-  const inward = stage > 0 && stages.next[stage - 1] === stage ? day.travelling.length[stage - 1]! : 0;
-  const here = day.queue.length[stage]! + itemsInWork(day, stage).length;
-  expectEqual(day, `places taken at ${stages.names[stage]}`, day.occupancy[stage]!, here + inward);
+  if (stages.kind[stage] === CHAIN_STATION) return;
+  const here = stages.kind[stage] === CHAIN ? ridingOn(day, stages.chain[stage]!) : presentAt(day, stage);
+  const expected = here.length + inwardBound(day, stage);
+  expectEqual(day, `places taken at ${stages.names[stage]}`, day.occupancy[stage]!, expected);
   const unlimited = stage === stages.hanging && supply.kind === "stream" && !supply.turnAway;
   if (!unlimited && day.occupancy[stage]! > stages.places[stage]!) fail(day, `${stages.names[stage]} holds too many`);
 }
 
-/** Waiting, in work or dwelling, and on the way out. */
-function itemsAt(day: DayState, stage: number): number[] {
-  return [
-    ...listed(day, day.queue.first[stage]!, day.queue.length[stage]!),
-    ...itemsInWork(day, stage),
-    ...listed(day, day.travelling.first[stage]!, day.travelling.length[stage]!),
-  ];
+function presentAt(day: DayState, stage: number): number[] {
+  const queue = listed(day, day.queue.first[stage]!, day.queue.length[stage]!);
+  return day.line.stages.kind[stage] === DWELL ? queue : [...queue, ...inWorkAt(day, stage)];
 }
 
-function itemsInWork(day: DayState, stage: number): number[] {
-  const { stages } = day.line;
-  if (stages.kind[stage] === DWELL) return [];
-  const items = day.item.subarray(stages.positionFrom[stage]!, stages.positionFrom[stage + 1]!);
-  return Array.from(items).filter((item) => item !== NONE);
-}
-
-function listed(day: DayState, first: number, length: number): number[] {
-  const items: number[] = [];
-  for (let item = first; items.length < length; item = day.pool.next[item]!) items.push(item);
-  return items;
-}
-
-function headsIn(day: DayState, crates: number[]): number {
-  return crates.reduce((sum, crate) => sum + day.pool.number[crate]!, 0);
+/** Items on their way to the stage, from whatever stage. */
+function inwardBound(day: DayState, stage: number): number {
+  let bound = 0;
+  for (let from = 0; from < day.line.stages.count; from++) {
+    const items = listed(day, day.travelling.first[from]!, day.travelling.length[from]!);
+    bound += items.filter((item) => day.pool.sendTo[item] === stage).length;
+  }
+  return bound;
 }
 
 function expectEqual(day: DayState, what: string, left: number, right: number): void {

@@ -1,5 +1,6 @@
-import { type CompiledLine, DWELL } from "../line/index.ts";
+import { type CompiledLine, DWELL, NO_LIMIT } from "../line/index.ts";
 import { Sampler, type UniformStream, uniformStream } from "../random/index.ts";
+import { absentees } from "./absentees.ts";
 import { Calendar } from "./calendar.ts";
 import { STATES } from "./dayRecord.ts";
 import { Fifos } from "./fifos.ts";
@@ -21,8 +22,14 @@ export const NOTHING = 0;
 export const WORK_ENDS = 1;
 export const POSITION_FAILS = 2;
 export const POSITION_REPAIRED = 3;
-/** No event: the position holds a finished item that waits for a place downstream. */
-export const MOVE_ON = 4;
+
+/** Why a chain stands; the order is the order of the columns of `standSeconds`. */
+export const MOVES = 0;
+export const STANDS_DOWN = 1;
+export const STANDS_UNFINISHED = 2;
+export const STANDS_UNLOADING = 3;
+export const STANDS_PAUSE = 4;
+export const STANDS = 5;
 
 export interface DayOptions {
   /** Any text; with `replication` it fixes every draw. */
@@ -38,6 +45,15 @@ export interface DayOptions {
   warmUpHeads?: number;
   /** Keep the passing times of every head at every stage. Default false. */
   perHead?: boolean;
+}
+
+/** Something that comes back at a known time: a crew, a machine after a pause, a lorry's crates. */
+export interface Return {
+  seconds: number;
+  /** CREW_BREAK, STAGE_PAUSE or FLEET_BACK. */
+  action: number;
+  target: number;
+  amount: number;
 }
 
 /**
@@ -66,12 +82,22 @@ export class DayState {
   readonly lastArrival: Float64Array;
   /** Places taken, those reserved by travelling items included. */
   readonly occupancy: Int32Array;
+  /** Dwell stages: heads that took a place and that left, so far. */
+  readonly cameIn: Float64Array;
+  readonly wentOut: Float64Array;
   /** Positions with neither work nor stoppage. */
   readonly idle: Int32Array;
   readonly workingPositions: Int32Array;
   readonly pauses: Int32Array;
   readonly processed: Float64Array;
+  readonly unworked: Float64Array;
+  readonly unfinished: Float64Array;
+  readonly diverted: Float64Array;
   readonly stops: Float64Array;
+  readonly heldSeconds: Float64Array;
+  /** Since when a gate, a due stop or a full vessel holds the stage back; NaN when none does. */
+  readonly heldSince: Float64Array;
+  readonly heatJoules: Float64Array;
   readonly queueArea: Float64Array;
   readonly queueSince: Float64Array;
   readonly queueShown: Int32Array;
@@ -81,10 +107,14 @@ export class DayState {
   readonly waiterLast: Int32Array;
   readonly work: Sampler[];
   readonly travel: (Sampler | null)[];
-  readonly removal: (UniformStream | null)[];
+  readonly branch: (UniformStream | null)[];
 
-  // One row per position.
+  // One row per position; row `positions.count` is the hanging point's empty crate.
   readonly item: Int32Array;
+  /** Further items of the same cycle (crate steps that take several at once). */
+  readonly held: Fifos;
+  /** 1: the item in hand is finished and waits for a place. */
+  readonly done: Int8Array;
   readonly state: Int8Array;
   readonly stateSince: Float64Array;
   /** Row-major position x state, position-seconds. */
@@ -95,6 +125,7 @@ export class DayState {
   /** Stoppages now in force. */
   readonly stoppages: Int32Array;
   readonly failingUnit: Int32Array;
+  readonly crewOf: Int32Array;
   readonly waiterNext: Int32Array;
 
   // One row per failure unit.
@@ -111,6 +142,63 @@ export class DayState {
   readonly crewSince: Float64Array;
   readonly busySeconds: Float64Array;
   readonly presentSeconds: Float64Array;
+  /** Repairs and emptyings that wait for a person, first come first served: unit, or failures.count + vessel. */
+  readonly jobs: number[][];
+  /** For each crew, how many of its first n people are missing today: absent[crew][n]. */
+  readonly absent: Int32Array[];
+  /** Free people by where they worked last, row by row of `crews.stations`, and those who have not worked yet. */
+  readonly located: Int32Array;
+  readonly unlocated: Int32Array;
+
+  // Gates, chains, vessels, products.
+  readonly gateHeads: Int32Array;
+  readonly gateMax: Int32Array;
+  readonly gateArea: Float64Array;
+  readonly gateSince: Float64Array;
+  readonly gateOpened: Int8Array;
+  /** Something opened during this event: held stages have to look again. */
+  opened = false;
+  /** Planned stops due or in force on the protected stretch. */
+  stopsDue = 0;
+  /** Calendar rows that wait for the protected stretch to be empty. */
+  readonly heldRows: number[] = [];
+  readonly returns: Return[] = [];
+  /** Shackles of all chains, ring after ring: the item on it, or NONE. */
+  readonly shackles: Int32Array;
+  readonly ringFrom: Int32Array;
+  readonly ringShift: Int32Array;
+  readonly chainDue: Int8Array;
+  /** Time left of the interrupted step. */
+  readonly chainLeft: Float64Array;
+  readonly chainStops: Int32Array;
+  readonly chainPauses: Int32Array;
+  readonly chainWaits: Int8Array;
+  readonly stand: Int8Array;
+  readonly standSince: Float64Array;
+  /** Row-major chain x reason. */
+  readonly standSeconds: Float64Array;
+  readonly passed: Float64Array;
+  readonly gaps: Float64Array;
+  readonly missing: Float64Array;
+  /** Since the last head hung: shackles, gaps and missing ones that count only if another head follows. */
+  readonly passedSince: Float64Array;
+  readonly missingSince: Float64Array;
+  readonly freeShackles: Int32Array;
+  /** Times at which shackles are back, per chain, ascending. */
+  readonly shacklesBack: number[][];
+  readonly vesselKg: Float64Array;
+  readonly vesselMax: Float64Array;
+  readonly vesselBusy: Int8Array;
+  readonly vesselTaken: Float64Array;
+  readonly vesselEmptied: Float64Array;
+  readonly vesselSpilled: Float64Array;
+  readonly vesselFullSince: Float64Array;
+  readonly vesselFullSeconds: Float64Array;
+  readonly productKg: Float64Array;
+  readonly outKg: Float64Array;
+  liveKg = 0;
+  /** Live weight of the heads that became carcasses. */
+  carcassLiveKg = 0;
 
   // Supply.
   /** Loads in order of arrival, and the arrival times. */
@@ -118,9 +206,19 @@ export class DayState {
   readonly loadArrived: Float64Array;
   readonly loadUnloaded: Float64Array;
   readonly loadEmptied: Float64Array;
+  readonly loadLeft: Float64Array;
   readonly loadHeadsLeft: Int32Array;
   readonly loadCratesAboard: Int32Array;
+  readonly loadCratesBack: Int32Array;
   readonly deadDraw: (UniformStream | null)[];
+  readonly liveWeight: Sampler[];
+  /** Loads that wait for crates of the fleet; lorries that wait for their empty crates. */
+  readonly loadsWaiting: number[] = [];
+  readonly lorries: number[] = [];
+  fleetFree: number;
+  cleanCrates = 0;
+  /** Empty crates between the hanging point and the lorries. */
+  emptyCrates = 0;
   /** Crates at the hanging point, the first being emptied. */
   readonly atHanging: Fifos;
   interarrival: Sampler | null = null;
@@ -146,7 +244,7 @@ export class DayState {
   readonly recorders: Recorders | null;
 
   constructor(line: CompiledLine, options: DayOptions) {
-    const { stages, positions, failures, crews } = line;
+    const { stages, positions, failures, crews, gates, chains, vessels, supply } = line;
     const stream = (owner: string, purpose: string) =>
       uniformStream(options.seed, options.replication, owner, purpose, options.antithetic ?? false);
     this.line = line;
@@ -158,13 +256,21 @@ export class DayState {
     this.travelling = new Fifos(stages.count, this.pool);
     this.lastArrival = new Float64Array(stages.count);
     this.occupancy = new Int32Array(stages.count);
+    this.cameIn = new Float64Array(stages.count);
+    this.wentOut = new Float64Array(stages.count);
     this.idle = Int32Array.from(stages.names, (_, stage) =>
       stages.kind[stage] === DWELL ? 0 : stages.positionFrom[stage + 1]! - stages.positionFrom[stage]!,
     );
     this.workingPositions = new Int32Array(stages.count);
     this.pauses = new Int32Array(stages.count);
     this.processed = new Float64Array(stages.count);
+    this.unworked = new Float64Array(stages.count);
+    this.unfinished = new Float64Array(stages.count);
+    this.diverted = new Float64Array(stages.count);
     this.stops = new Float64Array(stages.count);
+    this.heldSeconds = new Float64Array(stages.count);
+    this.heldSince = new Float64Array(stages.count).fill(Number.NaN);
+    this.heatJoules = new Float64Array(stages.count);
     this.queueArea = new Float64Array(stages.count);
     this.queueSince = new Float64Array(stages.count);
     this.queueShown = new Int32Array(stages.count);
@@ -175,11 +281,13 @@ export class DayState {
     this.travel = stages.travel.map((varying, stage) =>
       varying === null ? null : new Sampler(varying, stream(stages.names[stage]!, "travel")),
     );
-    this.removal = stages.names.map((name, stage) =>
-      stages.removalFrom[stage] === stages.removalFrom[stage + 1] ? null : stream(name, "removal"),
+    this.branch = stages.names.map((name, stage) =>
+      stages.branchFrom[stage] === stages.branchFrom[stage + 1] ? null : stream(name, "removal"),
     );
 
     this.item = new Int32Array(positions.count).fill(NONE);
+    this.held = new Fifos(positions.count, this.pool);
+    this.done = new Int8Array(positions.count);
     this.state = new Int8Array(positions.count).fill(STARVED);
     this.stateSince = new Float64Array(positions.count);
     this.stateSeconds = new Float64Array(positions.count * STATES.length);
@@ -188,7 +296,8 @@ export class DayState {
     this.runStart = new Float64Array(positions.count);
     this.stoppages = new Int32Array(positions.count);
     this.failingUnit = new Int32Array(positions.count).fill(NONE);
-    this.waiterNext = new Int32Array(positions.count).fill(NONE);
+    this.crewOf = new Int32Array(positions.count).fill(NONE);
+    this.waiterNext = new Int32Array(positions.count + 1).fill(NONE);
 
     const unitStreams = (purpose: string) => (unit: number) => stream(unitName(line, unit), purpose);
     const uptimeStream = unitStreams("uptime");
@@ -205,20 +314,70 @@ export class DayState {
     this.crewSince = new Float64Array(crews.count);
     this.busySeconds = new Float64Array(crews.count);
     this.presentSeconds = new Float64Array(crews.count);
+    this.jobs = crews.names.map(() => []);
+    this.absent = crews.names.map((name, crew) =>
+      absentees(crews.peopleMax[crew]!, crews.absentShare[crew]!, () => stream(name, "absent")),
+    );
+    this.located = new Int32Array(crews.stations.length);
+    this.unlocated = crews.peopleMax.slice();
 
-    const loads = line.supply.kind === "loads" ? line.supply.loads : [];
+    this.gateHeads = new Int32Array(gates.count);
+    this.gateMax = new Int32Array(gates.count);
+    this.gateArea = new Float64Array(gates.count);
+    this.gateSince = new Float64Array(gates.count);
+    this.gateOpened = new Int8Array(gates.count);
+    this.ringFrom = new Int32Array(chains.count + 1);
+    for (let chain = 0; chain < chains.count; chain++) {
+      this.ringFrom[chain + 1] = this.ringFrom[chain]! + chains.places[chain]!;
+    }
+    this.shackles = new Int32Array(this.ringFrom[chains.count]!).fill(NONE);
+    this.ringShift = new Int32Array(chains.count);
+    this.chainDue = new Int8Array(chains.count);
+    this.chainLeft = new Float64Array(chains.count);
+    this.chainStops = new Int32Array(chains.count);
+    this.chainPauses = new Int32Array(chains.count);
+    this.chainWaits = new Int8Array(chains.count);
+    this.stand = new Int8Array(chains.count);
+    this.standSince = new Float64Array(chains.count);
+    this.standSeconds = new Float64Array(chains.count * STANDS);
+    this.passed = new Float64Array(chains.count);
+    this.gaps = new Float64Array(chains.count);
+    this.missing = new Float64Array(chains.count);
+    this.passedSince = new Float64Array(chains.count).fill(Number.NaN);
+    this.missingSince = new Float64Array(chains.count);
+    this.freeShackles = chains.shackles.slice();
+    this.shacklesBack = Array.from(chains.stage, () => []);
+    this.vesselKg = new Float64Array(vessels.count);
+    this.vesselMax = new Float64Array(vessels.count);
+    this.vesselBusy = new Int8Array(vessels.count);
+    this.vesselTaken = new Float64Array(vessels.count);
+    this.vesselEmptied = new Float64Array(vessels.count);
+    this.vesselSpilled = new Float64Array(vessels.count);
+    this.vesselFullSince = new Float64Array(vessels.count).fill(Number.NaN);
+    this.vesselFullSeconds = new Float64Array(vessels.count);
+    this.productKg = new Float64Array(line.productNames.length);
+    this.outKg = new Float64Array(line.destinationNames.length);
+
+    const loads = supply.kind === "loads" ? supply.loads : [];
     this.loadArrived = Float64Array.from(loads, (load) => {
       const delay = load.delay === null ? 0 : new Sampler(load.delay, stream(load.name, "delay")).draw();
       return load.seconds + delay;
     });
     this.loadOrder = Int32Array.from(loads.keys()).sort((a, b) => this.loadArrived[a]! - this.loadArrived[b]! || a - b);
-    this.loadUnloaded = new Float64Array(loads.length);
+    this.loadUnloaded = new Float64Array(loads.length).fill(Number.NaN);
     this.loadEmptied = new Float64Array(loads.length).fill(Number.NaN);
+    this.loadLeft = new Float64Array(loads.length).fill(Number.NaN);
     this.loadHeadsLeft = Int32Array.from(loads, (load) => load.crates * load.headsPerCrate);
     this.loadCratesAboard = Int32Array.from(loads, (load) => load.crates);
+    this.loadCratesBack = new Int32Array(loads.length);
     this.deadDraw = loads.map((load) => (load.deadOnArrivalShare > 0 ? stream(load.name, "dead on arrival") : null));
+    this.liveWeight =
+      supply.kind === "loads"
+        ? loads.map((load) => new Sampler(load.liveWeightKg, stream(load.name, "live weight")))
+        : [new Sampler(supply.liveWeightKg, stream("", "live weight"))];
+    this.fleetFree = supply.kind === "loads" ? supply.fleet : NO_LIMIT;
     this.atHanging = new Fifos(1, this.pool);
-    if (line.supply.kind === "stream") this.interarrival = new Sampler(line.supply.interarrival, stream("", "arrival"));
+    if (supply.kind === "stream") this.interarrival = new Sampler(supply.interarrival, stream("", "arrival"));
 
     this.out = new Float64Array(line.destinationNames.length);
     this.sectionHeads = new Int32Array(line.sectionNames.length);

@@ -1,26 +1,21 @@
 import { setState } from "./accounting.ts";
-import {
-  BLOCKED,
-  type DayState,
-  DOWN,
-  MOVE_ON,
-  NONE,
-  NOTHING,
-  POSITION_REPAIRED,
-  STARVED,
-  WORKING,
-} from "./dayState.ts";
-import { startRun, startWaiting, stopRun } from "./flow.ts";
+import { interruptChain, resumeChain } from "./chainRing.ts";
+import { BLOCKED, type DayState, DOWN, NONE, NOTHING, STARVED, WORKING } from "./dayState.ts";
+import { dispatchCrew, freeFromStage, release, startRun, startWaiting, stopRun } from "./flow.ts";
+import { UNFINISHED } from "./itemPool.ts";
+import { requestJob } from "./jobs.ts";
+import { releasePeople } from "./people.ts";
 
-/** One of the position's own failures strikes while it works. The work is resumed after the repair, with the time left. */
+/** One of the position's own failures strikes while it works. */
 export function failPosition(day: DayState, position: number): void {
   const unit = day.failingUnit[position]!;
   stopRun(day, position, unit);
-  day.stops[day.line.positions.stage[position]!]!++;
+  countStop(day, position);
   day.stoppages[position]!++;
   setState(day, position, DOWN);
-  day.announces[position] = POSITION_REPAIRED;
-  day.calendar.schedule(day.line.slots.ofPosition[position]!, day.now + day.repair[unit]!.draw());
+  day.stops[day.line.positions.stage[position]!]!++;
+  requestJob(day, unit);
+  loseHead(day, position, unit);
 }
 
 export function repairPosition(day: DayState, position: number): void {
@@ -28,6 +23,7 @@ export function repairPosition(day: DayState, position: number): void {
   day.uptimeLeft[unit] = day.uptime[unit]!.draw();
   day.announces[position] = NOTHING;
   endStoppage(day, position);
+  freeRepairer(day, unit);
 }
 
 /** A failure unit with a slot of its own breaks, or is repaired. */
@@ -40,8 +36,13 @@ function failUnit(day: DayState, unit: number): void {
   const { positionFrom, positionTo, stage, slot } = day.line.failures;
   day.unitDown[unit] = 1;
   day.stops[stage[unit]!]!++;
-  for (let position = positionFrom[unit]!; position < positionTo[unit]!; position++) beginStoppage(day, position);
-  day.calendar.schedule(slot[unit]!, day.now + day.repair[unit]!.draw());
+  day.calendar.schedule(slot[unit]!, Infinity);
+  for (let position = positionFrom[unit]!; position < positionTo[unit]!; position++) {
+    const working = day.state[position] === WORKING;
+    beginStoppage(day, position);
+    if (working) loseHead(day, position, unit);
+  }
+  requestJob(day, unit);
 }
 
 /** A unit on running time starts counting with the first position that works again. */
@@ -51,6 +52,28 @@ function repairUnit(day: DayState, unit: number): void {
   day.uptimeLeft[unit] = day.uptime[unit]!.draw();
   day.calendar.schedule(slot[unit]!, onRunningTime[unit] ? Infinity : day.now + day.uptimeLeft[unit]!);
   for (let position = positionFrom[unit]!; position < positionTo[unit]!; position++) endStoppage(day, position);
+  freeRepairer(day, unit);
+}
+
+function freeRepairer(day: DayState, unit: number): void {
+  const crew = day.line.failures.crew[unit]!;
+  if (crew < 0) return;
+  releasePeople(day, crew, 1);
+  dispatchCrew(day, crew);
+}
+
+/** The head in hand is taken off unfinished when the failure says so; else its work is resumed after the repair. */
+function loseHead(day: DayState, position: number, unit: number): void {
+  const to = day.line.failures.headTo[unit]!;
+  const item = day.item[position]!;
+  if (to < 0 || item === NONE) return;
+  const stage = day.line.positions.stage[position]!;
+  day.pool.sendTo[item] = to;
+  day.pool.flags[item]! |= UNFINISHED;
+  day.unfinished[stage]!++;
+  const crew = day.crewOf[position]!;
+  release(day, position);
+  if (crew >= 0) freeFromStage(day, crew, stage);
 }
 
 /** Calendar clocks run from the day's start on. */
@@ -63,6 +86,7 @@ export function startCalendarClocks(day: DayState): void {
 
 /** The position stands: work in hand is interrupted; a finished item may still move on; an idle position takes nothing. */
 function beginStoppage(day: DayState, position: number): void {
+  countStop(day, position);
   if (day.stoppages[position]!++ > 0) return;
   const stage = day.line.positions.stage[position]!;
   if (day.state[position] === WORKING) {
@@ -73,12 +97,25 @@ function beginStoppage(day: DayState, position: number): void {
 }
 
 function endStoppage(day: DayState, position: number): void {
-  if (--day.stoppages[position]! > 0) return;
   const stage = day.line.positions.stage[position]!;
+  const chain = day.line.stages.chain[stage]!;
+  if (chain >= 0) {
+    day.chainStops[chain]!--;
+    resumeChain(day, chain);
+  }
+  if (--day.stoppages[position]! > 0) return;
   if (day.item[position] === NONE) {
     day.idle[stage]!++;
     setState(day, position, STARVED);
     startWaiting(day, stage);
-  } else if (day.announces[position] === MOVE_ON) setState(day, position, BLOCKED);
+  } else if (day.done[position]) setState(day, position, BLOCKED);
   else startRun(day, position);
+}
+
+/** The whole chain stands when any station on it is down. */
+function countStop(day: DayState, position: number): void {
+  const chain = day.line.stages.chain[day.line.positions.stage[position]!]!;
+  if (chain < 0) return;
+  day.chainStops[chain]!++;
+  interruptChain(day, chain);
 }

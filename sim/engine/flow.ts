@@ -1,11 +1,12 @@
-import { DWELL, HANGING_POINT, OUT } from "../line/index.ts";
+import { CHAIN, CHAIN_STATION, DWELL, HANGING_POINT, LORRY, OUT } from "../line/index.ts";
 import { CREW_RULES } from "../plan/plan.ts";
-import { bookCrew, crewIsAway, noteQueue, noteSection, peopleOnDuty, setState } from "./accounting.ts";
+import { crewIsAway, noteQueue, noteSection, setState } from "./accounting.ts";
+import { canHangOn, hangOn, headAt, takeOff, wakeChain } from "./chainRing.ts";
+import { cratesBack, noteUnloaded } from "./crates.ts";
 import { STATES } from "./dayRecord.ts";
 import {
   BLOCKED,
   type DayState,
-  MOVE_ON,
   NO_CREW,
   NONE,
   NOTHING,
@@ -15,8 +16,13 @@ import {
   WORK_ENDS,
   WORKING,
 } from "./dayState.ts";
-import { claimHead, noteUnloaded, supplyHasHead } from "./hanging.ts";
+import { enterGates, isHeld } from "./gates.ts";
+import { claimHead, supplyHasHead } from "./hanging.ts";
+import { DIVERTED, UNFINISHED } from "./itemPool.ts";
+import { startJobs } from "./jobs.ts";
 import { leaveLine } from "./leaveLine.ts";
+import { claimForStage, crewFor, releaseFromStage } from "./people.ts";
+import { takeProducts } from "./products.ts";
 import { firstOwnFailure, spendOwnUptime, startStationClocks, stopStationClocks } from "./uptime.ts";
 import { END, ENTRY, EXIT, passPoint, START } from "./watchLimits.ts";
 
@@ -25,25 +31,48 @@ import { END, ENTRY, EXIT, passPoint, START } from "./watchLimits.ts";
  * call each other in a ring: work ends -> the item moves on -> its place frees -> whoever was blocked for the place moves
  * -> that position starts its next item -> ...
  *
- * A stage has `places` (buffer + positions; dwell: places). An item takes a place when it leaves the stage before, so a
- * travelling item holds its place already. An item at an idle position that waits for a person or a repair stands there.
+ * A stage has `places` (buffer + positions; dwell: places; chain: the shackle at its loading point). An item takes a place
+ * when it leaves the stage before, so a travelling item holds its place already. An item at an idle position that waits
+ * for a person or a repair stands there. What only opens a gate or wakes a chain is left to settle.ts, after the event.
  */
 
 /** A position's work is over. */
 export function endWork(day: DayState, position: number): void {
-  const stage = day.line.positions.stage[position]!;
+  const { stages, positions } = day.line;
+  const stage = positions.stage[position]!;
+  const crew = day.crewOf[position]!;
   stopRun(day, position, NONE);
-  day.processed[stage]!++;
-  const item = day.item[position]!;
-  if (isHeadStage(day, stage)) {
-    passPoint(day, item, stage, END);
-    day.workFinish = day.now;
-  }
-  release(day, position, item);
-  const crew = day.line.stages.crew[stage]!;
-  if (crew < 0) return;
+  if (isHeadStage(day, stage)) finishHead(day, stage, day.item[position]!);
+  else day.processed[stage]! += 1 + day.held.length[position]!;
+  if (stages.kind[stage] === CHAIN_STATION) leaveWindowStation(day, position);
+  else release(day, position);
   // Only now: the crew's rule decides where the person goes, not the order in which places happened to free.
-  releasePeople(day, crew, day.line.stages.people[stage]!);
+  if (crew >= 0) freeFromStage(day, crew, stage);
+}
+
+function finishHead(day: DayState, stage: number, item: number): void {
+  passPoint(day, item, stage, END);
+  day.workFinish = day.now;
+  // Sent elsewhere before its work began: too light or too heavy for the machine.
+  if (day.pool.sendTo[item] !== NONE) return;
+  day.processed[stage]!++;
+  takeProducts(day, stage, item);
+}
+
+/** The head rides on; the position takes the next one in its window. */
+function leaveWindowStation(day: DayState, position: number): void {
+  const stage = day.line.positions.stage[position]!;
+  const item = day.item[position]!;
+  day.pool.doneAt[item] = stage;
+  passPoint(day, item, stage, EXIT);
+  emptyPosition(day, position);
+  startWaiting(day, stage);
+  wakeChain(day, day.line.stages.chain[stage]!);
+}
+
+/** People are free again: jobs first, then stations. */
+export function freeFromStage(day: DayState, crew: number, stage: number): void {
+  releaseFromStage(day, crew, stage);
   dispatchCrew(day, crew);
 }
 
@@ -52,9 +81,10 @@ export function endDwell(day: DayState, position: number): void {
   const stage = day.line.positions.stage[position]!;
   const item = day.queue.first[stage]!;
   day.calendar.schedule(day.line.slots.ofPosition[position]!, Infinity);
-  day.processed[stage]!++;
   passPoint(day, item, stage, END);
-  release(day, position, item);
+  day.processed[stage]!++;
+  takeProducts(day, stage, item);
+  release(day, position);
 }
 
 /** The first item on its way out of `stage` reaches the next one. */
@@ -62,49 +92,91 @@ export function endTravel(day: DayState, stage: number): void {
   const item = day.travelling.shift(stage);
   const next = day.travelling.length[stage]! > 0 ? day.pool.ready[day.travelling.first[stage]!]! : Infinity;
   day.calendar.schedule(day.line.slots.ofTravel[stage]!, next);
-  arrive(day, day.line.stages.next[stage]!, item);
+  arrive(day, day.pool.sendTo[item]!, item);
 }
 
-/** The item whose work is done leaves its position if there is somewhere to go; else it blocks the position. */
-function release(day: DayState, position: number, item: number): void {
+/**
+ * What is finished leaves the position, one item after another, as long as there is somewhere to go; an item without a
+ * place blocks the position.
+ */
+export function release(day: DayState, position: number): void {
   const stage = day.line.positions.stage[position]!;
-  const destination = removedTo(day, stage, item);
-  const next = destination === NONE ? day.line.stages.next[stage]! : OUT;
-  if (next === OUT) {
-    vacate(day, position, item);
-    leaveLine(day, item, Math.max(destination, 0));
-    refill(day, stage);
-  } else if (takePlace(day, next)) {
-    vacate(day, position, item);
-    send(day, stage, next, item);
-    refill(day, stage);
-  } else {
-    waitForPlace(day, position, next);
-    if (day.line.stages.kind[stage] !== DWELL) {
-      day.announces[position] = MOVE_ON;
-      setState(day, position, BLOCKED);
+  do {
+    const item = itemOf(day, position);
+    const to = routeOf(day, stage, item);
+    if (!takePlace(day, to)) {
+      waitForPlace(day, position, to);
+      break;
     }
-  }
+    vacate(day, position, item);
+    deliver(day, stage, to, item);
+  } while (day.line.stages.perCycle[stage]! > 1 && day.item[position] !== NONE);
+  refill(day, stage);
 }
 
-/** Where the head goes instead of onward, or NONE. Dead heads are taken off where they are hung. */
-function removedTo(day: DayState, stage: number, item: number): number {
-  if (stage === day.line.stages.hanging && day.pool.destination[item] !== NONE) return day.pool.destination[item]!;
-  const draw = day.removal[stage];
-  if (!draw) return NONE;
-  const { removalFrom, removalShare, removalTo } = day.line.stages;
-  const u = draw.next();
-  for (let row = removalFrom[stage]!; row < removalFrom[stage + 1]!; row++) {
-    if (u < removalShare[row]!) return removalTo[row]!;
-  }
-  return NONE;
+function itemOf(day: DayState, position: number): number {
+  const stage = day.line.positions.stage[position]!;
+  return day.line.stages.kind[stage] === DWELL ? day.queue.first[stage]! : day.item[position]!;
 }
 
-function takePlace(day: DayState, stage: number): boolean {
+/**
+ * Where the item goes: a stage, OUT, HANGING_POINT or LORRY. A head that leaves the line has its destination written
+ * down. Dead heads are taken off where they are hung; one draw decides among removals, diversions and going on.
+ */
+function routeOf(day: DayState, stage: number, item: number): number {
+  const { hanging, next } = day.line.stages;
+  if (stage === hanging && day.pool.destination[item] !== NONE) return OUT;
+  const branch = day.branch[stage];
+  const drawn = branch ? branchOf(day, stage, branch.next()) : NONE;
+  if (drawn >= 0 && drawn < NO_BRANCH) {
+    day.pool.destination[item] = drawn;
+    return OUT;
+  }
+  const sent = day.pool.sendTo[item]!;
+  if (sent !== NONE) return sent;
+  if (drawn < NONE) return divert(day, stage, item, -1 - (drawn + 1));
+  return next[stage]!;
+}
+
+const NO_BRANCH = 1 << 20;
+
+/** Destination (0 or more), -2 - stage for a diversion, or NO_BRANCH. */
+function branchOf(day: DayState, stage: number, u: number): number {
+  const { branchFrom, branchShare, branchTo } = day.line.stages;
+  for (let row = branchFrom[stage]!; row < branchFrom[stage + 1]!; row++) {
+    if (u < branchShare[row]!) return branchTo[row]! >= 0 ? branchTo[row]! : branchTo[row]! - 1;
+  }
+  return NO_BRANCH;
+}
+
+/** A head that was sent once goes on the next time. */
+function divert(day: DayState, stage: number, item: number, to: number): number {
+  if (day.pool.flags[item]! & DIVERTED) return day.line.stages.next[stage]!;
+  day.pool.flags[item]! |= DIVERTED;
+  day.diverted[stage]!++;
+  return to;
+}
+
+export function takePlace(day: DayState, stage: number): boolean {
+  if (stage === OUT || stage === LORRY) return true;
   if (stage === HANGING_POINT) return takeHangingPlace(day);
-  if (day.occupancy[stage]! >= day.line.stages.places[stage]!) return false;
+  const { kind, places, headsPerHook, chain } = day.line.stages;
+  if (kind[stage] === CHAIN) {
+    if (!canHangOn(day, chain[stage]!)) return false;
+  } else if (headsPerHook[stage]! > 1) {
+    if (!hookHasPlace(day, stage)) return false;
+  } else if (day.occupancy[stage]! >= places[stage]!) return false;
   day.occupancy[stage]!++;
+  day.cameIn[stage]!++;
   return true;
+}
+
+/** Hooks fill one after another; a hook is free again when its last head has left. */
+function hookHasPlace(day: DayState, stage: number): boolean {
+  const { places, headsPerHook } = day.line.stages;
+  const heads = headsPerHook[stage]!;
+  const inUse = Math.floor(day.cameIn[stage]! / heads) - Math.floor(day.wentOut[stage]! / heads);
+  return inUse < Math.floor(places[stage]! / heads);
 }
 
 function takeHangingPlace(day: DayState): boolean {
@@ -112,57 +184,88 @@ function takeHangingPlace(day: DayState): boolean {
   return supply.kind === "loads" && day.atHanging.length[0]! < supply.cratesAtHanging;
 }
 
-function waitForPlace(day: DayState, position: number, next: number): void {
-  const list = next === HANGING_POINT ? day.line.stages.count : next;
+/** `position` positions.count stands for the hanging point with its empty crate. */
+function waitForPlace(day: DayState, position: number, to: number): void {
+  const list = to === HANGING_POINT ? day.line.stages.count : to;
   day.waiterNext[position] = NONE;
   if (day.waiterFirst[list] === NONE) day.waiterFirst[list] = position;
   else day.waiterNext[day.waiterLast[list]!] = position;
   day.waiterLast[list] = position;
+  if (position === day.line.positions.count) return;
+  const kind = day.line.stages.kind[day.line.positions.stage[position]!];
+  if (kind === DWELL || kind === CHAIN) return;
+  day.done[position] = 1;
+  if (day.stoppages[position] === 0) setState(day, position, BLOCKED);
 }
 
 /** The item leaves its position and stage; the position may take the next one. */
 function vacate(day: DayState, position: number, item: number): void {
   const stage = day.line.positions.stage[position]!;
+  const kind = day.line.stages.kind[stage];
   if (isHeadStage(day, stage)) {
     passPoint(day, item, stage, EXIT);
     noteSection(day, day.line.stages.section[stage]!, -1);
   }
   day.occupancy[stage]!--;
-  if (day.line.stages.kind[stage] === DWELL) leaveDwell(day, stage, item);
-  else {
-    day.item[position] = NONE;
-    day.announces[position] = NOTHING;
-    if (day.stoppages[position]! > 0) return;
-    day.idle[stage]!++;
-    setState(day, position, STARVED);
-  }
+  day.wentOut[stage]!++;
+  if (kind === DWELL) leaveDwell(day, stage, item);
+  else if (kind === CHAIN) takeOff(day, day.line.stages.chain[stage]!);
+  else emptyPosition(day, position);
 }
 
-/** The place in the next stage is taken; the item gets there at once or after its travel. */
-function send(day: DayState, stage: number, next: number, item: number): void {
-  if (isHeadStage(day, stage)) noteSection(day, day.line.stages.section[next]!, 1);
+function emptyPosition(day: DayState, position: number): void {
+  const stage = day.line.positions.stage[position]!;
+  if (day.line.stages.perCycle[stage]! > 1 && day.held.length[position]! > 0) {
+    day.item[position] = day.held.shift(position);
+    return;
+  }
+  day.item[position] = NONE;
+  day.done[position] = 0;
+  if (day.stoppages[position]! > 0) return;
+  day.idle[stage]!++;
+  setState(day, position, STARVED);
+}
+
+/** The place there is taken: the item goes out, onto a lorry, or to the stage, at once or after its travel. */
+function deliver(day: DayState, stage: number, to: number, item: number): void {
+  if (to === OUT) {
+    leaveLine(day, item, Math.max(day.pool.destination[item]!, 0));
+    return;
+  }
+  if (to === LORRY) {
+    cratesBack(day, item);
+    return;
+  }
+  if (isHeadStage(day, stage)) noteSection(day, day.line.stages.section[to]!, 1);
   else noteUnloaded(day, stage, item);
   const travel = day.travel[stage];
   if (!travel) {
-    arrive(day, next, item);
+    arrive(day, to, item);
     return;
   }
   const arrival = Math.max(day.lastArrival[stage]!, day.now + travel.draw());
   day.lastArrival[stage] = arrival;
   day.pool.ready[item] = arrival;
+  day.pool.sendTo[item] = to;
   day.travelling.push(stage, item);
   if (day.travelling.length[stage] === 1) day.calendar.schedule(day.line.slots.ofTravel[stage]!, arrival);
 }
 
 /** An item joins a stage where a place is reserved for it. */
 export function arrive(day: DayState, stage: number, item: number): void {
+  day.pool.sendTo[item] = NONE;
   if (stage === HANGING_POINT) {
     arriveAtHanging(day, item);
     return;
   }
   if (isHeadStage(day, stage)) passPoint(day, item, stage, ENTRY);
+  const kind = day.line.stages.kind[stage];
+  if (kind === CHAIN) {
+    arriveOnChain(day, stage, item);
+    return;
+  }
   day.queue.push(stage, item);
-  if (day.line.stages.kind[stage] === DWELL) enterDwell(day, stage, item);
+  if (kind === DWELL) enterDwell(day, stage, item);
   else {
     noteQueue(day, stage, day.queue.length[stage]!);
     startWaiting(day, stage);
@@ -176,12 +279,85 @@ function arriveAtHanging(day: DayState, crate: number): void {
   startWaiting(day, hanging);
 }
 
+function arriveOnChain(day: DayState, stage: number, item: number): void {
+  const chain = day.line.stages.chain[stage]!;
+  passPoint(day, item, stage, START);
+  hangOn(day, chain, item);
+  enterWindows(day, chain, 0);
+}
+
+/** The head at this place of the chain comes into the window that begins there. */
+export function enterWindows(day: DayState, chain: number, place: number): void {
+  const item = headAt(day, chain, place);
+  if (item === NONE) return;
+  const { stage, stationCount, windowFrom } = day.line.chains;
+  const first = stage[chain]! + 1;
+  for (let station = first; station < first + stationCount[chain]!; station++) {
+    if (windowFrom[station] !== place) continue;
+    passPoint(day, item, station, ENTRY);
+    day.queue.push(station, item);
+    noteQueue(day, station, day.queue.length[station]!);
+    startWaiting(day, station);
+  }
+}
+
+/** The head at the last place of a window leaves it without being finished there. */
+export function leaveUnfinished(day: DayState, station: number, item: number): void {
+  day.pool.flags[item]! |= UNFINISHED;
+  day.unfinished[station]!++;
+  passPoint(day, item, station, EXIT);
+  if (day.queue.length[station]! > 0 && day.queue.first[station] === item) {
+    day.queue.shift(station);
+    noteQueue(day, station, day.queue.length[station]!);
+    return;
+  }
+  let position = day.line.stages.positionFrom[station]!;
+  while (day.item[position] !== item) position++;
+  const crew = day.crewOf[position]!;
+  stopRun(day, position, NONE);
+  day.calendar.schedule(day.line.slots.ofPosition[position]!, Infinity);
+  emptyPosition(day, position);
+  startWaiting(day, station);
+  if (crew >= 0) freeFromStage(day, crew, station);
+}
+
+/** The head at the unloading point is taken off if there is a place for it; else the chain waits in line for one. */
+export function unloadChain(day: DayState, chain: number): void {
+  const { stage, places, unfinishedTo } = day.line.chains;
+  const item = headAt(day, chain, places[chain]! - 1);
+  const isUnfinished = (day.pool.flags[item]! & UNFINISHED) !== 0 && unfinishedTo[chain]! >= 0;
+  if (isUnfinished) {
+    day.pool.flags[item]! &= ~UNFINISHED;
+    day.pool.sendTo[item] = unfinishedTo[chain]!;
+  }
+  const position = day.line.stages.positionFrom[stage[chain]!]!;
+  day.item[position] = item;
+  day.processed[stage[chain]!]!++;
+  passPoint(day, item, stage[chain]!, END);
+  takeProducts(day, stage[chain]!, item);
+  release(day, position);
+}
+
 function enterDwell(day: DayState, stage: number, item: number): void {
   noteQueue(day, stage, day.queue.length[stage]!);
   passPoint(day, item, stage, START);
   day.pool.entered[item] = day.now;
-  day.pool.ready[item] = day.now + day.work[stage]!.draw();
+  day.pool.ready[item] = day.now + dwellOf(day, stage, item);
   if (day.queue.length[stage] === 1) scheduleDwell(day, stage);
+}
+
+/** Drawn, or read off the chilling curve for the head's weight; the heat that goes is booked with it. */
+function dwellOf(day: DayState, stage: number, item: number): number {
+  const curve = day.line.stages.chilling[stage];
+  if (!curve) return day.work[stage]!.draw();
+  const { weightsKg, seconds, joules } = curve;
+  const step = weightsKg[1]! - weightsKg[0]!;
+  const last = weightsKg.length - 2;
+  const at = (day.pool.weight[item]! - weightsKg[0]!) / step;
+  const row = Math.min(Math.max(Math.floor(at), 0), last);
+  const within = Math.min(Math.max(at - row, 0), 1);
+  day.heatJoules[stage]! += joules[row]! + within * (joules[row + 1]! - joules[row]!);
+  return seconds[row]! + within * (seconds[row + 1]! - seconds[row]!);
 }
 
 function scheduleDwell(day: DayState, stage: number): void {
@@ -210,15 +386,16 @@ function bookDwell(day: DayState, stage: number, entered: number, ready: number)
 
 /** Something left the stage: its positions take what waits, then whoever is blocked for a place there gets it. */
 export function refill(day: DayState, stage: number): void {
-  if (day.line.stages.kind[stage] !== DWELL) startWaiting(day, stage);
+  const kind = day.line.stages.kind[stage];
+  if (kind !== DWELL && kind !== CHAIN) startWaiting(day, stage);
   admit(day, stage);
 }
 
-function admit(day: DayState, stage: number): void {
+/** Whoever is blocked for a place in the stage gets it, in the order of blocking, as far as there are places. */
+export function admit(day: DayState, stage: number): void {
   while (day.waiterFirst[stage] !== NONE && takePlace(day, stage)) moveFirstWaiter(day, stage, stage);
 }
 
-/** A crate left the hanging point. */
 function admitCrates(day: DayState): void {
   const list = day.line.stages.count;
   while (day.waiterFirst[list] !== NONE && takeHangingPlace(day)) moveFirstWaiter(day, list, HANGING_POINT);
@@ -227,14 +404,39 @@ function admitCrates(day: DayState): void {
 function moveFirstWaiter(day: DayState, list: number, to: number): void {
   const position = day.waiterFirst[list]!;
   day.waiterFirst[list] = day.waiterNext[position]!;
+  if (position === day.line.positions.count) {
+    passEmptyCrate(day, to);
+    return;
+  }
   const from = day.line.positions.stage[position]!;
-  const item = day.line.stages.kind[from] === DWELL ? day.queue.first[from]! : day.item[position]!;
+  const item = itemOf(day, position);
   vacate(day, position, item);
-  send(day, from, to, item);
-  refill(day, from);
+  deliver(day, from, to, item);
+  if (day.line.stages.perCycle[from]! > 1 && day.item[position] !== NONE) release(day, position);
+  else refill(day, from);
+  if (day.line.stages.kind[from] === CHAIN) wakeChain(day, day.line.stages.chain[from]!);
 }
 
-/** Idle positions of the stage begin whatever waits, as far as there are people; then the idle ones say why they are. */
+/** The crate at the hanging point is empty: it goes to the washer when there is a place, and the next one comes. */
+function emptyCrate(day: DayState): void {
+  const { supply } = day.line;
+  if (supply.kind !== "loads") return;
+  if (supply.firstBack < 0) {
+    day.pool.give(day.atHanging.shift(0));
+    admitCrates(day);
+  } else if (takePlace(day, supply.firstBack)) passEmptyCrate(day, supply.firstBack);
+  else waitForPlace(day, day.line.positions.count, supply.firstBack);
+}
+
+function passEmptyCrate(day: DayState, to: number): void {
+  const crate = day.atHanging.shift(0);
+  day.emptyCrates++;
+  arrive(day, to, crate);
+  admitCrates(day);
+  startWaiting(day, day.line.stages.hanging);
+}
+
+/** Idle positions of the stage begin whatever waits, as far as they may; then the idle ones say why they are. */
 export function startWaiting(day: DayState, stage: number): void {
   while (day.idle[stage]! > 0 && hasWork(day, stage) && mayStart(day, stage)) startNext(day, stage);
   if (day.idle[stage]! > 0) explainIdle(day, stage);
@@ -245,27 +447,46 @@ function hasWork(day: DayState, stage: number): boolean {
 }
 
 function mayStart(day: DayState, stage: number): boolean {
-  if (day.pauses[stage]! > 0) return false;
-  const crew = day.line.stages.crew[stage]!;
-  return crew < 0 || peopleOnDuty(day, crew) - day.busyPeople[crew]! >= day.line.stages.people[stage]!;
+  if (day.pauses[stage]! > 0 || isHeld(day, stage)) return false;
+  return day.line.stages.people[stage] === 0 || crewFor(day, stage) !== NONE;
 }
 
 function startNext(day: DayState, stage: number): void {
-  const emptied = day.queue.length[stage] === 0 && claimHead(day);
+  const { people, perCycle } = day.line.stages;
+  const crateIsEmpty = day.queue.length[stage] === 0 && claimHead(day);
   const item = day.queue.shift(stage);
-  noteQueueLeft(day, stage);
   const position = firstIdle(day, stage);
-  const crew = day.line.stages.crew[stage]!;
-  if (crew >= 0) {
-    bookCrew(day, crew);
-    day.busyPeople[crew]! += day.line.stages.people[stage]!;
-  }
+  const crew = people[stage] === 0 ? NONE : crewFor(day, stage);
+  const walking = crew >= 0 ? claimForStage(day, crew, stage) : 0;
+  day.crewOf[position] = crew;
   day.idle[stage]!--;
   day.item[position] = item;
-  day.remaining[position] = day.work[stage]!.draw();
-  if (isHeadStage(day, stage)) passPoint(day, item, stage, START);
+  for (let more = 1; more < perCycle[stage]! && day.queue.length[stage]! > 0; more++) {
+    day.held.push(position, day.queue.shift(stage));
+  }
+  noteQueueLeft(day, stage);
+  if (!Number.isNaN(day.heldSince[stage]!)) endHold(day, stage);
+  day.remaining[position] = walking + workOn(day, stage, item);
+  if (isHeadStage(day, stage)) {
+    passPoint(day, item, stage, START);
+    enterGates(day, stage, item);
+  }
   startRun(day, position);
-  if (emptied) admitCrates(day);
+  if (crateIsEmpty) emptyCrate(day);
+}
+
+/** One draw per head even when it passes unworked, so that another setting keeps every other head's time. */
+function workOn(day: DayState, stage: number, item: number): number {
+  const { weightPerKg, weightAt, weightFrom, weightTo, weightElse } = day.line.stages;
+  const drawn = day.work[stage]!.draw();
+  const weight = day.pool.weight[item]!;
+  if (weightElse[stage]! >= 0 && (weight < weightFrom[stage]! || weight > weightTo[stage]!)) {
+    day.pool.sendTo[item] = weightElse[stage]!;
+    day.unworked[stage]!++;
+    return 0;
+  }
+  if (weightPerKg[stage] === 0) return drawn;
+  return drawn * Math.max(0.1, 1 + weightPerKg[stage]! * (weight - weightAt[stage]!));
 }
 
 /** Heads that wait for hanging stand in crates: the queue shown there is theirs. */
@@ -306,13 +527,9 @@ export function stopRun(day: DayState, position: number, failing: number): void 
   stopStationClocks(day, day.line.positions.stage[position]!);
 }
 
-function releasePeople(day: DayState, crew: number, people: number): void {
-  bookCrew(day, crew);
-  day.busyPeople[crew]! -= people;
-}
-
-/** Free people go where work waits, by the crew's rule, until there is no more to begin. */
+/** Free people take jobs, then go where work waits, by the crew's rule, until there is no more to begin. */
 export function dispatchCrew(day: DayState, crew: number): void {
+  startJobs(day, crew);
   for (;;) {
     const stage = chooseStation(day, crew);
     if (stage === NONE) return;
@@ -349,13 +566,28 @@ export function explainIdle(day: DayState, stage: number): void {
 }
 
 function idleReason(day: DayState, stage: number): number {
-  const crew = day.line.stages.crew[stage]!;
-  if (day.pauses[stage]! > 0 || (crew >= 0 && crewIsAway(day, crew))) return ON_BREAK;
+  if (day.pauses[stage]! > 0 || allCrewsAway(day, stage)) return ON_BREAK;
   if (stage === day.line.stages.hanging && day.hangingClosed) return ON_BREAK;
-  return hasWork(day, stage) ? NO_CREW : STARVED;
+  if (!hasWork(day, stage)) return STARVED;
+  if (!isHeld(day, stage)) return NO_CREW;
+  if (Number.isNaN(day.heldSince[stage]!)) day.heldSince[stage] = day.now;
+  return BLOCKED;
+}
+
+function allCrewsAway(day: DayState, stage: number): boolean {
+  const { crewFrom, crew } = day.line.stages;
+  for (let row = crewFrom[stage]!; row < crewFrom[stage + 1]!; row++) {
+    if (!crewIsAway(day, crew[row]!)) return false;
+  }
+  return crewFrom[stage]! < crewFrom[stage + 1]!;
+}
+
+function endHold(day: DayState, stage: number): void {
+  day.heldSeconds[stage]! += day.now - day.heldSince[stage]!;
+  day.heldSince[stage] = Number.NaN;
 }
 
 /** Crates pass the stages before hanging; heads the others. */
-function isHeadStage(day: DayState, stage: number): boolean {
+export function isHeadStage(day: DayState, stage: number): boolean {
   return stage >= day.line.stages.hanging;
 }

@@ -6,10 +6,11 @@ import { ENTRY, passArrival, passPoint } from "./watchLimits.ts";
 export function supplyHasHead(day: DayState): boolean {
   if (day.hangingClosed) return false;
   const { kind } = day.line.supply;
-  return kind === "saturated" || (kind === "loads" && day.atHanging.length[0]! > 0);
+  if (kind === "saturated") return true;
+  return kind === "loads" && day.atHanging.length[0]! > 0 && day.pool.number[day.atHanging.first[0]!]! > 0;
 }
 
-/** Puts the next head of the supply into the first stage's queue. True when its crate is empty now and gone. */
+/** Puts the next head of the supply into the first stage's queue. True when its crate is empty now. */
 export function claimHead(day: DayState): boolean {
   const item = day.pool.take();
   if (day.line.supply.kind === "saturated") {
@@ -23,15 +24,16 @@ export function claimHead(day: DayState): boolean {
   joinLine(day, item, load, day.loadArrived[load]!);
   if (--day.loadHeadsLeft[load]! === 0) day.loadEmptied[load] = day.now;
   markDead(day, item, load);
-  if (--day.pool.number[crate]! > 0) return false;
-  day.atHanging.shift(0);
-  day.pool.give(crate);
-  return true;
+  return --day.pool.number[crate]! === 0;
 }
 
 /** A head enters the first stage: from here on it counts as being on the line. */
 export function joinLine(day: DayState, item: number, load: number, arrived: number): void {
   const { hanging, section } = day.line.stages;
+  const weight = day.liveWeight[Math.max(load, 0)]!.draw();
+  day.pool.weight[item] = weight;
+  day.pool.mass[item] = weight;
+  day.liveKg += weight;
   day.pool.load[item] = load;
   day.pool.arrived[item] = arrived;
   day.pool.number[item] = day.hung;
@@ -56,11 +58,3 @@ function markDead(day: DayState, item: number, load: number): void {
 
 /** Destination order is fixed by the compiler: carcass, dead on arrival, then removals. */
 const DEAD_ON_ARRIVAL_INDEX = 1;
-
-/** A crate leaves a crate stage; with the last one off the lorry its load is unloaded. */
-export function noteUnloaded(day: DayState, stage: number, crate: number): void {
-  const { supply } = day.line;
-  if (supply.kind !== "loads" || stage !== supply.unloading) return;
-  const load = day.pool.load[crate]!;
-  if (--day.loadCratesAboard[load]! === 0) day.loadUnloaded[load] = day.now;
-}

@@ -1,4 +1,9 @@
 const NONE = -1;
+
+/** Was sent to another stage once: not sent again. */
+export const DIVERTED = 1;
+/** Left a chain's window, or a machine that broke, before its work was done. */
+export const UNFINISHED = 2;
 const FIRST_CAPACITY = 256;
 
 /**
@@ -14,6 +19,17 @@ export class ItemPool {
   number = new Int32Array(FIRST_CAPACITY);
   /** Destination fixed beforehand (dead on arrival), or -1. */
   destination = new Int32Array(FIRST_CAPACITY);
+  /** Stage it has to go to next instead of the usual one, or -1. */
+  sendTo = new Int32Array(FIRST_CAPACITY);
+  /** DIVERTED and UNFINISHED bits. */
+  flags = new Int32Array(FIRST_CAPACITY);
+  /** Gates it is between, one bit each. */
+  inside = new Int32Array(FIRST_CAPACITY);
+  /** Last station on a chain that finished its work on it, or -1. */
+  doneAt = new Int32Array(FIRST_CAPACITY);
+  /** Live weight, and what is left of it, kilograms. */
+  weight = new Float64Array(FIRST_CAPACITY);
+  mass = new Float64Array(FIRST_CAPACITY);
   /** Arrival of the head's load (or of the head in a stream), seconds. */
   arrived = new Float64Array(FIRST_CAPACITY);
   /** Dwell stages: when the head came in, and when its dwell is over, seconds. */
@@ -42,6 +58,10 @@ export class ItemPool {
     this.live++;
     this.next[item] = NONE;
     this.destination[item] = NONE;
+    this.sendTo[item] = NONE;
+    this.flags[item] = 0;
+    this.inside[item] = 0;
+    this.doneAt[item] = NONE;
     if (this.limits > 0) this.stamps.fill(Number.NaN, item * this.limits, (item + 1) * this.limits);
     return item;
   }
@@ -58,6 +78,12 @@ export class ItemPool {
     this.load = widened(this.load, this.capacity);
     this.number = widened(this.number, this.capacity);
     this.destination = widened(this.destination, this.capacity);
+    this.sendTo = widened(this.sendTo, this.capacity);
+    this.flags = widened(this.flags, this.capacity);
+    this.inside = widened(this.inside, this.capacity);
+    this.doneAt = widened(this.doneAt, this.capacity);
+    this.weight = widened(this.weight, this.capacity);
+    this.mass = widened(this.mass, this.capacity);
     this.arrived = widened(this.arrived, this.capacity);
     this.entered = widened(this.entered, this.capacity);
     this.ready = widened(this.ready, this.capacity);

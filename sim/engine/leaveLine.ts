@@ -1,5 +1,6 @@
 import { forgetWarmUp } from "./accounting.ts";
 import type { DayState } from "./dayState.ts";
+import { leaveAllGates } from "./gates.ts";
 import { passExit } from "./watchLimits.ts";
 
 const CARCASS_INDEX = 0;
@@ -8,22 +9,29 @@ const CARCASS_INDEX = 0;
 export function leaveLine(day: DayState, item: number, destination: number): void {
   day.headsOnLine--;
   day.out[destination]!++;
+  day.outKg[destination]! += day.pool.mass[item]!;
   if (destination === CARCASS_INDEX) {
     day.timeInSystem.add(day.now - day.pool.arrived[item]!);
+    day.carcassLiveKg += day.pool.weight[item]!;
     passExit(day, item);
     day.recorders?.out.set(day.now, day.out[CARCASS_INDEX]!);
   }
+  leaveAllGates(day, item);
   day.recorders?.heads?.end(day.pool.number[item]!, destination);
   day.pool.give(item);
   checkFinished(day);
 }
 
-/** The day is over when nothing is left to process; a capacity run when it has its heads. */
+/** The day is over when nothing is left to process and the crates are back; a capacity run when it has its heads. */
 export function checkFinished(day: DayState): void {
   const { supply } = day.line;
   const carcasses = day.out[CARCASS_INDEX]!;
   const warmUp = day.options.warmUpHeads ?? 0;
   if (warmUp > 0 && day.watchedFrom === 0 && carcasses >= warmUp) forgetWarmUp(day);
   else if (supply.kind === "saturated" && carcasses >= supply.heads) day.finished = true;
-  else day.finished = day.headsOnLine === 0 && (day.hangingClosed || (supply.kind !== "saturated" && day.toHang === 0));
+  else day.finished = day.headsOnLine === 0 && day.emptyCrates === 0 && noMoreHeads(day);
+}
+
+function noMoreHeads(day: DayState): boolean {
+  return day.hangingClosed || (day.line.supply.kind !== "saturated" && day.toHang === 0);
 }

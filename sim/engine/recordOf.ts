@@ -1,15 +1,31 @@
-import { DWELL, NO_LIMIT } from "../line/index.ts";
+import { CHAIN, CHAIN_STATION, DWELL, NO_LIMIT } from "../line/index.ts";
 import { bookCrew, bookQueue, bookSection, bookState } from "./accounting.ts";
+import { bookStand } from "./chainRing.ts";
 import {
+  type ChainRecord,
   type CrewRecord,
   type DayRecord,
+  type GateRecord,
   type LimitRecord,
   type LoadRecord,
+  type MassRecord,
   type SectionRecord,
   STATES,
   type StageRecord,
+  type VesselRecord,
 } from "./dayRecord.ts";
-import { BLOCKED, type DayState, WORKING } from "./dayState.ts";
+import {
+  BLOCKED,
+  type DayState,
+  STANDS,
+  STANDS_DOWN,
+  STANDS_PAUSE,
+  STANDS_UNFINISHED,
+  STANDS_UNLOADING,
+  WORKING,
+} from "./dayState.ts";
+import { bookGate } from "./gates.ts";
+import { itemsAt } from "./present.ts";
 
 /** Closes the books at the day's end and writes what is left of it. */
 export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord {
@@ -40,6 +56,10 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     limits: line.limits.names.map((_, limit) => limitRecord(day, limit)),
     timeInSystem: day.timeInSystem.tally(),
     loads: loadRecords(day),
+    chains: line.chains.count === 0 ? [] : Array.from(line.chains.stage, (_, chain) => chainRecord(day, chain)),
+    gates: line.gates.names.map((_, gate) => gateRecord(day, gate)),
+    vessels: line.vessels.names.map((_, vessel) => vesselRecord(day, vessel)),
+    masses: massRecord(day),
     lairage: line.supply.kind === "loads" ? queueRecord(day, line.supply.feeding) : null,
     traces: day.recorders?.traces(day.now) ?? null,
     perHead: day.recorders?.heads?.table() ?? null,
@@ -76,19 +96,87 @@ function bookDwelling(day: DayState, stage: number, position: number): void {
 function stageRecord(day: DayState, stage: number): StageRecord {
   const { stages, sectionNames } = day.line;
   const isDwell = stages.kind[stage] === DWELL;
-  const isCrates = stage < stages.hanging;
   const positions = stages.positionFrom[stage + 1]! - stages.positionFrom[stage]!;
-  const places = isDwell ? stages.places[stage]! : stages.bufferPlaces[stage]!;
+  const kind = kindOf(day, stage);
+  const places = isDwell || kind === "chain" ? stages.places[stage]! : stages.bufferPlaces[stage]!;
   return {
     name: stages.names[stage]!,
     section: sectionNames[stages.section[stage]!] ?? "",
-    kind: isCrates ? "crates" : isDwell ? "dwell" : "station",
+    kind,
     places: places === NO_LIMIT ? Infinity : places,
     positions: isDwell ? (places === NO_LIMIT ? Infinity : places) : positions,
     processed: day.processed[stage]!,
     queue: queueRecord(day, stage),
     stateSeconds: isDwell ? dwellSeconds(day, stage) : stationSeconds(day, stage),
     stops: day.stops[stage]!,
+    unworked: day.unworked[stage]!,
+    unfinished: day.unfinished[stage]!,
+    diverted: day.diverted[stage]!,
+    heldSeconds: day.heldSeconds[stage]! + (Number.isNaN(day.heldSince[stage]!) ? 0 : day.now - day.heldSince[stage]!),
+    heatJoules: day.heatJoules[stage]!,
+  };
+}
+
+function kindOf(day: DayState, stage: number): StageRecord["kind"] {
+  const { kind, hanging } = day.line.stages;
+  if (stage < hanging) return "crates";
+  if (kind[stage] === DWELL) return "dwell";
+  if (kind[stage] === CHAIN) return "chain";
+  return kind[stage] === CHAIN_STATION ? "chain station" : "station";
+}
+
+function chainRecord(day: DayState, chain: number): ChainRecord {
+  const { chains, stages } = day.line;
+  bookStand(day, chain);
+  const stood = (reason: number) => day.standSeconds[chain * STANDS + reason]!;
+  return {
+    name: stages.names[chains.stage[chain]!]!,
+    shackles: day.passed[chain]!,
+    gaps: day.gaps[chain]!,
+    missingShackles: day.missing[chain]!,
+    standSeconds: {
+      down: stood(STANDS_DOWN),
+      unfinished: stood(STANDS_UNFINISHED),
+      unloading: stood(STANDS_UNLOADING),
+      pause: stood(STANDS_PAUSE),
+    },
+  };
+}
+
+function gateRecord(day: DayState, gate: number): GateRecord {
+  const { names, atMost } = day.line.gates;
+  bookGate(day, gate);
+  return {
+    name: names[gate]!,
+    atMost: atMost[gate] === NO_LIMIT ? Infinity : atMost[gate]!,
+    mean: overTime(day, day.gateArea[gate]!),
+    max: day.gateMax[gate]!,
+  };
+}
+
+function vesselRecord(day: DayState, vessel: number): VesselRecord {
+  const since = day.vesselFullSince[vessel]!;
+  return {
+    name: day.line.vessels.names[vessel]!,
+    emptied: day.vesselEmptied[vessel]!,
+    maxKg: day.vesselMax[vessel]!,
+    spilledKg: day.vesselSpilled[vessel]!,
+    fullSeconds: day.vesselFullSeconds[vessel]! + (Number.isNaN(since) ? 0 : day.now - since),
+  };
+}
+
+/** What is still on the line is weighed head by head, not found by difference: the balance is a check. */
+function massRecord(day: DayState): MassRecord {
+  const { line } = day;
+  const onLine = Array.from({ length: line.stages.count }, (_, stage) => stage)
+    .filter((stage) => stage >= line.stages.hanging)
+    .flatMap((stage) => itemsAt(day, stage));
+  return {
+    liveKg: day.liveKg,
+    carcassLiveKg: day.carcassLiveKg,
+    byProductsKg: Object.fromEntries(line.productNames.map((name, product) => [name, day.productKg[product]!])),
+    outKg: Object.fromEntries(line.destinationNames.map((name, index) => [name, day.outKg[index]!])),
+    onLineKg: onLine.reduce((sum, item) => sum + day.pool.mass[item]!, 0),
   };
 }
 
@@ -122,10 +210,11 @@ function overTime(day: DayState, area: number): number {
 }
 
 function crewRecord(day: DayState, crew: number): CrewRecord {
-  const { names, peopleMax } = day.line.crews;
+  const { names, peopleMax, shiftPeople } = day.line.crews;
   return {
     name: names[crew]!,
     peopleMax: peopleMax[crew]!,
+    people: shiftPeople[crew]!.map((people) => people - day.absent[crew]![people]!),
     busySeconds: day.busySeconds[crew]!,
     presentSeconds: day.presentSeconds[crew]!,
   };
@@ -156,7 +245,12 @@ function loadRecords(day: DayState): LoadRecord[] {
     crates: load.crates,
     dueSeconds: load.seconds,
     arrivedSeconds: day.loadArrived[index]!,
-    unloadedSeconds: day.loadUnloaded[index]!,
-    emptiedSeconds: Number.isNaN(day.loadEmptied[index]!) ? null : day.loadEmptied[index]!,
+    unloadedSeconds: known(day.loadUnloaded[index]!),
+    emptiedSeconds: known(day.loadEmptied[index]!),
+    leftSeconds: known(day.loadLeft[index]!),
   }));
+}
+
+function known(seconds: number): number | null {
+  return Number.isNaN(seconds) ? null : seconds;
 }

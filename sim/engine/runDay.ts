@@ -1,20 +1,26 @@
 import {
   type CompiledLine,
   SLOT_CALENDAR,
+  SLOT_CHAIN,
   SLOT_DWELL,
   SLOT_FAILURE,
   SLOT_LOAD,
   SLOT_POSITION,
+  SLOT_RETURN,
   SLOT_TRAVEL,
+  SLOT_VESSEL,
 } from "../line/index.ts";
 import { headArrives, loadArrives, startSupply } from "./arrivals.ts";
+import { endChainStep, startChains } from "./chainMoves.ts";
 import { checkConservation } from "./conservation.ts";
 import type { DayRecord } from "./dayRecord.ts";
-import { type DayOptions, DayState, MOVE_ON, NOTHING, POSITION_FAILS, WORK_ENDS } from "./dayState.ts";
+import { type DayOptions, DayState, NOTHING, POSITION_FAILS, WORK_ENDS } from "./dayState.ts";
 import { failPosition, repairPosition, startCalendarClocks, turnFailureUnit } from "./failures.ts";
 import { endDwell, endTravel, endWork } from "./flow.ts";
-import { scheduleCalendar, turnCalendar } from "./planned.ts";
+import { scheduleCalendar, turnCalendar, turnReturn } from "./planned.ts";
 import { recordOf } from "./recordOf.ts";
+import { settle } from "./settle.ts";
+import { turnVessel } from "./turnVessel.ts";
 
 /**
  * Simulates one day: a pure function of the compiled line, the seed and the replication number.
@@ -31,6 +37,7 @@ export function runDay(line: CompiledLine, options: DayOptions): DayRecord {
 export function startDay(line: CompiledLine, options: DayOptions): DayState {
   const day = new DayState(line, options);
   startCalendarClocks(day);
+  startChains(day);
   scheduleCalendar(day);
   startSupply(day);
   return day;
@@ -60,6 +67,7 @@ export function advance(day: DayState, until: number): "running" | "finished" | 
     day.now = time;
     day.events++;
     take(day, slot, kind[slot]!, owner[slot]!);
+    if (day.opened) settle(day);
     if (options.check) checkConservation(day);
   }
   return "finished";
@@ -70,6 +78,9 @@ function take(day: DayState, slot: number, kind: number, owner: number): void {
   else if (kind === SLOT_DWELL) endDwell(day, owner);
   else if (kind === SLOT_TRAVEL) endTravel(day, owner);
   else if (kind === SLOT_FAILURE) turnFailureUnit(day, owner);
+  else if (kind === SLOT_CHAIN) endChainStep(day, owner);
+  else if (kind === SLOT_VESSEL) turnVessel(day, owner);
+  else if (kind === SLOT_RETURN) turnReturn(day);
   else if (kind === SLOT_CALENDAR) turnCalendar(day);
   else if (kind === SLOT_LOAD) loadArrives(day);
   else headArrives(day);
@@ -81,6 +92,5 @@ function takePosition(day: DayState, slot: number, position: number): void {
   if (announced === WORK_ENDS) endWork(day, position);
   else if (announced === POSITION_FAILS) failPosition(day, position);
   else repairPosition(day, position);
-  const left = day.announces[position]!;
-  if (left === NOTHING || left === MOVE_ON) day.calendar.schedule(slot, Infinity);
+  if (day.announces[position] === NOTHING) day.calendar.schedule(slot, Infinity);
 }

@@ -1,13 +1,17 @@
 import type { DayState } from "./dayState.ts";
+import { leaveGate } from "./gates.ts";
 
 export const ENTRY = 0;
 export const START = 1;
 export const END = 2;
 export const EXIT = 3;
 
-/** A head passes a point of its way: the near end of a limit is stamped, at the far end the time between is tallied. */
+/**
+ * A head passes a point of its way: the near end of a limit is stamped, at the far end the time between is tallied, gates
+ * that end here are left.
+ */
 export function passPoint(day: DayState, item: number, stage: number, moment: number): void {
-  watch(day, item, stage * 4 + moment);
+  watch(day, item, stage * 4 + moment, day.now);
   const heads = day.recorders?.heads;
   if (heads) heads.pass(day.pool.number[item]!, stage, moment, day.now);
 }
@@ -18,18 +22,18 @@ export function passArrival(day: DayState, item: number): void {
 }
 
 export function passExit(day: DayState, item: number): void {
-  watch(day, item, day.line.stages.count * 4 + 1);
+  watch(day, item, day.line.stages.count * 4 + 1, day.now);
 }
 
-function watch(day: DayState, item: number, point: number, time = day.now): void {
-  const { operationFrom, operations, count } = day.line.limits;
-  const to = operationFrom[point + 1]!;
-  for (let row = operationFrom[point]!; row < to; row++) {
-    const limit = operations[row]! >> 1;
-    const cell = item * count + limit;
-    if ((operations[row]! & 1) === 0) day.pool.stamps[cell] = time;
+function watch(day: DayState, item: number, point: number, time: number): void {
+  const { limitFrom, limit: limits, gateFrom, gate } = day.line.points;
+  for (let row = limitFrom[point]!; row < limitFrom[point + 1]!; row++) {
+    const limit = limits[row]! >> 1;
+    const cell = item * day.line.limits.count + limit;
+    if ((limits[row]! & 1) === 0) day.pool.stamps[cell] = time;
     else tallyLimit(day, limit, time - day.pool.stamps[cell]!);
   }
+  for (let row = gateFrom[point]!; row < gateFrom[point + 1]!; row++) leaveGate(day, gate[row]!, item);
 }
 
 /** A head that never passed the near end (it was taken off before) has no time to judge. */

@@ -7,35 +7,35 @@ interface Entry {
   action: number;
   target: number;
   amount: number;
+  length: number;
 }
 
 /**
- * Planned changes in time order; at the same instant ends come before beginnings. After the last shift the people of
- * that shift stay (overtime) until the line is clear; between shifts that do not meet nobody is there.
+ * Planned changes in time order. After the last shift the people of that shift stay (overtime) until the line is clear;
+ * between shifts that do not meet nobody is there. Before the first head of the day come the pre-start checks.
  */
 export function compileCalendar(plan: Plan, all: Step[]): CalendarColumns {
   const entries = [...shiftEntries(plan), ...breakEntries(plan, all), ...closingEntries(plan)];
-  entries.sort((a, b) => a.seconds - b.seconds || rank(a) - rank(b));
+  entries.sort((a, b) => a.seconds - b.seconds || a.action - b.action);
   return {
     count: entries.length,
     seconds: Float64Array.from(entries, (entry) => entry.seconds),
     action: Int8Array.from(entries, (entry) => entry.action),
     target: Int32Array.from(entries, (entry) => entry.target),
     amount: Int32Array.from(entries, (entry) => entry.amount),
+    lengthSeconds: Float64Array.from(entries, (entry) => entry.length),
   };
-}
-
-function rank(entry: Entry): number {
-  return entry.action * 2 + (entry.amount < 0 ? 0 : 1);
 }
 
 function shiftEntries(plan: Plan): Entry[] {
   return plan.crews.flatMap((crew, target) =>
     plan.day.shifts.flatMap((shift, index) => {
-      const begins = { seconds: shift.fromSeconds, action: CREW_PEOPLE, target, amount: crew.people[index]! };
+      const checks = index === 0 ? plan.day.preStartSeconds : 0;
+      const entry = { action: CREW_PEOPLE, target, length: 0 };
+      const begins = { ...entry, seconds: shift.fromSeconds + checks, amount: crew.people[index]! };
       const following = plan.day.shifts[index + 1];
       if (following === undefined || following.fromSeconds === shift.toSeconds) return [begins];
-      return [begins, { seconds: shift.toSeconds, action: CREW_PEOPLE, target, amount: 0 }];
+      return [begins, { ...entry, seconds: shift.toSeconds, amount: 0 }];
     }),
   );
 }
@@ -44,18 +44,21 @@ function breakEntries(plan: Plan, all: Step[]): Entry[] {
   const crews = plan.crews.map((crew) => crew.name);
   const stages = all.map((step) => step.name);
   return plan.day.breaks.flatMap((pause) => {
-    const pair = (action: number, target: number, later: number): Entry[] => [
-      { seconds: pause.atSeconds + later, action, target, amount: 1 },
-      { seconds: pause.atSeconds + later + pause.lengthSeconds, action, target, amount: -1 },
-    ];
+    const begins = (action: number, target: number, later: number): Entry => ({
+      seconds: pause.atSeconds + later,
+      action,
+      target,
+      amount: 0,
+      length: pause.lengthSeconds,
+    });
     return [
-      ...pause.crews.flatMap((name) => pair(CREW_BREAK, crews.indexOf(name), pause.laterSeconds[name] ?? 0)),
-      ...pause.stages.flatMap((name) => pair(STAGE_PAUSE, stages.indexOf(name), 0)),
+      ...pause.crews.map((name) => begins(CREW_BREAK, crews.indexOf(name), pause.laterSeconds[name] ?? 0)),
+      ...pause.stages.map((name) => begins(STAGE_PAUSE, stages.lastIndexOf(name), 0)),
     ];
   });
 }
 
 function closingEntries(plan: Plan): Entry[] {
   if (plan.day.closing.rule === "finish") return [];
-  return [{ seconds: plan.day.closing.atSeconds, action: HANGING_ENDS, target: 0, amount: 1 }];
+  return [{ seconds: plan.day.closing.atSeconds, action: HANGING_ENDS, target: 0, amount: 0, length: 0 }];
 }

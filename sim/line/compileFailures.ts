@@ -1,4 +1,4 @@
-import type { Breakdown } from "../plan/plan.ts";
+import type { Breakdown, Plan } from "../plan/plan.ts";
 import type { FailureColumns, StageColumns } from "./compiledLine.ts";
 import { isOwn } from "./compileStages.ts";
 import { rowRanges } from "./rowRanges.ts";
@@ -12,7 +12,10 @@ interface Unit {
 }
 
 /** Failure units: first those of single positions on working time, in position order, then those with slots of their own. */
-export function compileFailures(all: Step[], stages: StageColumns): FailureColumns {
+export function compileFailures(plan: Plan, all: Step[], stages: StageColumns): FailureColumns {
+  const crews = plan.crews.map((crew) => crew.name);
+  const headTo = ({ breakdown }: Unit) =>
+    breakdown.headInHand === "resume" ? -1 : stages.names.lastIndexOf(breakdown.headInHand.to);
   const units = all.flatMap((step, stage) => unitsOf(step, stage, stages.positionFrom));
   const own = units.filter((unit) => isOwn(unit.breakdown)).sort((a, b) => a.positionFrom - b.positionFrom);
   const others = units.filter((unit) => !isOwn(unit.breakdown));
@@ -28,6 +31,8 @@ export function compileFailures(all: Step[], stages: StageColumns): FailureColum
     onRunningTime: Int8Array.from(rows, (unit) => (unit.breakdown.clock === "running" ? 1 : 0)),
     uptime: rows.map((unit) => unit.breakdown.uptimeSeconds),
     repair: rows.map((unit) => unit.breakdown.repairSeconds),
+    crew: Int32Array.from(rows, (unit) => crews.indexOf(unit.breakdown.crew ?? "")),
+    headTo: Int32Array.from(rows, headTo),
     slot: new Int32Array(rows.length).fill(-1),
     stationClockFrom: rowRanges(clocks.map((list) => list.length)),
     stationClock: Int32Array.from(clocks.flat()),

@@ -1,25 +1,54 @@
 import { MOMENTS, type Plan, type Point } from "../plan/plan.ts";
-import type { LimitColumns } from "./compiledLine.ts";
+import { type GateColumns, type LimitColumns, NO_LIMIT, type PointColumns } from "./compiledLine.ts";
 import { rowRanges } from "./rowRanges.ts";
 import type { Step } from "./steps.ts";
 
-export function compileLimits(plan: Plan, all: Step[]): LimitColumns {
-  const names = all.map((step) => step.name);
-  const operations: number[][] = Array.from({ length: all.length * MOMENTS.length + 2 }, () => []);
-  // Far ends go first at a point, so that a limit may run from a point to the same point of the next pass.
-  plan.limits.forEach((limit, index) => {
-    operations[pointIndex(limit.to, names)]!.push(index * 2 + 1);
-  });
-  plan.limits.forEach((limit, index) => {
-    operations[pointIndex(limit.from, names)]!.push(index * 2);
-  });
+export function compileLimits(plan: Plan): LimitColumns {
   return {
     count: plan.limits.length,
     names: plan.limits.map((limit) => limit.name),
     minSeconds: Float64Array.from(plan.limits, (limit) => limit.minSeconds ?? -Infinity),
     maxSeconds: Float64Array.from(plan.limits, (limit) => limit.maxSeconds ?? Infinity),
-    operationFrom: rowRanges(operations.map((list) => list.length)),
-    operations: Int32Array.from(operations.flat()),
+  };
+}
+
+/** The plan's gates, then the stretch of the safe stop. */
+export function compileGates(plan: Plan, all: Step[]): GateColumns {
+  const names = all.map((step) => step.name);
+  const { safeStop } = plan.day;
+  const stretch = safeStop === null ? [] : [{ name: "safe stop", from: safeStop.from, atMost: NO_LIMIT }];
+  const rows = [...plan.gates, ...stretch];
+  return {
+    count: rows.length,
+    names: rows.map((gate) => gate.name),
+    from: Int32Array.from(rows, (gate) => names.lastIndexOf(gate.from)),
+    atMost: Int32Array.from(rows, (gate) => gate.atMost),
+    safeStop: safeStop === null ? -1 : plan.gates.length,
+  };
+}
+
+export function compilePoints(plan: Plan, all: Step[]): PointColumns {
+  const names = all.map((step) => step.name);
+  const points = all.length * MOMENTS.length + 2;
+  const limits: number[][] = Array.from({ length: points }, () => []);
+  const gates: number[][] = Array.from({ length: points }, () => []);
+  // Far ends go first at a point, so that a limit may run from a point to the same point of the next pass.
+  plan.limits.forEach((limit, index) => {
+    limits[pointIndex(limit.to, names)]!.push(index * 2 + 1);
+  });
+  plan.limits.forEach((limit, index) => {
+    limits[pointIndex(limit.from, names)]!.push(index * 2);
+  });
+  plan.gates.forEach((gate, index) => {
+    gates[pointIndex(gate.to, names)]!.push(index);
+  });
+  const { safeStop } = plan.day;
+  if (safeStop !== null) gates[pointIndex({ stage: safeStop.to, moment: "end" }, names)]!.push(plan.gates.length);
+  return {
+    limitFrom: rowRanges(limits.map((list) => list.length)),
+    limit: Int32Array.from(limits.flat()),
+    gateFrom: rowRanges(gates.map((list) => list.length)),
+    gate: Int32Array.from(gates.flat()),
   };
 }
 

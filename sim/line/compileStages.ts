@@ -1,16 +1,23 @@
-import type { Plan, Removal } from "../plan/plan.ts";
+import type { Plan } from "../plan/plan.ts";
 import type { Varying } from "../random/index.ts";
+import { chillingCurve } from "./chillingCurve.ts";
+import { compileBranches } from "./compileBranches.ts";
 import {
+  CHAIN,
+  CHAIN_STATION,
   DWELL,
   HANGING_POINT,
+  LORRY,
   NO_LIMIT,
   OUT,
   type PositionColumns,
   STATION,
   type StageColumns,
 } from "./compiledLine.ts";
+import { compileProducts } from "./compileProducts.ts";
+import { protectedStages } from "./protectedStages.ts";
 import { rowRanges } from "./rowRanges.ts";
-import { type Step, UNLOADING, workplace } from "./steps.ts";
+import { type Step, stageOf, workplace } from "./steps.ts";
 
 export const CARCASS = "carcass";
 export const DEAD_ON_ARRIVAL = "dead on arrival";
@@ -27,26 +34,46 @@ export function destinationsOf(plan: Plan): string[] {
   return [...new Set([...first, ...removals])];
 }
 
+const KINDS = { crates: STATION, station: STATION, dwell: DWELL, chain: CHAIN, "chain station": CHAIN_STATION };
+const NO_WORK: Varying = { family: "constant", value: 0 };
+
 export function compileStages(plan: Plan, all: Step[], sections: string[], destinations: string[]): StageColumns {
   const crewNames = plan.crews.map((crew) => crew.name);
-  const removals = all.map((step) => step.stage?.removals ?? []);
+  const names = all.map((step) => step.name);
+  const crews = all.map((step) => workplace(step).crews.map((name) => crewNames.indexOf(name)));
+  const gates = all.map((step) => plan.gates.flatMap((gate, index) => (gate.from === step.name ? [index] : [])));
+  if (plan.day.safeStop !== null) gates[names.lastIndexOf(plan.day.safeStop.from)]!.push(plan.gates.length);
+  const weights = all.map((step) => (step.kind === "station" ? step.of.weights : null));
+  const factors = all.map((step) => ("weightFactor" in step.of ? step.of.weightFactor : null));
   return {
     count: all.length,
-    hanging: all.findIndex((step) => step.stage !== null),
-    names: all.map((step) => step.name),
-    kind: Int8Array.from(all, (step) => (step.stage?.kind === "dwell" ? DWELL : STATION)),
+    hanging: all.findIndex((step) => step.kind !== "crates"),
+    names,
+    kind: Int8Array.from(all, (step) => KINDS[step.kind]),
     next: Int32Array.from(all, (step, index) => nextOf(all, step, index)),
-    places: Int32Array.from(all, (step) => limited(placesOf(plan, step))),
-    bufferPlaces: Int32Array.from(all, (step) => limited(bufferOf(plan, step))),
+    places: Int32Array.from(all, (step) => limited(placesOf(step))),
+    bufferPlaces: Int32Array.from(all, (step) => limited(bufferOf(step))),
+    perCycle: Int32Array.from(all, (step) => (step.kind === "crates" ? step.of.cratesPerCycle : 1)),
+    headsPerHook: Int32Array.from(all, (step) => (step.kind === "dwell" ? step.of.headsPerHook : 1)),
     positionFrom: rowRanges(all.map((step) => workplace(step).positions)),
-    crew: Int32Array.from(all, (step) => crewNames.indexOf(workplace(step).crew ?? "")),
+    crewFrom: rowRanges(crews.map((list) => list.length)),
+    crew: Int32Array.from(crews.flat()),
     people: Int32Array.from(all, (step) => workplace(step).peoplePerPosition),
-    section: Int32Array.from(all, (step) => sections.indexOf(step.stage?.section ?? "")),
+    section: Int32Array.from(all, (step) => sections.indexOf(step.section ?? "")),
     work: all.map(workOf),
-    travel: all.map((step) => step.stage?.travelSeconds ?? null),
-    removalFrom: rowRanges(removals.map((list) => list.length)),
-    removalShare: Float64Array.from(removals.flatMap(cumulativeShares)),
-    removalTo: Int32Array.from(removals.flat(), (removal) => destinations.indexOf(removal.as)),
+    chilling: all.map(chillingCurve),
+    weightPerKg: Float64Array.from(factors, (factor) => factor?.perKg ?? 0),
+    weightAt: Float64Array.from(factors, (factor) => factor?.atKg ?? 0),
+    weightFrom: Float64Array.from(weights, (range) => range?.fromKg ?? 0),
+    weightTo: Float64Array.from(weights, (range) => range?.toKg ?? Infinity),
+    weightElse: Int32Array.from(weights, (range) => (range === null ? -1 : names.lastIndexOf(range.else))),
+    travel: all.map((step) => stageOf(step)?.travelSeconds ?? null),
+    ...compileBranches(all, names, destinations),
+    ...compileProducts(plan, all),
+    gateFrom: rowRanges(gates.map((list) => list.length)),
+    gate: Int32Array.from(gates.flat()),
+    chain: Int32Array.from(chainsOf(all)),
+    protected: Int8Array.from(protectedStages(plan, all), (inside) => (inside ? 1 : 0)),
   };
 }
 
@@ -65,21 +92,30 @@ export function isOwn(breakdown: { clock: string; scope: string }): boolean {
   return breakdown.clock === "running" && breakdown.scope === "position";
 }
 
+/** The named stage, else the next one of the same kind of way that is not off the line. */
 function nextOf(all: Step[], step: Step, index: number): number {
-  if (step.crates !== null && all[index + 1]?.stage !== null) return HANGING_POINT;
-  return index + 1 < all.length ? index + 1 : OUT;
+  if (step.kind === "crates") {
+    const following = all[index + 1];
+    if (following?.kind === "crates" && following.isBack === step.isBack) return index + 1;
+    return step.isBack ? LORRY : HANGING_POINT;
+  }
+  const named = stageOf(step)?.next ?? null;
+  if (named !== null) return all.findIndex((other) => other.name === named && other.kind !== "crates");
+  const following = all.findIndex((other, at) => at > index && stageOf(other)?.offLine === false);
+  return following < 0 ? OUT : following;
 }
 
-function placesOf(plan: Plan, step: Step): number {
-  if (step.stage?.kind === "dwell") return step.stage.places;
-  return bufferOf(plan, step) + workplace(step).positions;
+function placesOf(step: Step): number {
+  if (step.kind === "dwell" || step.kind === "chain") return step.of.places;
+  const { positions } = workplace(step);
+  return bufferOf(step) + (step.kind === "crates" ? positions * step.of.cratesPerCycle : positions);
 }
 
-/** Crates wait for unloading on their lorries, without limit; they wait for feeding in the lairage. */
-function bufferOf(plan: Plan, step: Step): number {
-  if (step.stage?.kind === "station") return step.stage.buffer;
-  if (step.stage?.kind === "dwell") return 0;
-  return step.name === UNLOADING ? Infinity : plan.liveHandling!.lairageCrates;
+/** Heads wait for a station on a chain in its window, which the chain counts; crates in front of their step. */
+function bufferOf(step: Step): number {
+  if (step.kind === "station") return step.of.buffer;
+  if (step.kind === "crates") return step.of.places;
+  return step.kind === "chain station" ? step.of.window : 0;
 }
 
 function limited(places: number): number {
@@ -87,14 +123,16 @@ function limited(places: number): number {
 }
 
 function workOf(step: Step): Varying {
-  if (step.crates !== null) return step.crates.secondsPerCrate;
-  return step.stage.kind === "station" ? step.stage.cycleSeconds : step.stage.dwellSeconds;
+  if (step.kind === "crates") return step.of.secondsPerCycle;
+  if (step.kind === "chain") return NO_WORK;
+  if (step.kind === "dwell") return step.of.dwell.kind === "drawn" ? step.of.dwell.seconds : NO_WORK;
+  return step.of.cycleSeconds;
 }
 
-function cumulativeShares(removals: Removal[]): number[] {
-  let sum = 0;
-  return removals.map((removal) => {
-    sum += removal.share;
-    return sum;
+function chainsOf(all: Step[]): number[] {
+  let chains = -1;
+  return all.map((step) => {
+    if (step.kind === "chain") chains++;
+    return step.kind === "chain" || step.kind === "chain station" ? chains : -1;
   });
 }

@@ -1,21 +1,27 @@
+import type { ChillingCurve } from "../chilling/index.ts";
 import type { Varying } from "../random/index.ts";
 
 /** Stage kinds. A crate step is a station whose work pieces are crates. */
 export const STATION = 0;
 export const DWELL = 1;
+export const CHAIN = 2;
+export const CHAIN_STATION = 3;
 
-/** Special values of `nextStage`. */
+/** Special values of `next`. */
 export const OUT = -1;
 export const HANGING_POINT = -2;
+export const LORRY = -3;
 
 /** "No limit" for places, small enough to add heads to without leaving 32 bits. */
 export const NO_LIMIT = 1 << 30;
 
-/** What the calendar slot does at an entry. */
+/** What a calendar entry changes. */
 export const CREW_PEOPLE = 0;
 export const CREW_BREAK = 1;
 export const STAGE_PAUSE = 2;
 export const HANGING_ENDS = 3;
+/** Not in the calendar but in the list of returns: crates are back, full, for the next load. */
+export const FLEET_BACK = 4;
 
 /** Kinds of slots; a slot is a thing that has at most one pending event. */
 export const SLOT_POSITION = 0;
@@ -25,11 +31,14 @@ export const SLOT_FAILURE = 3;
 export const SLOT_CALENDAR = 4;
 export const SLOT_LOAD = 5;
 export const SLOT_STREAM = 6;
+export const SLOT_CHAIN = 7;
+export const SLOT_VESSEL = 8;
+export const SLOT_RETURN = 9;
 
 /**
  * A plan as the engine wants it: flat arrays indexed by stage, position, failure unit, crew, limit or slot; names only to
- * get back. Stage order: crate steps (when the supply comes in loads), then the plan's line. Built once, never changed:
- * any number of days may run on it at the same time.
+ * get back. Stage order: crate steps (when the supply comes in loads), then the plan's line, a chain before the stations
+ * on it. Built once, never changed: any number of days may run on it at the same time.
  */
 export interface CompiledLine {
   stages: StageColumns;
@@ -37,12 +46,17 @@ export interface CompiledLine {
   failures: FailureColumns;
   crews: CrewColumns;
   calendar: CalendarColumns;
+  points: PointColumns;
   limits: LimitColumns;
+  gates: GateColumns;
+  chains: ChainColumns;
+  vessels: VesselColumns;
   slots: SlotColumns;
   supply: CompiledSupply;
   sectionNames: string[];
   /** Index 0 is "carcass". */
   destinationNames: string[];
+  productNames: string[];
   startClockSeconds: number;
   shiftEndSeconds: number;
   ceilingSeconds: number;
@@ -51,34 +65,64 @@ export interface CompiledLine {
 /** One row per stage. */
 export interface StageColumns {
   count: number;
-  /** The stage that takes heads from the supply. */
+  /** The stage that takes heads from the supply; crate steps stand before it. */
   hanging: number;
   names: string[];
   kind: Int8Array;
-  /** Stage index, OUT, or HANGING_POINT. */
+  /** Stage index, OUT, HANGING_POINT or LORRY. */
   next: Int32Array;
-  /** Places in all: buffer + positions, or dwell places (NO_LIMIT: unlimited). */
+  /** Places in all: buffer + what the positions hold, dwell places, shackles (NO_LIMIT: unlimited). */
   places: Int32Array;
   bufferPlaces: Int32Array;
+  /** Items that a position takes in one cycle: 1 but for crate steps. */
+  perCycle: Int32Array;
+  headsPerHook: Int32Array;
   /** Row range in `positions`: from[stage] .. from[stage + 1]. */
   positionFrom: Int32Array;
-  /** Crew index, or -1. */
+  /** Row range in `crew`: crews that may work here, the preferred one first. */
+  crewFrom: Int32Array;
   crew: Int32Array;
   people: Int32Array;
   /** Section index, or -1 for crate steps. */
   section: Int32Array;
-  /** Cycle or dwell time. */
+  /** Cycle or dwell time; a constant 0 where a chilling curve or a chain decides. */
   work: Varying[];
+  chilling: (ChillingCurve | null)[];
+  /** The cycle is multiplied by 1 + perKg x (weight - at), never below a tenth. */
+  weightPerKg: Float64Array;
+  weightAt: Float64Array;
+  /** Weights that the station takes, and the stage for the others (-1: takes all). */
+  weightFrom: Float64Array;
+  weightTo: Float64Array;
+  weightElse: Int32Array;
   travel: (Varying | null)[];
-  /** Row range in `removalShare` / `removalTo`. */
-  removalFrom: Int32Array;
+  /** Row range in `branchShare` / `branchTo`: removals, then diversions. */
+  branchFrom: Int32Array;
   /** Cumulative share within its stage. */
-  removalShare: Float64Array;
-  /** Destination index. */
-  removalTo: Int32Array;
+  branchShare: Float64Array;
+  /** Destination index for a removal, -1 - stage index for a diversion. */
+  branchTo: Int32Array;
+  /** Row range in the product columns. */
+  productFrom: Int32Array;
+  productName: Int32Array;
+  productShare: Float64Array;
+  /** 1: share of live weight; 0: of what is left. */
+  productOfLive: Int8Array;
+  /** Vessel index, or -1. */
+  productVessel: Int32Array;
+  /** Row range in `gate`: gates that hold back the start of work here. */
+  gateFrom: Int32Array;
+  gate: Int32Array;
+  /** Row range in `vessel`: vessels that stop the stage when full. */
+  vesselFrom: Int32Array;
+  vessel: Int32Array;
+  /** Chain index of a chain or of a station on it, else -1. */
+  chain: Int32Array;
+  /** 1: on the stretch that a planned stop may not catch a head in. */
+  protected: Int8Array;
 }
 
-/** One row per position; a dwell stage has one, its way out. */
+/** One row per position; a dwell stage and a chain have one, their way out. */
 export interface PositionColumns {
   count: number;
   stage: Int32Array;
@@ -102,6 +146,10 @@ export interface FailureColumns {
   onRunningTime: Int8Array;
   uptime: Varying[];
   repair: Varying[];
+  /** Crew that repairs, or -1. */
+  crew: Int32Array;
+  /** Stage that takes the head in hand, or -1 when its work is resumed. */
+  headTo: Int32Array;
   /** Own slot, or -1. */
   slot: Int32Array;
   /** Rows (from[stage] .. from[stage + 1]) of `stationClock`: units of the whole station on running time. */
@@ -115,6 +163,12 @@ export interface CrewColumns {
   /** Index in CREW_RULES. */
   rule: Int8Array;
   peopleMax: Int32Array;
+  /** By crew: people by shift. */
+  shiftPeople: number[][];
+  walkSeconds: Float64Array;
+  absentShare: Float64Array;
+  /** 1: works on the stretch that a planned stop may not catch a head in. */
+  protected: Int8Array;
   /** Row range in `stations`, stages served, in line order. */
   stationFrom: Int32Array;
   stations: Int32Array;
@@ -127,21 +181,73 @@ export interface CalendarColumns {
   action: Int8Array;
   /** Crew or stage index. */
   target: Int32Array;
-  /** People for CREW_PEOPLE; +1 / -1 for the others. */
+  /** People for CREW_PEOPLE; 0 otherwise. */
   amount: Int32Array;
+  /** How long a break or pause lasts; 0 for the others. */
+  lengthSeconds: Float64Array;
 }
 
 /**
- * Limits and the points that feed them. Point index: stage x 4 + moment (order of MOMENTS); two more at the end for the
- * arrival and for leaving the line. operations[from[point] .. from[point + 1]]: limit x 2 (+ 1 when it is the far end).
+ * Points of a head's way: index stage x 4 + moment (order of MOMENTS); two more at the end for the arrival and for leaving
+ * the line. limit[limitFrom[point] .. limitFrom[point + 1]]: limit x 2 (+ 1 when it is the far end); gate: gates left.
  */
+export interface PointColumns {
+  limitFrom: Int32Array;
+  limit: Int32Array;
+  gateFrom: Int32Array;
+  gate: Int32Array;
+}
+
 export interface LimitColumns {
   count: number;
   names: string[];
   minSeconds: Float64Array;
   maxSeconds: Float64Array;
-  operationFrom: Int32Array;
-  operations: Int32Array;
+}
+
+/** Gates; the last one is the stretch of the safe stop when the plan names one (no number holds heads back there). */
+export interface GateColumns {
+  count: number;
+  names: string[];
+  /** Stage whose start is held back. */
+  from: Int32Array;
+  atMost: Int32Array;
+  /** Index of the safe stop's stretch, or -1. */
+  safeStop: number;
+}
+
+export interface ChainColumns {
+  count: number;
+  /** Stage index of the chain; its stations are stages firstStation .. firstStation + stationCount. */
+  stage: Int32Array;
+  stationCount: Int32Array;
+  places: Int32Array;
+  secondsPerShackle: Float64Array;
+  /** Shackles in circulation (NO_LIMIT: a closed chain) and the seconds of their way back. */
+  shackles: Int32Array;
+  backSeconds: Float64Array;
+  /** Stage for heads that passed a window unfinished, or -1. */
+  unfinishedTo: Int32Array;
+  slot: Int32Array;
+  /** By stage (stations on chains only): first shackle of the window, the one after its last, and 1 when it stops the chain. */
+  windowFrom: Int32Array;
+  windowTo: Int32Array;
+  stops: Int8Array;
+}
+
+export interface VesselColumns {
+  count: number;
+  names: string[];
+  capacityKg: Float64Array;
+  emptyAtKg: Float64Array;
+  emptyingSeconds: Float64Array;
+  crew: Int32Array;
+  /** 1: stops the stages that feed it when full; 0: spills. */
+  stops: Int8Array;
+  slot: Int32Array;
+  /** Row range in `feeder`: stages that feed it. */
+  feederFrom: Int32Array;
+  feeder: Int32Array;
 }
 
 /** Slot number = rank among simultaneous events: lower goes first. */
@@ -152,14 +258,28 @@ export interface SlotColumns {
   ofPosition: Int32Array;
   /** By stage: slot of the travel that leaves it, or -1. */
   ofTravel: Int32Array;
+  returns: number;
   calendar: number;
   supply: number;
 }
 
 export type CompiledSupply =
-  | { kind: "loads"; loads: CompiledLoad[]; cratesAtHanging: number; unloading: number; feeding: number }
-  | { kind: "stream"; interarrival: Varying; heads: number; turnAway: boolean }
-  | { kind: "saturated"; heads: number };
+  | CompiledLoads
+  | { kind: "stream"; interarrival: Varying; heads: number; turnAway: boolean; liveWeightKg: Varying }
+  | { kind: "saturated"; heads: number; liveWeightKg: Varying };
+
+export interface CompiledLoads {
+  kind: "loads";
+  loads: CompiledLoad[];
+  cratesAtHanging: number;
+  /** Stage where crates leave their lorry; stage whose queue is the lairage; first stage of the way back, or -1. */
+  unloading: number;
+  feeding: number;
+  firstBack: number;
+  /** Crates in circulation, or NO_LIMIT. */
+  fleet: number;
+  awaySeconds: number;
+}
 
 export interface CompiledLoad {
   name: string;
@@ -168,4 +288,5 @@ export interface CompiledLoad {
   crates: number;
   headsPerCrate: number;
   deadOnArrivalShare: number;
+  liveWeightKg: Varying;
 }

@@ -1,9 +1,24 @@
 import fc from "fast-check";
-import type { Breakdown, Plan, Removal, Stage, Supply } from "../../sim/plan/plan.ts";
+import type {
+  Breakdown,
+  ByProduct,
+  ChainStation,
+  Gate,
+  LiveHandling,
+  Plan,
+  Removal,
+  Stage,
+  Supply,
+} from "../../sim/plan/plan.ts";
 import type { Varying } from "../../sim/random/index.ts";
-import { constant, crew, dwell, exponential, pause, planOf, station } from "./plans.ts";
+import { chain, constant, crateStep, crew, dwell, exponential, onChain, pause, planOf, station } from "./plans.ts";
 
-/** Random small plans with every feature in use, for property tests. Stage names are s0, s1, ...; crews c0, c1. */
+/**
+ * Random small plans with every feature in use, for property tests. Stage names are s0, s1, ...; the off-line stage is
+ * "trim"; crews are c0, c1 and "maintenance"; the vessel is "tank".
+ */
+
+const weightKg: Varying = { family: "uniform", min: 1.8, max: 3.2 };
 
 const time: fc.Arbitrary<Varying> = fc.oneof(
   fc.integer({ min: 1, max: 8 }).map(constant),
@@ -18,47 +33,121 @@ const breakdown: fc.Arbitrary<Breakdown> = fc.record({
   scope: fc.constantFrom("position" as const, "station" as const),
   uptimeSeconds: fc.integer({ min: 20, max: 200 }).map(exponential),
   repairSeconds: fc.integer({ min: 1, max: 30 }).map(exponential),
+  crew: fc.constantFrom(null, null, "maintenance"),
+  headInHand: fc.constant("resume" as const),
 });
+const breakdowns = fc.uniqueArray(breakdown, { maxLength: 2, selector: (each) => each.name });
+const losing = fc.record({ to: fc.constant("trim") });
 
 const optionalTravel = fc.option(time, { freq: 2, nil: null });
 const removals: fc.Arbitrary<Removal[]> = fc.boolean().map((some) => (some ? [{ as: "condemned", share: 0.1 }] : []));
+const byProducts: fc.Arbitrary<ByProduct[]> = fc.constantFrom<ByProduct[]>(
+  [],
+  [{ name: "blood", share: 0.04, of: "live weight", vessel: "tank" }],
+  [{ name: "drip", share: 0.02, of: "what is left", vessel: null }],
+);
+const crews = fc.constantFrom<string[]>([], ["c0"], ["c1"], ["c0", "c1"]);
 
 const workStation = fc
   .record({
     cycle: time,
     buffer: fc.constantFrom(0, 0, 1, 3, Infinity),
     positions: fc.integer({ min: 1, max: 3 }),
-    crewName: fc.constantFrom(null, "c0", "c1"),
+    crews,
     peoplePerPosition: fc.integer({ min: 1, max: 2 }),
-    breakdowns: fc.uniqueArray(breakdown, { maxLength: 2, selector: (each) => each.name }),
+    breakdowns,
+    headInHand: fc.oneof({ weight: 3, arbitrary: fc.constant("resume" as const) }, losing),
     travelSeconds: optionalTravel,
     removals,
+    diverted: fc.constantFrom(0, 0, 0.1),
+    weights: fc.constantFrom(null, null, { fromKg: 2, toKg: 3, else: "trim" }),
+    weightFactor: fc.constantFrom(null, { perKg: 0.4, atKg: 2.5 }),
+    byProducts,
     section: fc.constantFrom("kill", "dressing"),
   })
-  .map(({ cycle, crewName, peoplePerPosition, ...rest }) =>
+  .map(({ cycle, peoplePerPosition, headInHand, diverted, ...rest }) =>
     station("", cycle, {
       ...rest,
-      crew: crewName,
-      work: crewName === null ? "machine" : "manual",
-      peoplePerPosition: crewName === null ? 0 : peoplePerPosition,
+      breakdowns: rest.breakdowns.map((each) => ({ ...each, headInHand })),
+      diversions: diverted > 0 ? [{ to: "trim", share: diverted }] : [],
+      work: rest.crews.length === 0 ? "machine" : "manual",
+      peoplePerPosition: rest.crews.length === 0 ? 0 : peoplePerPosition,
     }),
   );
 
 const dwellStage = fc
-  .record({ time, places: fc.constantFrom(1, 2, 5, Infinity), travelSeconds: optionalTravel, removals })
-  .map(({ time: dwellTime, places, ...rest }) => dwell("", dwellTime, places, rest));
+  .record({
+    time,
+    places: fc.constantFrom(1, 2, 5, Infinity),
+    hooks: fc.boolean(),
+    travelSeconds: optionalTravel,
+    removals,
+    byProducts,
+  })
+  .map(({ time: dwellTime, places, hooks, ...rest }) =>
+    hooks ? dwell("", dwellTime, 8, { ...rest, headsPerHook: 4 }) : dwell("", dwellTime, places, rest),
+  );
 
+const windowStation = fc.record({
+  cycle: time,
+  window: fc.integer({ min: 1, max: 4 }),
+  gap: fc.integer({ min: 0, max: 2 }),
+  ifUnfinished: fc.constantFrom("stop" as const, "pass" as const),
+  positions: fc.integer({ min: 1, max: 2 }),
+  crews,
+  breakdowns,
+});
+
+const chainStage = fc
+  .record({
+    stations: fc.array(windowStation, { maxLength: 2 }),
+    tail: fc.integer({ min: 0, max: 3 }),
+    secondsPerShackle: fc.integer({ min: 1, max: 6 }),
+    shackles: fc.constantFrom(null, { count: 6, backSeconds: 20 }),
+    travelSeconds: optionalTravel,
+  })
+  .map(({ stations, tail, secondsPerShackle, ...rest }) => {
+    let place = 0;
+    const placed: ChainStation[] = stations.map(({ cycle, window, gap, ...each }, index) => {
+      const at = place + gap;
+      place = at + window;
+      return onChain(`w${index}`, at, window, cycle, { ...each, peoplePerPosition: each.crews.length === 0 ? 0 : 1 });
+    });
+    return chain("", Math.max(1, place + tail), secondsPerShackle, placed, { ...rest, unfinishedTo: "trim" });
+  });
+
+/** The first stage is a station; no travel leads onto a chain. */
 const line: fc.Arbitrary<Stage[]> = fc
-  .tuple(workStation, fc.array(fc.oneof({ weight: 3, arbitrary: workStation }, dwellStage), { maxLength: 5 }))
-  .map(([first, others]) => [first, ...others].map((stage, index) => ({ ...stage, name: `s${index}` })));
+  .tuple(
+    workStation,
+    fc.array(fc.oneof({ weight: 4, arbitrary: workStation }, dwellStage, chainStage as fc.Arbitrary<Stage>), {
+      maxLength: 5,
+    }),
+  )
+  .map(([first, others]) => {
+    const named = [first, ...others].map((stage, index): Stage => {
+      if (stage.kind !== "chain") return { ...stage, name: `s${index}` };
+      return {
+        ...stage,
+        name: `s${index}`,
+        stations: stage.stations.map((each) => ({ ...each, name: `s${index} ${each.name}` })),
+      };
+    });
+    const joined = named.map((stage, index) =>
+      named[index + 1]?.kind === "chain" ? { ...stage, travelSeconds: null } : stage,
+    );
+    const last = station("last", 1, { buffer: Infinity });
+    return [...joined, last, station("trim", 3, { offLine: true, next: "last", buffer: Infinity })];
+  });
 
 const supply: fc.Arbitrary<Supply> = fc.oneof(
-  fc.constant<Supply>({ kind: "saturated", heads: 60 }),
+  fc.constant<Supply>({ kind: "saturated", heads: 60, liveWeightKg: weightKg }),
   fc.record({
     kind: fc.constant("stream" as const),
     interarrival: time,
     heads: fc.integer({ min: 1, max: 80 }),
     whenFull: fc.constantFrom("wait" as const, "turn away" as const),
+    liveWeightKg: fc.constant(weightKg),
   }),
   fc
     .array(
@@ -74,7 +163,7 @@ const supply: fc.Arbitrary<Supply> = fc.oneof(
     .map(
       (loads): Supply => ({
         kind: "loads",
-        loads: loads.map((load, index) => ({ ...load, name: `load ${index}`, liveWeightKg: constant(2.5) })),
+        loads: loads.map((load, index) => ({ ...load, name: `load ${index}`, liveWeightKg: weightKg })),
       }),
     ),
 );
@@ -84,35 +173,77 @@ const breaks = fc.array(
   { maxLength: 3 },
 );
 
-/** Two crews of two to four people, so that every station can be served. */
+const handling: fc.Arbitrary<LiveHandling> = fc
+  .record({
+    lairage: fc.integer({ min: 1, max: 5 }),
+    cratesAtHanging: fc.integer({ min: 1, max: 2 }),
+    perCycle: fc.integer({ min: 1, max: 4 }),
+    back: fc.boolean(),
+    dirtyPlaces: fc.constantFrom(1, 2, Infinity),
+    fleet: fc.boolean(),
+  })
+  .map(({ lairage, cratesAtHanging, perCycle, back, dirtyPlaces, fleet }) => ({
+    way: "lift",
+    toHanging: [
+      crateStep("unloading", exponential(4), { crews: ["c0"], peoplePerPosition: 1, cratesPerCycle: perCycle }),
+      crateStep("crate lift", exponential(4), { places: lairage }),
+    ],
+    back: back
+      ? [
+          crateStep("crate washer", 3, { places: dirtyPlaces }),
+          crateStep("restacking", exponential(5), { cratesPerCycle: perCycle, crews: ["c1"], peoplePerPosition: 1 }),
+        ]
+      : [],
+    cratesAtHanging,
+    fleet: back && fleet ? { crates: 8, awaySeconds: 60 } : null,
+  }));
+
+/** Crews of two to four people, so that every station can be served unless somebody is absent. */
 export const randomPlan: fc.Arbitrary<Plan> = fc
   .record({
     supply,
     line,
     breaks,
+    handling,
     people: fc.integer({ min: 2, max: 4 }),
     rule: fc.constantFrom("furthest downstream" as const, "longest queue" as const, "fixed order" as const),
+    walkSeconds: fc.constantFrom(0, 2),
+    absentShare: fc.constantFrom(0, 0, 0.1),
     closing: fc.option(fc.integer({ min: 0, max: 500 }), { freq: 3, nil: null }),
-    lairageCrates: fc.integer({ min: 1, max: 5 }),
-    cratesAtHanging: fc.integer({ min: 1, max: 2 }),
+    gate: fc.option(fc.integer({ min: 1, max: 3 }), { nil: null }),
+    safe: fc.boolean(),
+    spill: fc.boolean(),
   })
   .map((parts) => {
-    const step = { positions: 1, secondsPerCrate: exponential(4), crew: "c0", peoplePerPosition: 1, breakdowns: [] };
+    const people = { rule: parts.rule, walkSeconds: parts.walkSeconds, absentShare: parts.absentShare };
+    const gates: Gate[] =
+      parts.gate === null
+        ? []
+        : [{ name: "gate", from: "s0", to: { stage: "last", moment: "start" }, atMost: parts.gate }];
     const plan = planOf(parts.supply, parts.line, {
-      crews: [crew("c0", parts.people, { rule: parts.rule }), crew("c1", 2, { rule: parts.rule })],
+      crews: [crew("c0", parts.people, people), crew("c1", 2, people), crew("maintenance", 1)],
+      gates,
+      vessels: [
+        {
+          name: "tank",
+          capacityKg: 1,
+          emptyAtKg: 0.8,
+          emptyingSeconds: 15,
+          crew: "maintenance",
+          whenFull: parts.spill ? "spill" : "stop",
+        },
+      ],
+      liveHandling: parts.supply.kind === "loads" ? parts.handling : null,
     });
-    const hasLoads = parts.supply.kind === "loads";
     return {
       ...plan,
-      liveHandling: hasLoads
-        ? { unloading: step, feeding: step, lairageCrates: parts.lairageCrates, cratesAtHanging: parts.cratesAtHanging }
-        : null,
       day: {
         ...plan.day,
         ceilingSeconds: 8_000,
+        safeStop: parts.safe ? { from: "s0", to: "last" } : null,
         closing: parts.closing === null ? { rule: "finish" } : { rule: "stop hanging", atSeconds: parts.closing },
         breaks: parts.breaks.map(({ at, length, stage }, index) =>
-          pause(`break ${index}`, at, length, stage ? { stages: ["s0"] } : { crews: ["c0", "c1"] }),
+          pause(`break ${index}`, at, length, stage ? { stages: [parts.line[1]!.name] } : { crews: ["c0", "c1"] }),
         ),
       },
     };

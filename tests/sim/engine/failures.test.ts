@@ -10,6 +10,8 @@ function breakdown(uptime: number, repair: number, changes: Partial<Breakdown> =
     scope: "position",
     uptimeSeconds: constant(uptime),
     repairSeconds: constant(repair),
+    crew: null,
+    headInHand: "resume",
     ...changes,
   };
 }

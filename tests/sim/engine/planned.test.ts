@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { DayPlan, LiveHandling, Load, Plan } from "../../../sim/plan/plan.ts";
-import { constant, crew, manual, pause, planOf, saturated, station, stream } from "../../support/plans.ts";
+import { constant, crateStep, crew, manual, pause, planOf, saturated, station, stream } from "../../support/plans.ts";
 import { passes, runChecked, secondsIn } from "../../support/timeline.ts";
 
 function withDay(plan: Plan, day: Partial<DayPlan>): Plan {
@@ -65,10 +65,11 @@ describe("shifts", () => {
 });
 
 const handling: LiveHandling = {
-  unloading: { positions: 1, secondsPerCrate: constant(10), crew: null, peoplePerPosition: 0, breakdowns: [] },
-  lairageCrates: 2,
-  feeding: { positions: 1, secondsPerCrate: constant(5), crew: null, peoplePerPosition: 0, breakdowns: [] },
+  way: "hand-slid",
+  toHanging: [crateStep("unloading", 10), crateStep("crate sliding", 5, { places: 2 })],
+  back: [],
   cratesAtHanging: 1,
+  fleet: null,
 };
 
 function load(
@@ -108,6 +109,7 @@ describe("loads of crates", () => {
       arrivedSeconds: 100,
       unloadedSeconds: 130,
       emptiedSeconds: 138,
+      leftSeconds: 130,
     });
     expect(day.heads).toMatchObject({ arrived: 6, hung: 6, inLairage: 0, onLine: 0 });
     expect(day.finishSeconds).toBe(141);

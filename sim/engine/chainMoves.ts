@@ -1,0 +1,111 @@
+import { hasFreeShackle, headAt, setStand, turnRing } from "./chainRing.ts";
+import { type DayState, MOVES, NONE, STANDS_UNFINISHED, STANDS_UNLOADING } from "./dayState.ts";
+import { admit, enterWindows, leaveUnfinished, unloadChain } from "./flow.ts";
+
+/** Chains run from the day's start on. */
+export function startChains(day: DayState): void {
+  const { chains } = day.line;
+  for (let chain = 0; chain < chains.count; chain++) {
+    setStand(day, chain, MOVES);
+    day.calendar.schedule(chains.slot[chain]!, chains.secondsPerShackle[chain]!);
+  }
+}
+
+/** The chain has come one shackle further: its next step is due. */
+export function endChainStep(day: DayState, chain: number): void {
+  day.calendar.schedule(day.line.chains.slot[chain]!, Infinity);
+  day.chainDue[chain] = 1;
+  tryMoveChain(day, chain);
+}
+
+/**
+ * Moves the chain by one shackle if nothing holds it: no station down, no planned pause, no head at the end of a window
+ * that stops the chain for it, and the head at the unloading point taken off.
+ */
+export function tryMoveChain(day: DayState, chain: number): void {
+  if (!day.chainDue[chain] || day.chainStops[chain]! > 0 || day.chainPauses[chain]! > 0) return;
+  if (holdsUnfinished(day, chain)) {
+    setStand(day, chain, STANDS_UNFINISHED);
+    return;
+  }
+  if (!isUnloaded(day, chain)) {
+    setStand(day, chain, STANDS_UNLOADING);
+    return;
+  }
+  setStand(day, chain, MOVES);
+  step(day, chain);
+}
+
+function holdsUnfinished(day: DayState, chain: number): boolean {
+  for (let station = firstStation(day, chain); station <= lastStation(day, chain); station++) {
+    if (day.line.chains.stops[station] && unfinishedAt(day, chain, station) !== NONE) return true;
+  }
+  return false;
+}
+
+/** The head at the last place of the station's window, if the station has not finished it. */
+function unfinishedAt(day: DayState, chain: number, station: number): number {
+  const item = headAt(day, chain, day.line.chains.windowTo[station]! - 1);
+  return item !== NONE && day.pool.doneAt[item] !== station ? item : NONE;
+}
+
+/** A chain that already waits in line for a place downstream keeps waiting. */
+function isUnloaded(day: DayState, chain: number): boolean {
+  const last = day.line.chains.places[chain]! - 1;
+  if (headAt(day, chain, last) === NONE) return true;
+  const position = day.line.stages.positionFrom[day.line.chains.stage[chain]!]!;
+  if (day.item[position] === headAt(day, chain, last)) return false;
+  passLastWindow(day, chain);
+  unloadChain(day, chain);
+  return headAt(day, chain, last) === NONE;
+}
+
+/** A window that reaches to the unloading point ends there: what is not done by now stays undone. */
+function passLastWindow(day: DayState, chain: number): void {
+  const station = lastStation(day, chain);
+  if (station < firstStation(day, chain) || day.line.chains.windowTo[station] !== day.line.chains.places[chain]) return;
+  const item = unfinishedAt(day, chain, station);
+  if (item !== NONE) leaveUnfinished(day, station, item);
+}
+
+function step(day: DayState, chain: number): void {
+  const { chains } = day.line;
+  day.chainDue[chain] = 0;
+  for (let station = lastStation(day, chain); station >= firstStation(day, chain); station--) {
+    const item = unfinishedAt(day, chain, station);
+    if (item !== NONE) leaveUnfinished(day, station, item);
+  }
+  countShackle(day, chain);
+  turnRing(day, chain);
+  for (let station = lastStation(day, chain); station >= firstStation(day, chain); station--) {
+    if (chains.windowFrom[station]! > 0) enterWindows(day, chain, chains.windowFrom[station]!);
+  }
+  day.calendar.schedule(chains.slot[chain]!, day.now + chains.secondsPerShackle[chain]!);
+  admit(day, chains.stage[chain]!);
+}
+
+/** A shackle leaves the loading point, with a head or as a gap; gaps count only between the first and the last head hung. */
+function countShackle(day: DayState, chain: number): void {
+  const isGap = headAt(day, chain, 0) === NONE;
+  if (isGap) {
+    day.passedSince[chain]!++;
+    const waits = day.waiterFirst[day.line.chains.stage[chain]!] !== NONE;
+    if (waits && !hasFreeShackle(day, chain)) day.missingSince[chain]!++;
+    return;
+  }
+  const before = Number.isNaN(day.passedSince[chain]!) ? 0 : day.passedSince[chain]!;
+  const missing = Number.isNaN(day.passedSince[chain]!) ? 0 : day.missingSince[chain]!;
+  day.passed[chain]! += before + 1;
+  day.gaps[chain]! += before;
+  day.missing[chain]! += missing;
+  day.passedSince[chain] = 0;
+  day.missingSince[chain] = 0;
+}
+
+function firstStation(day: DayState, chain: number): number {
+  return day.line.chains.stage[chain]! + 1;
+}
+
+function lastStation(day: DayState, chain: number): number {
+  return day.line.chains.stage[chain]! + day.line.chains.stationCount[chain]!;
+}

@@ -1,0 +1,111 @@
+import { noteQueue, setState } from "./accounting.ts";
+import {
+  BLOCKED,
+  type DayState,
+  DOWN,
+  MOVES,
+  NONE,
+  ON_BREAK,
+  STANDS,
+  STANDS_DOWN,
+  STANDS_PAUSE,
+  WORKING,
+} from "./dayState.ts";
+
+/*
+ * The shackles of a chain as a ring: place 0 is the loading point, the last place the unloading point. The chain moves in
+ * steps of one shackle. Only looking, putting and taking here; what follows from a step is in chainMoves.ts.
+ */
+
+export function headAt(day: DayState, chain: number, place: number): number {
+  return day.shackles[cell(day, chain, place)]!;
+}
+
+/** A head is hung on the shackle at the loading point. */
+export function hangOn(day: DayState, chain: number, item: number): void {
+  const stage = day.line.chains.stage[chain]!;
+  day.shackles[cell(day, chain, 0)] = item;
+  day.freeShackles[chain]!--;
+  noteQueue(day, stage, day.queueShown[stage]! + 1);
+}
+
+/** The head at the unloading point is taken off; its shackle goes back through the washer. */
+export function takeOff(day: DayState, chain: number): void {
+  const { stage, places, backSeconds } = day.line.chains;
+  day.shackles[cell(day, chain, places[chain]! - 1)] = NONE;
+  day.shacklesBack[chain]!.push(day.now + backSeconds[chain]!);
+  noteQueue(day, stage[chain]!, day.queueShown[stage[chain]!]! - 1);
+}
+
+/** One shackle further: what was at place k is at k + 1, an empty shackle comes to the loading point. */
+export function turnRing(day: DayState, chain: number): void {
+  day.ringShift[chain] = (day.ringShift[chain]! + 1) % day.line.chains.places[chain]!;
+}
+
+/** True when there is an empty shackle at the loading point. */
+export function canHangOn(day: DayState, chain: number): boolean {
+  return headAt(day, chain, 0) === NONE && hasFreeShackle(day, chain);
+}
+
+export function hasFreeShackle(day: DayState, chain: number): boolean {
+  const back = day.shacklesBack[chain]!;
+  while (back.length > 0 && back[0]! <= day.now) {
+    back.shift();
+    day.freeShackles[chain]!++;
+  }
+  return day.freeShackles[chain]! > 0;
+}
+
+/** Books the time the chain stood for its reason (or moved) and notes the new one. */
+export function setStand(day: DayState, chain: number, reason: number): void {
+  bookStand(day, chain);
+  if (day.stand[chain] === reason) return;
+  day.stand[chain] = reason;
+  const { chains, stages } = day.line;
+  setState(day, stages.positionFrom[chains.stage[chain]!]!, stateOf(reason));
+}
+
+export function bookStand(day: DayState, chain: number): void {
+  day.standSeconds[chain * STANDS + day.stand[chain]!]! += day.now - day.standSince[chain]!;
+  day.standSince[chain] = day.now;
+}
+
+function stateOf(reason: number): number {
+  if (reason === MOVES) return WORKING;
+  if (reason === STANDS_DOWN) return DOWN;
+  return reason === STANDS_PAUSE ? ON_BREAK : BLOCKED;
+}
+
+/** A station on the chain broke down, or the chain pauses: the step under way is interrupted. */
+export function interruptChain(day: DayState, chain: number): void {
+  if (day.chainStops[chain]! + day.chainPauses[chain]! === 1 && !day.chainDue[chain]) {
+    const slot = day.line.chains.slot[chain]!;
+    day.chainLeft[chain] = day.calendar.times[slot]! - day.now;
+    day.calendar.schedule(slot, Infinity);
+  }
+  setStand(day, chain, day.chainStops[chain]! > 0 ? STANDS_DOWN : STANDS_PAUSE);
+}
+
+/** One cause less; with the last one the step goes on, or the chain tries to move if its step is due. */
+export function resumeChain(day: DayState, chain: number): void {
+  if (day.chainStops[chain]! > 0) return;
+  if (day.chainPauses[chain]! > 0) {
+    setStand(day, chain, STANDS_PAUSE);
+    return;
+  }
+  setStand(day, chain, MOVES);
+  if (day.chainDue[chain]) wakeChain(day, chain);
+  else day.calendar.schedule(day.line.chains.slot[chain]!, day.now + day.chainLeft[chain]!);
+}
+
+/** The chain looks again, when the event is over, whether it can move. */
+export function wakeChain(day: DayState, chain: number): void {
+  if (!day.chainDue[chain]) return;
+  day.chainWaits[chain] = 1;
+  day.opened = true;
+}
+
+function cell(day: DayState, chain: number, place: number): number {
+  const places = day.line.chains.places[chain]!;
+  return day.ringFrom[chain]! + ((place + places - day.ringShift[chain]!) % places);
+}

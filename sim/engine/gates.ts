@@ -1,0 +1,47 @@
+import type { DayState } from "./dayState.ts";
+
+/** A head begins the stretch of every gate that stands before the stage. */
+export function enterGates(day: DayState, stage: number, item: number): void {
+  const { gateFrom, gate } = day.line.stages;
+  for (let row = gateFrom[stage]!; row < gateFrom[stage + 1]!; row++) {
+    bookGate(day, gate[row]!);
+    const heads = ++day.gateHeads[gate[row]!]!;
+    if (heads > day.gateMax[gate[row]!]!) day.gateMax[gate[row]!] = heads;
+    day.pool.inside[item]! |= 1 << gate[row]!;
+  }
+}
+
+/** The head is through; whoever is held back at the gate looks again when the event is over. */
+export function leaveGate(day: DayState, gate: number, item: number): void {
+  if ((day.pool.inside[item]! & (1 << gate)) === 0) return;
+  bookGate(day, gate);
+  day.pool.inside[item]! &= ~(1 << gate);
+  day.gateHeads[gate]!--;
+  day.gateOpened[gate] = 1;
+  day.opened = true;
+}
+
+/** A head that leaves the line leaves every stretch it was on. */
+export function leaveAllGates(day: DayState, item: number): void {
+  if (day.pool.inside[item] === 0) return;
+  for (let gate = 0; gate < day.line.gates.count; gate++) leaveGate(day, gate, item);
+}
+
+export function bookGate(day: DayState, gate: number): void {
+  day.gateArea[gate]! += day.gateHeads[gate]! * (day.now - day.gateSince[gate]!);
+  day.gateSince[gate] = day.now;
+}
+
+/** True when a gate is full, a planned stop is due, or a vessel that the stage feeds is full. */
+export function isHeld(day: DayState, stage: number): boolean {
+  const { gateFrom, gate, vesselFrom, vessel } = day.line.stages;
+  const { atMost, safeStop } = day.line.gates;
+  for (let row = gateFrom[stage]!; row < gateFrom[stage + 1]!; row++) {
+    if (day.gateHeads[gate[row]!]! >= atMost[gate[row]!]!) return true;
+    if (gate[row] === safeStop && day.stopsDue > 0) return true;
+  }
+  for (let row = vesselFrom[stage]!; row < vesselFrom[stage + 1]!; row++) {
+    if (!Number.isNaN(day.vesselFullSince[vessel[row]!]!)) return true;
+  }
+  return false;
+}

@@ -1,0 +1,48 @@
+import { type DayState, POSITION_REPAIRED } from "./dayState.ts";
+import { claimPeople, freePeople } from "./people.ts";
+
+/*
+ * Jobs that one person of a crew may have to be there for: repairing a failure unit (job = unit) and emptying a vessel
+ * (job = failures.count + vessel). Without a crew help is always at hand; with one, jobs wait first come first served and
+ * go before the crew's other work.
+ */
+
+export function requestJob(day: DayState, job: number): void {
+  const crew = crewOfJob(day, job);
+  if (crew < 0) startJob(day, job);
+  else {
+    day.jobs[crew]!.push(job);
+    startJobs(day, crew);
+  }
+}
+
+/** Free people take the jobs that wait. */
+export function startJobs(day: DayState, crew: number): void {
+  const waiting = day.jobs[crew]!;
+  while (waiting.length > 0 && freePeople(day, crew) >= 1) {
+    claimPeople(day, crew, 1);
+    startJob(day, waiting.shift()!);
+  }
+}
+
+export function crewOfJob(day: DayState, job: number): number {
+  const { failures, vessels } = day.line;
+  return job < failures.count ? failures.crew[job]! : vessels.crew[job - failures.count]!;
+}
+
+function startJob(day: DayState, job: number): void {
+  const { failures, vessels, slots } = day.line;
+  if (job >= failures.count) {
+    const vessel = job - failures.count;
+    day.vesselTaken[vessel] = day.vesselKg[vessel]!;
+    day.calendar.schedule(vessels.slot[vessel]!, day.now + vessels.emptyingSeconds[vessel]!);
+    return;
+  }
+  const repaired = day.now + day.repair[job]!.draw();
+  if (job >= failures.ownCount) day.calendar.schedule(failures.slot[job]!, repaired);
+  else {
+    const position = failures.positionFrom[job]!;
+    day.announces[position] = POSITION_REPAIRED;
+    day.calendar.schedule(slots.ofPosition[position]!, repaired);
+  }
+}

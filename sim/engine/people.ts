@@ -1,0 +1,65 @@
+import { bookCrew, peopleOnDuty } from "./accounting.ts";
+import { type DayState, NONE } from "./dayState.ts";
+
+/** People of the crew who could begin something now. */
+export function freePeople(day: DayState, crew: number): number {
+  return peopleOnDuty(day, crew) - day.busyPeople[crew]!;
+}
+
+/** The first of the stage's crews that has enough free people, or NONE. */
+export function crewFor(day: DayState, stage: number): number {
+  const { crewFrom, crew, people } = day.line.stages;
+  for (let row = crewFrom[stage]!; row < crewFrom[stage + 1]!; row++) {
+    if (freePeople(day, crew[row]!) >= people[stage]!) return crew[row]!;
+  }
+  return NONE;
+}
+
+/** Takes people for a position of the stage; the seconds they have to walk. */
+export function claimForStage(day: DayState, crew: number, stage: number): number {
+  const people = day.line.stages.people[stage]!;
+  claimPeople(day, crew, people);
+  const { walkSeconds } = day.line.crews;
+  return walkSeconds[crew]! > 0 && walks(day, crew, stage, people) ? walkSeconds[crew]! : 0;
+}
+
+export function releaseFromStage(day: DayState, crew: number, stage: number): void {
+  const people = day.line.stages.people[stage]!;
+  releasePeople(day, crew, people);
+  if (day.line.crews.walkSeconds[crew]! > 0) day.located[rowOf(day, crew, stage)]! += people;
+}
+
+export function claimPeople(day: DayState, crew: number, people: number): void {
+  bookCrew(day, crew);
+  day.busyPeople[crew]! += people;
+}
+
+export function releasePeople(day: DayState, crew: number, people: number): void {
+  bookCrew(day, crew);
+  day.busyPeople[crew]! -= people;
+}
+
+/** Who worked here last comes first, then those who have not worked yet, then others, who walk. True when anyone walks. */
+function walks(day: DayState, crew: number, stage: number, people: number): boolean {
+  const here = rowOf(day, crew, stage);
+  const near = Math.min(people, day.located[here]!);
+  day.located[here]! -= near;
+  const fresh = Math.min(people - near, day.unlocated[crew]!);
+  day.unlocated[crew]! -= fresh;
+  let left = people - near - fresh;
+  const walk = left > 0;
+  const { stationFrom } = day.line.crews;
+  for (let row = stationFrom[crew]!; left > 0 && row < stationFrom[crew + 1]!; row++) {
+    const taken = Math.min(left, day.located[row]!);
+    day.located[row]! -= taken;
+    left -= taken;
+  }
+  return walk;
+}
+
+function rowOf(day: DayState, crew: number, stage: number): number {
+  const { stations, stationFrom } = day.line.crews;
+  let row = stationFrom[crew]!;
+  while (stations[row] !== stage) row++;
+  return row;
+}

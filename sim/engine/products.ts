@@ -1,0 +1,14 @@
+import type { DayState } from "./dayState.ts";
+import { fillVessel } from "./vessels.ts";
+
+/** Takes off the head what the stage takes off. */
+export function takeProducts(day: DayState, stage: number, item: number): void {
+  const { productFrom, productName, productShare, productOfLive, productVessel } = day.line.stages;
+  for (let row = productFrom[stage]!; row < productFrom[stage + 1]!; row++) {
+    const base = productOfLive[row] ? day.pool.weight[item]! : day.pool.mass[item]!;
+    const kilograms = Math.min(day.pool.mass[item]!, productShare[row]! * base);
+    day.pool.mass[item]! -= kilograms;
+    day.productKg[productName[row]!]! += kilograms;
+    if (productVessel[row]! >= 0) fillVessel(day, productVessel[row]!, kilograms);
+  }
+}

@@ -1,0 +1,19 @@
+import type { DayState, Return } from "./dayState.ts";
+
+/** Notes that something comes back at a known time; equal times in the order of noting. */
+export function addReturn(day: DayState, back: Return): void {
+  let at = day.returns.length;
+  while (at > 0 && day.returns[at - 1]!.seconds > back.seconds) at--;
+  day.returns.splice(at, 0, back);
+  scheduleReturns(day);
+}
+
+export function takeReturn(day: DayState): Return {
+  const back = day.returns.shift()!;
+  scheduleReturns(day);
+  return back;
+}
+
+function scheduleReturns(day: DayState): void {
+  day.calendar.schedule(day.line.slots.returns, day.returns[0]?.seconds ?? Infinity);
+}

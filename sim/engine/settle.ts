@@ -1,0 +1,26 @@
+import { tryMoveChain } from "./chainMoves.ts";
+import type { DayState } from "./dayState.ts";
+import { startWaiting } from "./flow.ts";
+import { applyHeldRows } from "./planned.ts";
+
+/**
+ * After an event: stages behind gates that opened look again, planned stops that waited for an empty stretch begin, and
+ * chains whose hindrance is gone move, until nothing opens any more. All at the same instant.
+ */
+export function settle(day: DayState): void {
+  const { gates, chains } = day.line;
+  while (day.opened) {
+    day.opened = false;
+    for (let gate = 0; gate < gates.count; gate++) {
+      if (!day.gateOpened[gate]) continue;
+      day.gateOpened[gate] = 0;
+      if (gate === gates.safeStop && day.gateHeads[gate] === 0 && day.heldRows.length > 0) applyHeldRows(day);
+      startWaiting(day, gates.from[gate]!);
+    }
+    for (let chain = 0; chain < chains.count; chain++) {
+      if (!day.chainWaits[chain]) continue;
+      day.chainWaits[chain] = 0;
+      tryMoveChain(day, chain);
+    }
+  }
+}

@@ -1,0 +1,31 @@
+import type { DayState } from "./dayState.ts";
+import { requestJob } from "./jobs.ts";
+
+/** By-product runs into the vessel: at its mark somebody is called to empty it; when it is full it stops its stages or spills. */
+export function fillVessel(day: DayState, vessel: number, kilograms: number): void {
+  const { capacityKg, emptyAtKg, stops } = day.line.vessels;
+  let level = day.vesselKg[vessel]! + kilograms;
+  if (level > capacityKg[vessel]! && !stops[vessel]) {
+    day.vesselSpilled[vessel]! += level - capacityKg[vessel]!;
+    level = capacityKg[vessel]!;
+  }
+  day.vesselKg[vessel] = level;
+  if (level > day.vesselMax[vessel]!) day.vesselMax[vessel] = level;
+  if (level >= capacityKg[vessel]! && Number.isNaN(day.vesselFullSince[vessel]!)) day.vesselFullSince[vessel] = day.now;
+  if (level >= emptyAtKg[vessel]! && !day.vesselBusy[vessel]) {
+    day.vesselBusy[vessel] = 1;
+    requestJob(day, day.line.failures.count + vessel);
+  }
+}
+
+/** What was in the vessel when the emptying began is gone; what ran in since then stays. */
+export function emptyVessel(day: DayState, vessel: number): void {
+  day.calendar.schedule(day.line.vessels.slot[vessel]!, Infinity);
+  day.vesselKg[vessel]! -= day.vesselTaken[vessel]!;
+  day.vesselBusy[vessel] = 0;
+  day.vesselEmptied[vessel]!++;
+  if (!Number.isNaN(day.vesselFullSince[vessel]!)) {
+    day.vesselFullSeconds[vessel]! += day.now - day.vesselFullSince[vessel]!;
+    day.vesselFullSince[vessel] = Number.NaN;
+  }
+}
