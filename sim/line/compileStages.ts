@@ -58,7 +58,9 @@ export function compileStages(plan: Plan, all: Step[], sections: string[], desti
     positionFrom: rowRanges(all.map((step) => workplace(step).positions)),
     crewFrom: rowRanges(crews.map((list) => list.length)),
     crew: Int32Array.from(crews.flat()),
-    people: Int32Array.from(all, (step) => workplace(step).peoplePerPosition),
+    people: Int32Array.from(all, (step) =>
+      workplace(step).crews.length === 0 ? 0 : workplace(step).peoplePerPosition,
+    ),
     section: Int32Array.from(all, (step) => sections.indexOf(step.section ?? "")),
     work: all.map(workOf),
     chilling: all.map(chillingCurve),
