@@ -6,7 +6,7 @@ import { replicate, stateShare, throughput, watchedSeconds } from "../support/re
 import { SATURATED_LINES } from "./register/saturatedLines.ts";
 
 const checks = new OutsideChecks(SATURATED_LINES);
-const HEADS = 12_000;
+const HEADS = 9_000;
 
 /** So many stations of rate 1 with `places` between any two. */
 function equalLine(stations: number, places: number): ChainLine {

@@ -39,11 +39,11 @@ export class OutsideChecks {
     );
   }
 
-  /** Agreement with a rounded figure: no further off than half a unit of its last digit. */
-  printed(id: string, what: string, found: number, figure: string): void {
+  /** Agreement with a rounded figure: no further off than half a unit of its last digit (and the stated error of `found`). */
+  printed(id: string, what: string, found: number, figure: string, ownError = 0): void {
     this.count(this.exactDone, id);
     const digits = figure.split(".")[1]?.length ?? 0;
-    const half = 0.5000001 * 10 ** -digits;
+    const half = 0.5000001 * 10 ** -digits + ownError;
     expect(Math.abs(found - Number(figure)), `${id} ${what}: found ${found}, printed ${figure}`).toBeLessThanOrEqual(
       half,
     );

@@ -1,0 +1,58 @@
+import type { OutsideRow } from "./outsideRow.ts";
+
+export const DISTRIBUTIONS: OutsideRow[] = [
+  {
+    id: "D.1",
+    what: "Draws of 13 laws of 9 families: mean, variance and shape (Kolmogorov-Smirnov) against Cephes",
+    source: "Johnson, Kotz and Balakrishnan 1994, 1995; Kolmogorov 1933",
+    labels: ["V-closed", "V-num"],
+    sourceClass: "P",
+    simulated: 39,
+    exact: 0,
+  },
+  {
+    id: "D.2",
+    what: "Draws from observed values: equal frequencies (chi-square)",
+    source: "Pearson 1900",
+    labels: ["V-num"],
+    sourceClass: "P",
+    simulated: 1,
+    exact: 1,
+  },
+  {
+    id: "D.3",
+    what: "Streams of uniforms: flat, and uncorrelated with other replications, stages, purposes, seeds and themselves",
+    source: "Kolmogorov 1933; normal limit of the correlation",
+    labels: ["V-closed"],
+    sourceClass: "P",
+    simulated: 6,
+    exact: 0,
+  },
+  {
+    id: "D.4",
+    what: "Mirrored streams add up to 1",
+    source: "antithetic variates, Hammersley and Morton 1956",
+    labels: ["V-closed"],
+    sourceClass: "P",
+    simulated: 0,
+    exact: 1,
+  },
+  {
+    id: "D.5",
+    what: "Quantiles of 8 laws at 0.01, 0.05, 0.5, 0.95 and 0.99",
+    source: "SciPy",
+    labels: ["V-num"],
+    sourceClass: "W",
+    simulated: 0,
+    exact: 40,
+  },
+  {
+    id: "6.5",
+    what: "Limit law of the Kolmogorov-Smirnov distance used above: 10, 5 and 1 % points",
+    source: "Kolmogorov 1933; Massey 1951",
+    labels: ["V-num"],
+    sourceClass: "P",
+    simulated: 0,
+    exact: 3,
+  },
+];
