@@ -2,6 +2,7 @@ import type { DayRecord } from "../engine/index.ts";
 import { CARCASS } from "../line/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { Response } from "./response.ts";
+import { cleaningEndSeconds } from "./workingTime.ts";
 
 /** Responses of the day as a whole: output, end of the day, time in system. */
 export function dayResponses(plan: Plan): Response[] {
@@ -39,13 +40,14 @@ export function dayResponses(plan: Plan): Response[] {
       better: "less",
       of: (day) => day.finishSeconds,
     },
+    ...cleaned(plan),
     {
       key: "overtime",
-      label: "Overtime after the last shift",
+      label: `Overtime after the last shift${plan.day.cleaning === null ? "" : ", cleaning included"}`,
       unit: "s",
       format: "duration",
       better: "less",
-      of: (day) => Math.max(0, day.workFinishSeconds - day.shiftEndSeconds),
+      of: (day) => Math.max(0, (cleaningEndSeconds(day, plan) ?? day.workFinishSeconds) - day.shiftEndSeconds),
     },
     {
       key: "unfinished",
@@ -56,6 +58,20 @@ export function dayResponses(plan: Plan): Response[] {
       of: (day) => (day.status === "finished" ? 0 : 1),
     },
     ...timeInSystem(),
+  ];
+}
+
+function cleaned(plan: Plan): Response[] {
+  if (plan.day.cleaning === null) return [];
+  return [
+    {
+      key: "cleaningEnd",
+      label: "End of cleaning",
+      unit: "s after day start",
+      format: "clock",
+      better: "less",
+      of: (day) => cleaningEndSeconds(day, plan),
+    },
   ];
 }
 

@@ -1,12 +1,22 @@
 import type { Plan } from "../plan/index.ts";
+import { chainResponses } from "./chainResponses.ts";
+import { chillerResponses } from "./chillerResponses.ts";
 import { crewResponses } from "./crewResponses.ts";
 import { dayResponses } from "./dayResponses.ts";
+import { divertedResponses } from "./divertedResponses.ts";
+import { gateResponses } from "./gateResponses.ts";
 import { headResponses } from "./headResponses.ts";
+import { labourResponses } from "./labourResponses.ts";
 import { limitResponses } from "./limitResponses.ts";
+import { massResponses } from "./massResponses.ts";
+import { moneyResponses } from "./moneyResponses.ts";
+import { oeeResponses } from "./oeeResponses.ts";
 import type { Response } from "./response.ts";
 import { sectionResponses } from "./sectionResponses.ts";
 import { stageResponses } from "./stageResponses.ts";
 import { supplyResponses } from "./supplyResponses.ts";
+import { utilityResponses } from "./utilityResponses.ts";
+import { vesselResponses } from "./vesselResponses.ts";
 
 /** Every response of a plan. One list for names and values, so that the two cannot disagree. */
 export function responseList(plan: Plan): Response[] {
@@ -15,8 +25,18 @@ export function responseList(plan: Plan): Response[] {
     ...headResponses(plan),
     ...limitResponses(plan),
     ...crewResponses(plan),
+    ...labourResponses(plan),
     ...supplyResponses(plan),
+    ...moneyResponses(plan),
+    ...utilityResponses(plan),
+    ...massResponses(plan),
+    ...chainResponses(plan),
+    ...gateResponses(plan),
+    ...vesselResponses(plan),
+    ...chillerResponses(plan),
+    ...divertedResponses(plan),
     ...sectionResponses(plan),
     ...stageResponses(plan),
+    ...oeeResponses(plan),
   ];
 }

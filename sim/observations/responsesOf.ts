@@ -4,7 +4,8 @@ import { responseList } from "./responseList.ts";
 
 /**
  * What can be measured on a day of this plan: key, label in plain words, unit, format and wanted direction, in the
- * order of a report (the day, heads, limits, crews, supply, sections, stages). `measure` gives a value for each key.
+ * order of a report: the day, heads, limits, crews and their hours, supply, money, utilities, mass, chains, gates, vessels,
+ * chillers, sections, stages, OEE. `measure` gives a value for each key.
  */
 export function responsesOf(plan: Plan): ResponseInfo[] {
   return responseList(plan).map(({ key, label, unit, format, better }) => ({ key, label, unit, format, better }));

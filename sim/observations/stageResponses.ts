@@ -1,5 +1,5 @@
 import { STATES, type StageRecord, type State } from "../engine/index.ts";
-import { steps } from "../line/index.ts";
+import { type Step, steps } from "../line/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { Response } from "./response.ts";
 
@@ -15,24 +15,34 @@ const STATE_KEYS: Record<State, string> = {
 
 /** Queues and state shares of every stage, crate steps first, then the line in its order. */
 export function stageResponses(plan: Plan): Response[] {
-  return steps(plan).flatMap((step) => {
-    if (step.crates !== null)
-      return [...queueOf(step.name, "Crates"), ...statesOf(step.name, STATES), stopsOf(step.name)];
-    if (step.stage.kind === "station") {
-      return [...queueOf(step.name, "Heads"), ...statesOf(step.name, STATES), stopsOf(step.name)];
+  return steps(plan).flatMap(ofStep);
+}
+
+function ofStep(step: Step): Response[] {
+  const { name } = step;
+  switch (step.kind) {
+    case "crates":
+      return [...queueOf(name, "Crates"), ...statesOf(name, STATES), stopsOf(name)];
+    case "station":
+      return [...queueOf(name, "Heads"), ...statesOf(name, STATES), stopsOf(name)];
+    case "chain station":
+      return [...statesOf(name, STATES), stopsOf(name)];
+    case "chain":
+      return presentIn(name, `Heads on ${name}`);
+    case "dwell": {
+      // A dwell stage has no people and no repairs; without a limit on its places it has no shares at all.
+      const shares = Number.isFinite(step.of.places) ? statesOf(name, ["working", "blocked", "starved"]) : [];
+      return [...presentIn(name, `Heads in ${name}`), ...shares];
     }
-    // A dwell stage has no people and no repairs; without a limit on its places it has no shares at all.
-    const shares = Number.isFinite(step.stage.places) ? statesOf(step.name, ["working", "blocked", "starved"]) : [];
-    return [...dwellOf(step.name), ...shares];
-  });
+  }
 }
 
 function queueOf(stage: string, things: "Heads" | "Crates"): Response[] {
   return levelOf(stage, `${things} waiting before ${stage}`, things.toLowerCase());
 }
 
-function dwellOf(stage: string): Response[] {
-  return levelOf(stage, `Heads in ${stage}`, "heads");
+function presentIn(stage: string, label: string): Response[] {
+  return levelOf(stage, label, "heads");
 }
 
 function levelOf(stage: string, label: string, unit: string): Response[] {

@@ -5,7 +5,7 @@ import type { Response } from "./response.ts";
 /** Lairage and lorries; nothing for a supply that does not come in loads. */
 export function supplyResponses(plan: Plan): Response[] {
   return plan.supply.kind === "loads"
-    ? [lairage("mean", "time average"), lairage("max", "most at once"), ...lorries()]
+    ? [lairage("mean", "time average"), lairage("max", "most at once"), ...lorries(), ...turnaround(plan)]
     : [];
 }
 
@@ -41,15 +41,41 @@ function lorries(): Response[] {
   ];
 }
 
+/** Only where lorries wait for their empty crates; elsewhere they leave when unloaded. */
+function turnaround(plan: Plan): Response[] {
+  if ((plan.liveHandling?.back.length ?? 0) === 0) return [];
+  const row = (key: string, words: string, of: (stays: number[]) => number): Response => ({
+    key: `lorry.turnaround.${key}`,
+    label: `Lorry's arrival to its leaving with empty crates, ${words}`,
+    unit: "s",
+    format: "duration",
+    better: "less",
+    of: (day) => {
+      const stays = staysUntil(day, (load) => load.leftSeconds);
+      return stays === null ? null : of(stays);
+    },
+  });
+  return [
+    row("mean", "mean", (stays) => stays.reduce((sum, seconds) => sum + seconds, 0) / stays.length),
+    row("max", "longest", (stays) => Math.max(...stays)),
+  ];
+}
+
 /**
  * Longest time from a load's arrival; null when there was no load or one of them never got so far (no time after it).
  */
 function longest(day: DayRecord, until: (load: LoadRecord) => number | null): number | null {
-  let most: number | null = null;
+  const stays = staysUntil(day, until);
+  return stays === null ? null : Math.max(...stays);
+}
+
+/** Seconds from each load's arrival; null when there was no load or one of them never got so far. */
+function staysUntil(day: DayRecord, until: (load: LoadRecord) => number | null): number[] | null {
+  const stays: number[] = [];
   for (const load of day.loads) {
     const end = until(load);
     if (end === null || end < load.arrivedSeconds) return null;
-    most = Math.max(most ?? 0, end - load.arrivedSeconds);
+    stays.push(end - load.arrivedSeconds);
   }
-  return most;
+  return stays.length > 0 ? stays : null;
 }

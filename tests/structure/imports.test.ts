@@ -13,7 +13,7 @@ const SIM: Record<string, string[]> = {
   study: ["units", "random", "plan"],
   line: ["random", "chilling", "plan"],
   engine: ["random", "plan", "line"],
-  observations: ["units", "plan", "line", "engine"],
+  observations: ["units", "random", "plan", "line", "engine"],
   statistics: ["units", "observations"],
   results: ["units", "plan", "study", "engine", "observations", "statistics"],
   run: ["units", "random", "plan", "study", "line", "engine", "observations", "statistics", "results"],

@@ -20,6 +20,12 @@ it("has no overtime, rather than a negative one, when the day ends early", () =>
   expect(measure({ ...handMadeDay(), workFinishSeconds: 7000 }, HAND_MADE_PLAN).overtime).toBe(0);
 });
 
+it("lets cleaning follow the last work and count as overtime", () => {
+  const plan = { ...HAND_MADE_PLAN, day: { ...HAND_MADE_PLAN.day, cleaning: { seconds: 900, crews: ["dressing"] } } };
+  expect(measure(handMadeDay(), plan)).toMatchObject({ cleaningEnd: 9900, overtime: 2700 });
+  expect(values).not.toHaveProperty("cleaningEnd");
+});
+
 it.each(["ceiling", "stuck"] as const)("marks a day that ended as %s", (status) => {
   expect(measure({ ...handMadeDay(), status }, HAND_MADE_PLAN).unfinished).toBe(1);
 });

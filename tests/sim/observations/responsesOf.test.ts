@@ -2,10 +2,12 @@ import { describe, expect, it } from "vitest";
 import { responsesOf } from "../../../sim/observations/index.ts";
 import type { Plan } from "../../../sim/plan/plan.ts";
 import { HAND_MADE_PLAN } from "../../support/handMadeDay.ts";
+import { WHOLE_PLAN } from "../../support/wholeDay.ts";
 
 describe("responsesOf", () => {
   it("gives every response a key of its own, a label and a unit", () => {
-    const responses = responsesOf(HAND_MADE_PLAN);
+    const responses = responsesOf(WHOLE_PLAN);
+    expect(responses.length).toBeGreaterThan(100);
     expect(new Set(responses.map(({ key }) => key)).size).toBe(responses.length);
     for (const { label, unit } of responses) {
       expect(label).not.toBe("");

@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { measure } from "../../../sim/observations/index.ts";
 import { HAND_MADE_PLAN, handMadeDay } from "../../support/handMadeDay.ts";
+import { WHOLE_PLAN, wholeDay } from "../../support/wholeDay.ts";
 
 const values = measure(handMadeDay(), HAND_MADE_PLAN);
 
@@ -25,4 +26,12 @@ it("reads queues of heads, of crates and heads present in a dwell stage", () => 
     "queue.crate feeding.max": 40,
     "queue.chilling.mean": 61,
   });
+});
+
+it("reads heads on a chain, and states of the stations on it, which have no queue", () => {
+  const keys = Object.keys(measure(wholeDay(), WHOLE_PLAN));
+  expect(keys).toContain("queue.evisceration chain.mean");
+  expect(keys).toContain("working.evisceration");
+  expect(keys).not.toContain("working.evisceration chain");
+  expect(keys).not.toContain("queue.evisceration.mean");
 });

@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { measure } from "../../../sim/observations/index.ts";
 import { HAND_MADE_PLAN, handMadeDay } from "../../support/handMadeDay.ts";
+import { WHOLE_PLAN, wholeDay } from "../../support/wholeDay.ts";
 
 const values = measure(handMadeDay(), HAND_MADE_PLAN);
 
@@ -23,4 +24,16 @@ it("has no time to unload a lorry that was never unloaded", () => {
   const day = handMadeDay();
   const never = { ...day, loads: [{ ...day.loads[0]!, unloadedSeconds: 0 }] };
   expect(measure(never, HAND_MADE_PLAN)["lorry.unloading.max"]).toBeNull();
+});
+
+it("gives the lorries' time to their leaving with empty crates: 3600 s and 1800 s", () => {
+  const whole = measure(wholeDay(), WHOLE_PLAN);
+  expect(whole).toMatchObject({ "lorry.turnaround.mean": 2700, "lorry.turnaround.max": 3600 });
+  expect(values).not.toHaveProperty("lorry.turnaround.max");
+});
+
+it("has no turnaround while a lorry waits for its crates", () => {
+  const day = wholeDay();
+  const waits = { ...day, loads: day.loads.map((load) => ({ ...load, leftSeconds: null })) };
+  expect(measure(waits, WHOLE_PLAN)["lorry.turnaround.mean"]).toBeNull();
 });

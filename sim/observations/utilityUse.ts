@@ -1,0 +1,63 @@
+import type { DayRecord } from "../engine/index.ts";
+import { type Step, steps } from "../line/index.ts";
+import type { Plan, Utilities } from "../plan/index.ts";
+import { stageRecordOf } from "./stageRecordOf.ts";
+import { openSeconds, workingSeconds } from "./workingTime.ts";
+
+/** What one stage used: litres of fresh water (all of it leaves as waste water), litres used once more, kilowatt-hours. */
+export interface UtilityUse {
+  freshLitres: number;
+  reusedLitres: number;
+  kilowattHours: number;
+}
+
+export const NO_UTILITIES: UtilityUse = { freshLitres: 0, reusedLitres: 0, kilowattHours: 0 };
+
+/**
+ * Use of one stage on one day. By the head (crate steps: by the crate) as often as work ended there; by the hour while the
+ * plant is at work, in a dwell stage until the last carcass is out. Of wash water the share that is used again is not
+ * drawn afresh.
+ */
+export function utilityUse(step: Step, day: DayRecord, plan: Plan): UtilityUse {
+  const { waterPerHead, waterPerHour, energyPerHead, powerKilowatts } = utilitiesOf(step);
+  const processed = stageRecordOf(day, step.name, step.kind === "crates")?.processed ?? 0;
+  const hours = runningHours(step, day, plan);
+  const litres = waterPerHead * processed + waterPerHour * hours;
+  const reused = step.kind === "crates" ? step.of.waterReusedShare : 0;
+  return {
+    freshLitres: litres * (1 - reused),
+    reusedLitres: litres * reused,
+    kilowattHours: energyPerHead * processed + powerKilowatts * hours,
+  };
+}
+
+/** Hours in which what is used by the hour is used. */
+export function runningHours(step: Step, day: DayRecord, plan: Plan): number {
+  return (step.kind === "dwell" ? openSeconds(day, plan) : workingSeconds(day, plan)) / 3600;
+}
+
+/** Use of the whole plant. */
+export function plantUse(day: DayRecord, plan: Plan): UtilityUse {
+  return steps(plan).reduce((sum, step) => {
+    const use = utilityUse(step, day, plan);
+    return {
+      freshLitres: sum.freshLitres + use.freshLitres,
+      reusedLitres: sum.reusedLitres + use.reusedLitres,
+      kilowattHours: sum.kilowattHours + use.kilowattHours,
+    };
+  }, NO_UTILITIES);
+}
+
+export function utilitiesOf(step: Step): Utilities {
+  return step.of.utilities;
+}
+
+export function usesWater(step: Step): boolean {
+  const { waterPerHead, waterPerHour } = utilitiesOf(step);
+  return waterPerHead > 0 || waterPerHour > 0;
+}
+
+export function usesEnergy(step: Step): boolean {
+  const { energyPerHead, powerKilowatts } = utilitiesOf(step);
+  return energyPerHead > 0 || powerKilowatts > 0;
+}

@@ -1,0 +1,17 @@
+import { expect, it } from "vitest";
+import { revenue, revenueOf } from "../../../sim/observations/revenue.ts";
+import { WHOLE_PLAN, wholeDay } from "../../support/wholeDay.ts";
+
+const MONEY = WHOLE_PLAN.money!;
+
+it("prices carcasses, by-products and other ways out, some of which cost money", () => {
+  expect(revenueOf("carcass", wholeDay(), MONEY)).toBe(8280);
+  expect(revenueOf("skins", wholeDay(), MONEY)).toBe(120);
+  expect(revenueOf("condemned", wholeDay(), MONEY)).toBeCloseTo(-14.4, 10);
+  expect(revenueOf("viscera", wholeDay(), MONEY)).toBe(0);
+  expect(revenue(wholeDay(), MONEY)).toBeCloseTo(8385.6, 9);
+});
+
+it("earns nothing with a product that did not come that day", () => {
+  expect(revenueOf("liver", wholeDay(), { ...MONEY, pricesPerKg: { liver: 5 } })).toBe(0);
+});
