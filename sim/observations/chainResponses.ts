@@ -36,10 +36,10 @@ function gaps(chain: Chain): Response[] {
 }
 
 const CAUSES = [
-  ["down", "a station was down"],
-  ["unfinished", "a head was not finished in its window"],
-  ["unloading", "the unloading point was full"],
-  ["pause", "planned pause"],
+  ["down", "stoodDown", "a station was down"],
+  ["unfinished", "stoodUnfinished", "a head was not finished in its window"],
+  ["unloading", "stoodUnloading", "the unloading point was full"],
+  ["pause", "stoodPause", "planned pause"],
 ] as const;
 
 function stands(chain: Chain, plan: Plan): Response[] {
@@ -57,7 +57,7 @@ function stands(chain: Chain, plan: Plan): Response[] {
   const all = (seconds: ChainRecord["standSeconds"]) => CAUSES.reduce((sum, [cause]) => sum + seconds[cause], 0);
   return [
     stood(`stood.${chain.name}`, "all causes", all),
-    ...CAUSES.map(([cause, words]) => stood(`stood.${chain.name}.${cause}`, words, (seconds) => seconds[cause])),
+    ...CAUSES.map(([cause, key, words]) => stood(`${key}.${chain.name}`, words, (seconds) => seconds[cause])),
   ];
 }
 

@@ -16,7 +16,7 @@ export function labourResponses(plan: Plan): Response[] {
       ({ crews }) => crews.reduce((sum, crew) => sum + crew.presentSeconds, 0) / 3600,
     ],
     ["paidHours", "Paid person-hours, breaks included", paid((time) => time.regularSeconds + time.overtimeSeconds)],
-    ["overtimeHours", "Of them overtime", paid((time) => time.overtimeSeconds)],
+    ["overtimeHours", "Paid person-hours after the last shift", paid((time) => time.overtimeSeconds)],
   ];
   return rows.map(([key, label, of]) => row(key, label, "person-hours", of, { better: "less" }));
 }

@@ -12,10 +12,10 @@ describe("chainResponses", () => {
 
   it("gives standing time by its cause as a share of 28,800 s of work", () => {
     expect(values["stood.evisceration chain"]).toBeCloseTo(0.06, 12);
-    expect(values["stood.evisceration chain.down"]).toBeCloseTo(0.025, 12);
-    expect(values["stood.evisceration chain.unfinished"]).toBeCloseTo(0.01, 12);
-    expect(values["stood.evisceration chain.unloading"]).toBeCloseTo(0.005, 12);
-    expect(values["stood.evisceration chain.pause"]).toBeCloseTo(0.02, 12);
+    expect(values["stoodDown.evisceration chain"]).toBeCloseTo(0.025, 12);
+    expect(values["stoodUnfinished.evisceration chain"]).toBeCloseTo(0.01, 12);
+    expect(values["stoodUnloading.evisceration chain"]).toBeCloseTo(0.005, 12);
+    expect(values["stoodPause.evisceration chain"]).toBeCloseTo(0.02, 12);
   });
 
   it("gives the share of heads that left a window unfinished where they may: 49 of 980", () => {
