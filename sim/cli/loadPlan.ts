@@ -3,12 +3,24 @@ import { BadInput } from "./badInput.ts";
 import type { InputFile } from "./inputFile.ts";
 import { inputKind } from "./inputKind.ts";
 
+export interface LoadedPlan {
+  plan: Plan;
+  /** What it probably does not mean, one line each. */
+  warnings: string[];
+}
+
 /** The plan in a file; `BadInput` with every fault when it is not sound. */
 export function loadPlan(file: InputFile): Plan {
+  return loadPlanWithWarnings(file).plan;
+}
+
+/** As `loadPlan`, with the warnings. */
+export function loadPlanWithWarnings(file: InputFile): LoadedPlan {
   if (inputKind(file.json) === "study") {
     throw new BadInput([`${file.path}: this is a study; run it with "gambrel study", or name a plan.`]);
   }
-  const { plan, faults } = readPlan(file.json, file.files);
-  if (plan === null) throw new BadInput(faults.map((fault) => `${file.path}: ${formatFault(fault)}`));
-  return plan;
+  const reading = readPlan(file.json, file.files);
+  if (reading.plan === null) throw new BadInput(reading.faults.map((fault) => `${file.path}: ${formatFault(fault)}`));
+  const warnings = reading.warnings.map((warning) => `${file.path}: warning: ${formatFault(warning)}`);
+  return { plan: reading.plan, warnings };
 }

@@ -10,13 +10,13 @@ export interface MoneyPer {
 }
 
 /** Whether the amount may be less than nothing: what is taken away at a cost has a negative price. */
-export type Sign = "0 or more" | "of either sign";
+export type Sign = "of 0 or more" | "of either sign";
 
 const MONEY_PER = /^(-?(?:\d+\.?\d*|\.\d+))\s*([A-Z]{3})\s*\/\s*(\S.*)$/u;
 
 /** Accepts what `readMoneyPer` accepts. */
 export function moneyPerPattern(family: UnitFamily, sign: Sign): string {
-  const minus = sign === "0 or more" ? "" : "-?";
+  const minus = sign === "of 0 or more" ? "" : "-?";
   return `^${minus}(\\d+\\.?\\d*|\\.\\d+)\\s*[A-Z]{3}\\s*\\/\\s*(${unitsPattern(family)})$`;
 }
 
@@ -24,7 +24,7 @@ export function moneyPerPattern(family: UnitFamily, sign: Sign): string {
 export function readMoneyPer(family: UnitFamily, sign: Sign, written: unknown): Reading<MoneyPer> {
   const parts = typeof written === "string" ? MONEY_PER.exec(written) : null;
   const scale = parts === null ? undefined : scaleOf(family, parts[3] as string);
-  if (parts === null || scale === undefined || (sign === "0 or more" && Number(parts[1]) < 0)) {
+  if (parts === null || scale === undefined || (sign === "of 0 or more" && Number(parts[1]) < 0)) {
     const units = Object.keys(family.units)
       .map((unit) => `/${unit}`)
       .join(", ");

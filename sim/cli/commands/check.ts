@@ -1,7 +1,7 @@
 import { BadInput } from "../badInput.ts";
-import { readInputFile } from "../inputFile.ts";
+import { type InputFile, readInputFile } from "../inputFile.ts";
 import { inputKind } from "../inputKind.ts";
-import { loadPlan } from "../loadPlan.ts";
+import { loadPlanWithWarnings } from "../loadPlan.ts";
 import { loadStudy } from "../loadStudy.ts";
 import type { Terminal } from "../terminal.ts";
 
@@ -10,6 +10,8 @@ interface Checked {
   kind: "plan" | "study" | null;
   sound: boolean;
   faults: readonly string[];
+  /** What a sound plan probably does not mean. */
+  warnings: readonly string[];
 }
 
 /** Reads each file and says everything that is wrong with it; nothing is simulated. */
@@ -29,19 +31,29 @@ function checkFile(terminal: Terminal, path: string): Checked {
       throw new BadInput([
         `${path}: neither a plan (it has no "line") nor a study (no "plan"). "gambrel schema" shows what they hold.`,
       ]);
-    const words = kind === "plan" ? planWords(loadPlan(file)) : studyWords(loadStudy(file).study);
+    const { words, warnings } = kind === "plan" ? checkPlan(file) : checkStudy(file);
     terminal.say(`${path}: sound. ${words}`, "green");
-    return { file: path, kind, sound: true, faults: [] };
+    for (const warning of warnings) terminal.say(warning, "yellow");
+    return { file: path, kind, sound: true, faults: [], warnings };
   } catch (error) {
     if (!(error instanceof BadInput)) throw error;
-    return { file: path, kind, sound: false, faults: error.lines };
+    return { file: path, kind, sound: false, faults: error.lines, warnings: [] };
   }
 }
 
-function planWords(plan: ReturnType<typeof loadPlan>): string {
-  return `Plan "${plan.name}" with ${plan.line.length} stages and ${plan.limits.length} limits.`;
+interface Sound {
+  words: string;
+  warnings: readonly string[];
 }
 
-function studyWords(study: ReturnType<typeof loadStudy>["study"]): string {
-  return `Study "${study.name}" with ${study.variants.length} variants, ${study.replications} replications each.`;
+function checkPlan(file: InputFile): Sound {
+  const { plan, warnings } = loadPlanWithWarnings(file);
+  const words = `Plan "${plan.name}" with ${plan.line.length} stages and ${plan.limits.length} limits.`;
+  return { words, warnings };
+}
+
+function checkStudy(file: InputFile): Sound {
+  const { study } = loadStudy(file);
+  const words = `Study "${study.name}" with ${study.variants.length} variants, ${study.replications} replications each.`;
+  return { words, warnings: [] };
 }

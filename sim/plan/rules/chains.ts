@@ -1,14 +1,18 @@
-import { length, readQuantity } from "../../units/index.ts";
+import { formatNumber, length, readQuantity } from "../../units/index.ts";
 import type { Fault } from "../fault.ts";
 import { shacklesIn } from "../parts/shackles.ts";
 import { CEILINGS } from "../schema/ceilings.ts";
 import { faultAt, type Located } from "./located.ts";
 import { chainStationsOf, stagesOf } from "./stages.ts";
 
+/** Metres that make no difference: far less than a pitch, far more than rounding. */
+const CLOSE = 1e-6;
+const DIGITS = 4;
+
+/** A window on the chain, in metres from the loading point; it begins and ends with a shackle. */
 interface Window {
   at: Located["at"];
   name: string;
-  /** Shackles from the loading point to the first of the window, and to the first behind it. */
   from: number;
   to: number;
 }
@@ -41,31 +45,35 @@ function shackles({ at, value }: Located, stations: readonly Located[]): Fault[]
   const windows = stations.flatMap((station) => windowOf(station, pitch));
   return [
     ...(places > CEILINGS.places ? [many] : []),
-    ...windows.flatMap((window) => beyond(window, places)),
+    ...windows.flatMap((window) => beyond(window, places * pitch)),
     ...windows.slice(1).flatMap((window, index) => overlap(window, windows[index] as Window)),
   ];
 }
 
 function windowOf({ at, value }: Located, pitch: number): Window[] {
-  const metres = readQuantity(length, value.at).value;
+  const start = readQuantity(length, value.at).value;
   const { window } = value;
-  if (metres === null || typeof window !== "number") return [];
-  const from = shacklesIn(metres, pitch);
-  return [{ at, name: String(value.name), from, to: from + window }];
+  if (start === null || typeof window !== "number") return [];
+  const first = shacklesIn(start, pitch);
+  return [{ at, name: String(value.name), from: first * pitch, to: (first + window) * pitch }];
 }
 
-function beyond(window: Window, places: number): Fault[] {
-  if (window.to <= places) return [];
-  const found = `the chain is shorter than its windows: '${window.name}' reaches to shackle ${window.to}`;
-  return [faultAt(window.at, found, `the ${places} shackles of the chain`, "lengthen the chain or move the window")];
+function beyond({ at, name, to }: Window, end: number): Fault[] {
+  if (to <= end + CLOSE) return [];
+  const found = `the chain is shorter than its windows: that of '${name}' ends at ${metres(to)}, the last shackle at ${metres(end)}`;
+  return [faultAt(at, found, `${metres(end)} or less`, "lengthen the chain or move the window")];
 }
 
 function overlap(window: Window, before: Window): Fault[] {
-  if (window.from >= before.to) return [];
-  const isBehind = window.to <= before.from;
+  if (window.from >= before.to - CLOSE) return [];
+  const isBehind = window.to <= before.from + CLOSE;
   const found = isBehind
     ? `'${window.name}' stands before '${before.name}' on the chain, but after it in the list`
-    : `the window of '${window.name}' (from shackle ${window.from}) overlaps that of '${before.name}' (up to ${before.to})`;
+    : `the window of '${window.name}' begins at ${metres(window.from)}, before that of '${before.name}' ends at ${metres(before.to)}`;
   const remedy = isBehind ? "put stations in the order heads pass them" : "move one or make it shorter";
-  return [faultAt([...window.at, "at"], found, `shackle ${before.to} or later`, remedy)];
+  return [faultAt([...window.at, "at"], found, `${metres(before.to)} or later`, remedy)];
+}
+
+function metres(value: number): string {
+  return `${formatNumber(value, DIGITS)} m`;
 }

@@ -43,8 +43,9 @@ function backSteps({ at, value }: Located): Fault[] {
   }
   if (!has("palletsOut")) return faults;
   const place = [...at, "palletsOut"];
-  if (value.way !== "automatic") {
-    const found = `pallets, but the way is "${value.way ?? "hand-slid"}"`;
+  const way = value.way ?? "hand-slid";
+  if (way === "hand-slid" || way === "lift") {
+    const found = `pallets, but the way is "${way}"`;
     faults.push(faultAt(place, found, 'only with "way": "automatic"', "delete it"));
   }
   if (!has("washing") && !has("restacking")) {

@@ -35,7 +35,9 @@ function temperatures(chilling: Located | null): Fault[] {
   const air = readQuantity(temperature, value.air).value;
   const core = readQuantity(temperature, value.core).value;
   if (start === null || air === null || core === null || (air < core && core < start)) return [];
-  const found = core <= air ? "no carcass gets as cold as that in this air" : "no warmer than that at the start";
-  const words = `${core} °C at the core, ${air} °C the air, ${start} °C the start: ${found}`;
-  return [faultAt([...at, "core"], words, "above the air and below the start", "correct one of the three")];
+  const found =
+    core <= air
+      ? `the core (${core} °C) is to be no warmer than the air (${air} °C)`
+      : `the core (${core} °C) is to be no colder than the carcass at the start (${start} °C)`;
+  return [faultAt([...at, "core"], found, "above the air and below the start", "correct one of the three")];
 }

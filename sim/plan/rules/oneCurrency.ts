@@ -50,10 +50,10 @@ function wagesAndPurchases(json: unknown): Amount[] {
 function prices({ at, value }: Located): Amount[] {
   const byName = located(value, "prices");
   return [
-    ...amountOf(readMoneyPer(volume, "0 or more", value.water).value, [...at, "water"]),
-    ...amountOf(readMoneyPer(volume, "0 or more", value.wasteWater).value, [...at, "wasteWater"]),
-    ...amountOf(readMoneyPer(energy, "0 or more", value.energy).value, [...at, "energy"]),
-    ...amountOf(readMoneyPer(mass, "0 or more", value.livePrice).value, [...at, "livePrice"]),
+    ...amountOf(readMoneyPer(volume, "of 0 or more", value.water).value, [...at, "water"]),
+    ...amountOf(readMoneyPer(volume, "of 0 or more", value.wasteWater).value, [...at, "wasteWater"]),
+    ...amountOf(readMoneyPer(energy, "of 0 or more", value.energy).value, [...at, "energy"]),
+    ...amountOf(readMoneyPer(mass, "of 0 or more", value.livePrice).value, [...at, "livePrice"]),
     ...Object.entries(byName?.value ?? {}).flatMap(([name, price]) =>
       amountOf(readMoneyPer(mass, "of either sign", price).value, [...at, "prices", name]),
     ),

@@ -87,17 +87,12 @@ function textAt(value: unknown, at: Steps): Text[] {
   return typeof value === "string" ? [{ at, text: value }] : [];
 }
 
-function missing({ at, text }: Text, names: readonly string[], what: string, leftOut: readonly string[] = []): Fault[] {
+function missing({ at, text }: Text, all: readonly string[], what: string, leftOut: readonly string[] = []): Fault[] {
+  const names = [...new Set(all)];
   if (names.includes(text)) return [];
   if (leftOut.includes(text)) {
     return [faultAt(at, `'${text}' is left out`, listWords(names), `name one of these or put '${text}' back`)];
   }
-  return [
-    faultAt(
-      at,
-      `'${text}' is no ${what}`,
-      listWords(names),
-      nearestWords(text, names, `name one of these or add the ${what}`),
-    ),
-  ];
+  const remedy = nearestWords(text, names, `name one of these or add the ${what}`);
+  return [faultAt(at, `'${text}' is no ${what}`, listWords(names), remedy)];
 }

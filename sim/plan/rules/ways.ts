@@ -12,17 +12,24 @@ export function ways(json: unknown): Fault[] {
   const first = stages[0];
   if (first === undefined) return [];
   const sends = sendsOf(json);
-  const names = namesOf(stages);
-  return [
-    ...sends.filter(({ stage, to }) => stage === to).map(toItself),
+  const wrong = [
+    ...sends.flatMap((send) => wrongEnd(send, first)),
     ...(first.value.offLine === true ? [offLineFirst(first)] : []),
-    ...(sends.every(({ to }) => names.includes(to)) ? neverReached(json, stages) : []),
     ...roundAndRound(stages),
   ];
+  const names = namesOf(stages);
+  // Where heads end up can only be told once every way leads somewhere.
+  const isClear = wrong.length === 0 && sends.every(({ to }) => names.includes(to));
+  return isClear ? neverReached(json, stages) : wrong;
 }
 
-function toItself({ to, at }: Send): Fault {
-  return faultAt(at, `'${to}' sends heads to itself`, "another stage", "name another stage or delete it");
+function wrongEnd({ stage, to, at }: Send, first: Located): Fault[] {
+  if (stage === to) {
+    return [faultAt(at, `'${to}' sends heads to itself`, "another stage", "name another stage or delete it")];
+  }
+  if (to !== first.value.name) return [];
+  const found = `'${to}' takes the heads that arrive, and none that have been on the line`;
+  return [faultAt(at, found, "a later stage", "name another stage")];
 }
 
 function offLineFirst({ at }: Located): Fault {

@@ -28,19 +28,19 @@ export function money() {
     currency: readBy(readCurrency, { type: "string", pattern: "^[A-Z]{3}$", examples: ["EUR"] }).describe(
       "Three-letter code of the one currency of this plan.",
     ),
-    water: price(volume, "0 or more").nullable().default(null).describe("Price of water. Default: null, free."),
-    wasteWater: price(volume, "0 or more")
+    water: price(volume, "of 0 or more").nullable().default(null).describe("Price of water. Default: null, free."),
+    wasteWater: price(volume, "of 0 or more")
       .nullable()
       .default(null)
       .describe("Price of getting rid of the water used. Default: null, free."),
-    energy: price(energy, "0 or more").nullable().default(null).describe("Price of energy. Default: null, free."),
+    energy: price(energy, "of 0 or more").nullable().default(null).describe("Price of energy. Default: null, free."),
     overtimeFactor: z
       .number()
       .min(LEAST_OVERTIME)
       .max(MOST_OVERTIME)
       .default(LEAST_OVERTIME)
       .describe("Pay after the last shift is multiplied by this. Default: 1."),
-    livePrice: price(mass, "0 or more")
+    livePrice: price(mass, "of 0 or more")
       .nullable()
       .default(null)
       .describe("Price of live animals. Default: null, not reckoned."),

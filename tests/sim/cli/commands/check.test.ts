@@ -16,6 +16,18 @@ describe("gambrel check", PATIENCE, () => {
     expect(err).toMatch(/study\.json: sound\. Study "Skinners & places" with 3 variants/);
   });
 
+  it("warns of what a sound plan probably does not mean, and still ends with exit code 0", async () => {
+    const [hanging, stunning, bleeding, skinning] = SMALL_PLAN.line;
+    const plan = { ...SMALL_PLAN, line: [hanging, stunning, { ...bleeding, places: 5 }, skinning] };
+    const folder = cliFolder({ "plan.json": plan });
+    const { code, out, err } = await runCli(folder, ["check", "plan.json", "--json"]);
+    expect(code).toBe(0);
+    const warning =
+      "plan.json: warning: line[2].places: 5 places with a mean dwell of 1 min 30 s allow no more than 200 /h, less than the target of 300 /h; 8 places would allow it";
+    expect(err).toContain(`${warning}\n`);
+    expect(JSON.parse(out)).toMatchObject([{ sound: true, faults: [], warnings: [warning] }]);
+  });
+
   it("answers five mistakes with five messages, one a line, and exit code 2", async () => {
     const [hanging, stunning, bleeding, skinning] = SMALL_PLAN.line;
     const plan = {
@@ -48,8 +60,14 @@ describe("gambrel check", PATIENCE, () => {
     const { code, out } = await runCli(cliFolder(), ["check", "plan.json", "absent.json", "--json"]);
     expect(code).toBe(2);
     expect(JSON.parse(out)).toMatchObject([
-      { file: "plan.json", kind: "plan", sound: true, faults: [] },
-      { file: "absent.json", kind: null, sound: false, faults: [expect.stringContaining("no such file")] },
+      { file: "plan.json", kind: "plan", sound: true, faults: [], warnings: [] },
+      {
+        file: "absent.json",
+        kind: null,
+        sound: false,
+        faults: [expect.stringContaining("no such file")],
+        warnings: [],
+      },
     ]);
   });
 
