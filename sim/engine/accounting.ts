@@ -65,6 +65,14 @@ export function bookCrew(day: DayState, crew: number): void {
   day.crewSince[crew] = day.now;
 }
 
+/** The last entry in a crew's book: people stay for the last work on the line, or for their own last job if that is later. */
+export function closeCrew(day: DayState, crew: number): void {
+  const seconds = Math.max(0, day.workFinish - day.crewSince[crew]!);
+  const busy = day.busyPeople[crew]!;
+  if (busy > 0) bookCrew(day, crew);
+  else day.presentSeconds[crew]! += peopleOnDuty(day, crew) * seconds;
+}
+
 /** People of the crew who may begin something now, those at work included. */
 export function peopleOnDuty(day: DayState, crew: number): number {
   return day.breaks[crew]! > 0 ? 0 : day.people[crew]!;

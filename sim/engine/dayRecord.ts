@@ -137,7 +137,7 @@ export interface CrewRecord {
   /** People there by shift, in the order of the plan's shifts; who is absent that day is not counted. */
   people: number[];
   busySeconds: number;
-  /** Person-seconds on duty: present by shift and not on break. */
+  /** Person-seconds on duty: present by shift, not on break, up to the end of work (or of the crew's own last job). */
   presentSeconds: number;
 }
 

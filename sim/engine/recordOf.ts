@@ -1,5 +1,5 @@
 import { CHAIN, CHAIN_STATION, DWELL, NO_LIMIT } from "../line/index.ts";
-import { bookCrew, bookQueue, bookSection, bookState } from "./accounting.ts";
+import { bookQueue, bookSection, bookState, closeCrew } from "./accounting.ts";
 import { bookStand } from "./chainRing.ts";
 import {
   type ChainRecord,
@@ -75,7 +75,7 @@ function closeBooks(day: DayState): void {
   }
   for (let stage = 0; stage < stages.count; stage++) bookQueue(day, stage);
   for (let section = 0; section < sectionNames.length; section++) bookSection(day, section);
-  for (let crew = 0; crew < crews.count; crew++) bookCrew(day, crew);
+  for (let crew = 0; crew < crews.count; crew++) closeCrew(day, crew);
 }
 
 /** Heads still dwelling at the end have their time booked up to now. */

@@ -1,5 +1,6 @@
 import { type Fault, formatFault, type Plan, readPlan, type TextFiles } from "../plan/index.ts";
 import { applyChangeInPlace } from "./applyChange.ts";
+import { basePlan } from "./basePlan.ts";
 import type { Change } from "./change.ts";
 import type { Draft, DraftVariant } from "./draft.ts";
 import type { Variant } from "./study.ts";
@@ -10,7 +11,8 @@ export interface BuiltVariants {
   faults: Fault[];
 }
 
-type Base = { json: unknown; files: TextFiles };
+/** `studyFiles` reads the files that the study names. */
+type Base = { json: unknown; files: TextFiles; studyFiles: TextFiles };
 type BuiltPlan = { plan: Plan; faults: [] } | { plan: null; faults: Fault[] };
 
 /**
@@ -20,7 +22,11 @@ type BuiltPlan = { plan: Plan; faults: [] } | { plan: null; faults: Fault[] };
 export function buildVariants(draft: Draft, base: Base, baseFaults: readonly Fault[]): BuiltVariants {
   const told = new Set(baseFaults.map(formatFault));
   const hasFactors = draft.dimensions.length > 0;
-  const built = draft.variants.map((variant) => ({ variant, ...planWith(base, variant) }));
+  const built = draft.variants.map(({ planPath, ...variant }) => {
+    if (planPath === undefined) return { variant, ...planWith(base, variant) };
+    // What was changed, for whoever reads the results: another plan first of all.
+    return { variant: { ...variant, set: { plan: planPath, ...variant.set } }, ...planFrom(planPath, base, variant) };
+  });
   const faults = built.flatMap(({ variant, faults }) => {
     const news = faults.filter((fault) => !told.has(formatFault(fault)));
     if (hasFactors) for (const fault of news) told.add(formatFault(fault));
@@ -31,10 +37,17 @@ export function buildVariants(draft: Draft, base: Base, baseFaults: readonly Fau
 }
 
 /** The base with some things changed, read anew. */
-export function planWith(base: Base, change: Change): BuiltPlan {
+export function planWith(base: Pick<Base, "json" | "files">, change: Change): BuiltPlan {
   const json = structuredClone(base.json);
   const faults = applyChangeInPlace(json, change);
   return faults.length > 0 ? { plan: null, faults } : readPlan(json, base.files);
+}
+
+/** Another plan file, with the variant's changes, in place of the base. */
+function planFrom(planPath: string, { studyFiles }: Base, change: Change): BuiltPlan {
+  const other = basePlan({ plan: planPath }, studyFiles);
+  if (other === null || other.fault !== null) return { plan: null, faults: other === null ? [] : [other.fault] };
+  return planWith({ json: other.json, files: other.files }, change);
 }
 
 function ofVariant({ name }: DraftVariant, fault: Fault): Fault {

@@ -31,15 +31,15 @@ function listFaults(list: NonNullable<DesignFile["list"]>, baseName: string): Fa
   const among = "variants, the base included";
   return [
     ...repeated(names).map((index) => twice(["design", "list", index - 1, "name"], names[index]!, among)),
-    ...list.flatMap(({ set, insert = [], remove = [] }, index) =>
-      set === undefined && insert.length + remove.length === 0 ? [changesNothing(index)] : [],
+    ...list.flatMap(({ plan, set, insert = [], remove = [] }, index) =>
+      plan === undefined && set === undefined && insert.length + remove.length === 0 ? [changesNothing(index)] : [],
     ),
   ];
 }
 
 function changesNothing(index: number): Fault {
   const remedy = 'write for example "set": { "line.skinning.buffer": 12 }';
-  return fault(["design", "list", index], "it changes nothing", "set, insert or remove", remedy);
+  return fault(["design", "list", index], "it changes nothing", "plan, set, insert or remove", remedy);
 }
 
 function factorialFaults(factorial: DesignFile["factorial"]): Fault[] {

@@ -9,6 +9,8 @@ export interface Dimension extends Factor {
 /** A variant before its plan is read; level -1 stands for the base's own value. */
 export interface DraftVariant extends Change {
   name: string;
+  /** Path of the plan file that the variant starts from instead of the base. */
+  planPath?: string;
   levels: number[];
 }
 

@@ -12,7 +12,12 @@ export function draftVariants({ design, seed }: Pick<StudyFile, "design" | "seed
   if (design?.oneAtATime !== undefined) return draftOneAtATime(design.oneAtATime);
   if (design?.latinHypercube !== undefined) return draftLatinHypercube({ seed, ...present(design.latinHypercube) });
   if (design?.screening !== undefined) return draftScreening({ seed, ...present(design.screening) });
-  const variants = (design?.list ?? []).map(({ name, ...change }) => ({ name, levels: [], ...toChange(change) }));
+  const variants = (design?.list ?? []).map(({ name, plan, ...change }) => ({
+    name,
+    levels: [],
+    ...toChange(change),
+    ...(plan === undefined ? {} : { planPath: plan }),
+  }));
   return { dimensions: [], variants, design: { kind: "list" }, baseHasLevels: true };
 }
 

@@ -34,7 +34,8 @@ type SoundBase = Extract<BasePlan, { fault: null }>;
  */
 export function readStudy(json: unknown, files: TextFiles, options: StudyOptions = {}): StudyReading {
   const shape = studyFile().safeParse(json, { reportInput: true });
-  const base = basePlan(json, readOnce(files));
+  const studyFiles = readOnce(files);
+  const base = basePlan(json, studyFiles);
   const reading = base === null || base.fault !== null ? null : readPlan(base.json, base.files);
   const ownFaults = shape.success
     ? [...designFaults(shape.data), ...procedureFaults(shape.data)]
@@ -47,12 +48,12 @@ export function readStudy(json: unknown, files: TextFiles, options: StudyOptions
   // A design that is wrong in itself (say with too many combinations) is not worked out.
   const stop = !shape.success || ownFaults.length > 0 || base === null || base.fault !== null || reading === null;
   if (stop) return { study: null, basePlan: null, faults };
-  return withVariants(shape.data, base, reading, faults, options);
+  return withVariants(shape.data, { ...base, studyFiles }, reading, faults, options);
 }
 
 function withVariants(
   file: StudyFile,
-  base: SoundBase,
+  base: SoundBase & { studyFiles: TextFiles },
   reading: PlanReading,
   earlier: readonly Fault[],
   options: StudyOptions,

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { name, oneKeyOf, record, whole } from "../../plan/index.ts";
+import { name, oneKeyOf, record, saidText, whole } from "../../plan/index.ts";
 import { changeKeys } from "./changeFile.ts";
 import { factorFile } from "./factorFile.ts";
 import { seed } from "./seed.ts";
@@ -12,7 +12,17 @@ const MOST_FACTORS = 50;
 export function designFile() {
   return oneKeyOf({
     list: z
-      .array(record({ name: name().describe("Name of the variant."), ...changeKeys() }))
+      .array(
+        record({
+          name: name().describe("Name of the variant."),
+          plan: saidText()
+            .optional()
+            .describe(
+              "Path of another plan file, from the folder of the study: the variant starts from it, not from the base.",
+            ),
+          ...changeKeys(),
+        }),
+      )
       .min(1)
       .max(MOST_VARIANTS)
       .optional()

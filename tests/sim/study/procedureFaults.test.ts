@@ -171,7 +171,7 @@ it("a design's own numbers are checked", () => {
   expect(told({ design: { list: [{ name: "a" }, { name: "b", insert: [], remove: [] }] } })).toEqual(
     ["[0]", "[1]"].map(
       (at) =>
-        `design.list${at}: it changes nothing; allowed: set, insert or remove; write for example "set": { "line.skinning.buffer": 12 }`,
+        `design.list${at}: it changes nothing; allowed: plan, set, insert or remove; write for example "set": { "line.skinning.buffer": 12 }`,
     ),
   );
   const insert = [{ element: {} }, { before: "line.a", after: "line.b", element: {} }, { before: "line.a" }];
