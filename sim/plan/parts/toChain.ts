@@ -1,6 +1,7 @@
 import type { Chain, ChainStation } from "../plan.ts";
 import type { PlanFile } from "../schema/planFile.ts";
 import { shacklesIn } from "./shackles.ts";
+import { tidy } from "./tidy.ts";
 import { toUpkeep } from "./toUpkeep.ts";
 import { toWork } from "./toWork.ts";
 
@@ -14,7 +15,7 @@ export function toChain(
   return {
     kind: "chain",
     places: shacklesIn(length, pitch),
-    secondsPerShackle: pitch / speed,
+    secondsPerShackle: tidy(pitch / speed),
     shackles: shackles && { count: shackles.count, backSeconds: shackles.back },
     stations: file.stations.map((station) => toChainStation(station, pitch)),
     unfinishedTo: file.unfinishedTo,

@@ -1,4 +1,5 @@
 import type { Utilities } from "../plan.ts";
+import { tidy } from "./tidy.ts";
 
 const LITRES_PER_M3 = 1000;
 const SECONDS_PER_HOUR = 3600;
@@ -14,9 +15,9 @@ export interface WrittenUtilities {
 
 export function toUtilities({ water, energyPerHead, power }: WrittenUtilities): Utilities {
   return {
-    waterPerHead: water.perHead * LITRES_PER_M3,
-    waterPerHour: water.perHour * (LITRES_PER_M3 * SECONDS_PER_HOUR),
-    energyPerHead: energyPerHead / JOULES_PER_KILOWATT_HOUR,
-    powerKilowatts: power / WATTS_PER_KILOWATT,
+    waterPerHead: tidy(water.perHead * LITRES_PER_M3),
+    waterPerHour: tidy(water.perHour * LITRES_PER_M3 * SECONDS_PER_HOUR),
+    energyPerHead: tidy(energyPerHead / JOULES_PER_KILOWATT_HOUR),
+    powerKilowatts: tidy(power / WATTS_PER_KILOWATT),
   };
 }

@@ -2,7 +2,9 @@ import { readFileSync } from "node:fs";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { planJsonSchema } from "../../../sim/plan/planJsonSchema.ts";
+import { wholePlan } from "../../support/wholePlan.ts";
 import { samplePlan } from "./samplePlan.ts";
+import { type Loose, stageOf } from "./wholeMessages.ts";
 
 const published = JSON.parse(readFileSync(new URL("../../../sim/plan/plan.schema.json", import.meta.url), "utf8"));
 
@@ -17,6 +19,27 @@ interface JsonSchema {
   anyOf?: JsonSchema[];
   oneOf?: JsonSchema[];
   $defs?: Record<string, JsonSchema>;
+}
+
+/** Tested one by one with the reading of distributions, and the other two kinds of supply with theirs. */
+const TESTED_ELSEWHERE = [
+  ...["exponential", "lognormal", "gamma", "weibull", "erlang", "normal", "uniform", "triangular", "pert", "empirical"],
+  ...["stream", "interarrival", "saturated", "heads"],
+];
+
+function keysOf(schema: JsonSchema): Set<string> {
+  const inner = [
+    ...Object.values(schema.properties ?? {}),
+    ...[schema.items, ...(schema.anyOf ?? []), ...(schema.oneOf ?? []), ...Object.values(schema.$defs ?? {})],
+  ];
+  const keys = inner.flatMap((one) => (one === undefined ? [] : [...keysOf(one)]));
+  return new Set([...Object.keys(schema.properties ?? {}), ...keys]);
+}
+
+function keysIn(value: unknown): string[] {
+  if (typeof value !== "object" || value === null) return [];
+  const keys = Array.isArray(value) ? [] : Object.keys(value);
+  return [...keys, ...Object.values(value).flatMap(keysIn)];
 }
 
 function undescribed(schema: JsonSchema, path: string): string[] {
@@ -38,9 +61,14 @@ describe("planJsonSchema", () => {
     expect(planJsonSchema().$schema).toBe("https://json-schema.org/draft/2020-12/schema");
   });
 
-  it("accepts the sample plan, which uses every key", () => {
-    validate(samplePlan());
+  it.each([samplePlan(), wholePlan()])("accepts a sound plan", (plan) => {
+    validate(plan);
     expect(validate.errors).toBeNull();
+  });
+
+  it("has no key that neither of the two plans uses", () => {
+    const used = new Set([...keysIn(samplePlan()), ...keysIn(wholePlan()), ...TESTED_ELSEWHERE]);
+    expect([...keysOf(planJsonSchema() as JsonSchema)].filter((key) => !used.has(key))).toEqual([]);
   });
 
   it("refuses unknown keys, bare numbers where a unit is due, and wrong words, as the program does", () => {
@@ -56,6 +84,21 @@ describe("planJsonSchema", () => {
       (plan) => Object.assign(plan.limits[0]!, { to: "stunning" }),
       (plan) => Object.assign(plan, { line: [] }),
     ];
+    const ofWhole: ((plan: Loose) => void)[] = [
+      (plan) => (plan.crews[1].pay = "18 EUR"),
+      (plan) => (stageOf(plan, "hanging").crew = 3),
+      (plan) => (plan.money.energy = "0.25 EUR/L"),
+      (plan) => (plan.money.water = "-1 EUR/L"),
+      (plan) => (plan.gates[0].from = "end of stunning"),
+      (plan) => (stageOf(plan, "chilling").headsPerHook = 3),
+      (plan) => (stageOf(plan, "evisceration").water.perHour = "200 L"),
+      (plan) => (stageOf(plan, "kill chain").stations[0].buffer = 1),
+    ];
+    for (const slip of ofWhole) {
+      const plan = wholePlan();
+      slip(plan);
+      expect(validate(plan), String(slip)).toBe(false);
+    }
     for (const slip of slips) {
       const plan = samplePlan();
       slip(plan);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readPoint } from "../../../sim/plan/readPoint.ts";
+import { readGateStart, readPoint } from "../../../sim/plan/readPoint.ts";
 
 describe("readPoint", () => {
   it.each([
@@ -22,4 +22,17 @@ describe("readPoint", () => {
       expect(fault?.remedy).toBe('write for example "end of stunning"');
     },
   );
+});
+
+describe("readGateStart", () => {
+  it("gives the stage whose start is held back", () => {
+    expect(readGateStart("start of stunning")).toEqual({ value: "stunning", fault: null });
+  });
+
+  it.each(["end of stunning", "arrival", "leaving the line", "stunning", 5, undefined])("refuses %j", (written) => {
+    expect(readGateStart(written)).toMatchObject({
+      value: null,
+      fault: { allowed: '"start of" and the name of a stage', remedy: 'write for example "start of stunning"' },
+    });
+  });
 });

@@ -6,7 +6,7 @@ const JSON_PLAN = Object.freeze({
   name: "p",
   line: [
     { name: "hanging", buffer: 0 },
-    { name: "cut no. 2", removals: [{ as: "condemned", share: 0.1 }] },
+    { name: "cut no. 2", removals: [{ as: "condemned", share: 0.1 }], diversions: [{ to: "trim", share: 0.1 }] },
   ],
   crews: [],
 });
@@ -22,6 +22,7 @@ describe("resolvePath", () => {
     ["line[0].buffer", JSON_PLAN.line[0], "buffer"],
     ["line.hanging", JSON_PLAN.line, 0],
     ['line["cut no. 2"].removals.condemned.share', JSON_PLAN.line[1]!.removals![0], "share"],
+    ['line["cut no. 2"].diversions.trim.share', JSON_PLAN.line[1]!.diversions![0], "share"],
     ["line.hanging.breakdowns", JSON_PLAN.line[0], "breakdowns"],
   ])("finds %s", (path, parent, key) => {
     const { place, fault } = resolved(path);

@@ -8,6 +8,9 @@ function planOf(json: unknown): Plan {
   return plan as Plan;
 }
 
+const NO_UTILITIES = { waterPerHead: 0, waterPerHour: 0, energyPerHead: 0, powerKilowatts: 0 };
+const ALWAYS_2500_G = { family: "constant", value: 2.5 };
+
 const smallest = {
   name: "smallest",
   day: { shifts: [{ name: "day", from: "06:00", to: "14:30" }] },
@@ -26,9 +29,12 @@ describe("a plan that names only what it must", () => {
         shifts: [{ name: "day", fromSeconds: 0, toSeconds: 30600 }],
         breaks: [],
         closing: { rule: "finish" },
+        preStartSeconds: 0,
+        cleaning: null,
+        safeStop: null,
         ceilingSeconds: 172800,
       },
-      supply: { kind: "saturated", heads: 1000 },
+      supply: { kind: "saturated", heads: 1000, liveWeightKg: ALWAYS_2500_G },
       liveHandling: null,
       crews: [],
       line: [
@@ -40,20 +46,33 @@ describe("a plan that names only what it must", () => {
           positions: 1,
           buffer: 0,
           cycleSeconds: { family: "constant", value: 5 },
-          crew: null,
+          weightFactor: null,
+          weights: null,
+          crews: [],
           peoplePerPosition: 1,
           travelSeconds: null,
+          next: null,
+          offLine: false,
           breakdowns: [],
           removals: [],
+          diversions: [],
+          byProducts: [],
+          utilities: NO_UTILITIES,
+          capital: null,
+          settings: [],
         },
       ],
       limits: [],
+      gates: [],
+      vessels: [],
+      money: null,
+      dressing: "",
       targetHeadsPerSecond: null,
     });
   });
 });
 
-describe("a plan that uses every key", () => {
+describe("a plan of a plain line", () => {
   const plan = planOf(samplePlan());
 
   it("counts times from the start of the day, and hours past 24 into the next", () => {
@@ -82,6 +101,9 @@ describe("a plan that uses every key", () => {
         },
       ],
       closing: { rule: "stop hanging", atSeconds: 19.5 * 3600 },
+      preStartSeconds: 0,
+      cleaning: null,
+      safeStop: null,
       ceilingSeconds: 36 * 3600,
     });
   });
@@ -114,47 +136,76 @@ describe("a plan that uses every key", () => {
     });
   });
 
-  it("carries live handling over", () => {
+  it("carries live handling over, the lairage being the places before the feeding", () => {
+    const step = { cratesPerCycle: 1, peoplePerPosition: 1, utilities: NO_UTILITIES, waterReusedShare: 0 };
     expect(plan.liveHandling).toEqual({
-      unloading: {
-        positions: 2,
-        secondsPerCrate: { family: "uniform", min: 10, max: 14 },
-        crew: "hanging",
-        peoplePerPosition: 1,
-        breakdowns: [],
-      },
-      lairageCrates: 120,
-      feeding: {
-        positions: 1,
-        secondsPerCrate: { family: "constant", value: 20 },
-        crew: null,
-        peoplePerPosition: 1,
-        breakdowns: [
-          {
-            name: "roller jam",
-            clock: "running",
-            scope: "position",
-            uptimeSeconds: { family: "exponential", mean: 10800 },
-            repairSeconds: { family: "constant", value: 120 },
-          },
-        ],
-      },
+      way: "hand-slid",
+      toHanging: [
+        {
+          ...step,
+          name: "unloading",
+          places: Number.POSITIVE_INFINITY,
+          positions: 2,
+          secondsPerCycle: { family: "uniform", min: 10, max: 14 },
+          crews: ["hanging"],
+          breakdowns: [],
+        },
+        {
+          ...step,
+          name: "crate sliding",
+          places: 120,
+          positions: 1,
+          secondsPerCycle: { family: "constant", value: 20 },
+          crews: [],
+          breakdowns: [
+            {
+              name: "roller jam",
+              clock: "running",
+              scope: "position",
+              uptimeSeconds: { family: "exponential", mean: 10800 },
+              repairSeconds: { family: "constant", value: 120 },
+              crew: null,
+              headInHand: "resume",
+            },
+          ],
+        },
+      ],
+      back: [],
       cratesAtHanging: 2,
+      fleet: null,
     });
   });
 
   it("gives each crew its people by shift", () => {
     expect(plan.crews).toEqual([
-      { name: "hanging", people: [6, 6], rule: "longest queue" },
-      { name: "skinning", people: [3, 2], rule: "furthest downstream" },
+      {
+        name: "hanging",
+        people: [6, 6],
+        rule: "longest queue",
+        walkSeconds: 0,
+        absentShare: 0,
+        payPerSecond: null,
+      },
+      {
+        name: "skinning",
+        people: [3, 2],
+        rule: "furthest downstream",
+        walkSeconds: 0,
+        absentShare: 0,
+        payPerSecond: null,
+      },
     ]);
   });
 
   it("turns a rate into a constant cycle, null into no limit, and a crew into manual work", () => {
     const [, stunning, bleeding, skinning, chilling] = plan.line;
     expect(stunning).toMatchObject({ cycleSeconds: { family: "constant", value: 5 }, work: "machine" });
-    expect(bleeding).toMatchObject({ kind: "dwell", places: 40, dwellSeconds: { family: "constant", value: 150 } });
-    expect(skinning).toMatchObject({ buffer: Number.POSITIVE_INFINITY, work: "manual", crew: "skinning" });
+    expect(bleeding).toMatchObject({
+      kind: "dwell",
+      places: 40,
+      dwell: { kind: "drawn", seconds: { family: "constant", value: 150 } },
+    });
+    expect(skinning).toMatchObject({ buffer: Number.POSITIVE_INFINITY, work: "manual", crews: ["skinning"] });
     expect(chilling).toMatchObject({ places: Number.POSITIVE_INFINITY });
   });
 
@@ -184,6 +235,7 @@ describe("a plan that uses every key", () => {
       interarrival: { family: "exponential", mean: 6 },
       heads: 10,
       whenFull: "turn away",
+      liveWeightKg: ALWAYS_2500_G,
     });
   });
 });

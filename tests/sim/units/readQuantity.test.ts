@@ -1,12 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
+  conductivity,
   current,
+  density,
+  energy,
+  flow,
   length,
   mass,
   power,
   quantityPattern,
   rate,
+  specificHeat,
   speed,
   temperature,
   time,
@@ -15,7 +20,22 @@ import {
 } from "../../../sim/units/index.ts";
 import { readQuantity } from "../../../sim/units/readQuantity.ts";
 
-const FAMILIES = { time, rate, mass, length, speed, temperature, power, volume, current };
+const FAMILIES = {
+  time,
+  rate,
+  mass,
+  length,
+  speed,
+  temperature,
+  power,
+  energy,
+  volume,
+  flow,
+  current,
+  conductivity,
+  density,
+  specificHeat,
+};
 const SEED = 20261125;
 
 /** Factors: SI Brochure, 9th edition (2019), Tables 4, 7 and 8; the inch: international yard and pound agreement of 1959. */
@@ -52,6 +72,23 @@ const READ: [UnitFamily, string, number][] = [
   [volume, "0.5 m3", 0.5],
   [volume, "0.5 m³", 0.5],
   [volume, "250 mL", 0.00025],
+  [energy, "0.02 kWh", 72_000],
+  [energy, "3.6 MJ", 3_600_000],
+  [energy, "1 Wh", 3600],
+  [energy, "2 kJ", 2000],
+  [energy, "5 J", 5],
+  [flow, "3600 L/h", 0.001],
+  [flow, "60 L/min", 0.001],
+  [flow, "1 L/s", 0.001],
+  [flow, "3.6 m3/h", 0.001],
+  [flow, "3.6 m³/h", 0.001],
+  [flow, "0.001 m3/s", 0.001],
+  [conductivity, "0.48 W/(m K)", 0.48],
+  [density, "1070 kg/m3", 1070],
+  [density, "1.07 kg/L", 1070],
+  [density, "1070 kg/m³", 1070],
+  [specificHeat, "3500 J/(kg K)", 3500],
+  [specificHeat, "3.5 kJ/(kg K)", 3500],
   [current, "400 mA", 0.4],
   [current, "1.2 A", 1.2],
 ];
