@@ -1,4 +1,4 @@
-import { daySource } from "../run/index.ts";
+import { daySource, type TraceKind } from "../run/index.ts";
 import type { OpenJournal } from "../run/journal/index.ts";
 import type { Study } from "../study/index.ts";
 import { BadInput } from "./badInput.ts";
@@ -9,7 +9,7 @@ import { programVersion } from "./programVersion.ts";
 export async function openRunJournal(
   folder: string,
   study: Study,
-  { traces, verify = false, resume = false, overwrite = false }: StudyCommandOptions,
+  { traces, verify = false, resume = false, overwrite = false }: StudyCommandOptions & { traces: TraceKind },
 ): Promise<OpenJournal> {
   const { JournalProblem, openJournal } = await import("../run/journal/index.ts");
   const { makerMark } = await import("../run/wire/index.ts");

@@ -30,9 +30,7 @@ export function tracesOption(): Option {
   return new Option(
     "--traces <kind>",
     "course of each variant's first day: none, bins that lose no peak, or every step",
-  )
-    .choices(["none", "binned", "exact"])
-    .default("binned");
+  ).choices(["none", "binned", "exact"]);
 }
 
 export function verifyOption(): Option {

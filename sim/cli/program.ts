@@ -1,4 +1,5 @@
 import { Argument, Command } from "commander";
+import { MOST_TRACED } from "./mostTraced.ts";
 import {
   concurrencyOption,
   jsonOption,
@@ -67,7 +68,7 @@ function addDay(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .argument("<plan>", "plan file")
     .addOption(seedOption().default("1"))
     .addOption(replicationOption())
-    .addOption(tracesOption())
+    .addOption(tracesOption().default("binned"))
     .addOption(verifyOption())
     .option("--out <folder>", "write report, charts and tables to this folder (default: nothing is written)")
     .addOption(overwriteOption())
@@ -85,7 +86,7 @@ function addStudy(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .argument("<study>", "study file")
     .addOption(seedOption())
     .addOption(replicationsOption())
-    .addOption(tracesOption())
+    .addOption(tracesOption().default(undefined, `"binned", "none" with more than ${MOST_TRACED} variants`))
     .addOption(verifyOption())
     .option("--out <folder>", 'folder to write (default: "runs/" and the study\'s name)')
     .addOption(overwriteOption())

@@ -9,7 +9,7 @@ export function resumeLine(path: string, options: StudyCommandOptions): string {
     value === undefined ? [] : [name, String(value)];
   return commandLine([
     ...["gambrel", "study", path, ...given("--seed", seed), ...given("--replications", replications)],
-    ...given("--traces", traces === "binned" ? undefined : traces),
+    ...given("--traces", traces),
     ...(verify ? ["--verify"] : []),
     ...given("--out", out),
     ...given("--threads", threads),

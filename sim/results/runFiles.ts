@@ -1,15 +1,17 @@
+import { dataDictionary, dictionaryCsv } from "./dataDictionary.ts";
 import { safeFileName } from "./safeFileName.ts";
-import { stableJson } from "./stableJson.ts";
+import { stableJson, stableJsonParts } from "./stableJson.ts";
 import type { StudyResults } from "./studyResults.ts";
 import { summaryCsv } from "./summaryCsv.ts";
 import { tracesCsv } from "./tracesCsv.ts";
 import { valuesCsv } from "./valuesCsv.ts";
+import { valuesParquet } from "./valuesParquet.ts";
 
-/** One file of a run folder; `path` is relative to it, with "/" between folders. */
-export interface RunFile {
-  path: string;
-  text: string;
-}
+/**
+ * One file of a run folder; `path` is relative to it, with "/" between folders. What may be longer than one text can be
+ * comes in parts.
+ */
+export type RunFile = { path: string } & ({ text: string } | { parts: Iterable<string> } | { bytes: Uint8Array });
 
 /** What a run folder is made of besides the results themselves. */
 export interface RunParts {
@@ -22,16 +24,20 @@ export interface RunParts {
   charts: readonly { name: string; svg: string }[];
 }
 
-/** Every file of a run folder, as text; nothing is written here. */
+/** Every file of a run folder; nothing is written here. */
 export function runFiles({ results, plan, studyText, reportHtml, charts }: RunParts): RunFile[] {
   const traces = tracesCsv(results);
+  const dictionary = dataDictionary(results);
   return [
     { path: "plan.json", text: `${JSON.stringify(plan, null, 2)}\n` },
     ...(studyText === null ? [] : [{ path: "study.json", text: studyText }]),
-    { path: "results.json", text: stableJson(results) },
-    { path: "summary.csv", text: summaryCsv(results) },
-    { path: "values.csv", text: valuesCsv(results) },
-    ...(traces === null ? [] : [{ path: "traces.csv", text: traces }]),
+    { path: "results.json", parts: stableJsonParts(results) },
+    { path: "summary.csv", parts: summaryCsv(results) },
+    { path: "values.csv", parts: valuesCsv(results) },
+    { path: "values.parquet", bytes: valuesParquet(results) },
+    ...(traces === null ? [] : [{ path: "traces.csv", parts: traces }]),
+    { path: "data-dictionary.json", text: stableJson(dictionary) },
+    { path: "data-dictionary.csv", text: dictionaryCsv(dictionary) },
     { path: "report.html", text: reportHtml },
     ...chartPaths(charts),
   ];

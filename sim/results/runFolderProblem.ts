@@ -4,7 +4,8 @@ import { cwd } from "node:process";
 
 /** What a run folder holds; with anything else in it, a folder is not ours to replace. */
 const OURS = new Set([
-  ...["plan.json", "study.json", "results.json", "summary.csv", "values.csv", "traces.csv", "report.html", "charts"],
+  ...["plan.json", "study.json", "results.json", "summary.csv", "values.csv", "values.parquet", "traces.csv"],
+  ...["data-dictionary.json", "data-dictionary.csv", "report.html", "charts"],
 ]);
 
 /**

@@ -6,7 +6,39 @@
  * NaN is refused with the path to it: a missing value must be null before it comes here.
  */
 export function stableJson(value: unknown): string {
-  return `${render(value, "", "")}\n`;
+  return [...stableJsonParts(value)].join("");
+}
+
+/**
+ * The same text in parts: results of thousands of variants are longer than one text may be. The lists that an object
+ * holds come element by element, all else in one part.
+ */
+export function* stableJsonParts(value: unknown): Generator<string> {
+  if (typeof value !== "object" || value === null || Array.isArray(value)) {
+    yield `${render(value, "", "")}\n`;
+    return;
+  }
+  const object = value as Record<string, unknown>;
+  const keys = presentKeys(object);
+  yield keys.length === 0 ? "{}" : "{\n";
+  for (const [index, key] of keys.entries()) {
+    yield `  ${JSON.stringify(key)}: `;
+    yield* propertyParts(object[key], key);
+    yield index < keys.length - 1 ? ",\n" : "\n}";
+  }
+  yield "\n";
+}
+
+function* propertyParts(value: unknown, path: string): Generator<string> {
+  if (!Array.isArray(value) || isPlainList(value)) {
+    yield render(value, "  ", path);
+    return;
+  }
+  for (const [index, item] of value.entries()) {
+    yield index === 0 ? "[\n    " : ",\n    ";
+    yield render(item, "    ", `${path}[${index}]`);
+  }
+  yield "\n  ]";
 }
 
 function render(value: unknown, indent: string, path: string): string {
@@ -26,20 +58,27 @@ function renderNumber(value: number, path: string): string {
 function renderList(list: readonly unknown[], indent: string, path: string): string {
   const inner = `${indent}  `;
   const items = list.map((item, index) => render(item, inner, `${path}[${index}]`));
-  const plain = list.every((item) => typeof item !== "object" || item === null);
-  if (plain) return `[${items.join(", ")}]`;
+  if (isPlainList(list)) return `[${items.join(", ")}]`;
   return `[\n${items.map((item) => inner + item).join(",\n")}\n${indent}]`;
 }
 
 function renderObject(object: Record<string, unknown>, indent: string, path: string): string {
   const inner = `${indent}  `;
-  const keys = Object.keys(object)
-    .filter((key) => object[key] !== undefined)
-    .sort();
+  const keys = presentKeys(object);
   if (keys.length === 0) return "{}";
   const lines = keys.map((key) => {
     const where = path === "" ? key : `${path}.${key}`;
     return `${inner}${JSON.stringify(key)}: ${render(object[key], inner, where)}`;
   });
   return `{\n${lines.join(",\n")}\n${indent}}`;
+}
+
+function isPlainList(list: readonly unknown[]): boolean {
+  return list.every((item) => typeof item !== "object" || item === null);
+}
+
+function presentKeys(object: Record<string, unknown>): string[] {
+  return Object.keys(object)
+    .filter((key) => object[key] !== undefined)
+    .sort();
 }

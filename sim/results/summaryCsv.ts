@@ -1,29 +1,62 @@
-import { type Cell, csvText } from "./csvText.ts";
+import type { Factor } from "../study/index.ts";
+import { type Column, column, RESPONSE_COLUMN, UNIT_COLUMN, UNIT_OF_ROW, VARIANT_COLUMN } from "./column.ts";
+import { type Cell, csvParts, headerOf } from "./csvText.ts";
 import type { ResponseInfo, StudyResults, VariantResults } from "./studyResults.ts";
 
-const COLUMNS = [
-  ...["response", "label", "unit", "n", "mean", "low", "high", "sd", "min", "max"],
-  ...["difference", "difference_low", "difference_high", "difference_n", "relative_low", "relative_high", "shown"],
-  "confidence",
+const SHARE = "share of the base case's mean";
+
+/** Columns of summary.csv: one for each factor of the study among them. */
+export function summaryColumns(factors: readonly Factor[]): Column[] {
+  return [VARIANT_COLUMN, ...factors.map(factorColumn), ...FIXED_COLUMNS];
+}
+
+function factorColumn({ name, path }: Factor): Column {
+  const what = path === "" ? "one of its alternatives" : path;
+  return column(`factor: ${name}`, "text", "", `Level of the factor in this variant; it sets ${what}.`);
+}
+
+const FIXED_COLUMNS = [
+  RESPONSE_COLUMN,
+  column("label", "text", "", "The response in words."),
+  UNIT_COLUMN,
+  column("n", "whole number", "observations", "Number of observations with a value that mean and interval rest on."),
+  column("mean", "number", UNIT_OF_ROW, "Estimate of the mean."),
+  column("low", "number", UNIT_OF_ROW, "Lower end of the mean's confidence interval; empty below two observations."),
+  column("high", "number", UNIT_OF_ROW, "Upper end of the mean's confidence interval; empty below two observations."),
+  column("sd", "number", UNIT_OF_ROW, "Standard deviation of the observations; empty below two of them."),
+  column("min", "number", UNIT_OF_ROW, "Least observation."),
+  column("max", "number", UNIT_OF_ROW, "Greatest observation."),
+  column("difference", "number", UNIT_OF_ROW, "Mean paired difference to the base case; empty for the base itself."),
+  column("difference_low", "number", UNIT_OF_ROW, "Lower end of the difference's confidence interval."),
+  column("difference_high", "number", UNIT_OF_ROW, "Upper end of the difference's confidence interval."),
+  column("difference_n", "whole number", "pairs", "Number of pairs that the difference rests on."),
+  column("relative_low", "number", SHARE, "Lower end of the difference's interval, relative to the base case."),
+  column("relative_high", "number", SHARE, "Upper end of the difference's interval, relative to the base case."),
+  column("shown", "yes or no", "", "Whether a difference is shown at the study's confidence; empty for the base."),
+  column("confidence", "number", "probability", "Two-sided confidence of the intervals."),
 ];
 
 /**
- * One row per variant and response: estimate and interval, paired difference to the base case and its interval, and
+ * One row per variant and response, in parts: estimate and interval, paired difference to the base case and its interval, and
  * whether the interval leaves 0 out ("yes", "no"; empty for the base and where there is nothing to compare).
  * One column per factor of the study holds its level in this variant.
  */
-export function summaryCsv(results: StudyResults): string {
-  const header = ["variant", ...results.factors.map((factor) => `factor: ${factor.name}`), ...COLUMNS];
-  const rows = results.variants.flatMap((variant) =>
-    results.responses.map((response) => [
-      variant.name,
-      ...levelsOf(results, variant),
-      ...estimateCells(variant, response),
-      ...differenceCells(variant, response),
-      results.study.confidence,
-    ]),
-  );
-  return csvText(header, rows);
+export function summaryCsv(results: StudyResults): Generator<string> {
+  return csvParts(headerOf(summaryColumns(results.factors)), rows(results));
+}
+
+function* rows(results: StudyResults): Generator<Cell[]> {
+  for (const variant of results.variants) {
+    for (const response of results.responses) {
+      yield [
+        variant.name,
+        ...levelsOf(results, variant),
+        ...estimateCells(variant, response),
+        ...differenceCells(variant, response),
+        results.study.confidence,
+      ];
+    }
+  }
 }
 
 function levelsOf(results: StudyResults, variant: VariantResults): Cell[] {

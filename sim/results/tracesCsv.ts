@@ -1,18 +1,36 @@
 import { STATES, type StateTrace, type StepTrace, type Traces } from "../engine/index.ts";
-import { type Cell, csvText } from "./csvText.ts";
+import { column, VARIANT_COLUMN } from "./column.ts";
+import { type Cell, csvParts, headerOf } from "./csvText.ts";
 import type { StudyResults } from "./studyResults.ts";
 
-const HEADER = ["variant", "kind", "trace", "state", "time_s", "bin_s", "value", "low", "high", "mean"];
+const AMOUNT = "heads; crates for a step of live handling; position-seconds in rows of kind state";
+
+export const TRACES_COLUMNS = [
+  VARIANT_COLUMN,
+  column("kind", "text", "", "queue (before or in a stage), wip (in a section), out, arrived, or state."),
+  column("trace", "text", "", "The stage or section."),
+  column("state", "text", "", "What the positions were doing; in rows of kind state only."),
+  column("time_s", "number", "s after day start", "Time of a step, or of the beginning of a bin."),
+  column("bin_s", "number", "s", "Length of the bin; empty for a step."),
+  column("value", "number", AMOUNT, "Value from this step on; in rows of kind state, position-seconds in the bin."),
+  column("low", "number", AMOUNT, "Least value in the bin."),
+  column("high", "number", AMOUNT, "Greatest value in the bin."),
+  column("mean", "number", AMOUNT, "Time average over the bin."),
+];
 
 /**
- * The traces of each variant's first day in long form. `time_s`: seconds after the day's start, of a step or of the
+ * The traces of each variant's first day in long form, in parts. `time_s`: seconds after the day's start, of a step or of the
  * beginning of a bin of `bin_s` seconds. A step (exact trace) has `value`; a bin has `low`, `high` and `mean`; a row of
  * kind "state" has the position-seconds spent in `state` during the bin as its `value` (rows of 0 are left out). Null
  * when no day has traces.
  */
-export function tracesCsv(results: StudyResults): string | null {
-  const rows = results.variants.flatMap(({ name, day }) => (day.traces === null ? [] : traceRows(name, day.traces)));
-  return rows.length === 0 ? null : csvText(HEADER, rows);
+export function tracesCsv(results: StudyResults): Generator<string> | null {
+  const traced = results.variants.some(({ day }) => day.traces !== null);
+  return traced ? csvParts(headerOf(TRACES_COLUMNS), rows(results)) : null;
+}
+
+function* rows(results: StudyResults): Generator<Cell[]> {
+  for (const { name, day } of results.variants) if (day.traces !== null) yield* traceRows(name, day.traces);
 }
 
 function traceRows(variant: string, traces: Traces): Cell[][] {

@@ -1,4 +1,14 @@
-import { existsSync, mkdirSync, realpathSync, renameSync, rmdirSync, rmSync, writeFileSync } from "node:fs";
+import {
+  closeSync,
+  existsSync,
+  mkdirSync,
+  openSync,
+  realpathSync,
+  renameSync,
+  rmdirSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
 import type { RunFile } from "./runFiles.ts";
 import { runFolderProblem } from "./runFolderProblem.ts";
@@ -34,10 +44,20 @@ export function writeRunFolder(folder: string, files: readonly RunFile[], overwr
 }
 
 function writeFiles(folder: string, files: readonly RunFile[]): void {
-  for (const { path, text } of files) {
-    const file = join(folder, path);
-    mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(file, text, { flag: "wx" });
+  for (const file of files) {
+    const path = join(folder, file.path);
+    mkdirSync(dirname(path), { recursive: true });
+    if ("parts" in file) writeParts(path, file.parts);
+    else writeFileSync(path, "text" in file ? file.text : file.bytes, { flag: "wx" });
+  }
+}
+
+function writeParts(path: string, parts: Iterable<string>): void {
+  const opened = openSync(path, "wx");
+  try {
+    for (const part of parts) writeFileSync(opened, part);
+  } finally {
+    closeSync(opened);
   }
 }
 

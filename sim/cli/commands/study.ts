@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { type StudyResults, safeFileName, stableJson } from "../../results/index.ts";
+import { type StudyResults, safeFileName, stableJsonParts } from "../../results/index.ts";
 import type { DayJournal, TraceKind } from "../../run/index.ts";
 import type { Study } from "../../study/index.ts";
 import { BadInput } from "../badInput.ts";
@@ -8,6 +8,7 @@ import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
 import { readInputFile } from "../inputFile.ts";
 import { loadStudy } from "../loadStudy.ts";
+import { MOST_TRACED } from "../mostTraced.ts";
 import { openRunJournal } from "../openRunJournal.ts";
 import { programVersion } from "../programVersion.ts";
 import { resumeLine } from "../resumeLine.ts";
@@ -19,7 +20,8 @@ import { Stopped } from "../untilInterrupted.ts";
 export interface StudyCommandOptions {
   seed?: string;
   replications?: number;
-  traces: TraceKind;
+  /** "binned" when left out, "none" with more than `MOST_TRACED` variants. */
+  traces?: TraceKind;
   verify?: boolean;
   out?: string;
   overwrite?: boolean;
@@ -32,7 +34,7 @@ export interface StudyCommandOptions {
 /** Runs a study; writes its folder unless only data on standard output is wanted. */
 export async function studyCommand(terminal: Terminal, path: string, options: StudyCommandOptions): Promise<void> {
   const results = await runStudyFile(terminal, path, options);
-  if (options.json) terminal.data(stableJson(results));
+  if (options.json) for (const part of stableJsonParts(results)) terminal.data(part);
 }
 
 /** The whole way from a study file to its folder and the words on the terminal. */
@@ -69,7 +71,7 @@ function simulation(terminal: Terminal, path: string, study: Study, options: Stu
     terminal.say(study.question);
     const days = study.variants.length * study.replications;
     return simulateStudy(terminal, study, {
-      traces: options.traces,
+      traces: tracesOf(study, options),
       check: options.verify ?? false,
       gambrel,
       command: repeatLine(path, study),
@@ -95,7 +97,7 @@ async function runInto(terminal: Terminal, folder: string, parts: RunParts): Pro
   // Loaded before the run, so that a folder that cannot be written costs no time.
   const writer = await import("../writeRun.ts");
   writer.checkRunFolder(folder, overwrite);
-  const journal = await openRunJournal(folder, study, options);
+  const journal = await openRunJournal(folder, study, { ...options, traces: tracesOf(study, options) });
   try {
     const results = await simulate(journal);
     writer.writeRun(folder, { results, plan: basePlan, studyText }, overwrite);
@@ -110,6 +112,10 @@ async function runInto(terminal: Terminal, folder: string, parts: RunParts): Pro
     terminal.say(kept);
     throw error;
   }
+}
+
+function tracesOf({ variants }: Study, { traces }: StudyCommandOptions): TraceKind {
+  return traces ?? (variants.length > MOST_TRACED ? "none" : "binned");
 }
 
 function changed(study: Study, { seed, replications }: StudyCommandOptions): Study {

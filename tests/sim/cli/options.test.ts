@@ -1,6 +1,16 @@
 import { Command } from "commander";
 import { describe, expect, it } from "vitest";
-import { replicationOption, replicationsOption, seedOption, tracesOption } from "../../../sim/cli/options.ts";
+import {
+  concurrencyOption,
+  lostAfterOption,
+  queueOption,
+  replicationOption,
+  replicationsOption,
+  resumeOption,
+  seedOption,
+  threadsOption,
+  tracesOption,
+} from "../../../sim/cli/options.ts";
 
 function parse(...args: string[]): Record<string, unknown> {
   const command = new Command().exitOverride().configureOutput({ writeErr: () => {} });
@@ -11,8 +21,8 @@ function parse(...args: string[]): Record<string, unknown> {
 }
 
 describe("options", () => {
-  it("leave seed and replications to the study unless they are given", () => {
-    expect(parse()).toEqual({ replication: 0, traces: "binned" });
+  it("leave seed, replications and traces to the study unless they are given", () => {
+    expect(parse()).toEqual({ replication: 0 });
   });
 
   it("take a seed as text, digits included", () => {
@@ -26,5 +36,44 @@ describe("options", () => {
   it("count a single replication from 0", () => {
     expect(parse("--replication", "0").replication).toBe(0);
     expect(() => parse("--replication", "-1")).toThrow();
+  });
+
+  it("count threads from 1 to 512, a worker's too", () => {
+    const parseThreads = (...args: string[]) =>
+      new Command()
+        .exitOverride()
+        .configureOutput({ writeErr: () => {} })
+        .addOption(threadsOption())
+        .addOption(concurrencyOption())
+        .addOption(lostAfterOption())
+        .addOption(resumeOption())
+        .parse(args, { from: "user" })
+        .opts();
+    expect(parseThreads("--threads", "512", "--concurrency", "3")).toEqual({
+      threads: 512,
+      concurrency: 3,
+      lostAfter: 30,
+    });
+    for (const args of [
+      ["--threads", "0"],
+      ["--threads", "513"],
+      ["--concurrency", "two"],
+      ["--lost-after", "0"],
+    ]) {
+      expect(() => parseThreads(...args)).toThrow();
+    }
+  });
+
+  it("take the address of a queue, with or without TLS, and nothing else", () => {
+    const address = (text: string) =>
+      new Command()
+        .exitOverride()
+        .configureOutput({ writeErr: () => {} })
+        .addOption(queueOption())
+        .parse(["--queue", text], { from: "user" })
+        .opts().queue;
+    for (const sound of ["redis://h", "rediss://u:p@h:6380/2", "redis://[::1]:6379"])
+      expect(address(sound)).toBe(sound);
+    for (const bad of ["h:6379", "http://h", "redis://", "redis://h:port", ""]) expect(() => address(bad)).toThrow();
   });
 });

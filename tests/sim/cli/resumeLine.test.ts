@@ -2,7 +2,7 @@ import { expect, it } from "vitest";
 import { resumeLine } from "../../../sim/cli/resumeLine.ts";
 
 it("repeats what was given, and nothing else, with --resume", () => {
-  expect(resumeLine("a b.json", { traces: "binned" })).toBe("gambrel study 'a b.json' --resume");
+  expect(resumeLine("a b.json", {})).toBe("gambrel study 'a b.json' --resume");
   const all = {
     seed: "x y",
     replications: 3,
@@ -18,7 +18,7 @@ it("repeats what was given, and nothing else, with --resume", () => {
 });
 
 it("leaves the password of a queue out", () => {
-  expect(resumeLine("s.json", { traces: "binned", queue: "redis://u:secret@h:1" })).toBe(
+  expect(resumeLine("s.json", { queue: "redis://u:secret@h:1" })).toBe(
     "gambrel study s.json --queue redis://u@h:1 --resume",
   );
 });

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { csvText } from "../../../sim/results/csvText.ts";
+import { csvParts, csvText } from "../../../sim/results/csvText.ts";
 
 it.each(["=1+1", "+1 person", "-2", "@sum", "\tx", "\rx"])(
   "puts an apostrophe before %j, which a spreadsheet would run",
@@ -18,4 +18,16 @@ it("writes no value as an empty cell, never as 0", () => {
 
 it("quotes commas, quotes and line breaks after RFC 4180", () => {
   expect(csvText(["a"], [['one, "two"\nthree']])).toBe('a\n"one, ""two""\nthree"\n');
+});
+
+it("comes in parts of many rows that make up the whole", () => {
+  const rows = Array.from({ length: 4500 }, (_, i) => [i, "x"]);
+  const parts = [...csvParts(["n", "t"], rows)];
+  expect(parts.length).toBeGreaterThan(1);
+  expect(parts.join("")).toBe(csvText(["n", "t"], rows));
+  expect(parts.join("")).toBe(`n,t\n${rows.map((row) => `${row.join(",")}\n`).join("")}`);
+});
+
+it("is its header alone where there are no rows", () => {
+  expect(csvText(["a", "b"], [])).toBe("a,b\n");
 });

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { stableJson } from "../../../sim/results/index.ts";
+import { stableJson, stableJsonParts } from "../../../sim/results/index.ts";
 import { handMadeResults } from "../../support/handMadeResults.ts";
 
 it("writes the same text whatever the order in which keys were set", () => {
@@ -31,3 +31,16 @@ it("writes whole results as JSON that reads back, but for places without limit",
   expect(back).toEqual(JSON.parse(JSON.stringify(results)));
   expect(back.variants[0].day.stages[0].places).toBeNull();
 });
+
+it("comes in parts, one for each variant, that make up the whole", () => {
+  const results = handMadeResults();
+  const parts = [...stableJsonParts(results)];
+  expect(parts.join("")).toBe(stableJson(results));
+  const longest = Math.max(...parts.map((part) => part.length));
+  expect(longest).toBe(Math.max(...results.variants.map((variant) => asPart(variant).length)));
+});
+
+/** A variant as it stands in the list of them, four blanks further in than by itself. */
+function asPart(variant: unknown): string {
+  return stableJson(variant).trimEnd().replaceAll("\n", "\n    ");
+}

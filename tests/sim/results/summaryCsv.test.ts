@@ -4,7 +4,7 @@ import { summaryCsv } from "../../../sim/results/summaryCsv.ts";
 import { handMadeResults } from "../../support/handMadeResults.ts";
 
 describe("summaryCsv", () => {
-  const rows = csvParse(summaryCsv(handMadeResults()));
+  const rows = csvParse([...summaryCsv(handMadeResults())].join(""));
 
   it("has one row per variant and response", () => {
     expect(rows.map((row) => `${row.variant} ${row.response}`)).toEqual([

@@ -4,7 +4,7 @@ import { tracesCsv } from "../../../sim/results/tracesCsv.ts";
 import { handMadeResults } from "../../support/handMadeResults.ts";
 
 it("writes bins with low, high and mean, steps with a value, states with position-seconds", () => {
-  const rows = csvParse(tracesCsv(handMadeResults())!).filter((row) => row.variant === "base");
+  const rows = csvParse([...tracesCsv(handMadeResults())!].join("")).filter((row) => row.variant === "base");
   expect(rows.filter((row) => row.kind === "queue")).toMatchObject([
     { trace: "skinning", time_s: "0", bin_s: "60", low: "0", high: "2", mean: "1", value: "" },
     { trace: "skinning", time_s: "60", bin_s: "60", low: "1", high: "5", mean: "3.5", value: "" },

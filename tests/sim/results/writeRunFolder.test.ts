@@ -17,6 +17,35 @@ describe("writeRunFolder", () => {
     expect(readFileSync(join(top, "runs", "one", "charts", "a.svg"), "utf8")).toBe("<svg/>");
   });
 
+  it("writes text, text in parts and bytes", () => {
+    const top = temporaryFolder();
+    const parts = (function* () {
+      yield "é";
+      yield "b\n";
+    })();
+    writeRunFolder(
+      join(top, "one"),
+      [
+        { path: "a.csv", parts },
+        { path: "b.parquet", bytes: new Uint8Array([0, 255]) },
+      ],
+      false,
+      "m",
+    );
+    expect(readFileSync(join(top, "one", "a.csv"), "utf8")).toBe("éb\n");
+    expect([...readFileSync(join(top, "one", "b.parquet"))]).toEqual([0, 255]);
+  });
+
+  it("takes away what it wrote when the parts of a file break off", () => {
+    const top = temporaryFolder();
+    const parts = (function* () {
+      yield "half";
+      throw new Error("broken");
+    })();
+    expect(() => writeRunFolder(join(top, "one"), [{ path: "a.csv", parts }], false, "m")).toThrow("broken");
+    expect(readdirSync(top)).toEqual([]);
+  });
+
   it("takes an empty folder", () => {
     const top = temporaryFolder();
     mkdirSync(join(top, "one"));

@@ -6,7 +6,15 @@ import { runCli } from "../../../support/runCli.ts";
 
 /** Starting the program and loading the report take most of a second each time. */
 const PATIENCE = { timeout: 60_000 };
-const RUN_FILES = ["charts", "plan.json", "report.html", "results.json", "study.json"];
+const RUN_FILES = [
+  "charts",
+  "data-dictionary.csv",
+  "data-dictionary.json",
+  "plan.json",
+  "report.html",
+  "results.json",
+  "study.json",
+];
 
 describe("gambrel study", PATIENCE, () => {
   it("writes a folder named after the study and says what it found, with intervals", async () => {
@@ -19,6 +27,7 @@ describe("gambrel study", PATIENCE, () => {
       "summary.csv",
       "traces.csv",
       "values.csv",
+      "values.parquet",
     ]);
     expect(err).toMatch(/\+1 person +[\d.]+ carcasses\/h +\([\d.]+ to [\d.]+ carcasses\/h\)/);
     expect(err).toMatch(/95 % interval \+[\d.]+ to \+[\d.]+ carcasses\/h, 5 paired replications/);

@@ -1,0 +1,19 @@
+/** What stands in a column of a table. */
+export interface Column {
+  name: string;
+  type: "text" | "number" | "whole number" | "yes or no";
+  /** "" where there is none; "as the column unit says" where it changes from row to row. */
+  unit: string;
+  description: string;
+}
+
+/** One row's worth of a description: name, type, unit, description. */
+export function column(name: string, type: Column["type"], unit: string, description: string): Column {
+  return { name, type, unit, description };
+}
+
+export const UNIT_OF_ROW = "as the column unit says";
+
+export const RESPONSE_COLUMN = column("response", "text", "", "Key of the response; the dictionary lists them all.");
+export const UNIT_COLUMN = column("unit", "text", "", "Unit of the response's values in this row.");
+export const VARIANT_COLUMN = column("variant", "text", "", "Name of the variant; the first one is the base case.");

@@ -1,0 +1,62 @@
+import { type Column, column } from "./column.ts";
+import { csvText, headerOf } from "./csvText.ts";
+import type { ResponseInfo, StudyResults } from "./studyResults.ts";
+import { summaryColumns } from "./summaryCsv.ts";
+import { TRACES_COLUMNS } from "./tracesCsv.ts";
+import { VALUES_COLUMNS } from "./valuesCsv.ts";
+
+/** What every column of every table of a run holds, and what every response means. */
+export interface DataDictionary {
+  tables: { file: string; row: string; columns: Column[] }[];
+  responses: { key: string; unit: string; description: string }[];
+}
+
+/** Made from the columns that the tables are written with, so that the two cannot disagree. */
+export function dataDictionary(results: StudyResults): DataDictionary {
+  const value = "one value: of one variant, one day (replication), one response";
+  const traced = results.variants.some(({ day }) => day.traces !== null);
+  return {
+    tables: [
+      { file: "summary.csv", row: "one variant and response", columns: summaryColumns(results.factors) },
+      { file: "values.csv", row: value, columns: VALUES_COLUMNS },
+      { file: "values.parquet", row: value, columns: VALUES_COLUMNS },
+      ...(traced ? [{ file: "traces.csv", row: TRACE_ROW, columns: TRACES_COLUMNS }] : []),
+      { file: "data-dictionary.csv", row: "one column of a table, or one response", columns: DICTIONARY_COLUMNS },
+    ],
+    responses: results.responses.map((info) => ({ key: info.key, unit: info.unit, description: responseWords(info) })),
+  };
+}
+
+const TRACE_ROW = "one step or one bin of a trace of a variant's first day (replication 0)";
+
+const DICTIONARY_COLUMNS = [
+  column("file", "text", "", "The table that the row is about."),
+  column("column", "text", "", "Its column."),
+  column("response", "text", "", "The response that the row is about; empty in rows about a column as a whole."),
+  column("type", "text", "", "What a cell holds: text, number, whole number, yes or no."),
+  column("unit", "text", "", "Unit of the numbers; empty where there is none."),
+  column("description", "text", "", "What it means."),
+];
+
+/** The dictionary as a table: first every column of every table, then every response as a value of values.csv. */
+export function dictionaryCsv({ tables, responses }: DataDictionary): string {
+  return csvText(headerOf(DICTIONARY_COLUMNS), [
+    ...tables.flatMap(({ file, columns }) =>
+      columns.map(({ name, type, unit, description }) => [file, name, null, type, unit, description]),
+    ),
+    ...responses.map(({ key, unit, description }) => ["values.csv", "value", key, "number", unit, description]),
+  ]);
+}
+
+const FORMATS: Record<ResponseInfo["format"], string> = {
+  number: "",
+  clock: "a time of day, as seconds after the day's start",
+  share: "a share from 0 to 1",
+  duration: "a length of time",
+};
+
+function responseWords({ label, format, better }: ResponseInfo): string {
+  const wanted = better === null ? "" : `${better} is better`;
+  const more = [FORMATS[format], wanted].filter((words) => words !== "").join("; ");
+  return more === "" ? label : `${label} (${more})`;
+}
