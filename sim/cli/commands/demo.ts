@@ -1,4 +1,4 @@
-import { existsSync, readdirSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { join, relative } from "node:path";
 import { cwd } from "node:process";
 import { type StudyResults, stableJson } from "../../results/index.ts";
@@ -32,10 +32,13 @@ export async function demoCommand(terminal: Terminal, options: DemoOptions): Pro
   if (json) terminal.data(stableJson(all));
 }
 
+/** One study for each kind of user: process engineer, trainer, planner. */
+const EXAMPLES = ["buffers.json", "moving-bottleneck.json", "one-more-operator.json"];
+
 function studyFiles(folder: string): string[] {
-  const names = existsSync(folder) ? readdirSync(folder).filter((name) => name.endsWith(".json")) : [];
-  if (names.length === 0) throw new Error(`${folder}: no example study is there; is the installation whole?`);
-  return names.sort();
+  const missing = EXAMPLES.filter((name) => !existsSync(join(folder, name)));
+  if (missing.length > 0) throw new Error(`${folder}: ${missing.join(", ")} is not there; is the installation whole?`);
+  return EXAMPLES;
 }
 
 /** Short where the program lies in or below the user's folder, so that the report's "how to repeat" reads well. */
