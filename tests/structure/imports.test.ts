@@ -14,7 +14,7 @@ const SIM: Record<string, string[]> = {
   line: ["random", "chilling", "plan"],
   engine: ["random", "plan", "line"],
   observations: ["units", "random", "plan", "line", "engine"],
-  statistics: ["units", "observations"],
+  statistics: ["units", "random", "study", "observations"],
   results: ["units", "plan", "study", "engine", "observations", "statistics"],
   run: ["units", "random", "plan", "study", "line", "engine", "observations", "statistics", "results"],
   cli: ["units", "random", "plan", "study", "line", "engine", "observations", "statistics", "results", "run"],

@@ -1,0 +1,41 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { dirname, join, resolve } from "node:path";
+import { describe, expect, it } from "vitest";
+import { runDay } from "../../sim/engine/index.ts";
+import { compileLine } from "../../sim/line/index.ts";
+import { formatFault, readPlan } from "../../sim/plan/index.ts";
+import { relativeError } from "../support/relativeError.ts";
+
+const FOLDER = resolve(import.meta.dirname, "../../experiments/plans");
+const FILES = readdirSync(FOLDER, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".json"));
+
+function read(name: string) {
+  const path = join(FOLDER, name);
+  const readText = (other: string) => readFileSync(join(dirname(path), other), "utf8");
+  return readPlan(JSON.parse(readFileSync(path, "utf8")), { readText });
+}
+
+describe("every plan in experiments/", () => {
+  it("is there", () => {
+    expect(FILES.length).toBeGreaterThan(15);
+  });
+
+  for (const name of FILES) {
+    it(`${name} is sound, says that it is invented, and names the source of every limit`, () => {
+      const { plan, faults } = read(name);
+      expect(faults.map(formatFault)).toEqual([]);
+      expect(plan!.sources[0]).toMatchObject({ path: "", kind: "invented" });
+      for (const limit of plan!.limits) expect(limit.source.length).toBeGreaterThan(20);
+    });
+
+    it(`${name} runs to its end with heads, crates, people and kilograms conserved at every event`, () => {
+      const { plan } = read(name);
+      const day = runDay(compileLine(plan!), { seed: "experiments", replication: 0, check: true });
+      expect(day.status).toBe("finished");
+      expect(day.heads.out.carcass).toBeGreaterThan(400);
+      const sum = (masses: Record<string, number>) => Object.values(masses).reduce((total, kg) => total + kg, 0);
+      const { liveKg, byProductsKg, outKg, onLineKg } = day.masses;
+      expect(relativeError(sum(byProductsKg) + sum(outKg) + onLineKg, liveKg)).toBeLessThan(1e-9);
+    });
+  }
+});
