@@ -1,0 +1,24 @@
+import { describe, expect, it } from "vitest";
+import { usualResponses } from "../../../sim/observations/index.ts";
+import { daySource } from "../../../sim/run/index.ts";
+import { readSmallPlan } from "../../support/readSmallPlan.ts";
+import { threeVariants } from "../../support/threeVariants.ts";
+
+describe("daySource", () => {
+  it("keeps what the study asks for, in its order, and whether a day ended by itself", () => {
+    expect(daySource(threeVariants(), "none", false).keys).toEqual(["headsPerHour", "carcasses", "unfinished"]);
+    const asked = threeVariants({ responses: ["unfinished", "finish"] });
+    expect(daySource(asked, "none", false).keys).toEqual(["unfinished", "finish"]);
+  });
+
+  it("keeps the usual responses when the study asks for none", () => {
+    const { keys } = daySource(threeVariants({ responses: [] }), "none", false);
+    expect(keys).toEqual([...new Set([...usualResponses(readSmallPlan()), "unfinished"])]);
+  });
+
+  it("is plain data that goes to another thread as it is", () => {
+    const source = daySource(threeVariants(), "exact", true);
+    expect(structuredClone(source)).toEqual(source);
+    expect(source).toMatchObject({ seed: "seed", traces: "exact", check: true });
+  });
+});
