@@ -6,6 +6,7 @@ import { chains } from "./chains.ts";
 import { crateHandling } from "./crateHandling.ts";
 import { dwells } from "./dwells.ts";
 import { enoughPeople } from "./enoughPeople.ts";
+import { hanging } from "./hanging.ts";
 import { limitOrder } from "./limitOrder.ts";
 import { oneCurrency } from "./oneCurrency.ts";
 import { references } from "./references.ts";
@@ -26,6 +27,7 @@ const RULES = [
   stationWork,
   dwells,
   chains,
+  hanging,
   byProductShares,
   vesselFilling,
   supplyHandling,

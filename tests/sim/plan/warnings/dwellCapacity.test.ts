@@ -51,12 +51,15 @@ describe("a dwell with too few places", () => {
     expect(wholeWarnings((plan) => Object.assign(stageOf(plan, "bleeding"), change))).toEqual([]);
   });
 
-  it("is not warned of where nothing says how many heads come", () => {
+  it("is not warned of where the slowest station sends no more than it takes", () => {
     const warnings = wholeWarnings((plan) => {
       Object.assign(plan, { target: null, sources: [], limits: [], gates: [], vessels: [] });
       plan.day = { start: "05:00", shifts: plan.day.shifts };
       plan.money = { currency: "EUR" };
-      plan.line = [{ name: "hall", kind: "dwell", places: 1, dwell: "1 h" }];
+      plan.line = [
+        { name: "hanging", kind: "station", cycle: "2 h" },
+        { name: "hall", kind: "dwell", places: 1, dwell: "1 h" },
+      ];
     });
     expect(warnings).toEqual([]);
   });
