@@ -180,10 +180,7 @@ interface Time {
 /** Takes the day one instant at a time and notes when a crew or a machine of the stretch (every stage but trim) is away. */
 function awayTimes(plan: Plan, day: DayState): Time[] {
   const stages = plan.line.filter((stage) => !stage.offLine);
-  const names = stages.flatMap((stage) =>
-    stage.kind === "dwell" ? [] : stage.kind === "chain" ? stage.stations : [stage],
-  );
-  const working = new Set(names.flatMap((stage) => stage.crews));
+  const working = new Set(stages.flatMap(crewsOf));
   const times: Time[] = [];
   let since: number | null = null;
   for (let status = "running"; status === "running" && day.now < plan.day.ceilingSeconds; ) {
@@ -196,6 +193,11 @@ function awayTimes(plan: Plan, day: DayState): Time[] {
     if (!isAway) since = null;
   }
   return since === null ? times : [...times, { from: since, to: day.now }];
+}
+
+function crewsOf(stage: Stage): string[] {
+  if (stage.kind === "dwell") return [];
+  return stage.kind === "chain" ? stage.stations.flatMap((each) => each.crews) : stage.crews;
 }
 
 /** By head: from the start of the first stage to the end of the last one, or to leaving the line before it. */

@@ -1,0 +1,31 @@
+import { describe, expect, it } from "vitest";
+import { chillingCurve } from "../../../sim/line/chillingCurve.ts";
+import { steps } from "../../../sim/line/index.ts";
+import { dwell, planOf, saturated, station } from "../../support/plans.ts";
+
+const chilling = {
+  startCelsius: 38,
+  airCelsius: 2,
+  coreCelsius: 7,
+  airMetresPerSecond: 1.5,
+  carcassLengthMetres: 0.4,
+  carcassShare: 0.55,
+  conductivity: 0.47,
+  density: 1060,
+  specificHeat: 3500,
+};
+
+describe("chillingCurve", () => {
+  it("is there for a computed dwell only, and the same object for the same figures", () => {
+    const chiller = (name: string, airCelsius: number) => ({
+      ...dwell(name, 1, 9),
+      dwell: { kind: "chilling" as const, chilling: { ...chilling, airCelsius } },
+    });
+    const line = [station("a", 1), dwell("bleed", 1, 9), chiller("c", 2), chiller("d", 2), chiller("e", 3)];
+    const curves = steps(planOf(saturated(1), line)).map(chillingCurve);
+    expect(curves.slice(0, 2)).toEqual([null, null]);
+    expect(curves[3]).toBe(curves[2]);
+    expect(curves[4]).not.toBe(curves[2]);
+    expect(curves[4]!.seconds[0]!).toBeGreaterThan(curves[2]!.seconds[0]!);
+  });
+});
