@@ -70,7 +70,7 @@ describe("crates on their way back", () => {
     expect(record.loads.map((each) => each.leftSeconds)).toEqual([22, 32]);
   });
 
-  it("wait for a lorry that is still being unloaded", () => {
+  it("that come off slowly keep their lorry until the last of them is clean", () => {
     // The second crate leaves the lorry at 21 only; the first was clean at 14: crate 2 is empty at 22, clean at 24.
     const steps = [crateStep("unloading", 10.5), crateStep("feeding", 1)];
     const record = day([load("lorry", 0, 2, 1)], handling(steps, [crateStep("washer", 2)]), 1);

@@ -13,11 +13,11 @@ function tank(capacityKg: number, emptyAtKg: number, emptyingSeconds: number, ch
 
 describe("a vessel", () => {
   it("is emptied at its mark, and what runs in meanwhile stays", () => {
-    // One kilogram at 11, 21, 31, 41, 51. Two at 21: emptying 21-36 takes those two away; one ran in at 31, so that the
-    // mark is reached again at 41; the third is in at 51.
+    // One kilogram at 11, 21, ... 61. Two at 21: emptying 21-36 takes those two away; the one of 31 stays, so that the mark
+    // is reached again at 41 (were it lost, at 51) and that emptying is over at 56, before the day is.
     const line = [station("a", 1, { byProducts })];
-    const day = runChecked(planOf(stream(constant(10), 5), line, { vessels: [tank(4, 2, 15)] }));
-    expect(day.vessels[0]).toEqual({ name: "tank", emptied: 1, maxKg: 3, spilledKg: 0, fullSeconds: 0 });
+    const day = runChecked(planOf(stream(constant(10), 6), line, { vessels: [tank(4, 2, 15)] }));
+    expect(day.vessels[0]).toEqual({ name: "tank", emptied: 2, maxKg: 3, spilledKg: 0, fullSeconds: 0 });
   });
 
   it("that is full stops the stage that feeds it until it is empty", () => {
