@@ -1,33 +1,18 @@
 import { describe, it } from "vitest";
-import type { CrateStep, LiveHandling, Load, Plan } from "../../sim/plan/index.ts";
+import type { LiveHandling, Load, Plan } from "../../sim/plan/index.ts";
 import { uniformStream } from "../../sim/random/index.ts";
 import { presentWithBulks } from "../oracle/queueFormulas.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
-import { constant, exponential, planOf, station } from "../support/plans.ts";
+import { constant, crateStep, exponential, planOf, station } from "../support/plans.ts";
 import { replicate, stateShare } from "../support/replicate.ts";
 import { BATCH_ARRIVALS } from "./register/batchArrivals.ts";
 
 const checks = new OutsideChecks(BATCH_ARRIVALS);
 
-/** A step that keeps no crate waiting. */
-function atOnce(name: string): CrateStep {
-  return {
-    name,
-    places: 1e9,
-    cratesPerCycle: 1,
-    positions: 1,
-    secondsPerCycle: constant(0),
-    utilities: { waterPerHead: 0, waterPerHour: 0, energyPerHead: 0, powerKilowatts: 0 },
-    waterReusedShare: 0,
-    crews: [],
-    peoplePerPosition: 0,
-    breakdowns: [],
-  };
-}
-
 const handling: LiveHandling = {
   way: "hand-slid",
-  toHanging: [atOnce("unloading"), atOnce("crate feeding")],
+  // Steps that keep no crate waiting.
+  toHanging: [crateStep("unloading", 0), crateStep("crate feeding", 0)],
   back: [],
   cratesAtHanging: 1e9,
   fleet: null,

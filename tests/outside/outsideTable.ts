@@ -23,8 +23,9 @@ t(0.9995, n - 1) standard errors of the exact value and at the same time its sta
 shares: the bound stands beside the check). Comparisons of shape and frequency pass at the same level. So one comparison of a
 faultless program fails with probability ${FALSE_ALARM}, and the whole suite, over all seeds it could have, with probability about
 ${any} % (${(simulated * FALSE_ALARM).toFixed(2)} false alarms expected; fewer, as many comparisons share their days). Nobody chose the seeds: each is the name of
-its row and case, so what passes once passes always. A check that fails is looked into with other seeds and longer runs, and is never
-made to pass by another seed. That happened once (row 4.3; the reason stands beside it).`;
+its row and case, so what passes once passes always. A check that fails is looked into with further
+replications and other seeds, and is never made to pass by another seed: if it was chance, the row runs twice as many
+replications, the unlucky ones among them. That happened twice (rows 2.11 and 4.3; the figures stand beside them).`;
 }
 
 function section({ file, about, rows }: (typeof REGISTER)[number]): string {

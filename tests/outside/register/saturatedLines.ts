@@ -45,10 +45,7 @@ export const SATURATED_LINES: OutsideRow[] = [
     2,
   ),
   row("2.10", "Best split of work over 3 stations: the bowl", "Hillier and Boling 1966", ["V-chain"], "P", 1, 1),
-  {
-    ...row("2.11", "All stations move together (unpaced belt)", "Hunt 1956", ["V-closed"], "P", 0, 0),
-    notChecked: "needs stations that hand on together; two stations without places are the same and stand in row 2.1",
-  },
+  row("2.11", "All stations move together (unpaced belt), 2 to 6 stations", "Hunt 1956", ["V-closed"], "P", 5, 5),
   row(
     "2.12",
     "Time to finish 100 heads from empty: mean 150.5, variance 125.75",
