@@ -31,7 +31,7 @@ export async function connect(address: string, say: (words: string) => void): Pr
     client.disconnect();
     const words = reason || withoutPassword((error as Error).message, address);
     throw new QueueProblem(
-      `${shownAddress(address)}: no queue to be had there (${words}); is Redis or Valkey running?`,
+      `${shownAddress(address)}: no queue to be had there (${words}); is Redis or Valkey running, and are address, password and certificate right?`,
     );
   }
   connected = true;

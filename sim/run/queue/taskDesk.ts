@@ -36,7 +36,9 @@ export class TaskDesk {
     await this.#refuseOther(job, token, task);
     const { study, variant, first, count } = task;
     await sendAnswer(redis, study, await simulate(await fetchTask(redis, job.id!, task)));
-    say(`study ${study.slice(0, 8)}: variant ${variant}, days ${first} to ${first + count - 1} done`);
+    say(
+      `Study ${study.slice(0, 8)}, variant ${variant}: ${count} ${count === 1 ? "day" : "days"} done, from day ${first} on.`,
+    );
   }
 
   /** A task of another version goes back, for a worker of that version to find. */

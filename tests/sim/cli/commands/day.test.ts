@@ -7,7 +7,14 @@ import { SMALL_PLAN } from "../../../support/smallPlan.ts";
 
 /** Starting the program and loading the report take most of a second each time. */
 const PATIENCE = { timeout: 60_000 };
-const RUN_FILES = ["charts", "plan.json", "report.html", "results.json", "study.json"];
+const TABLES = [
+  "data-dictionary.csv",
+  "data-dictionary.json",
+  "summary.csv",
+  "traces.csv",
+  "values.csv",
+  "values.parquet",
+];
 
 describe("gambrel day", PATIENCE, () => {
   it("shows the day on standard error and writes nothing", async () => {
@@ -37,10 +44,10 @@ describe("gambrel day", PATIENCE, () => {
     const { code } = await runCli(folder, ["day", "plan.json", "--out", "my day", "--traces", "exact"]);
     expect(code).toBe(0);
     expect(readdirSync(join(folder, "my day")).sort()).toEqual([
-      ...RUN_FILES.filter((name) => name !== "study.json"),
-      "summary.csv",
-      "traces.csv",
-      "values.csv",
+      "charts",
+      ...TABLES.slice(0, 2),
+      ...["plan.json", "report.html", "results.json"],
+      ...TABLES.slice(2),
     ]);
     expect(JSON.parse(readFileSync(join(folder, "my day", "plan.json"), "utf8"))).toEqual(SMALL_PLAN);
   });

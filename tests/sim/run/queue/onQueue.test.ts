@@ -72,6 +72,21 @@ describe("onQueue", () => {
     expect(await keysAt(address)).toEqual([]);
   });
 
+  itWithRedis("gives a task up over which worker after worker died, it alone", PATIENCE, async (address) => {
+    const redis = redisAt(address);
+    const noted: SimulatedDay[] = [];
+    const journal = { known: [], note: (day: SimulatedDay) => void noted.push(day) };
+    const running = run(threeVariants(), address, [], { journal });
+    const failing = expect(running).rejects.toThrow(/^1 day could not be .*: .*stalled more than allowable limit/);
+    await expect.poll(() => redis.llen("gambrel:days:wait"), { timeout: 30_000 }).toBe(12);
+    // As if a worker had taken a task and died, the fourth to do so: "stc" is where the queue's library counts them.
+    const task = await redis.lmove("gambrel:days:wait", "gambrel:days:active", "RIGHT", "LEFT");
+    await redis.hset(`gambrel:days:${task}`, "stc", "3");
+    await worker(address);
+    await failing;
+    expect(noted).toHaveLength(11);
+  });
+
   itWithRedis(
     "gives a worker of another version nothing, tells both sides, and waits for the right one",
     PATIENCE,
