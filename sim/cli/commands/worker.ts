@@ -29,7 +29,10 @@ export async function workerCommand(terminal: Terminal, options: WorkerCommandOp
     );
     await new Promise((resolve) => signal.addEventListener("abort", resolve, { once: true }));
     terminal.say("Finishing the tasks in hand; once more to drop them, for another worker to do.");
-    await worker.close();
-    throw new Stopped((signal.reason as Stopped).signal, "Stopped. Every task taken was finished.");
+    const finished = await worker.close();
+    const words = finished
+      ? "Every task taken was finished."
+      : "The queue is out of reach; other workers will do its tasks.";
+    throw new Stopped((signal.reason as Stopped).signal, `Stopped. ${words}`);
   });
 }

@@ -38,5 +38,9 @@ export async function connect(address: string, say: (words: string) => void): Pr
   client.on("ready", () => {
     reason = "";
   });
+  // Copies of the connection share its way of trying again, and are to end with it.
+  client.on("end", () => {
+    connected = false;
+  });
   return client;
 }

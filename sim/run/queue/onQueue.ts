@@ -5,6 +5,7 @@ import { connect } from "./connect.ts";
 import { PREFIX, QUEUE } from "./names.ts";
 import { QueueRun } from "./queueRun.ts";
 import { StudyStore } from "./studyStore.ts";
+import { unlessLost } from "./unlessLost.ts";
 
 export interface QueueOptions {
   /** Version of this program: workers of another one are told so and given nothing. */
@@ -15,6 +16,7 @@ export interface QueueOptions {
 
 /** Threads on all machines together that a study's tasks are cut for; it shows in no result. */
 const THREADS = 64;
+const STUCK_MS = 3000;
 
 /** Simulates on the workers of the queue at this address (redis:// or rediss://), however many come and go. */
 export function onQueue(address: string, { gambrel, say }: QueueOptions): OpenRunner {
@@ -29,21 +31,43 @@ export function onQueue(address: string, { gambrel, say }: QueueOptions): OpenRu
     const run = new QueueRun({ queue, waiting, store, source, maker: makerMark(gambrel), address, say });
     return {
       async run(batches, done, signal) {
-        await store.ensure();
-        await run.handOut(splitBatches(batches, batchSize(countDays(batches), THREADS)));
-        await run.gather(done, signal);
+        const simulated = async (): Promise<void> => {
+          await store.ensure();
+          await run.handOut(splitBatches(batches, batchSize(countDays(batches), THREADS)));
+          await run.gather(done, signal);
+        };
+        await unlessStuck(simulated(), signal);
         signal?.throwIfAborted();
       },
       async close() {
         waiting.disconnect();
-        await run.takeBack();
-        await store.remove();
-        await tidy(queue);
-        await queue.close();
+        const cleared = async (): Promise<void> => {
+          await run.takeBack();
+          await store.remove();
+          await tidy(queue);
+          await queue.close();
+        };
+        await unlessLost(redis, cleared());
         redis.disconnect();
       },
     };
   };
+}
+
+/** Waits for work that looks at the signal about every second; when it does not end, the server is out of reach. */
+async function unlessStuck(work: Promise<void>, signal: AbortSignal | undefined): Promise<void> {
+  let timer: NodeJS.Timeout | undefined;
+  const stuck = new Promise<void>((resolve) => {
+    signal?.addEventListener("abort", () => {
+      timer = setTimeout(resolve, STUCK_MS);
+    });
+  });
+  try {
+    await Promise.race([work, stuck]);
+  } finally {
+    clearTimeout(timer);
+    work.catch(() => {});
+  }
 }
 
 /**

@@ -8,6 +8,7 @@ import { connect } from "./connect.ts";
 import { PREFIX, QUEUE } from "./names.ts";
 import type { ThreadTask } from "./queueThread.ts";
 import { TaskDesk } from "./taskDesk.ts";
+import { unlessLost } from "./unlessLost.ts";
 
 /** So many workers may die over a task before it is taken for the cause. */
 const MOST_DEATHS = 3;
@@ -25,8 +26,8 @@ export interface WorkerOptions {
 }
 
 export interface QueueWorker {
-  /** Finishes the tasks in hand and takes no more. */
-  close(): Promise<void>;
+  /** Finishes the tasks in hand and takes no more; gives false when the queue was out of reach and they go to others. */
+  close(): Promise<boolean>;
 }
 
 /** Simulates the days of whatever study comes by the queue at this address. */
@@ -44,7 +45,10 @@ export async function startQueueWorker(address: string, options: WorkerOptions):
     stalledInterval: (lostAfterSeconds * 1000) / 2,
     maxStalledCount: MOST_DEATHS,
   });
-  worker.on("error", (error) => say(withoutPassword(error.message, address)));
+  worker.on("error", (error) => {
+    // Of a lost connection the connection itself has told already.
+    if (redis.status === "ready") say(withoutPassword(error.message, address));
+  });
   worker.on("failed", (job, error) => desk.tellFailure(job, error).catch(() => {}));
   let comesBack: NodeJS.Timeout | undefined;
   const stepBack = (): void => {
@@ -55,9 +59,10 @@ export async function startQueueWorker(address: string, options: WorkerOptions):
   return {
     async close() {
       clearTimeout(comesBack);
-      await worker.close();
+      const finished = await unlessLost(redis, worker.close());
       await pool.destroy();
       redis.disconnect();
+      return finished;
     },
   };
 }

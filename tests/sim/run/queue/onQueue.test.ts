@@ -25,7 +25,7 @@ async function keysAt(address: string): Promise<string[]> {
 async function worker(address: string, said: string[] = [], gambrel = "1.2.3"): Promise<QueueWorker> {
   const say = (words: string): void => void said.push(words);
   const started = await startQueueWorker(address, { gambrel, concurrency: 1, lostAfterSeconds: 5, say });
-  onTestFinished(() => started.close());
+  onTestFinished(async () => void (await started.close()));
   return started;
 }
 
@@ -149,6 +149,24 @@ describe("onQueue", () => {
     controller.abort(new Error("enough"));
     await stopped;
     expect(await keysAt(address)).toEqual([]);
+  });
+
+  itWithRedis("can be stopped while the server is gone, and so can a worker", PATIENCE, async (address) => {
+    const controller = new AbortController();
+    const said: string[] = [];
+    const waiting = await worker(address, said);
+    const running = run(threeVariants({ replications: 5000 }), address, said, { signal: controller.signal });
+    const stopped = expect(running).rejects.toThrow("enough");
+    await expect.poll(() => said.some((words) => / done, from day/.test(words)), { timeout: 30_000 }).toBe(true);
+    const redis = redisAt(address);
+    redis.on("error", () => {});
+    redis.shutdown("NOSAVE").catch(() => {});
+    await expect
+      .poll(() => said.join(), { timeout: 30_000 })
+      .toMatch(/The queue cannot be reached \(.*; trying again\./);
+    controller.abort(new Error("enough"));
+    await stopped;
+    expect(await waiting.close()).toBe(false);
   });
 
   itWithRedis("takes a password, and never says it", PATIENCE, async () => {
