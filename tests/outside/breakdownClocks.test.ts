@@ -25,8 +25,8 @@ function breakingServer({ arrivals, failure, repair }: BreakingServer, heads: nu
 }
 
 describe("M/M/1 whose server breaks down, work resumed", () => {
-  it.each(SERVERS)(`${checks.title("1.15")}: %j`, (server, heads) => {
-    const days = replicate(breakingServer(server, heads, "calendar"), `1.15 ${server.arrivals}`, {
+  it.each(SERVERS)(`${checks.title("1.15")}: %j`, async (server, heads) => {
+    const days = await replicate(breakingServer(server, heads, "calendar"), `1.15 ${server.arrivals}`, {
       warmUpHeads: 2_000,
     });
     const { arrivals, failure, repair } = server;
@@ -48,8 +48,10 @@ describe("M/M/1 whose server breaks down, work resumed", () => {
     );
   });
 
-  it.each(SERVERS)(`${checks.title("1.16")}: %j`, (server, heads) => {
-    const days = replicate(breakingServer(server, heads, "running"), `1.16 ${server.arrivals}`, { warmUpHeads: 2_000 });
+  it.each(SERVERS)(`${checks.title("1.16")}: %j`, async (server, heads) => {
+    const days = await replicate(breakingServer(server, heads, "running"), `1.16 ${server.arrivals}`, {
+      warmUpHeads: 2_000,
+    });
     const { arrivals, failure, repair } = server;
     checks.simulated("1.16", "L", days.map(meanPresent), presentWithRunningBreakdowns(server));
     checks.simulated(

@@ -12,10 +12,10 @@ describe("people are the servers", () => {
   it.each([
     [2, 1.2, 60_000],
     [3, 2.1, 90_000],
-  ])(`${checks.title("1.19")}: %i people, load %d`, (people, load, heads) => {
+  ])(`${checks.title("1.19")}: %i people, load %d`, async (people, load, heads) => {
     const line = [manual("cutting", exponential(1), "crew", { positions: 6, buffer: Infinity })];
     const plan = planOf(stream(exponential(1 / load), heads), line, { crews: [crew("crew", people)] });
-    const days = replicate(plan, `1.19 ${people}`, { warmUpHeads: 1_000 });
+    const days = await replicate(plan, `1.19 ${people}`, { warmUpHeads: 1_000 });
     const waiting = (load * erlangC(people, load)) / (people - load);
     checks.simulated("1.19", "L", days.map(meanPresent), load + waiting);
     const seconds = days.map((day) => day.crews[0]!.busySeconds / (day.finishSeconds - day.watchedFromSeconds));
@@ -25,11 +25,11 @@ describe("people are the servers", () => {
   it.each([
     ["furthest downstream", 1, [0.7, 1.9]],
     ["furthest downstream", 2, [1.5, 1, 0.8]],
-  ] as const)(`${checks.title("1.20")}: %s, %i people, %j`, (rule, people, means) => {
+  ] as const)(`${checks.title("1.20")}: %s, %i people, %j`, async (rule, people, means) => {
     // As many positions as people everywhere, no buffer: each person sees a head through before taking the next.
     const line = means.map((mean, i) => manual(`s${i}`, exponential(mean), "crew", { positions: people }));
     const plan = planOf(saturated(12_000), line, { crews: [crew("crew", people, { rule })] });
-    const days = replicate(plan, `1.20 ${people}`, { warmUpHeads: 100 });
+    const days = await replicate(plan, `1.20 ${people}`, { warmUpHeads: 100 });
     const whole = means.reduce((sum, mean) => sum + mean, 0);
     checks.simulated("1.20", "throughput", days.map(throughput), people / whole);
   });

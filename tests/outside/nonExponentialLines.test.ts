@@ -36,11 +36,13 @@ const PAIRS: [id: string, first: Varying, second: Varying, figure: string | null
 ];
 
 describe("two stations without places start together: throughput 1 / E[max]", () => {
-  it.each(PAIRS)("%s (renewal argument, worked here; V-num): %j, %j", (id, first, second, figure) => {
+  it.each(PAIRS)("%s (renewal argument, worked here; V-num): %j, %j", async (id, first, second, figure) => {
     const [a, b] = [textbook(first), textbook(second)];
     const expected = 1 / expectedMaximum(a.cdf, b.cdf, Math.max(a.mean, b.mean));
     if (figure !== null) checks.printed(id, "1 / E[max]", expected, figure);
-    const days = replicate(pair(first, second, 0), `${id} ${first.family} ${second.family}`, { warmUpHeads: 100 });
+    const days = await replicate(pair(first, second, 0), `${id} ${first.family} ${second.family}`, {
+      warmUpHeads: 100,
+    });
     checks.simulated(id, "throughput", days.map(throughput), expected);
   });
 });
@@ -51,10 +53,10 @@ describe("exponential, then constant", () => {
     ["3.7", 1, "0.823657"],
     ["3.7", 2, "0.869563"],
     ["3.7", 5, "0.926829"],
-  ])("%s M/D/1/K (Keilson 1966; Gross and Harris; V-num): %d places", (id, places, figure) => {
+  ])("%s M/D/1/K (Keilson 1966; Gross and Harris; V-num): %d places", async (id, places, figure) => {
     const expected = limitedConstantService(places + 2);
     checks.printed(id, "embedded chain", expected, figure);
-    const days = replicate(pair(exponential(1), constant(1), places), `${id} ${places}`, { warmUpHeads: 500 });
+    const days = await replicate(pair(exponential(1), constant(1), places), `${id} ${places}`, { warmUpHeads: 500 });
     checks.simulated(id, "throughput", days.map(throughput), expected);
   });
 

@@ -30,10 +30,10 @@ describe("several servers, Poisson arrivals, unlimited queue", () => {
     ["1.5", 4, 2, 90_000, null],
   ] as const)(
     "%s M/M/c (Erlang C, Erlang 1917; V-closed): %d servers, load %d",
-    (id, servers, load, heads, printed) => {
+    async (id, servers, load, heads, printed) => {
       const line = [station("servers", exponential(1), { positions: servers, buffer: Infinity })];
       const plan = planOf(stream(exponential(1 / load), heads), line, { limits: [waitLimit(0), waitLimit(2)] });
-      const days = replicate(plan, `${id} ${servers} ${load}`, { warmUpHeads: 2_000 });
+      const days = await replicate(plan, `${id} ${servers} ${load}`, { warmUpHeads: 2_000 });
       const wait = erlangC(servers, load);
       const meanWait = wait / (servers - load);
       checks.simulated(
@@ -79,8 +79,8 @@ describe("places without a queue, arrivals turned away when full", () => {
     [5, 3, 40_000, "0.110054"],
     [10, 7, 40_000, "0.0787409"],
     [30, 20, 100_000, "0.00845750"],
-  ])(`${checks.title("1.6")}: %d places, load %d`, (places, load, heads, printed) => {
-    const days = replicate(lossPlan(places, load, exponential(1), 1, heads), `1.6 ${places} ${load}`);
+  ])(`${checks.title("1.6")}: %d places, load %d`, async (places, load, heads, printed) => {
+    const days = await replicate(lossPlan(places, load, exponential(1), 1, heads), `1.6 ${places} ${load}`);
     const lost = erlangB(places, load);
     // Small shares: 3 % of their value will do.
     checks.simulated(
@@ -103,8 +103,8 @@ describe("places without a queue, arrivals turned away when full", () => {
     { family: "gamma", mean: 7, cv: 2 },
   ];
 
-  it.each(DWELLS)(`${checks.title("1.7")}: $family`, (dwellTime) => {
-    const days = replicate(lossPlan(10, 7, dwellTime, 7, 60_000), `1.7 ${dwellTime.family}`);
+  it.each(DWELLS)(`${checks.title("1.7")}: $family`, async (dwellTime) => {
+    const days = await replicate(lossPlan(10, 7, dwellTime, 7, 60_000), `1.7 ${dwellTime.family}`);
     const lost = erlangB(10, 7);
     checks.simulated(
       "1.7",
@@ -128,10 +128,10 @@ describe("dwell without limit", () => {
       "station, uniform",
       station("bleeding", { family: "uniform", min: 0, max: 20 }, { positions: 30, buffer: Infinity }),
     ],
-  ])(`${checks.title("1.12")}: %s`, (name, stage) => {
+  ])(`${checks.title("1.12")}: %s`, async (name, stage) => {
     const entrance = station("entrance", constant(0), { buffer: Infinity, section: "before" });
     const plan = planOf(stream(exponential(5), 12_000), [entrance, { ...stage, section: "dwell" }]);
-    const days = replicate(plan, `1.12 ${name}`, { traces: "exact" });
+    const days = await replicate(plan, `1.12 ${name}`, { traces: "exact" });
     const counts = days.map((day) => presentShares(day.traces!.wip[1]!));
     checks.simulated("1.12", "mean", counts.map(meanOfDistribution), 2);
     checks.simulated("1.12", "variance", counts.map(varianceOf), 2, { relative: 0.01 });
@@ -168,11 +168,11 @@ describe("machine repair: positions that work without a pause, fail while they r
     ["1.14", 8, 0.05, 0.1, 3],
   ])(
     "%s (Palm 1947; Feller vol. 1; V-closed): %i machines, failure %d, repair %d, %i fitters",
-    (id, machines, failure, repair, fitters) => {
+    async (id, machines, failure, repair, fitters) => {
       const breakdowns = [{ ...failures(failure, repair), crew: "fitters" }];
       const line = [station("machines", exponential(5), { positions: machines, breakdowns })];
       const plan = planOf(saturated(30_000), line, { crews: [crew("fitters", fitters)] });
-      const days = replicate(plan, `${id} ${machines}`, { warmUpHeads: 500 });
+      const days = await replicate(plan, `${id} ${machines}`, { warmUpHeads: 500 });
       const down = machineRepair(machines, failure, repair, fitters);
       const meanDown = meanOfDistribution(down);
       const busy = down.reduce((sum, share, n) => sum + share * Math.min(n, fitters), 0);

@@ -31,8 +31,8 @@ describe("one server, Poisson arrivals, unlimited queue", () => {
     [0.3, 70_000],
     [0.6, 110_000],
     [0.8, 420_000],
-  ])(`${checks.title("1.1")}: load %d`, (load, heads) => {
-    const days = replicate(singleServer(load, exponential(1), heads), `1.1 ${load}`, { warmUpHeads: WARM_UP });
+  ])(`${checks.title("1.1")}: load %d`, async (load, heads) => {
+    const days = await replicate(singleServer(load, exponential(1), heads), `1.1 ${load}`, { warmUpHeads: WARM_UP });
     const present = load / (1 - load);
     checks.simulated("1.1", "L", days.map(meanPresent), present);
     checks.simulated("1.1", "Lq", queueOf(days), load * present);
@@ -58,9 +58,9 @@ describe("one server, Poisson arrivals, unlimited queue", () => {
     [0.8, 0, 150_000],
     [0.8, 0.5, 220_000],
     [0.8, 2, 700_000],
-  ])(`${checks.title("1.8")}: load %d, cv %d`, (load, cv, heads) => {
+  ])(`${checks.title("1.8")}: load %d, cv %d`, async (load, cv, heads) => {
     const service: Varying = cv === 0 ? constant(1) : { family: "gamma", mean: 1, cv };
-    const days = replicate(singleServer(load, service, heads), `1.8 ${load} ${cv}`, { warmUpHeads: WARM_UP });
+    const days = await replicate(singleServer(load, service, heads), `1.8 ${load} ${cv}`, { warmUpHeads: WARM_UP });
     const waiting = pollaczekKhinchine(load, cv);
     checks.simulated("1.8", "Lq", queueOf(days), waiting);
     checks.simulated("1.8", "W", timesIn(days), 1 + waiting / load);
@@ -74,11 +74,11 @@ describe("one server, so many places in all", () => {
     [1, 4, "0.200000", "2"],
     [1.25, 3, "0.338753", "1.775068"],
     [0.5, 2, null, null],
-  ])("1.9, 1.10 M/M/1/K: load %d, K = %d", (load, places, printedLost, printedPresent) => {
+  ])("1.9, 1.10 M/M/1/K: load %d, K = %d", async (load, places, printedLost, printedPresent) => {
     const id = load === 0.8 ? "1.9" : "1.10";
     const line = [station("server", exponential(1), { buffer: places - 1 })];
     const plan = planOf(stream(exponential(1 / load), 60_000, "turn away"), line);
-    const days = replicate(plan, `${id} ${load} ${places}`);
+    const days = await replicate(plan, `${id} ${load} ${places}`);
     const probabilities = limitedQueue(load, places);
     const lost = probabilities[places]!;
     const present = meanOfDistribution(probabilities);
@@ -102,12 +102,12 @@ describe("tandem of unlimited queues", () => {
   it.each([
     [0.6, [1, 0.8, 0.9], 220_000],
     [0.4, [0.9, 0.7, 0.8, 1], 110_000],
-  ])(`${checks.title("1.11")}: arrivals %d, services %j`, (arrivals, rates, heads) => {
+  ])(`${checks.title("1.11")}: arrivals %d, services %j`, async (arrivals, rates, heads) => {
     const line = rates.map((rate, i) =>
       station(`s${i}`, exponential(1 / rate), { buffer: Infinity, section: `section ${i}` }),
     );
     const plan = planOf(stream(exponential(1 / arrivals), heads), line);
-    const days = replicate(plan, `1.11 ${arrivals}`, { warmUpHeads: WARM_UP });
+    const days = await replicate(plan, `1.11 ${arrivals}`, { warmUpHeads: WARM_UP });
     rates.forEach((rate, i) => {
       checks.simulated(
         "1.11",
@@ -122,7 +122,7 @@ describe("tandem of unlimited queues", () => {
   });
 });
 
-type Days = ReturnType<typeof replicate>;
+type Days = Awaited<ReturnType<typeof replicate>>;
 
 function queueOf(days: Days): number[] {
   return days.map((day) => day.stages[0]!.queue.mean);

@@ -24,10 +24,10 @@ function randomLine(number: number): ChainLine {
 }
 
 describe("random small lines: the engine against the exact chain", () => {
-  it.each([0, 1, 2, 3, 4, 5, 6, 7, 8, 9])(`${checks.title("R.4")}: line %i`, (number) => {
+  it.each([0, 1, 2, 3, 4, 5, 6, 7, 8, 9])(`${checks.title("R.4")}: line %i`, async (number) => {
     const line = randomLine(number);
     const solution = solveLine(line);
-    const days = replicate(chainPlan(line, 40_000), `R.4 ${number}`, { warmUpHeads: 1_000 });
+    const days = await replicate(chainPlan(line, 40_000), `R.4 ${number}`, { warmUpHeads: 1_000 });
     checks.simulated("R.4", `throughput ${number}`, days.map(throughput), solution.throughput);
     // The last station is always there, is never blocked and starves as often as the chain says.
     const last = line.stations.length - 1;

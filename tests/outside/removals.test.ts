@@ -9,13 +9,15 @@ const ARRIVALS = 0.6;
 const SHARES = [0.25, 0.1];
 
 describe("heads taken off between stations", () => {
-  it(checks.title("1.18"), () => {
+  it(checks.title("1.18"), async () => {
     const line = [
       station("first", exponential(1), { removals: [{ as: "trim", share: SHARES[0]! }] }),
       station("second", exponential(1 / 0.8), { removals: [{ as: "condemned", share: SHARES[1]! }] }),
       station("third", exponential(1 / 0.7)),
     ].map((stage) => ({ ...stage, buffer: Infinity, section: stage.name }));
-    const days = replicate(planOf(stream(exponential(1 / ARRIVALS), 110_000), line), "1.18", { warmUpHeads: 2_000 });
+    const days = await replicate(planOf(stream(exponential(1 / ARRIVALS), 110_000), line), "1.18", {
+      warmUpHeads: 2_000,
+    });
     const kept = [1, 1 - SHARES[0]!, (1 - SHARES[0]!) * (1 - SHARES[1]!)];
     [1, 0.8, 0.7].forEach((rate, i) => {
       const arrivals = ARRIVALS * kept[i]!;

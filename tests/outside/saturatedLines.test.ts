@@ -25,10 +25,10 @@ function simulate(id: string, line: ChainLine, heads = HEADS) {
 }
 
 /** Throughput of chain and engine, and the chain against the printed figure. */
-function compareThroughput(id: string, line: ChainLine, figure: string | null, heads = HEADS) {
+async function compareThroughput(id: string, line: ChainLine, figure: string | null, heads = HEADS) {
   const expected = solveLine(line).throughput;
   if (figure !== null) checks.printed(id, "chain", expected, figure);
-  checks.simulated(id, "throughput", simulate(id, line, heads).map(throughput), expected);
+  checks.simulated(id, "throughput", (await simulate(id, line, heads)).map(throughput), expected);
 }
 
 const EQUAL: [id: string, stations: number, figures: Record<number, string>][] = [
@@ -42,8 +42,8 @@ const EQUAL: [id: string, stations: number, figures: Record<number, string>][] =
 
 describe("saturated lines of equal exponential stations", () => {
   for (const [id, stations, figures] of EQUAL) {
-    it.each(Object.entries(figures))(`${checks.title(id)}: ${stations} stations, %s places`, (places, figure) => {
-      compareThroughput(id, equalLine(stations, Number(places)), figure);
+    it.each(Object.entries(figures))(`${checks.title(id)}: ${stations} stations, %s places`, async (places, figure) => {
+      await compareThroughput(id, equalLine(stations, Number(places)), figure);
     });
   }
 });
@@ -54,12 +54,12 @@ describe("saturated lines of unequal stations", () => {
     [1, 0.5, 2],
     [0.7, 1, 3],
     [1, 1.3, 1],
-  ])(`${checks.title("2.7")}: rates %d and %d, %d places`, (m1, m2, places) => {
+  ])(`${checks.title("2.7")}: rates %d and %d, %d places`, async (m1, m2, places) => {
     const weights = Array.from({ length: places + 3 }, (_, n) => (m1 / m2) ** n);
     const none = weights[0]! / weights.reduce((sum, weight) => sum + weight, 0);
     const line = lineOf([m1, m2], [places]);
     checks.exact("2.7", "chain", solveLine(line).throughput, m2 * (1 - none), 1e-10);
-    compareThroughput("2.7", line, null);
+    await compareThroughput("2.7", line, null);
   });
 
   it(checks.title("2.8"), () => compareThroughput("2.8", lineOf([1, 0.8, 1.2], [1, 2]), "0.6466465"));
@@ -73,19 +73,19 @@ describe("saturated lines of unequal stations", () => {
       [0.6, 1.1, 0.8, 1],
       [0, 3, 1],
     ],
-  ])(`${checks.title("2.9")}: rates %j, places %j`, (rates, places) => {
+  ])(`${checks.title("2.9")}: rates %j, places %j`, async (rates, places) => {
     const there = lineOf(rates, places);
     const back = lineOf([...rates].reverse(), [...places].reverse());
     checks.exact("2.9", "chain", solveLine(back).throughput, solveLine(there).throughput, 1e-10);
-    compareThroughput("2.9", there, null);
-    compareThroughput("2.9", back, null);
+    await compareThroughput("2.9", there, null);
+    await compareThroughput("2.9", back, null);
   });
 
-  it(checks.title("2.10"), () => {
+  it(checks.title("2.10"), async () => {
     // The three printed means are rounded; the middle one is what is left of 3.
     const bowlWith = (outer: number) => lineOf([1 / outer, 1 / (3 - 2 * outer), 1 / outer], [0, 0]);
     const bowl = bowlWith(1.08553);
-    compareThroughput("2.10", bowl, "0.567182");
+    await compareThroughput("2.10", bowl, "0.567182");
     const best = solveLine(bowl).throughput;
     for (const shift of [-0.001, 0.001]) expect(solveLine(bowlWith(1.08553 + shift)).throughput).toBeLessThan(best);
   });
@@ -98,9 +98,9 @@ describe("state shares and waiting heads", () => {
     ["2.8 states", lineOf([1, 0.8, 1.2], [1, 2])],
     ["2.22", lineOf([0.5, 1, 0.5], [1, 1], [2, 1, 2])],
     ["2.23", lineOf([1, 1.5, 0.7], [2, 3], [3, 2, 4])],
-  ])("%s against the chain and the table", (id, line) => {
+  ])("%s against the chain and the table", async (id, line) => {
     const solution = solveLine(line);
-    const days = simulate(id, line, 40_000);
+    const days = await simulate(id, line, 40_000);
     solution.stations.forEach((expected, i) => {
       for (const state of ["working", "blocked", "starved"] as const) {
         const shares = days.map((day) => stateShare(day, i, state));
@@ -125,7 +125,7 @@ describe("state shares and waiting heads", () => {
     });
   });
 
-  it("2.2 states: mean time in line (Little 1961)", () => {
+  it("2.2 states: mean time in line (Little 1961)", async () => {
     const line = equalLine(3, 0);
     const { throughput: rate, stations } = solveLine(line);
     const present = stations.reduce((sum, { starved, waiting }) => sum + 1 - starved + waiting, 0);
@@ -133,7 +133,7 @@ describe("state shares and waiting heads", () => {
     checks.simulated(
       "2.2 time",
       "time in line",
-      simulate("2.2 time", line).map((day) => day.timeInSystem.mean),
+      (await simulate("2.2 time", line)).map((day) => day.timeInSystem.mean),
       present / rate,
     );
   });
@@ -160,11 +160,11 @@ describe("parallel servers", () => {
     ["2.21", lineOf([0.6, 0.5], [1], [2, 3]), "1.072512"],
     ["2.22", lineOf([0.5, 1, 0.5], [1, 1], [2, 1, 2]), "0.706387"],
     ["2.23", lineOf([1, 1.5, 0.7], [2, 3], [3, 2, 4]), "2.368775"],
-  ])("%s throughput of parallel servers (worked here; V-chain, V-closed)", (id, line, figure) => {
-    compareThroughput(id, line, figure);
+  ])("%s throughput of parallel servers (worked here; V-chain, V-closed)", async (id, line, figure) => {
+    await compareThroughput(id, line, figure);
   });
 
-  it(checks.title("2.24"), () => {
+  it(checks.title("2.24"), async () => {
     const line: ChainLine = {
       arrivals: 0.7,
       stations: [
@@ -176,7 +176,7 @@ describe("parallel servers", () => {
     checks.printed("2.24", "throughput", solution.throughput, "0.621169");
     checks.printed("2.24", "lost", 0.7 * solution.lost, "0.078831");
     checks.printed("2.24", "blocked", solution.stations[0]!.blocked, "0.077569");
-    const days = replicate(chainPlan(line, 60_000), "2.24");
+    const days = await replicate(chainPlan(line, 60_000), "2.24");
     checks.simulated("2.24", "throughput", days.map(throughput), solution.throughput);
     const lost = days.map((day) => day.heads.turnedAway / watchedSeconds(day));
     checks.simulated("2.24", "lost", lost, 0.7 * solution.lost, { relative: 0.02 });
@@ -207,14 +207,14 @@ describe("all stations move together", () => {
     [4, "0.480000"],
     [5, "0.437956"],
     [6, "0.408163"],
-  ])(`${checks.title("2.11")}: %i stations`, (stations, figure) => {
+  ])(`${checks.title("2.11")}: %i stations`, async (stations, figure) => {
     // A chain that hardly needs time to move and that every station stops until its head is done.
     const step = 1e-7;
     const windows = Array.from({ length: stations }, (_, i) => onChain(`s${i}`, i, 1, exponential(1)));
     const plan = planOf(saturated(9_000), [station("hanging", 0), chain("chain", stations, step, windows)]);
     const harmonic = Array.from({ length: stations }, (_, i) => 1 / (i + 1)).reduce((sum, part) => sum + part, 0);
     checks.printed("2.11", "closed form", 1 / harmonic, figure);
-    const days = replicate(plan, `2.11 ${stations}`, {
+    const days = await replicate(plan, `2.11 ${stations}`, {
       warmUpHeads: 100,
       replications: TOGETHER_REPLICATIONS[stations]!,
     });
@@ -223,9 +223,9 @@ describe("all stations move together", () => {
 });
 
 describe("time to finish 100 heads from empty", () => {
-  it(checks.title("2.12"), () => {
+  it(checks.title("2.12"), async () => {
     const line = lineOf([1, 1], [0]);
-    const days = replicate(chainPlan(line, 100), "2.12", { replications: 25_000 });
+    const days = await replicate(chainPlan(line, 100), "2.12", { replications: 25_000 });
     const finish = days.map((day) => day.finishSeconds);
     checks.simulated("2.12", "mean", finish, 150.5);
     // The mean is known, so each squared distance from it is one unbiased sample of the variance.

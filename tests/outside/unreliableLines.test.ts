@@ -105,9 +105,12 @@ const ROWS: [id: string, line: ChainLine, heads: number, printed: Printed][] = [
 describe("exponential stations that fail on running time, work resumed", () => {
   it.each(ROWS)(
     "%s against the exact chain (model of Gershwin and Berman 1981; V-chain)",
-    (id, line, heads, printed) => {
+    async (id, line, heads, printed) => {
       const solution = solveLine(line);
-      const days = replicate(chainPlan(line, heads), id, { warmUpHeads: 2_000, replications: REPLICATIONS[id] ?? 20 });
+      const days = await replicate(chainPlan(line, heads), id, {
+        warmUpHeads: 2_000,
+        replications: REPLICATIONS[id] ?? 20,
+      });
       checks.printed(id, "throughput", solution.throughput, printed.throughput);
       checks.simulated(id, "throughput", days.map(throughput), solution.throughput);
       solution.stations.forEach((expected, i) => {
@@ -159,21 +162,21 @@ const CASES: [words: string, machines: [mttr: number, mtbf: number][], together:
 
 describe("transfer line: constant cycles, exponential failures on running time and repairs", () => {
   // Everything stops together: one station that carries the breakdowns of all machines.
-  it.each(CASES)(`${checks.title("4.10")}: %s`, (words, machines, printed) => {
+  it.each(CASES)(`${checks.title("4.10")}: %s`, async (words, machines, printed) => {
     const expected = 1 / (1 + machines.reduce((sum, [mttr, mtbf]) => sum + mttr / mtbf, 0));
     checks.printed("4.10", "efficiency", expected, printed);
     const all = machines.map(([mttr, mtbf], i) => stops(mtbf, mttr, `machine ${i}`));
-    const days = replicate(transferLine(0, 60_000, [all]), `4.10 ${words}`);
+    const days = await replicate(transferLine(0, 60_000, [all]), `4.10 ${words}`);
     checks.simulated("4.10", "throughput", days.map(throughput), expected);
   });
 
-  it.each(CASES)(`${checks.title("4.11")}: %s`, (words, machines) => {
+  it.each(CASES)(`${checks.title("4.11")}: %s`, async (words, machines) => {
     const plan = transferLine(
       Infinity,
       60_000,
       machines.map(([mttr, mtbf]) => [stops(mtbf, mttr)]),
     );
-    const days = replicate(plan, `4.11 ${words}`);
+    const days = await replicate(plan, `4.11 ${words}`);
     // The first machine is the weakest or one of them, and nothing ever holds it up.
     const first = days.map((day) => day.stages[0]!.processed / watchedSeconds(day));
     checks.simulated("4.11", "first machine", first, 1 / 1.1);
@@ -183,11 +186,11 @@ describe("transfer line: constant cycles, exponential failures on running time a
 
   const pairWith = (places: number, heads: number) => transferLine(places, heads, [[stops(100, 10)], [stops(100, 10)]]);
 
-  it(checks.title("4.12"), () => {
+  it(checks.title("4.12"), async () => {
     const below = (x: number) => repairTimeBelow(x, 0.01, 10);
     const expected = 1 / (1 + expectedMaximum(below, below, 10));
     checks.printed("4.12", "1 / E[max]", expected, "0.833679");
-    const days = replicate(pairWith(0, 120_000), "4.12");
+    const days = await replicate(pairWith(0, 120_000), "4.12");
     checks.simulated("4.12", "throughput", days.map(throughput), expected, { relative: 0.001 });
   });
 
@@ -198,19 +201,20 @@ describe("transfer line: constant cycles, exponential failures on running time a
     [20, 0.87175],
     [50, 0.88787],
     [100, 0.89672],
-  ])(`${checks.title("4.13")}: %d places`, (places, figure) => {
-    const days = replicate(pairWith(places, 70_000), `4.13 ${places}`, { warmUpHeads: 5_000 });
+  ])(`${checks.title("4.13")}: %d places`, async (places, figure) => {
+    const days = await replicate(pairWith(places, 70_000), `4.13 ${places}`, { warmUpHeads: 5_000 });
     const { mean, standardError } = momentsOf(days.map(throughput));
     expect(standardError).toBeLessThan(0.002 * figure);
     // The figure itself has a standard error of 0.0003; four joint standard errors, so a false alarm in 16,000.
     checks.chance("4.13", `throughput ${mean}`, Math.abs(mean - figure), 4 * Math.hypot(0.0003, standardError));
   });
 
-  it(checks.title("4.14"), () => {
+  it(checks.title("4.14"), async () => {
     // Same seed, hence the same failures and repairs: each further place can only help.
-    const found = [0, 20, 100, 400, 2_000, Infinity].map(
-      (places) => replicate(pairWith(places, 100_000), "4.14", { replications: 1 }).map(throughput)[0]!,
+    const days = [0, 20, 100, 400, 2_000, Infinity].map((places) =>
+      replicate(pairWith(places, 100_000), "4.14", { replications: 1 }),
     );
+    const found = (await Promise.all(days)).map(([day]) => throughput(day!));
     for (let i = 1; i < found.length; i++)
       checks.exact("4.14", `loss ${i}`, Math.max(0, found[i - 1]! - found[i]!), 0, 0);
     expect(found[5]! / found[0]!).toBeGreaterThan(1.08);

@@ -1,20 +1,41 @@
-import { type DayOptions, type DayRecord, runDay, STATES, type State } from "../../sim/engine/index.ts";
-import { compileLine } from "../../sim/line/index.ts";
+import { availableParallelism } from "node:os";
+import { Piscina } from "piscina";
+import { afterAll } from "vitest";
+import { type DayOptions, type DayRecord, STATES, type State } from "../../sim/engine/index.ts";
 import type { Plan } from "../../sim/plan/index.ts";
+import { threadArguments } from "../../sim/run/threads/threadArguments.ts";
+import type { Replications } from "./replicationThread.ts";
 
-/** Independent days of one plan; `seed` is the name of the check, so that no seed is chosen for its outcome. */
-export function replicate(
+const THREADS = availableParallelism();
+// Threads that stay: to start one takes longer than most checks.
+const pool = new Piscina<Replications, DayRecord[]>({
+  filename: new URL("./replicationThread.ts", import.meta.url).href,
+  minThreads: THREADS,
+  maxThreads: THREADS,
+  concurrentTasksPerWorker: 1,
+  execArgv: threadArguments(),
+});
+afterAll(() => pool.destroy());
+
+/**
+ * Independent days of one plan, in worker threads; `seed` is the name of the check, so that no seed is chosen for its
+ * outcome. Tallies come without their bins.
+ */
+export async function replicate(
   plan: Plan,
   seed: string,
-  options: Partial<DayOptions> & { replications?: number } = {},
-): DayRecord[] {
-  const { replications = 20, ...rest } = options;
-  const line = compileLine(plan);
-  return Array.from({ length: replications }, (_, replication) => {
-    const day = runDay(line, { seed, replication, ...rest });
-    if (day.status !== "finished") throw new Error(`${seed}: replication ${replication} ended as ${day.status}`);
-    return day;
-  });
+  { replications = 20, ...rest }: Partial<DayOptions> & { replications?: number } = {},
+): Promise<DayRecord[]> {
+  const size = Math.ceil(replications / (THREADS * 5));
+  const tasks: Promise<DayRecord[]>[] = [];
+  for (let from = 0; from < replications; from += size) {
+    const to = Math.min(from + size, replications);
+    tasks.push(pool.run({ plan, options: { seed, ...rest }, from, to }));
+  }
+  const days = (await Promise.all(tasks)).flat();
+  const wrong = days.find((day) => day.status !== "finished");
+  if (wrong) throw new Error(`${seed}: replication ${wrong.replication} ended as ${wrong.status}`);
+  return days;
 }
 
 export function watchedSeconds(day: DayRecord): number {
