@@ -1,6 +1,7 @@
-import { hasFreeShackle, headAt, setStand, turnRing } from "./chainRing.ts";
+import { bringShackles, headAt, setStand, turnRing } from "./chainRing.ts";
 import { type DayState, MOVES, NONE, STANDS_UNFINISHED, STANDS_UNLOADING } from "./dayState.ts";
 import { admit, enterWindows, leaveUnfinished, unloadChain } from "./flow.ts";
+import { vesselIsFull } from "./gates.ts";
 
 /** Chains run from the day's start on. */
 export function startChains(day: DayState): void {
@@ -24,11 +25,13 @@ export function endChainStep(day: DayState, chain: number): void {
  */
 export function tryMoveChain(day: DayState, chain: number): void {
   if (!day.chainDue[chain] || day.chainStops[chain]! > 0 || day.chainPauses[chain]! > 0) return;
+  // A finished head at the unloading point is taken off even while a window holds the chain.
+  const unloaded = !lastIsHeld(day, chain) && isUnloaded(day, chain);
   if (holdsUnfinished(day, chain)) {
     setStand(day, chain, STANDS_UNFINISHED);
     return;
   }
-  if (!isUnloaded(day, chain)) {
+  if (!unloaded) {
     setStand(day, chain, STANDS_UNLOADING);
     return;
   }
@@ -43,6 +46,14 @@ function holdsUnfinished(day: DayState, chain: number): boolean {
   return false;
 }
 
+/** True when the last window reaches to the unloading point and stops the chain for the head there. */
+function lastIsHeld(day: DayState, chain: number): boolean {
+  const station = lastStation(day, chain);
+  if (station < firstStation(day, chain) || !day.line.chains.stops[station]) return false;
+  const reachesEnd = day.line.chains.windowTo[station] === day.line.chains.places[chain];
+  return reachesEnd && unfinishedAt(day, chain, station) !== NONE;
+}
+
 /** The head at the last place of the station's window, if the station has not finished it. */
 function unfinishedAt(day: DayState, chain: number, station: number): number {
   const item = headAt(day, chain, day.line.chains.windowTo[station]! - 1);
@@ -55,6 +66,7 @@ function isUnloaded(day: DayState, chain: number): boolean {
   if (headAt(day, chain, last) === NONE) return true;
   const position = day.line.stages.positionFrom[day.line.chains.stage[chain]!]!;
   if (day.item[position] === headAt(day, chain, last)) return false;
+  if (vesselIsFull(day, day.line.chains.stage[chain]!)) return false;
   passLastWindow(day, chain);
   unloadChain(day, chain);
   return headAt(day, chain, last) === NONE;
@@ -77,6 +89,7 @@ function step(day: DayState, chain: number): void {
   }
   countShackle(day, chain);
   turnRing(day, chain);
+  bringShackles(day, chain);
   for (let station = lastStation(day, chain); station >= firstStation(day, chain); station--) {
     if (chains.windowFrom[station]! > 0) enterWindows(day, chain, chains.windowFrom[station]!);
   }
@@ -90,7 +103,7 @@ function countShackle(day: DayState, chain: number): void {
   if (isGap) {
     day.passedSince[chain]!++;
     const waits = day.waiterFirst[day.line.chains.stage[chain]!] !== NONE;
-    if (waits && !hasFreeShackle(day, chain)) day.missingSince[chain]!++;
+    if (waits && day.freeShackles[chain] === 0) day.missingSince[chain]!++;
     return;
   }
   const before = Number.isNaN(day.passedSince[chain]!) ? 0 : day.passedSince[chain]!;

@@ -42,18 +42,22 @@ export function turnRing(day: DayState, chain: number): void {
   day.ringShift[chain] = (day.ringShift[chain]! + 1) % day.line.chains.places[chain]!;
 }
 
-/** True when there is an empty shackle at the loading point. */
+/**
+ * True when there is an empty shackle at the loading point. On a chain of one shackle the loading point is the unloading
+ * point: nothing is hung on while its step is due.
+ */
 export function canHangOn(day: DayState, chain: number): boolean {
-  return headAt(day, chain, 0) === NONE && hasFreeShackle(day, chain);
+  if (day.line.chains.places[chain] === 1 && day.chainDue[chain]) return false;
+  return headAt(day, chain, 0) === NONE && day.freeShackles[chain]! > 0;
 }
 
-export function hasFreeShackle(day: DayState, chain: number): boolean {
+/** Shackles that came back during the last step are there from the next one on. */
+export function bringShackles(day: DayState, chain: number): void {
   const back = day.shacklesBack[chain]!;
   while (back.length > 0 && back[0]! <= day.now) {
     back.shift();
     day.freeShackles[chain]!++;
   }
-  return day.freeShackles[chain]! > 0;
 }
 
 /** Books the time the chain stood for its reason (or moved) and notes the new one. */

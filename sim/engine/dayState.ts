@@ -113,7 +113,7 @@ export class DayState {
   readonly item: Int32Array;
   /** Further items of the same cycle (crate steps that take several at once). */
   readonly held: Fifos;
-  /** 1: the item in hand is finished and waits for a place. */
+  /** 1: the item in hand is finished and waits for a place; at a dwell stage: for a full vessel to be emptied. */
   readonly done: Int8Array;
   readonly state: Int8Array;
   readonly stateSince: Float64Array;
@@ -158,8 +158,13 @@ export class DayState {
   readonly gateOpened: Int8Array;
   /** Something opened during this event: held stages have to look again. */
   opened = false;
-  /** Planned stops due or in force on the protected stretch. */
-  stopsDue = 0;
+  /** Stations on the protected stretch that nobody may work at now by plan. */
+  unmanned = 0;
+  /** Which stations put off starting until the cascade under way is over, and those that did. */
+  defers = 0;
+  readonly deferred: number[] = [];
+  /** By unit: 1 when the position's own operator repairs it. */
+  readonly ownRepair: Int8Array;
   /** Calendar rows that wait for the protected stretch to be empty. */
   readonly heldRows: number[] = [];
   readonly returns: Return[] = [];
@@ -307,6 +312,7 @@ export class DayState {
     this.uptimeLeft = Float64Array.from(this.uptime, (sampler) => sampler.draw());
     this.unitRunStart = new Float64Array(failures.count);
     this.unitDown = new Int8Array(failures.count);
+    this.ownRepair = new Int8Array(failures.count);
 
     this.people = new Int32Array(crews.count);
     this.breaks = new Int32Array(crews.count);

@@ -2,8 +2,7 @@ import { setState } from "./accounting.ts";
 import { interruptChain, resumeChain } from "./chainRing.ts";
 import { BLOCKED, type DayState, DOWN, NONE, NOTHING, STARVED, WORKING } from "./dayState.ts";
 import { dispatchCrew, freeFromStage, release, startRun, startWaiting, stopRun } from "./flow.ts";
-import { UNFINISHED } from "./itemPool.ts";
-import { requestJob } from "./jobs.ts";
+import { requestJob, startJob } from "./jobs.ts";
 import { releasePeople } from "./people.ts";
 
 /** One of the position's own failures strikes while it works. */
@@ -14,8 +13,17 @@ export function failPosition(day: DayState, position: number): void {
   day.stoppages[position]!++;
   setState(day, position, DOWN);
   day.stops[day.line.positions.stage[position]!]!++;
-  requestJob(day, unit);
+  callRepair(day, unit, [position]);
   loseHead(day, position, unit);
+}
+
+/** An operator of the crew that repairs, who stands there with the head in hand, repairs it himself. */
+function callRepair(day: DayState, unit: number, working: number[]): void {
+  const { crew, headTo } = day.line.failures;
+  const own = crew[unit]! >= 0 && headTo[unit]! < 0 && working.some((position) => day.crewOf[position] === crew[unit]);
+  day.ownRepair[unit] = own ? 1 : 0;
+  if (own) startJob(day, unit);
+  else requestJob(day, unit);
 }
 
 export function repairPosition(day: DayState, position: number): void {
@@ -37,12 +45,14 @@ function failUnit(day: DayState, unit: number): void {
   day.unitDown[unit] = 1;
   day.stops[stage[unit]!]!++;
   day.calendar.schedule(slot[unit]!, Infinity);
+  const working: number[] = [];
   for (let position = positionFrom[unit]!; position < positionTo[unit]!; position++) {
-    const working = day.state[position] === WORKING;
+    if (day.state[position] === WORKING) working.push(position);
     beginStoppage(day, position);
-    if (working) loseHead(day, position, unit);
   }
-  requestJob(day, unit);
+  callRepair(day, unit, working);
+  // When all of them stand: what one loses no other may begin on in the same instant.
+  for (const position of working) loseHead(day, position, unit);
 }
 
 /** A unit on running time starts counting with the first position that works again. */
@@ -57,7 +67,7 @@ function repairUnit(day: DayState, unit: number): void {
 
 function freeRepairer(day: DayState, unit: number): void {
   const crew = day.line.failures.crew[unit]!;
-  if (crew < 0) return;
+  if (crew < 0 || day.ownRepair[unit]) return;
   releasePeople(day, crew, 1);
   dispatchCrew(day, crew);
 }
@@ -69,7 +79,6 @@ function loseHead(day: DayState, position: number, unit: number): void {
   if (to < 0 || item === NONE) return;
   const stage = day.line.positions.stage[position]!;
   day.pool.sendTo[item] = to;
-  day.pool.flags[item]! |= UNFINISHED;
   day.unfinished[stage]!++;
   const crew = day.crewOf[position]!;
   release(day, position);

@@ -16,7 +16,7 @@ import {
   WORK_ENDS,
   WORKING,
 } from "./dayState.ts";
-import { enterGates, isHeld } from "./gates.ts";
+import { enterGates, isHeld, vesselIsFull } from "./gates.ts";
 import { claimHead, supplyHasHead } from "./hanging.ts";
 import { DIVERTED, UNFINISHED } from "./itemPool.ts";
 import { startJobs } from "./jobs.ts";
@@ -24,7 +24,7 @@ import { leaveLine } from "./leaveLine.ts";
 import { claimForStage, crewFor, releaseFromStage } from "./people.ts";
 import { takeProducts } from "./products.ts";
 import { firstOwnFailure, spendOwnUptime, startStationClocks, stopStationClocks } from "./uptime.ts";
-import { END, ENTRY, EXIT, passPoint, START } from "./watchLimits.ts";
+import { END, ENTRY, EXIT, passGates, passPoint, START } from "./watchLimits.ts";
 
 /*
  * The movement of heads and crates: the one cascade behind every event. Longer than other files because its functions
@@ -44,10 +44,25 @@ export function endWork(day: DayState, position: number): void {
   stopRun(day, position, NONE);
   if (isHeadStage(day, stage)) finishHead(day, stage, day.item[position]!);
   else day.processed[stage]! += 1 + day.held.length[position]!;
+  // Crewed stations wait until the person is free: the crew's rule decides where people go, not the order in which places
+  // happened to free, and relief is not called for work that the crew itself is about to take.
+  if (crew >= 0) day.defers = DEFER_CREWED;
   if (stages.kind[stage] === CHAIN_STATION) leaveWindowStation(day, position);
   else release(day, position);
-  // Only now: the crew's rule decides where the person goes, not the order in which places happened to free.
-  if (crew >= 0) freeFromStage(day, crew, stage);
+  if (crew < 0) return;
+  day.defers = DEFER_NONE;
+  freeFromStage(day, crew, stage);
+  startDeferred(day);
+}
+
+/** Which stations put off starting until the cascade under way is over. */
+const DEFER_NONE = 0;
+const DEFER_CREWED = 1;
+const DEFER_ALL = 2;
+
+function startDeferred(day: DayState): void {
+  for (let row = 0; row < day.deferred.length; row++) startWaiting(day, day.deferred[row]!);
+  day.deferred.length = 0;
 }
 
 function finishHead(day: DayState, stage: number, item: number): void {
@@ -81,6 +96,11 @@ export function endDwell(day: DayState, position: number): void {
   const stage = day.line.positions.stage[position]!;
   const item = day.queue.first[stage]!;
   day.calendar.schedule(day.line.slots.ofPosition[position]!, Infinity);
+  // The vessel that its blood or drip runs into is full: turnVessel.ts calls again.
+  if (vesselIsFull(day, stage)) {
+    day.done[position] = 1;
+    return;
+  }
   passPoint(day, item, stage, END);
   day.processed[stage]!++;
   takeProducts(day, stage, item);
@@ -100,11 +120,24 @@ export function endTravel(day: DayState, stage: number): void {
  * place blocks the position.
  */
 export function release(day: DayState, position: number): void {
+  if (day.line.stages.perCycle[day.line.positions.stage[position]!]! === 1) {
+    releaseItems(day, position);
+    return;
+  }
+  // Crates that come off together are there together when the next step looks for its batch.
+  const before = day.defers;
+  day.defers = DEFER_ALL;
+  releaseItems(day, position);
+  day.defers = before;
+  if (before === DEFER_NONE) startDeferred(day);
+}
+
+function releaseItems(day: DayState, position: number): void {
   const stage = day.line.positions.stage[position]!;
   do {
     const item = itemOf(day, position);
     const to = routeOf(day, stage, item);
-    if (!takePlace(day, to)) {
+    if (isQueuedFor(day, to) || !takePlace(day, to)) {
       waitForPlace(day, position, to);
       break;
     }
@@ -112,6 +145,11 @@ export function release(day: DayState, position: number): void {
     deliver(day, stage, to, item);
   } while (day.line.stages.perCycle[stage]! > 1 && day.item[position] !== NONE);
   refill(day, stage);
+}
+
+/** Heads that wait to be hung onto a chain are not overtaken. */
+function isQueuedFor(day: DayState, to: number): boolean {
+  return to >= 0 && day.line.stages.kind[to] === CHAIN && day.waiterFirst[to] !== NONE;
 }
 
 function itemOf(day: DayState, position: number): number {
@@ -128,12 +166,13 @@ function routeOf(day: DayState, stage: number, item: number): number {
   if (stage === hanging && day.pool.destination[item] !== NONE) return OUT;
   const branch = day.branch[stage];
   const drawn = branch ? branchOf(day, stage, branch.next()) : NONE;
+  // Sent elsewhere unworked or unfinished: nothing was decided on it here, but its draw is taken to keep others in step.
+  const sent = day.pool.sendTo[item]!;
+  if (sent !== NONE) return sent;
   if (drawn >= 0 && drawn < NO_BRANCH) {
     day.pool.destination[item] = drawn;
     return OUT;
   }
-  const sent = day.pool.sendTo[item]!;
-  if (sent !== NONE) return sent;
   if (drawn < NONE) return divert(day, stage, item, -1 - (drawn + 1));
   return next[stage]!;
 }
@@ -209,8 +248,10 @@ function vacate(day: DayState, position: number, item: number): void {
   day.occupancy[stage]!--;
   day.wentOut[stage]!++;
   if (kind === DWELL) leaveDwell(day, stage, item);
-  else if (kind === CHAIN) takeOff(day, day.line.stages.chain[stage]!);
-  else emptyPosition(day, position);
+  else if (kind === CHAIN) {
+    day.item[position] = NONE;
+    takeOff(day, day.line.stages.chain[stage]!);
+  } else emptyPosition(day, position);
 }
 
 function emptyPosition(day: DayState, position: number): void {
@@ -282,6 +323,7 @@ function arriveAtHanging(day: DayState, crate: number): void {
 function arriveOnChain(day: DayState, stage: number, item: number): void {
   const chain = day.line.stages.chain[stage]!;
   passPoint(day, item, stage, START);
+  day.pool.doneAt[item] = NONE;
   hangOn(day, chain, item);
   enterWindows(day, chain, 0);
 }
@@ -305,6 +347,7 @@ export function enterWindows(day: DayState, chain: number, place: number): void 
 export function leaveUnfinished(day: DayState, station: number, item: number): void {
   day.pool.flags[item]! |= UNFINISHED;
   day.unfinished[station]!++;
+  passGates(day, item, station, END);
   passPoint(day, item, station, EXIT);
   if (day.queue.length[station]! > 0 && day.queue.first[station] === item) {
     day.queue.shift(station);
@@ -360,7 +403,7 @@ function dwellOf(day: DayState, stage: number, item: number): number {
   return seconds[row]! + within * (seconds[row + 1]! - seconds[row]!);
 }
 
-function scheduleDwell(day: DayState, stage: number): void {
+export function scheduleDwell(day: DayState, stage: number): void {
   const first = day.queue.length[stage]! > 0 ? Math.max(day.now, day.pool.ready[day.queue.first[stage]!]!) : Infinity;
   day.calendar.schedule(day.line.slots.ofPosition[day.line.stages.positionFrom[stage]!]!, first);
 }
@@ -438,11 +481,16 @@ function passEmptyCrate(day: DayState, to: number): void {
 
 /** Idle positions of the stage begin whatever waits, as far as they may; then the idle ones say why they are. */
 export function startWaiting(day: DayState, stage: number): void {
+  if (day.defers === DEFER_ALL || (day.defers === DEFER_CREWED && day.line.stages.people[stage]! > 0)) {
+    if (!day.deferred.includes(stage)) day.deferred.push(stage);
+    return;
+  }
   while (day.idle[stage]! > 0 && hasWork(day, stage) && mayStart(day, stage)) startNext(day, stage);
   if (day.idle[stage]! > 0) explainIdle(day, stage);
 }
 
 function hasWork(day: DayState, stage: number): boolean {
+  if (day.hangingClosed && stage === day.line.stages.hanging) return false;
   return day.queue.length[stage]! > 0 || (stage === day.line.stages.hanging && supplyHasHead(day));
 }
 
@@ -465,7 +513,7 @@ function startNext(day: DayState, stage: number): void {
     day.held.push(position, day.queue.shift(stage));
   }
   noteQueueLeft(day, stage);
-  if (!Number.isNaN(day.heldSince[stage]!)) endHold(day, stage);
+  noteHold(day, stage, false);
   day.remaining[position] = walking + workOn(day, stage, item);
   if (isHeadStage(day, stage)) {
     passPoint(day, item, stage, START);
@@ -559,6 +607,7 @@ function chooseStation(day: DayState, crew: number): number {
 /** Puts every idle position of the stage into the state that says why it idles. */
 export function explainIdle(day: DayState, stage: number): void {
   const reason = idleReason(day, stage);
+  noteHold(day, stage, reason === BLOCKED);
   const to = day.line.stages.positionFrom[stage + 1]!;
   for (let position = day.line.stages.positionFrom[stage]!; position < to; position++) {
     if (day.item[position] === NONE && day.stoppages[position] === 0) setState(day, position, reason);
@@ -569,9 +618,7 @@ function idleReason(day: DayState, stage: number): number {
   if (day.pauses[stage]! > 0 || allCrewsAway(day, stage)) return ON_BREAK;
   if (stage === day.line.stages.hanging && day.hangingClosed) return ON_BREAK;
   if (!hasWork(day, stage)) return STARVED;
-  if (!isHeld(day, stage)) return NO_CREW;
-  if (Number.isNaN(day.heldSince[stage]!)) day.heldSince[stage] = day.now;
-  return BLOCKED;
+  return isHeld(day, stage) ? BLOCKED : NO_CREW;
 }
 
 function allCrewsAway(day: DayState, stage: number): boolean {
@@ -582,9 +629,11 @@ function allCrewsAway(day: DayState, stage: number): boolean {
   return crewFrom[stage]! < crewFrom[stage + 1]!;
 }
 
-function endHold(day: DayState, stage: number): void {
-  day.heldSeconds[stage]! += day.now - day.heldSince[stage]!;
-  day.heldSince[stage] = Number.NaN;
+/** Books the time in which waiting heads are held back. */
+function noteHold(day: DayState, stage: number, held: boolean): void {
+  if (held === !Number.isNaN(day.heldSince[stage]!)) return;
+  if (!held) day.heldSeconds[stage]! += day.now - day.heldSince[stage]!;
+  day.heldSince[stage] = held ? day.now : Number.NaN;
 }
 
 /** Crates pass the stages before hanging; heads the others. */

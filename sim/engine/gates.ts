@@ -4,6 +4,8 @@ import type { DayState } from "./dayState.ts";
 export function enterGates(day: DayState, stage: number, item: number): void {
   const { gateFrom, gate } = day.line.stages;
   for (let row = gateFrom[stage]!; row < gateFrom[stage + 1]!; row++) {
+    // Back at the start of a stretch that it never left: it is counted there already.
+    if (day.pool.inside[item]! & (1 << gate[row]!)) continue;
     bookGate(day, gate[row]!);
     const heads = ++day.gateHeads[gate[row]!]!;
     if (heads > day.gateMax[gate[row]!]!) day.gateMax[gate[row]!] = heads;
@@ -34,12 +36,18 @@ export function bookGate(day: DayState, gate: number): void {
 
 /** True when a gate is full, a planned stop is due, or a vessel that the stage feeds is full. */
 export function isHeld(day: DayState, stage: number): boolean {
-  const { gateFrom, gate, vesselFrom, vessel } = day.line.stages;
+  const { gateFrom, gate } = day.line.stages;
   const { atMost, safeStop } = day.line.gates;
   for (let row = gateFrom[stage]!; row < gateFrom[stage + 1]!; row++) {
     if (day.gateHeads[gate[row]!]! >= atMost[gate[row]!]!) return true;
-    if (gate[row] === safeStop && day.stopsDue > 0) return true;
+    if (gate[row] === safeStop && (day.heldRows.length > 0 || day.unmanned > 0)) return true;
   }
+  return vesselIsFull(day, stage);
+}
+
+/** True when a vessel that stops the stage is full. */
+export function vesselIsFull(day: DayState, stage: number): boolean {
+  const { vesselFrom, vessel } = day.line.stages;
   for (let row = vesselFrom[stage]!; row < vesselFrom[stage + 1]!; row++) {
     if (!Number.isNaN(day.vesselFullSince[vessel[row]!]!)) return true;
   }

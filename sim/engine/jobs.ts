@@ -30,7 +30,8 @@ export function crewOfJob(day: DayState, job: number): number {
   return job < failures.count ? failures.crew[job]! : vessels.crew[job - failures.count]!;
 }
 
-function startJob(day: DayState, job: number): void {
+/** The job is under way; whoever does it is there already. */
+export function startJob(day: DayState, job: number): void {
   const { failures, vessels, slots } = day.line;
   if (job >= failures.count) {
     const vessel = job - failures.count;

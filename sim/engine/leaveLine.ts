@@ -29,7 +29,12 @@ export function checkFinished(day: DayState): void {
   const warmUp = day.options.warmUpHeads ?? 0;
   if (warmUp > 0 && day.watchedFrom === 0 && carcasses >= warmUp) forgetWarmUp(day);
   else if (supply.kind === "saturated" && carcasses >= supply.heads) day.finished = true;
-  else day.finished = day.headsOnLine === 0 && day.emptyCrates === 0 && noMoreHeads(day);
+  else day.finished = day.headsOnLine === notHung(day) && day.emptyCrates === 0 && noMoreHeads(day);
+}
+
+/** Heads of a stream that still stand before the first stage when hanging has ended: they stay there. */
+export function notHung(day: DayState): number {
+  return day.hangingClosed ? day.queue.length[day.line.stages.hanging]! : 0;
 }
 
 function noMoreHeads(day: DayState): boolean {

@@ -44,7 +44,8 @@ function walks(day: DayState, crew: number, stage: number, people: number): bool
   const here = rowOf(day, crew, stage);
   const near = Math.min(people, day.located[here]!);
   day.located[here]! -= near;
-  const fresh = Math.min(people - near, day.unlocated[crew]!);
+  const missing = day.line.crews.peopleMax[crew]! - peopleOnDuty(day, crew);
+  const fresh = Math.min(people - near, Math.max(0, day.unlocated[crew]! - missing));
   day.unlocated[crew]! -= fresh;
   let left = people - near - fresh;
   const walk = left > 0;

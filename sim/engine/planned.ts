@@ -1,5 +1,5 @@
 import { CHAIN, CREW_BREAK, CREW_PEOPLE, FLEET_BACK, HANGING_ENDS, STAGE_PAUSE } from "../line/index.ts";
-import { bookCrew } from "./accounting.ts";
+import { bookCrew, peopleOnDuty } from "./accounting.ts";
 import { admitLoads } from "./arrivals.ts";
 import { interruptChain, resumeChain } from "./chainRing.ts";
 import type { DayState } from "./dayState.ts";
@@ -11,18 +11,27 @@ import { addReturn, takeReturn } from "./returns.ts";
 export function turnCalendar(day: DayState): void {
   const row = day.calendarRow++;
   scheduleCalendar(day);
-  if (!stopsProtected(day, row)) {
-    applyRow(day, row);
-    return;
-  }
-  day.stopsDue++;
-  if (day.gateHeads[day.line.gates.safeStop]! > 0) day.heldRows.push(row);
+  dropOvertaken(day, row);
+  if (stopsProtected(day, row) && day.gateHeads[day.line.gates.safeStop]! > 0) day.heldRows.push(row);
   else applyRow(day, row);
+}
+
+/** The end of a shift that is still held back is off when the crew's next shift begins. */
+function dropOvertaken(day: DayState, row: number): void {
+  const { action, target } = day.line.calendar;
+  if (action[row] !== CREW_PEOPLE) return;
+  const held = day.heldRows.findIndex((other) => action[other] === CREW_PEOPLE && target[other] === target[row]);
+  if (held < 0) return;
+  day.heldRows.splice(held, 1);
+  openStretch(day);
 }
 
 /** The protected stretch is empty: the planned stops that waited for it begin, for their full length. */
 export function applyHeldRows(day: DayState): void {
-  for (const row of day.heldRows.splice(0)) applyRow(day, row);
+  // One after another, and the stretch stays closed until the last of them has begun.
+  for (const row of day.heldRows) applyRow(day, row);
+  day.heldRows.length = 0;
+  openStretch(day);
 }
 
 export function scheduleCalendar(day: DayState): void {
@@ -39,8 +48,6 @@ export function turnReturn(day: DayState): void {
     admitLoads(day);
     return;
   }
-  const isProtected = action === CREW_BREAK ? day.line.crews.protected[target] : day.line.stages.protected[target];
-  if (isProtected) endStop(day);
   if (action === CREW_BREAK) changeCrew(day, target, () => day.breaks[target]!--);
   else changePause(day, target, -1);
 }
@@ -65,7 +72,6 @@ function applyRow(day: DayState, row: number): void {
   }
   if (action === CREW_PEOPLE) {
     const amount = calendar.amount[row]!;
-    if (amount > 0 && day.line.crews.protected[target] && day.people[target] === 0 && day.now > 0) endStop(day);
     changeCrew(day, target, () => {
       day.people[target] = amount - day.absent[target]![amount]!;
     });
@@ -76,19 +82,38 @@ function applyRow(day: DayState, row: number): void {
   else changePause(day, target, 1);
 }
 
-/** One planned stop less on the protected stretch; with the last one its first stage may begin again. */
-function endStop(day: DayState): void {
-  const { gates } = day.line;
-  if (day.stopsDue === 0) return;
-  day.stopsDue--;
-  day.gateOpened[gates.safeStop] = 1;
+/** The stretch's first stage looks again, when the event is over, whether it may begin heads. */
+function openStretch(day: DayState): void {
+  const { safeStop } = day.line.gates;
+  if (safeStop < 0) return;
+  day.gateOpened[safeStop] = 1;
   day.opened = true;
+}
+
+/** Counts the stations on the protected stretch at which nobody may work by plan: no head begins the stretch then. */
+export function countUnmanned(day: DayState): void {
+  const { stages, gates } = day.line;
+  if (gates.safeStop < 0) return;
+  day.unmanned = 0;
+  for (let stage = 0; stage < stages.count; stage++) {
+    if (stages.protected[stage] && (day.pauses[stage]! > 0 || isUnmanned(day, stage))) day.unmanned++;
+  }
+  openStretch(day);
+}
+
+function isUnmanned(day: DayState, stage: number): boolean {
+  const { crewFrom, crew } = day.line.stages;
+  for (let row = crewFrom[stage]!; row < crewFrom[stage + 1]!; row++) {
+    if (peopleOnDuty(day, crew[row]!) > 0) return false;
+  }
+  return crewFrom[stage]! < crewFrom[stage + 1]!;
 }
 
 /** Whoever holds a head finishes it first: only free people go at once. */
 function changeCrew(day: DayState, crew: number, change: () => void): void {
   bookCrew(day, crew);
   change();
+  countUnmanned(day);
   dispatchCrew(day, crew);
   const { stationFrom, stations } = day.line.crews;
   for (let row = stationFrom[crew]!; row < stationFrom[crew + 1]!; row++) startWaiting(day, stations[row]!);
@@ -96,6 +121,7 @@ function changeCrew(day: DayState, crew: number, change: () => void): void {
 
 function changePause(day: DayState, stage: number, change: number): void {
   day.pauses[stage]! += change;
+  countUnmanned(day);
   if (day.line.stages.kind[stage] !== CHAIN) {
     startWaiting(day, stage);
     return;

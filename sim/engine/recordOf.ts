@@ -25,13 +25,13 @@ import {
   WORKING,
 } from "./dayState.ts";
 import { bookGate } from "./gates.ts";
+import { notHung } from "./leaveLine.ts";
 import { itemsAt } from "./present.ts";
 
 /** Closes the books at the day's end and writes what is left of it. */
 export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord {
   const { line } = day;
   closeBooks(day);
-  const onLine = day.headsOnLine;
   return {
     replication: day.options.replication,
     status,
@@ -47,8 +47,8 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
       hung: day.hung,
       out: Object.fromEntries(line.destinationNames.map((name, index) => [name, day.out[index]!])),
       turnedAway: day.turnedAway,
-      inLairage: line.supply.kind === "loads" ? day.arrived - day.hung : 0,
-      onLine,
+      inLairage: line.supply.kind === "loads" ? day.arrived - day.hung : notHung(day),
+      onLine: day.headsOnLine - notHung(day),
     },
     stages: line.stages.names.map((_, stage) => stageRecord(day, stage)),
     crews: line.crews.names.map((_, crew) => crewRecord(day, crew)),

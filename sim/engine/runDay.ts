@@ -17,7 +17,7 @@ import type { DayRecord } from "./dayRecord.ts";
 import { type DayOptions, DayState, NOTHING, POSITION_FAILS, WORK_ENDS } from "./dayState.ts";
 import { failPosition, repairPosition, startCalendarClocks, turnFailureUnit } from "./failures.ts";
 import { endDwell, endTravel, endWork } from "./flow.ts";
-import { scheduleCalendar, turnCalendar, turnReturn } from "./planned.ts";
+import { countUnmanned, scheduleCalendar, turnCalendar, turnReturn } from "./planned.ts";
 import { recordOf } from "./recordOf.ts";
 import { settle } from "./settle.ts";
 import { turnVessel } from "./turnVessel.ts";
@@ -39,6 +39,7 @@ export function startDay(line: CompiledLine, options: DayOptions): DayState {
   startCalendarClocks(day);
   startChains(day);
   scheduleCalendar(day);
+  countUnmanned(day);
   startSupply(day);
   return day;
 }

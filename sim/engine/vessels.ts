@@ -12,10 +12,7 @@ export function fillVessel(day: DayState, vessel: number, kilograms: number): vo
   day.vesselKg[vessel] = level;
   if (level > day.vesselMax[vessel]!) day.vesselMax[vessel] = level;
   if (level >= capacityKg[vessel]! && Number.isNaN(day.vesselFullSince[vessel]!)) day.vesselFullSince[vessel] = day.now;
-  if (level >= emptyAtKg[vessel]! && !day.vesselBusy[vessel]) {
-    day.vesselBusy[vessel] = 1;
-    requestJob(day, day.line.failures.count + vessel);
-  }
+  if (level >= emptyAtKg[vessel]! && !day.vesselBusy[vessel]) callEmptying(day, vessel);
 }
 
 /** What was in the vessel when the emptying began is gone; what ran in since then stays. */
@@ -24,8 +21,15 @@ export function emptyVessel(day: DayState, vessel: number): void {
   day.vesselKg[vessel]! -= day.vesselTaken[vessel]!;
   day.vesselBusy[vessel] = 0;
   day.vesselEmptied[vessel]!++;
-  if (!Number.isNaN(day.vesselFullSince[vessel]!)) {
+  const { capacityKg, emptyAtKg } = day.line.vessels;
+  if (!Number.isNaN(day.vesselFullSince[vessel]!) && day.vesselKg[vessel]! < capacityKg[vessel]!) {
     day.vesselFullSeconds[vessel]! += day.now - day.vesselFullSince[vessel]!;
     day.vesselFullSince[vessel] = Number.NaN;
   }
+  if (day.vesselKg[vessel]! >= emptyAtKg[vessel]!) callEmptying(day, vessel);
+}
+
+function callEmptying(day: DayState, vessel: number): void {
+  day.vesselBusy[vessel] = 1;
+  requestJob(day, day.line.failures.count + vessel);
 }

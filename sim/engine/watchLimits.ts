@@ -25,15 +25,25 @@ export function passExit(day: DayState, item: number): void {
   watch(day, item, day.line.stages.count * 4 + 1, day.now);
 }
 
+/** The head is past a point without having done what is done there: gates that end there are left, limits see nothing. */
+export function passGates(day: DayState, item: number, stage: number, moment: number): void {
+  leaveGatesAt(day, item, stage * 4 + moment);
+}
+
+function leaveGatesAt(day: DayState, item: number, point: number): void {
+  const { gateFrom, gate } = day.line.points;
+  for (let row = gateFrom[point]!; row < gateFrom[point + 1]!; row++) leaveGate(day, gate[row]!, item);
+}
+
 function watch(day: DayState, item: number, point: number, time: number): void {
-  const { limitFrom, limit: limits, gateFrom, gate } = day.line.points;
+  const { limitFrom, limit: limits } = day.line.points;
   for (let row = limitFrom[point]!; row < limitFrom[point + 1]!; row++) {
     const limit = limits[row]! >> 1;
     const cell = item * day.line.limits.count + limit;
     if ((limits[row]! & 1) === 0) day.pool.stamps[cell] = time;
     else tallyLimit(day, limit, time - day.pool.stamps[cell]!);
   }
-  for (let row = gateFrom[point]!; row < gateFrom[point + 1]!; row++) leaveGate(day, gate[row]!, item);
+  leaveGatesAt(day, item, point);
 }
 
 /** A head that never passed the near end (it was taken off before) has no time to judge. */

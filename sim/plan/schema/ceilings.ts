@@ -22,7 +22,7 @@ export const CEILINGS = {
   diversions: 20,
   byProducts: 50,
   settings: 50,
-  gates: 100,
+  gates: 30,
   vessels: 100,
   observedValues: 10_000,
   sources: 1000,

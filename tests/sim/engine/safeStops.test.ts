@@ -152,7 +152,7 @@ describe("two crews on the stretch", () => {
 });
 
 describe("over random plans", () => {
-  it("nobody who works on the stretch is away, and no machine there pauses, while a head is on it", () => {
+  it("no station on the stretch has all its people away, and no machine there pauses, while a head is on it", () => {
     let awayWithStretch = 0;
     fc.assert(
       fc.property(randomPlan, fc.nat(), (plan, replication) => {
@@ -177,15 +177,16 @@ interface Time {
   to: number;
 }
 
-/** Takes the day one instant at a time and notes when a crew or a machine of the stretch (every stage but trim) is away. */
+/** Takes the day one instant at a time and notes when a station of the stretch (every stage but trim) has nobody or pauses. */
 function awayTimes(plan: Plan, day: DayState): Time[] {
   const stages = plan.line.filter((stage) => !stage.offLine);
-  const working = new Set(stages.flatMap(crewsOf));
+  const staffed = stages.flatMap(crewsOf).filter((crews) => crews.length > 0);
   const times: Time[] = [];
   let since: number | null = null;
   for (let status = "running"; status === "running" && day.now < plan.day.ceilingSeconds; ) {
     status = advance(day, Math.min(day.calendar.times[day.calendar.next()]!, plan.day.ceilingSeconds));
-    const crewAway = plan.crews.some((each, index) => working.has(each.name) && day.breaks[index]! > 0);
+    const onBreak = new Set(plan.crews.flatMap((each, index) => (day.breaks[index]! > 0 ? [each.name] : [])));
+    const crewAway = staffed.some((crews) => crews.every((name) => onBreak.has(name)));
     const paused = stages.some(({ name }) => day.pauses[day.line.stages.names.indexOf(name)]! > 0);
     const isAway = crewAway || paused;
     if (isAway && since === null) since = day.now;
@@ -195,9 +196,10 @@ function awayTimes(plan: Plan, day: DayState): Time[] {
   return since === null ? times : [...times, { from: since, to: day.now }];
 }
 
-function crewsOf(stage: Stage): string[] {
+/** By station: the crews that may work there. */
+function crewsOf(stage: Stage): string[][] {
   if (stage.kind === "dwell") return [];
-  return stage.kind === "chain" ? stage.stations.flatMap((each) => each.crews) : stage.crews;
+  return stage.kind === "chain" ? stage.stations.map((each) => each.crews) : [stage.crews];
 }
 
 /** By head: from the start of the first stage to the end of the last one, or to leaving the line before it. */
