@@ -7,16 +7,26 @@ import { textTable } from "./textTable.ts";
  * words.
  */
 export function studySummary(results: StudyResults): string[] {
-  const { study, responses, variants } = results;
+  const { study, responses, variants, procedure } = results;
   const headline = responses[0]!;
   const percent = `${Number((study.confidence * 100).toFixed(2))} %`;
   return [
-    `${count(variants.length, "variant")}, ${count(study.replications, "replication")} each, seed "${study.seed}", ${percent} intervals`,
+    `${count(variants.length, "variant")}, ${daysWords(results)}, seed "${study.seed}", ${percent} intervals`,
+    ...[procedure.stopping, procedure.selection].flatMap((rule) => (rule === null ? [] : [rule.words])),
     `${headline.label}:`,
     ...variantLines(variants, headline),
-    ...chanceNote(variants.length - 1, study.confidence),
+    ...bestNote(results, headline),
+    ...chanceNote(results),
     ...variants.flatMap(unfinishedWarning),
   ];
+}
+
+/** How many days each variant was run, which may differ where a selection dropped some. */
+function daysWords({ study, variants, procedure }: StudyResults): string {
+  const least = Math.min(...variants.map(({ days }) => days));
+  const pairs = procedure.observation === "day" ? "" : " in antithetic pairs";
+  if (least === study.replications) return `${count(least, "replication")} each${pairs}`;
+  return `${least} to ${count(study.replications, "replication")}${pairs}`;
 }
 
 function variantLines(variants: readonly VariantResults[], headline: ResponseInfo): string[] {
@@ -25,10 +35,9 @@ function variantLines(variants: readonly VariantResults[], headline: ResponseInf
       return [name, ...estimateCells(estimates[headline.key], headline, day.startClockSeconds)];
     }),
   );
-  return variants.flatMap(({ differences }, index) => {
-    const words = differences?.[headline.key]?.words;
-    const row = `  ${table[index]!}`;
-    return words === undefined ? [row] : [row, `      ${words}`];
+  return variants.flatMap(({ differences, estimates }, index) => {
+    const words = [estimates[headline.key]?.reduction?.words, differences?.[headline.key]?.words];
+    return [`  ${table[index]!}`, ...words.flatMap((line) => (line === undefined ? [] : [`      ${line}`]))];
   });
 }
 
@@ -40,9 +49,27 @@ function estimateCells(found: Estimate | undefined, info: ResponseInfo, startClo
   return [show(found.mean), `(${formatRange(show(found.low), show(found.high))})`];
 }
 
-/** Every interval holds by itself; a reader of many of them must know what chance alone would show. */
-function chanceNote(comparisons: number, confidence: number): string[] {
-  if (comparisons < 2) return [];
+/** Which variants the best one may be; with two variants the difference says it. */
+function bestNote({ variants, study }: StudyResults, { key }: ResponseInfo): string[] {
+  if (variants.length < 3) return [];
+  const compared = variants.filter(({ againstBest }) => againstBest?.[key] !== undefined);
+  if (compared.length < variants.length) return [];
+  const names = compared.filter(({ againstBest }) => againstBest![key]!.mayBeBest).map(({ name }) => `"${name}"`);
+  const percent = `${Number((study.confidence * 100).toFixed(2))} %`;
+  if (names.length === 1)
+    return [`The best of all is ${names[0]}, at ${percent} for all comparisons with the best at once.`];
+  const others = variants.length - names.length;
+  const named = names.length <= MOST_NAMED ? `: ${names.join(", ")}` : "";
+  return [`${names.length} variants may be the best${named}; ${others} are not, at ${percent} for all at once.`];
+}
+
+const MOST_NAMED = 5;
+
+/** Where every interval holds by itself, a reader of many of them must know what chance alone would show. */
+function chanceNote({ variants, study: { confidence }, procedure }: StudyResults): string[] {
+  const comparisons = variants.length - 1;
+  if (comparisons < 2 || procedure.errorRate === "family-wise") return [];
+  if (procedure.errorRate === "false discovery") return ["Each interval stands by itself; the verdicts do not."];
   const expected = Number((comparisons * (1 - confidence)).toFixed(2));
   return [
     `Each interval stands by itself: of ${comparisons} comparisons, chance alone shows about ${expected} on average.`,

@@ -8,5 +8,18 @@ export { runFolderProblem } from "./runFolderProblem.ts";
 export { safeFileName } from "./safeFileName.ts";
 export { stableJson, stableJsonParts } from "./stableJson.ts";
 // What a study found
-export type { Difference, Estimate, ResponseInfo, StudyResults, VariantResults } from "./studyResults.ts";
+export type {
+  AgainstBest,
+  Difference,
+  ElementaryEffects,
+  Estimate,
+  MeanEstimate,
+  ProcedureResults,
+  Reduction,
+  ResponseInfo,
+  SelectionResults,
+  StoppingResults,
+  StudyResults,
+  VariantResults,
+} from "./studyResults.ts";
 export { writeRunFolder } from "./writeRunFolder.ts";

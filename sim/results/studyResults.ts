@@ -1,9 +1,17 @@
 import type { DayRecord } from "../engine/index.ts";
 import type { ResponseInfo } from "../observations/index.ts";
-import type { Difference, Estimate } from "../statistics/index.ts";
-import type { Factor } from "../study/index.ts";
+import type {
+  AgainstBest,
+  Comparison,
+  ControlUsed,
+  ElementaryEffects,
+  Estimate,
+  SequentialState,
+  Verdict,
+} from "../statistics/index.ts";
+import type { Control, ErrorRate, Factor } from "../study/index.ts";
 
-export type { Difference, Estimate, ResponseInfo };
+export type { AgainstBest, ElementaryEffects, Estimate, ResponseInfo };
 
 /** Everything a study found: what results.json holds and what the report is drawn from. */
 export interface StudyResults {
@@ -14,6 +22,7 @@ export interface StudyResults {
     question: string;
     reader: string;
     seed: string;
+    /** Days of every variant; of the variant that has most of them where a selection dropped others. */
     replications: number;
     confidence: number;
     command: string;
@@ -29,20 +38,83 @@ export interface StudyResults {
   };
   responses: ResponseInfo[];
   factors: Factor[];
+  procedure: ProcedureResults;
+  /** Of a screening design: what each factor does to each response (keyed by it), factors in their order; else null. */
+  screening: Record<string, (ElementaryEffects | null)[]> | null;
   variants: VariantResults[];
+}
+
+/** How the days were run and compared, and what came of the rules that decided on their number. */
+export interface ProcedureResults {
+  /** What one observation is; `n` of every estimate counts these. */
+  observation: "day" | "antithetic pair";
+  errorRate: ErrorRate;
+  stopping: StoppingResults | null;
+  selection: SelectionResults | null;
+  controls: Control[];
+}
+
+export interface StoppingResults {
+  response: string;
+  /** Whether the wanted half-width was reached, or the most days allowed before it. */
+  kind: "enough" | "ceiling";
+  /** One per variant; null for the base where differences are looked at. */
+  variants: (SequentialState | null)[];
+  words: string;
+}
+
+export interface SelectionResults {
+  response: string;
+  better: "more" | "less";
+  /** Indifference zone, in the response's unit. */
+  difference: number;
+  /** Promised probability of picking the best. */
+  probability: number;
+  verdict: Verdict;
+  /** Variants given up, and after how many observations. */
+  dropped: { variant: number; after: number }[];
+  words: string;
+}
+
+/** An estimate of a mean; `n` counts observations. */
+export interface MeanEstimate extends Estimate {
+  /** What antithetic pairs and controls did to the interval; absent without them. */
+  reduction?: Reduction;
+}
+
+export interface Reduction {
+  /** Half-width by that of as many independent days; null without antithetic pairs, or without spread. */
+  antitheticRatio: number | null;
+  /** Half-width by that without controls; null where none was used. */
+  controlRatio: number | null;
+  controls: ControlUsed[];
+  words: string;
+}
+
+/** A difference to the base as one of the comparisons of its response. */
+export interface Difference extends Comparison {
+  /** The interval to show is that of all comparisons at once, because `shown` answers for all of them. */
+  joint: boolean;
 }
 
 export interface VariantResults {
   name: string;
+  /** Days that were run of it. */
+  days: number;
   levels: number[];
   set: Record<string, unknown>;
   /** Keyed by response: estimate over replications. A key is absent where no replication has a value. */
-  estimates: Record<string, Estimate>;
+  estimates: Record<string, MeanEstimate>;
   /**
    * Paired difference to the base variant, same seeds; null for the base itself, a key absent where no pair has values.
    */
   differences: Record<string, Difference> | null;
-  /** Raw value per replication. */
+  /**
+   * Keyed by response with a wanted direction: how far the variant is from the best of the others, all such intervals at
+   * once. Null where that was not asked: one variant only, more than 200 of them, or a selection, which answers instead.
+   */
+  againstBest: Record<string, AgainstBest> | null;
+  /** Raw value per replication, padded with null to the days of the variant that has most. */
   values: Record<string, (number | null)[]>;
   /** The first replication's day with its traces. */
   day: DayRecord;

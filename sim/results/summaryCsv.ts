@@ -19,7 +19,13 @@ const FIXED_COLUMNS = [
   RESPONSE_COLUMN,
   column("label", "text", "", "The response in words."),
   UNIT_COLUMN,
-  column("n", "whole number", "observations", "Number of observations with a value that mean and interval rest on."),
+  column("days", "whole number", "days", "Number of days that were run of the variant."),
+  column(
+    "n",
+    "whole number",
+    "observations",
+    "Number of observations with a value that mean and interval rest on: days, or antithetic pairs of days.",
+  ),
   column("mean", "number", UNIT_OF_ROW, "Estimate of the mean."),
   column("low", "number", UNIT_OF_ROW, "Lower end of the mean's confidence interval; empty below two observations."),
   column("high", "number", UNIT_OF_ROW, "Upper end of the mean's confidence interval; empty below two observations."),
@@ -32,7 +38,25 @@ const FIXED_COLUMNS = [
   column("difference_n", "whole number", "pairs", "Number of pairs that the difference rests on."),
   column("relative_low", "number", SHARE, "Lower end of the difference's interval, relative to the base case."),
   column("relative_high", "number", SHARE, "Upper end of the difference's interval, relative to the base case."),
-  column("shown", "yes or no", "", "Whether a difference is shown at the study's confidence; empty for the base."),
+  column("p", "number", "probability", "Two-sided p-value of the difference by itself."),
+  column("holm_p", "number", "probability", "The same by Holm's method, for all variants of the response at once."),
+  column(
+    "joint_low",
+    "number",
+    UNIT_OF_ROW,
+    "Lower end of the interval that holds for all variants' differences at once.",
+  ),
+  column(
+    "joint_high",
+    "number",
+    UNIT_OF_ROW,
+    "Upper end of the interval that holds for all variants' differences at once.",
+  ),
+  column("shown", "yes or no", "", "Whether a difference is shown at the study's error rate; empty for the base."),
+  column("best_gap", "number", UNIT_OF_ROW, "Mean minus the best mean among the others, where a direction is wanted."),
+  column("best_low", "number", UNIT_OF_ROW, "Lower end of that gap's interval, for all variants at once."),
+  column("best_high", "number", UNIT_OF_ROW, "Upper end of that gap's interval, for all variants at once."),
+  column("may_be_best", "yes or no", "", "Whether the variant may be the best one, for all variants at once."),
   column("confidence", "number", "probability", "Two-sided confidence of the intervals."),
 ];
 
@@ -53,6 +77,7 @@ function* rows(results: StudyResults): Generator<Cell[]> {
         ...levelsOf(results, variant),
         ...estimateCells(variant, response),
         ...differenceCells(variant, response),
+        ...bestCells(variant, response),
         results.study.confidence,
       ];
     }
@@ -63,16 +88,22 @@ function levelsOf(results: StudyResults, variant: VariantResults): Cell[] {
   return results.factors.map((factor, index) => factor.levels[variant.levels[index] ?? -1] ?? null);
 }
 
-function estimateCells(variant: VariantResults, { key, label, unit }: ResponseInfo): Cell[] {
-  const found = variant.estimates[key];
-  if (found === undefined) return [key, label, unit, 0, null, null, null, null, null, null];
+function estimateCells({ estimates, days }: VariantResults, { key, label, unit }: ResponseInfo): Cell[] {
+  const found = estimates[key];
+  if (found === undefined) return [key, label, unit, days, 0, null, null, null, null, null, null];
   const { n, mean, low, high, min, max } = found;
-  return [key, label, unit, n, mean, low, high, n < 2 ? null : found.sd, min, max];
+  return [key, label, unit, days, n, mean, low, high, n < 2 ? null : found.sd, min, max];
 }
 
 function differenceCells(variant: VariantResults, { key }: ResponseInfo): Cell[] {
   const found = variant.differences?.[key];
-  if (found === undefined) return [null, null, null, null, null, null, null];
-  const { mean, low, high, n, relativeLow, relativeHigh, shown } = found;
-  return [mean, low, high, n, relativeLow, relativeHigh, shown ? "yes" : "no"];
+  if (found === undefined) return Array.from({ length: 11 }, () => null);
+  const { mean, low, high, n, relativeLow, relativeHigh, p, holmP, familyLow, familyHigh, shown } = found;
+  return [mean, low, high, n, relativeLow, relativeHigh, p, holmP, familyLow, familyHigh, shown ? "yes" : "no"];
+}
+
+function bestCells({ againstBest }: VariantResults, { key }: ResponseInfo): Cell[] {
+  const found = againstBest?.[key];
+  if (found === undefined) return [null, null, null, null];
+  return [found.gap, found.low, found.high, found.mayBeBest ? "yes" : "no"];
 }

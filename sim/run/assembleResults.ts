@@ -1,10 +1,13 @@
 import type { DayRecord } from "../engine/index.ts";
 import type { ResponseInfo } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
-import type { Difference, Estimate, StudyResults, VariantResults } from "../results/index.ts";
-import { estimate, pairedDifference } from "../statistics/index.ts";
+import type { MeanEstimate, StudyResults, VariantResults } from "../results/index.ts";
+import { screeningEffects } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
+import { comparisons } from "./comparisons.ts";
 import { askedKeys, knownResponses, UNFINISHED } from "./daySource.ts";
+import { meanEstimate, type Values } from "./meanEstimate.ts";
+import { procedureResults } from "./procedureResults.ts";
 
 /** What is known of a day: its measures, and the day itself for the first replication. */
 export interface DayOutcome {
@@ -28,9 +31,12 @@ export function assembleResults(
   outcomes: readonly (readonly DayOutcome[])[],
   { gambrel, command }: Provenance,
 ): StudyResults {
-  const { name, question, reader, seed, replications, confidence, factors } = study;
+  const { name, question, reader, seed, confidence, factors } = study;
   const responses = reportedResponses(study, outcomes);
-  const valuesOf = outcomes.map((days) => valuesByKey(days, responses));
+  const replications = Math.max(...outcomes.map(({ length }) => length));
+  const valuesOf = outcomes.map((days) => valuesByKey(days, responses, replications));
+  const estimates = valuesOf.map((values) => estimatesOf(values, study));
+  const compared = comparisons(study, valuesOf, responses);
   return {
     format: 1,
     gambrel,
@@ -38,15 +44,17 @@ export function assembleResults(
     plan: aboutPlan(study.variants[0]!.plan),
     responses,
     factors,
+    procedure: procedureResults(study, (key) => outcomes.map((days) => days.map(({ values }) => values[key] ?? null))),
+    screening: screeningOf(study, estimates, responses),
     variants: study.variants.map((variant, index): VariantResults => {
-      const values = valuesOf[index]!;
       return {
         name: variant.name,
+        days: outcomes[index]!.length,
         levels: variant.levels,
         set: variant.set,
-        estimates: estimatesOf(values, confidence),
-        differences: index === 0 ? null : differencesOf(values, valuesOf[0]!, responses, confidence),
-        values,
+        estimates: estimates[index]!,
+        ...compared[index]!,
+        values: valuesOf[index]!,
         day: { ...outcomes[index]![0]!.day!, perHead: null },
       };
     }),
@@ -69,25 +77,28 @@ function reportedResponses(study: Study, outcomes: readonly (readonly DayOutcome
   });
 }
 
-type Values = Record<string, (number | null)[]>;
-
-function valuesByKey(days: readonly DayOutcome[], responses: readonly ResponseInfo[]): Values {
-  return Object.fromEntries(responses.map(({ key }) => [key, days.map((day) => day.values[key] ?? null)]));
-}
-
-function estimatesOf(values: Values, confidence: number): Record<string, Estimate> {
-  return present(Object.entries(values).map(([key, list]) => [key, estimate(list, confidence)]));
-}
-
-function differencesOf(
-  values: Values,
-  base: Values,
-  responses: readonly ResponseInfo[],
-  confidence: number,
-): Record<string, Difference> {
-  return present(
-    responses.map((info) => [info.key, pairedDifference(values[info.key]!, base[info.key]!, confidence, info)]),
+/** A variant that was given up early has no value on the days that only others were run. */
+function valuesByKey(days: readonly DayOutcome[], responses: readonly ResponseInfo[], length: number): Values {
+  return Object.fromEntries(
+    responses.map(({ key }) => [key, Array.from({ length }, (_, day) => days[day]?.values[key] ?? null)]),
   );
+}
+
+function estimatesOf(values: Values, study: Study): Record<string, MeanEstimate> {
+  return present(Object.keys(values).map((key) => [key, meanEstimate(values, key, study)]));
+}
+
+function screeningOf(
+  study: Study,
+  estimates: readonly Record<string, MeanEstimate>[],
+  responses: readonly ResponseInfo[],
+): StudyResults["screening"] {
+  if (study.design.kind !== "screening") return null;
+  const effects = ({ key }: ResponseInfo) => {
+    const means = estimates.map((found) => found[key]?.mean ?? null);
+    return screeningEffects(study, means, study.confidence)!;
+  };
+  return Object.fromEntries(responses.map((info) => [info.key, effects(info)]));
 }
 
 /** Leaves out what is null: a key that is absent means "not applicable". */

@@ -24,9 +24,10 @@ export class DayLedger {
     return true;
   }
 
-  /** The days of a variant, replication 0 first. All up to the last one must be there. */
-  daysOf(variant: number): SimulatedDay[] {
-    return Array.from(this.#days[variant]!, (day, replication) => {
+  /** The days of a variant from 0 to before `until`, all of them when left out. None may be missing. */
+  daysOf(variant: number, until = this.#days[variant]!.length): SimulatedDay[] {
+    return Array.from({ length: until }, (_, replication) => {
+      const day = this.#days[variant]![replication];
       if (day === undefined) throw new Error(`DayLedger: day ${replication} of variant ${variant} is missing`);
       return day;
     });

@@ -33,9 +33,22 @@ function keptKeys(study: Study): string[] {
   return [...new Set([...askedKeys(study), UNFINISHED])];
 }
 
-/** Keys of the responses a study reports, its headline first; the usual ones of all variants when it names none. */
-export function askedKeys({ responses, variants }: Study): string[] {
-  return responses.length > 0 ? [...responses] : [...new Set(variants.flatMap(({ plan }) => usualResponses(plan)))];
+/**
+ * Keys of the responses a study reports, its headline first; the usual ones of all variants when it names none. Those
+ * its procedure looks at are among them in any case.
+ */
+export function askedKeys({ responses, variants, procedure }: Study): string[] {
+  const named = responses.length > 0 ? responses : variants.flatMap(({ plan }) => usualResponses(plan));
+  const { stopping, selection, controls } = procedure;
+  const rules = [stopping, selection].flatMap((rule) => (rule === null ? [] : [rule.response]));
+  return [...new Set([...named, ...rules, ...controls.map(({ response }) => response)])];
+}
+
+/** What the response with this key is; an Error when no variant has it. */
+export function knownResponse(study: Study, key: string): ResponseInfo {
+  const found = knownResponses(study).get(key);
+  if (found === undefined) throw new Error(`no variant has a response "${key}"`);
+  return found;
 }
 
 /** What each response is; of one that several variants have, as the first of them says. */

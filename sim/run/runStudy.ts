@@ -7,6 +7,7 @@ import type { DayRunner, OpenRunner } from "./dayRunner.ts";
 import { type DaySource, daySource, type TraceKind } from "./daySource.ts";
 import { DaysFailed } from "./daysFailed.ts";
 import { inThisThread } from "./inThisThread.ts";
+import { firstDays, nextDays, ruleResponse } from "./nextDays.ts";
 import type { FailedDay, SimulatedDay } from "./simulatedDay.ts";
 
 /** Days that outlive the run: those known from an earlier, unfinished run of the same study, and a place for new ones. */
@@ -21,8 +22,8 @@ export interface RunOptions extends Provenance {
   /** Conservation of heads checked at every event (slow). */
   check?: boolean;
   /**
-   * Called at the start and after each day with the number of days done and of all, those known from a journal counted
-   * in both.
+   * Called at the start of each round and after each day with the number of days done and of all asked for so far, those
+   * known from a journal counted in both. A study whose number of days is fixed has one round.
    */
   progress?: (done: number, total: number) => void;
   /** Stops the run between two days; the promise is then rejected with the signal's reason. */
@@ -33,7 +34,8 @@ export interface RunOptions extends Provenance {
 }
 
 /**
- * Simulates every variant of a study on the same replications and compares them with the base case.
+ * Simulates every variant of a study on the same replications and compares them with the base case. Days come in rounds
+ * where a stopping rule or a selection decides how many there are.
  *
  * Days are independent tasks whose outcomes are put in place by variant and replication number, so neither where they
  * are simulated nor the order in which they are finished can show in the results. The results are a pure function of
@@ -46,21 +48,47 @@ export async function runStudy(study: Study, options: RunOptions): Promise<Study
   for (const day of options.journal?.known ?? []) ledger.place(day);
   const runner = await (options.runner ?? inThisThread())(source);
   try {
-    await simulateMissing(study, ledger, runner, options);
+    const days = await simulateRounds(study, source, ledger, runner, options);
+    return assembleResults(study, outcomes(source, ledger, days), options);
   } finally {
     await runner.close();
   }
-  return assembleResults(study, outcomes(study, source, ledger), options);
+}
+
+/** Rounds until the study's procedure asks for no more; gives the number of days of each variant. */
+async function simulateRounds(
+  study: Study,
+  source: DaySource,
+  ledger: DayLedger,
+  runner: DayRunner,
+  options: RunOptions,
+): Promise<number[]> {
+  const key = ruleResponse(study);
+  let days = firstDays(study);
+  for (;;) {
+    await simulateMissing(study, days, ledger, runner, options);
+    if (key === null) return days;
+    const next = nextDays(study, days, valuesOf(key, source, ledger, days));
+    if (next === null) return days;
+    days = next;
+  }
+}
+
+/** Days beyond the round that a journal may know already are not looked at: a run in one go would not have them yet. */
+function valuesOf(key: string, { keys }: DaySource, ledger: DayLedger, days: readonly number[]): (number | null)[][] {
+  const index = keys.indexOf(key);
+  return days.map((until, variant) => ledger.daysOf(variant, until).map(({ values }) => values[index] ?? null));
 }
 
 /** Brings every variant to its number of days. */
 async function simulateMissing(
   study: Study,
+  days: readonly number[],
   ledger: DayLedger,
   runner: DayRunner,
   { journal, progress, signal }: RunOptions,
 ): Promise<void> {
-  const batches = study.variants.flatMap((_, variant) => ledger.missing(variant, study.replications));
+  const batches = days.flatMap((until, variant) => ledger.missing(variant, until));
   const total = ledger.count + countDays(batches);
   const failed: FailedDay[] = [];
   progress?.(ledger.count, total);
@@ -85,9 +113,9 @@ async function simulateMissing(
     );
 }
 
-function outcomes(study: Study, { keys }: DaySource, ledger: DayLedger): DayOutcome[][] {
-  return study.variants.map((_, variant) =>
-    ledger.daysOf(variant).map(({ values, day }): DayOutcome => {
+function outcomes({ keys }: DaySource, ledger: DayLedger, days: readonly number[]): DayOutcome[][] {
+  return days.map((until, variant) =>
+    ledger.daysOf(variant, until).map(({ values, day }): DayOutcome => {
       return { values: Object.fromEntries(keys.map((key, index) => [key, values[index]!])), day };
     }),
   );

@@ -50,9 +50,10 @@ export function compareAll(
     return test === null ? [] : [{ variant, p: test.p }];
   });
   const adjusted = adjustedP(tested.map(({ p }) => p));
+  const places = new Map(tested.map(({ variant }, index) => [variant, index]));
   return differences.map((difference, variant) => {
     if (difference === null) return null;
-    const index = tested.findIndex((test) => test.variant === variant);
+    const index = places.get(variant) ?? -1;
     const pValues = {
       p: tested[index]?.p ?? null,
       holmP: adjusted.holm[index] ?? null,

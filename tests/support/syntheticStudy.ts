@@ -43,7 +43,18 @@ function difference(
   const e = estimate(paired);
   const shown = e.low !== null && (e.low > 0 || e.high! < 0);
   const relative = (value: number | null) => (value === null || baseMean === 0 ? null : value / baseMean);
-  return { ...e, relativeLow: relative(e.low), relativeHigh: relative(e.high), shown, words: "" };
+  const bare = { ...e, relativeLow: relative(e.low), relativeHigh: relative(e.high), shown, words: "" };
+  return { ...bare, ...BY_ITSELF };
+}
+
+/** A single comparison: nothing is adjusted. */
+const BY_ITSELF = {
+  ...{ p: null, holmP: null, bonferroniP: null, benjaminiHochbergP: null },
+  ...{ familyLow: null, familyHigh: null, comparisons: 1, joint: false },
+};
+
+function plainProcedure(): StudyResults["procedure"] {
+  return { observation: "day", errorRate: "per comparison", stopping: null, selection: null, controls: [] };
 }
 
 /** Values per replication: common noise (same seeds in every variant) and a little of the variant's own. */
@@ -70,7 +81,7 @@ function replicated(means: Means, name: string, n: number): Record<string, numbe
 function variantOf(name: string, means: Means, day: DayRecord, n: number, levels: number[] = []): VariantResults {
   const values = replicated(means, name, n);
   const estimates = Object.fromEntries(Object.entries(values).map(([key, list]) => [key, estimate(list)]));
-  return { name, levels, set: {}, estimates, differences: null, values, day };
+  return { name, days: n, levels, set: {}, estimates, differences: null, againstBest: null, values, day };
 }
 
 function withDifferences(variants: VariantResults[]): VariantResults[] {
@@ -157,6 +168,8 @@ export function syntheticStudy(): StudyResults {
     plan: structuredClone(PLAN),
     responses: structuredClone(RESPONSES),
     factors: [],
+    procedure: plainProcedure(),
+    screening: null,
     variants: withDifferences(variants),
   };
 }

@@ -8,8 +8,10 @@ import {
   differenceWords,
   headline,
   isSingleDay,
+  observationNoun,
   quoted,
   shareWords,
+  shownWords,
   spanWords,
   studyFormat,
 } from "../words/index.ts";
@@ -119,7 +121,11 @@ ${table}
 
 export function experimentation(results: StudyResults): Markup {
   const { study, variants, factors } = results;
-  const days = study.replications === 1 ? "one replication (one day)" : `${study.replications} replications (days)`;
+  const fewer = variants.some((variant) => variant.days < study.replications);
+  const days =
+    study.replications === 1
+      ? "one replication (one day)"
+      : `${fewer ? "up to " : ""}${study.replications} replications (days)`;
   const design = factors.map(
     (factor) =>
       html`<li><bdi>${isolated(factor.name)}</bdi> (<code>${isolated(factor.path)}</code>): ${factor.levels.map(isolated).join(", ")}</li>`,
@@ -132,7 +138,7 @@ export function experimentation(results: StudyResults): Markup {
   const estimation =
     study.replications < 2
       ? html`<p>One day has no interval. Run a study with several replications before comparing or deciding.</p>`
-      : html`<p>Each replication is one day from empty to empty with its own random numbers. Intervals are two-sided Student-t intervals at ${confidenceWords(study.confidence)} over replications; differences are paired, the same seeds in every variant. ${chanceWords(study.confidence, variants.length - 1)}</p>`;
+      : html`<p>Each replication is one day from empty to empty with its own random numbers. Intervals are two-sided Student-t intervals at ${confidenceWords(study.confidence)} over ${observationNoun(results)}; differences are paired, the same seeds in every variant. ${shownWords(results)}</p>${procedureParagraphs(results)}`;
   return html`<h2>Experimentation</h2>
 <p>${formatNumber(variants.length, 0)} ${variants.length === 1 ? "variant" : "variants"}, ${days} each. The line starts empty; a day ends when it is clear or at the plan's longest day.</p>
 ${estimation}
@@ -140,11 +146,31 @@ ${design.length > 0 ? html`<p>Factors and their levels:</p><ul>${design}</ul>` :
 ${list.length > 0 ? html`<p>What each variant changes in the plan:</p><ul>${list}</ul>` : ""}`;
 }
 
-/** What several comparisons at once mean for the word "shown". */
-function chanceWords(confidence: number, comparisons: number): string {
-  if (comparisons < 1) return "";
-  const expected = formatNumber((1 - confidence) * comparisons, 2);
-  return `If no variant differed in truth, ${comparisons} ${comparisons === 1 ? "comparison" : "comparisons"} at this confidence would still show ${expected} differences per response on average, by chance.`;
+/** How many days were run and why, and what was done to make the intervals narrower. */
+function procedureParagraphs({ procedure, variants, responses }: StudyResults): Markup {
+  const { stopping, selection, observation, controls } = procedure;
+  const words = [stopping?.words, selection?.words].filter((each) => each !== undefined);
+  if (selection !== null)
+    words.push(
+      "Procedure of Kim and Nelson (2001): variants that fall behind are given up, so means and intervals of variants rest on different numbers of days.",
+    );
+  if (observation === "antithetic pair")
+    words.push(
+      "Days come in antithetic pairs, the second on the mirrored random numbers of the first; one pair is one observation.",
+    );
+  if (controls.length > 0)
+    words.push(
+      "Means are corrected by control variates: by what responses with a known mean missed it. Differences are not, and need it less: common random numbers have taken the shared luck out already.",
+    );
+  const reductions = variants.slice(0, 1).flatMap(({ estimates }) =>
+    responses.flatMap(({ key, label }) => {
+      const reduction = estimates[key]?.reduction;
+      return reduction === undefined
+        ? []
+        : [html`<li><bdi>${isolated(label)}</bdi>: ${isolated(reduction.words)}</li>`];
+    }),
+  );
+  return html`${words.map((each) => html`<p>${isolated(each)}</p>`)}${reductions.length > 0 ? html`<p>What that did to the intervals of the base case:</p><ul>${reductions}</ul>` : ""}`;
 }
 
 export function logicSection(): Markup {

@@ -1,6 +1,16 @@
 import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { confidenceWords, differenceIn, differenceWords, estimateWords, studyFormat } from "../words/index.ts";
+import {
+  confidenceWords,
+  differenceIn,
+  differenceWords,
+  estimateWords,
+  observationNoun,
+  observationsOf,
+  type ResponseFormat,
+  shownWords,
+  studyFormat,
+} from "../words/index.ts";
 import { html, type Markup } from "./html.ts";
 
 /** More variants than this are turned on their side: one table per response, one row per variant. */
@@ -19,41 +29,57 @@ function sideBySide(results: StudyResults): Markup {
     (variant, index) =>
       html`<th scope="col"><bdi>${isolated(variant.name)}</bdi>${index === 0 && results.variants.length > 1 ? html`<span class="range">base case</span>` : ""}</th>`,
   );
-  const rows = results.responses.map(
-    (info) =>
-      html`<tr><th scope="row"><bdi>${isolated(info.label)}</bdi></th>${results.variants.map((variant) => html`<td>${cell(results, info, variant)}</td>`)}</tr>`,
-  );
+  const rows = results.responses.map((info) => {
+    const written = { results, info, format: studyFormat(results, info) };
+    const cells = results.variants.map((variant) => html`<td>${cell(written, variant)}</td>`);
+    return html`<tr><th scope="row"><bdi>${isolated(info.label)}</bdi></th>${cells}</tr>`;
+  });
   return html`<div class="scroll"><table class="even"><caption>${captionOf(results)}</caption><thead><tr><th scope="col">Response</th>${heads}</tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 function oneResponse(results: StudyResults, info: ResponseInfo): Markup {
+  const written = { results, info, format: studyFormat(results, info) };
   const rows = results.variants.map(
     (variant, index) =>
-      html`<tr><th scope="row"><bdi>${isolated(variant.name)}</bdi></th><td>${meanCell(results, info, variant)}</td><td>${index === 0 ? "base case" : differenceLine(results, info, variant)}</td></tr>`,
+      html`<tr><th scope="row"><bdi>${isolated(variant.name)}</bdi></th><td>${meanCell(written, variant)}</td><td>${index === 0 ? "base case" : differenceLine(written, variant)}</td></tr>`,
   );
   return html`<h3><bdi>${isolated(info.label)}</bdi></h3><div class="scroll"><table class="even"><caption>${captionOf(results)}</caption><thead><tr><th scope="col">Variant</th><th scope="col">Mean</th><th scope="col">Difference</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
-function cell(results: StudyResults, info: ResponseInfo, variant: VariantResults): Markup {
-  const difference = differenceLine(results, info, variant);
-  return html`${meanCell(results, info, variant)}${difference === "" ? "" : html`<span class="range">difference ${difference}</span>`}`;
+/** A response and how it is written, which depends on all variants: worked out once. */
+interface Written {
+  results: StudyResults;
+  info: ResponseInfo;
+  format: ResponseFormat;
 }
 
-function meanCell(results: StudyResults, info: ResponseInfo, variant: VariantResults): Markup {
+function cell(written: Written, variant: VariantResults): Markup {
+  const difference = differenceLine(written, variant);
+  return html`${meanCell(written, variant)}${difference === "" ? "" : html`<span class="range">difference ${difference}</span>`}`;
+}
+
+function meanCell({ results, info, format }: Written, variant: VariantResults): Markup {
   const { confidence, replications } = results.study;
   const estimate = variant.estimates[info.key];
-  const words = estimateWords(estimate, studyFormat(results, info), confidence);
+  const words = estimateWords(estimate, format, confidence);
   // A single day has no interval anywhere; saying so once above the table is enough.
   const interval = replications < 2 ? "" : html`<span class="range">${words.interval}</span>`;
-  const fewer = estimate !== undefined && estimate.n < replications;
-  const note = fewer ? html`<span class="range">${estimate.n} of ${replications} replications gave a value</span>` : "";
-  return html`${words.mean}${interval}${note}`;
+  return html`${words.mean}${interval}${fewerNote(results, variant, estimate?.n)}`;
 }
 
-function differenceLine(results: StudyResults, info: ResponseInfo, variant: VariantResults): string {
+/** Says when a mean rests on less than the others: days without a value, or a variant that was given up. */
+function fewerNote(results: StudyResults, variant: VariantResults, n: number | undefined): Markup | "" {
+  const noun = observationNoun(results);
+  const own = observationsOf(results, variant);
+  if (n !== undefined && n < own) return html`<span class="range">${n} of ${own} ${noun} gave a value</span>`;
+  if (variant.days === results.study.replications) return "";
+  return html`<span class="range">given up after ${own} ${noun}</span>`;
+}
+
+function differenceLine({ results, info, format }: Written, variant: VariantResults): string {
   const difference = differenceIn(variant, info.key);
   if (!difference) return "";
-  const words = differenceWords(difference, studyFormat(results, info), results.study.confidence);
+  const words = differenceWords(difference, format, results.study.confidence);
   return `${words.mean}${words.interval === "" ? "" : ` (${words.interval})`}: ${words.verdict}`;
 }
 
@@ -61,8 +87,7 @@ function captionOf(results: StudyResults): string {
   const { replications, confidence } = results.study;
   if (replications < 2) return "One day: single values, no interval.";
   const differences =
-    results.variants.length > 1
-      ? " Differences are to the base case, paired by seed; “shown” means that the interval leaves 0 out."
-      : "";
-  return `Mean over ${replications} replications, below it the ${confidenceWords(confidence)} interval.${differences}`;
+    results.variants.length > 1 ? ` Differences are to the base case, paired by seed. ${shownWords(results)}` : "";
+  const most = observationsOf(results, { days: replications });
+  return `Mean over ${most} ${observationNoun(results)}, below it the ${confidenceWords(confidence)} interval.${differences}`;
 }

@@ -1,5 +1,5 @@
 import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
-import { differenceIn, differenceWords, estimateWords, quoted, studyFormat } from "../words/index.ts";
+import { differenceIn, differenceWords, estimateWords, observationNoun, quoted, studyFormat } from "../words/index.ts";
 
 /** Up to so many variants are told one by one; beyond it base, highest and lowest stand for all. */
 const MOST_TOLD = 6;
@@ -7,8 +7,10 @@ const MOST_TOLD = 6;
 /** One response of the variants in words, for those who cannot see the picture. */
 export function describeVariants(results: StudyResults, info: ResponseInfo): string {
   const format = studyFormat(results, info);
+  const { confidence } = results.study;
+  const noun = observationNoun(results);
   const tell = (variant: VariantResults) =>
-    `${quoted(variant.name)}: ${estimateWords(variant.estimates[info.key], format, results.study.confidence).phrase}.`;
+    `${quoted(variant.name)}: ${estimateWords(variant.estimates[info.key], format, confidence, noun).phrase}.`;
   const { variants } = results;
   if (variants.length <= MOST_TOLD) return variants.map(tell).join(" ");
   const known = variants.filter((variant) => (variant.estimates[info.key]?.n ?? 0) > 0);

@@ -1,7 +1,17 @@
 import type { DifferenceColumns, ResponseColumns } from "../charts/index.ts";
 import type { Estimate, ResponseInfo, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { confidenceWords, differenceIn, differenceWords, estimateWords, quoted, studyFormat } from "../words/index.ts";
+import {
+  confidenceWords,
+  differenceEnds,
+  differenceIn,
+  differenceWords,
+  estimateWords,
+  observationNoun,
+  observationsOf,
+  quoted,
+  studyFormat,
+} from "../words/index.ts";
 import { describeDifferences, describeVariants } from "./describeVariants.ts";
 
 /** One response over the variants, in the order of the study, the base first. */
@@ -19,7 +29,7 @@ export function responseView(results: StudyResults, info: ResponseInfo): Respons
   });
   const several =
     replications > 1
-      ? `Mean over ${replications} replications with its ${confidenceWords(confidence)} interval`
+      ? `Mean over ${observationsWords(results)} with its ${confidenceWords(confidence)} interval`
       : "One day, no interval";
   return {
     title: isolated(info.label),
@@ -39,7 +49,7 @@ export function differenceView(results: StudyResults, info: ResponseInfo): Diffe
   const rows = results.variants.slice(1).map((variant) => {
     const difference = differenceIn(variant, info.key);
     const words = differenceWords(difference, format, confidence);
-    const ends = endsOf(difference);
+    const ends = endsOf(difference && { ...difference, ...differenceEnds(difference) });
     const text =
       words.interval === "" ? `${words.mean}\n${words.verdict}` : `${words.mean}, ${words.verdict}\n${words.interval}`;
     return {
@@ -52,14 +62,22 @@ export function differenceView(results: StudyResults, info: ResponseInfo): Diffe
     };
   });
   const base = results.variants[0];
+  const joint = results.variants.some((variant) => differenceIn(variant, info.key)?.joint);
+  const interval = `${confidenceWords(confidence)} interval${joint ? "s that hold all at once" : ""}`;
   return {
     title: `${isolated(info.label)}: difference to the base case`,
-    subtitle: `Against ${quoted(base?.name ?? "")}, same seeds, ${confidenceWords(confidence)} interval. Filled dot: a difference is shown; open dot: not shown`,
+    subtitle: `Against ${quoted(base?.name ?? "")}, same seeds, ${interval}. Filled dot: a difference is shown; open dot: not shown`,
     description: describeDifferences(results, info),
     quantity: format.differenceQuantity,
     rows,
     sides: sidesOf(info, format.sides),
   };
+}
+
+function observationsWords(results: StudyResults): string {
+  const most = observationsOf(results, { days: results.study.replications });
+  const fewer = results.variants.some(({ days }) => days < results.study.replications);
+  return `${fewer ? "up to " : ""}${most} ${observationNoun(results)}`;
 }
 
 function sidesOf(info: ResponseInfo, sides: readonly [string, string]): [string, string] {

@@ -4,6 +4,7 @@ import { confidenceWords } from "./confidenceWords.ts";
 import { differenceWords } from "./differenceWords.ts";
 import { estimateWords } from "./estimateWords.ts";
 import { differenceIn, headline } from "./headline.ts";
+import { observationNoun } from "./observations.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 import { studyFormat } from "./studyFormat.ts";
 
@@ -14,13 +15,20 @@ export function answer(results: StudyResults): string[] {
   if (!info || !base) return ["This study asked for no response, so there is no answer to give."];
   const format = studyFormat(results, info);
   const { confidence } = results.study;
-  const estimate = estimateWords(base.estimates[info.key], format, confidence);
+  const estimate = estimateWords(base.estimates[info.key], format, confidence, observationNoun(results));
   const where = results.variants.length > 1 ? ` in the base case, ${quoted(base.name)},` : "";
   return [
     `${isolated(info.label)}${where} is ${estimate.phrase}.`,
+    ...procedureWords(results),
     ...comparisons(results, info, format),
     ...unfinished(results.variants),
   ];
+}
+
+/** What the rules a study was run by ended with; told before any comparison. */
+function procedureWords({ procedure }: StudyResults): string[] {
+  const rules = [procedure.selection, procedure.stopping];
+  return rules.flatMap((rule) => (rule === null ? [] : [isolated(rule.words)]));
 }
 
 const NAMED = 3;

@@ -1,5 +1,6 @@
 import type { Difference } from "../contract.ts";
 import { confidenceWords } from "./confidenceWords.ts";
+import { differenceEnds } from "./differenceEnds.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 
 /** A difference to the base, told in the same words wherever it appears. */
@@ -27,7 +28,8 @@ export function differenceWords(
       sentence: "cannot be compared with the base case: no replication gave both values",
     };
   }
-  const { mean, halfWidth, low, high } = difference;
+  const { mean } = difference;
+  const { halfWidth, low, high } = differenceEnds(difference);
   if (low === null || high === null) {
     const text = format.difference(mean, null);
     return {
@@ -38,7 +40,6 @@ export function differenceWords(
     };
   }
   const interval = format.differenceRange(low, high, halfWidth);
-  const at = confidenceWords(confidence);
   if (low === 0 && high === 0) {
     return {
       mean: "0",
@@ -47,13 +48,21 @@ export function differenceWords(
       sentence: `the same as the base case in all ${difference.n} replications`,
     };
   }
+  const at = confidenceWords(confidence);
   const sentence = difference.shown
-    ? `${format.comparison(mean, halfWidth)} than the base case (${interval} at ${at})`
-    : `not distinguishable from the base case at ${at} (${interval})`;
+    ? `${format.comparison(mean, halfWidth)} than the base case (${interval} at ${at}${reason(difference, low, high)})`
+    : `not distinguishable from the base case at ${at} (${interval}${reason(difference, low, high)})`;
   return {
     mean: format.difference(mean, halfWidth),
     interval,
     verdict: difference.shown ? "shown" : "not shown",
     sentence,
   };
+}
+
+/** What else the verdict rests on: how many comparisons, and the test where the interval alone would say otherwise. */
+function reason({ joint, shown, comparisons }: Difference, low: number, high: number): string {
+  const among = joint ? ` for all ${comparisons} comparisons at once` : "";
+  if (shown === (low > 0 || high < 0)) return among;
+  return shown ? `${among}; Holm's test shows it` : `${among}; not enough among ${comparisons} comparisons`;
 }

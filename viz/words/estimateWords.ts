@@ -16,6 +16,7 @@ export function estimateWords(
   estimate: Estimate | undefined,
   format: ResponseFormat,
   confidence: number,
+  noun = "replications",
 ): EstimateWords {
   if (!estimate || estimate.n === 0)
     return { mean: "no value", interval: "", phrase: "without a value in any replication" };
@@ -25,6 +26,6 @@ export function estimateWords(
   }
   const mean = format.value(estimate.mean, estimate.halfWidth);
   const interval = format.range(estimate.low, estimate.high, estimate.halfWidth);
-  const phrase = `${mean} (${interval} at ${confidenceWords(confidence)}, ${estimate.n} replications)`;
+  const phrase = `${mean} (${interval} at ${confidenceWords(confidence)}, ${estimate.n} ${noun})`;
   return { mean, interval, phrase };
 }

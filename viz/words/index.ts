@@ -1,9 +1,12 @@
 export { answer, quoted } from "./answer.ts";
 export { confidenceWords } from "./confidenceWords.ts";
+export { differenceEnds } from "./differenceEnds.ts";
 export { type DifferenceWords, differenceWords } from "./differenceWords.ts";
 export { type EstimateWords, estimateWords } from "./estimateWords.ts";
 export { differenceIn, furthestVariant, headline, isSingleDay } from "./headline.ts";
+export { observationNoun, observationsOf } from "./observations.ts";
 export { type ResponseFormat, responseFormat } from "./responseFormat.ts";
 export { shareWords } from "./shareWords.ts";
+export { shownWords } from "./shownWords.ts";
 export { spanWords } from "./spanWords.ts";
 export { studyFormat } from "./studyFormat.ts";

@@ -1,3 +1,4 @@
+import type { Study } from "../../study/index.ts";
 import { BadInput } from "../badInput.ts";
 import { type InputFile, readInputFile } from "../inputFile.ts";
 import { inputKind } from "../inputKind.ts";
@@ -52,8 +53,13 @@ function checkPlan(file: InputFile): Sound {
   return { words, warnings };
 }
 
+/** A rule decides how many days are run; what the study says is then the most of them. */
+function mostWords({ procedure }: Study): string {
+  return procedure.stopping === null && procedure.selection === null ? "" : "at most ";
+}
+
 function checkStudy(file: InputFile): Sound {
   const { study } = loadStudy(file);
-  const words = `Study "${study.name}" with ${study.variants.length} variants, ${study.replications} replications each.`;
+  const words = `Study "${study.name}" with ${study.variants.length} variants, ${mostWords(study)}${study.replications} replications each.`;
   return { words, warnings: [] };
 }

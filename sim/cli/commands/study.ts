@@ -107,7 +107,8 @@ async function runInto(terminal: Terminal, folder: string, parts: RunParts): Pro
     const days = journal.keep();
     if (days === 0) throw error;
     const total = study.variants.length * study.replications;
-    const kept = `${days} of ${total} days are kept in ${journal.folder}. Go on with: ${resumeLine(parts.path, options)}`;
+    const ruled = study.procedure.stopping !== null || study.procedure.selection !== null;
+    const kept = `${days} of ${ruled ? "at most " : ""}${total} days are kept in ${journal.folder}. Go on with: ${resumeLine(parts.path, options)}`;
     if (error instanceof Stopped) throw new Stopped(error.signal, `Stopped. ${kept}`);
     terminal.say(kept);
     throw error;
@@ -118,10 +119,17 @@ function tracesOf({ variants }: Study, { traces }: StudyCommandOptions): TraceKi
   return traces ?? (variants.length > MOST_TRACED ? "none" : "binned");
 }
 
-function changed(study: Study, { seed, replications }: StudyCommandOptions): Study {
-  return { ...study, seed: seed ?? study.seed, replications: replications ?? study.replications };
+/** A number of replications given here takes the place of the study's own, and of the rule that adds days. */
+function changed(study: Study, { seed = study.seed, replications }: StudyCommandOptions): Study {
+  if (replications === undefined) return { ...study, seed };
+  const { antithetic } = study.procedure;
+  if (antithetic && replications % 2 === 1)
+    throw new BadInput([`--replications: ${replications}; antithetic days come in pairs, give an even number.`]);
+  return { ...study, seed, replications, procedure: { ...study.procedure, stopping: null, selection: null } };
 }
 
-function repeatLine(path: string, { seed, replications }: Study): string {
-  return commandLine(["gambrel", "study", path, "--seed", seed, "--replications", String(replications)]);
+function repeatLine(path: string, { seed, replications, procedure }: Study): string {
+  const ruled = procedure.stopping !== null || procedure.selection !== null;
+  const fixed = ruled ? [] : ["--replications", String(replications)];
+  return commandLine(["gambrel", "study", path, "--seed", seed, ...fixed]);
 }

@@ -47,7 +47,7 @@ export function refuseOther(folder: string, there: JournalHeader, here: JournalH
     );
   }
   if (there.digest !== here.digest) {
-    const what = "plan, variants, seed, responses or traces are not those of now";
+    const what = "plan, variants, seed, procedure, responses or traces are not those of now";
     throw new JournalProblem(`${folder}: the unfinished run is of another study (${what}); ${BEGIN_ANEW}.`);
   }
 }

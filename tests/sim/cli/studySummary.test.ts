@@ -28,7 +28,8 @@ describe("studySummary", () => {
 
   it("says how many differences chance alone would show once there is more than one comparison", () => {
     const results = handMadeResults();
-    const more = { ...results, variants: [...results.variants, results.variants[1]!] };
+    const procedure = { ...results.procedure, errorRate: "per comparison" as const };
+    const more = { ...results, procedure, variants: [...results.variants, results.variants[1]!] };
     expect(studySummary(more).join("\n")).toMatch(/of 2 comparisons, chance alone shows about 0\.1 on average/);
     expect(studySummary(results).join("\n")).not.toMatch(/chance/);
   });

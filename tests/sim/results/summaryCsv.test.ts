@@ -26,11 +26,17 @@ describe("summaryCsv", () => {
   it("gives the paired difference and whether it is shown; the base has none", () => {
     expect(rows[3]).toMatchObject({ difference: "30", difference_n: "3", shown: "yes" });
     expect(rows[4]).toMatchObject({ difference: "0", shown: "no" });
-    expect(rows[0]).toMatchObject({ difference: "", shown: "" });
+    expect(rows[0]).toMatchObject({ difference: "", shown: "", p: "", joint_low: "" });
+    expect(rows[3]).toMatchObject({ p: "0", holm_p: "0", joint_low: "30", joint_high: "30" });
   });
 
   it("leaves the cells of a response without any value empty, with n 0", () => {
     expect(rows[2]).toMatchObject({ n: "0", mean: "", low: "", difference: "" });
+  });
+
+  it("gives the gap to the best of the others where a direction is wanted", () => {
+    expect(rows[0]).toMatchObject({ days: "3", best_gap: "-30", best_low: "-30", best_high: "0", may_be_best: "no" });
+    expect(rows[3]).toMatchObject({ best_gap: "30", best_low: "0", best_high: "30", may_be_best: "yes" });
   });
 
   it("names each factor's level", () => {

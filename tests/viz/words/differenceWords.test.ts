@@ -5,6 +5,8 @@ const FORMAT = responseFormat({ key: "k", label: "L", unit: "heads/h", format: "
 const SHOWN = {
   ...{ n: 20, mean: 36.3, sd: 2.7, halfWidth: 1.3, low: 35, high: 37.6, min: 30, max: 40 },
   ...{ relativeLow: null, relativeHigh: null, shown: true, words: "" },
+  ...{ p: 0.001, holmP: 0.003, bonferroniP: 0.003, benjaminiHochbergP: 0.003, comparisons: 3 },
+  ...{ familyLow: 34.2, familyHigh: 38.4, joint: false },
 };
 
 test("a shown difference is said with direction, size, interval and confidence", () => {
@@ -32,4 +34,19 @@ test("one pair of days shows nothing, and says so", () => {
 
 test("no pair of values is not a difference of nothing", () => {
   expect(differenceWords(undefined, FORMAT, 0.95).verdict).toBe("not known");
+});
+
+test("one of several comparisons is told with the interval that holds for all at once", () => {
+  const words = differenceWords({ ...SHOWN, joint: true }, FORMAT, 0.95);
+  expect(words.sentence).toBe(
+    "36.3 heads/h more than the base case (+34.2 to +38.4 at 95 % for all 3 comparisons at once)",
+  );
+  expect(words.interval).toBe("+34.2 to +38.4");
+});
+
+test("a verdict that the interval does not show is given its reason", () => {
+  const wide = differenceWords({ ...SHOWN, joint: true, familyLow: -0.4 }, FORMAT, 0.95);
+  expect(wide.sentence).toMatch(/more than the base case \(.*; Holm's test shows it\)$/);
+  const chance = differenceWords({ ...SHOWN, shown: false }, FORMAT, 0.95);
+  expect(chance.sentence).toMatch(/^not distinguishable .*; not enough among 3 comparisons\)$/);
 });

@@ -30,7 +30,9 @@ describe("gambrel study", PATIENCE, () => {
       "values.parquet",
     ]);
     expect(err).toMatch(/\+1 person +[\d.]+ carcasses\/h +\([\d.]+ to [\d.]+ carcasses\/h\)/);
-    expect(err).toMatch(/95 % interval \+[\d.]+ to \+[\d.]+ carcasses\/h, 5 paired replications/);
+    expect(err).toMatch(
+      /95 % interval for all 2 comparisons at once \+[\d.]+ to \+[\d.]+ carcasses\/h, Holm-adjusted p < 0.001, 5 paired/,
+    );
     expect(err).toMatch(/The same as the base case in all 5 replications\./);
     expect(err).not.toContain("\u001b");
     const study = readFileSync(join(folder, "runs", "skinners-places", "study.json"), "utf8");

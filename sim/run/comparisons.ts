@@ -1,0 +1,54 @@
+import type { ResponseInfo } from "../observations/index.ts";
+import type { AgainstBest, Difference, VariantResults } from "../results/index.ts";
+import { compareAll, compareWithBest, pairMeans } from "../statistics/index.ts";
+import type { Study } from "../study/index.ts";
+import type { Values } from "./meanEstimate.ts";
+
+/** Every two variants are compared for the best one, which grows with the square of their number. */
+const MOST_FOR_BEST = 200;
+
+type Compared = Pick<VariantResults, "differences" | "againstBest">;
+
+/**
+ * Every variant against the base, as the study's error rate has it, and against the best of the others; one entry per
+ * variant. With antithetic days the observations that are compared are means of pairs.
+ */
+export function comparisons(study: Study, values: readonly Values[], responses: readonly ResponseInfo[]): Compared[] {
+  const { procedure } = study;
+  const observed = (key: string) => values.map((each) => (procedure.antithetic ? pairMeans(each[key]!) : each[key]!));
+  const picked = procedure.selection !== null || values.length < 2 || values.length > MOST_FOR_BEST;
+  const found: Compared[] = values.map((_, variant) => ({
+    differences: variant === 0 ? null : {},
+    againstBest: picked ? null : {},
+  }));
+  for (const info of responses) {
+    const list = observed(info.key);
+    const best = picked ? null : bestOf(list, info, study.confidence);
+    for (const [variant, difference] of differences(study, list, info).entries()) {
+      const { differences, againstBest } = found[variant]!;
+      if (difference !== null && differences !== null) differences[info.key] = difference;
+      if (best !== null && againstBest !== null) againstBest[info.key] = best[variant]!;
+    }
+  }
+  return found;
+}
+
+function bestOf(
+  values: readonly (readonly (number | null)[])[],
+  { better }: ResponseInfo,
+  confidence: number,
+): AgainstBest[] | null {
+  return better === null ? null : compareWithBest(values, better, confidence);
+}
+
+function differences(
+  { confidence, procedure }: Study,
+  values: readonly (readonly (number | null)[])[],
+  info: ResponseInfo,
+): (Difference | null)[] {
+  const { errorRate } = procedure;
+  return compareAll(values, 0, { confidence, errorRate }, info).map((found) => {
+    if (found === null) return null;
+    return { ...found, joint: errorRate === "family-wise" && found.comparisons > 1 && found.familyLow !== null };
+  });
+}
