@@ -11,5 +11,12 @@ export type {
   Tally,
   Traces,
 } from "../sim/engine/index.ts";
-export type { Difference, Estimate, ResponseInfo, StudyResults, VariantResults } from "../sim/results/index.ts";
+export type {
+  Difference,
+  ElementaryEffects,
+  Estimate,
+  ResponseInfo,
+  StudyResults,
+  VariantResults,
+} from "../sim/results/index.ts";
 export type { Factor } from "../sim/study/study.ts";

@@ -1,5 +1,6 @@
 import { formatRange, formatResponse } from "../observations/index.ts";
 import type { Estimate, ResponseInfo, StudyResults, VariantResults } from "../results/index.ts";
+import { screeningTable } from "./screeningTable.ts";
 import { textTable } from "./textTable.ts";
 
 /**
@@ -14,11 +15,13 @@ export function studySummary(results: StudyResults): string[] {
     `${count(variants.length, "variant")}, ${daysWords(results)}, seed "${study.seed}", ${percent} intervals`,
     ...[procedure.stopping, procedure.selection].flatMap((rule) => (rule === null ? [] : [rule.words])),
     `${headline.label}:`,
-    ...variantLines(variants, headline),
-    ...bestNote(results, headline),
-    ...chanceNote(results),
+    ...(results.screening === null ? comparisonLines(results, headline) : screeningTable(results, headline)),
     ...variants.flatMap(unfinishedWarning),
   ];
+}
+
+function comparisonLines(results: StudyResults, headline: ResponseInfo): string[] {
+  return [...variantLines(results.variants, headline), ...bestNote(results, headline), ...chanceNote(results)];
 }
 
 /** How many days each variant was run, which may differ where a selection dropped some. */

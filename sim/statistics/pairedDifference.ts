@@ -13,12 +13,15 @@ export interface Difference extends Estimate {
   words: string;
 }
 
+/** Values that differ by no more than this share of themselves differ by the rounding of their own arithmetic. */
+const ROUNDING = 1e-12;
+
 /**
  * Difference of a variant to the base case under common random numbers: variant minus base, replication by replication
  * (the paired-t interval; any statistics text, e.g. Snedecor and Cochran 1989, ch. 6).
  *
  * `variantValues[i]` and `baseValues[i]` must come from the same replication. A pair with a null in it is left out and
- * `n` says how many remain. Null when no pair is left ("not applicable"); with one pair the interval is null and the
+ * `n` says how many remain; values that agree to 12 digits count as equal. Null when no pair is left ("not applicable"); with one pair the interval is null and the
  * difference is not `shown`.
  */
 export function pairedDifference(
@@ -38,7 +41,9 @@ export function pairedDifference(
     const variant = variantValues[replication]!;
     const base = baseValues[replication]!;
     if (variant === null || base === null) continue;
-    differences.push(variant - base);
+    const difference = variant - base;
+    const size = Math.max(Math.abs(variant), Math.abs(base));
+    differences.push(Math.abs(difference) <= ROUNDING * size ? 0 : difference);
     bases.push(base);
   }
   const found = estimate(differences, confidence);

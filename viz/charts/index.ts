@@ -7,5 +7,6 @@ export { type HeadsLine, type HeadsOutColumns, headsOutChart } from "./headsOutC
 export { type LimitColumns, limitChart } from "./limitChart.ts";
 export { type QueueColumns, type QueuePanel, queueChart, type TraceColumns } from "./queueChart.ts";
 export { type ResponseColumns, type ResponseRow, responseChart } from "./responseChart.ts";
+export { type ScreeningColumns, type ScreeningPoint, screeningChart } from "./screeningChart.ts";
 export { type StateColumns, type StateRow, stateChart } from "./stateChart.ts";
 export { type WipColumns, type WipSection, wipChart } from "./wipChart.ts";

@@ -19,6 +19,7 @@ import { CAUTIONS } from "./cautions.ts";
 import { html, type Markup, trusted } from "./html.ts";
 import { MODEL_LIMITS, MODEL_LOGIC } from "./modelText.ts";
 import { responseTable } from "./responseTable.ts";
+import { screeningTables } from "./screeningTable.ts";
 import { dayCharts, drawnVariants, limitCharts, type PlannedChart, responseCharts } from "./studyCharts.ts";
 
 /** Draws planned charts as figures with their finding below; ids are numbered so that no two charts of the page share one. */
@@ -65,8 +66,10 @@ function dayAnswer(results: StudyResults): string[] {
 
 export function resultsSection(results: StudyResults, figures: Figures): Markup {
   return html`<h2>Results</h2>
+${screeningTables(results)}
+${results.screening === null ? "" : figures(responseCharts(results))}
 ${responseTable(results)}
-${figures(responseCharts(results))}`;
+${results.screening === null ? figures(responseCharts(results)) : ""}`;
 }
 
 export function daySection(results: StudyResults, figures: Figures): Markup {

@@ -7,6 +7,7 @@ import {
   estimateWords,
   observationNoun,
   observationsOf,
+  observationsWords,
   type ResponseFormat,
   shownWords,
   studyFormat,
@@ -88,6 +89,5 @@ function captionOf(results: StudyResults): string {
   if (replications < 2) return "One day: single values, no interval.";
   const differences =
     results.variants.length > 1 ? ` Differences are to the base case, paired by seed. ${shownWords(results)}` : "";
-  const most = observationsOf(results, { days: replications });
-  return `Mean over ${most} ${observationNoun(results)}, below it the ${confidenceWords(confidence)} interval.${differences}`;
+  return `Mean over ${observationsWords(results)}, below it the ${confidenceWords(confidence)} interval.${differences}`;
 }

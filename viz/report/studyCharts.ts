@@ -5,6 +5,7 @@ import {
   limitChart,
   queueChart,
   responseChart,
+  screeningChart,
   stateChart,
   wipChart,
 } from "../charts/index.ts";
@@ -17,6 +18,7 @@ import {
   limitView,
   queueView,
   responseView,
+  screeningView,
   stateView,
   wipView,
 } from "../views/index.ts";
@@ -40,6 +42,8 @@ export function responseCharts(results: StudyResults): PlannedChart[] {
 }
 
 function chartsOf(results: StudyResults, info: ResponseInfo, index: number): PlannedChart[] {
+  // The variants of a screening are points of random walks: nobody asks about one of them.
+  if (results.screening !== null) return screeningCharts(results, info, index);
   const stem = `response-${index + 1}-${slug(info.key)}`;
   const curve = curveView(results, info);
   const rows = responseView(results, info);
@@ -53,6 +57,13 @@ function chartsOf(results: StudyResults, info: ResponseInfo, index: number): Pla
     first,
     { name, description: difference.description, draw: (context) => differenceChart(difference, context) },
   ];
+}
+
+function screeningCharts(results: StudyResults, info: ResponseInfo, index: number): PlannedChart[] {
+  const view = screeningView(results, info);
+  if (view === null) return [];
+  const name = `screening-${index + 1}-${slug(info.key)}`;
+  return [{ name, description: view.description, draw: (context) => screeningChart(view, context) }];
 }
 
 /** The variants whose day is drawn: the base, and the one furthest from it in the headline response. */

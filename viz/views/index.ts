@@ -8,5 +8,6 @@ export { headsOutView } from "./headsOutView.ts";
 export { limitView } from "./limitView.ts";
 export { queueView } from "./queueView.ts";
 export { differenceView, responseView } from "./responseView.ts";
+export { screeningView } from "./screeningView.ts";
 export { stateView } from "./stateView.ts";
 export { wipView } from "./wipView.ts";

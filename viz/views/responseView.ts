@@ -7,8 +7,7 @@ import {
   differenceIn,
   differenceWords,
   estimateWords,
-  observationNoun,
-  observationsOf,
+  observationsWords,
   quoted,
   studyFormat,
 } from "../words/index.ts";
@@ -72,12 +71,6 @@ export function differenceView(results: StudyResults, info: ResponseInfo): Diffe
     rows,
     sides: sidesOf(info, format.sides),
   };
-}
-
-function observationsWords(results: StudyResults): string {
-  const most = observationsOf(results, { days: results.study.replications });
-  const fewer = results.variants.some(({ days }) => days < results.study.replications);
-  return `${fewer ? "up to " : ""}${most} ${observationNoun(results)}`;
 }
 
 function sidesOf(info: ResponseInfo, sides: readonly [string, string]): [string, string] {

@@ -6,6 +6,7 @@ import { estimateWords } from "./estimateWords.ts";
 import { differenceIn, headline } from "./headline.ts";
 import { observationNoun } from "./observations.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
+import { screeningWords } from "./screeningWords.ts";
 import { studyFormat } from "./studyFormat.ts";
 
 /** The answer to the study's question: a few plain sentences, each figure with its interval, the headline response only. */
@@ -20,7 +21,7 @@ export function answer(results: StudyResults): string[] {
   return [
     `${isolated(info.label)}${where} is ${estimate.phrase}.`,
     ...procedureWords(results),
-    ...comparisons(results, info, format),
+    ...(results.screening === null ? comparisons(results, info, format) : screeningWords(results, info, format)),
     ...unfinished(results.variants),
   ];
 }

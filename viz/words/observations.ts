@@ -9,3 +9,10 @@ export function observationNoun({ procedure }: StudyResults): string {
 export function observationsOf({ procedure }: StudyResults, { days }: Pick<VariantResults, "days">): number {
   return procedure.observation === "day" ? days : days / 2;
 }
+
+/** "20 replications"; "up to 42 replications" where variants were given up on the way. */
+export function observationsWords(results: StudyResults): string {
+  const { replications } = results.study;
+  const fewer = results.variants.some(({ days }) => days < replications);
+  return `${fewer ? "up to " : ""}${observationsOf(results, { days: replications })} ${observationNoun(results)}`;
+}

@@ -4,7 +4,7 @@ import { changeKeys } from "./changeFile.ts";
 import { factorFile } from "./factorFile.ts";
 import { seed } from "./seed.ts";
 
-export const MOST_VARIANTS = 2000;
+export const MOST_VARIANTS = 10_000;
 const MOST_COMBINED = 10;
 const MOST_FACTORS = 50;
 

@@ -59,7 +59,7 @@ export function selection() {
     ),
     probability: z
       .number()
-      .min(0.5)
+      .min(0.51)
       .max(0.9999)
       .default(0.95)
       .describe("Least probability that the best variant is picked when it is better than all by that difference."),

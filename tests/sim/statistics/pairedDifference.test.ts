@@ -77,3 +77,12 @@ describe("pairedDifference", () => {
     expect(() => pairedDifference([1], [1, 2], 0.95, THROUGHPUT)).toThrow(/pairs/);
   });
 });
+
+it("takes values that agree to 12 digits as equal: what is left is the rounding of their arithmetic", () => {
+  const info = { key: "k", label: "k", unit: "", format: "number", better: null } as const;
+  const base = [100, 200, 300];
+  const same = base.map((value) => value * (1 + 2e-13));
+  expect(pairedDifference(same, base, 0.95, info)).toMatchObject({ mean: 0, low: 0, high: 0, shown: false });
+  const other = base.map((value) => value * (1 + 2e-9));
+  expect(pairedDifference(other, base, 0.95, info)!.mean).toBeGreaterThan(0);
+});

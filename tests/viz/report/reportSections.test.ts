@@ -5,9 +5,7 @@ import { syntheticFactorial, syntheticSingleDay, syntheticStudy } from "../../su
 
 // (1 - confidence) x comparisons: expected number of false alarms, any statistics text (linearity of expectation).
 test("what several comparisons do to the word shown is stated: 11 at 95 % give 0.55 by chance", () => {
-  expect(experimentation(syntheticFactorial()).markup).toContain(
-    "11 comparisons would still show 0.55 differences",
-  );
+  expect(experimentation(syntheticFactorial()).markup).toContain("11 comparisons would still show 0.55 differences");
 });
 
 test("what each variant changes in the plan is listed as the study wrote it", () => {
