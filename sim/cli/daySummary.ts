@@ -14,7 +14,8 @@ export function daySummary(results: StudyResults): string[] {
       return [info.label, value === null ? "no value" : formatResponse(value, info, day.startClockSeconds)];
     });
   const ending = day.status === "finished" ? [] : [unfinishedNote(day.status, day.stuckAt)];
-  return [...ending, ...textTable(rows), "", ...stageTable(day.stages)];
+  const capacity = results.capacity === null ? [] : ["", results.capacity.words];
+  return [...ending, ...textTable(rows), ...capacity, "", ...stageTable(day.stages)];
 }
 
 function unfinishedNote(status: "ceiling" | "stuck", stuckAt: readonly string[]): string {

@@ -10,6 +10,7 @@ export { stableJson, stableJsonParts } from "./stableJson.ts";
 // What a study found
 export type {
   AgainstBest,
+  CapacityResults,
   Difference,
   ElementaryEffects,
   Estimate,

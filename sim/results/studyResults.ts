@@ -41,7 +41,24 @@ export interface StudyResults {
   procedure: ProcedureResults;
   /** Of a screening design: what each factor does to each response (keyed by it), factors in their order; else null. */
   screening: Record<string, (ElementaryEffects | null)[]> | null;
+  /** Of a single day whose first stage never runs out of heads: what the line can do; else null. */
+  capacity: CapacityResults | null;
   variants: VariantResults[];
+}
+
+/** The throughput of one long run after its warm-up. */
+export interface CapacityResults {
+  /** Carcasses an hour with the interval of batch means; null where the run is too short for any. */
+  headsPerHour: { mean: number; low: number; high: number } | null;
+  confidence: number;
+  /** Minutes with supply, and how many of them were left out as warm-up (MSER-5). */
+  minutes: number;
+  warmUpMinutes: number;
+  batches: number;
+  batchMinutes: number;
+  /** The warm-up has no clear end, or the batches hang together: the interval must not be relied on. */
+  runTooShort: boolean;
+  words: string;
 }
 
 /** How the days were run and compared, and what came of the rules that decided on their number. */

@@ -46,6 +46,7 @@ export function assembleResults(
     factors,
     procedure: procedureResults(study, (key) => outcomes.map((days) => days.map(({ values }) => values[key] ?? null))),
     screening: screeningOf(study, estimates, responses),
+    capacity: null,
     variants: study.variants.map((variant, index): VariantResults => {
       return {
         name: variant.name,

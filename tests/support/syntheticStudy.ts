@@ -170,6 +170,7 @@ export function syntheticStudy(): StudyResults {
     factors: [],
     procedure: plainProcedure(),
     screening: null,
+    capacity: null,
     variants: withDifferences(variants),
   };
 }

@@ -60,6 +60,7 @@ function dayAnswer(results: StudyResults): string[] {
   return [
     "This is one day, no interval: another day of the same plan would differ.",
     headsOutView(results, variant).description,
+    ...(results.capacity === null ? [] : [results.capacity.words]),
     ...limits,
   ];
 }

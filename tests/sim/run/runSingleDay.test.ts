@@ -2,6 +2,7 @@ import { expect, it } from "vitest";
 import { compileLine, runDay, runSingleDay } from "../../../sim/index.ts";
 import { usualResponses } from "../../../sim/observations/index.ts";
 import { stableJson } from "../../../sim/results/index.ts";
+import { planOf, saturated, station } from "../../support/plans.ts";
 import { readSmallPlan } from "../../support/readSmallPlan.ts";
 
 const PROVENANCE = { gambrel: "1.2.3", command: "gambrel day" };
@@ -31,4 +32,13 @@ it("can be written as JSON when the day was cut off before every lorry came", ()
     headsPerHour: [null],
     "lorry.emptied.max": [null],
   });
+});
+
+it("says what the line can do where the supply never ends, and the same whatever traces are kept", () => {
+  const plan = planOf(saturated(1000), [station("skinning", 6)]);
+  const found = runSingleDay(plan, "1", "none", PROVENANCE).capacity!;
+  // One position of 6 s is never without a head: ten a minute, 600 an hour, no more and no less.
+  expect(found.headsPerHour!.mean).toBeCloseTo(600, 0);
+  expect(runSingleDay(plan, "1", "exact", PROVENANCE).capacity).toEqual(found);
+  expect(runSingleDay(readSmallPlan(), "1", "none", PROVENANCE).capacity).toBeNull();
 });
