@@ -72,13 +72,20 @@ function applyEdit(name: string, { file, find, replace }: Fault["edits"][number]
   );
 }
 
+/** A fault must be wrong, not broken: a program that cannot even run would be caught by anything. */
+const BROKEN = /ReferenceError|SyntaxError|Transform failed|is not a function/;
+
 function fails(folder: string, file: string): boolean {
-  const { status } = spawnSync("npx", ["vitest", "run", file, "--bail", "1"], {
+  const { status, stdout, stderr } = spawnSync("npx", ["vitest", "run", file, "--bail", "1"], {
     cwd: folder,
     timeout: 300_000,
-    stdio: "ignore",
+    encoding: "utf8",
+    maxBuffer: 1 << 28,
   });
-  return status !== 0;
+  if (status === 0) return false;
+  const broken = BROKEN.exec(stdout + stderr);
+  if (broken) throw new Error(`${file}: the changed sources do not run (${broken[0]})`);
+  return true;
 }
 
 function record(outcomes: Outcome[]): string {

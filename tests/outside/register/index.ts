@@ -2,9 +2,11 @@
 
 import { BATCH_ARRIVALS } from "./batchArrivals.ts";
 import { BREAKDOWN_CLOCKS } from "./breakdownClocks.ts";
+import { CHAIN_WINDOWS } from "./chainWindows.ts";
 import { CHILLING } from "./chilling.ts";
 import { CREWS } from "./crews.ts";
 import { DISTRIBUTIONS } from "./distributions.ts";
+import { GATES } from "./gates.ts";
 import { LITTLES_LAW } from "./littlesLaw.ts";
 import { NON_EXPONENTIAL_LINES } from "./nonExponentialLines.ts";
 import type { OutsideRow } from "./outsideRow.ts";
@@ -15,6 +17,7 @@ import { RECURSION } from "./recursion.ts";
 import { REMOVALS } from "./removals.ts";
 import { SATURATED_LINES } from "./saturatedLines.ts";
 import { STATISTICS } from "./statistics.ts";
+import { TRADE } from "./trade.ts";
 import { UNRELIABLE_LINES } from "./unreliableLines.ts";
 
 export { CLASSES, LABELS, type OutsideRow } from "./outsideRow.ts";
@@ -34,5 +37,8 @@ export const REGISTER: { file: string; about: string; rows: OutsideRow[] }[] = [
   { file: "recursion.test.ts", about: "The same draws through a recursion", rows: RECURSION },
   { file: "distributions.test.ts", about: "Draws and streams", rows: DISTRIBUTIONS },
   { file: "statistics.test.ts", about: "Statistics", rows: STATISTICS },
+  { file: "gates.test.ts", about: "Gates as closed networks", rows: GATES },
+  { file: "chainWindows.test.ts", about: "Chains and windows", rows: CHAIN_WINDOWS },
   { file: "chilling.test.ts", about: "Chilling", rows: CHILLING },
+  { file: "trade.test.ts", about: "Rules, yields and figures of the trade", rows: TRADE },
 ];
