@@ -1,20 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { Breakdown } from "../../../sim/plan/plan.ts";
+import { breakdown } from "../../support/breakdowns.ts";
 import { constant, planOf, saturated, station, stream } from "../../support/plans.ts";
 import { passes, runChecked, secondsIn } from "../../support/timeline.ts";
-
-function breakdown(uptime: number, repair: number, changes: Partial<Breakdown> = {}): Breakdown {
-  return {
-    name: "jam",
-    clock: "running",
-    scope: "position",
-    uptimeSeconds: constant(uptime),
-    repairSeconds: constant(repair),
-    crew: null,
-    headInHand: "resume",
-    ...changes,
-  };
-}
 
 describe("a breakdown on running time", () => {
   it("interrupts the work, which goes on after the repair with the time left", () => {

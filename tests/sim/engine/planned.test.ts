@@ -1,11 +1,9 @@
 import { describe, expect, it } from "vitest";
-import type { DayPlan, LiveHandling, Load, Plan } from "../../../sim/plan/plan.ts";
+import type { LiveHandling } from "../../../sim/plan/plan.ts";
+import { load } from "../../support/loads.ts";
 import { constant, crateStep, crew, manual, pause, planOf, saturated, station, stream } from "../../support/plans.ts";
 import { passes, runChecked, secondsIn } from "../../support/timeline.ts";
-
-function withDay(plan: Plan, day: Partial<DayPlan>): Plan {
-  return { ...plan, day: { ...plan.day, ...day } };
-}
+import { withDay } from "../../support/withDay.ts";
 
 describe("a break", () => {
   it("lets the head in hand be finished, then nobody starts until it is over", () => {
@@ -71,25 +69,6 @@ const handling: LiveHandling = {
   cratesAtHanging: 1,
   fleet: null,
 };
-
-function load(
-  name: string,
-  atSeconds: number,
-  crates: number,
-  headsPerCrate: number,
-  changes: Partial<Load> = {},
-): Load {
-  return {
-    name,
-    atSeconds,
-    delay: null,
-    crates,
-    headsPerCrate,
-    deadOnArrivalShare: 0,
-    liveWeightKg: constant(2.5),
-    ...changes,
-  };
-}
 
 describe("loads of crates", () => {
   it("are unloaded, wait in lairage, are fed to the hanging point and emptied head by head", () => {
