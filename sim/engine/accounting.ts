@@ -1,6 +1,6 @@
 import { CREW_PEOPLE, DWELL, NO_LIMIT } from "../line/index.ts";
 import { STATES } from "./dayRecord.ts";
-import { type DayState, STARVED } from "./dayState.ts";
+import { BLOCKED, type DayState, STARVED, WORKING } from "./dayState.ts";
 
 const WIDTH = STATES.length;
 
@@ -40,6 +40,18 @@ function traceEmptyPlaces(day: DayState, stage: number): void {
   if (kind[stage] !== DWELL || places[stage] === NO_LIMIT) return;
   const empty = places[stage]! - day.queueShown[stage]!;
   day.recorders?.states[stage]?.add(STARVED, day.queueSince[stage]!, day.now, empty);
+}
+
+/** Books a head's dwell so far, and its wait after it; called when it leaves, and at the day's end. */
+export function bookDwell(day: DayState, stage: number, item: number): void {
+  const row = day.line.stages.positionFrom[stage]! * WIDTH;
+  const from = Math.max(day.pool.entered[item]!, day.watchedFrom);
+  const turn = Math.min(day.now, Math.max(from, day.pool.ready[item]!));
+  day.stateSeconds[row + WORKING]! += turn - from;
+  day.stateSeconds[row + BLOCKED]! += day.now - turn;
+  const recorder = day.recorders?.states[stage];
+  recorder?.add(WORKING, from, turn);
+  recorder?.add(BLOCKED, turn, day.now);
 }
 
 /** Adds heads to (or takes them from) a section. */

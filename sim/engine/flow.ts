@@ -1,9 +1,8 @@
 import { CHAIN, CHAIN_STATION, DWELL, HANGING_POINT, LORRY, OUT } from "../line/index.ts";
 import { CREW_RULES } from "../plan/plan.ts";
-import { crewIsAway, noteQueue, noteSection, setState } from "./accounting.ts";
+import { bookDwell, crewIsAway, noteQueue, noteSection, setState } from "./accounting.ts";
 import { canHangOn, hangOn, headAt, takeOff, wakeChain } from "./chainRing.ts";
 import { cratesBack, noteUnloaded } from "./crates.ts";
-import { STATES } from "./dayRecord.ts";
 import {
   BLOCKED,
   type DayState,
@@ -21,7 +20,7 @@ import { claimHead, supplyHasHead } from "./hanging.ts";
 import { DIVERTED, UNFINISHED } from "./itemPool.ts";
 import { startJobs } from "./jobs.ts";
 import { leaveLine } from "./leaveLine.ts";
-import { claimForStage, crewFor, releaseFromStage } from "./people.ts";
+import { claimForStage, crewFor, everyCrew, releaseFromStage } from "./people.ts";
 import { takeProducts } from "./products.ts";
 import { firstOwnFailure, spendOwnUptime, startStationClocks, stopStationClocks } from "./uptime.ts";
 import { END, ENTRY, EXIT, passGates, passPoint, START } from "./watchLimits.ts";
@@ -162,30 +161,25 @@ function itemOf(day: DayState, position: number): number {
  * down. Dead heads are taken off where they are hung; one draw decides among removals, diversions and going on.
  */
 function routeOf(day: DayState, stage: number, item: number): number {
-  const { hanging, next } = day.line.stages;
+  const { hanging, next, branchTo } = day.line.stages;
   if (stage === hanging && day.pool.destination[item] !== NONE) return OUT;
   const branch = day.branch[stage];
-  const drawn = branch ? branchOf(day, stage, branch.next()) : NONE;
+  const row = branch ? branchRow(day, stage, branch.next()) : NONE;
   // Sent elsewhere unworked or unfinished: nothing was decided on it here, but its draw is taken to keep others in step.
   const sent = day.pool.sendTo[item]!;
   if (sent !== NONE) return sent;
-  if (drawn >= 0 && drawn < NO_BRANCH) {
-    day.pool.destination[item] = drawn;
-    return OUT;
-  }
-  if (drawn < NONE) return divert(day, stage, item, -1 - (drawn + 1));
-  return next[stage]!;
+  if (row === NONE) return next[stage]!;
+  const to = branchTo[row]!;
+  if (to < 0) return divert(day, stage, item, -1 - to);
+  day.pool.destination[item] = to;
+  return OUT;
 }
 
-const NO_BRANCH = 1 << 20;
-
-/** Destination (0 or more), -2 - stage for a diversion, or NO_BRANCH. */
-function branchOf(day: DayState, stage: number, u: number): number {
-  const { branchFrom, branchShare, branchTo } = day.line.stages;
-  for (let row = branchFrom[stage]!; row < branchFrom[stage + 1]!; row++) {
-    if (u < branchShare[row]!) return branchTo[row]! >= 0 ? branchTo[row]! : branchTo[row]! - 1;
-  }
-  return NO_BRANCH;
+/** The removal or diversion that the draw falls on, or NONE. */
+function branchRow(day: DayState, stage: number, u: number): number {
+  const { branchFrom, branchShare } = day.line.stages;
+  for (let row = branchFrom[stage]!; row < branchFrom[stage + 1]!; row++) if (u < branchShare[row]!) return row;
+  return NONE;
 }
 
 /** A head that was sent once goes on the next time. */
@@ -196,7 +190,7 @@ function divert(day: DayState, stage: number, item: number, to: number): number 
   return to;
 }
 
-export function takePlace(day: DayState, stage: number): boolean {
+function takePlace(day: DayState, stage: number): boolean {
   if (stage === OUT || stage === LORRY) return true;
   if (stage === HANGING_POINT) return takeHangingPlace(day);
   const { kind, places, headsPerHook, chain } = day.line.stages;
@@ -412,19 +406,8 @@ export function scheduleDwell(day: DayState, stage: number): void {
 function leaveDwell(day: DayState, stage: number, item: number): void {
   day.queue.shift(stage);
   noteQueue(day, stage, day.queue.length[stage]!);
-  bookDwell(day, stage, day.pool.entered[item]!, day.pool.ready[item]!);
+  bookDwell(day, stage, item);
   scheduleDwell(day, stage);
-}
-
-function bookDwell(day: DayState, stage: number, entered: number, ready: number): void {
-  const row = day.line.stages.positionFrom[stage]! * STATES.length;
-  const from = Math.max(entered, day.watchedFrom);
-  const turn = Math.max(from, ready);
-  day.stateSeconds[row + WORKING]! += turn - from;
-  day.stateSeconds[row + BLOCKED]! += day.now - turn;
-  const recorder = day.recorders?.states[stage];
-  recorder?.add(WORKING, from, turn);
-  recorder?.add(BLOCKED, turn, day.now);
 }
 
 /** Something left the stage: its positions take what waits, then whoever is blocked for a place there gets it. */
@@ -615,18 +598,10 @@ export function explainIdle(day: DayState, stage: number): void {
 }
 
 function idleReason(day: DayState, stage: number): number {
-  if (day.pauses[stage]! > 0 || allCrewsAway(day, stage)) return ON_BREAK;
+  if (day.pauses[stage]! > 0 || everyCrew(day, stage, crewIsAway)) return ON_BREAK;
   if (stage === day.line.stages.hanging && day.hangingClosed) return ON_BREAK;
   if (!hasWork(day, stage)) return STARVED;
   return isHeld(day, stage) ? BLOCKED : NO_CREW;
-}
-
-function allCrewsAway(day: DayState, stage: number): boolean {
-  const { crewFrom, crew } = day.line.stages;
-  for (let row = crewFrom[stage]!; row < crewFrom[stage + 1]!; row++) {
-    if (!crewIsAway(day, crew[row]!)) return false;
-  }
-  return crewFrom[stage]! < crewFrom[stage + 1]!;
 }
 
 /** Books the time in which waiting heads are held back. */

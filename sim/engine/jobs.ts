@@ -25,7 +25,7 @@ export function startJobs(day: DayState, crew: number): void {
   }
 }
 
-export function crewOfJob(day: DayState, job: number): number {
+function crewOfJob(day: DayState, job: number): number {
   const { failures, vessels } = day.line;
   return job < failures.count ? failures.crew[job]! : vessels.crew[job - failures.count]!;
 }

@@ -29,6 +29,15 @@ export function releaseFromStage(day: DayState, crew: number, stage: number): vo
   if (day.line.crews.walkSeconds[crew]! > 0) day.located[rowOf(day, crew, stage)]! += people;
 }
 
+/** True when the test holds for every crew of the stage; false for a stage without crews. */
+export function everyCrew(day: DayState, stage: number, test: (day: DayState, crew: number) => boolean): boolean {
+  const { crewFrom, crew } = day.line.stages;
+  for (let row = crewFrom[stage]!; row < crewFrom[stage + 1]!; row++) {
+    if (!test(day, crew[row]!)) return false;
+  }
+  return crewFrom[stage]! < crewFrom[stage + 1]!;
+}
+
 export function claimPeople(day: DayState, crew: number, people: number): void {
   bookCrew(day, crew);
   day.busyPeople[crew]! += people;

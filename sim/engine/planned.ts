@@ -5,6 +5,7 @@ import { interruptChain, resumeChain } from "./chainRing.ts";
 import type { DayState } from "./dayState.ts";
 import { dispatchCrew, explainIdle, startWaiting } from "./flow.ts";
 import { checkFinished } from "./leaveLine.ts";
+import { everyCrew } from "./people.ts";
 import { addReturn, takeReturn } from "./returns.ts";
 
 /** The calendar's next entry: shifts, breaks, pauses, the end of hanging. */
@@ -96,17 +97,13 @@ export function countUnmanned(day: DayState): void {
   if (gates.safeStop < 0) return;
   day.unmanned = 0;
   for (let stage = 0; stage < stages.count; stage++) {
-    if (stages.protected[stage] && (day.pauses[stage]! > 0 || isUnmanned(day, stage))) day.unmanned++;
+    if (stages.protected[stage] && (day.pauses[stage]! > 0 || everyCrew(day, stage, nobodyOnDuty))) day.unmanned++;
   }
   openStretch(day);
 }
 
-function isUnmanned(day: DayState, stage: number): boolean {
-  const { crewFrom, crew } = day.line.stages;
-  for (let row = crewFrom[stage]!; row < crewFrom[stage + 1]!; row++) {
-    if (peopleOnDuty(day, crew[row]!) > 0) return false;
-  }
-  return crewFrom[stage]! < crewFrom[stage + 1]!;
+function nobodyOnDuty(day: DayState, crew: number): boolean {
+  return peopleOnDuty(day, crew) === 0;
 }
 
 /** Whoever holds a head finishes it first: only free people go at once. */

@@ -2,36 +2,48 @@ import { CHAIN, CHAIN_STATION, DWELL } from "../line/index.ts";
 import { headAt } from "./chainRing.ts";
 import { type DayState, NONE } from "./dayState.ts";
 
-/** Every head or crate at a stage: waiting, in work, dwelling, riding, and on the way out of it. Cost: what is there. */
-export function itemsAt(day: DayState, stage: number): number[] {
-  const { stages } = day.line;
-  const leaving = listed(day, day.travelling.first[stage]!, day.travelling.length[stage]!);
-  // A head at a station on a chain hangs on the chain and is counted there.
-  if (stages.kind[stage] === CHAIN_STATION) return leaving;
-  if (stages.kind[stage] === CHAIN) return [...ridingOn(day, stages.chain[stage]!), ...leaving];
-  return [...listed(day, day.queue.first[stage]!, day.queue.length[stage]!), ...inWorkAt(day, stage), ...leaving];
-}
+/** `stage` is where the item is, or the stage it left when it travels. */
+export type Visitor = (item: number, stage: number, travelling: boolean) => void;
 
-/** In the hands of the stage's positions. */
-export function inWorkAt(day: DayState, stage: number): number[] {
+/**
+ * Visits every head and crate at the stages, each once: waiting, in work, dwelling, riding, and on the way out. Crates at
+ * the hanging point stand at no stage and are left out.
+ */
+export function visitPresent(day: DayState, visit: Visitor): void {
   const { stages } = day.line;
-  if (stages.kind[stage] === DWELL || stages.kind[stage] === CHAIN) return [];
-  const items: number[] = [];
-  for (let position = stages.positionFrom[stage]!; position < stages.positionFrom[stage + 1]!; position++) {
-    if (day.item[position] !== NONE) items.push(day.item[position]!);
-    items.push(...listed(day, day.held.first[position]!, day.held.length[position]!));
+  for (let stage = 0; stage < stages.count; stage++) {
+    visitList(day, day.travelling.first[stage]!, day.travelling.length[stage]!, (item) => visit(item, stage, true));
+    // A head at a station on a chain hangs on the chain and is met there.
+    if (stages.kind[stage] === CHAIN_STATION) continue;
+    const here = (item: number) => visit(item, stage, false);
+    if (stages.kind[stage] === CHAIN) visitRing(day, stages.chain[stage]!, here);
+    else {
+      visitList(day, day.queue.first[stage]!, day.queue.length[stage]!, here);
+      if (stages.kind[stage] !== DWELL) visitPositions(day, stage, here);
+    }
   }
-  return items;
-}
-
-export function ridingOn(day: DayState, chain: number): number[] {
-  const places = Array.from({ length: day.line.chains.places[chain]! }, (_, place) => headAt(day, chain, place));
-  return places.filter((item) => item !== NONE);
 }
 
 /** The items of a list, from its first one. */
-export function listed(day: DayState, first: number, length: number): number[] {
-  const items: number[] = [];
-  for (let item = first; items.length < length; item = day.pool.next[item]!) items.push(item);
-  return items;
+export function visitList(day: DayState, first: number, length: number, visit: (item: number) => void): void {
+  let item = first;
+  for (let rank = 0; rank < length; rank++) {
+    visit(item);
+    item = day.pool.next[item]!;
+  }
+}
+
+function visitRing(day: DayState, chain: number, visit: (item: number) => void): void {
+  for (let place = 0; place < day.line.chains.places[chain]!; place++) {
+    const item = headAt(day, chain, place);
+    if (item !== NONE) visit(item);
+  }
+}
+
+function visitPositions(day: DayState, stage: number, visit: (item: number) => void): void {
+  const { positionFrom } = day.line.stages;
+  for (let position = positionFrom[stage]!; position < positionFrom[stage + 1]!; position++) {
+    if (day.item[position] !== NONE) visit(day.item[position]!);
+    visitList(day, day.held.first[position]!, day.held.length[position]!, visit);
+  }
 }

@@ -1,5 +1,5 @@
 import { CHAIN, CHAIN_STATION, DWELL, NO_LIMIT } from "../line/index.ts";
-import { bookQueue, bookSection, bookState, closeCrew } from "./accounting.ts";
+import { bookDwell, bookQueue, bookSection, bookState, closeCrew } from "./accounting.ts";
 import { bookStand } from "./chainRing.ts";
 import {
   type ChainRecord,
@@ -14,19 +14,11 @@ import {
   type StageRecord,
   type VesselRecord,
 } from "./dayRecord.ts";
-import {
-  BLOCKED,
-  type DayState,
-  STANDS,
-  STANDS_DOWN,
-  STANDS_PAUSE,
-  STANDS_UNFINISHED,
-  STANDS_UNLOADING,
-  WORKING,
-} from "./dayState.ts";
+import { type DayState, STANDS, STANDS_DOWN, STANDS_PAUSE, STANDS_UNFINISHED, STANDS_UNLOADING } from "./dayState.ts";
+import { isHeadStage } from "./flow.ts";
 import { bookGate } from "./gates.ts";
 import { notHung } from "./leaveLine.ts";
-import { itemsAt } from "./present.ts";
+import { visitPresent } from "./present.ts";
 
 /** Closes the books at the day's end and writes what is left of it. */
 export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord {
@@ -70,7 +62,7 @@ function closeBooks(day: DayState): void {
   const { stages, positions, sectionNames, crews } = day.line;
   for (let position = 0; position < positions.count; position++) {
     const stage = positions.stage[position]!;
-    if (stages.kind[stage] === DWELL) bookDwelling(day, stage, position);
+    if (stages.kind[stage] === DWELL) bookDwelling(day, stage);
     else bookState(day, position);
   }
   for (let stage = 0; stage < stages.count; stage++) bookQueue(day, stage);
@@ -79,16 +71,10 @@ function closeBooks(day: DayState): void {
 }
 
 /** Heads still dwelling at the end have their time booked up to now. */
-function bookDwelling(day: DayState, stage: number, position: number): void {
-  const row = position * STATES.length;
+function bookDwelling(day: DayState, stage: number): void {
   let item = day.queue.first[stage]!;
   for (let rank = 0; rank < day.queue.length[stage]!; rank++) {
-    const from = Math.max(day.pool.entered[item]!, day.watchedFrom);
-    const turn = Math.min(day.now, Math.max(from, day.pool.ready[item]!));
-    day.stateSeconds[row + WORKING]! += turn - from;
-    day.stateSeconds[row + BLOCKED]! += day.now - turn;
-    day.recorders?.states[stage]?.add(WORKING, from, turn);
-    day.recorders?.states[stage]?.add(BLOCKED, turn, day.now);
+    bookDwell(day, stage, item);
     item = day.pool.next[item]!;
   }
 }
@@ -168,15 +154,16 @@ function vesselRecord(day: DayState, vessel: number): VesselRecord {
 /** What is still on the line is weighed head by head, not found by difference: the balance is a check. */
 function massRecord(day: DayState): MassRecord {
   const { line } = day;
-  const onLine = Array.from({ length: line.stages.count }, (_, stage) => stage)
-    .filter((stage) => stage >= line.stages.hanging)
-    .flatMap((stage) => itemsAt(day, stage));
+  let onLineKg = 0;
+  visitPresent(day, (item, stage) => {
+    if (isHeadStage(day, stage)) onLineKg += day.pool.mass[item]!;
+  });
   return {
     liveKg: day.liveKg,
     carcassLiveKg: day.carcassLiveKg,
     byProductsKg: Object.fromEntries(line.productNames.map((name, product) => [name, day.productKg[product]!])),
     outKg: Object.fromEntries(line.destinationNames.map((name, index) => [name, day.outKg[index]!])),
-    onLineKg: onLine.reduce((sum, item) => sum + day.pool.mass[item]!, 0),
+    onLineKg,
   };
 }
 
