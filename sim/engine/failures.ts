@@ -1,7 +1,7 @@
 import { setState } from "./accounting.ts";
 import { interruptChain, resumeChain } from "./chainRing.ts";
 import { BLOCKED, type DayState, DOWN, NONE, NOTHING, STARVED, WORKING } from "./dayState.ts";
-import { dispatchCrew, freeFromStage, release, startRun, startWaiting, stopRun } from "./flow.ts";
+import { beginLeaving, dispatchCrew, endLeaving, release, startRun, startWaiting, stopRun } from "./flow.ts";
 import { requestJob, startJob } from "./jobs.ts";
 import { releasePeople } from "./people.ts";
 
@@ -81,8 +81,9 @@ function loseHead(day: DayState, position: number, unit: number): void {
   day.pool.sendTo[item] = to;
   day.unfinished[stage]!++;
   const crew = day.crewOf[position]!;
+  beginLeaving(day, crew);
   release(day, position);
-  if (crew >= 0) freeFromStage(day, crew, stage);
+  endLeaving(day, crew, stage);
 }
 
 /** Calendar clocks run from the day's start on. */

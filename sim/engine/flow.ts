@@ -43,14 +43,27 @@ export function endWork(day: DayState, position: number): void {
   stopRun(day, position, NONE);
   if (isHeadStage(day, stage)) finishHead(day, stage, day.item[position]!);
   else day.processed[stage]! += 1 + day.held.length[position]!;
-  // Crewed stations wait until the person is free: the crew's rule decides where people go, not the order in which places
-  // happened to free, and relief is not called for work that the crew itself is about to take.
-  if (crew >= 0) day.defers = DEFER_CREWED;
+  beginLeaving(day, crew);
   if (stages.kind[stage] === CHAIN_STATION) leaveWindowStation(day, position);
   else release(day, position);
+  endLeaving(day, crew, stage);
+}
+
+/**
+ * Brackets whatever follows when a crew's work at a stage is over, before its people are free. Crewed stations wait until
+ * they are: the crew's rule decides where people go, not the order in which places happened to free, and relief is not
+ * called for work that the crew itself is about to take. Without a crew (NONE) nothing waits.
+ */
+export function beginLeaving(day: DayState, crew: number): void {
+  if (crew >= 0) day.defers = DEFER_CREWED;
+}
+
+/** People are free again: jobs first, then stations by the crew's rule, then whatever waited. */
+export function endLeaving(day: DayState, crew: number, stage: number): void {
   if (crew < 0) return;
   day.defers = DEFER_NONE;
-  freeFromStage(day, crew, stage);
+  releaseFromStage(day, crew, stage);
+  dispatchCrew(day, crew);
   startDeferred(day);
 }
 
@@ -82,12 +95,6 @@ function leaveWindowStation(day: DayState, position: number): void {
   emptyPosition(day, position);
   startWaiting(day, stage);
   wakeChain(day, day.line.stages.chain[stage]!);
-}
-
-/** People are free again: jobs first, then stations. */
-export function freeFromStage(day: DayState, crew: number, stage: number): void {
-  releaseFromStage(day, crew, stage);
-  dispatchCrew(day, crew);
 }
 
 /** The first head of a dwell stage has dwelt long enough. */
@@ -353,9 +360,10 @@ export function leaveUnfinished(day: DayState, station: number, item: number): v
   const crew = day.crewOf[position]!;
   stopRun(day, position, NONE);
   day.calendar.schedule(day.line.slots.ofPosition[position]!, Infinity);
+  beginLeaving(day, crew);
   emptyPosition(day, position);
   startWaiting(day, station);
-  if (crew >= 0) freeFromStage(day, crew, station);
+  endLeaving(day, crew, station);
 }
 
 /** The head at the unloading point is taken off if there is a place for it; else the chain waits in line for one. */

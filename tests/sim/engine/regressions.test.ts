@@ -133,6 +133,24 @@ describe("crews and failures", () => {
     const day = runChecked(planOf(saturated(10), line, { crews: [crew("own", 1), crew("relief", 1)] }));
     expect(day.crews.map((each) => each.busySeconds)).toEqual([40, 0]);
   });
+  it("the relief is not called for the next head in a window when the crew has just given one up", () => {
+    // Steps of 2 s, a window of one shackle, work of 5 s: every head passes unfinished after 2 s and the next one is there.
+    const c = chain(
+      "c",
+      3,
+      2,
+      [onChain("w", 0, 1, 5, { ifUnfinished: "pass", crews: ["own", "relief"], peoplePerPosition: 1 })],
+      {
+        unfinishedTo: "trim",
+      },
+    );
+    const crews = [crew("own", 1), crew("relief", 1)];
+    const line = [station("hang", 1), c, station("last", 0.1, { buffer: Infinity }), trimTo("last")];
+    const day = runChecked(planOf(saturated(5), line, { crews }));
+    expect(day.crews[0]!.busySeconds).toBeGreaterThan(8);
+    expect(day.crews[1]!.busySeconds).toBe(0);
+  });
+
   it("people who are not there today do not save the others a walk", () => {
     const plan = planOf(stream(constant(100), 1), [manual("a", 1, "x"), manual("b", 1, "x")], {
       crews: [crew("x", [1, 3], { walkSeconds: 5 })],
