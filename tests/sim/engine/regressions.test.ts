@@ -134,12 +134,12 @@ describe("crews and failures", () => {
     expect(day.crews.map((each) => each.busySeconds)).toEqual([40, 0]);
   });
   it("the relief is not called for the next head in a window when the crew has just given one up", () => {
-    // Steps of 2 s, a window of one shackle, work of 5 s: every head passes unfinished after 2 s and the next one is there.
+    // Steps of 2 s, a window of two shackles, work of 5 s: every head passes unfinished while the next one waits behind it.
     const c = chain(
       "c",
       3,
       2,
-      [onChain("w", 0, 1, 5, { ifUnfinished: "pass", crews: ["own", "relief"], peoplePerPosition: 1 })],
+      [onChain("w", 0, 2, 5, { ifUnfinished: "pass", crews: ["own", "relief"], peoplePerPosition: 1 })],
       {
         unfinishedTo: "trim",
       },

@@ -4,6 +4,7 @@ import { buildChillingCurve, chillingOf } from "../../../sim/chilling/index.ts";
 import { runDay } from "../../../sim/engine/index.ts";
 import { compileLine } from "../../../sim/line/index.ts";
 import type { ByProduct, Supply } from "../../../sim/plan/plan.ts";
+import { CHILLING } from "../../support/chillingConditions.ts";
 import { handling, load } from "../../support/loads.ts";
 import { chain, constant, crateStep, dwell, onChain, planOf, station, stream } from "../../support/plans.ts";
 import { randomPlan } from "../../support/randomPlans.ts";
@@ -176,17 +177,6 @@ describe("a cycle that depends on the weight", () => {
 });
 
 describe("a computed chilling", () => {
-  const chilling = {
-    startCelsius: 38,
-    airCelsius: 2,
-    coreCelsius: 7,
-    airMetresPerSecond: 1.5,
-    carcassLengthMetres: 0.4,
-    carcassShare: 0.55,
-    conductivity: 0.47,
-    density: 1060,
-    specificHeat: 3500,
-  };
   const chilled = (liveKg: number, heads = 1) => {
     const supply: Supply = {
       kind: "stream",
@@ -195,7 +185,7 @@ describe("a computed chilling", () => {
       whenFull: "wait",
       liveWeightKg: constant(liveKg),
     };
-    const chiller = { ...dwell("chiller", 1, 100), dwell: { kind: "chilling" as const, chilling } };
+    const chiller = { ...dwell("chiller", 1, 100), dwell: { kind: "chilling" as const, chilling: CHILLING } };
     const day = runChecked(planOf(supply, [station("a", 1), chiller]));
     return {
       seconds: passes(day, "chiller", "end")[0]! - passes(day, "chiller", "start")[0]!,
@@ -204,7 +194,7 @@ describe("a computed chilling", () => {
   };
 
   it("holds a carcass as long as the heat equation asks for its weight, and books the heat", () => {
-    const exact = chillingOf(chilling, 2.5 * 0.55);
+    const exact = chillingOf(CHILLING, 2.5 * 0.55);
     const { seconds, joules } = chilled(2.5);
     expect(exact.seconds).toBeGreaterThan(600);
     // The curve is rounded to 1 ms and 1 mJ; 2.5 kg is one of its rows.
@@ -214,7 +204,7 @@ describe("a computed chilling", () => {
 
   it("between the curve's rows is within its stated 0.03 % of the exact solution", () => {
     for (const liveKg of [0.97, 1.83, 2.524, 3.312, 6.66]) {
-      const exact = chillingOf(chilling, liveKg * 0.55);
+      const exact = chillingOf(CHILLING, liveKg * 0.55);
       const found = chilled(liveKg);
       expect(relativeError(found.seconds, exact.seconds), `${liveKg} kg`).toBeLessThan(3e-4);
       expect(relativeError(found.joules, exact.joules), `${liveKg} kg`).toBeLessThan(3e-4);
@@ -227,7 +217,7 @@ describe("a computed chilling", () => {
   });
 
   it("has the ends of its curve for weights beyond it", () => {
-    const { weightsKg, seconds } = buildChillingCurve(chilling);
+    const { weightsKg, seconds } = buildChillingCurve(CHILLING);
     expect(chilled(0.2).seconds).toBeCloseTo(seconds[0]!, 6);
     expect(chilled(12).seconds).toBeCloseTo(seconds.at(-1)!, 6);
     expect(weightsKg[0]).toBe(0.5);

@@ -1,25 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { chillingCurve } from "../../../sim/line/chillingCurve.ts";
 import { steps } from "../../../sim/line/index.ts";
+import { CHILLING } from "../../support/chillingConditions.ts";
 import { dwell, planOf, saturated, station } from "../../support/plans.ts";
-
-const chilling = {
-  startCelsius: 38,
-  airCelsius: 2,
-  coreCelsius: 7,
-  airMetresPerSecond: 1.5,
-  carcassLengthMetres: 0.4,
-  carcassShare: 0.55,
-  conductivity: 0.47,
-  density: 1060,
-  specificHeat: 3500,
-};
 
 describe("chillingCurve", () => {
   it("is there for a computed dwell only, and the same object for the same figures", () => {
     const chiller = (name: string, airCelsius: number) => ({
       ...dwell(name, 1, 9),
-      dwell: { kind: "chilling" as const, chilling: { ...chilling, airCelsius } },
+      dwell: { kind: "chilling" as const, chilling: { ...CHILLING, airCelsius } },
     });
     const line = [station("a", 1), dwell("bleed", 1, 9), chiller("c", 2), chiller("d", 2), chiller("e", 3)];
     const curves = steps(planOf(saturated(1), line)).map(chillingCurve);
