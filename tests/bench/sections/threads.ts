@@ -1,0 +1,55 @@
+import { availableParallelism } from "node:os";
+import { performance } from "node:perf_hooks";
+import { runStudy } from "../../../sim/run/index.ts";
+import { inThreads } from "../../../sim/run/threads/index.ts";
+import { PLAIN_PROCEDURE, type Study } from "../../../sim/study/index.ts";
+import { scaledPlan } from "../plans.ts";
+import { type Section, shown } from "../section.ts";
+
+const DAYS = 1000;
+
+/**
+ * A study of 1,000 days with every feature on 1, 2, 4 ... threads, by the wall clock and starting the threads included:
+ * an efficiency of 100 % is one thread's time divided by the number of threads.
+ */
+export async function threads(): Promise<Section> {
+  const section: Section = {
+    title: `A study of ${DAYS} days, every feature, 1,000 heads each: wall clock`,
+    rows: [["threads", "seconds", "ms/day", "efficiency"]],
+    figures: {},
+  };
+  const study = studyOf(DAYS);
+  let single = 0;
+  for (let count = 1; count <= availableParallelism(); count *= 2) {
+    const seconds = await secondsOf(study, count);
+    if (count === 1) single = seconds;
+    const efficiency = single / (count * seconds);
+    section.rows.push([String(count), shown(seconds), shown((seconds / DAYS) * 1e3), `${shown(100 * efficiency)} %`]);
+    section.figures[`${count} threads, s`] = seconds;
+    section.figures[`${count} threads, efficiency`] = efficiency;
+  }
+  return section;
+}
+
+async function secondsOf(study: Study, count: number): Promise<number> {
+  const start = performance.now();
+  await runStudy(study, { gambrel: "bench", command: "bench", traces: "none", runner: inThreads(count) });
+  return (performance.now() - start) / 1e3;
+}
+
+function studyOf(replications: number): Study {
+  const plan = scaledPlan("every-part.json", 1000);
+  return {
+    name: "threads",
+    question: "How well do days spread over threads?",
+    reader: "",
+    seed: "bench",
+    replications,
+    confidence: 0.95,
+    responses: [],
+    factors: [],
+    variants: [{ name: "the plan", levels: [], set: {}, insert: [], remove: [], plan }],
+    design: { kind: "list" },
+    procedure: PLAIN_PROCEDURE,
+  };
+}
