@@ -8,6 +8,7 @@ import {
   drawText,
   emptyChart,
   type Quantity,
+  readable,
 } from "../frame/index.ts";
 import { drawLevelInterval } from "../marks/index.ts";
 import { drawFigures, drawNames, paddedDomain, type ResponseRow, rowHeight } from "./responseChart.ts";
@@ -22,6 +23,8 @@ export interface DifferenceColumns extends ChartWords {
   rows: readonly DifferenceRow[];
   /** Words for the two sides of zero, left and right. */
   sides: readonly [string, string];
+  /** Said where no row has a value. Default: nothing to compare with the base. */
+  nothing?: string;
 }
 
 const GUTTER = 190;
@@ -30,7 +33,8 @@ const TEXT_GUTTER = 188;
 /** Paired difference of each variant to the base: filled dot where it is shown, open dot where it is not, both said in words. */
 export function differenceChart(columns: DifferenceColumns, context: ChartContext): SVGSVGElement {
   const known = columns.rows.filter((row) => row.mean !== null);
-  if (known.length === 0) return emptyChart(columns, "There is nothing to compare with the base.", context);
+  if (known.length === 0)
+    return emptyChart(columns, columns.nothing ?? "There is nothing to compare with the base.", context);
   const frame = chartFrame(columns, context);
   const zero = { mean: 0, low: null, high: null };
   const value = scaleLinear()
@@ -63,10 +67,11 @@ function drawZero(
 }
 
 function drawRow(frame: ChartFrame, row: DifferenceRow, value: (v: number) => number, y: number): void {
+  const group = readable(frame.body, `${row.name}: ${row.text}`);
   drawNames(frame, row.name, y, GUTTER - 12);
   if (row.mean !== null) {
     drawLevelInterval(
-      frame.body,
+      group,
       value(row.mean),
       row.low === null ? null : value(row.low),
       row.high === null ? null : value(row.high),

@@ -16,6 +16,7 @@ import {
   type TimeScale,
   textureFill,
   textWidth,
+  timeScale,
   wrapText,
 } from "../frame/index.ts";
 import { stepPath } from "../marks/index.ts";
@@ -54,9 +55,7 @@ export function headsOutChart(columns: HeadsOutColumns, context: ChartContext): 
   const frame = chartFrame(columns, context);
   const top = frame.top + 36;
   const floor = top + HEIGHT;
-  const time = scaleLinear()
-    .domain([0, columns.endSeconds])
-    .range([frame.left + GUTTER, frame.right - RIGHT_GUTTER]);
+  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - RIGHT_GUTTER);
   const heads = scaleLinear().domain([0, largest]).nice().range([floor, top]);
   const [left, right] = time.range() as [number, number];
   drawOvertime(frame, columns, time, top, floor);

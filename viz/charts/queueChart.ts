@@ -14,14 +14,10 @@ import {
   LINE_HEIGHT,
   type PauseBand,
   type TimeScale,
+  timeScale,
   wrapText,
 } from "../frame/index.ts";
-import { stepBandPath, stepPath } from "../marks/index.ts";
-
-/** A step function as columns: exact change points, or low, high and mean by bin. Seconds after the day's start. */
-export type TraceColumns =
-  | { kind: "exact"; times: readonly number[]; values: readonly number[] }
-  | { kind: "binned"; binSeconds: number; low: readonly number[]; high: readonly number[]; mean: readonly number[] };
+import { drawFootnote, drawTrace, type TraceColumns } from "../marks/index.ts";
 
 export interface QueuePanel {
   name: string;
@@ -43,18 +39,16 @@ export interface QueueColumns extends ChartWords {
   footnote: string;
 }
 
-const PANEL = 50;
-const GAP = 16;
-const GUTTER = 182;
-const RIGHT_GUTTER = 84;
+export const PANEL = 50;
+export const GAP = 16;
+export const GUTTER = 182;
+export const RIGHT_GUTTER = 84;
 
 /** Heads waiting before each station over the clock: one panel a station, shared time axis, capacity line with its label. */
 export function queueChart(columns: QueueColumns, context: ChartContext): SVGSVGElement {
   if (columns.panels.length === 0) return emptyChart(columns, columns.footnote, context);
   const frame = chartFrame(columns, context);
-  const time = scaleLinear()
-    .domain([0, columns.endSeconds])
-    .range([frame.left + GUTTER, frame.right - RIGHT_GUTTER]);
+  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - RIGHT_GUTTER);
   const top = frame.top + 14;
   const bottom = top + columns.panels.length * (PANEL + GAP) - GAP;
   drawPauses(frame.body, columns.pauses, time, top, bottom, frame.colour("pause"), frame.colour("muted"));
@@ -62,16 +56,18 @@ export function queueChart(columns: QueueColumns, context: ChartContext): SVGSVG
   columns.panels.forEach((panel, index) => {
     drawPanel(frame, panel, columns.endSeconds, time, top + index * (PANEL + GAP));
   });
-  let end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 6, frame.colour);
-  for (const line of wrapText(columns.footnote, frame.right - frame.left, 11, 4)) {
-    if (line === "") continue;
-    end += LINE_HEIGHT;
-    drawText(frame.body, frame.left, end, line, { fill: frame.colour("muted") });
-  }
-  return frame.finish(end);
+  const end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 6, frame.colour);
+  return frame.finish(drawFootnote(frame, columns.footnote, end));
 }
 
-function drawPanel(frame: ChartFrame, panel: QueuePanel, endSeconds: number, time: TimeScale, top: number): void {
+/** One panel of a shared time axis: words at the left, trace over its scale, capacity line with its label at the right. */
+export function drawPanel(
+  frame: ChartFrame,
+  panel: QueuePanel,
+  endSeconds: number,
+  time: TimeScale,
+  top: number,
+): void {
   const group = frame.body.append("g");
   const floor = top + PANEL;
   const [left, right] = time.range() as [number, number];
@@ -103,30 +99,4 @@ function drawPanelWords(frame: ChartFrame, group: Group, panel: QueuePanel, top:
     drawText(group, frame.left, top + 10 + i * LINE_HEIGHT, line, { bold: true });
   });
   drawText(group, frame.left, top + 10 + lines.length * LINE_HEIGHT, panel.note, { fill: frame.colour("muted") });
-}
-
-function drawTrace(
-  frame: ChartFrame,
-  group: Group,
-  trace: TraceColumns,
-  endSeconds: number,
-  time: TimeScale,
-  value: TimeScale,
-): void {
-  const line = (path: string) =>
-    group
-      .append("path")
-      .attr("d", path)
-      .attr("fill", "none")
-      .attr("stroke", frame.colour("line"))
-      .attr("stroke-width", 1.3);
-  if (trace.kind === "exact") {
-    line(stepPath(trace.times.map(time), trace.values.map(value), time(endSeconds)));
-    return;
-  }
-  const starts = trace.mean.map((_, bin) => bin * trace.binSeconds);
-  const edges = [...starts.map(time), time(endSeconds)];
-  const band = stepBandPath(edges, trace.high.map(value), trace.low.map(value));
-  group.append("path").attr("d", band).attr("fill", frame.colour("range"));
-  line(stepPath(starts.map(time), trace.mean.map(value), time(endSeconds)));
 }

@@ -8,6 +8,7 @@ import {
   drawText,
   emptyChart,
   type Quantity,
+  readable,
   wrapText,
 } from "../frame/index.ts";
 import { drawLevelInterval } from "../marks/index.ts";
@@ -88,10 +89,11 @@ function drawBaseBand(
 }
 
 function drawRow(frame: ChartFrame, row: ResponseRow, value: (v: number) => number, y: number): void {
+  const group = readable(frame.body, `${row.name}: ${row.text}`);
   drawNames(frame, row.name, y, GUTTER - 12);
   if (row.mean !== null) {
     drawLevelInterval(
-      frame.body,
+      group,
       value(row.mean),
       row.low === null ? null : value(row.low),
       row.high === null ? null : value(row.high),

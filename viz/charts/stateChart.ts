@@ -1,4 +1,3 @@
-import { scaleLinear } from "d3";
 import {
   type ChartContext,
   type ChartFrame,
@@ -8,16 +7,15 @@ import {
   drawPauses,
   drawText,
   emptyChart,
-  LINE_HEIGHT,
   type Paint,
   type PauseBand,
   type Texture,
   type TimeScale,
   textureFill,
-  textWidth,
+  timeScale,
   wrapText,
 } from "../frame/index.ts";
-import { stepBandPath } from "../marks/index.ts";
+import { drawFootnote, drawKey, stepBandPath } from "../marks/index.ts";
 
 export interface StateRow {
   name: string;
@@ -63,10 +61,9 @@ export function stateChart(columns: StateColumns, context: ChartContext): SVGSVG
   const fills = LOOKS.map((look, state) =>
     textureFill(frame.defs, frame.id(`state-${state}`), look.texture, frame.colour(look.paint), frame.colour(look.ink)),
   );
-  const time = scaleLinear()
-    .domain([0, columns.endSeconds])
-    .range([frame.left + GUTTER, frame.right - BAR - NOTE - 20]);
-  const top = drawKey(frame, columns.states, fills) + 24;
+  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - BAR - NOTE - 20);
+  const key = columns.states.map((name, state) => ({ name, fill: fills[state]! }));
+  const top = drawKey(frame, key, frame.top + 4) + 24;
   const bottom = top + columns.rows.length * (ROW + GAP) - GAP;
   const right = time.range()[1]!;
   drawPauses(frame.body, columns.pauses, time, top - 4, bottom + 4, frame.colour("pause"), frame.colour("muted"));
@@ -76,31 +73,8 @@ export function stateChart(columns: StateColumns, context: ChartContext): SVGSVG
   columns.rows.forEach((row, index) => {
     drawRow(frame, row, fills, edges, time, top + index * (ROW + GAP));
   });
-  let end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 8, frame.colour);
-  for (const line of wrapText(columns.footnote, frame.right - frame.left, 11, 4)) {
-    if (line === "") continue;
-    end += LINE_HEIGHT;
-    drawText(frame.body, frame.left, end, line, { fill: frame.colour("muted") });
-  }
-  return frame.finish(end);
-}
-
-/** Samples of the six fills with their names, on one line (two where the room is short); returns the lower edge. */
-function drawKey(frame: ChartFrame, states: readonly string[], fills: readonly string[]): number {
-  let x = frame.left;
-  let y = frame.top + 4;
-  states.forEach((state, index) => {
-    const width = 22 + textWidth(state, 11) + 16;
-    if (x + width > frame.right) {
-      x = frame.left;
-      y += 20;
-    }
-    const sample = frame.body.append("rect").attr("x", x).attr("y", y).attr("width", 18).attr("height", 13);
-    sample.attr("fill", fills[index]!).attr("stroke", frame.colour("muted")).attr("stroke-width", 0.6);
-    drawText(frame.body, x + 23, y + 10.5, state);
-    x = Math.ceil(x + width + 6);
-  });
-  return y + 13;
+  const end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 8, frame.colour);
+  return frame.finish(drawFootnote(frame, columns.footnote, end));
 }
 
 function drawRow(

@@ -17,6 +17,7 @@ import {
   type TimeScale,
   textureFill,
   textWidth,
+  timeScale,
   wrapText,
 } from "../frame/index.ts";
 import { stepBandPath } from "../marks/index.ts";
@@ -46,9 +47,7 @@ export function wipChart(columns: WipColumns, context: ChartContext): SVGSVGElem
   const panels = columns.panels.filter((panel) => panel.sections.length > 0);
   if (panels.length === 0) return emptyChart(columns, "No section of the line held any head on this day.", context);
   const frame = chartFrame(columns, context);
-  const time = scaleLinear()
-    .domain([0, columns.endSeconds])
-    .range([frame.left + GUTTER, frame.right - RIGHT_GUTTER]);
+  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - RIGHT_GUTTER);
   const edges = panels[0]!.sections[0]!.values.map((_, bin) => time(bin * columns.binSeconds));
   edges.push(time(columns.endSeconds));
   let top = frame.top;

@@ -10,9 +10,11 @@ const TITLE_SIZE = 15;
 const SUBTITLE_SIZE = 12;
 const MARGIN = 12;
 
-/** Words every chart carries: a heading, what is drawn and in which unit, and the finding told for those who cannot see it. */
+/** Words every chart carries: a heading, what to see, what is drawn in which unit, the finding for those who cannot see it. */
 export interface ChartWords {
   title: string;
+  /** One line that says what to look for; "" draws none. */
+  caption: string;
   subtitle: string;
   /** Text alternative: says what the picture shows. */
   description: string;
@@ -80,11 +82,15 @@ function drawHeading(body: Group, words: ChartWords, width: number, colour: (rol
       .text(line);
     y += 7;
   }
-  for (const line of wrapText(words.subtitle, room, SUBTITLE_SIZE, 3)) {
+  const smaller = [
+    ...wrapText(words.caption, room, SUBTITLE_SIZE, 2).map((line) => ({ line, paint: "ink" as const })),
+    ...wrapText(words.subtitle, room, SUBTITLE_SIZE, 3).map((line) => ({ line, paint: "muted" as const })),
+  ];
+  for (const { line, paint: role } of smaller) {
     if (line === "") continue;
     y += 10;
     const text = body.append("text").attr("x", MARGIN).attr("y", y).attr("font-size", SUBTITLE_SIZE);
-    text.attr("fill", colour("muted")).text(line);
+    text.attr("fill", colour(role)).text(line);
     y += 6;
   }
   return y + 10;
@@ -92,7 +98,7 @@ function drawHeading(body: Group, words: ChartWords, width: number, colour: (rol
 
 /** A chart with nothing to show says so instead of drawing an empty frame. */
 export function emptyChart(words: ChartWords, reason: string, context: ChartContext): SVGSVGElement {
-  const frame = chartFrame({ ...words, subtitle: "", description: reason }, context);
+  const frame = chartFrame({ ...words, caption: "", subtitle: "", description: reason }, context);
   let y = frame.top;
   for (const line of wrapText(reason, frame.right - frame.left, 13, 4)) {
     y += 14;

@@ -8,6 +8,7 @@ export { drawText, type TextStyle } from "./drawText.ts";
 export { formatClock } from "./formatClock.ts";
 export { decimalsFor, formatNumber } from "./formatNumber.ts";
 export { type Quantity, quantityLabel, quantityTicks } from "./quantity.ts";
+export { readable } from "./readable.ts";
 export { isolated, safeText } from "./safeText.ts";
 export type { Defs, Group, Svg } from "./selections.ts";
 export { spreadLabels } from "./spreadLabels.ts";
@@ -26,6 +27,7 @@ export {
   type ThemeName,
   themeColours,
 } from "./theme.ts";
+export { timeScale } from "./timeScale.ts";
 export { type TimeUnit, timeUnitFor } from "./timeUnit.ts";
 export { drawBottomAxis, drawLeftAxis } from "./valueAxis.ts";
 export { wrapText } from "./wrapText.ts";

@@ -23,6 +23,10 @@ export function curveView(results: StudyResults, info: ResponseInfo): CurveColum
   }));
   return {
     title: `${isolated(info.label)} by ${isolated(factor.name)}`,
+    caption:
+      other === null
+        ? "Look where the line flattens: a level beyond that point adds little"
+        : "Lines far apart: the second factor matters; lines that are not parallel: the two act on each other",
     subtitle: subtitle(results, other === null),
     description: describeVariants(results, info),
     quantity: format.quantity,

@@ -14,6 +14,7 @@ export function limitView(results: StudyResults, variant: VariantResults, limit:
   const { bins, from, to, overflow } = equalBins(limit);
   return {
     title: `${name}: share outside the limit`,
+    caption: "What lies past the dashed line is outside the limit: look at how far, not only at how many",
     subtitle: `Every head of ${dayWords(results, variant)}. Limit from: ${source ? isolated(source) : "no source named in the plan"}`,
     description: tally.count === 0 ? "No head was timed." : `${beyond}. ${spreadWords(tally)}`,
     label: name,

@@ -22,6 +22,7 @@ export function queueView(results: StudyResults, variant: VariantResults): Queue
   return {
     ...dayScene(results, variant),
     title: "What waits before each station",
+    caption: "A trace that lies on the dashed line is a full buffer, and what comes before it has to wait",
     subtitle: `Heads waiting (crates in a crate step, heads present in a dwell stage), ${dayWords(results, variant)}. ${shapeWords(panels)}`,
     description: describe(drawn.map((pair) => pair.stage)),
     panels,

@@ -32,6 +32,7 @@ export function responseView(results: StudyResults, info: ResponseInfo): Respons
       : "One day, no interval";
   return {
     title: isolated(info.label),
+    caption: "Compare with the band: variants whose interval lies clear of it are likely to differ from the base",
     subtitle: `${several}${wish(info)}`,
     description: describeVariants(results, info),
     quantity: format.quantity,
@@ -65,6 +66,7 @@ export function differenceView(results: StudyResults, info: ResponseInfo): Diffe
   const interval = `${confidenceWords(confidence)} interval${joint ? "s that hold all at once" : ""}`;
   return {
     title: `${isolated(info.label)}: difference to the base case`,
+    caption: "An interval that stays on one side of the upright line is a difference to rely on",
     subtitle: `Against ${quoted(base?.name ?? "")}, same seeds, ${interval}. Filled dot: a difference is shown; open dot: not shown`,
     description: describeDifferences(results, info),
     quantity: format.differenceQuantity,

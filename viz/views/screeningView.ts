@@ -11,6 +11,7 @@ export function screeningView(results: StudyResults, info: ResponseInfo): Screen
   const scale = format.differenceScale;
   return {
     title: `${isolated(info.label)}: which factors matter`,
+    caption: "The factors at the far right are worth a study of their own; those near 0 can be left as they are",
     subtitle:
       "Further right: the factor changes the response more. Higher: its effect depends on the other factors or is not straight, above the dashed line as much as it matters",
     description: screeningWords(results, info, format).join(" "),

@@ -24,6 +24,8 @@ export function stateView(results: StudyResults, variant: VariantResults): State
   return {
     ...dayScene(results, variant),
     title: "What each station did",
+    caption:
+      "The station with the most working and least waiting sets the pace; blocked lies before it, starved behind it",
     subtitle: `Shares of position time in each ${spanWords(binSeconds)}, from top to bottom in line order, ${dayWords(results, variant)}`,
     description: describe(watched.map((pair) => pair.stage)),
     binSeconds,

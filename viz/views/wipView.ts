@@ -19,6 +19,7 @@ export function wipView(results: StudyResults, variant: VariantResults): WipColu
   return {
     ...dayScene(results, variant),
     title: "Heads on the line by section",
+    caption: "A section that swells feeds a slower one; one that empties is fed too slowly",
     subtitle: `Work in process: mean number of heads in each ${spanWords(binSeconds)}, stacked, ${dayWords(results, variant)}`,
     description: peaks.length === 0 ? "No section recorded." : `Most heads at one time: ${peaks.join(", ")}.`,
     binSeconds,

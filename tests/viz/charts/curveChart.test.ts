@@ -13,6 +13,7 @@ function points(shift: number) {
 
 const COLUMNS: CurveColumns = {
   title: "Throughput by places",
+  caption: "What to look for",
   subtitle: "95 % interval",
   description: "Levels off.",
   quantity: { kind: "number", label: "Throughput", unit: "heads/h" },

@@ -4,6 +4,7 @@ import { picture, testContext, textsOf } from "../../support/drawing.ts";
 
 const COLUMNS: DifferenceColumns = {
   title: "Throughput: difference",
+  caption: "What to look for",
   subtitle: "95 % interval",
   description: "One more helps.",
   quantity: { kind: "number", label: "difference to the base case", unit: "heads/h" },

@@ -4,6 +4,7 @@ import { picture, testContext, textsOf } from "../../support/drawing.ts";
 
 const COLUMNS: HeadsOutColumns = {
   title: "Heads in and heads out",
+  caption: "What to look for",
   subtitle: "Counted from the day's start",
   description: "All out.",
   startClockSeconds: 6 * 3600,

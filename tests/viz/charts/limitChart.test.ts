@@ -4,6 +4,7 @@ import { picture, testContext, textsOf } from "../../support/drawing.ts";
 
 const COLUMNS: LimitColumns = {
   title: "Stun to stick",
+  caption: "What to look for",
   subtitle: "One day",
   description: "2 % outside.",
   label: "stun to stick",

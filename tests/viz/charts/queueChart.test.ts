@@ -4,6 +4,7 @@ import { picture, testContext, textsOf } from "../../support/drawing.ts";
 
 const COLUMNS: QueueColumns = {
   title: "What waits",
+  caption: "What to look for",
   subtitle: "Heads waiting",
   description: "Skinning ran full.",
   startClockSeconds: 6 * 3600,

@@ -4,6 +4,7 @@ import { picture, testContext, textsOf } from "../../support/drawing.ts";
 
 const COLUMNS: ResponseColumns = {
   title: "Throughput",
+  caption: "What to look for",
   subtitle: "Mean and 95 % interval",
   description: "One more is best.",
   quantity: { kind: "number", label: "Throughput", unit: "heads/h" },

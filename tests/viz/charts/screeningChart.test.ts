@@ -4,6 +4,7 @@ import { picture, testContext, textsOf } from "../../support/drawing.ts";
 
 const COLUMNS: ScreeningColumns = {
   title: "Throughput: which factors matter",
+  caption: "What to look for",
   subtitle: "Further right: matters more",
   description: "Time per head matters most.",
   quantity: { kind: "number", label: "difference to the base case", unit: "heads/h" },

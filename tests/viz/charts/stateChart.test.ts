@@ -5,6 +5,7 @@ import { picture, testContext, textsOf } from "../../support/drawing.ts";
 const STATES = ["working", "blocked", "starved", "no crew", "down", "on break"];
 const COLUMNS: StateColumns = {
   title: "What each station did",
+  caption: "What to look for",
   subtitle: "Shares of position time",
   description: "Skinning worked most.",
   startClockSeconds: 6 * 3600,

@@ -4,6 +4,7 @@ import { picture, testContext, textsOf } from "../../support/drawing.ts";
 
 const COLUMNS: WipColumns = {
   title: "Heads on the line",
+  caption: "What to look for",
   subtitle: "Mean heads in each half hour",
   description: "Most in dressing.",
   startClockSeconds: 6 * 3600,

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { chartFrame, emptyChart } from "../../../viz/frame/index.ts";
 import { testContext, textsOf } from "../../support/drawing.ts";
 
-const WORDS = { title: "Heads", subtitle: "per hour", description: "More before noon." };
+const WORDS = { title: "Heads", caption: "What to look for", subtitle: "per hour", description: "More before noon." };
 
 test("a chart is one image to a screen reader, with its title and its finding as text", () => {
   const svg = chartFrame(WORDS, testContext()).finish(100);
@@ -29,4 +29,9 @@ test("emptyChart says in words, seen and read out, why there is no picture", () 
   const svg = emptyChart(WORDS, "Nothing waited.", testContext());
   expect(textsOf(svg)).toEqual(["Heads", "Nothing waited."]);
   expect(svg.querySelector("desc")?.textContent).toBe("Nothing waited.");
+});
+
+test("the caption, which says what to see, stands between the heading and what is drawn", () => {
+  expect(textsOf(chartFrame(WORDS, testContext()).finish(100))).toEqual(["Heads", "What to look for", "per hour"]);
+  expect(textsOf(chartFrame({ ...WORDS, caption: "" }, testContext()).finish(100))).toEqual(["Heads", "per hour"]);
 });

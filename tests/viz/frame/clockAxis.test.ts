@@ -4,7 +4,7 @@ import { chartFrame, clockAt, drawClockAxis, drawClockGrid, drawPauses } from ".
 import { testContext, textsOf } from "../../support/drawing.ts";
 
 function frame() {
-  return chartFrame({ title: "t", subtitle: "", description: "d" }, testContext());
+  return chartFrame({ title: "t", caption: "", subtitle: "", description: "d" }, testContext());
 }
 
 test("a time axis shows full hours of the day as HH:MM and names itself with its unit", () => {

@@ -3,7 +3,7 @@ import { chartFrame, drawText } from "../../../viz/frame/index.ts";
 import { testContext } from "../../support/drawing.ts";
 
 test("a text lands where it is told to, with only the attributes that were asked for", () => {
-  const frame = chartFrame({ title: "t", subtitle: "", description: "d" }, testContext());
+  const frame = chartFrame({ title: "t", caption: "", subtitle: "", description: "d" }, testContext());
   drawText(frame.body, 10.04, 20.06, "plain");
   drawText(frame.body, 1, 2, "rich", { anchor: "end", size: 14, bold: true, fill: "red", halo: "white" });
   const [, plain, rich] = [...frame.finish(30).querySelectorAll("text")];

@@ -6,7 +6,7 @@ import { testContext, textsOf } from "../../support/drawing.ts";
 const QUANTITY = { kind: "number", label: "Out", unit: "heads" } as const;
 
 function frame() {
-  return chartFrame({ title: "t", subtitle: "", description: "d" }, testContext());
+  return chartFrame({ title: "t", caption: "", subtitle: "", description: "d" }, testContext());
 }
 
 test("a bottom axis carries its ticks, its name and its unit", () => {

@@ -6,7 +6,7 @@ import { testContext } from "../../support/drawing.ts";
 const STYLE = { stroke: "blue", paper: "white", filled: true };
 
 function frame() {
-  return chartFrame({ title: "t", subtitle: "", description: "d" }, testContext());
+  return chartFrame({ title: "t", caption: "", subtitle: "", description: "d" }, testContext());
 }
 
 test("an interval is a bar with a dot, level or upright", () => {

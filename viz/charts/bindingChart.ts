@@ -1,0 +1,97 @@
+import { scaleLinear } from "d3";
+import {
+  type ChartContext,
+  type ChartFrame,
+  type ChartWords,
+  chartFrame,
+  drawBottomAxis,
+  drawText,
+  emptyChart,
+  FILLS,
+  readable,
+  type Texture,
+  textureFill,
+  wrapText,
+} from "../frame/index.ts";
+import { drawFootnote, drawKey } from "../marks/index.ts";
+import { drawFigures } from "./responseChart.ts";
+
+/** What one cause at one stage added to the day. */
+export interface BindingRow {
+  stage: string;
+  cause: string;
+  seconds: number;
+  /** Interval over days; null for a single day. */
+  low: number | null;
+  high: number | null;
+  /** The time and its share of the day in words. */
+  text: string;
+}
+
+export interface BindingColumns extends ChartWords {
+  /** The largest first. */
+  rows: readonly BindingRow[];
+  footnote: string;
+}
+
+const GUTTER = 190;
+const TEXT_GUTTER = 160;
+const ROW = 30;
+const TEXTURES: readonly Texture[] = ["plain", "rising", "dots", "level", "cross", "upright"];
+
+/** What the day's length is made of: one bar for each stage and cause, the cause told by texture and by name. */
+export function bindingChart(columns: BindingColumns, context: ChartContext): SVGSVGElement {
+  if (columns.rows.length === 0) return emptyChart(columns, "Nothing held the day up.", context);
+  const frame = chartFrame(columns, context);
+  const causes = [...new Set(columns.rows.map(({ cause }) => cause))];
+  const fills = causes.map((_, index) => causeFill(frame, index));
+  const top = drawKey(frame, keyOf(causes, fills), frame.top + 4) + 18;
+  const bottom = top + columns.rows.length * ROW;
+  const most = Math.max(...columns.rows.map((row) => row.high ?? row.seconds));
+  const value = scaleLinear()
+    .domain([0, most * 1.02 || 1])
+    .range([frame.left + GUTTER, frame.right - TEXT_GUTTER]);
+  const quantity = { kind: "duration", label: "time the day owes to it" } as const;
+  const end = drawBottomAxis(frame.body, value, quantity, top, bottom, frame.colour);
+  columns.rows.forEach((row, index) => {
+    drawBar(frame, row, fills[causes.indexOf(row.cause)]!, value, top + index * ROW);
+  });
+  return frame.finish(drawFootnote(frame, columns.footnote, end));
+}
+
+function keyOf(causes: readonly string[], fills: readonly string[]) {
+  return causes.map((cause, index) => ({ name: wrapText(cause, 200, 11, 1)[0] ?? "", fill: fills[index]! }));
+}
+
+function causeFill(frame: ChartFrame, index: number): string {
+  const colour = frame.colour(FILLS[index % FILLS.length]!);
+  return textureFill(
+    frame.defs,
+    frame.id(`cause-${index}`),
+    TEXTURES[index % TEXTURES.length]!,
+    colour,
+    frame.colour("ink"),
+  );
+}
+
+function drawBar(frame: ChartFrame, row: BindingRow, fill: string, value: (v: number) => number, top: number): void {
+  const group = readable(frame.body, `${row.stage}, ${row.cause}: ${row.text}`);
+  const [name = ""] = wrapText(row.stage, GUTTER - 10, 11, 1, true);
+  const [cause = ""] = wrapText(row.cause, GUTTER - 10, 11, 1);
+  drawText(group, frame.left, top + 13, name, { bold: true });
+  drawText(group, frame.left, top + 26, cause, { fill: frame.colour("muted") });
+  const bar = group
+    .append("rect")
+    .attr("x", value(0))
+    .attr("y", top + 6)
+    .attr("height", ROW - 12);
+  bar.attr("width", Math.max(1, value(row.seconds) - value(0)).toFixed(1)).attr("fill", fill);
+  bar.attr("stroke", frame.colour("muted")).attr("stroke-width", 0.6);
+  if (row.low !== null && row.high !== null) {
+    const y = top + ROW / 2;
+    const [from, to] = [value(Math.max(0, row.low)).toFixed(1), value(row.high).toFixed(1)];
+    const whisker = group.append("path").attr("d", `M${from},${y - 4}v8M${from},${y}H${to}M${to},${y - 4}v8`);
+    whisker.attr("fill", "none").attr("stroke", frame.colour("ink")).attr("stroke-width", 1.4);
+  }
+  drawFigures(frame, row.text, top + ROW / 2, TEXT_GUTTER - 12);
+}

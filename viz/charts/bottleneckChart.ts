@@ -1,0 +1,100 @@
+import {
+  type ChartContext,
+  type ChartFrame,
+  type ChartWords,
+  chartFrame,
+  drawClockAxis,
+  drawClockGrid,
+  drawPauses,
+  drawText,
+  emptyChart,
+  type PauseBand,
+  readable,
+  type TimeScale,
+  textureFill,
+  timeScale,
+  wrapText,
+} from "../frame/index.ts";
+import { drawFootnote, drawKey } from "../marks/index.ts";
+
+/** A time in which a stage held the line back: by itself, or while the bottleneck went over to or from another one. */
+export interface BottleneckSpan {
+  stage: string;
+  from: number;
+  to: number;
+  kind: "sole" | "shifting";
+}
+
+export interface BottleneckColumns extends ChartWords {
+  startClockSeconds: number;
+  endSeconds: number;
+  pauses: readonly PauseBand[];
+  /** In line order, with the share of the day in words. */
+  stages: readonly { name: string; note: string }[];
+  spans: readonly BottleneckSpan[];
+  footnote: string;
+}
+
+const ROW = 26;
+const GAP = 6;
+const GUTTER = 150;
+const NOTE = 150;
+
+/** Which stage held the line back when: stages in line order down the side, the clock across. */
+export function bottleneckChart(columns: BottleneckColumns, context: ChartContext): SVGSVGElement {
+  if (columns.spans.length === 0)
+    return emptyChart(columns, columns.footnote || "No stage worked without a pause for long enough.", context);
+  const frame = chartFrame(columns, context);
+  const ink = frame.colour("line");
+  const fills = {
+    sole: ink,
+    shifting: textureFill(frame.defs, frame.id("shifting"), "rising", frame.colour("range"), ink),
+  };
+  const key = [
+    { name: "the bottleneck by itself", fill: fills.sole },
+    { name: "shifting to or from another stage", fill: fills.shifting },
+  ];
+  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - NOTE);
+  const top = drawKey(frame, key, frame.top + 4) + 26;
+  const bottom = top + columns.stages.length * (ROW + GAP) - GAP;
+  drawPauses(frame.body, columns.pauses, time, top - 4, bottom + 4, frame.colour("pause"), frame.colour("muted"));
+  drawClockGrid(frame.body, time, columns.startClockSeconds, top, bottom, frame.colour);
+  columns.stages.forEach((stage, index) => {
+    const spans = columns.spans.filter((span) => span.stage === stage.name);
+    drawStage(frame, stage, spans, fills, time, top + index * (ROW + GAP));
+  });
+  const end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 6, frame.colour);
+  return frame.finish(drawFootnote(frame, columns.footnote, end));
+}
+
+function drawStage(
+  frame: ChartFrame,
+  stage: BottleneckColumns["stages"][number],
+  spans: readonly BottleneckSpan[],
+  fills: Record<BottleneckSpan["kind"], string>,
+  time: TimeScale,
+  top: number,
+): void {
+  const group = readable(frame.body, `${stage.name}: ${stage.note}`);
+  const [left, right] = time.range() as [number, number];
+  wrapText(stage.name, GUTTER - 10, 11, 1, true).forEach((line) => {
+    drawText(group, frame.left, top + ROW / 2 + 4, line, { bold: true });
+  });
+  const floor = group.append("path").attr("d", `M${left},${top + ROW}H${right}`);
+  floor.attr("stroke", frame.colour("rule")).attr("stroke-width", 0.7);
+  // One path a kind keeps a strip of a thousand pieces small; a piece is never thinner than it can be seen.
+  for (const kind of ["shifting", "sole"] as const) {
+    const pieces = spans.filter((span) => span.kind === kind && span.to > span.from);
+    if (pieces.length === 0) continue;
+    const [from, to] = kind === "sole" ? [top + 2, top + ROW] : [top + 8, top + ROW];
+    const path = pieces.map((span) => {
+      const x = time(span.from);
+      return `M${x.toFixed(1)},${from}h${Math.max(0.4, time(span.to) - x).toFixed(1)}V${to}H${x.toFixed(1)}Z`;
+    });
+    group.append("path").attr("d", path.join("")).attr("fill", fills[kind]);
+  }
+  const lines = wrapText(stage.note, NOTE - 14, 11, 2);
+  lines.forEach((line, i) => {
+    drawText(group, right + 10, top + ROW / 2 + 4 + (i - (lines.length - 1) / 2) * 13, line);
+  });
+}
