@@ -1,7 +1,10 @@
 /** The only place where viz/ names the simulator's types; types only, so no simulator code is ever loaded by a picture. */
 export type {
+  CrewTrace,
   DayRecord,
   LimitRecord,
+  LoadRecord,
+  MassRecord,
   SectionRecord,
   STATES,
   StageRecord,

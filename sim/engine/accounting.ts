@@ -72,8 +72,10 @@ export function bookSection(day: DayState, section: number): void {
 export function bookCrew(day: DayState, crew: number): void {
   const seconds = day.now - day.crewSince[crew]!;
   const busy = day.busyPeople[crew]!;
+  const present = Math.max(busy, peopleOnDuty(day, crew));
   day.busySeconds[crew]! += busy * seconds;
-  day.presentSeconds[crew]! += Math.max(busy, peopleOnDuty(day, crew)) * seconds;
+  day.presentSeconds[crew]! += present * seconds;
+  if (day.recorders !== null) day.recorders.crew(crew, day.crewSince[crew]!, busy, present);
   day.crewSince[crew] = day.now;
 }
 
@@ -81,8 +83,14 @@ export function bookCrew(day: DayState, crew: number): void {
 export function closeCrew(day: DayState, crew: number): void {
   const seconds = Math.max(0, day.workFinish - day.crewSince[crew]!);
   const busy = day.busyPeople[crew]!;
-  if (busy > 0) bookCrew(day, crew);
-  else day.presentSeconds[crew]! += peopleOnDuty(day, crew) * seconds;
+  if (busy > 0) {
+    bookCrew(day, crew);
+    return;
+  }
+  const left = day.crewSince[crew]! + seconds;
+  day.presentSeconds[crew]! += peopleOnDuty(day, crew) * seconds;
+  if (seconds > 0) day.recorders?.crew(crew, day.crewSince[crew]!, 0, peopleOnDuty(day, crew));
+  if (left < day.now) day.recorders?.crew(crew, left, 0, 0);
 }
 
 /** People of the crew who may begin something now, those at work included. */

@@ -16,6 +16,8 @@ export function noteUnloaded(day: DayState, stage: number, crate: number): void 
 
 /** A clean crate is ready: it goes onto the lorry that has waited longest, or stands by. */
 export function cratesBack(day: DayState, crate: number): void {
+  const load = day.pool.load[crate]!;
+  if (--day.loadCratesDirty[load]! === 0) day.loadWashed[load] = day.now;
   day.pool.give(crate);
   day.emptyCrates--;
   day.cleanCrates++;

@@ -177,6 +177,8 @@ export interface LoadRecord {
   unloadedSeconds: number | null;
   /** Last head taken out of its crates; null when some stayed in lairage. */
   emptiedSeconds: number | null;
+  /** Last of its crates washed and ready; null when some are not, or when the plan does not follow empty crates. */
+  washedSeconds: number | null;
   /** The lorry left: at once when unloaded, or with its empty crates when the plan follows them; null while it waits. */
   leftSeconds: number | null;
 }
@@ -190,8 +192,16 @@ export interface Traces {
   out: StepTrace;
   /** Live heads arrived so far. */
   arrived: StepTrace;
+  /** One per crew: people with work in hand, and people on duty up to the end of work. */
+  crews: CrewTrace[];
   /** One per stage: seconds in each state by time bin. */
   states: StateTrace[];
+}
+
+export interface CrewTrace {
+  name: string;
+  busy: StepTrace;
+  present: StepTrace;
 }
 
 /**

@@ -211,9 +211,12 @@ export class DayState {
   readonly loadArrived: Float64Array;
   readonly loadUnloaded: Float64Array;
   readonly loadEmptied: Float64Array;
+  readonly loadWashed: Float64Array;
   readonly loadLeft: Float64Array;
   readonly loadHeadsLeft: Int32Array;
   readonly loadCratesAboard: Int32Array;
+  /** Crates of the load that are not back, washed and ready. */
+  readonly loadCratesDirty: Int32Array;
   readonly loadCratesBack: Int32Array;
   readonly deadDraw: (UniformStream | null)[];
   readonly liveWeight: Sampler[];
@@ -372,9 +375,11 @@ export class DayState {
     this.loadOrder = Int32Array.from(loads.keys()).sort((a, b) => this.loadArrived[a]! - this.loadArrived[b]! || a - b);
     this.loadUnloaded = new Float64Array(loads.length).fill(Number.NaN);
     this.loadEmptied = new Float64Array(loads.length).fill(Number.NaN);
+    this.loadWashed = new Float64Array(loads.length).fill(Number.NaN);
     this.loadLeft = new Float64Array(loads.length).fill(Number.NaN);
     this.loadHeadsLeft = Int32Array.from(loads, (load) => load.crates * load.headsPerCrate);
     this.loadCratesAboard = Int32Array.from(loads, (load) => load.crates);
+    this.loadCratesDirty = Int32Array.from(loads, (load) => load.crates);
     this.loadCratesBack = new Int32Array(loads.length);
     this.deadDraw = loads.map((load) => (load.deadOnArrivalShare > 0 ? stream(load.name, "dead on arrival") : null));
     this.liveWeight =

@@ -234,6 +234,7 @@ function loadRecords(day: DayState): LoadRecord[] {
     arrivedSeconds: day.loadArrived[index]!,
     unloadedSeconds: known(day.loadUnloaded[index]!),
     emptiedSeconds: known(day.loadEmptied[index]!),
+    washedSeconds: known(day.loadWashed[index]!),
     leftSeconds: known(day.loadLeft[index]!),
   }));
 }

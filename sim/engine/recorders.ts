@@ -12,6 +12,8 @@ export class Recorders {
   readonly arrived: StepRecorder;
   readonly states: StateRecorder[];
   readonly heads: HeadLog | null;
+  private readonly busy: StepRecorder[];
+  private readonly present: StepRecorder[];
   private readonly line: CompiledLine;
   private readonly traced: boolean;
 
@@ -29,17 +31,28 @@ export class Recorders {
     this.out = recorder();
     this.arrived = recorder();
     this.states = line.stages.names.map(() => new StateRecorder());
+    this.busy = line.crews.names.map(recorder);
+    this.present = line.crews.names.map(recorder);
     this.heads = perHead ? new HeadLog(line.stages.count) : null;
+  }
+
+  /** A crew's numbers from `since` on, noted when that time is booked. */
+  crew(crew: number, since: number, busy: number, present: number): void {
+    this.busy[crew]!.set(since, busy);
+    this.present[crew]!.set(since, present);
   }
 
   traces(end: number): Traces | null {
     if (!this.traced) return null;
-    const { stages, sectionNames } = this.line;
+    const { stages, sectionNames, crews } = this.line;
     return {
       queues: this.queues.map((recorder, stage) => recorder.trace(stages.names[stage]!, end)),
       wip: this.sections.map((recorder, section) => recorder.trace(sectionNames[section]!, end)),
       out: this.out.trace("carcasses out", end),
       arrived: this.arrived.trace("heads arrived", end),
+      crews: crews.names.map((name, crew) => {
+        return { name, busy: this.busy[crew]!.trace(name, end), present: this.present[crew]!.trace(name, end) };
+      }),
       states: this.states.map((recorder, stage) => recorder.trace(stages.names[stage]!, end)),
     };
   }

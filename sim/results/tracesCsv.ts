@@ -3,12 +3,18 @@ import { column, VARIANT_COLUMN } from "./column.ts";
 import { type Cell, csvParts, headerOf } from "./csvText.ts";
 import type { StudyResults } from "./studyResults.ts";
 
-const AMOUNT = "heads; crates for a step of live handling; position-seconds in rows of kind state";
+const AMOUNT =
+  "heads; crates for a step of live handling; people in rows about a crew; position-seconds in rows of kind state";
 
 export const TRACES_COLUMNS = [
   VARIANT_COLUMN,
-  column("kind", "text", "", "queue (before or in a stage), wip (in a section), out, arrived, or state."),
-  column("trace", "text", "", "The stage or section."),
+  column(
+    "kind",
+    "text",
+    "",
+    "queue (before or in a stage), wip (in a section), out, arrived, crew busy, crew present, or state.",
+  ),
+  column("trace", "text", "", "The stage, section or crew."),
   column("state", "text", "", "What the positions were doing; in rows of kind state only."),
   column("time_s", "number", "s after day start", "Time of a step, or of the beginning of a bin."),
   column("bin_s", "number", "s", "Length of the bin; empty for a step."),
@@ -39,6 +45,10 @@ function traceRows(variant: string, traces: Traces): Cell[][] {
     ...traces.wip.flatMap((trace) => stepRows(variant, "wip", trace)),
     ...stepRows(variant, "out", traces.out),
     ...stepRows(variant, "arrived", traces.arrived),
+    ...traces.crews.flatMap(({ busy, present }) => [
+      ...stepRows(variant, "crew busy", busy),
+      ...stepRows(variant, "crew present", present),
+    ]),
     ...traces.states.flatMap((trace) => stateRows(variant, trace)),
   ];
 }

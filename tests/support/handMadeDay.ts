@@ -176,6 +176,7 @@ export function handMadeDay(replication = 0): DayRecord {
         arrivedSeconds: 700,
         unloadedSeconds: 2500,
         emptiedSeconds: 8000,
+        washedSeconds: null,
         leftSeconds: 2500,
       },
     ],

@@ -53,6 +53,13 @@ function smallTraces(): NonNullable<DayRecord["traces"]> {
     wip: [{ kind: "exact", name: "dressing", endSeconds: 120, times: [0, 12.5], values: [0, 1] }],
     out: { ...bins, name: "out", low: [0, 4], high: [4, 9], mean: [2, 6.5] },
     arrived: { ...bins, name: "arrived", low: [0, 20], high: [20, 20], mean: [10, 20] },
+    crews: [
+      {
+        name: "hanging",
+        busy: { ...bins, name: "hanging", low: [0, 1], high: [1, 2], mean: [0.5, 1.5] },
+        present: { ...bins, name: "hanging", low: [2, 2], high: [2, 2], mean: [2, 2] },
+      },
+    ],
     states: [{ name: "skinning", endSeconds: 120, binSeconds: 60, seconds: [60, 0, 60, 0, 0, 0, 90, 30, 0, 0, 0, 0] }],
   };
 }

@@ -138,6 +138,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
     arrivedSeconds: at + plant.firstLoadSeconds + Math.round(random() * 600),
     unloadedSeconds: 0,
     emptiedSeconds: null as number | null,
+    washedSeconds: null,
     leftSeconds: null as number | null,
   }));
   const crates = { onLorry: 0, lairage: 0, unloading: 0, feeding: 0, openHeads: 0 };
@@ -382,6 +383,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
       wip: sections.map((name, s) => wip[s]!.trace(name, second)),
       out: outTrace.trace("out", second),
       arrived: arrivedTrace.trace("arrived", second),
+      crews: [],
       states: stages.map((stage, i) => ({
         name: stage.name,
         endSeconds: second,

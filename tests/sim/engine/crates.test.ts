@@ -50,7 +50,7 @@ describe("crates on their way back", () => {
     // (22) until 32. Washed at 12, 22, 32, 42, 52: then the lorry leaves and the day is over.
     const record = day([load("lorry", 0, 5, 1)], handling(toHanging, [crateStep("washer", 10, { places: 1 })]), 2);
     expect(passes(record, "hanging", "start")).toEqual([2, 4, 6, 12, 22]);
-    expect(record.loads[0]).toMatchObject({ emptiedSeconds: 22, leftSeconds: 52 });
+    expect(record.loads[0]).toMatchObject({ emptiedSeconds: 22, washedSeconds: 52, leftSeconds: 52 });
     expect(record.finishSeconds).toBe(52);
     expect(record.workFinishSeconds).toBe(24);
   });
@@ -68,6 +68,7 @@ describe("crates on their way back", () => {
     const loads = [load("first", 0, 2, 1), load("second", 0.5, 1, 1)];
     const record = day(loads, handling(toHanging, [crateStep("washer", 10)]), 2);
     expect(record.loads.map((each) => each.leftSeconds)).toEqual([22, 32]);
+    expect(record.loads.map((each) => each.washedSeconds)).toEqual([22, 32]);
   });
 
   it("that come off slowly keep their lorry until the last of them is clean", () => {

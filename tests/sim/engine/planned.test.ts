@@ -88,6 +88,7 @@ describe("loads of crates", () => {
       arrivedSeconds: 100,
       unloadedSeconds: 130,
       emptiedSeconds: 138,
+      washedSeconds: null,
       leftSeconds: 130,
     });
     expect(day.heads).toMatchObject({ arrived: 6, hung: 6, inLairage: 0, onLine: 0 });
