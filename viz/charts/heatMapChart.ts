@@ -20,7 +20,7 @@ export interface HeatMapCell {
   detail: string;
   /** Everything in one line, for pointing at. */
   words: string;
-  mark: "base" | "best" | "not told from the best" | "";
+  mark: "base" | "base and best" | "best" | "not told from the best" | "";
 }
 
 export interface HeatMapColumns extends ChartWords {
@@ -107,7 +107,7 @@ function drawCell(frame: ChartFrame, cell: HeatMapCell, x: number, y: number, wi
   box.attr("width", (width - GAP - 2 * inset).toFixed(1)).attr("height", CELL - GAP - 2 * inset);
   box.attr("fill", frame.colour("working")).attr("fill-opacity", opacity);
   box.attr("stroke", frame.colour(marked ? "ink" : "rule")).attr("stroke-width", marked ? 2 : 0.5);
-  if (cell.mark === "base") box.attr("stroke-dasharray", "5 3");
+  if (cell.mark.startsWith("base")) box.attr("stroke-dasharray", "5 3");
   if (cell.mark === "not told from the best") box.attr("stroke-width", 1.2);
   const middle = x + width / 2;
   const lines = [cell.text, cell.detail, cell.mark].filter((line) => line !== "");

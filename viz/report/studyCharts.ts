@@ -1,8 +1,14 @@
 import {
+  chillerChart,
+  costChart,
+  crewChart,
   curveChart,
   differenceChart,
   headsOutChart,
+  heatMapChart,
   limitChart,
+  loadChart,
+  massChart,
   queueChart,
   responseChart,
   screeningChart,
@@ -10,12 +16,19 @@ import {
   wipChart,
 } from "../charts/index.ts";
 import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
-import type { ChartContext } from "../frame/index.ts";
+import type { ChartContext, ChartWords } from "../frame/index.ts";
 import {
+  chillersOf,
+  chillerView,
+  costView,
+  crewView,
   curveView,
   differenceView,
   headsOutView,
+  heatMapView,
   limitView,
+  loadView,
+  massView,
   queueView,
   responseView,
   screeningView,
@@ -32,38 +45,52 @@ export interface PlannedChart {
   draw: (context: ChartContext) => SVGSVGElement;
 }
 
+/** A picture from its columns, to be drawn later. */
+function planned<Columns extends ChartWords>(
+  name: string,
+  columns: Columns,
+  chart: (columns: Columns, context: ChartContext) => SVGSVGElement,
+): PlannedChart {
+  return { name, description: columns.description, draw: (context) => chart(columns, context) };
+}
+
 /** Responses that are drawn; the table shows all. */
 const DRAWN_RESPONSES = 3;
 
-/** Pictures of the first responses: a curve where factors are numbers, rows of intervals else, and differences to the base. */
+/**
+ * Pictures of the first responses: a curve where factors are numbers, rows of intervals else, a heat map where there are
+ * two factors, differences to the base; cost against throughput where the study asks for both.
+ */
 export function responseCharts(results: StudyResults): PlannedChart[] {
   if (isSingleDay(results)) return [];
-  return results.responses.slice(0, DRAWN_RESPONSES).flatMap((info, index) => chartsOf(results, info, index));
+  const cost = costView(results);
+  return [
+    ...results.responses.slice(0, DRAWN_RESPONSES).flatMap((info, index) => chartsOf(results, info, index)),
+    ...(cost === null ? [] : [planned("cost-against-throughput", cost, costChart)]),
+  ];
 }
 
 function chartsOf(results: StudyResults, info: ResponseInfo, index: number): PlannedChart[] {
   // The variants of a screening are points of random walks: nobody asks about one of them.
   if (results.screening !== null) return screeningCharts(results, info, index);
-  const stem = `response-${index + 1}-${slug(info.key)}`;
+  const end = `${index + 1}-${slug(info.key)}`;
   const curve = curveView(results, info);
-  const rows = responseView(results, info);
-  const first: PlannedChart = curve
-    ? { name: stem, description: curve.description, draw: (context) => curveChart(curve, context) }
-    : { name: stem, description: rows.description, draw: (context) => responseChart(rows, context) };
-  if (results.variants.length < 2) return [first];
-  const difference = differenceView(results, info);
-  const name = `difference-${index + 1}-${slug(info.key)}`;
+  const map = heatMapView(results, info);
   return [
-    first,
-    { name, description: difference.description, draw: (context) => differenceChart(difference, context) },
+    curve
+      ? planned(`response-${end}`, curve, curveChart)
+      : planned(`response-${end}`, responseView(results, info), responseChart),
+    ...(map === null ? [] : [planned(`heat-map-${end}`, map, heatMapChart)]),
+    ...(results.variants.length < 2
+      ? []
+      : [planned(`difference-${end}`, differenceView(results, info), differenceChart)]),
   ];
 }
 
 function screeningCharts(results: StudyResults, info: ResponseInfo, index: number): PlannedChart[] {
   const view = screeningView(results, info);
   if (view === null) return [];
-  const name = `screening-${index + 1}-${slug(info.key)}`;
-  return [{ name, description: view.description, draw: (context) => screeningChart(view, context) }];
+  return [planned(`screening-${index + 1}-${slug(info.key)}`, view, screeningChart)];
 }
 
 /** The variants whose day is drawn: the base, and the one furthest from it in the headline response. */
@@ -74,24 +101,27 @@ export function drawnVariants(results: StudyResults): VariantResults[] {
 
 /** The day in pictures, without its limits. `prefix` keeps the names of two days apart. */
 export function dayCharts(results: StudyResults, variant: VariantResults, prefix: string): PlannedChart[] {
-  const heads = headsOutView(results, variant);
-  const states = stateView(results, variant);
-  const wip = wipView(results, variant);
-  const queues = queueView(results, variant);
+  const loads = loadView(results, variant);
+  const crews = crewView(results, variant);
+  const mass = massView(results, variant);
   return [
-    { name: `${prefix}-heads-out`, description: heads.description, draw: (context) => headsOutChart(heads, context) },
-    { name: `${prefix}-states`, description: states.description, draw: (context) => stateChart(states, context) },
-    { name: `${prefix}-wip`, description: wip.description, draw: (context) => wipChart(wip, context) },
-    { name: `${prefix}-queues`, description: queues.description, draw: (context) => queueChart(queues, context) },
+    planned(`${prefix}-heads-out`, headsOutView(results, variant), headsOutChart),
+    planned(`${prefix}-states`, stateView(results, variant), stateChart),
+    planned(`${prefix}-wip`, wipView(results, variant), wipChart),
+    planned(`${prefix}-queues`, queueView(results, variant), queueChart),
+    ...(loads === null ? [] : [planned(`${prefix}-loads`, loads, loadChart)]),
+    ...(crews === null ? [] : [planned(`${prefix}-crews`, crews, crewChart)]),
+    ...chillersOf(variant).map((stage, index) =>
+      planned(`${prefix}-chiller-${index + 1}-${slug(stage.name)}`, chillerView(results, variant, stage), chillerChart),
+    ),
+    ...(mass === null ? [] : [planned(`${prefix}-mass`, mass, massChart)]),
   ];
 }
 
 /** One picture per watched limit of a variant's day. */
 export function limitCharts(results: StudyResults, variant: VariantResults, prefix: string): PlannedChart[] {
   return variant.day.limits.map((limit, index) => {
-    const view = limitView(results, variant, limit);
-    const name = `${prefix}-limit-${index + 1}-${slug(limit.name)}`;
-    return { name, description: view.description, draw: (context: ChartContext) => limitChart(view, context) };
+    return planned(`${prefix}-limit-${index + 1}-${slug(limit.name)}`, limitView(results, variant, limit), limitChart);
   });
 }
 

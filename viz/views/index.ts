@@ -2,10 +2,16 @@
 
 // Helpers
 export { type BinnedTrace, binnedTrace, drawingBinSeconds } from "./binnedTrace.ts";
+export { chillersOf, chillerView } from "./chillerView.ts";
 // A study: results -> columns
+export { costView } from "./costView.ts";
+export { crewView } from "./crewView.ts";
 export { curveView } from "./curveView.ts";
 export { headsOutView } from "./headsOutView.ts";
+export { heatMapView } from "./heatMapView.ts";
 export { limitView } from "./limitView.ts";
+export { loadView } from "./loadView.ts";
+export { massView } from "./massView.ts";
 export { queueView } from "./queueView.ts";
 export { differenceView, responseView } from "./responseView.ts";
 export { screeningView } from "./screeningView.ts";

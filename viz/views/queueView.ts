@@ -8,29 +8,32 @@ import { dayScene, dayWords } from "./dayScene.ts";
 /** More change points than this are drawn as low, high and mean by bin: at page width nobody could tell them apart. */
 const MOST_POINTS = 1500;
 
-/** Queue traces of a variant's first day; stages where nothing ever waited are named below instead of drawn. */
+/** Queue traces of a variant's first day, heads only (crates: `loadView`); stages where nothing ever waited are named below instead of drawn. */
 export function queueView(results: StudyResults, variant: VariantResults): QueueColumns {
   const { stages, traces, finishSeconds } = variant.day;
-  const pairs = stages.map((stage, index) => ({ stage, trace: traces?.queues[index] }));
+  const pairs = stages
+    .map((stage, index) => ({ stage, trace: traces?.queues[index] }))
+    .filter((pair) => pair.stage.kind !== "crates");
   const drawn = pairs.filter(
     (pair) => pair.stage.queue.max > 0 && pair.trace !== undefined && pointsOf(pair.trace) > 0,
   );
   const idle = pairs.filter((pair) => pair.stage.queue.max === 0).map((pair) => isolated(pair.stage.name));
-  const panels = drawn.map((pair) => panelOf(pair.stage, columnsOf(pair.trace!, finishSeconds)));
+  const panels = drawn.map((pair) => panelOf(pair.stage, traceColumns(pair.trace!, finishSeconds)));
   const footnote =
     traces === null ? "This day was run without traces, so the queues cannot be drawn." : idleWords(idle);
   return {
     ...dayScene(results, variant),
     title: "What waits before each station",
     caption: "A trace that lies on the dashed line is a full buffer, and what comes before it has to wait",
-    subtitle: `Heads waiting (crates in a crate step, heads present in a dwell stage), ${dayWords(results, variant)}. ${shapeWords(panels)}`,
+    subtitle: `Heads waiting (heads present in a dwell stage), ${dayWords(results, variant)}. ${shapeWords(panels)}`,
     description: describe(drawn.map((pair) => pair.stage)),
     panels,
     footnote,
   };
 }
 
-function columnsOf(trace: StepTrace, endSeconds: number): TraceColumns {
+/** A trace as it is drawn: every step where they are few, bins where they are many. */
+export function traceColumns(trace: StepTrace, endSeconds: number): TraceColumns {
   if (trace.kind === "exact" && trace.times.length <= MOST_POINTS) return trace;
   return { kind: "binned", ...binnedTrace(trace, drawingBinSeconds(endSeconds)) };
 }
@@ -39,7 +42,8 @@ function pointsOf(trace: StepTrace): number {
   return trace.kind === "exact" ? trace.times.length : trace.mean.length;
 }
 
-function panelOf(stage: StageRecord, trace: TraceColumns): QueuePanel {
+/** Queue before one stage, with its places. */
+export function panelOf(stage: StageRecord, trace: TraceColumns): QueuePanel {
   const crates = stage.kind === "crates";
   const limited = Number.isFinite(stage.places) && stage.places > 0;
   // A line four times above everything that happened would flatten the trace; then the words alone carry it.

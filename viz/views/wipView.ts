@@ -8,12 +8,12 @@ import { dayScene, dayWords } from "./dayScene.ts";
 /** Work in process by section of a variant's first day. A section that dwarfs the others (a chiller) gets its own panel. */
 export function wipView(results: StudyResults, variant: VariantResults): WipColumns {
   const { day } = variant;
-  const binSeconds =
-    day.traces?.wip.find((trace) => trace.kind === "binned")?.binSeconds ?? drawingBinSeconds(day.finishSeconds);
-  const sections = (day.traces?.wip ?? []).map((trace) => ({
+  const traces = (day.traces?.wip ?? []).map((trace) => ({
+    ...binnedTrace(trace, drawingBinSeconds(day.finishSeconds)),
     name: isolated(trace.name),
-    values: binnedTrace(trace, binSeconds).mean,
   }));
+  const binSeconds = traces[0]?.binSeconds ?? drawingBinSeconds(day.finishSeconds);
+  const sections = traces.map(({ name, mean }) => ({ name, values: mean }));
   const alive = sections.filter((section) => section.values.some((value) => value > 0));
   const peaks = day.sections.map((section) => `${isolated(section.name)} ${formatNumber(section.wip.max, 0)}`);
   return {

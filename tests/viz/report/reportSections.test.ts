@@ -23,7 +23,7 @@ test("a plan without limits says that it watches none", () => {
 test("figures are numbered on through the page", () => {
   const figures = figuresFor(serverDocument());
   const markup = daySection(syntheticStudy(), figures).markup + limitSection(syntheticStudy(), figures).markup;
-  expect([...markup.matchAll(/Figure (\d+)\./g)].map((match) => Number(match[1]))).toEqual([
-    1, 2, 3, 4, 5, 6, 7, 8, 9, 10,
-  ]);
+  const numbers = [...markup.matchAll(/Figure (\d+)\./g)].map((match) => Number(match[1]));
+  expect(numbers.length).toBeGreaterThan(9);
+  expect(numbers).toEqual(numbers.map((_, index) => index + 1));
 });

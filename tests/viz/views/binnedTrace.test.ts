@@ -31,6 +31,19 @@ test("a binned trace is taken as recorded", () => {
   expect(binnedTrace({ ...trace, low: [0, 1], high: [2, 3], mean: [1, 2] }, 5).binSeconds).toBe(10);
 });
 
+test("recorded bins are joined for drawing without losing a peak, the last by the time it covers", () => {
+  const trace = { kind: "binned" as const, name: "q", endSeconds: 45, binSeconds: 10 };
+  const bins = { low: [1, 0, 2, 2, 5], high: [3, 9, 4, 4, 8], mean: [2, 4, 3, 3, 6] };
+  expect(binnedTrace({ ...trace, ...bins }, 29)).toMatchObject({
+    binSeconds: 20,
+    low: [0, 2, 5],
+    high: [9, 4, 8],
+    mean: [3, 3, 6],
+  });
+  const joined = binnedTrace({ ...trace, ...bins }, 60);
+  expect(joined.mean).toEqual([(2 + 4 + 3 + 3 + 6 * 0.5) / 4.5]);
+});
+
 test("a day is drawn in some 240 bins of whole half minutes", () => {
   expect([60, 28_800, 43_200].map(drawingBinSeconds)).toEqual([30, 120, 180]);
 });

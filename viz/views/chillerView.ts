@@ -1,0 +1,94 @@
+import type { ChillerColumns, ChillerPanel, TraceColumns } from "../charts/index.ts";
+import type { StageRecord, StepTrace, StudyResults, VariantResults } from "../contract.ts";
+import { clockAt, formatNumber, isolated } from "../frame/index.ts";
+import { dayScene, dayWords } from "./dayScene.ts";
+import { traceColumns } from "./queueView.ts";
+
+/** Bleeding and draining take minutes, chilling most of an hour or more: what tells a chiller whose time is not computed. */
+const LEAST_CHILLING_SECONDS = 1800;
+
+/** The chillers of a line, as far as a day's record tells them: dwell stages that take heat out, or hold heads for long. */
+export function chillersOf({ day }: VariantResults): StageRecord[] {
+  return day.stages.filter(
+    (stage) =>
+      stage.kind === "dwell" &&
+      stage.processed > 0 &&
+      (stage.heatJoules > 0 || (stage.stateSeconds[0] ?? 0) / stage.processed >= LEAST_CHILLING_SECONDS),
+  );
+}
+
+/** Fill of one chiller over a variant's first day and, where the plan computes chilling, the heat out of the carcasses. */
+export function chillerView(results: StudyResults, variant: VariantResults, stage: StageRecord): ChillerColumns {
+  const { day } = variant;
+  const trace = day.traces?.queues[day.stages.indexOf(stage)];
+  const name = isolated(stage.name);
+  const watts = wattsPerHead(stage, day.finishSeconds - day.watchedFromSeconds);
+  const most = (watts * stage.queue.max) / 1000;
+  const columns = trace === undefined ? null : traceColumns(trace, day.finishSeconds);
+  const heat = watts > 0 ? `; heat out of the carcasses at most ${formatNumber(most, most < 100 ? 1 : 0)} kW` : "";
+  return {
+    ...dayScene(results, variant),
+    title: `${name}: how full, and how much heat`,
+    caption: "Where the fill lies on the dashed line no carcass can come in and the line stands",
+    subtitle: `Heads present${watts > 0 ? " and heat out of the carcasses" : ""}, ${dayWords(results, variant)}`,
+    description: `${name} held at most ${formatNumber(stage.queue.max, 0)} heads (${placesWords(stage)})${peakWords(trace, day.startClockSeconds)}${heat}.`,
+    panels:
+      columns === null
+        ? []
+        : [fillPanel(name, stage, columns), ...(watts > 0 ? [heatPanel(columns, watts, most)] : [])],
+    footnote:
+      columns === null
+        ? "This day was run without traces, so the fill cannot be drawn."
+        : watts > 0
+          ? "Heat: what a carcass gives off on the way to its mean temperature at the end, spread evenly over its stay. It gives off more at first, so just after a fast start the true load is higher. Fans, walls, doors and people are not in it."
+          : "",
+  };
+}
+
+function fillPanel(name: string, stage: StageRecord, trace: TraceColumns): ChillerPanel {
+  const limited = Number.isFinite(stage.places);
+  return {
+    label: `in ${name}`,
+    unit: "heads",
+    trace,
+    largest: stage.queue.max,
+    capacity: limited && stage.places <= 4 * stage.queue.max ? stage.places : null,
+    capacityText: placesWords(stage),
+  };
+}
+
+function heatPanel(fill: TraceColumns, watts: number, most: number): ChillerPanel {
+  const kilowatts = (heads: number) => (heads * watts) / 1000;
+  const trace: TraceColumns =
+    fill.kind === "exact"
+      ? { ...fill, values: fill.values.map(kilowatts) }
+      : { ...fill, low: fill.low.map(kilowatts), high: fill.high.map(kilowatts), mean: fill.mean.map(kilowatts) };
+  return {
+    label: "heat out of the carcasses",
+    unit: "kW",
+    trace,
+    largest: most,
+    capacity: null,
+    capacityText: `most ${formatNumber(most, most < 100 ? 1 : 0)} kW`,
+  };
+}
+
+/** Heat a head gives off per second that it is there, on the average (Little 1961: heads x seconds = mean x time). */
+function wattsPerHead(stage: StageRecord, watchedSeconds: number): number {
+  const headSeconds = stage.queue.mean * watchedSeconds;
+  return headSeconds > 0 ? stage.heatJoules / headSeconds : 0;
+}
+
+function placesWords({ places }: StageRecord): string {
+  return Number.isFinite(places) ? `${formatNumber(places, 0)} places` : "no limit of places";
+}
+
+/** When it held most; "" without a trace. */
+function peakWords(trace: StepTrace | undefined, start: number): string {
+  if (trace === undefined) return "";
+  const values = trace.kind === "exact" ? trace.values : trace.high;
+  let peak = 0;
+  for (let i = 1; i < values.length; i++) if (values[i]! > values[peak]!) peak = i;
+  const seconds = trace.kind === "exact" ? trace.times[peak] : peak * trace.binSeconds;
+  return seconds === undefined ? "" : `, about ${clockAt(seconds, start)}`;
+}

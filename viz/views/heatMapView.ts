@@ -1,0 +1,75 @@
+import type { HeatMapCell, HeatMapColumns } from "../charts/index.ts";
+import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
+import { isolated } from "../frame/index.ts";
+import { confidenceWords, estimateWords, observationsWords, type ResponseFormat, studyFormat } from "../words/index.ts";
+import { describeVariants } from "./describeVariants.ts";
+
+/** More levels than this do not fit across the picture. */
+const MOST_LEVELS = 8;
+
+/** One response over both factors of a study; null unless it has exactly two and variants on several levels of each. */
+export function heatMapView(results: StudyResults, info: ResponseInfo): HeatMapColumns | null {
+  const [across, down] = results.factors;
+  if (results.factors.length !== 2 || !across || !down || results.screening !== null) return null;
+  if (across.levels.length > MOST_LEVELS || across.levels.length < 2 || down.levels.length < 2) return null;
+  const format = studyFormat(results, info);
+  const cells = results.variants.flatMap((variant, index) => cellOf(results, info, format, variant, index));
+  if (cells.length < 4) return null;
+  const values = cells.map(({ value }) => value);
+  return {
+    title: `${isolated(info.label)} by ${isolated(across.name)} and ${isolated(down.name)}`,
+    caption: "Look along a row and down a column: where the shade stops changing, more of that factor adds nothing",
+    subtitle: `Mean over ${observationsWords(results)}, ± half of its ${confidenceWords(results.study.confidence)} interval. Dashed frame: the base; bold frame: the best${markWords(cells)}`,
+    description: describeVariants(results, info),
+    columnName: isolated(across.name),
+    columnLevels: across.levels.map(isolated),
+    rowName: isolated(down.name),
+    rowLevels: down.levels.map(isolated),
+    cells,
+    ends: [format.value(Math.min(...values), null), format.value(Math.max(...values), null)],
+  };
+}
+
+function cellOf(
+  results: StudyResults,
+  info: ResponseInfo,
+  format: ResponseFormat,
+  variant: VariantResults,
+  index: number,
+): HeatMapCell[] {
+  const [column, row] = variant.levels;
+  const estimate = variant.estimates[info.key];
+  if (column === undefined || row === undefined || column < 0 || row < 0 || !estimate || estimate.n === 0) return [];
+  const words = estimateWords(estimate, format, results.study.confidence);
+  const { halfWidth } = estimate;
+  const names = `${isolated(results.factors[0]!.levels[column]!)} and ${isolated(results.factors[1]!.levels[row]!)}`;
+  return [
+    {
+      column,
+      row,
+      value: estimate.mean,
+      text: words.mean,
+      detail: halfWidth === null ? "" : `± ${format.difference(halfWidth, halfWidth).replace(/^\+/, "")}`,
+      words: `${names}: ${words.phrase}`,
+      mark: bestMark(results, info, index),
+    },
+  ];
+}
+
+/** The best by mean; others that may be the best are not told from it. */
+function bestMark({ variants }: StudyResults, { key, better }: ResponseInfo, index: number): HeatMapCell["mark"] {
+  const gaps = variants.map(({ againstBest }) => againstBest?.[key]);
+  const sign = better === "less" ? -1 : 1;
+  const most = Math.max(...gaps.map((each) => (each === undefined ? Number.NEGATIVE_INFINITY : sign * each.gap)));
+  const own = gaps[index];
+  const best = own !== undefined && sign * own.gap === most;
+  if (index === 0) return best ? "base and best" : "base";
+  if (best) return "best";
+  return own?.mayBeBest ? "not told from the best" : "";
+}
+
+function markWords(cells: readonly HeatMapCell[]): string {
+  return cells.some(({ mark }) => mark === "not told from the best")
+    ? "; thin frame: cannot be told from the best"
+    : "";
+}
