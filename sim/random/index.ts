@@ -2,9 +2,10 @@
 
 export { meanOf } from "./meanOf.ts";
 // Quantile functions behind them
-export { pertBeta, type TabledShape, unitQuantile, weibullShape } from "./quantile.ts";
+export { pertBeta, standardNormalBelow, type TabledShape, unitQuantile, weibullShape } from "./quantile.ts";
 export { QuantileTable, quantileTable } from "./quantileTable.ts";
 // Draws
 export { Sampler } from "./sampler.ts";
+export { squaredCvOf } from "./squaredCvOf.ts";
 export { type UniformStream, uniformStream } from "./uniformStream.ts";
 export type { Varying } from "./varying.ts";

@@ -11,6 +11,7 @@ const SIM: Record<string, string[]> = {
   chilling: [],
   plan: ["units", "random"],
   study: ["units", "random", "plan"],
+  estimate: ["random", "chilling", "plan"],
   line: ["random", "chilling", "plan"],
   engine: ["random", "plan", "line"],
   observations: ["units", "random", "plan", "line", "engine"],

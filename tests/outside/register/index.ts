@@ -6,6 +6,7 @@ import { CHAIN_WINDOWS } from "./chainWindows.ts";
 import { CHILLING } from "./chilling.ts";
 import { CREWS } from "./crews.ts";
 import { DISTRIBUTIONS } from "./distributions.ts";
+import { ESTIMATES } from "./estimates.ts";
 import { GATES } from "./gates.ts";
 import { LITTLES_LAW } from "./littlesLaw.ts";
 import { NON_EXPONENTIAL_LINES } from "./nonExponentialLines.ts";
@@ -34,6 +35,7 @@ export const REGISTER: { file: string; about: string; rows: OutsideRow[] }[] = [
   { file: "nonExponentialLines.test.ts", about: "Lines that are not exponential", rows: NON_EXPONENTIAL_LINES },
   { file: "unreliableLines.test.ts", about: "Lines whose stations break down", rows: UNRELIABLE_LINES },
   { file: "randomLines.test.ts", about: "Random lines against the exact chain", rows: RANDOM_LINES },
+  { file: "estimates.test.ts", about: "The analytic estimate", rows: ESTIMATES },
   { file: "recursion.test.ts", about: "The same draws through a recursion", rows: RECURSION },
   { file: "distributions.test.ts", about: "Draws and streams", rows: DISTRIBUTIONS },
   { file: "statistics.test.ts", about: "Statistics", rows: STATISTICS },

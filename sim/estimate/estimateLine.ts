@@ -1,0 +1,52 @@
+import type { Plan } from "../plan/index.ts";
+import type { Ceiling } from "./ceiling.ts";
+import { ceilings } from "./ceilings.ts";
+import { gatedPlaces } from "./gatedPlaces.ts";
+import { type RowStation, serialLine } from "./serialLine.ts";
+import { serialThroughput } from "./serialThroughput.ts";
+
+export interface LineEstimate {
+  /** Heads hung per second by a line that is never short of heads, breaks left out; crate handling left out. */
+  headsPerSecond: number;
+  /** What each part could do by itself, the lowest first; crate handling included. */
+  ceilings: Ceiling[];
+}
+
+/** More places than this keep two stretches of a line apart. */
+const APART = 80;
+
+/**
+ * What the line of a plan can do, without simulating it: the lowest of its ceilings, or what its stations let each other
+ * do (see `serialThroughput`), whichever is less. The error, measured, stands in this room's README.
+ */
+export function estimateLine(plan: Plan): LineEstimate {
+  const bounds = ceilings(plan);
+  const most = bounds.find(({ kind }) => kind !== "crates")?.headsPerSecond ?? Number.POSITIVE_INFINITY;
+  const stretches = cutApart(decoupled(plan, most));
+  const found = stretches.map((stations) => serialThroughput(stations));
+  return { headsPerSecond: Math.min(most, ...found), ceilings: bounds };
+}
+
+/**
+ * Places that can make up for a difference between two neighbours: those that heads on the way do not need at this rate.
+ * Where a station has too few for those that travel to it, they hold its positions for part of the way.
+ */
+function decoupled(plan: Plan, headsPerSecond: number): RowStation[] {
+  return serialLine(plan).map((station) => {
+    const dwelling = station.dwells.map(({ places, seconds }) => Math.max(0, places - headsPerSecond * seconds));
+    const own = station.places - headsPerSecond * station.travelSeconds;
+    const places = dwelling.reduce((sum, each) => sum + each, Math.max(0, own));
+    const held = Math.max(0, -own) / headsPerSecond / station.positions;
+    const work = { ...station.work, seconds: station.work.seconds + held };
+    return { ...station, work, places: Math.min(places, gatedPlaces(station.name, plan)) };
+  });
+}
+
+function cutApart(stations: readonly RowStation[]): RowStation[][] {
+  const stretches: RowStation[][] = [];
+  for (const station of stations) {
+    if (stretches.length === 0 || station.places > APART) stretches.push([]);
+    stretches.at(-1)!.push(station);
+  }
+  return stretches;
+}

@@ -1,0 +1,121 @@
+import { type PhaseTime, phaseTime } from "./phaseTime.ts";
+
+/** What a phase stands for. Work slows down when only some of the positions can work; all else takes its time. */
+export const WORK = 0;
+/** Waiting for the rest of the line that works. */
+export const SHORT = 1;
+/** Repairs of its own, and waiting for the rest of the line that is down. */
+export const LONG = 2;
+
+/** One side of a pair: a head passes phases, each exponential, until none follows. */
+export interface PairServer {
+  kind: number[];
+  /** Per second. */
+  rate: number[];
+  /** Phases to begin with, with their chances. */
+  start: Way[];
+  /** By phase: what may follow; what is missing to 1 completes the head. */
+  next: Way[][];
+  /** By phase: the chance that nothing follows. */
+  ends: number[];
+}
+
+export interface Way {
+  phase: number;
+  chance: number;
+}
+
+/** What happens to some heads: with which chance, and for how many seconds on the average. */
+export interface Chance {
+  chance: number;
+  seconds: number;
+}
+
+/** The work of a station on one head. */
+export interface Work {
+  /** With every position at work. */
+  seconds: number;
+  squaredCv: number;
+  /** Breakdowns. */
+  stops: Chance[];
+}
+
+/** Waiting that the rest of the line puts upon a station. */
+export interface Delay {
+  short: Chance;
+  long: Chance;
+}
+
+export const NO_DELAY: Delay = { short: { chance: 0, seconds: 0 }, long: { chance: 0, seconds: 0 } };
+
+/** The station upstream of a pair's buffer waits for heads first, the one downstream for a place last. */
+export function pairServer(
+  work: Work,
+  delay: Delay,
+  side: "upstream" | "downstream",
+  leastSquaredCv: number,
+): PairServer {
+  const time = phaseTime(work.seconds, work.squaredCv, leastSquaredCv);
+  const stops = work.stops.map((stop) => ({ ...stop, kind: LONG }));
+  const delays = [
+    { ...delay.short, kind: SHORT },
+    { ...delay.long, kind: LONG },
+  ].filter(({ chance, seconds }) => chance > 0 && seconds > 0);
+  return side === "upstream" ? assemble([delays], time, [stops]) : assemble([], time, [stops, delays]);
+}
+
+type Branch = Chance & { kind: number };
+type Placed = Branch & { phase: number };
+
+/** One of each group, or none of it; in between the work. */
+function assemble(before: Branch[][], time: PhaseTime, after: Branch[][]): PairServer {
+  const placedBefore = place(before, 0);
+  const firstWork = before.flat().length;
+  const placedAfter = place(after, firstWork + time.rate.length);
+  const work = time.start.map((chance, phase) => ({ phase: firstWork + phase, chance }));
+  const all = [...placedBefore.flat(), ...placedAfter.flat()];
+  const groups = [...placedBefore, ...placedAfter];
+  const server: PairServer = { kind: [], rate: [], start: entry(placedBefore, work), next: [], ends: [] };
+  for (const { phase, seconds, kind } of all) {
+    const group = groups.findIndex((members) => members.some((member) => member.phase === phase));
+    const isBefore = group < placedBefore.length;
+    server.kind[phase] = kind;
+    server.rate[phase] = 1 / seconds;
+    server.next[phase] = isBefore ? entry(placedBefore.slice(group + 1), work) : entry(groups.slice(group + 1), []);
+  }
+  const afterWork = entry(placedAfter, []);
+  time.rate.forEach((rate, phase) => {
+    const goesOn = time.onward[phase]!;
+    server.kind[firstWork + phase] = WORK;
+    server.rate[firstWork + phase] = rate;
+    server.next[firstWork + phase] = [
+      { phase: firstWork + phase + 1, chance: goesOn },
+      ...scaled(afterWork, 1 - goesOn),
+    ].filter(({ chance }) => chance > 0);
+  });
+  server.ends = server.next.map((ways) => completing(ways));
+  return server;
+}
+
+/** Without the rounding that sums of chances leave. */
+function completing(ways: readonly Way[]): number {
+  const goesOn = ways.reduce((sum, { chance }) => sum + chance, 0);
+  return goesOn > 1 - 1e-12 ? 0 : 1 - goesOn;
+}
+
+function place(groups: readonly Branch[][], first: number): Placed[][] {
+  let phase = first;
+  return groups.map((group) => group.map((branch) => ({ ...branch, phase: phase++ })));
+}
+
+/** Where a head goes that has these groups before it, and `last` after them. */
+function entry(groups: readonly Placed[][], last: readonly Way[]): Way[] {
+  const [group, ...rest] = groups;
+  if (group === undefined) return last.filter(({ chance }) => chance > 0);
+  const none = 1 - group.reduce((sum, { chance }) => sum + chance, 0);
+  return [...group.map(({ phase, chance }) => ({ phase, chance })), ...scaled(entry(rest, last), none)];
+}
+
+function scaled(ways: readonly Way[], factor: number): Way[] {
+  return ways.map(({ phase, chance }) => ({ phase, chance: chance * factor }));
+}
