@@ -1,7 +1,7 @@
 import { formatFault, type Plan, readPlan } from "../plan/index.ts";
+import { inputKind } from "../study/index.ts";
 import { BadInput } from "./badInput.ts";
 import type { InputFile } from "./inputFile.ts";
-import { inputKind } from "./inputKind.ts";
 
 export interface LoadedPlan {
   plan: Plan;

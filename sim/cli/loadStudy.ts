@@ -1,9 +1,8 @@
 import { responsesOf } from "../observations/index.ts";
 import { formatFault } from "../plan/index.ts";
-import { readStudy, type Study } from "../study/index.ts";
+import { inputKind, readStudy, type Study } from "../study/index.ts";
 import { BadInput } from "./badInput.ts";
 import type { InputFile } from "./inputFile.ts";
-import { inputKind } from "./inputKind.ts";
 
 export interface LoadedStudy {
   study: Study;

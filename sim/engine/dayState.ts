@@ -4,6 +4,7 @@ import { absentees } from "./absentees.ts";
 import { Calendar } from "./calendar.ts";
 import { STATES } from "./dayRecord.ts";
 import { Fifos } from "./fifos.ts";
+import type { HeadWatcher } from "./headWatcher.ts";
 import { ItemPool } from "./itemPool.ts";
 import { Recorders } from "./recorders.ts";
 import { TallyBuilder } from "./tallyBuilder.ts";
@@ -45,6 +46,8 @@ export interface DayOptions {
   warmUpHeads?: number;
   /** Keep the passing times of every head at every stage. Default false. */
   perHead?: boolean;
+  /** Told of every head as it goes along; not together with `perHead`. Default: nobody is. */
+  watcher?: HeadWatcher;
 }
 
 /** Something that comes back at a known time: a crew, a machine after a pause, a lorry's crates. */
@@ -397,7 +400,7 @@ export class DayState {
     this.sectionSince = new Float64Array(line.sectionNames.length);
     this.beyond = new Float64Array(line.limits.count);
     this.limitTallies = line.limits.names.map(() => new TallyBuilder());
-    this.recorders = Recorders.wanted(options.traces ?? "none", options.perHead ?? false, line);
+    this.recorders = Recorders.wanted(options, line);
   }
 }
 

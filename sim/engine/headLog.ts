@@ -1,10 +1,11 @@
 import { MOMENTS } from "../plan/plan.ts";
 import type { HeadTable } from "./dayRecord.ts";
+import type { HeadWatcher } from "./headWatcher.ts";
 
 const WIDTH = MOMENTS.length;
 
 /** Passing times of every head, in hanging order; grows with the heads, so only on request. */
-export class HeadLog {
+export class HeadLog implements HeadWatcher {
   private readonly stages: number;
   private rows = 0;
   private times = new Float64Array(0);

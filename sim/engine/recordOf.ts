@@ -54,7 +54,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     masses: massRecord(day),
     lairage: line.supply.kind === "loads" ? queueRecord(day, line.supply.feeding) : null,
     traces: day.recorders?.traces(day.now) ?? null,
-    perHead: day.recorders?.heads?.table() ?? null,
+    perHead: day.recorders?.headTable() ?? null,
   };
 }
 

@@ -1,8 +1,15 @@
 import type { CompiledLine } from "../line/index.ts";
-import type { Traces } from "./dayRecord.ts";
+import type { HeadTable, Traces } from "./dayRecord.ts";
 import { HeadLog } from "./headLog.ts";
+import type { HeadWatcher } from "./headWatcher.ts";
 import { StateRecorder } from "./stateTraces.ts";
 import { BinnedRecorder, ExactRecorder, type StepRecorder } from "./stepTraces.ts";
+
+export interface RecorderOptions {
+  traces?: "none" | "binned" | "exact";
+  perHead?: boolean;
+  watcher?: HeadWatcher;
+}
 
 /** The recorders of a day whose course is wanted; a day without them pays one comparison a change. */
 export class Recorders {
@@ -11,18 +18,29 @@ export class Recorders {
   readonly out: StepRecorder;
   readonly arrived: StepRecorder;
   readonly states: StateRecorder[];
-  readonly heads: HeadLog | null;
+  /** Who is told of every head; the table of a run that asks for it, or the caller's own. */
+  readonly heads: HeadWatcher | null;
+  private readonly log: HeadLog | null;
   private readonly busy: StepRecorder[];
   private readonly present: StepRecorder[];
   private readonly line: CompiledLine;
   private readonly traced: boolean;
 
   /** Null when nothing is to be recorded. */
-  static wanted(traces: "none" | "binned" | "exact", perHead: boolean, line: CompiledLine): Recorders | null {
-    return traces === "none" && !perHead ? null : new Recorders(traces, perHead, line);
+  static wanted(options: RecorderOptions, line: CompiledLine): Recorders | null {
+    const { traces = "none", perHead = false, watcher } = options;
+    if (perHead && watcher !== undefined) throw new RangeError("a day has either a table of heads or a watcher");
+    return traces === "none" && !perHead && watcher === undefined
+      ? null
+      : new Recorders(traces, perHead ? new HeadLog(line.stages.count) : null, watcher ?? null, line);
   }
 
-  private constructor(traces: "none" | "binned" | "exact", perHead: boolean, line: CompiledLine) {
+  private constructor(
+    traces: "none" | "binned" | "exact",
+    log: HeadLog | null,
+    watcher: HeadWatcher | null,
+    line: CompiledLine,
+  ) {
     const recorder = () => (traces === "exact" ? new ExactRecorder() : new BinnedRecorder());
     this.line = line;
     this.traced = traces !== "none";
@@ -33,7 +51,12 @@ export class Recorders {
     this.states = line.stages.names.map(() => new StateRecorder());
     this.busy = line.crews.names.map(recorder);
     this.present = line.crews.names.map(recorder);
-    this.heads = perHead ? new HeadLog(line.stages.count) : null;
+    this.log = log;
+    this.heads = watcher ?? log;
+  }
+
+  headTable(): HeadTable | null {
+    return this.log?.table() ?? null;
   }
 
   /** A crew's numbers from `since` on, noted when that time is booked. */

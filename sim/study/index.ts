@@ -19,6 +19,7 @@ export {
 
 // Reading study files
 
+export { inputKind } from "./inputKind.ts";
 export type { KnownResponse } from "./knownResponse.ts";
 export { readStudy, type StudyOptions, type StudyReading } from "./readStudy.ts";
 export { studyJsonSchema } from "./studyJsonSchema.ts";

@@ -1,7 +1,6 @@
-import type { Study } from "../../study/index.ts";
+import { inputKind, type Study } from "../../study/index.ts";
 import { BadInput } from "../badInput.ts";
 import { type InputFile, readInputFile } from "../inputFile.ts";
-import { inputKind } from "../inputKind.ts";
 import { loadPlanWithWarnings } from "../loadPlan.ts";
 import { loadStudy } from "../loadStudy.ts";
 import type { Terminal } from "../terminal.ts";

@@ -1,0 +1,89 @@
+import type { DayState } from "../engine/index.ts";
+import { ChainMoves } from "./chainMoves.ts";
+import { CRATE_PLACES, HEAD_COUNTS } from "./dayCourse.ts";
+import { realColumn } from "./growingColumn.ts";
+import { StepLog } from "./stepLog.ts";
+
+const NONE = -1;
+const CARCASS = 0;
+/** Vessel levels are written down in steps of this share of the capacity. */
+const VESSEL_STEP = 0.01;
+
+/** Looks at a day after every instant at which something happened and writes down what changed. Reads, never writes, the day. */
+export class Scribe {
+  readonly states: StepLog;
+  readonly held: StepLog;
+  readonly waiting: StepLog;
+  readonly sections: StepLog;
+  readonly busy: StepLog;
+  readonly onDuty: StepLog;
+  readonly crates = new StepLog(CRATE_PLACES.length);
+  readonly counts = new StepLog(HEAD_COUNTS.length);
+  readonly vessels: StepLog;
+  readonly chainMoves: ChainMoves;
+  readonly moments = realColumn();
+  private readonly day: DayState;
+
+  constructor(day: DayState) {
+    const { stages, positions, crews, sectionNames, vessels } = day.line;
+    this.day = day;
+    this.states = new StepLog(positions.count);
+    this.held = new StepLog(positions.count);
+    this.waiting = new StepLog(stages.count);
+    this.sections = new StepLog(sectionNames.length);
+    this.busy = new StepLog(crews.count);
+    this.onDuty = new StepLog(crews.count);
+    this.vessels = new StepLog(vessels.count);
+    this.chainMoves = new ChainMoves(day);
+  }
+
+  look(): void {
+    const { day, moments } = this;
+    if (moments.length === 0 || moments.at(moments.length - 1) !== day.now) moments.push(day.now);
+    this.lookAtPositions();
+    this.lookAtCounts();
+    this.chainMoves.look();
+  }
+
+  private lookAtPositions(): void {
+    const { day, states, held } = this;
+    const { positions, stages } = day.line;
+    for (let position = 0; position < positions.count; position++) {
+      const stage = positions.stage[position]!;
+      const item = day.item[position]!;
+      states.set(position, day.now, day.state[position]!);
+      held.set(position, day.now, item === NONE ? NONE : stage < stages.hanging ? 0 : day.pool.number[item]!);
+    }
+  }
+
+  private lookAtCounts(): void {
+    const { day } = this;
+    const { stages, crews, sectionNames, vessels } = day.line;
+    for (let stage = 0; stage < stages.count; stage++) this.waiting.set(stage, day.now, day.queueShown[stage]!);
+    for (let section = 0; section < sectionNames.length; section++) {
+      this.sections.set(section, day.now, day.sectionHeads[section]!);
+    }
+    for (let crew = 0; crew < crews.count; crew++) {
+      this.busy.set(crew, day.now, day.busyPeople[crew]!);
+      this.onDuty.set(crew, day.now, day.breaks[crew]! > 0 ? 0 : day.people[crew]!);
+    }
+    for (let vessel = 0; vessel < vessels.count; vessel++) {
+      const step = vessels.capacityKg[vessel]! * VESSEL_STEP;
+      this.vessels.set(vessel, day.now, Math.round(day.vesselKg[vessel]! / step) * step);
+    }
+    this.lookAtSupply();
+  }
+
+  private lookAtSupply(): void {
+    const { day, crates, counts } = this;
+    crates.set(0, day.now, day.atHanging.length[0]!);
+    crates.set(1, day.now, day.emptyCrates);
+    crates.set(2, day.now, day.cleanCrates);
+    let takenOff = 0;
+    for (let destination = CARCASS + 1; destination < day.out.length; destination++) takenOff += day.out[destination]!;
+    counts.set(0, day.now, day.arrived);
+    counts.set(1, day.now, day.hung);
+    counts.set(3, day.now, day.out[CARCASS]!);
+    counts.set(4, day.now, takenOff);
+  }
+}
