@@ -87,6 +87,12 @@ export function lostAfterOption(): Option {
     .argParser((text: string) => wholeNumber(text, 1, 3600));
 }
 
+export function portOption(): Option {
+  return new Option("--port <number>", "port to serve the page on ")
+    .default(0, "a free one")
+    .argParser((text: string) => wholeNumber(text, 1, 65_535));
+}
+
 function wholeNumber(text: string, least: number, most = MOST): number {
   const value = Number(text);
   if (!/^\d+$/.test(text) || value < least || value > most) {

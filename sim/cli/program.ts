@@ -5,6 +5,7 @@ import {
   jsonOption,
   lostAfterOption,
   overwriteOption,
+  portOption,
   queueOption,
   replicationOption,
   replicationsOption,
@@ -45,6 +46,7 @@ export function program(terminal: () => Promise<Terminal>): Command {
   addStudy(gambrel, terminal);
   addWorker(gambrel, terminal);
   addSchema(gambrel, terminal);
+  addPage(gambrel, terminal);
   addDemo(gambrel, terminal);
   return gambrel;
 }
@@ -121,6 +123,19 @@ function addSchema(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .action(async (kind) => {
       const { schemaCommand } = await import("./commands/schema.ts");
       schemaCommand(await terminal(), kind);
+    });
+}
+
+function addPage(gambrel: Command, terminal: () => Promise<Terminal>): void {
+  gambrel
+    .command("page")
+    .description("open the live page: watch the line, change it, play the lessons; served to this machine alone")
+    .argument("[plan]", "plan file to open in it (default: an example)")
+    .addOption(portOption())
+    .option("--no-open", "tell the address and leave the browser alone")
+    .action(async (plan, options) => {
+      const { pageCommand } = await import("./commands/page.ts");
+      await pageCommand(await terminal(), plan, options);
     });
 }
 

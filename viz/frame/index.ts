@@ -1,7 +1,15 @@
 // What surrounds the data
 export type { ChartContext } from "./chartContext.ts";
 export { type ChartFrame, type ChartWords, chartFrame, emptyChart, LINE_HEIGHT, TEXT_SIZE } from "./chartFrame.ts";
-export { clockAt, drawClockAxis, drawClockGrid, drawPauses, type PauseBand, type TimeScale } from "./clockAxis.ts";
+export {
+  clockAt,
+  clockTicksFor,
+  drawClockAxis,
+  drawClockGrid,
+  drawPauses,
+  type PauseBand,
+  type TimeScale,
+} from "./clockAxis.ts";
 // Text
 export { drawText, type TextStyle } from "./drawText.ts";
 // Numbers

@@ -1,0 +1,60 @@
+import { useEffect, useRef } from "preact/hooks";
+import { BODY, HOOK, PENNANT, POINTER } from "../scene/glyphs.ts";
+import { drawPosition, STATE_LABELS } from "../scene/looks.ts";
+import type { Pen } from "../scene/pen.ts";
+import { SvgPen } from "../scene/svgPen.ts";
+import { shownTheme } from "./theme.ts";
+
+const SAMPLES: { label: string; draw: (pen: Pen) => void }[] = [
+  ...STATE_LABELS.map((label, state) => ({
+    label,
+    draw: (pen: Pen) => {
+      drawPosition(pen, 9, 19, state, true, 1);
+      drawPosition(pen, 27, 19, state, false, 1);
+    },
+  })),
+  { label: "hangs, waits or moves", draw: (pen) => drawHead(pen, "rule") },
+  { label: "in work", draw: (pen) => drawHead(pen, "working") },
+  { label: "done, no place to go", draw: (pen) => drawHead(pen, "blocked") },
+  {
+    label: "near a time limit; filled: beyond it",
+    draw: (pen) => {
+      pen.shape(PENNANT, 8, 20, { fill: "beyond", stroke: "limit", width: 1.4 });
+      pen.shape(PENNANT, 22, 20, { fill: "limit", stroke: "limit", width: 1.4 });
+    },
+  },
+  { label: "bottleneck at this moment", draw: (pen) => pen.shape(POINTER, 14, 17, { fill: "line" }) },
+];
+
+function drawHead(pen: Pen, fill: "rule" | "working" | "blocked"): void {
+  pen.shape(HOOK, 14, 1, { stroke: "muted" });
+  pen.shape(BODY, 14, 1, { fill, stroke: "ink", width: 0.8 });
+}
+
+/** What the marks on the rail mean. */
+export function Legend() {
+  return (
+    <ul class="legend" aria-label="What the marks mean">
+      {SAMPLES.map(({ label, draw }) => (
+        <li key={label}>
+          <Sample draw={draw} />
+          {label}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function Sample({ draw }: { draw: (pen: Pen) => void }) {
+  const group = useRef<SVGGElement>(null);
+  const theme = shownTheme.value;
+  useEffect(() => {
+    group.current!.replaceChildren();
+    draw(new SvgPen(group.current!, theme));
+  }, [draw, theme]);
+  return (
+    <svg width={36} height={24} aria-hidden="true" focusable="false">
+      <g ref={group} />
+    </svg>
+  );
+}

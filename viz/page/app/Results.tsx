@@ -1,0 +1,116 @@
+import { scaleLinear } from "d3";
+import type { ResponseInfo } from "../../../sim/observations/index.ts";
+import type { StudyResults } from "../../../sim/results/index.ts";
+import { isolated } from "../../frame/index.ts";
+import { confidenceWords, differenceEnds, differenceWords, estimateWords, studyFormat } from "../../words/index.ts";
+import * as state from "./state.ts";
+
+/** How many responses stand in the short list. */
+const SHORT = 7;
+
+/** The figures of twenty days with their intervals, and the difference that the change makes. */
+export function Results() {
+  const results = state.results.value;
+  const progress = state.progress.value;
+  return (
+    <section class="results" aria-label="What it comes to">
+      <h2>What it comes to</h2>
+      {results !== null && <Figures results={results} />}
+      <p class="small" role="status">
+        {state.failure.value !== null
+          ? `The simulation failed: ${state.failure.value}`
+          : progress === null
+            ? results === null
+              ? "Nothing simulated yet."
+              : about(results)
+            : `Simulating: ${progress.done} of ${progress.total} days.`}
+      </p>
+    </section>
+  );
+}
+
+function about({ study, variants }: StudyResults): string {
+  const at = confidenceWords(study.confidence);
+  const compared = variants.length > 1 ? " Differences are taken day by day on the same random numbers." : "";
+  return `Means of ${study.replications} days with ${at} intervals, seed “${study.seed}”.${compared}`;
+}
+
+function Figures({ results }: { results: StudyResults }) {
+  const { responses } = results;
+  return (
+    <>
+      <ul class="figures">
+        {responses.slice(0, SHORT).map((info) => (
+          <Figure key={info.key} results={results} info={info} />
+        ))}
+      </ul>
+      {responses.length > SHORT && (
+        <details>
+          <summary>All {responses.length} figures</summary>
+          <ul class="figures">
+            {responses.slice(SHORT).map((info) => (
+              <Figure key={info.key} results={results} info={info} />
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
+  );
+}
+
+export function Figure({ results, info }: { results: StudyResults; info: ResponseInfo }) {
+  const format = studyFormat(results, info);
+  const { confidence } = results.study;
+  const [base, variant] = results.variants;
+  const before = estimateWords(base!.estimates[info.key], format, confidence);
+  const after = variant && estimateWords(variant.estimates[info.key], format, confidence);
+  const difference = variant && differenceWords(variant.differences?.[info.key], format, confidence);
+  return (
+    <li data-response={info.key}>
+      <h3>{isolated(info.label)}</h3>
+      <div class="pair">
+        <p>
+          <b>{before.mean}</b> <span class="range">{before.interval}</span>
+        </p>
+        {after && (
+          <p class="after">
+            <b>{after.mean}</b> <span class="range">{after.interval}</span>
+          </p>
+        )}
+      </div>
+      {difference && (
+        <p class="verdict">
+          <IntervalMark results={results} info={info} />
+          <b>{difference.mean}</b> <span class="range">{difference.interval}</span> {difference.verdict}
+        </p>
+      )}
+    </li>
+  );
+}
+
+const MARK = 72;
+
+/** The interval of the difference about 0, so that "shown" is seen: it leaves the line out. */
+function IntervalMark({ results, info }: { results: StudyResults; info: ResponseInfo }) {
+  const difference = results.variants[1]?.differences?.[info.key];
+  if (difference === undefined) return null;
+  const { low, high } = differenceEnds(difference);
+  if (low === null || high === null) return null;
+  const most = Math.max(Math.abs(low), Math.abs(high)) || 1;
+  const x = scaleLinear()
+    .domain([-most, most])
+    .range([4, MARK - 4]);
+  return (
+    <svg
+      class={`mark ${difference.shown ? "shown" : ""}`}
+      width={MARK}
+      height={14}
+      aria-hidden="true"
+      focusable="false"
+    >
+      <path class="zero" d={`M${x(0)},0v14`} />
+      <path class="span" d={`M${x(low)},7H${x(high)}M${x(low)},3.5v7M${x(high)},3.5v7`} />
+      <circle cx={x(difference.mean)} cy={7} r={3.6} />
+    </svg>
+  );
+}

@@ -1,0 +1,123 @@
+import { batch, effect } from "@preact/signals";
+import type { DayCourse } from "../../../sim/course/index.ts";
+import type { Plan } from "../../../sim/plan/index.ts";
+import { parseJson } from "../../../sim/plan/index.ts";
+import { askQuestion } from "../worker/askQuestion.ts";
+import { BaseDays } from "../worker/baseDays.ts";
+import type { Question, QuestionReading } from "../worker/messages.ts";
+import { Dropped, type WorkerPool } from "../worker/workerPool.ts";
+import * as state from "./state.ts";
+
+/** Name of the measures that tell how long the figures took after a change (performance.getEntriesByName). */
+export const UPDATE_MEASURE = "figures after a change";
+
+/**
+ * Asks the workers whenever the plan, a control, the seed or the day changes, and puts their answers into the state. Only
+ * the latest question counts; while it is answered the picture and the figures of the one before stay.
+ */
+export class Desk {
+  private readonly pool: WorkerPool;
+  private readonly base = new BaseDays();
+  private asked = 0;
+  private drawn = 0;
+  private baseCourse: { key: string; course: DayCourse } | null = null;
+
+  constructor(pool: WorkerPool) {
+    this.pool = pool;
+  }
+
+  /** Starts answering; gives the function that stops it. */
+  start(): () => void {
+    return effect(() => {
+      const question: Question = {
+        plan: state.plan.value,
+        set: state.changes.value,
+        seed: state.seed.value,
+        replications: state.REPLICATIONS,
+      };
+      const replication = state.replication.value;
+      void this.ask(question, replication).catch((error: unknown) => {
+        if (error instanceof Dropped) return;
+        batch(() => {
+          state.progress.value = null;
+          state.failure.value = error instanceof Error ? error.message : String(error);
+        });
+      });
+    });
+  }
+
+  private async ask(question: Question, replication: number): Promise<void> {
+    if (question.plan.text === "") return;
+    const began = performance.now();
+    const number = ++this.asked;
+    const wanted = () => number === this.asked;
+    const reading = await this.pool.ask<"read">({ kind: "read", question }, { wanted, urgency: 3 });
+    if (!wanted()) return;
+    this.tell(question, reading);
+    const { study, source } = reading;
+    if (study === null || source === null) return;
+    const key = JSON.stringify([question.plan, question.seed, study.responses]);
+    const draw = this.draw(
+      question,
+      study.variants.map(({ plan }) => plan),
+      replication,
+      wanted,
+    );
+    const progress = (done: number, total: number) => {
+      state.progress.value = { done, total };
+    };
+    const run = { study, source, base: this.base, key, wanted, progress };
+    const results = await askQuestion(this.pool, run);
+    if (!wanted()) return;
+    batch(() => {
+      state.results.value = results;
+      state.progress.value = null;
+      state.failure.value = null;
+    });
+    performance.measure(UPDATE_MEASURE, { start: began });
+    await draw;
+  }
+
+  private tell({ plan }: Question, { faults, variantFaults, warnings }: QuestionReading): void {
+    batch(() => {
+      state.faults.value = faults;
+      state.variantFaults.value = variantFaults;
+      state.warnings.value = warnings;
+      if (faults.length === 0) state.soundPlan.value = sameOr(state.soundPlan.value, parseJson(plan.text).value);
+      else state.progress.value = null;
+    });
+  }
+
+  /** Brings the courses of both lines; that of the base is kept as long as its plan, seed and day stay. */
+  private async draw(question: Question, plans: Plan[], replication: number, wanted: () => boolean): Promise<void> {
+    const number = ++this.drawn;
+    const latest = () => wanted() && number === this.drawn;
+    const { seed, plan } = question;
+    const key = JSON.stringify([plan, seed, replication]);
+    const record = (of: Plan) =>
+      this.pool.ask<"course">({ kind: "course", plan: of, seed, replication }, { wanted: latest, urgency: -1 });
+    try {
+      const known = this.baseCourse?.key === key ? this.baseCourse.course : null;
+      const [base, variant] = await Promise.all([
+        known ?? record(plans[0]!),
+        plans[1] === undefined ? null : record(plans[1]),
+      ]);
+      if (!latest()) return;
+      this.baseCourse = { key, course: base };
+      batch(() => {
+        state.courses.base.value = base;
+        state.courses.variant.value = variant ?? base;
+        state.tooLong.value = false;
+        state.clock.setEnd(Math.max(base.record.finishSeconds, (variant ?? base).record.finishSeconds));
+      });
+    } catch (error) {
+      if (error instanceof Dropped) return;
+      state.tooLong.value = true;
+    }
+  }
+}
+
+/** The old value where the new one says the same: nothing is made anew that has not changed. */
+function sameOr(old: unknown, fresh: unknown): unknown {
+  return JSON.stringify(old) === JSON.stringify(fresh) ? old : fresh;
+}

@@ -1,0 +1,19 @@
+import ferncote from "../../../experiments/plans/ferncote.json?raw";
+import { readLink } from "../plan/link.ts";
+import { openedPlan } from "../plan/openedPlan.ts";
+import { openPlan } from "./openPlan.ts";
+import * as state from "./state.ts";
+
+/** Opens what the address names (a plan in a link), else the plan the command line put in, else the example. */
+export async function openFromAddress(): Promise<void> {
+  const [key, value = ""] = location.hash.slice(1).split(/=(.*)/su);
+  if (key === "plan") {
+    const { linked, problem } = await readLink(value);
+    if (linked !== null) {
+      openPlan({ name: linked.name, text: linked.text, files: linked.files }, linked);
+      return;
+    }
+    state.notice.value = problem;
+  }
+  openPlan(openedPlan() ?? { name: "ferncote.json", text: ferncote, files: {} });
+}

@@ -1,0 +1,183 @@
+import { formatPath, isRecord } from "../../../sim/plan/index.ts";
+import { formatNumber } from "../../frame/index.ts";
+import type { Control } from "./control.ts";
+import { supplyControls } from "./supplyControls.ts";
+import { meanControl, timeControls } from "./timeControls.ts";
+
+type Json = Record<string, unknown>;
+type Step = string | number;
+
+/** Everything that can be moved in a plan, group by group in line order. `plan` is the JSON of a sound plan. */
+export function controlsOf(plan: unknown): Control[] {
+  if (!isRecord(plan)) return [];
+  const breaks = list(plan.day, "breaks").flatMap(breakControls);
+  return [...supplyControls(plan), ...list(plan, "line").flatMap((stage) => stageControls(plan, stage)), ...breaks];
+}
+
+function stageControls(plan: Json, stage: Json): Control[] {
+  const name = String(stage.name);
+  const at = ["line", name];
+  if (stage.leftOut === true) return [];
+  if (stage.kind === "dwell") {
+    return [
+      ...countControl(name, "Places", [...at, "places"], stage.places, 1, 5000),
+      ...timeControls(name, "Dwell", formatPath([...at, "dwell"]), stage.dwell),
+    ];
+  }
+  if (stage.kind === "chain") {
+    const speed = chainSpeed(name, at, stage);
+    const stations = list(stage, "stations").flatMap((station) =>
+      workplaceControls(plan, station, [...at, "stations", String(station.name)]),
+    );
+    return [...speed, ...stations];
+  }
+  return [
+    ...workplaceControls(plan, stage, at),
+    ...countControl(name, "Places before it", [...at, "buffer"], stage.buffer === undefined ? 0 : stage.buffer, 0, 60),
+    ...stopControls(stage, at),
+  ];
+}
+
+/** What a station has, on a chain or not: positions, people, cycle time and its variation. */
+function workplaceControls(plan: Json, station: Json, at: Step[]): Control[] {
+  const name = String(station.name);
+  return [
+    ...countControl(name, "Positions", [...at, "positions"], station.positions ?? 1, 1, 16),
+    ...crewsOf(station).flatMap((crew) => peopleControl(plan, name, crew)),
+    ...timeControls(name, "Cycle time", formatPath([...at, "cycle"]), station.cycle),
+    ...rateControl(name, [...at, "rate"], station.rate),
+  ];
+}
+
+/** One control for each crew that may work there; the same crew has the same control wherever it works. */
+function peopleControl(plan: Json, group: string, crew: string): Control[] {
+  const people = list(plan, "crews").find(({ name }) => name === crew)?.people;
+  const base =
+    typeof people === "number" ? people : isRecord(people) ? Math.max(0, ...numbers(Object.values(people))) : 0;
+  if (base === 0) return [];
+  const path = formatPath(["crews", crew, "people"]);
+  return [
+    {
+      id: path,
+      group,
+      label: `People in crew “${crew}”`,
+      path,
+      base,
+      min: 0,
+      max: Math.max(12, base * 2),
+      step: 1,
+      words: (value) => formatNumber(value, 0),
+      change: (json, value) => (isRecord(json) ? eachShift(json, value - base) : value),
+    },
+  ];
+}
+
+/** Present in a shift: so many more or fewer; a shift without anybody stays without. */
+function eachShift(people: Json, more: number): Json {
+  const entries = Object.entries(people).map(([shift, count]) => {
+    return [shift, typeof count === "number" && count > 0 ? Math.max(0, count + more) : count];
+  });
+  return Object.fromEntries(entries);
+}
+
+function countControl(group: string, label: string, at: Step[], base: unknown, min: number, most: number): Control[] {
+  if (typeof base !== "number") return [];
+  const path = formatPath(at);
+  const [max, step] = [Math.max(most, base * 2), base > 200 ? 10 : 1];
+  return [
+    {
+      id: path,
+      group,
+      label,
+      path,
+      base,
+      min,
+      max,
+      step,
+      words: (value) => formatNumber(value, 0),
+      change: (_, v) => v,
+    },
+  ];
+}
+
+function rateControl(group: string, at: Step[], written: unknown): Control[] {
+  const found = typeof written === "string" ? /^([\d.]+)\s*(\/\w+)$/u.exec(written) : null;
+  if (found === null) return [];
+  const [base, unit] = [Number(found[1]), found[2]!];
+  return [scaledControl(group, `Rate of one position, heads${unit}`, formatPath(at), base, unit)];
+}
+
+function chainSpeed(group: string, at: Step[], stage: Json): Control[] {
+  const found = typeof stage.speed === "string" ? /^([\d.]+)\s*(m\/min|m\/s)$/u.exec(stage.speed) : null;
+  if (found === null) return [];
+  return [scaledControl(group, "Chain speed", formatPath([...at, "speed"]), Number(found[1]), found[2]!)];
+}
+
+function scaledControl(group: string, label: string, path: string, base: number, unit: string): Control {
+  const step = 10 ** Math.floor(Math.log10(base / 20));
+  const digits = Math.max(0, -Math.round(Math.log10(step)));
+  return {
+    id: path,
+    group,
+    label,
+    path,
+    base,
+    min: Math.max(step, Math.round((base * 0.4) / step) * step),
+    max: Math.round((base * 2.5) / step) * step,
+    step,
+    words: (value) => `${formatNumber(value, digits)} ${unit}`,
+    change: (_, value) => `${Number(value.toFixed(6))} ${unit}`,
+  };
+}
+
+/** Stops: how often and how long those of the plan are; or so many short ones in an hour where it has none. */
+function stopControls(stage: Json, at: Step[]): Control[] {
+  const group = String(stage.name);
+  const stops = list(stage, "breakdowns");
+  if (stops.length === 0) return [addedStops(group, formatPath([...at, "breakdowns"]))];
+  return stops.flatMap((stop) => {
+    const path = (key: string) => formatPath([...at, "breakdowns", String(stop.name), key]);
+    return [
+      ...meanControl(group, `“${stop.name}”: running time to the next`, path("uptime"), stop.uptime),
+      ...meanControl(group, `“${stop.name}”: repair`, path("repair"), stop.repair),
+    ];
+  });
+}
+
+function addedStops(group: string, path: string): Control {
+  return {
+    id: path,
+    group,
+    label: "Short stops added, of about 1 min each",
+    path,
+    base: 0,
+    min: 0,
+    max: 12,
+    step: 1,
+    words: (value) => (value === 0 ? "none" : `${formatNumber(value, 0)} an hour of running`),
+    change: (json, value) => {
+      if (value === 0) return json;
+      const uptime = { exponential: { mean: `${Number((3600 / value).toPrecision(6))} s` } };
+      return [{ name: "short stop", uptime, repair: { lognormal: { mean: "1 min", cv: 0.5 } } }];
+    },
+  };
+}
+
+function breakControls(pause: Json): Control[] {
+  const path = formatPath(["day", "breaks", String(pause.name), "length"]);
+  return meanControl("Breaks", `Length of “${pause.name}”`, path, pause.length);
+}
+
+function crewsOf({ crew }: Json): string[] {
+  if (typeof crew === "string") return [crew];
+  return Array.isArray(crew) ? crew.filter((name) => typeof name === "string") : [];
+}
+
+function list(holder: unknown, key: string): Json[] {
+  const value = isRecord(holder) ? holder[key] : undefined;
+  return Array.isArray(value) ? value.filter(isRecord) : [];
+}
+
+function numbers(values: unknown[]): number[] {
+  return values.filter((value) => typeof value === "number");
+}

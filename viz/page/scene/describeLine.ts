@@ -1,0 +1,47 @@
+import { type DayCourse, stepAt } from "../../../sim/course/index.ts";
+import { formatClock, formatNumber, isolated } from "../../frame/index.ts";
+import { STATE_LABELS } from "./looks.ts";
+import { dangersAt } from "./scene.ts";
+
+export interface StageWords {
+  name: string;
+  waiting: string;
+  /** "3 working, 1 blocked"; "" where there are no positions. */
+  positions: string;
+}
+
+/** What every stage holds and does at `seconds`, one entry a stage in line order. */
+export function stageWordsAt(course: DayCourse, seconds: number): StageWords[] {
+  return course.sketch.stages.map((stage, index) => {
+    const heads = formatNumber(stepAt(course.waiting, index, seconds), 0);
+    const limit = Number.isFinite(stage.places) && stage.places > 0 ? ` of ${formatNumber(stage.places, 0)}` : "";
+    const hasPositions = stage.kind !== "dwell" && stage.kind !== "chain";
+    return {
+      name: isolated(stage.name),
+      waiting: `${heads}${limit}`,
+      positions: hasPositions ? positionWords(course, stage.positionFrom, stage.positions, seconds) : "",
+    };
+  });
+}
+
+function positionWords({ states }: DayCourse, from: number, count: number, seconds: number): string {
+  const counts = STATE_LABELS.map(() => 0);
+  for (let position = from; position < from + count; position++) counts[stepAt(states, position, seconds, 2)]!++;
+  return STATE_LABELS.flatMap((label, state) =>
+    counts[state] === 0 ? [] : [`${counts[state]} ${label.split(",")[0]}`],
+  ).join(", ");
+}
+
+/** The whole line in a few sentences, for those who cannot see it. */
+export function describeLine(course: DayCourse, seconds: number): string {
+  const clock = formatClock(course.record.startClockSeconds + seconds, true);
+  const stages = stageWordsAt(course, seconds)
+    .map(
+      ({ name, waiting, positions }) => `${name}: ${waiting}${positions === "" ? " in it" : ` waiting, ${positions}`}`,
+    )
+    .join("; ");
+  const flagged = dangersAt(course, seconds).length;
+  const danger =
+    flagged === 0 ? "" : ` ${flagged} ${flagged === 1 ? "head is" : "heads are"} near or beyond a time limit.`;
+  return `The line at ${clock}. ${formatNumber(stepAt(course.counts, 3, seconds), 0)} carcasses out. ${stages}.${danger}`;
+}

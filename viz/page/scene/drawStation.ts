@@ -1,0 +1,109 @@
+import { stepAt } from "../../../sim/course/index.ts";
+import { formatNumber, isolated } from "../../frame/index.ts";
+import { BIN, POINTER } from "./glyphs.ts";
+import { SIZE, type StagePlace } from "./layout.ts";
+import { drawPosition } from "./looks.ts";
+import type { Pen } from "./pen.ts";
+import type { Scene } from "./scene.ts";
+
+/** A station, dwell stretch or chain on its rail: places, positions with what they do, name, what waits. */
+export function drawStation(pen: Pen, scene: Scene, place: StagePlace): void {
+  const { layout, course } = scene;
+  const s = layout.scale;
+  const stage = course.sketch.stages[place.stage]!;
+  const top = layout.rows[place.row]!.y + (place.look === "siding" ? SIZE.sidingDrop * s : 0);
+  const rail = top + SIZE.rail * s;
+  if (scene.picked === place.stage) {
+    const height = (SIZE.row - 6) * s;
+    pen.rect(
+      place.cell.from - 2,
+      top + 2,
+      place.cell.to - place.cell.from + 4,
+      height,
+      { fill: "pause", stroke: "line" },
+      6,
+    );
+    pen.rect(place.cell.from, rail - 2 * s, place.cell.to - place.cell.from, 4 * s, { fill: "rule" });
+  }
+  if (scene.bottleneck === place.stage) drawBottleneck(pen, place, top, s);
+  drawPlaces(pen, place, stage.kind, rail, s);
+  if (stage.kind !== "chain" && stage.kind !== "dwell") drawPositions(pen, scene, place, top);
+  drawWords(pen, scene, place, top);
+  drawVessel(pen, scene, place, top);
+}
+
+function drawBottleneck(pen: Pen, place: StagePlace, top: number, s: number): void {
+  const x = (place.cell.from + place.cell.to) / 2;
+  pen.rect(place.cell.from, top + (SIZE.rail - 4) * s, place.cell.to - place.cell.from, 8 * s, { fill: "line" }, 4 * s);
+  pen.shape(POINTER, x, top + 26 * s, { fill: "line" }, s);
+  pen.text(x, top + 14 * s, "bottleneck", { size: SIZE.text * s, bold: true, fill: "line", anchor: "middle" });
+}
+
+/** Every place before a station is a tick on the rail; a dwell stage and a chain are a band. */
+function drawPlaces(pen: Pen, place: StagePlace, kind: string, rail: number, s: number): void {
+  const { from, to } = place.waiting;
+  if (kind === "dwell") {
+    pen.rect(from, rail + 2 * s, to - from, 24 * s, { fill: "pause" }, 4);
+    return;
+  }
+  if (kind === "chain") return;
+  if (kind === "chain station") {
+    pen.rect(from, rail + 2 * s, to - from, 25 * s, { fill: "pause", stroke: "grid" }, 3);
+    return;
+  }
+  for (let at = 0; at < place.shown; at++) {
+    const x = to - (at + 0.5) * place.pitch;
+    pen.rect(x - 2.5 * s, rail + 2 * s, 5 * s, 1.5 * s, { fill: "muted" });
+  }
+}
+
+function drawPositions(pen: Pen, { layout, course, seconds }: Scene, place: StagePlace, top: number): void {
+  const { positionFrom, crews } = course.sketch.stages[place.stage]!;
+  for (const [index, x] of place.positions.entries()) {
+    const state = stepAt(course.states, positionFrom + index, seconds, 2);
+    drawPosition(pen, x, top + SIZE.person * layout.scale, state, crews.length > 0, layout.scale);
+  }
+}
+
+function drawWords(pen: Pen, scene: Scene, place: StagePlace, top: number): void {
+  const { layout, course } = scene;
+  const s = layout.scale;
+  const stage = course.sketch.stages[place.stage]!;
+  const x = place.labelX;
+  if (stage.kind === "chain" && course.sketch.chains[stage.chain]!.windows.length > 0) {
+    const name = isolated(place.label.join(" "));
+    pen.text(place.waiting.from, top + 22 * s, name, { size: SIZE.text * s, bold: true });
+    return;
+  }
+  let y = top + SIZE.label * s;
+  for (const line of place.label) {
+    pen.text(x, y, isolated(line), { size: SIZE.text * s, bold: true, anchor: "middle" });
+    y += SIZE.line * s;
+  }
+  pen.text(x, y, waitingWords(scene, place), { size: (SIZE.text - 0.5) * s, fill: "muted", anchor: "middle" });
+}
+
+/** "3 of 5 wait", "12 of 36 inside"; what a number alone cannot tell is drawn. */
+function waitingWords({ course, seconds }: Scene, place: StagePlace): string {
+  const { kind, places } = course.sketch.stages[place.stage]!;
+  const heads = stepAt(course.waiting, place.stage, seconds);
+  const count = formatNumber(heads, 0);
+  const limit = Number.isFinite(places) ? ` of ${formatNumber(places, 0)}` : "";
+  if (kind === "dwell" || kind === "chain") return `${count}${limit} in it`;
+  if (kind === "chain station") return `${count} before it`;
+  if (place.stage === course.sketch.hanging && course.sketch.supply === "loads") return `${count} in crates`;
+  if (places === 0) return heads === 0 ? "no places" : `${count} ${heads === 1 ? "waits" : "wait"}`;
+  return heads === 0 ? `0${limit} wait` : `${count}${limit} ${heads === 1 ? "waits" : "wait"}`;
+}
+
+/** The first vessel that what is taken off here runs into, with its level. */
+function drawVessel(pen: Pen, { layout, course, seconds }: Scene, place: StagePlace, top: number): void {
+  const vessel = course.sketch.vessels.findIndex(({ feeders }) => feeders.includes(place.stage));
+  if (vessel < 0 || place.look === "siding") return;
+  const s = layout.scale;
+  const x = place.cell.to - 5 * s;
+  const y = top + SIZE.person * s;
+  const share = Math.min(1, stepAt(course.vessels, vessel, seconds) / course.sketch.vessels[vessel]!.capacityKg);
+  pen.rect(x - 4 * s, y - 12 * share * s, 8 * s, 12 * share * s, { fill: share > 0.99 ? "limit" : "rule" });
+  pen.shape(BIN, x, y, { stroke: "muted", width: 1.2 }, s);
+}

@@ -1,0 +1,50 @@
+import { stepAt } from "../../../sim/course/index.ts";
+import { formatNumber, isolated } from "../../frame/index.ts";
+import { SIZE, type StagePlace } from "./layout.ts";
+import type { Pen } from "./pen.ts";
+import type { Scene } from "./scene.ts";
+
+const ROWS = 5;
+const STEP = 7.5;
+
+/** A large chiller: hooks in rows, each mark standing for so many heads, filled as the day fills it. */
+export function drawStore(pen: Pen, { layout, course, seconds, picked }: Scene, place: StagePlace): void {
+  const s = layout.scale;
+  const top = layout.rows[place.row]!.y;
+  const rail = top + SIZE.rail * s;
+  const stage = course.sketch.stages[place.stage]!;
+  const heads = stepAt(course.waiting, place.stage, seconds);
+  const room = Number.isFinite(stage.places) ? stage.places : Math.max(1, course.record.stages[place.stage]!.queue.max);
+  const columns = Math.floor((place.waiting.to - place.waiting.from) / (STEP * s));
+  const each = Math.max(1, Math.ceil(room / (columns * ROWS)));
+  const marks = Math.ceil(room / each);
+  const filled = Math.ceil(heads / each);
+  if (picked === place.stage) {
+    pen.rect(
+      place.cell.from - 2,
+      top + 2,
+      place.cell.to - place.cell.from + 4,
+      (SIZE.row - 6) * s,
+      { stroke: "line" },
+      6,
+    );
+  }
+  for (let mark = 0; mark < marks; mark++) {
+    const x = place.waiting.from + (Math.floor(mark / ROWS) + 0.5) * STEP * s;
+    const y = rail + (7 + (mark % ROWS) * 8.5) * s;
+    if (mark < filled) pen.rect(x - 2.2 * s, y, 4.4 * s, 6.5 * s, { fill: "muted" }, 2 * s);
+    else pen.rect(x - 1.8 * s, y, 3.6 * s, 1.4 * s, { fill: "rule" });
+  }
+  let y = top + SIZE.label * s;
+  for (const line of place.label) {
+    pen.text(place.labelX, y, isolated(line), { size: SIZE.text * s, bold: true, anchor: "middle" });
+    y += SIZE.line * s;
+  }
+  const limit = Number.isFinite(stage.places) ? ` of ${formatNumber(stage.places, 0)}` : "";
+  const size = (SIZE.text - 0.5) * s;
+  pen.text(place.labelX, y, `${formatNumber(heads, 0)}${limit} in it`, { size, fill: "muted", anchor: "middle" });
+  if (each > 1) {
+    const words = `one mark: ${formatNumber(each, 0)} heads`;
+    pen.text(place.labelX, y + SIZE.line * s, words, { size: (SIZE.text - 1) * s, fill: "muted", anchor: "middle" });
+  }
+}

@@ -1,0 +1,132 @@
+import { lastAtOrBefore, stepAt } from "../../../sim/course/index.ts";
+import { formatClock, formatNumber } from "../../frame/index.ts";
+import { LORRY, WHEELS } from "./glyphs.ts";
+import { SIZE } from "./layout.ts";
+import { drawPosition } from "./looks.ts";
+import type { Pen } from "./pen.ts";
+import type { Scene } from "./scene.ts";
+
+/** The live end of the line: lorries and crates, heads that come one by one, or a supply that never ends. */
+export function drawYard(pen: Pen, scene: Scene): void {
+  const { supply } = scene.course.sketch;
+  if (supply === "loads") drawLoads(pen, scene);
+  else drawArrivals(pen, scene);
+}
+
+function drawArrivals(pen: Pen, { course, layout, seconds }: Scene): void {
+  const s = layout.scale;
+  const y = SIZE.rail * s;
+  pen.text(4, y + 4 * s, formatNumber(stepAt(course.counts, 0, seconds), 0), { size: 15 * s, bold: true });
+  pen.text(4, y + 19 * s, "arrived", { size: SIZE.text * s, fill: "muted" });
+  if (course.sketch.supply !== "saturated") return;
+  pen.text(4, y + 33 * s, "more always", { size: (SIZE.text - 1) * s, fill: "muted" });
+  pen.text(4, y + 46 * s, "at hand", { size: (SIZE.text - 1) * s, fill: "muted" });
+}
+
+function drawLoads(pen: Pen, scene: Scene): void {
+  drawLorries(pen, scene);
+  drawLairage(pen, scene);
+  drawHangingPoint(pen, scene);
+  drawWayBack(pen, scene);
+}
+
+/** Up to two lorries in the yard, each with what is still aboard; the next one that is due below them. */
+function drawLorries(pen: Pen, { course, layout, seconds }: Scene): void {
+  const s = layout.scale;
+  const { loads } = course.record;
+  const here = loads.filter(
+    (load) => load.arrivedSeconds <= seconds && !(load.leftSeconds !== null && load.leftSeconds <= seconds),
+  );
+  const aboard = stepAt(course.waiting, course.sketch.unloading, seconds);
+  const full = here.filter((load) => load.unloadedSeconds === null || load.unloadedSeconds > seconds);
+  const most = full.reduce((sum, load) => sum + load.crates, 0);
+  for (const [index] of here.slice(0, 2).entries()) {
+    const y = (30 + index * 27) * s;
+    const share = index < full.length && most > 0 ? aboard / most : 0;
+    pen.rect(4 * s, y - 22 * s, 33 * share * s, 17 * s, { fill: "fill1" });
+    pen.shape(LORRY, 4 * s, y, { stroke: "ink", width: 1.2 }, s);
+    pen.shape(WHEELS, 4 * s, y, { fill: "ink" }, s);
+  }
+  const words = [
+    here.length === 0 ? "no lorry here" : `${here.length} ${here.length === 1 ? "lorry" : "lorries"} here`,
+    ...(aboard > 0 ? [`${formatNumber(aboard, 0)} crates aboard`] : []),
+    ...nextDue(course.record, seconds),
+  ];
+  for (const [index, line] of words.entries()) {
+    pen.text(4 * s, (70 + index * 13) * s, line, { size: (SIZE.text - 1) * s, fill: "muted" });
+  }
+}
+
+function nextDue({ loads, startClockSeconds }: Scene["course"]["record"], seconds: number): string[] {
+  const coming = loads.map((load) => load.arrivedSeconds).filter((at) => at > seconds && Number.isFinite(at));
+  return coming.length === 0 ? [] : [`next ${formatClock(Math.min(...coming) + startClockSeconds)}`];
+}
+
+const COLUMNS = 8;
+const ROWS = 6;
+
+/** Crates in lairage as squares, each standing for so many; a flag when animals of a load have waited too long. */
+function drawLairage(pen: Pen, { course, layout, seconds }: Scene): void {
+  const s = layout.scale;
+  const { lairage, stages } = course.sketch;
+  const crates = stepAt(course.waiting, lairage, seconds);
+  const { places } = stages[lairage]!;
+  const room = Number.isFinite(places) ? places : Math.max(1, course.record.stages[lairage]!.queue.max);
+  const each = Math.max(1, Math.ceil(room / (COLUMNS * ROWS)));
+  const filled = Math.ceil(crates / each);
+  const marks = Math.min(COLUMNS * ROWS, Math.ceil(room / each));
+  const [left, top] = [112 * s, 8 * s];
+  for (let mark = 0; mark < marks; mark++) {
+    const x = left + (mark % COLUMNS) * 8 * s;
+    const y = top + (ROWS - 1 - Math.floor(mark / COLUMNS)) * 8 * s;
+    pen.rect(x, y, 6.4 * s, 6.4 * s, mark < filled ? { fill: "fill1", stroke: "muted" } : { stroke: "grid" });
+  }
+  const limit = Number.isFinite(places) ? ` of ${formatNumber(places, 0)}` : "";
+  pen.text(left, 70 * s, "lairage", { size: SIZE.text * s, bold: true });
+  pen.text(left, 83 * s, `${formatNumber(crates, 0)}${limit} crates`, { size: (SIZE.text - 1) * s, fill: "muted" });
+  if (each > 1) pen.text(left, 96 * s, `one square: ${each}`, { size: (SIZE.text - 1) * s, fill: "muted" });
+}
+
+/** Who unloads and feeds, and the crates at the hanging point. */
+function drawHangingPoint(pen: Pen, scene: Scene): void {
+  const { course, layout, seconds } = scene;
+  const s = layout.scale;
+  const crates = stepAt(course.crates, 0, seconds);
+  for (let crate = 0; crate < Math.min(crates, 3); crate++) {
+    pen.rect((192 + crate * 9) * s, 44 * s, 7.5 * s, 7.5 * s, { fill: "fill1", stroke: "muted" });
+  }
+  drawStepPositions(pen, scene, course.sketch.unloading, 74, 62);
+  drawStepPositions(pen, scene, course.sketch.lairage, 192, 74);
+}
+
+function drawStepPositions(pen: Pen, { course, layout, seconds }: Scene, stage: number, x: number, y: number): void {
+  const s = layout.scale;
+  const { positionFrom, positions, crews } = course.sketch.stages[stage]!;
+  for (let index = 0; index < Math.min(positions, 2); index++) {
+    const state = stepAt(course.states, positionFrom + index, seconds, 2);
+    drawPosition(pen, (x + 7 + index * 15) * s, y * s, state, crews.length > 0, 0.85 * s);
+  }
+}
+
+/** Empty crates on their way back through the washer to a lorry. */
+function drawWayBack(pen: Pen, { course, layout, seconds }: Scene): void {
+  if (course.sketch.firstBack < 0) return;
+  const s = layout.scale;
+  const [empty, clean] = [stepAt(course.crates, 1, seconds), stepAt(course.crates, 2, seconds)];
+  const y = 122 * s;
+  pen.shape("M206,0H8M14,-4L8,0L14,4", 0, y, { stroke: "rule", width: 1.2 }, s);
+  const words = `crates back: ${formatNumber(empty, 0)} on the way, ${formatNumber(clean, 0)} clean`;
+  pen.text(14 * s, y + 13 * s, words, { size: (SIZE.text - 1.5) * s, fill: "muted" });
+}
+
+/** Load that has waited longest with heads still in its crates; -1 for none. */
+export function oldestLoad({ course, seconds }: Pick<Scene, "course" | "seconds">): number {
+  const { loads } = course.record;
+  const order = [...loads.keys()].sort((a, b) => loads[a]!.arrivedSeconds - loads[b]!.arrivedSeconds);
+  const arrived = lastAtOrBefore(
+    Float64Array.from(order, (load) => loads[load]!.arrivedSeconds),
+    seconds,
+  );
+  const waiting = order.slice(0, arrived + 1).filter((load) => !((loads[load]!.emptiedSeconds ?? Infinity) <= seconds));
+  return waiting[0] ?? -1;
+}

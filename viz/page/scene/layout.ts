@@ -1,0 +1,299 @@
+import type { LineSketch, StageSketch } from "../../../sim/course/index.ts";
+import { spreadLabels, textWidth, wrapText } from "../../frame/index.ts";
+
+/** A stretch of rail in the picture; x is along the rail, from the left edge. Pixels. */
+export interface Stretch {
+  from: number;
+  to: number;
+}
+
+/** Where a stage is drawn. */
+export interface StagePlace {
+  stage: number;
+  row: number;
+  /** Its part of the row, label included. */
+  cell: Stretch;
+  /** Rail with what waits (station), or all that is in it (dwell, chain). */
+  waiting: Stretch;
+  /** Pixels from one waiting head to the next; the first one stands at the right end of `waiting`. */
+  pitch: number;
+  /** Heads that are drawn there at most; more are told as a number. */
+  shown: number;
+  /** One x per position; empty for dwell stages and chains. */
+  positions: number[];
+  look: "station" | "dwell" | "store" | "chain" | "siding";
+  label: string[];
+  /** Middle of the label. */
+  labelX: number;
+}
+
+export interface RowPlace {
+  y: number;
+  height: number;
+  /** Rail of the row. */
+  rail: Stretch;
+  hasSidings: boolean;
+}
+
+export interface RailLayout {
+  width: number;
+  height: number;
+  scale: number;
+  rows: RowPlace[];
+  /** By stage: its first position. */
+  positionFrom: number[];
+  /** By stage; null for crate steps, which are drawn in the yard. */
+  stages: (StagePlace | null)[];
+  /** Where loads, crates or arriving heads are drawn: left of the first row. */
+  yard: Stretch;
+  /** Right end of the last row: heads that are out. */
+  end: number;
+}
+
+/** Sizes at scale 1. */
+export const SIZE = {
+  above: 36,
+  rail: 36,
+  person: 82,
+  label: 98,
+  line: 14,
+  row: 146,
+  /** A siding's rail lies so much below the row's own; and what it adds to the row's height. */
+  sidingDrop: 120,
+  siding: 106,
+  text: 12,
+  place: 8.5,
+  position: 19,
+  travel: 24,
+  end: 74,
+} as const;
+
+const MOST_PLACES = 12;
+const MOST_SIDING_PLACES = 5;
+/** A dwell stage with more places is drawn as a store, by marks that stand for several heads. */
+const LARGEST_STRETCH = 90;
+
+interface Piece {
+  stage: number;
+  look: StagePlace["look"];
+  waiting: number;
+  positions: number;
+  width: number;
+  shown: number;
+  label: string[];
+}
+
+/**
+ * Places the line in a picture of the given width: from left to right, broken into rows like a text when it is longer
+ * than the width, rows filled evenly. The scale (1 to 1.6) grows with the room there is.
+ */
+export function layoutOf(sketch: LineSketch, width: number): RailLayout {
+  const onRail = sketch.stages.flatMap((stage, index) =>
+    stage.kind === "crates" || stage.kind === "chain station" || stage.offLine ? [] : [index],
+  );
+  const natural = onRail.map((stage) => pieceOf(sketch, stage));
+  const yard = yardWidth(sketch);
+  const all = yard + SIZE.end + natural.reduce((sum, piece) => sum + piece.width + SIZE.travel, 0);
+  const rows = rowsFor(natural, yard, all, width);
+  const widest = Math.max(...rows.map((row, index) => rowWidth(row, index, rows.length, yard)));
+  const scale = Math.min(1.6, Math.max(0.8, width / widest));
+  return place(sketch, rows, yard, width, scale);
+}
+
+function yardWidth({ supply }: LineSketch): number {
+  return supply === "loads" ? 226 : 84;
+}
+
+function rowWidth(row: readonly Piece[], index: number, rows: number, yard: number): number {
+  const sides = (index === 0 ? yard : 16) + (index === rows - 1 ? SIZE.end : 16);
+  return sides + row.reduce((sum, piece) => sum + piece.width + SIZE.travel, 0);
+}
+
+/** As few rows as hold everything at scale 0.9 or more, each about as long as the others. */
+function rowsFor(pieces: readonly Piece[], yard: number, all: number, width: number): Piece[][] {
+  for (let count = Math.max(1, Math.ceil((0.8 * all) / width)); ; count++) {
+    const rows = broken(pieces, yard, all / count);
+    const widest = Math.max(...rows.map((row, index) => rowWidth(row, index, rows.length, yard)));
+    if (widest * 0.9 <= width || rows.length >= pieces.length) return rows;
+  }
+}
+
+function broken(pieces: readonly Piece[], yard: number, wanted: number): Piece[][] {
+  const rows: Piece[][] = [[]];
+  let used = yard;
+  for (const piece of pieces) {
+    const next = used + piece.width + SIZE.travel;
+    const row = rows.at(-1)!;
+    // A piece that reaches further beyond the wanted length than its row falls short of it begins the next row.
+    if (row.length > 0 && next - wanted > wanted - used) {
+      rows.push([piece]);
+      used = 16 + piece.width + SIZE.travel;
+    } else {
+      row.push(piece);
+      used = next;
+    }
+  }
+  return rows;
+}
+
+function pieceOf(sketch: LineSketch, stage: number): Piece {
+  const of = sketch.stages[stage]!;
+  const look = lookOf(of);
+  const shown = shownOf(of, look);
+  const waiting = waitingWidth(sketch, of, look, shown);
+  const positions = look === "station" || look === "siding" ? of.positions * SIZE.position : 0;
+  const label = labelOf(of.name);
+  const words = Math.max(...label.map((line) => textWidth(line, SIZE.text, true)));
+  return { stage, look, shown, waiting, positions, label, width: Math.max(waiting + positions + 8, words + 10, 66) };
+}
+
+function labelOf(name: string): string[] {
+  return wrapText(name, 92, SIZE.text, 2, true);
+}
+
+function lookOf(stage: StageSketch): StagePlace["look"] {
+  if (stage.offLine) return "siding";
+  if (stage.kind === "chain") return "chain";
+  if (stage.kind !== "dwell") return "station";
+  return stage.places <= LARGEST_STRETCH ? "dwell" : "store";
+}
+
+function shownOf(stage: StageSketch, look: StagePlace["look"]): number {
+  if (look === "siding") return Math.min(stage.places, MOST_SIDING_PLACES);
+  return look === "station" ? Math.min(stage.places, MOST_PLACES) : stage.places;
+}
+
+function waitingWidth(sketch: LineSketch, stage: StageSketch, look: StagePlace["look"], shown: number): number {
+  if (look === "store") return 150;
+  if (look === "dwell") return Math.min(170, Math.max(70, stage.places * 5));
+  if (look === "chain") {
+    const { windows } = sketch.chains[stage.chain]!;
+    return Math.max(90, Math.min(420, stage.places * 9), windows.length * 92);
+  }
+  return shown * SIZE.place + (shown > 0 ? 4 : 0);
+}
+
+function place(sketch: LineSketch, rows: Piece[][], yard: number, width: number, scale: number): RailLayout {
+  const stages: (StagePlace | null)[] = sketch.stages.map(() => null);
+  const places: RowPlace[] = [];
+  let y = 0;
+  for (const [index, row] of rows.entries()) {
+    const first = index === 0 ? yard * scale : 16;
+    const last = index === rows.length - 1 ? SIZE.end * scale : 16;
+    const used = row.reduce((sum, piece) => sum + piece.width * scale, 0);
+    // What is left over goes into the stretches between the stages, but a short last row is not pulled apart.
+    const stretch = (width - first - last - used) / row.length;
+    const travel = Math.min(stretch, SIZE.travel * scale * 2.4);
+    let x = first;
+    for (const piece of row) {
+      stages[piece.stage] = stagePlace(piece, index, x + travel / 2, scale);
+      x += piece.width * scale + travel;
+    }
+    const hasSidings = placeSidings(sketch, row, index, stages, scale, width);
+    const height = (SIZE.row + (hasSidings ? SIZE.siding : 0)) * scale;
+    const rail = { from: index === 0 ? first - 14 * scale : 4, to: index === rows.length - 1 ? x : width - 4 };
+    places.push({ y, height, rail, hasSidings });
+    y += height;
+  }
+  placeChainStations(sketch, stages, scale);
+  const end = places.at(-1)!.rail.to;
+  return {
+    width,
+    height: y,
+    scale,
+    rows: places,
+    stages,
+    positionFrom: sketch.stages.map((stage) => stage.positionFrom),
+    yard: { from: 0, to: yard * scale },
+    end,
+  };
+}
+
+function stagePlace(piece: Piece, row: number, x: number, scale: number): StagePlace {
+  const cell = { from: x, to: x + piece.width * scale };
+  const inner = (piece.waiting + piece.positions) * scale;
+  const from = (cell.from + cell.to - inner) / 2;
+  const waiting = { from, to: from + piece.waiting * scale };
+  const step = SIZE.position * scale;
+  const count = Math.round(piece.positions / SIZE.position);
+  return {
+    stage: piece.stage,
+    row,
+    cell,
+    waiting,
+    pitch: SIZE.place * scale,
+    shown: piece.shown,
+    positions: Array.from({ length: count }, (_, index) => waiting.to + (index + 0.5) * step),
+    look: piece.look,
+    label: piece.label,
+    labelX: (cell.from + cell.to) / 2,
+  };
+}
+
+/** Off-line stages hang below the stage that sends heads to them. */
+function placeSidings(
+  sketch: LineSketch,
+  row: readonly Piece[],
+  index: number,
+  stages: (StagePlace | null)[],
+  scale: number,
+  width: number,
+): boolean {
+  let free = 4;
+  let any = false;
+  for (const piece of row) {
+    for (const [stage, of] of sketch.stages.entries()) {
+      if (!of.offLine || of.kind === "chain" || of.kind === "chain station") continue;
+      if (homeOf(sketch, stage) !== piece.stage) continue;
+      const siding = pieceOf(sketch, stage);
+      const at = stages[piece.stage]!.cell.from;
+      const x = Math.max(free, Math.min(at, width - siding.width * scale - 4));
+      stages[stage] = { ...stagePlace(siding, index, x, scale), look: siding.look === "store" ? "store" : "siding" };
+      free = x + siding.width * scale + 12;
+      any = true;
+    }
+  }
+  return any;
+}
+
+/** The stage on the rail below which an off-line stage is drawn. */
+function homeOf({ stages, chains, hanging }: LineSketch, stage: number): number {
+  let home = stages[stage]!.sentFrom;
+  for (let steps = 0; steps < stages.length && home >= 0 && stages[home]!.offLine; steps++)
+    home = stages[home]!.sentFrom;
+  if (home < 0 || stages[home]!.offLine) return hanging;
+  return stages[home]!.kind === "chain station" ? chains[stages[home]!.chain]!.stage : home;
+}
+
+/** Stations on a chain: their window is a part of the chain's stretch, their positions stand below it. */
+function placeChainStations(sketch: LineSketch, stages: (StagePlace | null)[], scale: number): void {
+  for (const chain of sketch.chains) {
+    const on = stages[chain.stage];
+    if (!on) continue;
+    const step = (on.waiting.to - on.waiting.from) / chain.shackles;
+    const wishes = chain.windows.map(({ from, to }) => on.waiting.from + ((from + to) / 2) * step);
+    const labels = spreadLabels(wishes, 88 * scale, on.waiting.from + 30 * scale, on.waiting.to - 30 * scale);
+    for (const [index, { stage, from, to }] of chain.windows.entries()) {
+      const of = sketch.stages[stage]!;
+      const window = { from: on.waiting.from + from * step, to: on.waiting.from + to * step };
+      const middle = (window.from + window.to) / 2;
+      const gap = Math.min(16, Math.max(8, (window.to - window.from) / of.positions));
+      const positions = Array.from(
+        { length: of.positions },
+        (_, position) => middle + (position - (of.positions - 1) / 2) * gap,
+      );
+      stages[stage] = {
+        stage,
+        row: on.row,
+        cell: window,
+        waiting: window,
+        pitch: step,
+        shown: to - from,
+        positions,
+        look: "chain",
+        label: labelOf(of.name),
+        labelX: labels[index]!,
+      };
+    }
+  }
+}

@@ -1,0 +1,20 @@
+import type { DayCourse, LimitDanger } from "../../../sim/course/index.ts";
+import type { HeadIndex } from "./headsAt.ts";
+import type { RailLayout } from "./layout.ts";
+
+/** One line at one moment, ready to be drawn. */
+export interface Scene {
+  course: DayCourse;
+  index: HeadIndex;
+  layout: RailLayout;
+  seconds: number;
+  /** Stage that is the momentary bottleneck, -1 for none known. */
+  bottleneck: number;
+  /** Stage that is picked out, -1 for none. */
+  picked: number;
+}
+
+/** Dangers in force at `seconds`. `course.dangers` ascends by start, but ends differ. */
+export function dangersAt({ dangers }: DayCourse, seconds: number): LimitDanger[] {
+  return dangers.filter(({ fromSeconds, untilSeconds }) => fromSeconds <= seconds && seconds < untilSeconds);
+}

@@ -1,0 +1,61 @@
+import type { StudyResults } from "../../../sim/results/index.ts";
+import type { Batch, DaySource, SimulatedDay } from "../../../sim/run/index.ts";
+import type { Study } from "../../../sim/study/index.ts";
+import type { BaseDays } from "./baseDays.ts";
+import type { WorkerPool } from "./workerPool.ts";
+
+/** Days in one task: short enough that a control that moves on is not waited for. */
+const DAYS_PER_TASK = 2;
+
+export interface StudyRun {
+  study: Study;
+  source: DaySource;
+  /** Days of the plan as it is, known and to be added to; `key` names plan, seed and responses. */
+  base: BaseDays;
+  key: string;
+  /** False once another question was asked. */
+  wanted: () => boolean;
+  /** Called as days come in. */
+  progress: (done: number, total: number) => void;
+}
+
+let runs = 0;
+
+/**
+ * Runs a study on the pool's workers and puts it together there: the same source, simulator and assembly as the command
+ * line's, so the same figures to the last digit.
+ */
+export async function askQuestion(pool: WorkerPool, run: StudyRun): Promise<StudyResults> {
+  const { study, source, base, key, wanted, progress } = run;
+  const number = runs++;
+  base.begin(key);
+  const variantDays: SimulatedDay[] = [];
+  const total = study.variants.length * study.replications;
+  const tell = () => progress(Math.min(total, base.known().length + variantDays.length), total);
+  tell();
+  const take = async (batch: Batch) => {
+    const result = await pool.ask<"days">({ kind: "days", number, source, batch }, { wanted });
+    if (result.failed.length > 0) throw new Error(result.failed[0]!.message);
+    for (const day of result.days) {
+      if (day.variant === 0) base.add(key, day);
+      else variantDays.push(day);
+    }
+    if (wanted()) tell();
+  };
+  await Promise.all(missing(study, base).map(take));
+  const days = [...base.known(), ...variantDays];
+  return pool.ask<"results">({ kind: "results", study, days }, { wanted, urgency: 2 });
+}
+
+/** The variant's days first: they are what was asked for. */
+function missing({ variants, replications }: Study, base: BaseDays): Batch[] {
+  const batches: Batch[] = [];
+  for (let variant = variants.length - 1; variant >= 0; variant--) {
+    for (let first = 0; first < replications; first += DAYS_PER_TASK) {
+      const count = Math.min(DAYS_PER_TASK, replications - first);
+      const isKnown = Array.from({ length: count }, (_, day) => base.has(first + day)).every(Boolean);
+      if (variant > 0 || !isKnown) batches.push({ variant, first, count });
+    }
+  }
+  return batches;
+}

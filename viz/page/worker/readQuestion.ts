@@ -1,0 +1,95 @@
+import { responsesOf } from "../../../sim/observations/index.ts";
+import { type Fault, formatFault, parseJson, readPlan, type TextFiles } from "../../../sim/plan/index.ts";
+import { daySource } from "../../../sim/run/index.ts";
+import { inputKind, readStudy, type Study } from "../../../sim/study/index.ts";
+import type { PlanFault, PlanText, Question, QuestionReading } from "./messages.ts";
+import { shownResponses } from "./shownResponses.ts";
+
+/** Name of the changed plan in results, files and pictures. */
+export const VARIANT_NAME = "the variant";
+export const BASE_NAME = "the plan as it is";
+
+/**
+ * Reads what a person wrote, with the same checks and the same words as the command line, and makes the study of it: the
+ * plan, and beside it the variant when anything is changed.
+ */
+export function readQuestion(question: Question): QuestionReading {
+  const { plan: written } = question;
+  const { value, fault } = parseJson(written.text);
+  if (fault !== null) return bad([told(written, fault)]);
+  if (inputKind(value) === "study") {
+    const words = 'this is a study; run it with "gambrel study", or name a plan.';
+    return bad([{ path: "", words, line: `${written.name}: ${words}` }]);
+  }
+  const reading = readPlan(value, filesOf(written));
+  if (reading.plan === null) return bad(reading.faults.map((each) => told(written, each)));
+  const warnings = reading.warnings.map((each) => told(written, each, "warning: "));
+  const responses = shownResponses(reading.plan);
+  const built = studyOf(value, question, responses);
+  return { ...built, faults: [], warnings };
+}
+
+function studyOf(
+  plan: unknown,
+  { plan: written, set, seed, replications }: Question,
+  responses: readonly string[],
+): Pick<QuestionReading, "study" | "source" | "variantFaults"> {
+  const changed = Object.keys(set).length > 0;
+  // A study has a change in it: one that says what the plan says already.
+  const nothing = { notes: (plan as { notes?: unknown }).notes ?? "" };
+  const json = studyFile({ plan, set: changed ? set : nothing, seed, replications, responses });
+  const reading = readStudy(json, filesOf(written), { knownResponses: responsesOf });
+  if (reading.study === null) {
+    return { study: null, source: null, variantFaults: reading.faults.map((each) => told(written, each)) };
+  }
+  const study = changed ? reading.study : baseOnly(reading.study);
+  return { study, source: daySource(study, "none", false), variantFaults: [] };
+}
+
+/** The study file that the command line repeats the page's figures with. */
+export function studyFile(parts: {
+  plan: unknown;
+  set: Record<string, unknown>;
+  seed: string;
+  replications: number;
+  responses: readonly string[];
+}): Record<string, unknown> {
+  const { plan, set, seed, replications, responses } = parts;
+  return {
+    name: "From the live page",
+    question: "What does the change do?",
+    reader: "whoever works with the page",
+    plan,
+    baseName: BASE_NAME,
+    seed,
+    replications,
+    responses,
+    design: { list: [{ name: VARIANT_NAME, set }] },
+  };
+}
+
+/** Nothing is changed: only the plan itself is run. */
+function baseOnly(study: Study): Study {
+  return { ...study, variants: study.variants.slice(0, 1) };
+}
+
+function bad(faults: PlanFault[]): QuestionReading {
+  return { study: null, source: null, faults, variantFaults: [], warnings: [] };
+}
+
+function told({ name }: PlanText, fault: Fault, before = ""): PlanFault {
+  const line = formatFault(fault);
+  const where = fault.path === "" ? "the file as a whole: " : `${fault.path}: `;
+  const words = line.startsWith(where) ? line.slice(where.length) : line;
+  return { path: fault.path, words, line: `${name}: ${before}${line}` };
+}
+
+function filesOf({ files }: PlanText): TextFiles {
+  return {
+    readText(path) {
+      const text = files[path.replace(/^\.\//u, "")];
+      if (text === undefined) throw new Error("the page does not have this file; open it together with the plan");
+      return text;
+    },
+  };
+}

@@ -1,0 +1,86 @@
+import type { Answer, Incoming, Outgoing, Task } from "./messages.ts";
+
+/** The part of a Worker that the pool needs. */
+export interface Hand {
+  postMessage(message: Outgoing): void;
+  onmessage: ((event: MessageEvent<Incoming>) => void) | null;
+  onerror: ((event: ErrorEvent) => void) | null;
+}
+
+interface Job {
+  task: Task;
+  /** Asked when its turn comes: false drops it. */
+  wanted: () => boolean;
+  /** Higher goes first; equal ones in the order in which they came. */
+  urgency: number;
+  done: (answer: never) => void;
+  failed: (error: Error) => void;
+}
+
+/** A task that was dropped because nobody wants its answer any more. */
+export class Dropped extends Error {
+  override name = "Dropped";
+}
+
+/**
+ * Hands tasks to workers, one at a time to each, the most urgent first. A task whose answer is no longer wanted is dropped
+ * before it begins; its promise is rejected with `Dropped`. Nothing here computes, so the page stays free.
+ */
+export class WorkerPool {
+  private readonly free: Hand[];
+  private readonly jobs: Job[] = [];
+  private readonly known = new Map<Hand, number>();
+  private next = 0;
+  readonly size: number;
+
+  constructor(hands: Hand[]) {
+    this.free = [...hands];
+    this.size = hands.length;
+  }
+
+  ask<Kind extends Task["kind"]>(
+    task: Extract<Task, { kind: Kind }>,
+    { wanted = () => true, urgency = 0 }: { wanted?: () => boolean; urgency?: number } = {},
+  ): Promise<Answer<Kind>> {
+    return new Promise((done, failed) => {
+      const job: Job = { task, wanted, urgency, done: done as Job["done"], failed };
+      const at = this.jobs.findIndex((other) => other.urgency < urgency);
+      this.jobs.splice(at < 0 ? this.jobs.length : at, 0, job);
+      this.start();
+    });
+  }
+
+  private start(): void {
+    while (this.free.length > 0 && this.jobs.length > 0) {
+      const job = this.jobs.shift()!;
+      if (job.wanted()) this.give(this.free.shift()!, job);
+      else job.failed(new Dropped("no longer wanted"));
+    }
+  }
+
+  private give(hand: Hand, job: Job): void {
+    const id = this.next++;
+    const end = (finish: () => void) => {
+      hand.onmessage = null;
+      hand.onerror = null;
+      this.free.push(hand);
+      finish();
+      this.start();
+    };
+    hand.onmessage = ({ data }) => {
+      if (data.id !== id) return;
+      if ("error" in data) end(() => job.failed(new Error(data.error)));
+      else end(() => job.done(data.answer as never));
+    };
+    hand.onerror = (event) => end(() => job.failed(new Error(event.message || "a worker failed")));
+    hand.postMessage({ id, task: this.lightened(hand, job.task) });
+  }
+
+  /** A worker that has a study's plans already is not sent them again. */
+  private lightened(hand: Hand, task: Task): Task {
+    if (task.kind !== "days") return task;
+    if (this.known.get(hand) === task.number) return { ...task, source: null };
+    this.known.set(hand, task.number);
+    return task;
+  }
+}
