@@ -1,4 +1,4 @@
-import seedrandom from "seedrandom";
+import { AleaStream } from "./aleaStream.ts";
 
 /** Source of uniforms on [0, 1) with 53 random bits. */
 export interface UniformStream {
@@ -18,7 +18,5 @@ export function uniformStream(
   purpose: string,
   antithetic = false,
 ): UniformStream {
-  const generator = seedrandom.alea(JSON.stringify([seed, replication, owner, purpose]));
-  const draw = generator.double;
-  return antithetic ? { next: () => 1 - draw() } : { next: draw };
+  return new AleaStream(JSON.stringify([seed, replication, owner, purpose]), antithetic);
 }
