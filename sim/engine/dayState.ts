@@ -32,6 +32,9 @@ export const STANDS_UNLOADING = 3;
 export const STANDS_PAUSE = 4;
 export const STANDS = 5;
 
+/** Numbers of a day that are held in one array. */
+const NUMBERS = 5;
+
 export interface DayOptions {
   /** Any text; with `replication` it fixes every draw. */
   seed: string;
@@ -68,13 +71,13 @@ export class DayState {
   readonly options: DayOptions;
   readonly calendar: Calendar;
   readonly pool: ItemPool;
-  now = 0;
+  /**
+   * The sums and clocks below that are not whole numbers. As fields they would change their representation in the middle
+   * of the first day, and the runtime would throw away whatever it had compiled for it.
+   */
+  private readonly numbers = new Float64Array(NUMBERS);
   events = 0;
   finished = false;
-  /** Start of the time watched: 0, or the end of the warm-up. */
-  watchedFrom = 0;
-  /** When the last work on a head at a station ended. */
-  workFinish = 0;
 
   // One row per stage.
   /** Items waiting (station) or present (dwell), in order. */
@@ -204,9 +207,6 @@ export class DayState {
   readonly vesselFullSeconds: Float64Array;
   readonly productKg: Float64Array;
   readonly outKg: Float64Array;
-  liveKg = 0;
-  /** Live weight of the heads that became carcasses. */
-  carcassLiveKg = 0;
 
   // Supply.
   /** Loads in order of arrival, and the arrival times. */
@@ -401,6 +401,51 @@ export class DayState {
     this.beyond = new Float64Array(line.limits.count);
     this.limitTallies = line.limits.names.map(() => new TallyBuilder());
     this.recorders = Recorders.wanted(options, line);
+  }
+
+  /** Seconds after the day's start. */
+  get now(): number {
+    return this.numbers[0]!;
+  }
+
+  set now(value: number) {
+    this.numbers[0] = value;
+  }
+
+  /** Start of the time watched: 0, or the end of the warm-up. */
+  get watchedFrom(): number {
+    return this.numbers[1]!;
+  }
+
+  set watchedFrom(value: number) {
+    this.numbers[1] = value;
+  }
+
+  /** When the last work on a head at a station ended. */
+  get workFinish(): number {
+    return this.numbers[2]!;
+  }
+
+  set workFinish(value: number) {
+    this.numbers[2] = value;
+  }
+
+  /** Live weight of the heads hung. */
+  get liveKg(): number {
+    return this.numbers[3]!;
+  }
+
+  set liveKg(value: number) {
+    this.numbers[3] = value;
+  }
+
+  /** Live weight of the heads that became carcasses. */
+  get carcassLiveKg(): number {
+    return this.numbers[4]!;
+  }
+
+  set carcassLiveKg(value: number) {
+    this.numbers[4] = value;
   }
 }
 
