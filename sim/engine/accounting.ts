@@ -54,6 +54,13 @@ export function bookDwell(day: DayState, stage: number, item: number): void {
   recorder?.add(BLOCKED, turn, day.now);
 }
 
+/** A head goes from one section to another, or off the line (-1). Within a section nothing changes. */
+export function changeSection(day: DayState, from: number, to: number): void {
+  if (from === to) return;
+  noteSection(day, from, -1);
+  if (to >= 0) noteSection(day, to, 1);
+}
+
 /** Adds heads to (or takes them from) a section. */
 export function noteSection(day: DayState, section: number, change: number): void {
   bookSection(day, section);

@@ -1,6 +1,6 @@
 import { CHAIN, CHAIN_STATION, DWELL, HANGING_POINT, LORRY, OUT } from "../line/index.ts";
 import { CREW_RULES } from "../plan/plan.ts";
-import { bookDwell, crewIsAway, noteQueue, noteSection, setState } from "./accounting.ts";
+import { bookDwell, changeSection, crewIsAway, noteQueue, setState } from "./accounting.ts";
 import { canHangOn, hangOn, headAt, takeOff, wakeChain } from "./chainRing.ts";
 import { cratesBack, noteUnloaded } from "./crates.ts";
 import {
@@ -242,10 +242,7 @@ function waitForPlace(day: DayState, position: number, to: number): void {
 function vacate(day: DayState, position: number, item: number): void {
   const stage = day.line.positions.stage[position]!;
   const kind = day.line.stages.kind[stage];
-  if (isHeadStage(day, stage)) {
-    passPoint(day, item, stage, EXIT);
-    noteSection(day, day.line.stages.section[stage]!, -1);
-  }
+  if (isHeadStage(day, stage)) passPoint(day, item, stage, EXIT);
   day.occupancy[stage]!--;
   day.wentOut[stage]!++;
   if (kind === DWELL) leaveDwell(day, stage, item);
@@ -270,6 +267,8 @@ function emptyPosition(day: DayState, position: number): void {
 
 /** The place there is taken: the item goes out, onto a lorry, or to the stage, at once or after its travel. */
 function deliver(day: DayState, stage: number, to: number, item: number): void {
+  const { section } = day.line.stages;
+  if (isHeadStage(day, stage)) changeSection(day, section[stage]!, to === OUT ? NONE : section[to]!);
   if (to === OUT) {
     leaveLine(day, item, Math.max(day.pool.destination[item]!, 0));
     return;
@@ -278,8 +277,7 @@ function deliver(day: DayState, stage: number, to: number, item: number): void {
     cratesBack(day, item);
     return;
   }
-  if (isHeadStage(day, stage)) noteSection(day, day.line.stages.section[to]!, 1);
-  else noteUnloaded(day, stage, item);
+  if (!isHeadStage(day, stage)) noteUnloaded(day, stage, item);
   const travel = day.travel[stage];
   if (!travel) {
     arrive(day, to, item);
