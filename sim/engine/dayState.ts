@@ -51,6 +51,8 @@ export interface DayOptions {
   perHead?: boolean;
   /** Told of every head as it goes along; not together with `perHead`. Default: nobody is. */
   watcher?: HeadWatcher;
+  /** A day with more events is given up. Default: any number. */
+  mostEvents?: number;
 }
 
 /** Something that comes back at a known time: a crew, a machine after a pause, a lorry's crates. */

@@ -4,6 +4,7 @@ export { ConservationError } from "./conservation.ts";
 // What it leaves behind
 export * from "./dayRecord.ts";
 export type { DayOptions, DayState } from "./dayState.ts";
+export { DayTooLong } from "./dayTooLong.ts";
 export type { HeadWatcher } from "./headWatcher.ts";
 export { recordOf } from "./recordOf.ts";
 export { advance, runDay, startDay } from "./runDay.ts";

@@ -3,7 +3,7 @@ import type { HeadTable, Traces } from "./dayRecord.ts";
 import { HeadLog } from "./headLog.ts";
 import type { HeadWatcher } from "./headWatcher.ts";
 import { StateRecorder } from "./stateTraces.ts";
-import { BinnedRecorder, ExactRecorder, type StepRecorder } from "./stepTraces.ts";
+import { BinnedRecorder, ExactRecorder, type StepRecorder, stepBudget } from "./stepTraces.ts";
 
 export interface RecorderOptions {
   traces?: "none" | "binned" | "exact";
@@ -41,7 +41,8 @@ export class Recorders {
     watcher: HeadWatcher | null,
     line: CompiledLine,
   ) {
-    const recorder = () => (traces === "exact" ? new ExactRecorder() : new BinnedRecorder());
+    const budget = stepBudget();
+    const recorder = () => (traces === "exact" ? new ExactRecorder(budget) : new BinnedRecorder());
     this.line = line;
     this.traced = traces !== "none";
     this.queues = line.stages.names.map(recorder);

@@ -15,6 +15,7 @@ import { endChainStep, startChains } from "./chainMoves.ts";
 import { checkConservation } from "./conservation.ts";
 import type { DayRecord } from "./dayRecord.ts";
 import { type DayOptions, DayState, NOTHING, POSITION_FAILS, WORK_ENDS } from "./dayState.ts";
+import { busiestStage, DayTooLong } from "./dayTooLong.ts";
 import { failPosition, repairPosition, startCalendarClocks, turnFailureUnit } from "./failures.ts";
 import { endDwell, endTravel, endWork } from "./flow.ts";
 import { countUnmanned, scheduleCalendar, turnCalendar, turnReturn } from "./planned.ts";
@@ -25,7 +26,8 @@ import { turnVessel } from "./turnVessel.ts";
 /**
  * Simulates one day: a pure function of the compiled line, the seed and the replication number.
  *
- * Throws `ConservationError` (only with `check`) when heads or crates were lost or doubled: a fault of the engine.
+ * Throws `ConservationError` (only with `check`) when heads or crates were lost or doubled: a fault of the engine; and
+ * `DayTooLong` when it takes more than `mostEvents`.
  */
 export function runDay(line: CompiledLine, options: DayOptions): DayRecord {
   const day = startDay(line, options);
@@ -53,6 +55,7 @@ const MOST_EVENTS_AT_ONCE = 5_000_000;
  */
 export function advance(day: DayState, until: number): "running" | "finished" | "stuck" {
   const { calendar, line, options } = day;
+  const { mostEvents = Infinity } = options;
   const { kind, owner } = line.slots;
   let atOnce = 0;
   while (!day.finished) {
@@ -65,6 +68,7 @@ export function advance(day: DayState, until: number): "running" | "finished" | 
     }
     atOnce = time > day.now ? 0 : atOnce + 1;
     if (atOnce > MOST_EVENTS_AT_ONCE) return "stuck";
+    if (day.events >= mostEvents) throw tooLong(day, mostEvents);
     day.now = time;
     day.events++;
     take(day, slot, kind[slot]!, owner[slot]!);
@@ -72,6 +76,24 @@ export function advance(day: DayState, until: number): "running" | "finished" | 
     if (options.check) checkConservation(day);
   }
   return "finished";
+}
+
+const LOOKED_AT = 1000;
+
+/** What a day that took too many events is busy with is seen from the next ones. */
+function tooLong(day: DayState, mostEvents: number): DayTooLong {
+  const { calendar, line } = day;
+  const hours = day.now / 3600;
+  const slots: number[] = [];
+  while (slots.length < LOOKED_AT && !day.finished) {
+    const slot = calendar.next();
+    if (calendar.times[slot] === Infinity) break;
+    slots.push(slot);
+    day.now = calendar.times[slot]!;
+    take(day, slot, line.slots.kind[slot]!, line.slots.owner[slot]!);
+    if (day.opened) settle(day);
+  }
+  return new DayTooLong(mostEvents, hours, busiestStage(line, slots));
 }
 
 function take(day: DayState, slot: number, kind: number, owner: number): void {

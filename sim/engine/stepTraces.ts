@@ -7,15 +7,34 @@ export interface StepRecorder {
   trace(name: string, end: number): StepTrace;
 }
 
-/** Keeps every step. */
+/** Steps of all exact traces of one day together: with more of them, some hundreds of megabytes would be on their way. */
+const MOST_EXACT_STEPS = 20_000_000;
+
+/** What the exact recorders of a day may still keep. */
+export interface StepBudget {
+  left: number;
+}
+
+export function stepBudget(): StepBudget {
+  return { left: MOST_EXACT_STEPS };
+}
+
+/** Keeps every step, as long as there is budget for it; throws a `RangeError` after that. */
 export class ExactRecorder implements StepRecorder {
   private readonly times: number[] = [0];
   private readonly values: number[] = [0];
+  private readonly budget: StepBudget;
+
+  constructor(budget: StepBudget = stepBudget()) {
+    this.budget = budget;
+  }
 
   set(now: number, value: number): void {
     const last = this.times.length - 1;
     if (this.times[last] === now) this.values[last] = value;
     else if (this.values[last] !== value) {
+      if (this.budget.left-- <= 0)
+        throw new RangeError("the exact course of this day has too many steps to be kept; keep it in bins instead");
       this.times.push(now);
       this.values.push(value);
     }

@@ -19,12 +19,13 @@ export class DaySimulator {
   }
 
   simulate(variant: number, replication: number): SimulatedDay {
-    const { plans, seed, keys, check } = this.#source;
+    const { plans, seed, keys, check, mostEvents } = this.#source;
     const plan = plans[variant]!;
     this.#lines[variant] ??= compileLine(plan);
     const keep = replication === 0;
     const traces = keep ? this.#source.traces : "none";
-    const day = runDay(this.#lines[variant], { seed, ...drawsOf(this.#source, replication), traces, check });
+    const draws = drawsOf(this.#source, replication);
+    const day = runDay(this.#lines[variant], { seed, ...draws, traces, check, mostEvents });
     const measured = measure(day, plan);
     return { variant, replication, values: keys.map((key) => measured[key] ?? null), day: keep ? day : null };
   }

@@ -1,6 +1,7 @@
 import { type ResponseInfo, responsesOf, usualResponses } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { Procedure, Study } from "../study/index.ts";
+import { MOST_EVENTS } from "./ceilings.ts";
 
 /** How much of a day's course is kept: nothing, bins that lose no peak, or every step. */
 export type TraceKind = "none" | "binned" | "exact";
@@ -21,11 +22,13 @@ export interface DaySource {
   traces: TraceKind;
   /** Conservation of heads checked at every event (slow). */
   check: boolean;
+  /** A day with more events fails. */
+  mostEvents: number;
 }
 
-export function daySource(study: Study, traces: TraceKind, check: boolean): DaySource {
+export function daySource(study: Study, traces: TraceKind, check: boolean, mostEvents = MOST_EVENTS): DaySource {
   const plans = study.variants.map(({ plan }) => plan);
-  return { seed: study.seed, procedure: study.procedure, plans, keys: keptKeys(study), traces, check };
+  return { seed: study.seed, procedure: study.procedure, plans, keys: keptKeys(study), traces, check, mostEvents };
 }
 
 /** What the study asks for, the usual responses when it asks for nothing; `UNFINISHED` is among them in any case. */

@@ -1,17 +1,26 @@
-import type { StepTrace } from "../engine/index.ts";
+import { advance, type DayOptions, startDay } from "../engine/index.ts";
+import type { CompiledLine } from "../line/index.ts";
 
 const MINUTE = 60;
+/** So little below a time that nothing lies between (half a unit in the last place, rounded down). */
+const JUST_BEFORE = 1 - 2 ** -53;
 
 /**
- * Carcasses that left the line in each whole minute from the day's start to before `until` (seconds), from the steps of
- * their running count; an Error where that is not exact.
+ * Carcasses that left the line in each whole minute of a day of a line whose first stage never runs out of heads; the
+ * minutes after the last head was taken are left out, since the line runs empty then. A carcass on the stroke of a
+ * minute counts to the one that begins. The day is played anew, minute by minute: nothing of its course is kept.
  */
-export function exitsPerMinute(out: StepTrace, until: number): number[] {
-  if (out.kind !== "exact") throw new Error("exitsPerMinute: the trace is not exact");
-  const counts: number[] = new Array(Math.floor(until / MINUTE)).fill(0);
-  for (let step = 1; step < out.times.length; step++) {
-    const minute = Math.floor(out.times[step]! / MINUTE);
-    if (minute < counts.length) counts[minute]! += out.values[step]! - out.values[step - 1]!;
+export function exitsPerMinute(line: CompiledLine, options: DayOptions): number[] {
+  const day = startDay(line, options);
+  const carcasses: number[] = [];
+  const taken: number[] = [];
+  let status: ReturnType<typeof advance> = "running";
+  for (let end = MINUTE; status === "running" && end <= line.ceilingSeconds; end += MINUTE) {
+    status = advance(day, end * JUST_BEFORE);
+    carcasses.push(day.out[0]!);
+    taken.push(day.hung);
   }
-  return counts;
+  if (status === "running") advance(day, line.ceilingSeconds);
+  const whole = taken.indexOf(day.hung);
+  return carcasses.slice(0, whole === -1 ? undefined : whole).map((out, minute) => out - (carcasses[minute - 1] ?? 0));
 }

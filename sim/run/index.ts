@@ -7,6 +7,7 @@ export type { Provenance } from "./assembleResults.ts";
 // For places that simulate days
 export { type Batch, countDays, splitBatches } from "./batch.ts";
 export { batchSize } from "./batchSize.ts";
+export { MOST_DAYS, MOST_EVENTS, TooManyDays } from "./ceilings.ts";
 export type { DayRunner, OpenRunner } from "./dayRunner.ts";
 export { DaySimulator } from "./daySimulator.ts";
 export { type DaySource, daySource, type TraceKind } from "./daySource.ts";

@@ -1,10 +1,11 @@
-import { runDay } from "../engine/index.ts";
+import { type DayOptions, runDay } from "../engine/index.ts";
 import { type CompiledLine, compileLine } from "../line/index.ts";
 import { measure } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { CapacityResults, StudyResults } from "../results/index.ts";
 import { assembleResults, type Provenance } from "./assembleResults.ts";
 import { capacityOf } from "./capacityOf.ts";
+import { MOST_EVENTS } from "./ceilings.ts";
 import type { TraceKind } from "./daySource.ts";
 import { exitsPerMinute } from "./exitsPerMinute.ts";
 import { singleDayStudy } from "./singleDayStudy.ts";
@@ -14,6 +15,8 @@ export interface SingleDayOptions extends Provenance {
   replication?: number;
   /** Conservation of heads checked at every event (slow). */
   check?: boolean;
+  /** A day with more events fails; 100 million when left out. */
+  mostEvents?: number;
 }
 
 /**
@@ -22,24 +25,16 @@ export interface SingleDayOptions extends Provenance {
  * capacity run, and what the line can do is estimated from its course.
  */
 export function runSingleDay(plan: Plan, seed: string, traces: TraceKind, options: SingleDayOptions): StudyResults {
-  const { replication = 0, check = false } = options;
+  const { replication = 0, check = false, mostEvents = MOST_EVENTS } = options;
   const line = compileLine(plan);
-  const day = runDay(line, { seed, replication, traces, check });
+  const day = runDay(line, { seed, replication, traces, check, mostEvents });
   const study = singleDayStudy(plan, seed);
   const results = assembleResults(study, [[{ values: measure(day, plan), day }]], options);
   const { confidence } = study;
-  return { ...results, capacity: capacityRun(plan, line, { seed, replication, confidence }) };
+  return { ...results, capacity: capacityRun(plan, line, { seed, replication }, confidence) };
 }
 
-/** The same day once more with every step of its course, which the caller may not have asked for. */
-function capacityRun(
-  plan: Plan,
-  line: CompiledLine,
-  { seed, replication, confidence }: { seed: string; replication: number; confidence: number },
-): CapacityResults | null {
+function capacityRun(plan: Plan, line: CompiledLine, day: DayOptions, confidence: number): CapacityResults | null {
   if (plan.supply.kind !== "saturated") return null;
-  const { traces, perHead } = runDay(line, { seed, replication, traces: "exact", perHead: true });
-  // After the last head was taken the line runs empty, which says nothing of what it can do.
-  const supplied = perHead!.arrived.reduce((latest, at) => Math.max(latest, at), 0);
-  return capacityOf(exitsPerMinute(traces!.out, supplied), confidence, plan.day.breaks);
+  return capacityOf(exitsPerMinute(line, day), confidence, plan.day.breaks);
 }

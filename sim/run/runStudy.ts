@@ -2,6 +2,7 @@ import type { StudyResults } from "../results/index.ts";
 import type { Study } from "../study/index.ts";
 import { assembleResults, type DayOutcome, type Provenance } from "./assembleResults.ts";
 import { countDays } from "./batch.ts";
+import { MOST_DAYS, TooManyDays } from "./ceilings.ts";
 import { DayLedger } from "./dayLedger.ts";
 import type { DayRunner, OpenRunner } from "./dayRunner.ts";
 import { type DaySource, daySource, type TraceKind } from "./daySource.ts";
@@ -26,6 +27,10 @@ export interface RunOptions extends Provenance {
    * known from a journal counted in both. A study whose number of days is fixed has one round.
    */
   progress?: (done: number, total: number) => void;
+  /** A day with more events fails; 100 million when left out. */
+  mostEvents?: number;
+  /** A study that asks for more days, all variants together, is stopped with `TooManyDays`; a million when left out. */
+  mostDays?: number;
   /** Stops the run between two days; the promise is then rejected with the signal's reason. */
   signal?: AbortSignal;
   /** Where the days are simulated; one after another in this thread when left out. */
@@ -43,7 +48,7 @@ export interface RunOptions extends Provenance {
  * and noted; the promise is rejected when they are through.
  */
 export async function runStudy(study: Study, options: RunOptions): Promise<StudyResults> {
-  const source = daySource(study, options.traces ?? "binned", options.check ?? false);
+  const source = daySource(study, options.traces ?? "binned", options.check ?? false, options.mostEvents);
   const ledger = new DayLedger(study.variants.length);
   for (const day of options.journal?.known ?? []) ledger.place(day);
   const runner = await (options.runner ?? inThisThread())(source);
@@ -66,12 +71,18 @@ async function simulateRounds(
   const key = ruleResponse(study);
   let days = firstDays(study);
   for (;;) {
+    refuseTooManyDays(days, options.mostDays ?? MOST_DAYS);
     await simulateMissing(study, days, ledger, runner, options);
     if (key === null) return days;
     const next = nextDays(study, days, valuesOf(key, source, ledger, days));
     if (next === null) return days;
     days = next;
   }
+}
+
+function refuseTooManyDays(days: readonly number[], most: number): void {
+  const asked = days.reduce((sum, until) => sum + until, 0);
+  if (asked > most) throw new TooManyDays(asked, most);
 }
 
 /** Days beyond the round that a journal may know already are not looked at: a run in one go would not have them yet. */

@@ -2,6 +2,9 @@ import { readClock, readQuantity, time, writeClock } from "../../units/index.ts"
 import type { Fault } from "../fault.ts";
 import { faultAt, type Located, located, locatedList } from "./located.ts";
 
+/** Long enough for a capacity run of ten million heads at a hundred an hour. */
+const LONGEST_DAY_HOURS = 100_000;
+
 /** A stretch of the day, in seconds after midnight. */
 interface Stretch extends Located {
   from: number;
@@ -128,6 +131,10 @@ function preStart(json: unknown, shifts: readonly Stretch[]): Fault[] {
 function ceiling(json: unknown, start: number, shifts: readonly Stretch[]): Fault[] {
   const last = shifts.at(-1);
   const seconds = readQuantity(time, located(json, "day")?.value.ceiling ?? "48 h").value;
+  if (seconds !== null && seconds > LONGEST_DAY_HOURS * 3600) {
+    const allowed = `${LONGEST_DAY_HOURS} h or less`;
+    return [faultAt(["day", "ceiling"], "a day longer than eleven years", allowed, "is there a zero too many?")];
+  }
   if (last === undefined || seconds === null || start + seconds > last.to) return [];
   const allowed = `more than ${(last.to - start) / 3600} h, counted from the start of the day`;
   return [faultAt(["day", "ceiling"], "the day is cut off before its last shift ends", allowed, "raise it")];

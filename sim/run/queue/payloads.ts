@@ -23,6 +23,7 @@ export const STUDY_ABOUT = z.strictObject({
   keys: z.array(z.string()),
   traces: z.enum(["none", "binned", "exact"]),
   check: z.boolean(),
+  mostEvents: whole(),
 }) satisfies z.ZodType<Omit<DaySource, "plans">>;
 export type StudyAbout = z.output<typeof STUDY_ABOUT>;
 

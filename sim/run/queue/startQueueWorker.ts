@@ -1,7 +1,7 @@
 import { hostname } from "node:os";
 import { pid } from "node:process";
 import { Worker } from "bullmq";
-import { withoutPassword } from "../index.ts";
+import { MOST_EVENTS, withoutPassword } from "../index.ts";
 import { threadPool } from "../threads/index.ts";
 import { makerMark } from "../wire/index.ts";
 import { connect } from "./connect.ts";
@@ -21,6 +21,8 @@ export interface WorkerOptions {
   concurrency: number;
   /** A task whose worker has not been heard of for so long is handed to another one. */
   lostAfterSeconds: number;
+  /** A day with more events fails, whatever the study allows; 100 million when left out. */
+  mostEvents?: number;
   /** Told, in words for people, of every task and of what goes wrong. */
   say: (words: string) => void;
 }
@@ -32,19 +34,23 @@ export interface QueueWorker {
 
 /** Simulates the days of whatever study comes by the queue at this address. */
 export async function startQueueWorker(address: string, options: WorkerOptions): Promise<QueueWorker> {
-  const { concurrency, lostAfterSeconds, say } = options;
+  const { concurrency, lostAfterSeconds, mostEvents = MOST_EVENTS, say } = options;
   const redis = await connect(address, say);
   const pool = threadPool<ThreadTask, string>({ beside: import.meta.url, name: "queueThread" }, concurrency);
   const desk = new TaskDesk({ redis, maker: makerMark(options.gambrel), say, stepBack: () => stepBack() });
-  const worker = new Worker<unknown>(QUEUE, (job, token) => desk.serve(job, token, (task) => pool.run(task)), {
-    connection: redis,
-    prefix: PREFIX,
-    name: `${hostname()}-${pid}`,
-    concurrency,
-    lockDuration: lostAfterSeconds * 1000,
-    stalledInterval: (lostAfterSeconds * 1000) / 2,
-    maxStalledCount: MOST_DEATHS,
-  });
+  const worker = new Worker<unknown>(
+    QUEUE,
+    (job, token) => desk.serve(job, token, (task) => pool.run(withinMost(task, mostEvents))),
+    {
+      connection: redis,
+      prefix: PREFIX,
+      name: `${hostname()}-${pid}`,
+      concurrency,
+      lockDuration: lostAfterSeconds * 1000,
+      stalledInterval: (lostAfterSeconds * 1000) / 2,
+      maxStalledCount: MOST_DEATHS,
+    },
+  );
   worker.on("error", (error) => {
     // Of a lost connection the connection itself has told already.
     if (redis.status === "ready") say(withoutPassword(error.message, address));
@@ -65,4 +71,9 @@ export async function startQueueWorker(address: string, options: WorkerOptions):
       return finished;
     },
   };
+}
+
+/** Whoever hands a study out may allow its days less than this worker does, never more. */
+function withinMost({ about, ...task }: ThreadTask, most: number): ThreadTask {
+  return { ...task, about: { ...about, mostEvents: Math.min(about.mostEvents, most) } };
 }

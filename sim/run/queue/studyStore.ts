@@ -20,14 +20,14 @@ export class StudyStore {
   /** Lays it there, and does so again should it have been lost. */
   async ensure(): Promise<void> {
     if ((await this.#redis.expire(studyKey(this.id), STUDY_SECONDS)) === 1) return;
-    const { plans, seed, procedure, keys, traces, check } = this.#source;
+    const { plans, ...about } = this.#source;
     for (let from = 0; from < plans.length; from += PLANS_AT_ONCE) {
       const fields = plans.slice(from, from + PLANS_AT_ONCE).flatMap((plan, i) => [String(from + i), exactJson(plan)]);
       await this.#redis.hset(studyKey(this.id), ...fields);
       await this.#redis.expire(studyKey(this.id), STUDY_SECONDS);
     }
     // Last: a worker that finds it finds everything.
-    await this.#redis.hset(studyKey(this.id), ABOUT, exactJson({ seed, procedure, keys, traces, check }));
+    await this.#redis.hset(studyKey(this.id), ABOUT, exactJson(about));
   }
 
   /** Answers to this study that wait, the oldest first; waits for one for so many seconds. Connection of its own. */

@@ -1,13 +1,31 @@
 import { expect, it } from "vitest";
+import { compileLine, runDay } from "../../../sim/index.ts";
 import { exitsPerMinute } from "../../../sim/run/exitsPerMinute.ts";
+import { exponential, planOf, saturated, station } from "../../support/plans.ts";
 
-it("counts what left in each whole minute, and nothing after the last whole one", () => {
-  const times = [0, 10, 59.9, 60, 150, 185, 390];
-  const out = { kind: "exact" as const, name: "out", endSeconds: 400, times, values: [0, 1, 2, 4, 5, 6, 9] };
-  expect(exitsPerMinute(out, 190)).toEqual([2, 2, 1]);
+it("counts what left in each whole minute while there was supply, on the stroke to the minute that begins", () => {
+  // Done at 20 s, 40 s, 60 s ...; the last of the 11 heads is taken at 200 s, so three minutes count.
+  const line = compileLine(planOf(saturated(11), [station("skinning", 20)]));
+  expect(exitsPerMinute(line, { seed: "1", replication: 0 })).toEqual([2, 3, 3]);
 });
 
-it("refuses bins, which do not say when a head left", () => {
-  const out = { kind: "binned" as const, name: "out", endSeconds: 2, binSeconds: 1, low: [0], high: [1], mean: [0.5] };
-  expect(() => exitsPerMinute(out, 2)).toThrow(/not exact/);
+it("agrees with the exact course of the same day", () => {
+  const stages = [station("skinning", exponential(5)), station("evisceration", exponential(5), { buffer: 3 })];
+  const line = compileLine(planOf(saturated(3000), stages));
+  const day = { seed: "1", replication: 0 };
+  const { traces, perHead } = runDay(line, { ...day, traces: "exact", perHead: true });
+  if (traces!.out.kind !== "exact") throw new Error("not exact");
+  const { times } = traces!.out;
+  const minutes = Math.floor(Math.max(...perHead!.arrived) / 60);
+  const expected = Array.from({ length: minutes }, (_, minute) =>
+    times.slice(1).filter((at) => Math.floor(at / 60) === minute),
+  ).map(({ length }) => length);
+  expect(minutes).toBeGreaterThan(200);
+  expect(exitsPerMinute(line, day)).toEqual(expected);
+});
+
+it("counts up to the cut of a day that is too long", () => {
+  const plan = planOf(saturated(1000), [station("skinning", 20)]);
+  const line = compileLine({ ...plan, day: { ...plan.day, ceilingSeconds: 200 } });
+  expect(exitsPerMinute(line, { seed: "1", replication: 0 })).toEqual([2, 3, 3]);
 });
