@@ -23,4 +23,4 @@ export type {
   StudyResults,
   VariantResults,
 } from "./studyResults.ts";
-export { writeRunFolder } from "./writeRunFolder.ts";
+export { mendRunFolder, writeRunFolder } from "./writeRunFolder.ts";

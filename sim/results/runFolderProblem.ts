@@ -1,5 +1,5 @@
-import { readdirSync, realpathSync, statSync } from "node:fs";
-import { join } from "node:path";
+import { accessSync, constants, existsSync, readdirSync, realpathSync, statSync } from "node:fs";
+import { dirname, join, resolve } from "node:path";
 import { cwd } from "node:process";
 
 /** What a run folder holds; with anything else in it, a folder is not ours to replace. */
@@ -14,7 +14,11 @@ const OURS = new Set([
  * the hand does not delete someone's work.
  */
 export function runFolderProblem(folder: string, overwrite: boolean): string | null {
+  if (folder.trim() === "") return "the name of the folder is empty; name one.";
+  if (folder.includes("\0")) return "a folder's name cannot hold the character NUL; name another folder.";
   const entries = entriesOf(folder);
+  const above = aboveProblem(folder);
+  if (above !== null) return above;
   if (entries === null || (entries.length === 0 && !isHere(folder))) return null;
   if (entries === "a file") return `${folder}: this is a file; name a folder, or one that does not exist yet.`;
   if (isHere(folder)) return `${folder}: this is the folder you are in; name one below it.`;
@@ -24,6 +28,19 @@ export function runFolderProblem(folder: string, overwrite: boolean): string | n
     return `${folder}: holds files that are not of a run (${named}); name another folder.`;
   }
   return overwrite ? null : `${folder}: already holds a run; name another folder, or add --overwrite to replace it.`;
+}
+
+/** What is wrong with the nearest folder above that is there, in which something would have to be made. */
+function aboveProblem(folder: string): string | null {
+  let above = dirname(resolve(folder));
+  while (!existsSync(above) && above !== dirname(above)) above = dirname(above);
+  if (!statSync(above).isDirectory()) return `${folder}: ${above} is a file, not a folder; name another folder.`;
+  try {
+    accessSync(above, constants.W_OK);
+    return null;
+  } catch {
+    return `${folder}: you may not write in ${above}; name another folder.`;
+  }
 }
 
 function foreignIn(folder: string, entries: readonly string[]): string[] {
@@ -39,7 +56,7 @@ function isHere(folder: string): boolean {
 }
 
 function entriesOf(folder: string): string[] | "a file" | null {
-  const found = statSync(folder, { throwIfNoEntry: false });
+  const found = existsSync(folder) ? statSync(folder) : undefined;
   if (found === undefined) return null;
   return found.isDirectory() ? readdirSync(folder) : "a file";
 }

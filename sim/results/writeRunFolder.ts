@@ -9,7 +9,8 @@ import {
   rmSync,
   writeFileSync,
 } from "node:fs";
-import { basename, dirname, join, resolve } from "node:path";
+import { dirname, join, resolve } from "node:path";
+import { mendInterruptedSwap, workFolders } from "./interruptedSwap.ts";
 import type { RunFile } from "./runFiles.ts";
 import { runFolderProblem } from "./runFolderProblem.ts";
 
@@ -19,28 +20,37 @@ const SAFE_PATH = /^([a-z0-9][a-z0-9_-]*\/)*[a-z0-9][a-z0-9_-]*(\.[a-z0-9]+)?$/i
 /**
  * Writes a run folder: all of it or nothing. The files go into a new folder beside it, which takes its name only when
  * the last one is complete; after a failure the disk is as it was. Refuses what `runFolderProblem` refuses, and a file
- * path that could leave the folder. `mark` tells the working folder from those of other runs at the same time (say, the
- * process id).
+ * path that could leave the folder. One process at a time may write to a folder (see the run lock).
  */
-export function writeRunFolder(folder: string, files: readonly RunFile[], overwrite: boolean, mark: string): void {
-  const problem = runFolderProblem(folder, overwrite);
+export function writeRunFolder(folder: string, files: readonly RunFile[], overwrite: boolean): void {
+  // A link to a folder stays a link: what it points to is replaced.
+  const target = targetOf(folder);
+  mendInterruptedSwap(target);
+  const problem = runFolderProblem(folder, overwrite) ?? runFolderProblem(target, overwrite);
   if (problem !== null) throw new Error(problem);
   for (const { path } of files) {
     if (!SAFE_PATH.test(path)) throw new Error(`writeRunFolder: "${path}" is no plain path inside a run folder`);
   }
-  // A link to a folder stays a link: what it points to is replaced.
-  const target = existsSync(folder) ? realpathSync(folder) : resolve(folder);
-  const work = join(dirname(target), `.${basename(target)}-${mark}-new`);
+  const { work, aside } = workFolders(target);
   const madeFirst = mkdirSync(dirname(target), { recursive: true });
   try {
     mkdirSync(work);
     writeFiles(work, files);
-    swapIn(work, target, join(dirname(target), `.${basename(target)}-${mark}-old`));
+    swapIn(work, target, aside);
   } catch (error) {
     rmSync(work, { recursive: true, force: true });
     removeEmpty(dirname(target), madeFirst);
     throw error;
   }
+}
+
+/** Puts a folder right that a kill left in the middle of being written; to be done before it is looked at. */
+export function mendRunFolder(folder: string): void {
+  mendInterruptedSwap(targetOf(folder));
+}
+
+function targetOf(folder: string): string {
+  return existsSync(folder) ? realpathSync(folder) : resolve(folder);
 }
 
 function writeFiles(folder: string, files: readonly RunFile[]): void {

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { z } from "zod";
 import { type MakerMark, makerDifference } from "../wire/index.ts";
@@ -34,7 +34,9 @@ export function readHeader(folder: string): JournalHeader | null {
 /** Whole or not at all. */
 export function writeHeader(folder: string, header: JournalHeader): void {
   const path = join(folder, HEADER);
-  writeFileSync(`${path}-new`, `${JSON.stringify(header, null, 2)}\n`);
+  // One that a kill left behind, or a link put there, is not written to.
+  rmSync(`${path}-new`, { force: true });
+  writeFileSync(`${path}-new`, `${JSON.stringify(header, null, 2)}\n`, { flag: "wx" });
   renameSync(`${path}-new`, path);
 }
 

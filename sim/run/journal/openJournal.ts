@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, rmdirSync, rmSync, truncateSync } from "node:fs";
+import { existsSync, lstatSync, readdirSync, rmdirSync, rmSync, truncateSync } from "node:fs";
 import { join } from "node:path";
 import type { DayJournal, DaySource, SimulatedDay } from "../index.ts";
 import { exactJson, type MakerMark, parseExactJson, simulatedDayShape, sourceDigest } from "../wire/index.ts";
@@ -58,33 +58,46 @@ export function openJournal(folder: string, source: DaySource, options: JournalO
 
 function journal(folder: string, known: readonly SimulatedDay[]): OpenJournal {
   const writer = new JournalWriter(join(folder, DAYS));
-  let days = known.length;
   return {
     folder,
     known,
     note(day) {
       writer.add(exactJson(day));
-      days += 1;
     },
     keep() {
-      writer.close();
+      closeQuietly(writer);
+      const days = known.length + writer.lines;
       if (days === 0) removePartial(folder);
       else releaseRunLock(folder);
       return days;
     },
     discard() {
-      writer.close();
+      closeQuietly(writer);
       removePartial(folder);
     },
   };
 }
 
-/** So that nobody's files are deleted with the journal. */
+/** What could not be written is not in the number of days kept; a disk that is full was told of by `note`. */
+function closeQuietly(writer: JournalWriter): void {
+  try {
+    writer.close();
+  } catch {}
+}
+
+/** So that nobody's files are deleted with the journal, or written to through a link. */
 function refuseForeign(folder: string): void {
-  const entries = existsSync(folder) ? readdirSync(folder) : [];
-  const foreign = entries.find((name) => !PARTS.has(name) && name !== `${HEADER}-new`);
+  const found = lstatSync(folder, { throwIfNoEntry: false });
+  if (found === undefined) return;
+  if (!found.isDirectory()) throw new JournalProblem(`${folder}: this is a link or a file; move it away.`);
+  const entries = readdirSync(folder, { withFileTypes: true });
+  const foreign = entries.find(
+    (entry) => !(PARTS.has(entry.name) || entry.name === `${HEADER}-new`) || !entry.isFile(),
+  );
   if (foreign !== undefined) {
-    throw new JournalProblem(`${folder}: holds a file that is not of an unfinished run (${foreign}); move it away.`);
+    throw new JournalProblem(
+      `${folder}: holds a file that is not of an unfinished run (${foreign.name}); move it away.`,
+    );
   }
 }
 
@@ -93,7 +106,7 @@ function clear(folder: string, mayDelete: boolean): void {
     const remedy = "add --resume to finish it, or --overwrite to begin anew";
     throw new JournalProblem(`${folder}: an unfinished run is there; ${remedy}.`);
   }
-  for (const name of [HEADER, DAYS]) rmSync(join(folder, name), { force: true });
+  for (const name of [HEADER, `${HEADER}-new`, DAYS]) rmSync(join(folder, name), { force: true });
 }
 
 function daysOfSame(folder: string, header: JournalHeader, source: DaySource): SimulatedDay[] {
@@ -112,13 +125,17 @@ function readDays(path: string, source: DaySource): SimulatedDay[] {
   const shape = simulatedDayShape(source);
   const days: SimulatedDay[] = [];
   let soundBytes = 0;
-  for (const { text, endByte } of journalLines(path)) {
-    const found = shape.safeParse(parsed(text));
-    if (!found.success) {
-      throw new JournalProblem(`${path}: line ${days.length + 1} is damaged; ${BEGIN_ANEW}.`);
+  const damaged = () => new JournalProblem(`${path}: line ${days.length + 1} is damaged; ${BEGIN_ANEW}.`);
+  try {
+    for (const { text, endByte } of journalLines(path)) {
+      const found = shape.safeParse(parsed(text));
+      if (!found.success) throw damaged();
+      days.push(found.data);
+      soundBytes = endByte;
     }
-    days.push(found.data);
-    soundBytes = endByte;
+  } catch (error) {
+    // Too long a line, or nested too deep to be looked at.
+    throw error instanceof RangeError ? damaged() : error;
   }
   truncateSync(path, soundBytes);
   return days;
@@ -134,7 +151,7 @@ function parsed(text: string): unknown {
 
 /** The lock goes last: until then nobody else comes in. */
 function removePartial(folder: string): void {
-  for (const name of [DAYS, HEADER, LOCK]) rmSync(join(folder, name), { force: true });
+  for (const name of [DAYS, HEADER, `${HEADER}-new`, LOCK]) rmSync(join(folder, name), { force: true });
   try {
     rmdirSync(folder);
   } catch {

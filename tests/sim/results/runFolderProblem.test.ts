@@ -17,7 +17,7 @@ it("has nothing against a folder that is absent or empty", () => {
 
 it("lets an earlier run be replaced only when told to", () => {
   const top = temporaryFolder();
-  writeRunFolder(join(top, "one"), FILES, false, "m");
+  writeRunFolder(join(top, "one"), FILES, false);
   expect(runFolderProblem(join(top, "one"), false)).toMatch(/add --overwrite/);
   expect(runFolderProblem(join(top, "one"), true)).toBeNull();
 });
@@ -30,11 +30,21 @@ it("never lets a folder above runs be replaced, and names a few of the files in 
 
 it("counts a foreign file among the charts as foreign", () => {
   const top = temporaryFolder();
-  writeRunFolder(join(top, "one"), FILES, false, "m");
+  writeRunFolder(join(top, "one"), FILES, false);
   writeFileSync(join(top, "one", "charts", "mine.png"), "");
   expect(runFolderProblem(join(top, "one"), true)).toMatch(/charts\/mine\.png/);
 });
 
 it("refuses the folder the user stands in", () => {
   expect(runFolderProblem(".", true)).toMatch(/the folder you are in/);
+});
+
+it.each(["", "  ", "a\0b"])("refuses the name %j, which stands for no folder", (name) => {
+  expect(runFolderProblem(name, true)).toMatch(/name one\.|name another folder\.$/);
+});
+
+it("refuses a folder below a file", () => {
+  const top = temporaryFolder();
+  writeFileSync(join(top, "file"), "");
+  expect(runFolderProblem(join(top, "file", "a", "b"), true)).toMatch(/file is a file, not a folder; name another/);
 });

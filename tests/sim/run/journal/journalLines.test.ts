@@ -1,4 +1,4 @@
-import { writeFileSync } from "node:fs";
+import { readFileSync, symlinkSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, it } from "vitest";
 import { journalLines } from "../../../../sim/run/journal/journalLines.ts";
@@ -35,4 +35,19 @@ it("writes lines out after a while without being told to", async () => {
   writer.add("one");
   await expect.poll(() => [...journalLines(path)].map(({ text }) => text), { timeout: 20_000 }).toEqual(["one"]);
   writer.close();
+});
+
+it("gives a file without line breaks up before it fills the memory", () => {
+  const path = join(temporaryFolder(), "lines");
+  writeFileSync(path, "");
+  truncateSync(path, 200_000_000);
+  expect(() => [...journalLines(path)]).toThrow(RangeError);
+});
+
+it("writes nothing through a link, and nothing more after a failure", () => {
+  const folder = temporaryFolder();
+  writeFileSync(join(folder, "victim"), "dear");
+  symlinkSync(join(folder, "victim"), join(folder, "link"));
+  expect(() => new JournalWriter(join(folder, "link"))).toThrow(/ELOOP/);
+  expect(readFileSync(join(folder, "victim"), "utf8")).toBe("dear");
 });

@@ -1,4 +1,13 @@
-import { appendFileSync, existsSync, mkdirSync, readdirSync, readFileSync, truncateSync, writeFileSync } from "node:fs";
+import {
+  appendFileSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  symlinkSync,
+  truncateSync,
+  writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { DaySimulator, daySource, type SimulatedDay } from "../../../../sim/run/index.ts";
@@ -114,5 +123,22 @@ describe("openJournal", () => {
     mkdirSync(join(top, "run.partial"));
     expect(open(top).known).toEqual([]);
     expect(existsSync(join(top, "run.partial", "header.json"))).toBe(true);
+  });
+
+  it("never writes through a link that someone put in its place", () => {
+    const victim = join(temporaryFolder(), "victim");
+    writeFileSync(victim, "dear");
+    for (const name of ["header.json", "header.json-new", "journal.jsonl", "lock.json"]) {
+      const top = temporaryFolder();
+      mkdirSync(join(top, "run.partial"));
+      symlinkSync(victim, join(top, "run.partial", name));
+      for (const change of [{}, { overwrite: true }, { resume: true }]) {
+        expect(() => open(top, change)).toThrow(/holds a file that is not of an unfinished run/);
+      }
+    }
+    const top = temporaryFolder();
+    symlinkSync(temporaryFolder(), join(top, "run.partial"));
+    expect(() => open(top)).toThrow(/this is a link or a file; move it away/);
+    expect(readFileSync(victim, "utf8")).toBe("dear");
   });
 });
