@@ -7,4 +7,4 @@ export const FAILED = 1;
  */
 export const BAD_INPUT = 2;
 /** 128 + the number of the signal, as shells have it. */
-export const STOPPED = { SIGINT: 130, SIGTERM: 143 } as const;
+export const STOPPED = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 } as const;

@@ -1,7 +1,8 @@
-import { readFileSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import { formatFault, parseJson, type TextFiles } from "../plan/index.ts";
 import { BadInput } from "./badInput.ts";
+import { CEILINGS, type Ceilings } from "./ceilings.ts";
+import { readTextFile } from "./readTextFile.ts";
 
 /** A file named on the command line: its text as it stands, what it says, and the files it may name in turn. */
 export interface InputFile {
@@ -12,18 +13,18 @@ export interface InputFile {
   files: TextFiles;
 }
 
-/** Reads a JSON file; `BadInput` when it is not there or is no JSON. */
-export function readInputFile(path: string): InputFile {
-  const text = readTextFile(path);
+/** Reads a JSON file; `BadInput` when it is not there, too large, or no JSON. */
+export function readInputFile(path: string, { megabytes }: Pick<Ceilings, "megabytes"> = CEILINGS): InputFile {
+  const text = textOf(path, megabytes);
   const { value, fault } = parseJson(text);
   if (fault !== null) throw new BadInput([`${path}: ${formatFault(fault)}`]);
   const folder = dirname(path);
-  return { path, text, json: value, files: { readText: (name) => readFileSync(resolve(folder, name), "utf8") } };
+  return { path, text, json: value, files: { readText: (name) => readTextFile(resolve(folder, name), megabytes) } };
 }
 
-function readTextFile(path: string): string {
+function textOf(path: string, megabytes: number): string {
   try {
-    return readFileSync(path, "utf8");
+    return readTextFile(path, megabytes);
   } catch (error) {
     throw new BadInput([`${path}: ${reasonOf(error)}`]);
   }
@@ -31,11 +32,10 @@ function readTextFile(path: string): string {
 
 const REASONS: Record<string, string> = {
   ENOENT: "there is no such file; check the name and the folder you are in.",
-  EISDIR: "this is a folder; name a plan or study file in it.",
   EACCES: "you may not read this file.",
 };
 
 function reasonOf(error: unknown): string {
   const { code, message } = error as NodeJS.ErrnoException;
-  return REASONS[code ?? ""] ?? message;
+  return REASONS[code ?? ""] ?? `${message}.`;
 }

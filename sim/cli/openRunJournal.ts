@@ -11,11 +11,22 @@ export async function openRunJournal(
   study: Study,
   { traces, verify = false, resume = false, overwrite = false }: StudyCommandOptions & { traces: TraceKind },
 ): Promise<OpenJournal> {
-  const { JournalProblem, openJournal } = await import("../run/journal/index.ts");
+  const { openJournal } = await import("../run/journal/index.ts");
   const { makerMark } = await import("../run/wire/index.ts");
+  const maker = makerMark(programVersion());
+  return unlessInTheWay(() => openJournal(folder, daySource(study, traces, verify), { maker, resume, overwrite }));
+}
+
+/** Locks a folder that is written in one go; gives what ends that. `BadInput` when another run has it. */
+export async function lockFolder(folder: string): Promise<() => void> {
+  const { lockRunFolder } = await import("../run/journal/index.ts");
+  return unlessInTheWay(() => lockRunFolder(folder));
+}
+
+async function unlessInTheWay<Result>(open: () => Result): Promise<Result> {
+  const { JournalProblem } = await import("../run/journal/index.ts");
   try {
-    const maker = makerMark(programVersion());
-    return openJournal(folder, daySource(study, traces, verify), { maker, resume, overwrite });
+    return open();
   } catch (error) {
     throw error instanceof JournalProblem ? new BadInput([error.message]) : error;
   }

@@ -1,4 +1,5 @@
 import { Argument, Command } from "commander";
+import { ceilingOption } from "./ceilings.ts";
 import { MOST_TRACED } from "./mostTraced.ts";
 import {
   concurrencyOption,
@@ -30,6 +31,7 @@ Exit codes:
   2    bad input (arguments, plan, study or folder): every fault is listed, nothing is written
   130  stopped with Ctrl-C: the days done are kept beside the run's folder, and --resume goes on with them
   143  stopped with SIGTERM, likewise
+  129  stopped because the terminal was closed, likewise
 
 NO_COLOR=1 switches colours off; GAMBREL_DEBUG=1 shows where in the program a failure arose.`;
 
@@ -57,6 +59,7 @@ function addCheck(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .description("read plans and studies and list everything that is wrong with them; simulates nothing")
     .argument("<file...>", "plan or study files (told apart by what they hold)")
     .addOption(jsonOption("print what was found as JSON on standard output"))
+    .addOption(ceilingOption())
     .action(async (files, options) => {
       const { checkCommand } = await import("./commands/check.ts");
       checkCommand(await terminal(), files, options);
@@ -75,6 +78,7 @@ function addDay(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .option("--out <folder>", "write report, charts and tables to this folder (default: nothing is written)")
     .addOption(overwriteOption())
     .addOption(jsonOption("print the results as JSON on standard output"))
+    .addOption(ceilingOption())
     .action(async (plan, options) => {
       const { dayCommand } = await import("./commands/day.ts");
       await dayCommand(await terminal(), plan, options);
@@ -96,6 +100,7 @@ function addStudy(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .addOption(threadsOption())
     .addOption(queueOption().conflicts("threads"))
     .addOption(jsonOption("print the results as JSON on standard output; a folder is then written only with --out"))
+    .addOption(ceilingOption())
     .action(async (study, options) => {
       const { studyCommand } = await import("./commands/study.ts");
       await studyCommand(await terminal(), study, options);
@@ -109,6 +114,7 @@ function addWorker(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .addOption(queueOption().makeOptionMandatory())
     .addOption(concurrencyOption())
     .addOption(lostAfterOption())
+    .addOption(ceilingOption())
     .action(async (options) => {
       const { workerCommand } = await import("./commands/worker.ts");
       await workerCommand(await terminal(), options);

@@ -1,4 +1,5 @@
 import { shownAddress } from "../run/index.ts";
+import { ceilingWords } from "./ceilings.ts";
 import { commandLine } from "./commandLine.ts";
 import type { StudyCommandOptions } from "./commands/study.ts";
 
@@ -14,6 +15,7 @@ export function resumeLine(path: string, options: StudyCommandOptions): string {
     ...given("--out", out),
     ...given("--threads", threads),
     ...given("--queue", queue === undefined ? undefined : shownAddress(queue)),
+    ...ceilingWords(options),
     ...(overwrite ? ["--overwrite"] : []),
     ...(json ? ["--json"] : []),
     "--resume",

@@ -4,7 +4,8 @@ export type Style = "plain" | "bold" | "dim" | "red" | "yellow" | "green";
 
 /** Where the program speaks: words for people to standard error, data to standard output. */
 export interface Terminal {
-  /** One line for people. Control characters in it (a plan's names may hold any) are shown as "?". */
+  /** One line for people. What would act on the terminal or turn the line
+   * round (control characters, direction marks, halves of characters) is shown as "?": words may quote a file. */
   say(line?: string, style?: Style): void;
   /** Replaces the line said last by `rewrite`; "" takes it away. Only where `live`. */
   rewrite(line: string): void;
@@ -40,5 +41,5 @@ export function processTerminal({ stdout, stderr, env }: ProcessStreams): Termin
 }
 
 function printable(text: string): string {
-  return text.replace(/\p{Cc}/gu, "?");
+  return text.replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u061c\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]/gu, "?");
 }

@@ -1,9 +1,9 @@
 import type { EventEmitter } from "node:events";
 
-const SIGNALS = ["SIGINT", "SIGTERM"] as const;
+const SIGNALS = ["SIGHUP", "SIGINT", "SIGTERM"] as const;
 export type StopSignal = (typeof SIGNALS)[number];
 
-/** Thrown between two days after Ctrl-C or a polite kill. */
+/** Thrown between two days after Ctrl-C, a polite kill, or when the terminal was closed. */
 export class Stopped extends Error {
   readonly signal: StopSignal;
 
@@ -15,7 +15,7 @@ export class Stopped extends Error {
 }
 
 /**
- * Runs work that Ctrl-C (or SIGTERM) stops at the next opportunity, so that it can leave the disk in order. A second
+ * Runs work that Ctrl-C (or SIGTERM, or SIGHUP when the terminal is closed) stops at the next opportunity, so that it can leave the disk in order. A second
  * Ctrl-C ends the program at once.
  */
 export async function untilInterrupted<Result>(

@@ -1,12 +1,17 @@
-import { pid } from "node:process";
 import { chartFiles, renderReport } from "../../viz/index.ts";
-import { type RunParts, runFiles, runFolderProblem, writeRunFolder } from "../results/index.ts";
+import { mendRunFolder, type RunParts, runFiles, runFolderProblem, writeRunFolder } from "../results/index.ts";
 import { BadInput } from "./badInput.ts";
 
 /** Refuses a folder that cannot take a run before time is spent on the run. */
 export function checkRunFolder(folder: string, overwrite: boolean): void {
   const problem = runFolderProblem(folder, overwrite);
   if (problem !== null) throw new BadInput([problem]);
+}
+
+/** The same once nobody else can use the folder: what a kill left of it is put right first. */
+export function takeRunFolder(folder: string, overwrite: boolean): void {
+  mendRunFolder(folder);
+  checkRunFolder(folder, overwrite);
 }
 
 /** Draws the report and the charts and writes the run folder, whole or not at all. */
@@ -17,5 +22,5 @@ export function writeRun(
 ): void {
   const { results } = parts;
   const files = runFiles({ ...parts, reportHtml: renderReport(results), charts: chartFiles(results) });
-  writeRunFolder(folder, files, overwrite, String(pid));
+  writeRunFolder(folder, files, overwrite);
 }

@@ -6,11 +6,15 @@ export interface JsonFlaw {
   remedy: string;
 }
 
+/** Nothing sound nests deeper than a dozen levels; without a bound a hostile file could exhaust the call stack. */
 const DEEPEST = 100;
+/** The longest list a plan or study may hold. Every entry can have faults of its own, and all of them are told. */
+const MOST_ENTRIES = 10_000;
 const SPACE = /[ \t\n\r]*/y;
 const NUMBER = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?(?![\w.])/y;
 // biome-ignore lint/suspicious/noControlCharactersInRegex: JSON text may not hold them bare, so they are left out here
-const TEXT = /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
+const PLAIN = /[^"\\\u0000-\u001f]+/y;
+const ESCAPE = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y;
 const WORD = /(?:true|false|null)(?!\w)/y;
 
 /** Text and the place reached in it; the first flaw is thrown to the top, where it becomes plain data. */
@@ -29,7 +33,8 @@ class Flaw extends Error {
 
 /**
  * The first place where a text stops being JSON (RFC 8259), or where an object names a key twice; null when it is sound.
- * Needed beside `JSON.parse`, whose messages differ between engines and often name no place. At most 100 levels deep.
+ * Needed beside `JSON.parse`, whose messages differ between engines and often name no place. At most 100 levels deep, and 10,000
+ * entries in one list or object.
  */
 export function findJsonFault(text: string): JsonFlaw | null {
   const cursor = { text, at: 0 };
@@ -51,7 +56,7 @@ function takeValue(cursor: Cursor, depth: number): void {
   const next = cursor.text[cursor.at];
   if (next === "{") takeList(cursor, "}", memberTaker(depth));
   else if (next === "[") takeList(cursor, "]", () => takeValue(cursor, depth + 1));
-  else if (!skip(cursor, TEXT) && !skip(cursor, NUMBER) && !skip(cursor, WORD))
+  else if (!takeText(cursor) && !skip(cursor, NUMBER) && !skip(cursor, WORD))
     fail(cursor, "a value", valueRemedy(cursor));
 }
 
@@ -60,7 +65,7 @@ function memberTaker(depth: number): (cursor: Cursor) => void {
   const keys = new Set<string>();
   return (cursor) => {
     const start = cursor.at;
-    if (!skip(cursor, TEXT)) fail(cursor, "a key in double quotes", keyRemedy(cursor));
+    if (!takeText(cursor)) fail(cursor, "a key in double quotes", keyRemedy(cursor));
     const key = JSON.parse(cursor.text.slice(start, cursor.at)) as string;
     if (keys.has(key)) {
       const found = `the key '${key}' stands twice in one object`;
@@ -77,7 +82,8 @@ function takeList(cursor: Cursor, close: "}" | "]", takeItem: (cursor: Cursor) =
   cursor.at += 1;
   skip(cursor, SPACE);
   if (takeCharacter(cursor, close)) return;
-  for (;;) {
+  for (let count = 1; ; count++) {
+    if (count > MOST_ENTRIES) fail(cursor, `at most ${MOST_ENTRIES} entries in one list or object`, "take entries out");
     takeItem(cursor);
     skip(cursor, SPACE);
     if (takeCharacter(cursor, close)) return;
@@ -89,6 +95,16 @@ function takeList(cursor: Cursor, close: "}" | "]", takeItem: (cursor: Cursor) =
       throw new Flaw({ offset: comma, found, allowed: "commas between items only", remedy: "delete this comma" });
     }
   }
+}
+
+/** A text with its quotes; piece by piece, since one pattern for the whole would exhaust the stack on a long one. */
+function takeText(cursor: Cursor): boolean {
+  const start = cursor.at;
+  if (!takeCharacter(cursor, '"')) return false;
+  while (skip(cursor, PLAIN) || skip(cursor, ESCAPE));
+  if (takeCharacter(cursor, '"')) return true;
+  cursor.at = start;
+  return false;
 }
 
 function takeCharacter(cursor: Cursor, character: string): boolean {
@@ -110,7 +126,10 @@ function fail(cursor: Cursor, allowed: string, remedy: string): never {
 
 function foundAt({ text, at }: Cursor): string {
   const character = text.codePointAt(at);
-  return character === undefined ? "the text ends here" : `found '${String.fromCodePoint(character)}'`;
+  if (character === undefined) return "the text ends here";
+  const shown = String.fromCodePoint(character);
+  const code = character.toString(16).toUpperCase().padStart(4, "0");
+  return /[\p{C}\p{Z}]/u.test(shown) ? `found the character U+${code}, which cannot be seen` : `found '${shown}'`;
 }
 
 function valueRemedy({ text, at }: Cursor): string {

@@ -2,10 +2,12 @@ import { closest, distance } from "fastest-levenshtein";
 
 /** Closer than this share of the longer word counts as a slip of the keyboard. */
 const ALIKE = 0.5;
+/** No name is longer than 60 characters, and the work grows with the square of the length. */
+const LONGEST = 120;
 
 /** The name that was probably meant, or null when none is near (edit distance, Levenshtein 1966; case ignored). */
 export function nearestName(written: string, names: readonly string[]): string | null {
-  if (names.length === 0) return null;
+  if (names.length === 0 || written.length > LONGEST) return null;
   const lower = names.map((name) => name.toLowerCase());
   const match = closest(written.toLowerCase(), lower);
   const longest = Math.max(written.length, match.length);

@@ -1,9 +1,15 @@
 import { inputKind, type Study } from "../../study/index.ts";
 import { BadInput } from "../badInput.ts";
+import { type Ceilings, ceilingsOf } from "../ceilings.ts";
 import { type InputFile, readInputFile } from "../inputFile.ts";
 import { loadPlanWithWarnings } from "../loadPlan.ts";
 import { loadStudy } from "../loadStudy.ts";
 import type { Terminal } from "../terminal.ts";
+
+export interface CheckCommandOptions {
+  json?: boolean;
+  ceiling?: Partial<Ceilings>;
+}
 
 interface Checked {
   file: string;
@@ -15,17 +21,17 @@ interface Checked {
 }
 
 /** Reads each file and says everything that is wrong with it; nothing is simulated. */
-export function checkCommand(terminal: Terminal, paths: readonly string[], options: { json?: boolean }): void {
-  const all = paths.map((path) => checkFile(terminal, path));
+export function checkCommand(terminal: Terminal, paths: readonly string[], options: CheckCommandOptions): void {
+  const all = paths.map((path) => checkFile(terminal, path, ceilingsOf(options)));
   if (options.json) terminal.data(`${JSON.stringify(all, null, 2)}\n`);
   const faults = all.flatMap((checked) => checked.faults);
   if (faults.length > 0) throw new BadInput(faults);
 }
 
-function checkFile(terminal: Terminal, path: string): Checked {
+function checkFile(terminal: Terminal, path: string, ceilings: Ceilings): Checked {
   let kind: Checked["kind"] = null;
   try {
-    const file = readInputFile(path);
+    const file = readInputFile(path, ceilings);
     kind = inputKind(file.json);
     if (kind === null)
       throw new BadInput([

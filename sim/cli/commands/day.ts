@@ -2,10 +2,12 @@ import type { StudyResults } from "../../results/index.ts";
 import { stableJson } from "../../results/index.ts";
 import { runSingleDay, type TraceKind } from "../../run/index.ts";
 import { CAUTION } from "../caution.ts";
+import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { commandLine } from "../commandLine.ts";
 import { daySummary } from "../daySummary.ts";
 import { readInputFile } from "../inputFile.ts";
 import { loadPlan } from "../loadPlan.ts";
+import { lockFolder } from "../openRunJournal.ts";
 import { programVersion } from "../programVersion.ts";
 import type { Terminal } from "../terminal.ts";
 
@@ -17,21 +19,52 @@ export interface DayCommandOptions {
   out?: string;
   overwrite?: boolean;
   json?: boolean;
+  ceiling?: Partial<Ceilings>;
 }
 
 /** Simulates one day of a plan; writes a run folder only when one is named. */
 export async function dayCommand(terminal: Terminal, path: string, options: DayCommandOptions): Promise<void> {
-  const file = readInputFile(path);
+  const ceilings = ceilingsOf(options);
+  const file = readInputFile(path, ceilings);
   const plan = loadPlan(file);
   const { seed, replication, traces, verify = false, out, overwrite = false } = options;
-  // The report is a heavy thing to load: only when it is asked for, and before the run, so that a bad folder costs no
-  // time.
-  const writer = out === undefined ? null : await import("../writeRun.ts");
-  if (out !== undefined) writer?.checkRunFolder(out, overwrite);
-  const command = commandLine(["gambrel", "day", path, "--seed", seed, "--replication", String(replication)]);
-  const results = runSingleDay(plan, seed, traces, { gambrel: programVersion(), command, replication, check: verify });
-  if (out !== undefined) writer?.writeRun(out, { results, plan: file.json, studyText: null }, overwrite);
+  const command = commandLine([
+    "gambrel",
+    "day",
+    path,
+    "--seed",
+    seed,
+    "--replication",
+    String(replication),
+    ...ceilingWords(options),
+  ]);
+  const simulate = (): StudyResults =>
+    runSingleDay(plan, seed, traces, {
+      ...{ gambrel: programVersion(), command, replication, check: verify, mostEvents: ceilings.events },
+    });
+  const results = out === undefined ? simulate() : await simulateInto(out, overwrite, file.json, simulate);
   tell(terminal, results, options);
+}
+
+/** Nobody else may write to the folder meanwhile, and one that cannot be written costs no time. */
+async function simulateInto(
+  folder: string,
+  overwrite: boolean,
+  plan: unknown,
+  simulate: () => StudyResults,
+): Promise<StudyResults> {
+  // The report is a heavy thing to load: only when it is asked for.
+  const writer = await import("../writeRun.ts");
+  writer.checkRunFolder(folder, overwrite);
+  const unlock = await lockFolder(folder);
+  try {
+    writer.takeRunFolder(folder, overwrite);
+    const results = simulate();
+    writer.writeRun(folder, { results, plan, studyText: null }, overwrite);
+    return results;
+  } finally {
+    unlock();
+  }
 }
 
 function tell(terminal: Terminal, results: StudyResults, { seed, replication, out, json }: DayCommandOptions): void {

@@ -4,6 +4,7 @@ import type { DayJournal, TraceKind } from "../../run/index.ts";
 import type { Study } from "../../study/index.ts";
 import { BadInput } from "../badInput.ts";
 import { CAUTION } from "../caution.ts";
+import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
 import { readInputFile } from "../inputFile.ts";
@@ -29,6 +30,7 @@ export interface StudyCommandOptions {
   threads?: number;
   queue?: string;
   json?: boolean;
+  ceiling?: Partial<Ceilings>;
 }
 
 /** Runs a study; writes its folder unless only data on standard output is wanted. */
@@ -43,9 +45,10 @@ export async function runStudyFile(
   path: string,
   options: StudyCommandOptions,
 ): Promise<StudyResults> {
-  const file = readInputFile(path);
+  const file = readInputFile(path, ceilingsOf(options));
   const { study: asRead, basePlan } = loadStudy(file);
   const study = changed(asRead, options);
+  refuseTooManyDays(study, ceilingsOf(options).days);
   const folder = options.out ?? (options.json ? null : join("runs", safeFileName(study.name)));
   if (folder === null && options.resume) {
     throw new BadInput(["--resume: with --json alone no run is kept; add --out and the folder of the run."]);
@@ -62,10 +65,22 @@ export async function runStudyFile(
   return results;
 }
 
+/** Of a study whose rules decide on its days, the first round is known. */
+function refuseTooManyDays({ variants, replications, procedure }: Study, most: number): void {
+  const each = procedure.stopping?.atLeast ?? procedure.selection?.firstStage ?? replications;
+  const asked = variants.length * each;
+  if (asked <= most) return;
+  const words = `${variants.length} variants of ${each} days are ${asked} days; allowed: ${most}`;
+  throw new BadInput([
+    `${words}; ask for fewer replications or variants, or raise the ceiling: --ceiling days=${asked}`,
+  ]);
+}
+
 type Simulate = (journal?: DayJournal) => Promise<StudyResults>;
 
 function simulation(terminal: Terminal, path: string, study: Study, options: StudyCommandOptions): Simulate {
   const gambrel = programVersion();
+  const { events: mostEvents, days: mostDays } = ceilingsOf(options);
   return async (journal) => {
     terminal.say(study.name, "bold");
     terminal.say(study.question);
@@ -73,8 +88,9 @@ function simulation(terminal: Terminal, path: string, study: Study, options: Stu
     return simulateStudy(terminal, study, {
       traces: tracesOf(study, options),
       check: options.verify ?? false,
+      ...{ mostEvents, mostDays },
       gambrel,
-      command: repeatLine(path, study),
+      command: repeatLine(path, study, options),
       runner: await chooseRunner(terminal, days, gambrel, options),
       ...(journal === undefined ? {} : { journal }),
     });
@@ -99,6 +115,7 @@ async function runInto(terminal: Terminal, folder: string, parts: RunParts): Pro
   writer.checkRunFolder(folder, overwrite);
   const journal = await openRunJournal(folder, study, { ...options, traces: tracesOf(study, options) });
   try {
+    writer.takeRunFolder(folder, overwrite);
     const results = await simulate(journal);
     writer.writeRun(folder, { results, plan: basePlan, studyText }, overwrite);
     journal.discard();
@@ -128,8 +145,8 @@ function changed(study: Study, { seed = study.seed, replications }: StudyCommand
   return { ...study, seed, replications, procedure: { ...study.procedure, stopping: null, selection: null } };
 }
 
-function repeatLine(path: string, { seed, replications, procedure }: Study): string {
+function repeatLine(path: string, { seed, replications, procedure }: Study, options: StudyCommandOptions): string {
   const ruled = procedure.stopping !== null || procedure.selection !== null;
   const fixed = ruled ? [] : ["--replications", String(replications)];
-  return commandLine(["gambrel", "study", path, "--seed", seed, ...fixed]);
+  return commandLine(["gambrel", "study", path, "--seed", seed, ...fixed, ...ceilingWords(options)]);
 }

@@ -1,6 +1,7 @@
 import { availableParallelism } from "node:os";
 import process from "node:process";
 import { shownAddress } from "../../run/index.ts";
+import { type Ceilings, ceilingsOf } from "../ceilings.ts";
 import { programVersion } from "../programVersion.ts";
 import { queueAddress } from "../queueAddress.ts";
 import type { Terminal } from "../terminal.ts";
@@ -10,6 +11,7 @@ export interface WorkerCommandOptions {
   queue: string;
   concurrency?: number;
   lostAfter: number;
+  ceiling?: Partial<Ceilings>;
 }
 
 /** Simulates for others until it is stopped; the tasks in hand are finished first. */
@@ -21,6 +23,7 @@ export async function workerCommand(terminal: Terminal, options: WorkerCommandOp
       gambrel: programVersion(),
       concurrency,
       lostAfterSeconds: lostAfter,
+      mostEvents: ceilingsOf(options).events,
       say: (words) => terminal.say(words),
     });
     terminal.say(

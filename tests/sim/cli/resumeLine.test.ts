@@ -11,9 +11,10 @@ it("repeats what was given, and nothing else, with --resume", () => {
     out: "o",
     overwrite: true,
     json: true,
+    ceiling: { events: 5 },
   };
   expect(resumeLine("s.json", { ...all, threads: 2 })).toBe(
-    "gambrel study s.json --seed 'x y' --replications 3 --traces exact --verify --out o --threads 2 --overwrite --json --resume",
+    "gambrel study s.json --seed 'x y' --replications 3 --traces exact --verify --out o --threads 2 --ceiling events=5 --overwrite --json --resume",
   );
 });
 

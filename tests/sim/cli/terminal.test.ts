@@ -44,4 +44,10 @@ describe("processTerminal", () => {
     terminal.say("a\u001b[2Jb\u0007c\nd");
     expect(err).toEqual(["a?[2Jb?c?d\n"]);
   });
+
+  it("shows what would turn a line round or cannot be seen as a question mark", () => {
+    const { terminal, err } = terminalWith(true, {});
+    terminal.say("a\u202eb\u2067c\u200fd\u2028e\ud800f\u200bg\u009b31mh");
+    expect(err).toEqual(["a?b?c?d?e?f?g?31mh\n"]);
+  });
 });

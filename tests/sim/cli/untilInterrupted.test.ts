@@ -2,7 +2,7 @@ import { EventEmitter } from "node:events";
 import { describe, expect, it } from "vitest";
 import { Stopped, untilInterrupted } from "../../../sim/cli/untilInterrupted.ts";
 
-describe.each(["SIGINT", "SIGTERM"] as const)("%s", (name) => {
+describe.each(["SIGHUP", "SIGINT", "SIGTERM"] as const)("%s", (name) => {
   it("is told to the work, as Stopped with its name", async () => {
     const events = new EventEmitter();
     const work = untilInterrupted(events, async (signal) => {

@@ -83,20 +83,19 @@ describe("gambrel study", PATIENCE, () => {
     expect(existsSync(join(folder, "runs"))).toBe(false);
   });
 
-  it("fails with exit code 1, one sentence and no trace of the program when the disk says no", async () => {
+  it("refuses a folder below a file before running", async () => {
     const folder = cliFolder({ blocker: "a file where a folder would have to be" });
-    const { code, out, err } = await runCli(folder, [
-      "study",
-      "study.json",
-      "--replications",
-      "2",
-      "--out",
-      "blocker/a",
-    ]);
+    const { code, err } = await runCli(folder, ["study", "study.json", "--out", "blocker/a"]);
+    expect(code).toBe(2);
+    expect(err).toMatch(/blocker is a file, not a folder; name another folder/);
+  });
+
+  it("fails with exit code 1, one sentence and no trace of the program when the disk says no", async () => {
+    const args = ["day", "plan.json", "--out", "n".repeat(300)];
+    const { code, out, err } = await runCli(cliFolder(), args);
     expect({ code, out }).toEqual({ code: 1, out: "" });
+    expect(err).toMatch(/the name is too long; name another folder, then run it again\.\n$/);
     expect(err).not.toMatch(/^ +at /m);
-    expect((await runCli(folder, ["day", "plan.json", "--out", "blocker/a"], { GAMBREL_DEBUG: "1" })).err).toMatch(
-      /^ +at /m,
-    );
+    expect((await runCli(cliFolder(), args, { GAMBREL_DEBUG: "1" })).err).toMatch(/^ +at /m);
   });
 });

@@ -1,0 +1,15 @@
+import { expect, it } from "vitest";
+import { diskWords } from "../../../sim/cli/diskWords.ts";
+
+it("says what a failure of the disk means and what to do, with the path where there is one", () => {
+  const error = (code: string, path?: string) => Object.assign(new Error("x"), { code, path });
+  expect(diskWords(error("ENOSPC"))).toBe("the disk is full; make room, then run it again.");
+  expect(diskWords(error("EACCES", "a/b"))).toBe(
+    "a/b: you may not write there; name another folder, then run it again.",
+  );
+});
+
+it("says nothing of other failures", () => {
+  expect(diskWords(new Error("x"))).toBeNull();
+  expect(diskWords("x")).toBeNull();
+});

@@ -1,0 +1,31 @@
+import { CommanderError } from "commander";
+import { expect, it } from "vitest";
+import { BadInput } from "../../../sim/cli/badInput.ts";
+import { explain } from "../../../sim/cli/explain.ts";
+import { Stopped } from "../../../sim/cli/untilInterrupted.ts";
+import { fakeTerminal } from "../../support/fakeTerminal.ts";
+
+function explained(error: unknown, debug = false): { code: number; said: string[] } {
+  const { terminal, said } = fakeTerminal(false);
+  return { code: explain(error, terminal, debug), said };
+}
+
+it.each([
+  [new BadInput(["a: b"]), 2, ["a: b", "1 fault found. Nothing was written."]],
+  [new BadInput(["a: b", "c: d"]), 2, ["a: b", "c: d", "2 faults found. Nothing was written."]],
+  [new Error("broken"), 1, ["broken"]],
+  ["broken", 1, ["broken"]],
+  [Object.assign(new Error("x"), { code: "ENOSPC" }), 1, ["the disk is full; make room, then run it again."]],
+  [new Stopped("SIGHUP"), 129, ["Stopped. Nothing was written."]],
+  [new Stopped("SIGINT"), 130, ["Stopped. Nothing was written."]],
+  [new Stopped("SIGTERM"), 143, ["Stopped. Nothing was written."]],
+  [new CommanderError(1, "commander.unknownOption", "said"), 2, []],
+  [new CommanderError(0, "commander.helpDisplayed", "said"), 0, []],
+])("answers %s with exit code %i and words", (error, code, said) => {
+  expect(explained(error)).toEqual({ code, said });
+});
+
+it("shows where in the program a failure arose only when asked to", () => {
+  expect(explained(new Error("broken")).said.join("\n")).not.toMatch(/ at /);
+  expect(explained(new Error("broken"), true).said.join("\n")).toMatch(/ at .*explain\.test\.ts/);
+});
