@@ -1,5 +1,5 @@
+import { safeRoot } from "../numeric/index.ts";
 import { SMALLEST_FOURIER, sumOf, termsAt } from "./excessShare.ts";
-import { safeRoot } from "./safeRoot.ts";
 import { type SeriesTerm, type Shape, seriesTerms } from "./seriesTerms.ts";
 
 /**

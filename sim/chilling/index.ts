@@ -1,4 +1,4 @@
-/** Conduction and convection for one carcass: pure physics, knows no other room. */
+/** Conduction and convection for one carcass: pure physics, knows no other room but that of roots. */
 
 // The air
 export { type AirProperties, airProperties } from "./airProperties.ts";

@@ -1,5 +1,5 @@
+import { safeRoot } from "../numeric/index.ts";
 import { besselJ0J1 } from "./besselJ0J1.ts";
-import { safeRoot } from "./safeRoot.ts";
 
 /** Infinite slab (size: half its thickness), infinite cylinder, sphere (size: radius). */
 export type Shape = "slab" | "cylinder" | "sphere";

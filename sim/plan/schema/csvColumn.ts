@@ -1,4 +1,4 @@
-import { dsvFormat } from "d3-dsv";
+import { readTable } from "../../csv/index.ts";
 import { foundWords, type Reading, readQuantity, type UnitFamily } from "../../units/index.ts";
 import { listWords } from "../listWords.ts";
 import { nearestWords } from "../nearestName.ts";
@@ -22,26 +22,17 @@ interface FilledRow {
 /** Values in SI; a fault names the part of the reference it is about. */
 export type CsvReading = Reading<number[]> & { about: keyof CsvReference };
 
-/**
- * Reads one column of a CSV file: headings in the first row; commas, or semicolons when the headings hold no comma.
- * Empty rows are passed over.
- */
+/** Reads one column of a CSV file as `readTable` splits it. */
 export function csvColumn(reference: CsvReference, family: UnitFamily, files: TextFiles): CsvReading {
   const unit = readQuantity(family, `1 ${reference.unit}`);
   if (unit.fault !== null) return wrongUnit(reference, family);
   const file = readNamedFile(reference.csv, files, "a file, its path given from the folder of the plan");
   if (file.fault !== null) return { ...file, about: "csv" };
-  const rows = dsvFormat(separatorOf(file.value)).parse(file.value);
-  if (!rows.columns.includes(reference.column)) return noSuchColumn(reference.column, rows.columns);
-  const filled = rows
-    .map((row, index) => ({ line: index + 2, cells: Object.values(row), cell: row[reference.column] ?? "" }))
-    .filter(({ cells }) => cells.some((cell) => cell?.trim() !== ""));
+  const { headings, rows } = readTable(file.value);
+  const index = headings.indexOf(reference.column.trim());
+  if (index === -1) return noSuchColumn(reference.column, headings);
+  const filled = rows.map(({ line, cells }) => ({ line, cell: cells[index] ?? "" }));
   return valuesOf(filled, reference, family);
-}
-
-function separatorOf(text: string): "," | ";" {
-  const headings = text.split(/[\r\n]/u, 1)[0] as string;
-  return headings.includes(";") && !headings.includes(",") ? ";" : ",";
 }
 
 function wrongUnit({ unit }: CsvReference, family: UnitFamily): CsvReading {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { safeRoot } from "../../../sim/chilling/safeRoot.ts";
+import { safeRoot } from "../../../sim/numeric/safeRoot.ts";
 
 describe("safeRoot", () => {
   it("finds a root to the last bits, whichever end is negative", () => {
