@@ -14,6 +14,7 @@ export type {
   Tally,
   Traces,
 } from "../sim/engine/index.ts";
+export type { ColumnFit, FamilyFit, FitPicture } from "../sim/fit/index.ts";
 export type {
   Difference,
   ElementaryEffects,

@@ -15,14 +15,15 @@ export interface InputFile {
 
 /** Reads a JSON file; `BadInput` when it is not there, too large, or no JSON. */
 export function readInputFile(path: string, { megabytes }: Pick<Ceilings, "megabytes"> = CEILINGS): InputFile {
-  const text = textOf(path, megabytes);
+  const text = readNamedText(path, megabytes);
   const { value, fault } = parseJson(text);
   if (fault !== null) throw new BadInput([`${path}: ${formatFault(fault)}`]);
   const folder = dirname(path);
   return { path, text, json: value, files: { readText: (name) => readTextFile(resolve(folder, name), megabytes) } };
 }
 
-function textOf(path: string, megabytes: number): string {
+/** The text of a file named on the command line; `BadInput` when it is not there or too large. */
+export function readNamedText(path: string, megabytes: number = CEILINGS.megabytes): string {
   try {
     return readTextFile(path, megabytes);
   } catch (error) {

@@ -2,6 +2,9 @@ import { InvalidArgumentError, Option } from "commander";
 
 /** Greatest count an option takes: far beyond use, far within exact arithmetic. */
 const MOST = 1_000_000;
+/** Those of sim/units, named again here so that --help need not load them; a test compares the two. */
+export const UNITS_OF_TIME = ["ms", "s", "min", "h", "d"];
+const MOST_SAMPLES = 9999;
 /** More than any machine has use for; each takes some tens of megabytes. */
 const MOST_THREADS = 512;
 
@@ -91,6 +94,20 @@ export function portOption(): Option {
   return new Option("--port <number>", "port to serve the page on ")
     .default(0, "a free one")
     .argParser((text: string) => wholeNumber(text, 1, 65_535));
+}
+
+export function unitOption(): Option {
+  return new Option("--unit <unit>", "unit of times whose heading names none").choices(UNITS_OF_TIME);
+}
+
+export function byOption(): Option {
+  return new Option("--by <heading>", "column that says what each row's time is of (default: one column for each)");
+}
+
+export function samplesOption(): Option {
+  return new Option("--samples <count>", "simulated samples behind each p-value, at most")
+    .default(499)
+    .argParser((text: string) => wholeNumber(text, 99, MOST_SAMPLES));
 }
 
 function wholeNumber(text: string, least: number, most = MOST): number {

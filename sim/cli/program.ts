@@ -2,6 +2,7 @@ import { Argument, Command } from "commander";
 import { ceilingOption } from "./ceilings.ts";
 import { MOST_TRACED } from "./mostTraced.ts";
 import {
+  byOption,
   concurrencyOption,
   jsonOption,
   lostAfterOption,
@@ -11,9 +12,11 @@ import {
   replicationOption,
   replicationsOption,
   resumeOption,
+  samplesOption,
   seedOption,
   threadsOption,
   tracesOption,
+  unitOption,
   verifyOption,
 } from "./options.ts";
 import { programVersion } from "./programVersion.ts";
@@ -23,12 +26,12 @@ const ABOUT =
   "Simulates rabbit (small-animal) slaughter and processing lines: one day, or a study that compares variants.";
 
 const AFTER = `
-Words for people go to standard error, data (--json, schema) to standard output.
+Words for people go to standard error, data (--json, schema, fit) to standard output.
 
 Exit codes:
   0    done
   1    failed
-  2    bad input (arguments, plan, study or folder): every fault is listed, nothing is written
+  2    bad input (arguments, plan, study, table or folder): every fault is listed, nothing is written
   130  stopped with Ctrl-C: the days done are kept beside the run's folder, and --resume goes on with them
   143  stopped with SIGTERM, likewise
   129  stopped because the terminal was closed, likewise
@@ -47,6 +50,7 @@ export function program(terminal: () => Promise<Terminal>): Command {
   addDay(gambrel, terminal);
   addStudy(gambrel, terminal);
   addWorker(gambrel, terminal);
+  addFit(gambrel, terminal);
   addSchema(gambrel, terminal);
   addPage(gambrel, terminal);
   addDemo(gambrel, terminal);
@@ -118,6 +122,24 @@ function addWorker(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .action(async (options) => {
       const { workerCommand } = await import("./commands/worker.ts");
       await workerCommand(await terminal(), options);
+    });
+}
+
+function addFit(gambrel: Command, terminal: () => Promise<Terminal>): void {
+  gambrel
+    .command("fit")
+    .description("turn stopwatch times into distributions: check, fit, test, and print what to put into the plan")
+    .argument("<times>", 'CSV file: a column for each station, headed "STATION (UNIT)", a time in each cell')
+    .addOption(unitOption())
+    .addOption(byOption())
+    .addOption(samplesOption())
+    .addOption(seedOption().default("1"))
+    .option("--out <folder>", "write pictures, results and the part of the plan to this folder (default: nothing)")
+    .addOption(overwriteOption())
+    .addOption(jsonOption("print all results as JSON on standard output, in place of the part of the plan"))
+    .action(async (times, options) => {
+      const { fitCommand } = await import("./commands/fit.ts");
+      await fitCommand(await terminal(), times, options);
     });
 }
 

@@ -5,7 +5,7 @@ import { cwd } from "node:process";
 /** What a run folder holds; with anything else in it, a folder is not ours to replace. */
 const OURS = new Set([
   ...["plan.json", "study.json", "results.json", "summary.csv", "values.csv", "values.parquet", "traces.csv"],
-  ...["data-dictionary.json", "data-dictionary.csv", "report.html", "charts"],
+  ...["data-dictionary.json", "data-dictionary.csv", "report.html", "charts", "fragment.json"],
 ]);
 
 /**

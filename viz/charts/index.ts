@@ -11,9 +11,12 @@ export { type CurveColumns, type CurvePoint, curveChart } from "./curveChart.ts"
 export { type DifferenceColumns, type DifferenceRow, differenceChart } from "./differenceChart.ts";
 export { type HeadsLine, type HeadsOutColumns, headsOutChart } from "./headsOutChart.ts";
 export { type HeatMapCell, type HeatMapColumns, heatMapChart } from "./heatMapChart.ts";
+// Pictures of measured times
+export { type HistogramColumns, histogramChart } from "./histogramChart.ts";
 export { type LimitColumns, limitChart } from "./limitChart.ts";
 export { type LoadColumns, type LoadRow, loadChart } from "./loadChart.ts";
 export { type MassColumns, type MassFlow, massChart } from "./massChart.ts";
+export { type ProbabilityColumns, probabilityChart } from "./probabilityChart.ts";
 export { type QueueColumns, type QueuePanel, queueChart } from "./queueChart.ts";
 export { type ResponseColumns, type ResponseRow, responseChart } from "./responseChart.ts";
 export { type ScreeningColumns, type ScreeningPoint, screeningChart } from "./screeningChart.ts";

@@ -126,7 +126,7 @@ export function limitCharts(results: StudyResults, variant: VariantResults, pref
 }
 
 /** A text as part of a file name: at most 40 of a-z, 0-9 and hyphen. */
-function slug(text: string): string {
+export function slug(text: string): string {
   const plain = text
     .normalize("NFKD")
     .replace(/([a-z])([A-Z])/g, "$1-$2")

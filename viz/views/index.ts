@@ -9,9 +9,12 @@ export { crewView } from "./crewView.ts";
 export { curveView } from "./curveView.ts";
 export { headsOutView } from "./headsOutView.ts";
 export { heatMapView } from "./heatMapView.ts";
+// Measured times: fit -> columns
+export { histogramView } from "./histogramView.ts";
 export { limitView } from "./limitView.ts";
 export { loadView } from "./loadView.ts";
 export { massView } from "./massView.ts";
+export { probabilityView } from "./probabilityView.ts";
 export { queueView } from "./queueView.ts";
 export { differenceView, responseView } from "./responseView.ts";
 export { screeningView } from "./screeningView.ts";

@@ -3,6 +3,7 @@ export { confidenceWords } from "./confidenceWords.ts";
 export { differenceEnds } from "./differenceEnds.ts";
 export { type DifferenceWords, differenceWords } from "./differenceWords.ts";
 export { type EstimateWords, estimateWords } from "./estimateWords.ts";
+export { fitTestWords } from "./fitTestWords.ts";
 export { differenceIn, furthestVariant, headline, isSingleDay } from "./headline.ts";
 export { observationNoun, observationsOf, observationsWords } from "./observations.ts";
 export { type ResponseFormat, responseFormat } from "./responseFormat.ts";

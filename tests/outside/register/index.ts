@@ -7,6 +7,7 @@ import { CHILLING } from "./chilling.ts";
 import { CREWS } from "./crews.ts";
 import { DISTRIBUTIONS } from "./distributions.ts";
 import { ESTIMATES } from "./estimates.ts";
+import { FITTING } from "./fitting.ts";
 import { GATES } from "./gates.ts";
 import { LITTLES_LAW } from "./littlesLaw.ts";
 import { NON_EXPONENTIAL_LINES } from "./nonExponentialLines.ts";
@@ -39,6 +40,7 @@ export const REGISTER: { file: string; about: string; rows: OutsideRow[] }[] = [
   { file: "recursion.test.ts", about: "The same draws through a recursion", rows: RECURSION },
   { file: "distributions.test.ts", about: "Draws and streams", rows: DISTRIBUTIONS },
   { file: "statistics.test.ts", about: "Statistics", rows: STATISTICS },
+  { file: "fitting.test.ts", about: "Fitting time studies", rows: FITTING },
   { file: "gates.test.ts", about: "Gates as closed networks", rows: GATES },
   { file: "chainWindows.test.ts", about: "Chains and windows", rows: CHAIN_WINDOWS },
   { file: "chilling.test.ts", about: "Chilling", rows: CHILLING },

@@ -1,0 +1,81 @@
+import { writeFileSync } from "node:fs";
+import { Sampler, uniformStream, type Varying } from "../../sim/random/index.ts";
+
+/*
+ * Makes the tables of this folder out of random numbers: npx tsx experiments/timestudies/invent.ts
+ * Nobody was ever timed. Most columns are drawn from the figures of the invented plant Ferncote, so that what comes out
+ * of "gambrel fit" can be held against what went in.
+ */
+
+const SEED = "stopwatch";
+
+function drawn(name: string, law: Varying, count: number, decimals: number): number[] {
+  const sampler = new Sampler(law, uniformStream(SEED, 0, name, "time study"));
+  return Array.from({ length: count }, () => Number(sampler.draw().toFixed(decimals)));
+}
+
+const lognormal = (mean: number, cv: number): Varying => ({ family: "lognormal", mean, cv });
+
+/** Cycle times in seconds, as many as a morning gives. */
+export function cycles(): string {
+  const laws: Record<string, Varying> = {
+    hanging: lognormal(14.5, 0.3),
+    stunning: lognormal(4.6, 0.12),
+    sticking: lognormal(4.2, 0.15),
+    "hind-leg cutting": lognormal(4.8, 0.2),
+    "pre-loosening": lognormal(10.2, 0.25),
+    skinning: { family: "triangular", min: 4.2, mode: 4.6, max: 5.4 },
+    "abdomen opening": lognormal(4.7, 0.2),
+    evisceration: lognormal(16.8, 0.28),
+    inspection: lognormal(4.6, 0.3),
+    "final trim": lognormal(9.5, 0.35),
+    "chiller loading": lognormal(4.4, 0.2),
+  };
+  const columns = Object.entries(laws).map(([name, law]) => ({
+    heading: `${name} (s)`,
+    cells: drawn(name, law, 60, name === "skinning" ? 2 : 1).map(String),
+  }));
+  return table(columns);
+}
+
+/** Jams of the skinning machine over some days: minutes of running up to each, seconds to clear it. */
+export function stops(): string {
+  const uptimes = drawn("jam uptime", { family: "exponential", mean: 16 }, 48, 1).map(String);
+  // Each day's watching ends while the machine runs.
+  for (const evening of [11, 23, 35, 47]) uptimes[evening] += "+";
+  return table([
+    { heading: "skinning: jam uptime (min)", cells: uptimes },
+    { heading: "skinning: jam repair (s)", cells: drawn("jam repair", lognormal(65, 0.6), 44, 0).map(String) },
+  ]);
+}
+
+/** What a careless study looks like; one fault in each column. */
+export function careless(): string {
+  const steady = drawn("steady", lognormal(9.5, 0.2), 60, 1);
+  const quick = drawn("quick", lognormal(5.2, 0.12), 60, 1);
+  const slow = drawn("slow", lognormal(9.4, 0.12), 60, 1);
+  const seconds = drawn("rounded", lognormal(4.6, 0.12), 60, 0);
+  return table([
+    { heading: "final trim (s)", cells: steady.map((value, i) => (value * (1 + 0.008 * i)).toFixed(1)) },
+    { heading: "hand skinning (s)", cells: quick.map((value, i) => String(i % 5 < 2 ? slow[i] : value)) },
+    { heading: "stunning (s)", cells: seconds.map(String) },
+    { heading: "inspection (s)", cells: steady.map((value, i) => String(i === 20 ? 0 : i === 41 ? 95 : value)) },
+    { heading: "sticking (s)", cells: quick.slice(0, 6).map(String) },
+  ]);
+}
+
+function table(columns: { heading: string; cells: string[] }[]): string {
+  const rows = Math.max(...columns.map(({ cells }) => cells.length));
+  const lines = Array.from({ length: rows }, (_, row) => columns.map(({ cells }) => cells[row] ?? "").join(","));
+  return `${[columns.map(({ heading }) => heading).join(","), ...lines].join("\n")}\n`;
+}
+
+export const TABLES: Record<string, () => string> = {
+  "ferncote-cycles.csv": cycles,
+  "ferncote-stops.csv": stops,
+  "careless.csv": careless,
+};
+
+if (import.meta.filename === process.argv[1]) {
+  for (const [name, make] of Object.entries(TABLES)) writeFileSync(new URL(name, import.meta.url), make());
+}

@@ -1,0 +1,63 @@
+import { basename } from "node:path";
+import { type ColumnFit, fitColumn, type PlanFragment, planFragment, readTimes } from "../../fit/index.ts";
+import { formatFault } from "../../plan/index.ts";
+import { stableJson } from "../../results/index.ts";
+import { BadInput } from "../badInput.ts";
+import { fitSummary } from "../fitSummary.ts";
+import { readNamedText } from "../inputFile.ts";
+import type { Terminal } from "../terminal.ts";
+
+export interface FitCommandOptions {
+  unit?: string;
+  by?: string;
+  samples: number;
+  seed: string;
+  out?: string;
+  overwrite?: boolean;
+  json?: boolean;
+}
+
+/** What `--json` prints and results.json holds. */
+export interface FitResults {
+  file: string;
+  seed: string;
+  samples: number;
+  columns: ColumnFit[];
+  passedOver: string[];
+  fragment: PlanFragment;
+}
+
+/** Fits every column of a table of times; writes a folder only when one is named. */
+export async function fitCommand(terminal: Terminal, path: string, options: FitCommandOptions): Promise<void> {
+  const { seed, samples, out, overwrite = false, json } = options;
+  const { columns, passedOver, faults } = readTimes(readNamedText(path), {
+    unit: options.unit ?? null,
+    by: options.by ?? null,
+  });
+  if (columns === null) throw new BadInput(faults.map((fault) => `${path}: ${formatFault(fault)}`));
+  // Pictures are a heavy thing to load: only when asked for, and before the fits, so that a bad folder costs no time.
+  const writer = out === undefined ? null : await import("../writeFits.ts");
+  if (out !== undefined) (await import("../writeRun.ts")).checkRunFolder(out, overwrite);
+  const fits = columns.map((column) => {
+    const fit = fitColumn(column, { seed, samples, progress: (words) => terminal.live && terminal.rewrite(words) });
+    if (terminal.live) terminal.rewrite("");
+    for (const { line, style } of fitSummary(fit)) terminal.say(line, style);
+    terminal.say();
+    return fit;
+  });
+  const results = { file: basename(path), seed, samples, columns: fits, passedOver };
+  const whole: FitResults = { ...results, fragment: planFragment(fits, results.file) };
+  if (passedOver.length > 0) terminal.say(`Passed over, as they hold no times: ${passedOver.join(", ")}.`);
+  if (out !== undefined) writer?.writeFits(out, whole, overwrite);
+  terminal.say(ending(out), "dim");
+  terminal.data(json ? stableJson(whole) : `${JSON.stringify(whole.fragment, null, 2)}\n`);
+}
+
+function ending(out: string | undefined): string {
+  const words = "A fit is no better than the times: who was timed, when and at what is for you to judge.";
+  const written =
+    out === undefined
+      ? "--out FOLDER writes pictures and results."
+      : `Written: ${out}/charts, results.json, fragment.json.`;
+  return `${words} ${written}`;
+}

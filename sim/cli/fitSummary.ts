@@ -1,0 +1,70 @@
+import type { ColumnFit, FamilyFit, Summary } from "../fit/index.ts";
+import { formatNumber } from "../units/index.ts";
+import type { Style } from "./terminal.ts";
+import { textTable } from "./textTable.ts";
+
+interface Line {
+  line: string;
+  style: Style;
+}
+
+/** One column as lines of text: what was timed, what looks wrong, the fits by AIC, the advice. */
+export function fitSummary(fit: ColumnFit): Line[] {
+  const findings = fit.checks.filter(({ verdict }) => verdict === "look");
+  const fine = fit.checks.filter(({ verdict }) => verdict === "fine").map(({ name }) => name);
+  const lines: Line[] = [{ line: headingOf(fit), style: "bold" }];
+  if (fit.summary !== null) lines.push(plain(summaryWords(fit.summary, fit.unit, fit.ended.length)));
+  lines.push(...findings.map(({ name, words }): Line => ({ line: `Look at ${name}: ${words}`, style: "yellow" })));
+  if (fine.length > 0) lines.push(plain(`No finding: ${fine.join(", ")}.`));
+  if (fit.fits.length > 0)
+    lines.push(...textTable([HEADER, ...fit.fits.map((each) => rowOf(each, fit.unit))]).map(plain));
+  for (const { family, objection } of fit.fits) if (objection !== "") lines.push(plain(`${family}: ${objection}.`));
+  for (const { family, reason } of fit.notFitted) lines.push(plain(`${family} was not fitted: ${reason}.`));
+  const first = findings.length > 0 ? " (look at the findings first)" : "";
+  return [...lines, { line: `Advice${first}: ${fit.advice.words}`, style: "green" }];
+}
+
+function plain(line: string): Line {
+  return { line, style: "plain" };
+}
+
+function headingOf({ heading, ended, open, zeros }: ColumnFit): string {
+  const more = [open.length > 0 ? `${open.length} still open` : "", zeros > 0 ? `${zeros} of 0` : ""];
+  return [`${heading}: ${ended.length} times`, ...more.filter((words) => words !== "")].join(", ");
+}
+
+function summaryWords(summary: Summary, unit: string, count: number): string {
+  const { mean, sd, cv, min, median, max, meanLow, meanHigh, needed } = summary;
+  const spread = `median ${formatNumber(median)}, ${formatNumber(min)} to ${formatNumber(max)} ${unit}`;
+  if (sd === null || meanLow === null || meanHigh === null) return `One time, ${formatNumber(mean)} ${unit}.`;
+  const interval = `${formatNumber(meanLow)} to ${formatNumber(meanHigh)} ${unit} at 95 %`;
+  const more = needed! > count ? `${needed} times would tell it` : "enough to tell it";
+  return `Mean ${formatNumber(mean)} ${unit} (${interval}; ${more} within 5 %), sd ${formatNumber(sd)}, cv ${formatNumber(cv!, 2)}, ${spread}.`;
+}
+
+const HEADER = ["family", "in the plan", "AIC", "above", "D", "p", "A2", "p"];
+
+function rowOf({ family, inPlan, aic, behind, test }: FamilyFit, unit: string): string[] {
+  const tests =
+    test === null
+      ? ["-", "-", "-", "-"]
+      : [test.kolmogorov, test.andersonDarling].flatMap(({ statistic, p }) => [statistic.toFixed(3), pText(p)]);
+  return [family, parametersOf(inPlan, unit), aic.toFixed(2), behind.toFixed(2), ...tests];
+}
+
+function pText(p: number): string {
+  return p < 0.01 ? p.toFixed(3) : p.toFixed(2);
+}
+
+/** "mean 7.15 s, cv 0.24" from what the plan will hold. */
+function parametersOf(inPlan: unknown, unit: string): string {
+  const [parameters] = Object.values(inPlan as Record<string, Record<string, string | number>>);
+  return Object.entries(parameters!)
+    .map(([name, value]) => `${name} ${shortened(value, unit)}`)
+    .join(", ");
+}
+
+function shortened(value: string | number, unit: string): string {
+  if (typeof value === "number") return formatNumber(value);
+  return `${formatNumber(Number(value.slice(0, -unit.length)), 4)} ${unit}`;
+}

@@ -1,0 +1,11 @@
+// From a table of times to distributions for a plan
+
+export type { Check, CheckName } from "./checks/index.ts";
+export type { Advice, ColumnFit, FamilyFit, Summary } from "./columnFit.ts";
+export { FAMILY_NAMES, type FamilyName } from "./family.ts";
+export { type FitOptions, fitColumn } from "./fitColumn.ts";
+export { type FitPicture, fitPicture, type QuantilePoint } from "./fitPicture.ts";
+export { type PlanFragment, planFragment } from "./planFragment.ts";
+export { readTimes, type TimesOptions, type TimesReading } from "./times/readTimes.ts";
+export type { Subject } from "./times/subject.ts";
+export type { ObservedTime, TimesColumn } from "./times/timesColumn.ts";

@@ -1,0 +1,86 @@
+import { LEAST_TO_FIT } from "../checks/index.ts";
+import type { Advice, FamilyFit } from "../columnFit.ts";
+import { exponential } from "../families/exponential.ts";
+import type { FamilyName, Fitted } from "../family.ts";
+import type { Sample } from "../sample.ts";
+import { planValue } from "./planValue.ts";
+
+/** Families this close in AIC are as good as each other (Burnham and Anderson 2002, section 2.6). */
+const AS_GOOD = 2;
+
+/**
+ * Limits fitted to a sample lie hardly beyond it, so that a plan would never meet anything longer; and AIC is too kind to
+ * them, as its theory asks for a range that does not depend on the parameters.
+ */
+const WITH_LIMITS: readonly FamilyName[] = ["triangular", "pert"];
+
+/**
+ * What a plan should take: the best family by AIC among those that the test of Anderson and Darling does not reject at
+ * 5 % and that nothing speaks against, one with fitted limits only where no other is left; the observed values themselves
+ * where there is none, or where there are too few times; with open times among too few the exponential distribution,
+ * which is the only one that they can give.
+ */
+export function advise(sample: Sample, zeros: number, fits: readonly FamilyFit[], unit: string): Advice {
+  const { ended, open } = sample;
+  if (ended.length === 0) return nothing(open.length);
+  if (open.length === 0 && ended[0] === ended.at(-1)) return always(ended[0]!, ended.length, unit);
+  if (fits.length === 0) return tooFew(sample, zeros, unit);
+  const usable = fits.filter(({ passes, objection }) => passes && objection === "");
+  if (usable.length > 0) return family(usable);
+  if (open.length > 0) return leastBad(fits);
+  const words = "Every family is rejected by a test at 5 %: use the observed times, and look at the checks first.";
+  return empirical(ended, zeros, unit, words);
+}
+
+function family(usable: readonly FamilyFit[]): Advice {
+  const without = usable.filter((fit) => !WITH_LIMITS.includes(fit.family));
+  const candidates = without.length > 0 ? without : usable;
+  const best = candidates[0]!;
+  const kind = without.length > 0 ? "families without limits" : "families";
+  const others = candidates.filter((fit) => fit !== best && fit.aic - best.aic < AS_GOOD).map((fit) => fit.family);
+  const more = others.length === 0 ? "" : ` As good by AIC (less than ${AS_GOOD} above): ${others.join(", ")}.`;
+  const words = `${best.family}, with the lowest AIC of the ${kind} that the test does not reject.${more}`;
+  return { kind: "family", family: best.family, inPlan: best.inPlan, words };
+}
+
+function nothing(open: number): Advice {
+  const words = `None of the ${open} times ended: watch longer. Nothing can be said but that times are long.`;
+  return { kind: "nothing", family: null, inPlan: null, words };
+}
+
+function always(value: number, count: number, unit: string): Advice {
+  const inPlan = planValue({ family: "constant", value }, unit, 0);
+  const what = count === 1 ? "One time only" : `All ${count} times are the same`;
+  return { kind: "constant", family: null, inPlan, words: `${what}: ${inPlan}, without variation.` };
+}
+
+function tooFew(sample: Sample, zeros: number, unit: string): Advice {
+  const { ended, open } = sample;
+  if (open.length === 0) {
+    const words = `${ended.length} times are too few to fit a distribution (${LEAST_TO_FIT} are needed): the observed times themselves, each equally likely, until there are more.`;
+    return empirical(ended, zeros, unit, words);
+  }
+  const { law, varying } = exponential.fit(sample) as Fitted;
+  const inPlan = planValue(varying, unit, law.sd);
+  const words = `${ended.length} times that ended are too few to fit a distribution (${LEAST_TO_FIT} are needed): exponential with all the time watched over the number that ended, until there are more.`;
+  return { kind: "family", family: "exponential", inPlan, words };
+}
+
+function leastBad(fits: readonly FamilyFit[]): Advice {
+  const best = fits.find(({ objection }) => objection === "");
+  if (best === undefined)
+    return {
+      kind: "nothing",
+      family: null,
+      inPlan: null,
+      words: "Something speaks against every family that was fitted; take more times.",
+    };
+  const words = `${best.family}: the lowest AIC, yet a test rejects it at 5 %, and with open times there is no other way. Look at the checks and the picture.`;
+  return { kind: "family", family: best.family, inPlan: best.inPlan, words };
+}
+
+/** Zeros were seen too, though no family can hold them. */
+function empirical(ended: Float64Array, zeros: number, unit: string, words: string): Advice {
+  const values = [...new Array<number>(zeros).fill(0), ...ended];
+  return { kind: "empirical", family: null, inPlan: planValue({ family: "empirical", values }, unit, 0), words };
+}

@@ -1,0 +1,42 @@
+import { readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { describe, expect, it } from "vitest";
+import { TABLES } from "../../experiments/timestudies/invent.ts";
+import { fitColumn, readTimes } from "../../sim/fit/index.ts";
+
+const FOLDER = resolve(import.meta.dirname, "../../experiments/timestudies");
+const text = (name: string) => readFileSync(join(FOLDER, name), "utf8");
+const fitsOf = (name: string) =>
+  readTimes(text(name), { unit: null, by: null }).columns!.map((column) =>
+    fitColumn(column, { seed: "1", samples: 199 }),
+  );
+
+describe("the invented time studies", () => {
+  it.each(Object.keys(TABLES))("%s is what its program makes", (name) => {
+    expect(text(name)).toBe(TABLES[name]!());
+  });
+
+  it("of Ferncote are plain: no check finds anything, every column gets a family", () => {
+    for (const fit of [...fitsOf("ferncote-cycles.csv"), ...fitsOf("ferncote-stops.csv")]) {
+      expect({ heading: fit.heading, findings: fit.checks.filter(({ verdict }) => verdict === "look") }).toEqual({
+        heading: fit.heading,
+        findings: [],
+      });
+      expect(fit.advice.kind).toBe("family");
+    }
+  });
+
+  it("that was careless shows one kind of fault in each column", () => {
+    const found = fitsOf("careless.csv").map(({ heading, checks }) => [
+      heading,
+      checks.filter(({ verdict }) => verdict === "look").map(({ name }) => name),
+    ]);
+    expect(found).toEqual([
+      ["final trim", ["drift"]],
+      ["hand skinning", ["two populations"]],
+      ["stunning", ["rounding"]],
+      ["inspection", ["zeros", "outliers"]],
+      ["sticking", ["number of times"]],
+    ]);
+  });
+});

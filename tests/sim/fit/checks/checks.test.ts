@@ -1,0 +1,182 @@
+import cephes from "cephes";
+import { describe, expect, it } from "vitest";
+import {
+  countCheck,
+  dependenceCheck,
+  driftCheck,
+  lag1Correlation,
+  mannKendall,
+  mixtureCheck,
+  outlierCheck,
+  outliersOf,
+  roundingCheck,
+  runsCheck,
+  runsTest,
+  zeroCheck,
+} from "../../../../sim/fit/checks/index.ts";
+import { FAMILIES } from "../../../../sim/fit/families/index.ts";
+import type { Fitted } from "../../../../sim/fit/family.ts";
+import { fitMixture } from "../../../../sim/fit/mixture.ts";
+import { resolutionOf } from "../../../../sim/fit/resolution.ts";
+import { sampleOf } from "../../../../sim/fit/sample.ts";
+import type { Varying } from "../../../../sim/random/index.ts";
+import { CYCLES, drawnTimes } from "../../../support/timeStudies.ts";
+
+const steady: Varying = { family: "lognormal", mean: 10, cv: 0.3 };
+const withLines = (values: readonly number[]) => values.map((value, i) => ({ value, line: i + 2 }));
+
+describe("counts, zeros and rounding", () => {
+  it("tell too few, few and enough", () => {
+    expect(countCheck(7)).toMatchObject({ verdict: "look", words: expect.stringMatching(/too few to fit/) });
+    expect(countCheck(29)).toMatchObject({ verdict: "look", words: expect.stringMatching(/take 30 or more/) });
+    expect(countCheck(30).verdict).toBe("fine");
+  });
+
+  it("tell zeros", () => {
+    expect(zeroCheck(0).verdict).toBe("fine");
+    expect(zeroCheck(1).words).toMatch(/^1 time of 0 is left out/);
+    expect(zeroCheck(3).words).toMatch(/^3 times of 0 are left out/);
+  });
+
+  it("tell times that were noted too coarsely for their spread", () => {
+    expect(roundingCheck(1, 0.7, "s").verdict).toBe("look");
+    expect(roundingCheck(0.1, 0.7, "s").verdict).toBe("fine");
+    expect(roundingCheck(0, 0.7, "s").verdict).toBe("fine");
+    expect(roundingCheck(1, 0, "s").verdict).toBe("not checked");
+  });
+
+  it("find the step of the stopwatch", () => {
+    expect(resolutionOf(Float64Array.of(4.2, 5.1, 6.7))).toBeCloseTo(0.1, 12);
+    expect(resolutionOf(Float64Array.of(4.5, 6, 7.5))).toBeCloseTo(1.5, 12);
+    expect(resolutionOf(Float64Array.of(10, 25, 40))).toBeCloseTo(5, 12);
+    expect(resolutionOf(Float64Array.of(Math.PI, Math.E))).toBe(0);
+  });
+});
+
+describe("outliers", () => {
+  it("are told with their lines, long ones and short ones", () => {
+    const found = outliersOf(withLines([...CYCLES, 95, 0.4]));
+    expect(found).toEqual([
+      { value: 95, line: 22 },
+      { value: 0.4, line: 23 },
+    ]);
+    expect(outlierCheck(withLines([...CYCLES, 95]), "s").words).toMatch(/95 s in line 22/);
+    expect(outlierCheck(withLines(CYCLES), "s").verdict).toBe("fine");
+  });
+
+  it("are not made of the short times of a machine that fails at random", () => {
+    const uptimes = drawnTimes({ family: "exponential", mean: 16 }, 2000, "outliers");
+    expect(outliersOf(withLines(uptimes))).toEqual([]);
+  });
+
+  it("are told in part when there are many, and never when nothing is known of the spread", () => {
+    const values = [...drawnTimes(steady, 100, "outliers"), ...new Array<number>(8).fill(900)];
+    expect(outlierCheck(withLines(values), "s").words).toMatch(/and 3 more\. Kept/);
+    expect(outliersOf(withLines([5, 5, 5, 5, 90]))).toEqual([]);
+  });
+});
+
+describe("the order of the file", () => {
+  it("Mann and Kendall's S and its variance with ties, worked by hand", () => {
+    // Pairs of 1 2 2 3: five up, one tie; variance (4 x 3 x 13 - 2 x 1 x 9) / 18.
+    const { s, p } = mannKendall([1, 2, 2, 3]);
+    expect(s).toBe(5);
+    expect(p).toBeCloseTo(2 * cephes.ndtr(-4 / Math.sqrt(138 / 18)), 12);
+    expect(mannKendall([2, 2, 2]).p).toBe(1);
+  });
+
+  it("drift is told with its direction and size", () => {
+    const tiring = drawnTimes(steady, 60, "drift").map((time, i) => time * (1 + 0.015 * i));
+    expect(driftCheck(tiring, "s")).toMatchObject({
+      verdict: "look",
+      words: expect.stringMatching(/grow longer.*first half/),
+    });
+    expect(driftCheck(tiring.toReversed(), "s").words).toMatch(/grow shorter/);
+    expect(driftCheck(tiring.slice(0, 9), "s").verdict).toBe("not checked");
+  });
+
+  it("lag-1 correlation, worked by hand", () => {
+    // Deviations -1 0 1 0: products 0 + 0 + 0 over 2; and -1.5 -0.5 0.5 1.5: 0.75 - 0.25 + 0.75 over 5.
+    expect(lag1Correlation([1, 2, 3, 2])).toBeCloseTo(0, 12);
+    expect(lag1Correlation([1, 2, 3, 4])).toBeCloseTo(0.25, 12);
+    expect(lag1Correlation([2, 2])).toBeNaN();
+  });
+
+  it("the exact law of the number of runs, against Swed and Eisenhart's count of arrangements", () => {
+    // 2 above and 2 below: of 6 arrangements 2 have 2 runs, 2 have 3, 2 have 4.
+    expect([2, 3, 4].map((runs) => runsTest(runs, 2, 2))).toEqual([
+      expect.closeTo(2 / 3, 10),
+      1,
+      expect.closeTo(2 / 3, 10),
+    ]);
+    // 5 and 5: P(at most 2 runs) = 2 / 252.
+    expect(runsTest(2, 5, 5)).toBeCloseTo(4 / 252, 10);
+  });
+
+  it("dependence of neighbours is told, in words for each direction, and by the runs", () => {
+    const noise = drawnTimes(steady, 120, "dependence");
+    const sticky = noise.map((time, i) => time + (noise[i - 1] ?? 0) + (noise[i - 2] ?? 0));
+    expect(dependenceCheck(sticky.slice(2), "1").words).toMatch(/Long times follow long ones.*worth about/);
+    expect(runsCheck(sticky.slice(2)).words).toMatch(/come in stretches/);
+    const swinging = noise.map((time, i) => 20 + (i % 2 === 0 ? 1 : -1) * time);
+    expect(dependenceCheck(swinging, "1").words).toMatch(/Long times follow short ones/);
+    expect(runsCheck(swinging).words).toMatch(/Times alternate/);
+  });
+
+  it("says that it was not checked where there is too little", () => {
+    for (const check of [
+      dependenceCheck([1, 2], "1"),
+      runsCheck([1, 2]),
+      dependenceCheck(new Array(20).fill(3), "1"),
+    ]) {
+      expect(check).toMatchObject({ verdict: "not checked", p: null });
+    }
+  });
+
+  /** 400 samples in order, each test at 0.01: 4 expected, at most 13 with probability 0.9999 (binomial). */
+  it("raises no more false alarms than its level says", () => {
+    const alarms = { drift: 0, dependence: 0, runs: 0 };
+    for (let replication = 0; replication < 400; replication++) {
+      const times = drawnTimes(steady, 40, "order", replication);
+      if (driftCheck(times, "s").verdict === "look") alarms.drift++;
+      if (dependenceCheck(times, String(replication)).verdict === "look") alarms.dependence++;
+      if (runsCheck(times).verdict === "look") alarms.runs++;
+    }
+    for (const count of Object.values(alarms)) expect(count).toBeLessThanOrEqual(13);
+  });
+});
+
+describe("two populations", () => {
+  const fitted = (values: readonly number[], name: string) => {
+    const family = FAMILIES.find((each) => each.name === name)!;
+    return { family, fitted: family.fit(sampleOf(values)) as Fitted };
+  };
+  const options = { seed: "1", samples: 199, resolution: 0 };
+
+  it("that stand apart are found, with their shares and middles", () => {
+    const machine = drawnTimes({ family: "lognormal", mean: 5, cv: 0.1 }, 60, "mixture");
+    const hand = drawnTimes({ family: "lognormal", mean: 11, cv: 0.1 }, 30, "mixture");
+    const values = [...machine, ...hand];
+    const { share, means } = fitMixture(sampleOf(values).ended.map(Math.log));
+    expect(share).toBeCloseTo(2 / 3, 6);
+    expect(Math.exp(means[0])).toBeCloseTo(5, 0);
+    const check = mixtureCheck(sampleOf(values), fitted(values, "gamma"), "s", options);
+    expect(check).toMatchObject({
+      verdict: "look",
+      words: expect.stringMatching(/67 % around 4\.9\d? s|67 % around 5/),
+    });
+  });
+
+  it("are not seen in one", () => {
+    const values = drawnTimes(steady, 80, "mixture");
+    expect(mixtureCheck(sampleOf(values), fitted(values, "lognormal"), "s", options).verdict).toBe("fine");
+    const uptimes = drawnTimes({ family: "exponential", mean: 16 }, 80, "mixture");
+    expect(mixtureCheck(sampleOf(uptimes), fitted(uptimes, "exponential"), "min", options).verdict).toBe("fine");
+  });
+
+  it("are not looked for in few times, or in open ones", () => {
+    const few = mixtureCheck(sampleOf(CYCLES.slice(0, 19)), fitted(CYCLES, "gamma"), "s", options);
+    expect(few.verdict).toBe("not checked");
+    expect(mixtureCheck(sampleOf(CYCLES, [20]), fitted(CYCLES, "gamma"), "s", options).words).toMatch(/still open/);
+  });
+});
