@@ -1,4 +1,3 @@
-import { pid } from "node:process";
 import { fitChartFiles } from "../../viz/index.ts";
 import { fitPicture } from "../fit/index.ts";
 import { type RunFile, stableJson, writeRunFolder } from "../results/index.ts";
@@ -12,5 +11,5 @@ export function writeFits(folder: string, results: FitResults, overwrite: boolea
     { path: "fragment.json", text: `${JSON.stringify(results.fragment, null, 2)}\n` },
     ...charts.map(({ name, svg }) => ({ path: `charts/${name}.svg`, text: svg })),
   ];
-  writeRunFolder(folder, files, overwrite, String(pid));
+  writeRunFolder(folder, files, overwrite);
 }
