@@ -8,6 +8,7 @@ const REASONS: Record<string, string> = {
   ENAMETOOLONG: "the name is too long; name another folder",
   ELOOP:
     "a part of the path is a link that leads round in a ring, or one that must not be followed; name another folder",
+  EFBIG: "the file is larger than is allowed here; raise that limit",
   EMFILE: "too many files are open; close other programs",
   EIO: "the disk does not answer as it should; check it",
 };

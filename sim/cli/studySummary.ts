@@ -79,12 +79,13 @@ function chanceNote({ variants, study: { confidence }, procedure }: StudyResults
   ];
 }
 
-function unfinishedWarning({ name, values }: VariantResults): string[] {
+function unfinishedWarning({ name, values, day }: VariantResults): string[] {
   const days = values.unfinished ?? [];
   const cut = days.filter((value) => value === 1).length;
   if (cut === 0) return [];
+  const held = day.stuckAt.length === 0 ? "" : ` On the first day heads are left at: ${day.stuckAt.join(", ")}.`;
   return [
-    `Note on "${name}": ${cut} of ${count(days.length, "day")} did not end by itself (cut off at the plan's longest day, or stuck); its end is a lower bound.`,
+    `Note on "${name}": ${cut} of ${count(days.length, "day")} did not end by itself (cut off at the plan's longest day, or stuck); its end is a lower bound.${held}`,
   ];
 }
 

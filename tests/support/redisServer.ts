@@ -1,4 +1,4 @@
-import { spawn, spawnSync } from "node:child_process";
+import { type ChildProcess, spawn, spawnSync } from "node:child_process";
 import { once } from "node:events";
 import { createServer } from "node:net";
 import { env } from "node:process";
@@ -20,10 +20,19 @@ export function itWithRedis(title: string, timeout: number, test: (address: stri
   });
 }
 
-/** Starts a server on a free port of this machine, empty, in a folder of its own; it ends with the test. */
-export async function startRedis(...more: string[]): Promise<string> {
+const servers = new Map<string, ChildProcess>();
+
+/** Kills the server at an address as a power cut would. */
+export async function stopRedis(address: string): Promise<void> {
+  const server = servers.get(address)!;
+  server.kill("SIGKILL");
+  await once(server, "exit");
+}
+
+/** Starts a server on this machine, empty, in a folder of its own, on a free port unless told; it ends with the test. */
+export async function startRedis(onPort: number | null = null, ...more: string[]): Promise<string> {
   if (PROGRAM === undefined) throw new Error(MISSING);
-  const port = await freePort();
+  const port = onPort ?? (await freePort());
   const here = ["--port", String(port), "--bind", "127.0.0.1", "--save", "", "--dir", temporaryFolder()];
   const server = spawn(PROGRAM, [...here, ...more], { stdio: ["ignore", "pipe", "inherit"] });
   onTestFinished(async () => {
@@ -37,7 +46,9 @@ export async function startRedis(...more: string[]): Promise<string> {
   }
   // What it says later on must be taken, or it would wait for that in the end.
   server.stdout.resume();
-  return `redis://127.0.0.1:${port}`;
+  const address = `redis://127.0.0.1:${port}`;
+  servers.set(address, server);
+  return address;
 }
 
 async function freePort(): Promise<number> {

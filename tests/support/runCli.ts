@@ -7,6 +7,11 @@ const ROOT = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
 /** Given as a file, since the folder the program runs in has no node_modules. */
 const TSX = pathToFileURL(join(ROOT, "node_modules", "tsx", "dist", "esm", "index.mjs")).href;
 
+/** The words with which a process becomes the command line of this project. */
+export function cliCommand(): string[] {
+  return [process.execPath, "--import", TSX, join(ROOT, "sim", "cli", "main.ts")];
+}
+
 export interface CliRun {
   code: number | null;
   out: string;
@@ -23,7 +28,8 @@ export async function runCli(
   env: Record<string, string> = {},
   interruptAfter?: string,
 ): Promise<CliRun> {
-  const child = spawn(process.execPath, ["--import", TSX, join(ROOT, "sim", "cli", "main.ts"), ...args], {
+  const [program, ...before] = cliCommand();
+  const child = spawn(program!, [...before, ...args], {
     cwd: folder,
     env: { ...process.env, NO_COLOR: "", ...env },
     stdio: ["ignore", "pipe", "pipe"],

@@ -1,12 +1,7 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
-import { dirname, join } from "node:path";
-import { fileURLToPath, pathToFileURL } from "node:url";
 import { onTestFinished } from "vitest";
-
-const ROOT = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
-/** Given as a file, since the folder the program runs in has no node_modules. */
-const TSX = pathToFileURL(join(ROOT, "node_modules", "tsx", "dist", "esm", "index.mjs")).href;
+import { cliCommand } from "./runCli.ts";
 
 export interface StartedCli {
   child: ChildProcess;
@@ -18,7 +13,8 @@ export interface StartedCli {
 
 /** Starts the command line in `folder` and leaves it running; what still runs at the end of the test is killed. */
 export function startCli(folder: string, args: readonly string[], env: Record<string, string> = {}): StartedCli {
-  const child = spawn(process.execPath, ["--import", TSX, join(ROOT, "sim", "cli", "main.ts"), ...args], {
+  const [program, ...before] = cliCommand();
+  const child = spawn(program!, [...before, ...args], {
     cwd: folder,
     env: { ...process.env, NO_COLOR: "", ...env },
     stdio: ["ignore", "ignore", "pipe"],

@@ -6,7 +6,7 @@ import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { commandLine } from "../commandLine.ts";
 import { daySummary } from "../daySummary.ts";
 import { readInputFile } from "../inputFile.ts";
-import { loadPlan } from "../loadPlan.ts";
+import { loadPlanWithWarnings } from "../loadPlan.ts";
 import { lockFolder } from "../openRunJournal.ts";
 import { programVersion } from "../programVersion.ts";
 import type { Terminal } from "../terminal.ts";
@@ -26,7 +26,8 @@ export interface DayCommandOptions {
 export async function dayCommand(terminal: Terminal, path: string, options: DayCommandOptions): Promise<void> {
   const ceilings = ceilingsOf(options);
   const file = readInputFile(path, ceilings);
-  const plan = loadPlan(file);
+  const { plan, warnings } = loadPlanWithWarnings(file);
+  for (const warning of warnings) terminal.say(warning, "yellow");
   const { seed, replication, traces, verify = false, out, overwrite = false } = options;
   const command = commandLine([
     "gambrel",

@@ -170,7 +170,7 @@ describe("onQueue", () => {
   });
 
   itWithRedis("takes a password, and never says it", PATIENCE, async () => {
-    const address = new URL(await startRedis("--requirepass", "s3cret word"));
+    const address = new URL(await startRedis(null, "--requirepass", "s3cret word"));
     address.password = "s3cret word";
     const study = threeVariants({ replications: 1 });
     const said: string[] = [];
