@@ -22,4 +22,5 @@ export {
 export { inputKind } from "./inputKind.ts";
 export type { KnownResponse } from "./knownResponse.ts";
 export { readStudy, type StudyOptions, type StudyReading } from "./readStudy.ts";
+export { setPathInPlace } from "./setPath.ts";
 export { studyJsonSchema } from "./studyJsonSchema.ts";

@@ -2,6 +2,7 @@ import { render } from "preact";
 import { z } from "zod";
 import { App } from "./app/App.tsx";
 import { Desk } from "./app/desk.ts";
+import { startKeys } from "./app/keys.ts";
 import { openFromAddress } from "./app/start.ts";
 import { startTheme } from "./app/theme.ts";
 import "./page.css";
@@ -16,6 +17,7 @@ const HANDS = Math.min(8, Math.max(2, (navigator.hardwareConcurrency ?? 2) - 1))
 
 startTheme(document.documentElement);
 new Desk(new WorkerPool(Array.from({ length: HANDS }, () => new PageWorker()))).start();
+startKeys(document);
 void openFromAddress();
 addEventListener("hashchange", () => void openFromAddress());
 render(<App />, document.getElementById("page")!);

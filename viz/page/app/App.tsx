@@ -1,10 +1,16 @@
+import { useEffect } from "preact/hooks";
+import { isolated } from "../../frame/index.ts";
 import { CAUTIONS } from "../../report/cautions.ts";
+import { PlanEditor } from "../editor/PlanEditor.tsx";
 import { Controls } from "./Controls.tsx";
 import { DayStrip } from "./DayStrip.tsx";
 import { Difference } from "./Difference.tsx";
+import { Head } from "./Head.tsx";
 import { Legend } from "./Legend.tsx";
+import { LessonPanel } from "./LessonPanel.tsx";
 import { RailView } from "./RailView.tsx";
 import { Results } from "./Results.tsx";
+import { Strips } from "./Strips.tsx";
 import * as state from "./state.ts";
 import { Transport } from "./Transport.tsx";
 
@@ -12,6 +18,7 @@ import { Transport } from "./Transport.tsx";
 export function App() {
   return (
     <>
+      <Head />
       <main>
         <div class="stage">
           <div class="deck">
@@ -20,8 +27,10 @@ export function App() {
           </div>
           <Lines />
           <Legend />
+          <Strips />
         </div>
         <aside>
+          {state.lesson.value !== null && <LessonPanel key={state.lesson.value.id} lesson={state.lesson.value} />}
           <Controls />
           <Results />
         </aside>
@@ -31,11 +40,41 @@ export function App() {
           <p key={caution}>{caution}</p>
         ))}
         <p>Gambrel {__VERSION__}</p>
+        <Licences />
       </footer>
-      <p class="notice" role="status" aria-live="polite">
-        {state.notice.value}
-      </p>
+      {state.editorOpen.value && <PlanEditor />}
+      <Notice />
     </>
+  );
+}
+
+/** Long enough to be read; then it makes way again. */
+const NOTICE_MILLISECONDS = 6000;
+
+function Notice() {
+  const words = state.notice.value;
+  useEffect(() => {
+    if (words === "") return;
+    const timer = setTimeout(() => {
+      state.notice.value = "";
+    }, NOTICE_MILLISECONDS);
+    return () => clearTimeout(timer);
+  }, [words]);
+  return (
+    <p class="notice" role="status" aria-live="polite">
+      {words}
+    </p>
+  );
+}
+
+/** What the page is built from, with the notices that have to go along; put in when it is built. */
+function Licences() {
+  const text = document.getElementById("licences")?.textContent ?? "";
+  return (
+    <details class="licences">
+      <summary>Licences of the libraries in this page</summary>
+      <pre>{text.replaceAll("<\\/", "</")}</pre>
+    </details>
   );
 }
 
@@ -63,13 +102,6 @@ function Lines() {
 }
 
 function ChangeWords() {
-  const ids = new Set<string>();
-  const moved = state.controls.value.filter(({ id }) => {
-    if (state.moves.value[id] === undefined || ids.has(id)) return false;
-    ids.add(id);
-    return true;
-  });
-  if (moved.length === 0) return <span class="small">the same until a control is moved</span>;
-  const words = moved.map(({ id, group, label, words }) => `${group}: ${label} ${words(state.moves.value[id]!)}`);
-  return <span class="small">{words.join("; ")}</span>;
+  const words = state.changeWords.value;
+  return <span class="small">{words === "" ? "the same until a control is moved" : isolated(words)}</span>;
 }

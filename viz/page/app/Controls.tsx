@@ -43,7 +43,7 @@ export function Controls() {
 }
 
 /** One control: a slider, a number to type, and the value of the plan as it is. */
-export function Slider({ control }: { control: Control }) {
+export function Slider({ control, named = false }: { control: Control; named?: boolean }) {
   const value = state.moves.value[control.id] ?? control.base;
   const isMoved = value !== control.base;
   const set = (text: string) => {
@@ -51,10 +51,10 @@ export function Slider({ control }: { control: Control }) {
     if (text === "" || !Number.isFinite(wished)) return;
     state.move(control, snapped(control, wished));
   };
-  const id = `control-${control.id}-${control.group}`;
+  const id = `control-${control.id}-${control.group}${named ? "-lesson" : ""}`;
   return (
     <div class={`control ${isMoved ? "moved" : ""}`} data-control={control.id}>
-      <label for={id}>{isolated(control.label)}</label>
+      <label for={id}>{isolated(named ? `${control.group}: ${control.label}` : control.label)}</label>
       <div class="value">
         <b>{control.words(value)}</b>
         {isMoved && (

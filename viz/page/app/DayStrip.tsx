@@ -11,7 +11,7 @@ import { useWidth } from "./useWidth.ts";
 const HEIGHT = 92;
 const TOP = 18;
 const FLOOR = 68;
-const SIDE = 10;
+const SIDE = 22;
 const DONE = 2;
 
 /** The whole day as a strip: heads done in both lines, breaks, the end of the shift; drag or press keys to move in it. */
@@ -84,7 +84,7 @@ function Strip({ base, variant, width }: { base: DayCourse; variant: DayCourse; 
         {shiftEndSeconds < end && (
           <g>
             <path class="shift-end" d={`M${time(shiftEndSeconds)},${TOP}V${FLOOR}`} />
-            <text class="small" x={time(shiftEndSeconds) - 4} y={TOP + 10} text-anchor="end">
+            <text class="small halo" x={time(shiftEndSeconds) - 4} y={FLOOR - 18} text-anchor="end">
               shift ends
             </text>
           </g>
@@ -100,7 +100,7 @@ function Strip({ base, variant, width }: { base: DayCourse; variant: DayCourse; 
         <path class="axis" d={`M${SIDE},${FLOOR}H${width - SIDE}`} />
         {variant !== base && <path class="curve variant" d={curve(variant, end, time, heads, width)} />}
         <path class="curve base" d={curve(base, end, time, heads, width)} />
-        <text class="small" x={width - SIDE} y={FLOOR - 6} text-anchor="end">
+        <text class="small halo" x={width - SIDE} y={FLOOR - 5} text-anchor="end">
           heads done, most {formatNumber(most, 0)}
         </text>
         <g ref={cursor} class="cursor">

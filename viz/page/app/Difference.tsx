@@ -1,6 +1,6 @@
 import { formatNumber } from "../../frame/index.ts";
-import { spanWords } from "../../words/index.ts";
 import { runningDifference } from "../scene/runningDifference.ts";
+import { differenceWords } from "../scene/runningDifferenceWords.ts";
 import * as state from "./state.ts";
 import { useSlowSeconds } from "./ticks.ts";
 
@@ -14,16 +14,8 @@ export function Difference() {
   const counts = `${formatNumber(found.base, 0)} as it is, ${formatNumber(found.variant, 0)} in the variant`;
   return (
     <p class="difference">
-      <strong>{state.isChanged.value ? words(found.heads, found.seconds) : "Nothing is changed yet."}</strong>
+      <strong>{state.isChanged.value ? differenceWords(found) : "Nothing is changed yet."}</strong>
       <span>Heads done by now: {counts}. This is one day; the figures of twenty are under “What it comes to”.</span>
     </p>
   );
-}
-
-function words(heads: number, seconds: number): string {
-  if (heads === 0) return "Both lines are level.";
-  const way = heads > 0 ? "ahead" : "behind";
-  const count = formatNumber(Math.abs(heads), 0);
-  const time = Math.abs(seconds) < 1 ? "" : `, ${spanWords(Math.abs(seconds))}`;
-  return `The variant is ${count} ${Math.abs(heads) === 1 ? "head" : "heads"}${time} ${way}.`;
 }

@@ -109,6 +109,8 @@ export class Desk {
         state.courses.variant.value = variant ?? base;
         state.tooLong.value = false;
         state.clock.setEnd(Math.max(base.record.finishSeconds, (variant ?? base).record.finishSeconds));
+        if (state.startAt.value !== null) state.clock.moveTo(state.startAt.value - base.record.startClockSeconds);
+        state.startAt.value = null;
       });
     } catch (error) {
       if (error instanceof Dropped) return;

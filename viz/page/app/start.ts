@@ -1,6 +1,8 @@
 import ferncote from "../../../experiments/plans/ferncote.json?raw";
+import { LESSONS } from "../lessons/lessons.ts";
 import { readLink } from "../plan/link.ts";
 import { openedPlan } from "../plan/openedPlan.ts";
+import { openLesson } from "./openLesson.ts";
 import { openPlan } from "./openPlan.ts";
 import * as state from "./state.ts";
 
@@ -14,6 +16,11 @@ export async function openFromAddress(): Promise<void> {
       return;
     }
     state.notice.value = problem;
+  }
+  const lesson = LESSONS.find(({ id }) => key === "lesson" && id === value);
+  if (lesson !== undefined) {
+    openLesson(lesson);
+    return;
   }
   openPlan(openedPlan() ?? { name: "ferncote.json", text: ferncote, files: {} });
 }

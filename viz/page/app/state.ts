@@ -36,6 +36,11 @@ export const tooLong = signal(false);
 
 export const picked: Signal<string | null> = signal(null);
 export const lesson: Signal<Lesson | null> = signal(null);
+/** Hands up for each option of the lesson, and whether its answer is shown. */
+export const hands: Signal<number[]> = signal([]);
+export const answerShown = signal(false);
+/** Clock time to go to when the plan's day is there, seconds after midnight. */
+export const startAt: Signal<number | null> = signal(null);
 export const editorOpen = signal(false);
 export const theme: Signal<"auto" | "light" | "dark"> = signal("auto");
 /** One line that tells what was just done; read out by screen readers. */
@@ -57,6 +62,18 @@ export const planTitle: ReadonlySignal<string> = computed(() => {
   const { value } = parseJson(plan.value.text);
   const name = typeof value === "object" && value !== null ? (value as { name?: unknown }).name : undefined;
   return typeof name === "string" && name !== "" ? name : plan.value.name;
+});
+
+/** What is moved, in words; "" for nothing. */
+export const changeWords: ReadonlySignal<string> = computed(() => {
+  const told = new Set<string>();
+  const words = controls.value.flatMap((control) => {
+    const value = moves.value[control.id];
+    if (value === undefined || told.has(control.id)) return [];
+    told.add(control.id);
+    return [`${control.group}: ${control.label} ${control.words(value)}`];
+  });
+  return words.join("; ");
 });
 
 /** Moves one control; back at its base value it counts as not moved. */

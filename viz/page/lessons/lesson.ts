@@ -1,29 +1,42 @@
-import type { Moves } from "../plan/control.ts";
+import { z } from "zod";
+
+const sentence = z.string().min(1).max(1500);
+const moves = z.record(z.string(), z.number());
 
 /** A guided demonstration: a plan, a question to ask the room, a control to move and what to look for. */
-export interface Lesson {
+const shape = z.strictObject({
+  title: z.string().min(1).max(60),
+  /** Path of its plan file, from the lesson's folder. */
+  plan: z.string().regex(/^plans\/[\w-]+\.json$/u),
+  /** What the line is, in two or three sentences. */
+  about: sentence,
+  question: sentence,
+  /** What people can answer before they see it, and which of them comes true. */
+  options: z.array(sentence).min(2).max(6),
+  right: z.int().min(0),
+  /** Controls that the lesson shows, by their ids. */
+  controls: z.array(z.string()).min(1),
+  /** What is moved, step by step; each begins with the plan as it is. */
+  steps: z.array(z.strictObject({ say: sentence, moves })).min(1),
+  /** What to look for on the rail and below it. */
+  watch: z.array(sentence).min(1),
+  /** Keys of the responses that show it; their figures stand beside the answer. */
+  evidence: z.array(z.string()).min(1),
+  answer: sentence,
+  /** Clock time to look at first, and how fast to play. */
+  startAt: z.string().regex(/^\d\d:\d\d$/u),
+  speed: z.number(),
+});
+
+export interface Lesson extends z.infer<typeof shape> {
   /** File name without its ending; names the lesson in links. */
   id: string;
-  title: string;
-  /** What the line is, in two or three sentences. */
-  about: string;
-  question: string;
-  /** What people can answer before they see it. */
-  options: string[];
-  /** Which of the options comes true. */
-  right: number;
-  /** Controls that the lesson shows, by their ids. */
-  controls: string[];
-  /** What is moved, step by step; each begins with the plan as it is. */
-  steps: { say: string; moves: Moves }[];
-  /** What to look for on the rail and below it. */
-  watch: string[];
-  /** Keys of the responses that show it; their figures stand beside the answer. */
-  evidence: string[];
-  answer: string;
-  /** Clock time to look at first, and how fast to play. */
-  startAt: string;
-  speed: number;
-  /** Text of its plan file. */
-  plan: string;
+}
+
+/** Reads a lesson file; throws (a lesson comes with the program) when it is not sound. */
+export function readLesson(id: string, text: string): Lesson {
+  const lesson = shape.parse(JSON.parse(text));
+  if (lesson.right >= lesson.options.length)
+    throw new Error(`lesson ${id}: "right" is ${lesson.right}, beyond the options`);
+  return { ...lesson, id };
 }

@@ -1,5 +1,6 @@
 import { formatPath, isRecord } from "../../../sim/plan/index.ts";
 import { formatNumber } from "../../frame/index.ts";
+import { breakControl } from "./breakControl.ts";
 import type { Control } from "./control.ts";
 import { supplyControls } from "./supplyControls.ts";
 import { meanControl, timeControls } from "./timeControls.ts";
@@ -10,7 +11,7 @@ type Step = string | number;
 /** Everything that can be moved in a plan, group by group in line order. `plan` is the JSON of a sound plan. */
 export function controlsOf(plan: unknown): Control[] {
   if (!isRecord(plan)) return [];
-  const breaks = list(plan.day, "breaks").flatMap(breakControls);
+  const breaks = list(plan.day, "breaks").flatMap(breakControl);
   return [...supplyControls(plan), ...list(plan, "line").flatMap((stage) => stageControls(plan, stage)), ...breaks];
 }
 
@@ -161,11 +162,6 @@ function addedStops(group: string, path: string): Control {
       return [{ name: "short stop", uptime, repair: { lognormal: { mean: "1 min", cv: 0.5 } } }];
     },
   };
-}
-
-function breakControls(pause: Json): Control[] {
-  const path = formatPath(["day", "breaks", String(pause.name), "length"]);
-  return meanControl("Breaks", `Length of “${pause.name}”`, path, pause.length);
 }
 
 function crewsOf({ crew }: Json): string[] {

@@ -1,4 +1,4 @@
-import { lastAtOrBefore, stepAt } from "../../../sim/course/index.ts";
+import { stepAt } from "../../../sim/course/index.ts";
 import { formatClock, formatNumber } from "../../frame/index.ts";
 import { LORRY, WHEELS } from "./glyphs.ts";
 import { SIZE } from "./layout.ts";
@@ -65,7 +65,7 @@ function nextDue({ loads, startClockSeconds }: Scene["course"]["record"], second
 const COLUMNS = 8;
 const ROWS = 6;
 
-/** Crates in lairage as squares, each standing for so many; a flag when animals of a load have waited too long. */
+/** Crates in lairage as squares, each standing for so many. */
 function drawLairage(pen: Pen, { course, layout, seconds }: Scene): void {
   const s = layout.scale;
   const { lairage, stages } = course.sketch;
@@ -95,7 +95,7 @@ function drawHangingPoint(pen: Pen, scene: Scene): void {
   for (let crate = 0; crate < Math.min(crates, 3); crate++) {
     pen.rect((192 + crate * 9) * s, 44 * s, 7.5 * s, 7.5 * s, { fill: "fill1", stroke: "muted" });
   }
-  drawStepPositions(pen, scene, course.sketch.unloading, 74, 62);
+  drawStepPositions(pen, scene, course.sketch.unloading, 84, 58);
   drawStepPositions(pen, scene, course.sketch.lairage, 192, 74);
 }
 
@@ -113,20 +113,8 @@ function drawWayBack(pen: Pen, { course, layout, seconds }: Scene): void {
   if (course.sketch.firstBack < 0) return;
   const s = layout.scale;
   const [empty, clean] = [stepAt(course.crates, 1, seconds), stepAt(course.crates, 2, seconds)];
-  const y = 122 * s;
+  const y = 112 * s;
   pen.shape("M206,0H8M14,-4L8,0L14,4", 0, y, { stroke: "rule", width: 1.2 }, s);
   const words = `crates back: ${formatNumber(empty, 0)} on the way, ${formatNumber(clean, 0)} clean`;
   pen.text(14 * s, y + 13 * s, words, { size: (SIZE.text - 1.5) * s, fill: "muted" });
-}
-
-/** Load that has waited longest with heads still in its crates; -1 for none. */
-export function oldestLoad({ course, seconds }: Pick<Scene, "course" | "seconds">): number {
-  const { loads } = course.record;
-  const order = [...loads.keys()].sort((a, b) => loads[a]!.arrivedSeconds - loads[b]!.arrivedSeconds);
-  const arrived = lastAtOrBefore(
-    Float64Array.from(order, (load) => loads[load]!.arrivedSeconds),
-    seconds,
-  );
-  const waiting = order.slice(0, arrived + 1).filter((load) => !((loads[load]!.emptiedSeconds ?? Infinity) <= seconds));
-  return waiting[0] ?? -1;
 }

@@ -52,15 +52,14 @@ export interface RailLayout {
 
 /** Sizes at scale 1. */
 export const SIZE = {
-  above: 36,
-  rail: 36,
-  person: 82,
-  label: 98,
+  rail: 33,
+  person: 77,
+  label: 92,
   line: 14,
-  row: 146,
+  row: 132,
   /** A siding's rail lies so much below the row's own; and what it adds to the row's height. */
-  sidingDrop: 120,
-  siding: 106,
+  sidingDrop: 108,
+  siding: 100,
   text: 12,
   place: 8.5,
   position: 19,
@@ -85,7 +84,7 @@ interface Piece {
 
 /**
  * Places the line in a picture of the given width: from left to right, broken into rows like a text when it is longer
- * than the width, rows filled evenly. The scale (1 to 1.6) grows with the room there is.
+ * than the width, rows filled evenly. The scale grows with the width, so that it can be read across a room.
  */
 export function layoutOf(sketch: LineSketch, width: number): RailLayout {
   const onRail = sketch.stages.flatMap((stage, index) =>
@@ -94,9 +93,10 @@ export function layoutOf(sketch: LineSketch, width: number): RailLayout {
   const natural = onRail.map((stage) => pieceOf(sketch, stage));
   const yard = yardWidth(sketch);
   const all = yard + SIZE.end + natural.reduce((sum, piece) => sum + piece.width + SIZE.travel, 0);
-  const rows = rowsFor(natural, yard, all, width);
+  const wanted = Math.min(1.3, Math.max(0.95, 1 + (width - 960) / 1400));
+  const rows = rowsFor(natural, yard, all, width, wanted);
   const widest = Math.max(...rows.map((row, index) => rowWidth(row, index, rows.length, yard)));
-  const scale = Math.min(1.6, Math.max(0.8, width / widest));
+  const scale = Math.min(rows.length > 1 ? wanted * 1.12 : 1.6, Math.max(0.8, width / widest));
   return place(sketch, rows, yard, width, scale);
 }
 
@@ -109,12 +109,12 @@ function rowWidth(row: readonly Piece[], index: number, rows: number, yard: numb
   return sides + row.reduce((sum, piece) => sum + piece.width + SIZE.travel, 0);
 }
 
-/** As few rows as hold everything at scale 0.9 or more, each about as long as the others. */
-function rowsFor(pieces: readonly Piece[], yard: number, all: number, width: number): Piece[][] {
+/** As few rows as hold everything at about the wanted scale, each about as long as the others. */
+function rowsFor(pieces: readonly Piece[], yard: number, all: number, width: number, wanted: number): Piece[][] {
   for (let count = Math.max(1, Math.ceil((0.8 * all) / width)); ; count++) {
     const rows = broken(pieces, yard, all / count);
     const widest = Math.max(...rows.map((row, index) => rowWidth(row, index, rows.length, yard)));
-    if (widest * 0.9 <= width || rows.length >= pieces.length) return rows;
+    if (widest * wanted * 0.92 <= width || rows.length >= pieces.length) return rows;
   }
 }
 

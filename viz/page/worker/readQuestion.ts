@@ -2,12 +2,9 @@ import { responsesOf } from "../../../sim/observations/index.ts";
 import { type Fault, formatFault, parseJson, readPlan, type TextFiles } from "../../../sim/plan/index.ts";
 import { daySource } from "../../../sim/run/index.ts";
 import { inputKind, readStudy, type Study } from "../../../sim/study/index.ts";
+import { studyFile } from "../plan/studyFile.ts";
 import type { PlanFault, PlanText, Question, QuestionReading } from "./messages.ts";
 import { shownResponses } from "./shownResponses.ts";
-
-/** Name of the changed plan in results, files and pictures. */
-export const VARIANT_NAME = "the variant";
-export const BASE_NAME = "the plan as it is";
 
 /**
  * Reads what a person wrote, with the same checks and the same words as the command line, and makes the study of it: the
@@ -44,28 +41,6 @@ function studyOf(
   }
   const study = changed ? reading.study : baseOnly(reading.study);
   return { study, source: daySource(study, "none", false), variantFaults: [] };
-}
-
-/** The study file that the command line repeats the page's figures with. */
-export function studyFile(parts: {
-  plan: unknown;
-  set: Record<string, unknown>;
-  seed: string;
-  replications: number;
-  responses: readonly string[];
-}): Record<string, unknown> {
-  const { plan, set, seed, replications, responses } = parts;
-  return {
-    name: "From the live page",
-    question: "What does the change do?",
-    reader: "whoever works with the page",
-    plan,
-    baseName: BASE_NAME,
-    seed,
-    replications,
-    responses,
-    design: { list: [{ name: VARIANT_NAME, set }] },
-  };
 }
 
 /** Nothing is changed: only the plan itself is run. */

@@ -1,0 +1,207 @@
+import { scaleLinear, select } from "d3";
+import { useEffect, useMemo, useRef } from "preact/hooks";
+import type { DayCourse } from "../../../sim/course/index.ts";
+import { clockTicksFor, formatNumber, type Paint, type Texture, textureFill, wrapText } from "../../frame/index.ts";
+import { stepBandPath, stepPath } from "../../marks/index.ts";
+import { breaksOf } from "../plan/breaksOf.ts";
+import { type StripRow, sectionRows, stageRows } from "../strips/stripRows.ts";
+import * as state from "./state.ts";
+import { useWidth } from "./useWidth.ts";
+
+/** One look per state, in the order of STATES. */
+const LOOKS: readonly { paint: Paint; texture: Texture }[] = [
+  { paint: "working", texture: "plain" },
+  { paint: "blocked", texture: "rising" },
+  { paint: "starved", texture: "dots" },
+  { paint: "noCrew", texture: "level" },
+  { paint: "down", texture: "plain" },
+  { paint: "onBreak", texture: "plain" },
+];
+const GUTTER = 150;
+const RIGHT = 44;
+const CURVE = 30;
+const BAND = 9;
+const GAP = 12;
+/** Three lines of words beside the curve. */
+const LEAST_ROW = 52;
+
+interface Pair {
+  base: StripRow;
+  variant: StripRow | null;
+}
+
+/** What happened so far, station by station: what waited, and what the positions did; the plan above, the variant below. */
+export function Strips() {
+  const { ref, width } = useWidth<HTMLDivElement>();
+  const base = state.courses.base.value;
+  const variant = state.courses.variant.value;
+  return (
+    <section class="strips" aria-label="What happened so far">
+      <h2>What happened so far</h2>
+      <p class="small">
+        Grey: the plan as it is. Blue: the variant. The bands below each curve show what the positions did, the plan's
+        above the variant's; the marks are those of the rail.
+      </p>
+      <div ref={ref}>
+        {base !== null && variant !== null && width > 0 && <Drawing base={base} variant={variant} width={width} />}
+      </div>
+    </section>
+  );
+}
+
+function Drawing({ base, variant, width }: { base: DayCourse; variant: DayCourse; width: number }) {
+  const end = Math.max(base.record.finishSeconds, variant.record.finishSeconds);
+  const gutter = width < 620 ? 96 : GUTTER;
+  const plot = width - gutter - RIGHT;
+  const pairs = useMemo(
+    () => pairsOf(base, variant, { end, bins: Math.max(40, Math.floor(plot / 3)) }),
+    [base, variant, end, plot],
+  );
+  const time = scaleLinear()
+    .domain([0, end])
+    .range([gutter, width - RIGHT]);
+  const heights = pairs.map(rowHeight);
+  const height = heights.reduce((sum, each) => sum + each, 0) + 26;
+  const clip = useRef<SVGRectElement>(null);
+  const cursor = useRef<SVGPathElement>(null);
+  useEffect(
+    () =>
+      state.clock.watch((seconds) => {
+        const x = time(seconds);
+        clip.current?.setAttribute("width", Math.max(0, x - gutter).toFixed(1));
+        cursor.current?.setAttribute("d", `M${x.toFixed(1)},0V${height - 22}`);
+      }),
+    [end, width, height],
+  );
+  let y = 4;
+  const start = base.record.startClockSeconds;
+  return (
+    <svg class="strip-rows" width={width} height={height} role="img" aria-label={altText(pairs)}>
+      <defs>
+        <clipPath id="so-far">
+          <rect ref={clip} x={gutter} y={0} width={0} height={height} />
+        </clipPath>
+      </defs>
+      <Textures />
+      {breaksOf(state.soundPlan.value, start).map(({ name, fromSeconds, toSeconds }) => (
+        <rect
+          key={`${name} ${fromSeconds}`}
+          class="pause"
+          x={time(fromSeconds)}
+          width={Math.max(1, time(toSeconds) - time(fromSeconds))}
+          height={height - 22}
+        />
+      ))}
+      {pairs.map((pair, index) => {
+        const top = y;
+        y += heights[index]!;
+        return <Row key={pair.base.key} pair={pair} time={time} end={end} top={top} width={width} />;
+      })}
+      {clockTicksFor(time, start).map((tick) => (
+        <text key={tick.value} class="small" x={time(tick.value)} y={height - 8} text-anchor="middle">
+          {tick.text.split(" ")[0]}
+        </text>
+      ))}
+      <path ref={cursor} class="cursor-line" />
+    </svg>
+  );
+}
+
+function pairsOf(base: DayCourse, variant: DayCourse, binning: { end: number; bins: number }): Pair[] {
+  const rows = (course: DayCourse) => [...stageRows(course, binning), ...sectionRows(course, binning)];
+  const other = variant === base ? null : new Map(rows(variant).map((row) => [row.key, row]));
+  return rows(base)
+    .map((row) => ({ base: row, variant: other?.get(row.key) ?? null }))
+    .filter(({ base: row, variant: changed }) => row.most > 0 || row.shares !== null || (changed?.most ?? 0) > 0);
+}
+
+function rowHeight({ base, variant }: Pair): number {
+  const bands = base.shares === null ? 0 : variant === null ? BAND : 2 * BAND + 2;
+  return Math.max(LEAST_ROW, CURVE + (bands > 0 ? bands + 3 : 0) + GAP);
+}
+
+type Scale = (value: number) => number;
+
+function Row({ pair, time, end, top, width }: { pair: Pair; time: Scale; end: number; top: number; width: number }) {
+  const { base, variant } = pair;
+  const most = Math.max(1, base.most, variant?.most ?? 0);
+  const floor = top + CURVE;
+  const heads = scaleLinear()
+    .domain([0, most])
+    .range([floor, top + 4]);
+  const left = time(0);
+  const bandTop = floor + 3;
+  const places = base.places !== null && base.places <= 2 * most ? base.places : null;
+  return (
+    <g>
+      {wrapText(base.name, left - 14, 12, 1, true).map((line) => (
+        <text key={line} class="row-name" x={2} y={top + 13}>
+          {line}
+        </text>
+      ))}
+      {wrapText(base.what, left - 14, 11, 2).map((line, index) => (
+        <text key={line} class="small" x={2} y={top + 26 + index * 12}>
+          {line}
+        </text>
+      ))}
+      <path class="axis" d={`M${left},${floor}H${time(end)}`} />
+      <text class="small" x={width - RIGHT + 6} y={top + 12}>
+        {formatNumber(most, 0)}
+      </text>
+      {places !== null && <path class="places" d={`M${left},${heads(Math.min(most, places))}H${time(end)}`} />}
+      <g clip-path="url(#so-far)">
+        {variant !== null && <path class="curve variant thin" d={curveOf(variant, end, time, heads)} />}
+        <path class="curve base thin" d={curveOf(base, end, time, heads)} />
+        {base.shares !== null && <Band shares={base.shares} end={end} time={time} top={bandTop} />}
+        {variant?.shares && <Band shares={variant.shares} end={end} time={time} top={bandTop + BAND + 2} />}
+      </g>
+    </g>
+  );
+}
+
+function curveOf({ heads: means }: StripRow, end: number, time: Scale, heads: Scale): string {
+  const bins = means.length;
+  return stepPath(
+    Array.from(means, (_, bin) => time((bin * end) / bins)),
+    Array.from(means, heads),
+    time(end),
+  );
+}
+
+/** Shares of the positions' time, stacked from below in the order of the states. */
+function Band({ shares, end, time, top }: { shares: Float64Array[]; end: number; time: Scale; top: number }) {
+  const bins = shares[0]!.length;
+  const edges = Array.from({ length: bins + 1 }, (_, bin) => time((bin * end) / bins));
+  const below = new Float64Array(bins);
+  return (
+    <>
+      {shares.map((share, index) => {
+        const lower = Array.from(below, (sum) => top + BAND * (1 - sum));
+        for (let bin = 0; bin < bins; bin++) below[bin]! += share[bin]!;
+        const upper = Array.from(below, (sum) => top + BAND * (1 - Math.min(1, sum)));
+        return <path key={index} d={stepBandPath(edges, upper, lower)} fill={`url(#state-${index})`} />;
+      })}
+    </>
+  );
+}
+
+function Textures() {
+  const defs = useRef<SVGDefsElement>(null);
+  useEffect(() => {
+    const target = select(defs.current!);
+    target.selectAll("*").remove();
+    for (const [index, { paint, texture }] of LOOKS.entries()) {
+      textureFill(target, `state-${index}`, texture, `var(--gambrel-${paint})`, "var(--gambrel-ink)");
+    }
+  }, []);
+  return <defs ref={defs} />;
+}
+
+function altText(pairs: readonly Pair[]): string {
+  const most = pairs
+    .filter(({ base }) => base.key.startsWith("stage"))
+    .map(
+      ({ base, variant }) => `${base.name} ${base.most}${variant === null ? "" : `, in the variant ${variant.most}`}`,
+    );
+  return `Waiting through the whole day, most at once. ${most.join("; ")}.`;
+}

@@ -1,0 +1,28 @@
+import { formatPath } from "../../../sim/plan/index.ts";
+import { readQuantity, time } from "../../../sim/units/index.ts";
+import { spanWords } from "../../words/index.ts";
+import type { Control } from "./control.ts";
+
+const MOST_MINUTES = 60;
+
+/** How long a planned break or pause lasts, in minutes. */
+export function breakControl(pause: Record<string, unknown>): Control[] {
+  const seconds = readQuantity(time, pause.length).value;
+  if (seconds === null) return [];
+  const path = formatPath(["day", "breaks", String(pause.name), "length"]);
+  const base = seconds / 60;
+  return [
+    {
+      id: path,
+      group: "Breaks and planned stops",
+      label: `Length of “${pause.name}”`,
+      path,
+      base,
+      min: Math.min(1, base),
+      max: Math.max(MOST_MINUTES, base * 2),
+      step: 1,
+      words: (minutes) => spanWords(minutes * 60),
+      change: (_, minutes) => `${minutes} min`,
+    },
+  ];
+}
