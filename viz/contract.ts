@@ -19,6 +19,7 @@ export type {
   Difference,
   ElementaryEffects,
   Estimate,
+  LevelStep,
   ResponseInfo,
   StudyResults,
   VariantResults,

@@ -14,6 +14,7 @@ export type {
   Difference,
   ElementaryEffects,
   Estimate,
+  LevelStep,
   MeanEstimate,
   ProcedureResults,
   Reduction,

@@ -6,12 +6,13 @@ import type {
   ControlUsed,
   ElementaryEffects,
   Estimate,
+  LevelStep,
   SequentialState,
   Verdict,
 } from "../statistics/index.ts";
 import type { Control, ErrorRate, Factor } from "../study/index.ts";
 
-export type { AgainstBest, ElementaryEffects, Estimate, ResponseInfo };
+export type { AgainstBest, ElementaryEffects, Estimate, LevelStep, ResponseInfo };
 
 /** Everything a study found: what results.json holds and what the report is drawn from. */
 export interface StudyResults {
@@ -41,6 +42,11 @@ export interface StudyResults {
   procedure: ProcedureResults;
   /** Of a screening design: what each factor does to each response (keyed by it), factors in their order; else null. */
   screening: Record<string, (ElementaryEffects | null)[]> | null;
+  /**
+   * Of a design of factors, keyed by response: what each step from one level to the next did, factors in their order, null
+   * where no setting of the others was run with all levels. Null without factors, and in a screening.
+   */
+  levelSteps: Record<string, (LevelStep[] | null)[]> | null;
   /** Of a single day whose first stage never runs out of heads: what the line can do; else null. */
   capacity: CapacityResults | null;
   variants: VariantResults[];

@@ -2,7 +2,7 @@ import type { DayRecord } from "../engine/index.ts";
 import type { ResponseInfo } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { MeanEstimate, StudyResults, VariantResults } from "../results/index.ts";
-import { screeningEffects } from "../statistics/index.ts";
+import { levelSteps, pairMeans, screeningEffects } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
 import { comparisons } from "./comparisons.ts";
 import { askedKeys, knownResponses, UNFINISHED } from "./daySource.ts";
@@ -46,6 +46,7 @@ export function assembleResults(
     factors,
     procedure: procedureResults(study, (key) => outcomes.map((days) => days.map(({ values }) => values[key] ?? null))),
     screening: screeningOf(study, estimates, responses),
+    levelSteps: stepsOf(study, valuesOf, responses),
     capacity: null,
     variants: study.variants.map((variant, index): VariantResults => {
       return {
@@ -100,6 +101,22 @@ function screeningOf(
     return screeningEffects(study, means, study.confidence)!;
   };
   return Object.fromEntries(responses.map((info) => [info.key, effects(info)]));
+}
+
+/** Variants that were given up rest on other days than the rest, so after a selection steps are not averaged. */
+function stepsOf(
+  study: Study,
+  values: readonly Values[],
+  responses: readonly ResponseInfo[],
+): StudyResults["levelSteps"] {
+  const { design, factors, procedure, confidence, variants } = study;
+  if (factors.length === 0 || design.kind === "screening" || procedure.selection !== null) return null;
+  const levels = variants.map((variant) => variant.levels);
+  const steps = ({ key }: ResponseInfo) => {
+    const observed = values.map((each) => (procedure.antithetic ? pairMeans(each[key]!) : each[key]!));
+    return levelSteps(levels, observed, confidence);
+  };
+  return Object.fromEntries(responses.map((info) => [info.key, steps(info)]));
 }
 
 /** Leaves out what is null: a key that is absent means "not applicable". */

@@ -26,6 +26,7 @@ export { exactShareInterval } from "./exactShareInterval.ts";
 export { formatP } from "./formatP.ts";
 // Choice of the best
 export { type KimNelsonConstants, kimNelsonConstants } from "./kimNelsonConstants.ts";
+export { type LevelStep, levelSteps } from "./levelSteps.ts";
 export { mser, type WarmUp } from "./mser.ts";
 export { mser5 } from "./mser5.ts";
 export { normalQuantile } from "./normalQuantile.ts";

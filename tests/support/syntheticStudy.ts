@@ -7,6 +7,7 @@ import type {
   StudyResults,
   VariantResults,
 } from "../../sim/results/studyResults.ts";
+import { levelSteps } from "../../sim/statistics/index.ts";
 import { SYNTHETIC_BASE, SYNTHETIC_BREAKS, type SyntheticPlant, syntheticDay } from "./syntheticDay.ts";
 
 /** Student-t quantile 0.975 for n - 1 = 19 degrees of freedom (any table of the t distribution). */
@@ -170,9 +171,21 @@ export function syntheticStudy(): StudyResults {
     factors: [],
     procedure: plainProcedure(),
     screening: null,
+    levelSteps: null,
     capacity: null,
     variants: withDifferences(variants),
   };
+}
+
+function stepsOf(variants: readonly VariantResults[]): StudyResults["levelSteps"] {
+  const levels = variants.map((variant) => variant.levels);
+  const steps = (key: string) =>
+    levelSteps(
+      levels,
+      variants.map(({ values }) => values[key]!),
+      0.95,
+    );
+  return Object.fromEntries(RESPONSES.map(({ key }) => [key, steps(key)]));
 }
 
 /** One numeric factor, five levels. */
@@ -186,6 +199,7 @@ export function syntheticCurve(): StudyResults {
     ...syntheticStudy(),
     study: studyOf("How many places does evisceration need before it?", N, "Places before evisceration"),
     factors: [{ name: "places before evisceration", path: "line[8].buffer", levels }],
+    levelSteps: stepsOf(variants),
     variants: withDifferences(variants),
   };
 }
@@ -208,6 +222,7 @@ export function syntheticFactorial(): StudyResults {
       { name: "places before skinning", path: "line[5].buffer", levels: places },
       { name: "skinning cycle time", path: "line[5].cycle", levels: cycles },
     ],
+    levelSteps: stepsOf(variants),
     variants: withDifferences(variants),
   };
 }

@@ -1,12 +1,15 @@
 import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
+import { bestWords } from "./bestWords.ts";
 import { confidenceWords } from "./confidenceWords.ts";
 import { differenceWords } from "./differenceWords.ts";
 import { estimateWords } from "./estimateWords.ts";
 import { differenceIn, headline } from "./headline.ts";
 import { observationNoun } from "./observations.ts";
+import { quoted } from "./quoted.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 import { screeningWords } from "./screeningWords.ts";
+import { stepWords } from "./stepWords.ts";
 import { studyFormat } from "./studyFormat.ts";
 
 /** The answer to the study's question: a few plain sentences, each figure with its interval, the headline response only. */
@@ -37,6 +40,11 @@ const NAMED = 3;
 function comparisons(results: StudyResults, info: ResponseInfo, format: ResponseFormat): string[] {
   const variants = results.variants.slice(1);
   if (variants.length === 0) return [];
+  const steps = stepWords(results, info, format);
+  if (steps !== null) {
+    const best = bestWords(results, info, format);
+    return best === null ? [steps] : [best, steps];
+  }
   const { confidence } = results.study;
   const tell = (variant: VariantResults) =>
     `With ${quoted(variant.name)} it is ${differenceWords(differenceIn(variant, info.key), format, confidence).sentence}.`;
@@ -78,9 +86,4 @@ function unfinished(variants: readonly VariantResults[]): string[] {
     );
   }
   return sentences;
-}
-
-/** A name in quotation marks, safe beside figures whatever its script. */
-export function quoted(name: string): string {
-  return `\u201C${isolated(name)}\u201D`;
 }

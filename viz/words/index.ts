@@ -1,4 +1,5 @@
-export { answer, quoted } from "./answer.ts";
+export { answer } from "./answer.ts";
+export { bestWords } from "./bestWords.ts";
 export { confidenceWords } from "./confidenceWords.ts";
 export { differenceEnds } from "./differenceEnds.ts";
 export { type DifferenceWords, differenceWords } from "./differenceWords.ts";
@@ -6,9 +7,11 @@ export { type EstimateWords, estimateWords } from "./estimateWords.ts";
 export { fitTestWords } from "./fitTestWords.ts";
 export { differenceIn, furthestVariant, headline, isSingleDay } from "./headline.ts";
 export { observationNoun, observationsOf, observationsWords } from "./observations.ts";
+export { quoted } from "./quoted.ts";
 export { type ResponseFormat, responseFormat } from "./responseFormat.ts";
 export { type FactorEffect, rankedEffects, screeningWords } from "./screeningWords.ts";
 export { shareWords } from "./shareWords.ts";
 export { shownWords } from "./shownWords.ts";
 export { spanWords } from "./spanWords.ts";
+export { stepWords } from "./stepWords.ts";
 export { studyFormat } from "./studyFormat.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { answer, quoted } from "../../../viz/words/index.ts";
+import { answer } from "../../../viz/words/index.ts";
 import { syntheticFactorial, syntheticStudy } from "../../support/syntheticStudy.ts";
 
 test("the answer gives the base case first, then each variant, best first, each figure with its interval", () => {
@@ -12,14 +12,14 @@ test("the answer gives the base case first, then each variant, best first, each 
 });
 
 test("many variants are counted, and only the two furthest in the wanted direction are told", () => {
-  const sentences = answer(syntheticFactorial());
+  const sentences = answer({ ...syntheticFactorial(), levelSteps: null });
   expect(sentences).toHaveLength(4);
   expect(sentences[1]).toBe("All 11 variants are shown to differ from the base case at 95 %.");
   expect(sentences[2]).toContain("“32 places, 4.8 s”");
 });
 
 test("variants of which none is shown are not ranked", () => {
-  const study = syntheticFactorial();
+  const study = { ...syntheticFactorial(), levelSteps: null };
   for (const variant of study.variants.slice(1)) variant.differences!.throughput!.shown = false;
   expect(answer(study).slice(1)).toEqual(["None of the 11 variants can be told from the base case at 95 %."]);
 });
@@ -40,6 +40,20 @@ test("a study without responses says that there is no answer", () => {
   ]);
 });
 
-test("a quoted name cannot reorder the sentence it stands in", () => {
-  expect(quoted("a\u202Eb")).toBe("“a<U+202E>b”");
+test("a study of factors is answered by its best variant and by what each step of a factor did", () => {
+  const study = syntheticFactorial();
+  study.variants.forEach((variant, index) => {
+    variant.againstBest = {
+      throughput: { gap: index === 3 ? 5 : -index - 5, low: 0, high: 9, mayBeBest: index === 3 },
+    };
+  });
+  const [base, best, steps, ...more] = answer(study);
+  expect(base).toMatch(/^Throughput while hanging in the base case/);
+  expect(best).toMatch(
+    /^Best of all 12 is “32 places, 4.8 s”, .* more than the base case \(.*\); all others are shown/,
+  );
+  expect(steps).toMatch(
+    /^Step by step, averaged over the other factors \(95 %, all steps at once\): skinning cycle time, from/,
+  );
+  expect(more).toEqual([]);
 });
