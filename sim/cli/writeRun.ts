@@ -21,6 +21,7 @@ export function writeRun(
   overwrite: boolean,
 ): void {
   const { results } = parts;
-  const files = runFiles({ ...parts, reportHtml: renderReport(results), charts: chartFiles(results) });
+  const reportHtml = renderReport(results, { planFile: parts.plan });
+  const files = runFiles({ ...parts, reportHtml, charts: chartFiles(results) });
   writeRunFolder(folder, files, overwrite);
 }

@@ -43,7 +43,8 @@ const VIZ: Record<string, string[]> = {
   charts: ["frame", "marks"],
   words: ["frame"],
   views: ["frame", "marks", "charts", "words"],
-  report: ["frame", "marks", "charts", "views", "words"],
+  tables: ["frame", "marks", "charts"],
+  report: ["frame", "marks", "charts", "tables", "views", "words"],
   page: ["frame", "marks", "charts", "views", "words", "report"],
 };
 /** The one room of viz/ that runs the simulator, in the browser's workers; nothing else may import it. */

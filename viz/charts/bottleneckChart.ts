@@ -12,6 +12,7 @@ import {
   readable,
   type TimeScale,
   textureFill,
+  timePlot,
   timeScale,
   wrapText,
 } from "../frame/index.ts";
@@ -57,6 +58,7 @@ export function bottleneckChart(columns: BottleneckColumns, context: ChartContex
   const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - NOTE);
   const top = drawKey(frame, key, frame.top + 4) + 26;
   const bottom = top + columns.stages.length * (ROW + GAP) - GAP;
+  timePlot(frame, top, bottom);
   drawPauses(frame.body, columns.pauses, time, top - 4, bottom + 4, frame.colour("pause"), frame.colour("muted"));
   drawClockGrid(frame.body, time, columns.startClockSeconds, top, bottom, frame.colour);
   columns.stages.forEach((stage, index) => {

@@ -12,6 +12,7 @@ import {
   emptyChart,
   type PauseBand,
   type TimeScale,
+  timePlot,
   timeScale,
   wrapText,
 } from "../frame/index.ts";
@@ -50,6 +51,7 @@ export function chillerChart(columns: ChillerColumns, context: ChartContext): SV
     drawChillerPanel(frame, panel, columns, time, top + 36);
     top += PANEL + 48;
   }
+  timePlot(frame, frame.top + 36, top - 12);
   const end = drawClockAxis(frame.body, time, columns.startClockSeconds, top - 10, frame.colour);
   return frame.finish(drawFootnote(frame, columns.footnote, end));
 }

@@ -14,6 +14,7 @@ import {
   type PauseBand,
   type TimeScale,
   textureFill,
+  timePlot,
   timeScale,
   wrapText,
 } from "../frame/index.ts";
@@ -51,6 +52,7 @@ export function crewChart(columns: CrewColumns, context: ChartContext): SVGSVGEl
   const top = frame.top + 14;
   const bottom = top + columns.panels.length * (PANEL + GAP) - GAP;
   const fill = textureFill(frame.defs, frame.id("busy"), "rising", frame.colour("range"), frame.colour("line"));
+  timePlot(frame, top, bottom);
   drawPauses(frame.body, columns.pauses, time, top, bottom, frame.colour("pause"), frame.colour("muted"));
   drawClockGrid(frame.body, time, columns.startClockSeconds, top, bottom, frame.colour);
   columns.panels.forEach((panel, index) => {

@@ -16,6 +16,7 @@ import {
   type TimeScale,
   textureFill,
   textWidth,
+  timePlot,
   timeScale,
   wrapText,
 } from "../frame/index.ts";
@@ -58,6 +59,7 @@ export function headsOutChart(columns: HeadsOutColumns, context: ChartContext): 
   const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - RIGHT_GUTTER);
   const heads = scaleLinear().domain([0, largest]).nice().range([floor, top]);
   const [left, right] = time.range() as [number, number];
+  timePlot(frame, top, floor);
   drawOvertime(frame, columns, time, top, floor);
   drawPauses(frame.body, columns.pauses, time, top, floor, frame.colour("pause"), frame.colour("muted"));
   drawClockGrid(frame.body, time, columns.startClockSeconds, top, floor, frame.colour);

@@ -13,6 +13,7 @@ import {
   readable,
   type TimeScale,
   textureFill,
+  timePlot,
   timeScale,
   wrapText,
 } from "../frame/index.ts";
@@ -62,6 +63,7 @@ export function loadChart(columns: LoadColumns, context: ChartContext): SVGSVGEl
   const top = drawKey(frame, key, frame.top + 4) + 26;
   const middle = top + columns.loads.length * ROW;
   const bottom = middle + columns.panels.length * (PANEL + GAP);
+  timePlot(frame, top, bottom);
   drawPauses(frame.body, columns.pauses, time, top, bottom, frame.colour("pause"), frame.colour("muted"));
   drawClockGrid(frame.body, time, columns.startClockSeconds, top, bottom, frame.colour);
   columns.loads.forEach((load, index) => {

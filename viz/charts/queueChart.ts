@@ -14,6 +14,7 @@ import {
   LINE_HEIGHT,
   type PauseBand,
   type TimeScale,
+  timePlot,
   timeScale,
   wrapText,
 } from "../frame/index.ts";
@@ -51,6 +52,7 @@ export function queueChart(columns: QueueColumns, context: ChartContext): SVGSVG
   const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - RIGHT_GUTTER);
   const top = frame.top + 14;
   const bottom = top + columns.panels.length * (PANEL + GAP) - GAP;
+  timePlot(frame, top, bottom);
   drawPauses(frame.body, columns.pauses, time, top, bottom, frame.colour("pause"), frame.colour("muted"));
   drawClockGrid(frame.body, time, columns.startClockSeconds, top, bottom, frame.colour);
   columns.panels.forEach((panel, index) => {

@@ -12,6 +12,7 @@ import {
   type Texture,
   type TimeScale,
   textureFill,
+  timePlot,
   timeScale,
   wrapText,
 } from "../frame/index.ts";
@@ -66,6 +67,7 @@ export function stateChart(columns: StateColumns, context: ChartContext): SVGSVG
   const top = drawKey(frame, key, frame.top + 4) + 24;
   const bottom = top + columns.rows.length * (ROW + GAP) - GAP;
   const right = time.range()[1]!;
+  timePlot(frame, top, bottom);
   drawPauses(frame.body, columns.pauses, time, top - 4, bottom + 4, frame.colour("pause"), frame.colour("muted"));
   drawText(frame.body, right + 12, top - 9, "over the whole day", { fill: frame.colour("muted") });
   const edges = columns.rows[0]!.shares[0]!.map((_, bin) => time(bin * columns.binSeconds));

@@ -17,6 +17,7 @@ import {
   type TimeScale,
   textureFill,
   textWidth,
+  timePlot,
   timeScale,
   wrapText,
 } from "../frame/index.ts";
@@ -57,6 +58,7 @@ export function wipChart(columns: WipColumns, context: ChartContext): SVGSVGElem
     fill += panel.sections.length;
     top += PANEL + 46;
   }
+  timePlot(frame, frame.top + 34, top - 12);
   return frame.finish(drawClockAxis(frame.body, time, columns.startClockSeconds, top - 12, frame.colour));
 }
 

@@ -35,7 +35,7 @@ export {
   type ThemeName,
   themeColours,
 } from "./theme.ts";
-export { timeScale } from "./timeScale.ts";
+export { timePlot, timeScale } from "./timeScale.ts";
 export { type TimeUnit, timeUnitFor } from "./timeUnit.ts";
 export { drawBottomAxis, drawLeftAxis } from "./valueAxis.ts";
 export { wrapText } from "./wrapText.ts";

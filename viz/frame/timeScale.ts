@@ -10,3 +10,8 @@ export function timeScale(frame: ChartFrame, endSeconds: number, left: number, r
   frame.svg.attr("data-time-left", left).attr("data-time-right", right).attr("data-time-end", endSeconds);
   return scaleLinear().domain([0, endSeconds]).range([left, right]);
 }
+
+/** Notes between which heights the plot over the clock lies: that far a cursor reaches. */
+export function timePlot(frame: ChartFrame, top: number, bottom: number): void {
+  frame.svg.attr("data-time-top", Math.round(top)).attr("data-time-bottom", Math.round(bottom));
+}

@@ -1,5 +1,5 @@
 export { CAUTIONS } from "./cautions.ts";
 export { chartFiles } from "./chartFiles.ts";
 export { fitChartFiles } from "./fitChartFiles.ts";
-export { renderDayReport, renderReport } from "./renderReport.ts";
+export { type ReportOptions, renderDayReport, renderReport } from "./renderReport.ts";
 export { serverDocument } from "./serverDocument.ts";

@@ -1,13 +1,15 @@
 import type { StudyResults } from "../contract.ts";
 import { CHART_CLASS, safeText } from "../frame/index.ts";
+import { contentPolicy } from "./contentPolicy.ts";
+import { figuresFor } from "./figures.ts";
 import { html, type Markup, trusted } from "./html.ts";
+import { readerScript } from "./readerScript.ts";
 import {
   answerSection,
   cautionSection,
   dataSection,
   daySection,
   experimentation,
-  figuresFor,
   implementation,
   limitSection,
   limitsOfModel,
@@ -18,27 +20,32 @@ import {
 import { reportStyle } from "./reportStyle.ts";
 import { serverDocument } from "./serverDocument.ts";
 
-const POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
+export interface ReportOptions {
+  /** The plan file as it was read: the report then lists every figure in it with its source. */
+  planFile?: unknown;
+  /** To draw into; default: a document for where there is no browser. */
+  document?: Document;
+}
 
 /**
- * A study as one self-contained HTML page: no script, no outside resource, every text from the study escaped; light and
- * dark screens, A4 paper. Answer first, then evidence, then everything needed to judge and repeat it. A study of one
+ * A study as one self-contained HTML page: no outside resource, every text from the study escaped, no script but the one
+ * that reads values off the pictures (without it everything is still there); light and dark screens, A4 paper. Answer first, then evidence, then everything needed to judge and repeat it. A study of one
  * variant and one replication is told as a single day, without intervals. Throws RangeError for a study without variants.
  */
-export function renderReport(results: StudyResults, document: Document = serverDocument()): string {
+export function renderReport(results: StudyResults, options: ReportOptions = {}): string {
   if (results.variants.length === 0)
     throw new RangeError("renderReport: the study holds no variant; at least the base case is needed");
-  const figures = figuresFor(document);
+  const figures = figuresFor(options.document ?? serverDocument());
   const body = [
     objectives(results),
-    answerSection(results),
+    answerSection(results, figures),
     resultsSection(results, figures),
     daySection(results, figures),
     limitSection(results, figures),
-    dataSection(results),
+    dataSection(results, options.planFile),
     experimentation(results),
     implementation(results),
-    logicSection(),
+    logicSection(results),
     limitsOfModel(),
     cautionSection(),
   ];
@@ -49,31 +56,31 @@ export function renderReport(results: StudyResults, document: Document = serverD
  * `renderReport` for one day: refuses (RangeError) results with more than one variant or replication, which have
  * intervals that a day's report would leave out.
  */
-export function renderDayReport(results: StudyResults, document: Document = serverDocument()): string {
+export function renderDayReport(results: StudyResults, options: ReportOptions = {}): string {
   const { length } = results.variants;
   if (length !== 1 || results.study.replications !== 1) {
     throw new RangeError(
       `renderDayReport: ${length} variants and ${results.study.replications} replications; a day is 1 and 1`,
     );
   }
-  return renderReport(results, document);
+  return renderReport(results, options);
 }
 
 function page(title: string, body: readonly Markup[]): Markup {
+  const [style, script] = [reportStyle(), readerScript()];
   return html`<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${trusted(POLICY)}">
+<meta http-equiv="Content-Security-Policy" content="${trusted(contentPolicy(style, script))}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${safeText(title)}</title>
-<style>
-${trusted(reportStyle())}
-</style>
+<style>${trusted(style)}</style>
 </head>
 <body class="${CHART_CLASS}">
 <main>
 ${body.map((section) => html`<section>${section}</section>\n`)}</main>
+<script>${trusted(script)}</script>
 </body>
 </html>
 `;

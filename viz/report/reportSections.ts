@@ -1,6 +1,6 @@
 import type { StudyResults, VariantResults } from "../contract.ts";
-import { type ChartContext, formatNumber, isolated, svgText } from "../frame/index.ts";
-import { headsOutView } from "../views/index.ts";
+import { formatNumber, isolated } from "../frame/index.ts";
+import { headsOutView, type InputRow, inputRows } from "../views/index.ts";
 import {
   answer,
   confidenceWords,
@@ -16,25 +16,13 @@ import {
   studyFormat,
 } from "../words/index.ts";
 import { CAUTIONS } from "./cautions.ts";
-import { html, type Markup, trusted } from "./html.ts";
+import { componentTables } from "./componentTables.ts";
+import type { Figures } from "./figures.ts";
+import { html, type Markup } from "./html.ts";
 import { MODEL_LIMITS, MODEL_LOGIC } from "./modelText.ts";
 import { responseTable } from "./responseTable.ts";
 import { screeningTables } from "./screeningTable.ts";
-import { dayCharts, drawnVariants, limitCharts, type PlannedChart, responseCharts } from "./studyCharts.ts";
-
-/** Draws planned charts as figures with their finding below; ids are numbered so that no two charts of the page share one. */
-export type Figures = (charts: readonly PlannedChart[]) => Markup;
-
-export function figuresFor(document: Document): Figures {
-  let count = 0;
-  return (charts) =>
-    html`${charts.map((chart) => {
-      count++;
-      const context: ChartContext = { document, theme: "auto", idPrefix: `figure-${count}`, styleInside: false };
-      const svg = trusted(svgText(chart.draw(context)));
-      return html`<figure>${svg}<figcaption><b>Figure ${count}.</b> ${chart.description}</figcaption></figure>\n`;
-    })}`;
-}
+import { dayCharts, drawnVariants, headlineChart, limitCharts, responseCharts } from "./studyCharts.ts";
 
 export function objectives(results: StudyResults): Markup {
   const { study, plan } = results;
@@ -44,10 +32,13 @@ export function objectives(results: StudyResults): Markup {
 <p><b>Question:</b> <bdi>${isolated(study.question)}</bdi></p>`;
 }
 
-export function answerSection(results: StudyResults): Markup {
+/** The question's answer in words and, where there is one, in a picture: what a reader sees before anything else. */
+export function answerSection(results: StudyResults, figures: Figures): Markup {
   const sentences = isSingleDay(results) ? dayAnswer(results) : answer(results);
+  const picture = headlineChart(results, responseCharts(results));
   return html`<h2>Answer</h2>
 <div class="answer">${sentences.map((sentence) => html`<p>${sentence}</p>`)}</div>
+${picture === undefined ? "" : figures([picture])}
 <p class="caution">A planning aid built on the numbers it is given. Animal welfare and people's safety come before throughput: read the <a href="#cautions">cautions</a>.</p>`;
 }
 
@@ -66,21 +57,34 @@ function dayAnswer(results: StudyResults): string[] {
 }
 
 export function resultsSection(results: StudyResults, figures: Figures): Markup {
+  const charts = responseCharts(results);
+  const told = headlineChart(results, charts);
+  const more = figures(charts.filter((chart) => chart !== told));
   return html`<h2>Results</h2>
+<p class="small hint" hidden>Point at a picture, or move to it with the Tab key and press the arrow keys, to read its values.</p>
 ${screeningTables(results)}
-${results.screening === null ? "" : figures(responseCharts(results))}
+${results.screening === null ? "" : more}
 ${responseTable(results)}
-${results.screening === null ? figures(responseCharts(results)) : ""}`;
+${results.screening === null ? more : ""}`;
 }
 
 export function daySection(results: StudyResults, figures: Figures): Markup {
   const days = drawnVariants(results).map((variant, index) => {
     const heading = isSingleDay(results) ? "" : html`<h3>${dayHeading(results, variant, index)}</h3>`;
-    return html`${heading}${figures(dayCharts(results, variant, `day-${index}`))}`;
+    const { startClockSeconds, finishSeconds } = variant.day;
+    const charts = figures(dayCharts(results, variant, `day-${index}`));
+    return html`<div class="day" data-start="${startClockSeconds}">${heading}${timeCursor(index, finishSeconds)}${charts}</div>`;
   });
   return html`<h2>A day in pictures</h2>
 <p class="small">Pictures of a day show one replication: they explain how the line behaves and prove nothing about other days.</p>
 ${days}`;
+}
+
+/** A slider that moves the time on all pictures of a day; shown by the script that gives it something to do. */
+function timeCursor(index: number, endSeconds: number): Markup {
+  const end = Math.floor(endSeconds / 60) * 60;
+  const middle = Math.floor(end / 120) * 60;
+  return html`<div class="cursor" hidden><label for="time-${index}">Time on all pictures of this day</label><input id="time-${index}" type="range" min="0" max="${end}" step="60" value="${middle}"><output for="time-${index}"></output></div>`;
 }
 
 function dayHeading(results: StudyResults, variant: VariantResults, index: number): string {
@@ -107,7 +111,8 @@ export function limitSection(results: StudyResults, figures: Figures): Markup {
 ${figures(limitCharts(results, base, "base"))}`;
 }
 
-export function dataSection(results: StudyResults): Markup {
+/** `planFile`: the plan as it was read, before any checking; undefined where it is not at hand. */
+export function dataSection(results: StudyResults, planFile: unknown): Markup {
   const { plan } = results;
   const rows = plan.sources.map(
     (source) =>
@@ -120,7 +125,17 @@ export function dataSection(results: StudyResults): Markup {
   return html`<h2>Data</h2>
 <p><bdi>${isolated(plan.notes)}</bdi></p>
 ${table}
+${planFile === undefined ? "" : inputTable(inputRows(planFile, plan.sources))}
 <p class="small">A figure without a source of its own takes that of the nearest part above it; where there is none it is an assumption. All inputs stand in the plan file kept beside this report.</p>`;
+}
+
+/** Every figure that went in: folded away on the screen, for it is long, and whole on paper. */
+function inputTable(rows: readonly InputRow[]): Markup {
+  const body = rows.map(
+    ({ path, value, kind, note }) =>
+      html`<tr><th scope="row"><code>${path}</code></th><td><bdi>${value}</bdi></td><td>${kind}</td><td><bdi>${note}</bdi></td></tr>`,
+  );
+  return html`<details class="inputs"><summary>All ${rows.length} inputs of the base plan, each with its source</summary><div class="scroll" tabindex="0" role="group" aria-label="All inputs"><table><thead><tr><th scope="col">Input</th><th scope="col">Value</th><th scope="col">Kind of source</th><th scope="col">Source</th></tr></thead><tbody>${body}</tbody></table></div></details>`;
 }
 
 export function experimentation(results: StudyResults): Markup {
@@ -177,8 +192,8 @@ function procedureParagraphs({ procedure, variants, responses }: StudyResults): 
   return html`${words.map((each) => html`<p>${isolated(each)}</p>`)}${reductions.length > 0 ? html`<p>What that did to the intervals of the base case:</p><ul>${reductions}</ul>` : ""}`;
 }
 
-export function logicSection(): Markup {
-  return html`<h2>Logic</h2><ul>${MODEL_LOGIC.map((line) => html`<li>${line}</li>`)}</ul>`;
+export function logicSection(results: StudyResults): Markup {
+  return html`<h2>Logic</h2>${componentTables(results)}<p>How the model works:</p><ul>${MODEL_LOGIC.map((line) => html`<li>${line}</li>`)}</ul>`;
 }
 
 export function implementation(results: StudyResults): Markup {

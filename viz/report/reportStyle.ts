@@ -10,8 +10,9 @@ h1{font-size:28px;line-height:1.2;margin:0 0 4px}
 h2{font-size:20px;line-height:1.3;margin:40px 0 8px;padding-top:12px;border-top:2px solid var(--gambrel-rule)}
 h3{font-size:16px;margin:24px 0 6px}
 p,ul,dl{margin:8px 0}
-.lead{color:var(--gambrel-muted);margin:0 0 16px}
-.answer{border-left:5px solid var(--gambrel-line);padding:4px 0 4px 16px;margin:12px 0;font-size:18px}
+section:nth-of-type(-n+2) h2{margin:14px 0 4px;padding-top:8px}
+.lead{color:var(--gambrel-muted);margin:0 0 10px}
+.answer{border-left:5px solid var(--gambrel-line);padding:4px 0 4px 16px;margin:8px 0;font-size:17px;line-height:1.45}
 .answer p{margin:6px 0}
 .caution{border:1px solid var(--gambrel-limit);padding:10px 14px;margin:16px 0}
 .small{font-size:13px;color:var(--gambrel-muted)}
@@ -23,8 +24,20 @@ thead th{border-bottom:1.5px solid var(--gambrel-rule)}
 .even{table-layout:fixed}
 a{color:var(--gambrel-line)}
 .range{display:block;font-weight:400;color:var(--gambrel-muted);font-size:12px}
-figure{margin:20px 0 28px;overflow-x:auto}
+figure{margin:20px 0 28px}
+.answer + figure{margin:8px 0 20px}
+.plot{overflow-x:auto}
+.plot:focus-visible,.scroll:focus-visible,summary:focus-visible,input:focus-visible,a:focus-visible{outline:3px solid var(--gambrel-line);outline-offset:2px}
 figure svg.${CHART_CLASS}{display:block;min-width:760px;width:760px;height:auto}
+.pointed circle,.pointed rect{stroke:var(--gambrel-ink);stroke-width:2.5}
+.time-cursor{stroke:var(--gambrel-limit);stroke-width:1.5;pointer-events:none}
+.reading{font-size:13px;margin:2px 0 4px;max-width:760px;font-variant-numeric:tabular-nums}
+.cursor{position:sticky;top:0;z-index:1;background:var(--gambrel-paper);border-bottom:1px solid var(--gambrel-rule);padding:8px 0;font-size:13px;display:flex;gap:12px;align-items:center;flex-wrap:wrap}
+.cursor[hidden]{display:none}
+.cursor input{flex:1;min-width:200px;accent-color:var(--gambrel-line)}
+.cursor output{font-weight:600;font-variant-numeric:tabular-nums;min-width:5em}
+details{font-size:13px;max-width:760px}
+summary{cursor:pointer;color:var(--gambrel-line);padding:4px 0}
 figcaption{font-size:13px;color:var(--gambrel-muted);max-width:760px}
 code{font-family:ui-monospace,"DejaVu Sans Mono",Consolas,monospace;font-size:14px;overflow-wrap:anywhere;background:var(--gambrel-pause);padding:1px 4px}
 dt{font-weight:600;margin-top:8px}
@@ -35,7 +48,10 @@ body{padding:0;font-size:10.5pt}
 main{max-width:none}
 h2,h3{break-after:avoid}
 figure,tr,.caution,.answer{break-inside:avoid}
-figure{overflow:visible}
+.plot{overflow:visible}
+.cursor,.reading,.hint,.time-cursor,details:not(.inputs){display:none}
+details.inputs::details-content{content-visibility:visible;height:auto}
+details.inputs summary{list-style:none}
 figure svg.${CHART_CLASS}{min-width:0;width:100%;max-height:255mm}
 figcaption,table,caption{font-size:9pt}
 .scroll{overflow:visible}

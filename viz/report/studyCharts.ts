@@ -18,6 +18,28 @@ import {
 import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import type { ChartContext, ChartWords } from "../frame/index.ts";
 import {
+  type ChartTable,
+  chillerReadings,
+  costTable,
+  crewReadings,
+  curveTable,
+  differenceTable,
+  headsOutReadings,
+  heatMapTable,
+  limitTable,
+  loadReadings,
+  loadTable,
+  massTable,
+  queueReadings,
+  responseTable,
+  screeningTable,
+  stateReadings,
+  stateTable,
+  type TimeReadings,
+  timeTable,
+  wipReadings,
+} from "../tables/index.ts";
+import {
   chillersOf,
   chillerView,
   costView,
@@ -42,16 +64,39 @@ export interface PlannedChart {
   /** File name without ending: lower-case letters, digits and hyphens, unique within a study. */
   name: string;
   description: string;
+  title: string;
   draw: (context: ChartContext) => SVGSVGElement;
+  /** Its figures as a table. */
+  table: () => ChartTable;
+  /** What it shows at an instant; null where it is not over the clock. */
+  readings: (() => TimeReadings) | null;
 }
+
+type Chart<Columns> = (columns: Columns, context: ChartContext) => SVGSVGElement;
 
 /** A picture from its columns, to be drawn later. */
 function planned<Columns extends ChartWords>(
   name: string,
   columns: Columns,
-  chart: (columns: Columns, context: ChartContext) => SVGSVGElement,
+  chart: Chart<Columns>,
+  table: (columns: Columns) => ChartTable,
+  readings: ((columns: Columns) => TimeReadings) | null = null,
 ): PlannedChart {
-  return { name, description: columns.description, draw: (context) => chart(columns, context) };
+  const { title, description } = columns;
+  return {
+    ...{ name, title, description, draw: (context) => chart(columns, context), table: () => table(columns) },
+    readings: readings === null ? null : () => readings(columns),
+  };
+}
+
+/** A picture over the clock: traces, which are read off at instants and tabled by steps of time. */
+function traced<Columns extends ChartWords>(
+  name: string,
+  columns: Columns,
+  chart: Chart<Columns>,
+  readings: (columns: Columns) => TimeReadings,
+): PlannedChart {
+  return planned(name, columns, chart, (found) => timeTable(readings(found)), readings);
 }
 
 /** Responses that are drawn; the table shows all. */
@@ -66,8 +111,15 @@ export function responseCharts(results: StudyResults): PlannedChart[] {
   const cost = costView(results);
   return [
     ...results.responses.slice(0, DRAWN_RESPONSES).flatMap((info, index) => chartsOf(results, info, index)),
-    ...(cost === null ? [] : [planned("cost-against-throughput", cost, costChart)]),
+    ...(cost === null ? [] : [planned("cost-against-throughput", cost, costChart, costTable)]),
   ];
+}
+
+/** The picture of the first response that answers at a glance; undefined where there is none. */
+export function headlineChart(results: StudyResults, charts: readonly PlannedChart[]): PlannedChart | undefined {
+  const kinds = results.factors.length > 0 ? ["heat-map", "screening", "response"] : ["difference", "response"];
+  const found = kinds.map((kind) => charts.find(({ name }) => name.startsWith(`${kind}-1-`)));
+  return found.find((chart) => chart !== undefined);
 }
 
 function chartsOf(results: StudyResults, info: ResponseInfo, index: number): PlannedChart[] {
@@ -78,19 +130,19 @@ function chartsOf(results: StudyResults, info: ResponseInfo, index: number): Pla
   const map = heatMapView(results, info);
   return [
     curve
-      ? planned(`response-${end}`, curve, curveChart)
-      : planned(`response-${end}`, responseView(results, info), responseChart),
-    ...(map === null ? [] : [planned(`heat-map-${end}`, map, heatMapChart)]),
+      ? planned(`response-${end}`, curve, curveChart, curveTable)
+      : planned(`response-${end}`, responseView(results, info), responseChart, responseTable),
+    ...(map === null ? [] : [planned(`heat-map-${end}`, map, heatMapChart, heatMapTable)]),
     ...(results.variants.length < 2
       ? []
-      : [planned(`difference-${end}`, differenceView(results, info), differenceChart)]),
+      : [planned(`difference-${end}`, differenceView(results, info), differenceChart, differenceTable)]),
   ];
 }
 
 function screeningCharts(results: StudyResults, info: ResponseInfo, index: number): PlannedChart[] {
   const view = screeningView(results, info);
   if (view === null) return [];
-  return [planned(`screening-${index + 1}-${slug(info.key)}`, view, screeningChart)];
+  return [planned(`screening-${index + 1}-${slug(info.key)}`, view, screeningChart, screeningTable)];
 }
 
 /** The variants whose day is drawn: the base, and the one furthest from it in the headline response. */
@@ -105,23 +157,33 @@ export function dayCharts(results: StudyResults, variant: VariantResults, prefix
   const crews = crewView(results, variant);
   const mass = massView(results, variant);
   return [
-    planned(`${prefix}-heads-out`, headsOutView(results, variant), headsOutChart),
-    planned(`${prefix}-states`, stateView(results, variant), stateChart),
-    planned(`${prefix}-wip`, wipView(results, variant), wipChart),
-    planned(`${prefix}-queues`, queueView(results, variant), queueChart),
-    ...(loads === null ? [] : [planned(`${prefix}-loads`, loads, loadChart)]),
-    ...(crews === null ? [] : [planned(`${prefix}-crews`, crews, crewChart)]),
+    traced(`${prefix}-heads-out`, headsOutView(results, variant), headsOutChart, headsOutReadings),
+    planned(`${prefix}-states`, stateView(results, variant), stateChart, stateTable, stateReadings),
+    traced(`${prefix}-wip`, wipView(results, variant), wipChart, wipReadings),
+    traced(`${prefix}-queues`, queueView(results, variant), queueChart, queueReadings),
+    ...(loads === null ? [] : [planned(`${prefix}-loads`, loads, loadChart, loadTable, loadReadings)]),
+    ...(crews === null ? [] : [traced(`${prefix}-crews`, crews, crewChart, crewReadings)]),
     ...chillersOf(variant).map((stage, index) =>
-      planned(`${prefix}-chiller-${index + 1}-${slug(stage.name)}`, chillerView(results, variant, stage), chillerChart),
+      traced(
+        `${prefix}-chiller-${index + 1}-${slug(stage.name)}`,
+        chillerView(results, variant, stage),
+        chillerChart,
+        chillerReadings,
+      ),
     ),
-    ...(mass === null ? [] : [planned(`${prefix}-mass`, mass, massChart)]),
+    ...(mass === null ? [] : [planned(`${prefix}-mass`, mass, massChart, massTable)]),
   ];
 }
 
 /** One picture per watched limit of a variant's day. */
 export function limitCharts(results: StudyResults, variant: VariantResults, prefix: string): PlannedChart[] {
   return variant.day.limits.map((limit, index) => {
-    return planned(`${prefix}-limit-${index + 1}-${slug(limit.name)}`, limitView(results, variant, limit), limitChart);
+    return planned(
+      `${prefix}-limit-${index + 1}-${slug(limit.name)}`,
+      limitView(results, variant, limit),
+      limitChart,
+      limitTable,
+    );
   });
 }
 

@@ -11,6 +11,8 @@ export { headsOutView } from "./headsOutView.ts";
 export { heatMapView } from "./heatMapView.ts";
 // Measured times: fit -> columns
 export { histogramView } from "./histogramView.ts";
+// A plan file -> its figures with their sources
+export { type InputRow, inputRows } from "./inputRows.ts";
 export { limitView } from "./limitView.ts";
 export { loadView } from "./loadView.ts";
 export { massView } from "./massView.ts";

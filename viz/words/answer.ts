@@ -20,13 +20,18 @@ export function answer(results: StudyResults): string[] {
   const format = studyFormat(results, info);
   const { confidence } = results.study;
   const estimate = estimateWords(base.estimates[info.key], format, confidence, observationNoun(results));
-  const where = results.variants.length > 1 ? ` in the base case, ${quoted(base.name)},` : "";
+  const where = results.variants.length > 1 ? ` in ${baseWords(base)}` : "";
   return [
     `${isolated(info.label)}${where} is ${estimate.phrase}.`,
     ...procedureWords(results),
     ...(results.screening === null ? comparisons(results, info, format) : screeningWords(results, info, format)),
     ...unfinished(results.variants),
   ];
+}
+
+/** The base case, with its name where that says more. */
+function baseWords({ name }: VariantResults): string {
+  return /^base( case)?$/i.test(name) ? "the base case" : `the base case, ${quoted(name)},`;
 }
 
 /** What the rules a study was run by ended with; told before any comparison. */

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { serverDocument } from "../../../viz/index.ts";
-import { daySection, experimentation, figuresFor, limitSection } from "../../../viz/report/reportSections.ts";
+import { figuresFor } from "../../../viz/report/figures.ts";
+import { daySection, experimentation, limitSection } from "../../../viz/report/reportSections.ts";
 import { syntheticFactorial, syntheticSingleDay, syntheticStudy } from "../../support/syntheticStudy.ts";
 
 // (1 - confidence) x comparisons: expected number of false alarms, any statistics text (linearity of expectation).

@@ -1,0 +1,30 @@
+import type { Quantity } from "../frame/index.ts";
+import { formatClock } from "../frame/index.ts";
+
+export type Cell = string | number | null;
+
+/** The figures of a picture as a table: numbers stay numbers, in the unit of their column; null where there is none. */
+export interface ChartTable {
+  columns: readonly { name: string; unit: string }[];
+  rows: readonly (readonly Cell[])[];
+}
+
+/** A value of an axis as a cell, and the unit of its column: durations in seconds, shares in per cent, clock times as text. */
+export function quantityCell(quantity: Quantity, value: number | null): Cell {
+  if (value === null || !Number.isFinite(value)) return null;
+  if (quantity.kind === "clock") return formatClock(value + quantity.startClockSeconds, true);
+  return quantity.kind === "share" ? value * 100 : value;
+}
+
+export function quantityUnit(quantity: Quantity): string {
+  switch (quantity.kind) {
+    case "clock":
+      return "clock time";
+    case "duration":
+      return "s";
+    case "share":
+      return "%";
+    case "number":
+      return quantity.unit;
+  }
+}

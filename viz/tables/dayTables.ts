@@ -1,0 +1,99 @@
+import type {
+  BindingColumns,
+  BottleneckColumns,
+  LimitColumns,
+  LoadColumns,
+  MassColumns,
+  SlopeColumns,
+  StateColumns,
+} from "../charts/index.ts";
+import { formatClock } from "../frame/index.ts";
+import type { Cell, ChartTable } from "./chartTable.ts";
+
+/** The pictures of a day that are no traces, as tables. */
+
+export function stateTable(columns: StateColumns): ChartTable {
+  return {
+    columns: [text("station"), ...columns.states.map((name) => ({ name, unit: "% of position time" }))],
+    rows: columns.rows.map((row) => [row.name, ...row.dayShares.map((share) => share * 100)]),
+  };
+}
+
+export function loadTable(columns: LoadColumns): ChartTable {
+  const clock = (seconds: number | null): Cell =>
+    seconds === null ? null : formatClock(seconds + columns.startClockSeconds, true);
+  const times = ["due", "in", "unloaded", "last head out of its crates", "crates washed", "lorry out"];
+  return {
+    columns: [text("lorry"), text("load"), ...times.map((name) => ({ name, unit: "clock time" }))],
+    rows: columns.loads.map((load) => [
+      load.name,
+      load.note,
+      clock(load.dueSeconds),
+      clock(load.arrivedSeconds),
+      clock(load.unloadedSeconds),
+      clock(load.emptiedSeconds),
+      clock(load.washedSeconds),
+      clock(load.leftSeconds),
+    ]),
+  };
+}
+
+export function massTable(columns: MassColumns): ChartTable {
+  const share = (kilograms: number) => (100 * kilograms) / columns.liveKilograms;
+  return {
+    columns: [text("what"), text("kind"), { name: "mass", unit: "kg" }, { name: "share of live weight", unit: "%" }],
+    rows: [
+      ["live weight", "in", columns.liveKilograms, 100],
+      ...columns.flows.map(({ name, kind, kilograms }) => [name, kind, kilograms, share(kilograms)]),
+    ],
+  };
+}
+
+export function limitTable(columns: LimitColumns): ChartTable {
+  return {
+    columns: [seconds("from"), seconds("to"), { name: "heads", unit: "heads" }, text("outside the limit")],
+    rows: columns.bins.map(({ from, to, heads, beyond }) => [from, to, heads, beyond ? "yes" : "no"]),
+  };
+}
+
+export function bindingTable(columns: BindingColumns): ChartTable {
+  return {
+    columns: [text("stage"), text("cause"), seconds("time"), seconds("low"), seconds("high")],
+    rows: columns.rows.map((row) => [row.stage, row.cause, row.seconds, row.low, row.high]),
+  };
+}
+
+export function slopeTable(columns: SlopeColumns): ChartTable {
+  const slope = (name: string) => ({ name, unit: "min/s" });
+  return {
+    columns: [text("stage"), slope("slope"), slope("low"), slope("high"), text("to be relied on"), text("note")],
+    rows: columns.rows.map((row) => [
+      row.name,
+      row.minutesPerSecond,
+      row.low,
+      row.high,
+      row.valid ? "yes" : "no",
+      row.note,
+    ]),
+  };
+}
+
+/** Time as the bottleneck by stage; the strip itself is in the run's traces. */
+export function bottleneckTable(columns: BottleneckColumns): ChartTable {
+  const total = (name: string, wanted: "sole" | "shifting") =>
+    columns.spans
+      .filter(({ stage, kind }) => stage === name && kind === wanted)
+      .reduce((sum, { from, to }) => sum + to - from, 0);
+  return {
+    columns: [text("stage"), seconds("by itself"), seconds("shifting")],
+    rows: columns.stages.map(({ name }) => [name, total(name, "sole"), total(name, "shifting")]),
+  };
+}
+
+function text(name: string) {
+  return { name, unit: "" };
+}
+
+function seconds(name: string) {
+  return { name, unit: "s" };
+}
