@@ -9,7 +9,8 @@ test("every stage is listed with its places and positions, every crew with its p
   const { document } = parseHTML(`<main>${componentTables(results).markup}</main>`);
   const { stages, crews } = results.variants[0]!.day;
   expect(document.querySelectorAll("tbody tr")).toHaveLength(stages.length);
-  for (const { name, peopleMax } of crews) expect(document.querySelector("main")!.textContent).toContain(`${name} ${peopleMax}`);
+  for (const { name, peopleMax } of crews)
+    expect(document.querySelector("main")!.textContent).toContain(`${name} ${peopleMax}`);
 });
 
 test("no limit of places is said so, also after JSON has made it null", () => {
