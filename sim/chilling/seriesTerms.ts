@@ -1,4 +1,4 @@
-import { safeRoot } from "../numeric/index.ts";
+import { power, safeRoot } from "../numeric/index.ts";
 import { besselJ0J1 } from "./besselJ0J1.ts";
 
 /** Infinite slab (size: half its thickness), infinite cylinder, sphere (size: radius). */
@@ -69,5 +69,5 @@ function sphere(biot: number, n: number): SeriesTerm {
   const root = safeRoot(at, (n - 1) * Math.PI, n * Math.PI);
   const moment = Math.sin(root) - root * Math.cos(root);
   const centre = (4 * moment) / (2 * root - Math.sin(2 * root));
-  return { root, centre, surface: (centre * Math.sin(root)) / root, mean: (3 * centre * moment) / root ** 3 };
+  return { root, centre, surface: (centre * Math.sin(root)) / root, mean: (3 * centre * moment) / power(root, 3) };
 }

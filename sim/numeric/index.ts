@@ -1,5 +1,7 @@
 /** Small numerical methods: leaf, imports nothing. */
 
 export { digamma, trigamma } from "./digamma.ts";
+export { jStat } from "./jStat.ts";
 export { type Minimum, nelderMead } from "./nelderMead.ts";
+export { power } from "./power.ts";
 export { safeRoot } from "./safeRoot.ts";

@@ -1,7 +1,5 @@
-import jStatModule from "jstat";
+import { jStat, power } from "../numeric/index.ts";
 import type { Varying } from "./varying.ts";
-
-const { jStat } = jStatModule;
 
 /** Families whose quantile function is costly or not exact by specification, so that draws come from a table. */
 export type TabledShape =
@@ -34,7 +32,7 @@ export function unitQuantile(shape: TabledShape, tail: number, upper: boolean): 
     case "weibull": {
       const k = weibullShape(shape.cv);
       const hazard = upper ? -Math.log(tail) : -Math.log1p(-tail);
-      return hazard ** (1 / k) / Math.exp(jStat.gammaln(1 + 1 / k));
+      return power(hazard, 1 / k) / Math.exp(jStat.gammaln(1 + 1 / k));
     }
     case "beta":
       return upper ? 1 - jStat.beta.inv(tail, shape.beta, shape.alpha) : jStat.beta.inv(tail, shape.alpha, shape.beta);

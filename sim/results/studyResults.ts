@@ -18,6 +18,11 @@ export type { AgainstBest, ElementaryEffects, Estimate, LevelStep, ResponseInfo 
 export interface StudyResults {
   format: 1;
   gambrel: string;
+  /**
+   * SHA-256 (hexadecimal) over everything that the days follow from: plans, seed, procedure, responses and traces. Two
+   * runs of one version with the same digest have the same results. Left out where no digest can be made (a browser).
+   */
+  inputsSha256?: string;
   study: {
     name: string;
     question: string;

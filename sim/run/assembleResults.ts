@@ -21,6 +21,8 @@ export interface Provenance {
   gambrel: string;
   /** Command line that repeats the run. */
   command: string;
+  /** See `StudyResults.inputsSha256`. */
+  inputsSha256?: string;
 }
 
 /**
@@ -29,7 +31,7 @@ export interface Provenance {
 export function assembleResults(
   study: Study,
   outcomes: readonly (readonly DayOutcome[])[],
-  { gambrel, command }: Provenance,
+  { gambrel, command, inputsSha256 }: Provenance,
 ): StudyResults {
   const { name, question, reader, seed, confidence, factors } = study;
   const responses = reportedResponses(study, outcomes);
@@ -40,6 +42,7 @@ export function assembleResults(
   return {
     format: 1,
     gambrel,
+    ...(inputsSha256 === undefined ? {} : { inputsSha256 }),
     study: { name, question, reader, seed, replications, confidence, command },
     plan: aboutPlan(study.variants[0]!.plan),
     responses,

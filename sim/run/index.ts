@@ -16,4 +16,5 @@ export { inThisThread } from "./inThisThread.ts";
 export { runSingleDay, type SingleDayOptions } from "./runSingleDay.ts";
 export { type DayJournal, type RunOptions, runStudy } from "./runStudy.ts";
 export type { BatchResult, FailedDay, SimulatedDay } from "./simulatedDay.ts";
+export { singleDayStudy } from "./singleDayStudy.ts";
 export { shownAddress, withoutPassword } from "./withoutPassword.ts";

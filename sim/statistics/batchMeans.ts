@@ -1,4 +1,4 @@
-import jstat from "jstat";
+import { jStat } from "../numeric/index.ts";
 import { compensatedSum } from "./compensatedSum.ts";
 import { type Estimate, estimate } from "./estimate.ts";
 import { groupMeans } from "./groupMeans.ts";
@@ -57,7 +57,7 @@ function independence(means: readonly number[], mean: number): Check {
   const products = compensatedSum(later.map((value, index) => (value - mean) * (means[index]! - mean)));
   const steps = compensatedSum(later.map((value, index) => (value - means[index]!) ** 2));
   const z = (1 - steps / (2 * squares)) / Math.sqrt((b - 2) / (b * b - 1));
-  return { lag1: products / squares, independenceP: 1 - jstat.jStat.normal.cdf(z, 0, 1) };
+  return { lag1: products / squares, independenceP: 1 - jStat.normal.cdf(z, 0, 1) };
 }
 
 function wordsFor(batches: number, { lag1 }: Check, runTooShort: boolean): string {

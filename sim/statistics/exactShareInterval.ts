@@ -1,4 +1,4 @@
-import jstat from "jstat";
+import { jStat } from "../numeric/index.ts";
 
 /**
  * Two-sided interval for a share from `count` cases in `n` independent ones that covers at least as often as stated,
@@ -22,7 +22,7 @@ export function exactShareInterval(
     throw new RangeError(`exactShareInterval: confidence is ${confidence}; it must lie between 0 and 1`);
   if (n === 0) return null;
   const tail = (1 - confidence) / 2;
-  const low = count === 0 ? 0 : jstat.jStat.beta.inv(tail, count, n - count + 1);
-  const high = count === n ? 1 : jstat.jStat.beta.inv(1 - tail, count + 1, n - count);
+  const low = count === 0 ? 0 : jStat.beta.inv(tail, count, n - count + 1);
+  const high = count === n ? 1 : jStat.beta.inv(1 - tail, count + 1, n - count);
   return { share: count / n, low, high };
 }

@@ -1,3 +1,5 @@
+import { power } from "../numeric/index.ts";
+
 /** The two constants of the procedure of Kim and Nelson. */
 export interface KimNelsonConstants {
   eta: number;
@@ -22,6 +24,6 @@ export function kimNelsonConstants(k: number, n0: number, alpha: number): KimNel
     throw new RangeError(
       `kimNelsonConstants: alpha is ${alpha}; it must lie between 0 and ${Math.min(1, (k - 1) / 2)}`,
     );
-  const eta = (((2 * alpha) / (k - 1)) ** (-2 / (n0 - 1)) - 1) / 2;
+  const eta = (power((2 * alpha) / (k - 1), -2 / (n0 - 1)) - 1) / 2;
   return { eta, hSquared: 2 * eta * (n0 - 1) };
 }

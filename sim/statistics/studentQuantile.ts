@@ -1,4 +1,4 @@
-import jstat from "jstat";
+import { jStat } from "../numeric/index.ts";
 
 /**
  * Quantile of Student's t distribution: the value that a t variable with `df` degrees of freedom stays below with
@@ -15,5 +15,5 @@ export function studentQuantile(p: number, df: number): number {
   if (!(df > 0)) throw new RangeError(`studentQuantile: df is ${df}; it must be above 0`);
   if (p === 0.5) return 0;
   // Only the upper half is asked for: near p = 0 the library loses digits that symmetry gives for nothing.
-  return p > 0.5 ? jstat.jStat.studentt.inv(p, df) : -jstat.jStat.studentt.inv(1 - p, df);
+  return p > 0.5 ? jStat.studentt.inv(p, df) : -jStat.studentt.inv(1 - p, df);
 }

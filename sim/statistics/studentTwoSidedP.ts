@@ -1,4 +1,4 @@
-import jstat from "jstat";
+import { jStat } from "../numeric/index.ts";
 
 /**
  * Probability that a Student t variable with `df` degrees of freedom lies as far from 0 as `t`, or farther, on either
@@ -13,5 +13,5 @@ export function studentTwoSidedP(t: number, df: number): number {
   if (!(df > 0)) throw new RangeError(`studentTwoSidedP: df is ${df}; it must be above 0`);
   if (Number.isNaN(t)) throw new RangeError("studentTwoSidedP: t is no number");
   if (t === 0) return 1;
-  return Number.isFinite(t * t) ? jstat.jStat.beta.cdf(df / (df + t * t), df / 2, 0.5) : 0;
+  return Number.isFinite(t * t) ? jStat.beta.cdf(df / (df + t * t), df / 2, 0.5) : 0;
 }

@@ -7,7 +7,7 @@ const ROOT = resolve(import.meta.dirname, "../..");
 /** What each room may import from, besides itself. Data flows one way: from text to numbers, from numbers to pictures. */
 const SIM: Record<string, string[]> = {
   units: [],
-  random: [],
+  random: ["numeric"],
   numeric: [],
   csv: [],
   chilling: ["numeric"],
@@ -18,7 +18,7 @@ const SIM: Record<string, string[]> = {
   engine: ["random", "plan", "line"],
   course: ["plan", "line", "engine"],
   observations: ["units", "random", "plan", "line", "engine"],
-  statistics: ["units", "random", "study", "observations"],
+  statistics: ["units", "random", "numeric", "study", "observations"],
   fit: ["units", "random", "numeric", "csv", "plan", "statistics"],
   results: ["units", "plan", "study", "engine", "observations", "statistics"],
   run: ["units", "random", "plan", "study", "line", "engine", "observations", "statistics", "results"],

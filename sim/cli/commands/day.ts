@@ -1,6 +1,6 @@
 import type { StudyResults } from "../../results/index.ts";
 import { stableJson } from "../../results/index.ts";
-import { runSingleDay, type TraceKind } from "../../run/index.ts";
+import { daySource, runSingleDay, singleDayStudy, type TraceKind } from "../../run/index.ts";
 import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { commandLine } from "../commandLine.ts";
@@ -39,9 +39,11 @@ export async function dayCommand(terminal: Terminal, path: string, options: DayC
     String(replication),
     ...ceilingWords(options),
   ]);
+  const { sourceDigest } = await import("../../run/wire/index.ts");
   const simulate = (): StudyResults =>
     runSingleDay(plan, seed, traces, {
       ...{ gambrel: programVersion(), command, replication, check: verify, mostEvents: ceilings.events },
+      inputsSha256: sourceDigest(daySource(singleDayStudy(plan, seed), traces, verify)),
     });
   const results = out === undefined ? simulate() : await simulateInto(out, overwrite, file.json, simulate);
   tell(terminal, results, options);

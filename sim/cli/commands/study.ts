@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { type StudyResults, safeFileName, stableJsonParts } from "../../results/index.ts";
-import type { DayJournal, TraceKind } from "../../run/index.ts";
+import { type DayJournal, daySource, type TraceKind } from "../../run/index.ts";
 import type { Study } from "../../study/index.ts";
 import { BadInput } from "../badInput.ts";
 import { CAUTION } from "../caution.ts";
@@ -82,6 +82,7 @@ function simulation(terminal: Terminal, path: string, study: Study, options: Stu
   const gambrel = programVersion();
   const { events: mostEvents, days: mostDays } = ceilingsOf(options);
   return async (journal) => {
+    const { sourceDigest } = await import("../../run/wire/index.ts");
     terminal.say(study.name, "bold");
     terminal.say(study.question);
     const days = study.variants.length * study.replications;
@@ -91,6 +92,7 @@ function simulation(terminal: Terminal, path: string, study: Study, options: Stu
       ...{ mostEvents, mostDays },
       gambrel,
       command: repeatLine(path, study, options),
+      inputsSha256: sourceDigest(daySource(study, tracesOf(study, options), false)),
       runner: await chooseRunner(terminal, days, gambrel, options),
       ...(journal === undefined ? {} : { journal }),
     });
