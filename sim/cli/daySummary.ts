@@ -2,6 +2,7 @@ import { STATES, type StageRecord } from "../engine/index.ts";
 import { formatResponse } from "../observations/index.ts";
 import type { StudyResults } from "../results/index.ts";
 import { textTable } from "./textTable.ts";
+import { partsTable } from "./whyTables.ts";
 
 /** One day as lines of text: what came out, when it ended, limits, people, then the stages with what they did. */
 export function daySummary(results: StudyResults): string[] {
@@ -15,7 +16,9 @@ export function daySummary(results: StudyResults): string[] {
     });
   const ending = day.status === "finished" ? [] : [unfinishedNote(day.status, day.stuckAt)];
   const capacity = results.capacity === null ? [] : ["", results.capacity.words];
-  return [...ending, ...textTable(rows), ...capacity, "", ...stageTable(day.stages)];
+  const why = results.variants[0]!.why;
+  const owed = why === null ? [] : ["", ...partsTable(why)];
+  return [...ending, ...textTable(rows), ...capacity, "", ...stageTable(day.stages), ...owed];
 }
 
 function unfinishedNote(status: "ceiling" | "stuck", stuckAt: readonly string[]): string {

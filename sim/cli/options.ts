@@ -17,11 +17,10 @@ export function seedOption(): Option {
   );
 }
 
-export function replicationsOption(): Option {
-  return new Option(
-    "--replications <count>",
-    "days per variant, in place of the study's number or rule (default: as the study says)",
-  ).argParser((text: string) => wholeNumber(text, 1));
+export function replicationsOption(
+  what = "days per variant, in place of the study's number or rule (default: as the study says)",
+): Option {
+  return new Option("--replications <count>", what).argParser((text: string) => wholeNumber(text, 1));
 }
 
 export function replicationOption(): Option {

@@ -49,6 +49,7 @@ export function program(terminal: () => Promise<Terminal>): Command {
   addCheck(gambrel, terminal);
   addDay(gambrel, terminal);
   addStudy(gambrel, terminal);
+  addWhy(gambrel, terminal);
   addWorker(gambrel, terminal);
   addFit(gambrel, terminal);
   addSchema(gambrel, terminal);
@@ -108,6 +109,24 @@ function addStudy(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .action(async (study, options) => {
       const { studyCommand } = await import("./commands/study.ts");
       await studyCommand(await terminal(), study, options);
+    });
+}
+
+function addWhy(gambrel: Command, terminal: () => Promise<Terminal>): void {
+  gambrel
+    .command("why")
+    .description("tell why a plan's work ends when it does, and what to change first")
+    .argument("<plan>", "plan file")
+    .addOption(seedOption().default("1"))
+    .addOption(replicationsOption("days of the plan and of each change that is tried").default(20))
+    .addOption(threadsOption())
+    .option("--out <folder>", "write report, charts and tables to this folder (default: nothing is written)")
+    .addOption(overwriteOption())
+    .addOption(jsonOption("print the results as JSON on standard output"))
+    .addOption(ceilingOption())
+    .action(async (plan, options) => {
+      const { whyCommand } = await import("./commands/why.ts");
+      await whyCommand(await terminal(), plan, options);
     });
 }
 

@@ -1,6 +1,6 @@
 import { CREW_PEOPLE, DWELL, NO_LIMIT } from "../line/index.ts";
 import { STATES } from "./dayRecord.ts";
-import { BLOCKED, type DayState, STARVED, WORKING } from "./dayState.ts";
+import { BLOCKED, type DayState, DOWN, STARVED, WORKING } from "./dayState.ts";
 
 const WIDTH = STATES.length;
 
@@ -10,6 +10,7 @@ export function setState(day: DayState, position: number, state: number): void {
   if (old === state) return;
   bookState(day, position);
   day.state[position] = state;
+  day.active?.machineTurns(position, state === WORKING || state === DOWN, day.now);
 }
 
 export function bookState(day: DayState, position: number): void {
@@ -139,4 +140,5 @@ export function forgetWarmUp(day: DayState): void {
   day.sectionMax.set(day.sectionHeads);
   for (const tally of [day.timeInSystem, ...day.limitTallies]) tally.reset();
   day.watchedFrom = day.now;
+  day.active?.forget(day.now);
 }

@@ -35,6 +35,7 @@ export function tryMoveChain(day: DayState, chain: number): void {
     setStand(day, chain, STANDS_UNLOADING);
     return;
   }
+  day.path?.moves(day, chain, day.stand[chain] === STANDS_UNFINISHED);
   setStand(day, chain, MOVES);
   step(day, chain);
 }
@@ -67,6 +68,7 @@ function isUnloaded(day: DayState, chain: number): boolean {
   const position = day.line.stages.positionFrom[day.line.chains.stage[chain]!]!;
   if (day.item[position] === headAt(day, chain, last)) return false;
   if (vesselIsFull(day, day.line.chains.stage[chain]!)) return false;
+  day.path?.turnTo(day, chain, headAt(day, chain, last));
   passLastWindow(day, chain);
   unloadChain(day, chain);
   return headAt(day, chain, last) === NONE;
@@ -91,8 +93,11 @@ function step(day: DayState, chain: number): void {
   turnRing(day, chain);
   bringShackles(day, chain);
   for (let station = lastStation(day, chain); station >= firstStation(day, chain); station--) {
-    if (chains.windowFrom[station]! > 0) enterWindows(day, chain, chains.windowFrom[station]!);
+    if (chains.windowFrom[station] === 0) continue;
+    day.path?.turnTo(day, chain, headAt(day, chain, chains.windowFrom[station]!));
+    enterWindows(day, chain, chains.windowFrom[station]!);
   }
+  if (chains.places[chain]! > 1) day.path?.turnTo(day, chain, headAt(day, chain, 1));
   day.calendar.schedule(chains.slot[chain]!, day.now + chains.secondsPerShackle[chain]!);
   admit(day, chains.stage[chain]!);
 }

@@ -65,8 +65,17 @@ export function setStand(day: DayState, chain: number, reason: number): void {
   bookStand(day, chain);
   if (day.stand[chain] === reason) return;
   day.stand[chain] = reason;
+  noteChainActive(day, chain);
   const { chains, stages } = day.line;
   setState(day, stages.positionFrom[chains.stage[chain]!]!, stateOf(reason));
+}
+
+/** A chain that moves is active as a bottleneck may be while a head waits to be hung on it. */
+export function noteChainActive(day: DayState, chain: number): void {
+  if (day.active === null) return;
+  const stage = day.line.chains.stage[chain]!;
+  const isActive = day.stand[chain] === MOVES && day.waiterFirst[stage] !== NONE;
+  day.active.turn(day.line.stages.positionFrom[stage]!, isActive, day.now);
 }
 
 export function bookStand(day: DayState, chain: number): void {
@@ -85,6 +94,7 @@ export function interruptChain(day: DayState, chain: number): void {
   if (day.chainStops[chain]! + day.chainPauses[chain]! === 1 && !day.chainDue[chain]) {
     const slot = day.line.chains.slot[chain]!;
     day.chainLeft[chain] = day.calendar.times[slot]! - day.now;
+    day.path?.chainStops(day, chain);
     day.calendar.schedule(slot, Infinity);
   }
   setStand(day, chain, day.chainStops[chain]! > 0 ? STANDS_DOWN : STANDS_PAUSE);
@@ -98,8 +108,12 @@ export function resumeChain(day: DayState, chain: number): void {
     return;
   }
   setStand(day, chain, MOVES);
-  if (day.chainDue[chain]) wakeChain(day, chain);
-  else day.calendar.schedule(day.line.chains.slot[chain]!, day.now + day.chainLeft[chain]!);
+  if (day.chainDue[chain]) {
+    wakeChain(day, chain);
+    return;
+  }
+  day.path?.chainGoesOn(day, chain);
+  day.calendar.schedule(day.line.chains.slot[chain]!, day.now + day.chainLeft[chain]!);
 }
 
 /** The chain looks again, when the event is over, whether it can move. */

@@ -40,7 +40,10 @@ function loadLorries(day: DayState): void {
     day.lorries.shift();
     day.loadLeft[load] = day.now;
     if (supply.fleet !== NO_LIMIT) {
-      addReturn(day, { seconds: day.now + supply.awaySeconds, action: FLEET_BACK, target: 0, amount: crates });
+      addReturn(day, {
+        ...{ seconds: day.now + supply.awaySeconds, action: FLEET_BACK, target: 0, amount: crates },
+        ...{ bound: day.path?.snapshot(), boundSince: day.now },
+      });
     }
   }
 }

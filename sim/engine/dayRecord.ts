@@ -1,3 +1,5 @@
+import type { PathCell } from "./binding/pathCells.ts";
+
 /** What a position is doing; the order is the order of the columns in every state table. */
 export const STATES = ["working", "blocked", "starved", "no crew", "down", "on break"] as const;
 export type State = (typeof STATES)[number];
@@ -39,8 +41,38 @@ export interface DayRecord {
   /** Crates standing in lairage; null without loads. */
   lairage: QueueRecord | null;
   traces: Traces | null;
+  /** Only on request; null also when the day did not end by itself. */
+  binding: BindingRecord | null;
   /** Only on request. */
   perHead: HeadTable | null;
+}
+
+/**
+ * What the time was owed to: seconds by cause at each stage, only those that are not 0, in line order within each cause.
+ * They add up to the time from the day's start (or the end of the warm-up) to rounding.
+ */
+export interface BindingRecord {
+  /** Up to `finishSeconds`. */
+  day: BoundSeconds[];
+  /** Up to `workFinishSeconds`; null in a run whose supply never ends, and when hanging closed after the last work. */
+  work: BoundSeconds[] | null;
+  bottleneck: BottleneckRecord;
+}
+
+/**
+ * The momentary bottleneck (Roser, Nakano and Tanaka 2002). Each position of a station is a machine of its own, active
+ * while it works or is down. Our extension: a dwell stage is active while it is full and its first head still dwells, a
+ * chain while it moves and a head waits to be hung on it.
+ */
+export interface BottleneckRecord {
+  /** By stage: share of the time up to the end of work as the sole bottleneck, and as one of those between which it shifts. */
+  shares: { stage: string; sole: number; shifting: number }[];
+  /** Only with traces. Two or more stages: shifting between them. */
+  spans: { fromSeconds: number; toSeconds: number; stages: string[] }[] | null;
+}
+
+export interface BoundSeconds extends PathCell {
+  seconds: number;
 }
 
 /** One row per head in hanging order. */

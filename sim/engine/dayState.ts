@@ -1,6 +1,8 @@
-import { type CompiledLine, DWELL, NO_LIMIT } from "../line/index.ts";
+import { CHAIN, type CompiledLine, DWELL, NO_LIMIT } from "../line/index.ts";
 import { Sampler, type UniformStream, uniformStream } from "../random/index.ts";
 import { absentees } from "./absentees.ts";
+import { ActivePeriods } from "./binding/activePeriods.ts";
+import { BindingPath } from "./binding/bindingPath.ts";
 import { Calendar } from "./calendar.ts";
 import { STATES } from "./dayRecord.ts";
 import { Fifos } from "./fifos.ts";
@@ -53,6 +55,8 @@ export interface DayOptions {
   watcher?: HeadWatcher;
   /** A day with more events is given up. Default: any number. */
   mostEvents?: number;
+  /** Tell what the day's end was owed to, and which station was the bottleneck when. Default false. */
+  binding?: boolean;
 }
 
 /** Something that comes back at a known time: a crew, a machine after a pause, a lorry's crates. */
@@ -62,6 +66,9 @@ export interface Return {
   action: number;
   target: number;
   amount: number;
+  /** Binding path of what sent it away, and when that was. */
+  bound?: Float64Array | undefined;
+  boundSince?: number;
 }
 
 /**
@@ -255,6 +262,8 @@ export class DayState {
   readonly limitTallies: TallyBuilder[];
   readonly timeInSystem = new TallyBuilder();
   readonly recorders: Recorders | null;
+  readonly path: BindingPath | null;
+  readonly active: ActivePeriods | null;
 
   constructor(line: CompiledLine, options: DayOptions) {
     const { stages, positions, failures, crews, gates, chains, vessels, supply } = line;
@@ -403,6 +412,8 @@ export class DayState {
     this.beyond = new Float64Array(line.limits.count);
     this.limitTallies = line.limits.names.map(() => new TallyBuilder());
     this.recorders = Recorders.wanted(options, line);
+    this.path = options.binding ? new BindingPath(line) : null;
+    this.active = options.binding ? activePeriodsOf(line) : null;
   }
 
   /** Seconds after the day's start. */
@@ -449,6 +460,11 @@ export class DayState {
   set carcassLiveKg(value: number) {
     this.numbers[4] = value;
   }
+}
+
+function activePeriodsOf({ positions, stages }: CompiledLine): ActivePeriods {
+  const kindOf = (stage: number) => stages.kind[stage]!;
+  return new ActivePeriods(Array.from(positions.stage, (stage) => kindOf(stage) !== DWELL && kindOf(stage) !== CHAIN));
 }
 
 /** Names a failure unit by stage, failure and position within the stage: the same wherever else the plan changes. */

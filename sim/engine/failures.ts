@@ -50,6 +50,7 @@ function failUnit(day: DayState, unit: number): void {
     if (day.state[position] === WORKING) working.push(position);
     beginStoppage(day, position);
   }
+  day.path?.unitFails(unit, working);
   callRepair(day, unit, working);
   // When all of them stand: what one loses no other may begin on in the same instant.
   for (const position of working) loseHead(day, position, unit);
@@ -100,6 +101,7 @@ function beginStoppage(day: DayState, position: number): void {
   if (day.stoppages[position]!++ > 0) return;
   const stage = day.line.positions.stage[position]!;
   if (day.state[position] === WORKING) {
+    day.path?.suspend(day, position);
     stopRun(day, position, NONE);
     day.calendar.schedule(day.line.slots.ofPosition[position]!, Infinity);
   } else if (day.item[position] === NONE) day.idle[stage]!--;
@@ -119,7 +121,10 @@ function endStoppage(day: DayState, position: number): void {
     setState(day, position, STARVED);
     startWaiting(day, stage);
   } else if (day.done[position]) setState(day, position, BLOCKED);
-  else startRun(day, position);
+  else {
+    day.path?.resume(day, position);
+    startRun(day, position);
+  }
 }
 
 /** The whole chain stands when any station on it is down. */

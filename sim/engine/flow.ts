@@ -1,7 +1,7 @@
 import { CHAIN, CHAIN_STATION, DWELL, HANGING_POINT, LORRY, OUT } from "../line/index.ts";
 import { CREW_RULES } from "../plan/plan.ts";
 import { bookDwell, changeSection, crewIsAway, noteQueue, setState } from "./accounting.ts";
-import { canHangOn, hangOn, headAt, takeOff, wakeChain } from "./chainRing.ts";
+import { canHangOn, hangOn, headAt, noteChainActive, takeOff, wakeChain } from "./chainRing.ts";
 import { cratesBack, noteUnloaded } from "./crates.ts";
 import {
   BLOCKED,
@@ -19,7 +19,7 @@ import { enterGates, isHeld, vesselIsFull } from "./gates.ts";
 import { claimHead, supplyHasHead } from "./hanging.ts";
 import { DIVERTED, UNFINISHED } from "./itemPool.ts";
 import { startJobs } from "./jobs.ts";
-import { leaveLine } from "./leaveLine.ts";
+import { leaveLine, noMoreHeads } from "./leaveLine.ts";
 import { claimForStage, crewFor, everyCrew, releaseFromStage } from "./people.ts";
 import { takeProducts } from "./products.ts";
 import { firstOwnFailure, spendOwnUptime, startStationClocks, stopStationClocks } from "./uptime.ts";
@@ -80,6 +80,7 @@ function startDeferred(day: DayState): void {
 function finishHead(day: DayState, stage: number, item: number): void {
   passPoint(day, item, stage, END);
   day.workFinish = day.now;
+  if (day.path && noMoreHeads(day)) day.path.workEnds();
   // Sent elsewhere before its work began: too light or too heavy for the machine.
   if (day.pool.sendTo[item] !== NONE) return;
   day.processed[stage]!++;
@@ -200,15 +201,19 @@ function divert(day: DayState, stage: number, item: number, to: number): number 
 function takePlace(day: DayState, stage: number): boolean {
   if (stage === OUT || stage === LORRY) return true;
   if (stage === HANGING_POINT) return takeHangingPlace(day);
-  const { kind, places, headsPerHook, chain } = day.line.stages;
+  const { kind, chain } = day.line.stages;
   if (kind[stage] === CHAIN) {
     if (!canHangOn(day, chain[stage]!)) return false;
-  } else if (headsPerHook[stage]! > 1) {
-    if (!hookHasPlace(day, stage)) return false;
-  } else if (day.occupancy[stage]! >= places[stage]!) return false;
+  } else if (isFull(day, stage)) return false;
   day.occupancy[stage]!++;
   day.cameIn[stage]!++;
   return true;
+}
+
+function isFull(day: DayState, stage: number): boolean {
+  const { places, headsPerHook } = day.line.stages;
+  if (headsPerHook[stage]! > 1) return !hookHasPlace(day, stage);
+  return day.occupancy[stage]! >= places[stage]!;
 }
 
 /** Hooks fill one after another; a hook is free again when its last head has left. */
@@ -231,11 +236,24 @@ function waitForPlace(day: DayState, position: number, to: number): void {
   if (day.waiterFirst[list] === NONE) day.waiterFirst[list] = position;
   else day.waiterNext[day.waiterLast[list]!] = position;
   day.waiterLast[list] = position;
+  if (day.active !== null) noteActive(day, to);
   if (position === day.line.positions.count) return;
-  const kind = day.line.stages.kind[day.line.positions.stage[position]!];
+  const stage = day.line.positions.stage[position]!;
+  const kind = day.line.stages.kind[stage];
+  if (kind === DWELL) day.active?.turn(position, false, day.now);
   if (kind === DWELL || kind === CHAIN) return;
   day.done[position] = 1;
   if (day.stoppages[position] === 0) setState(day, position, BLOCKED);
+}
+
+/** Who waits for a place, and which places are taken, tells whether a chain or a dwell stage is active. */
+function noteActive(day: DayState, stage: number): void {
+  if (stage < 0) return;
+  const { kind, chain, positionFrom } = day.line.stages;
+  if (kind[stage] === CHAIN) noteChainActive(day, chain[stage]!);
+  if (kind[stage] !== DWELL) return;
+  const firstDwells = day.queue.length[stage]! > 0 && day.pool.ready[day.queue.first[stage]!]! > day.now;
+  day.active?.turn(positionFrom[stage]!, firstDwells && isFull(day, stage), day.now);
 }
 
 /** The item leaves its position and stage; the position may take the next one. */
@@ -261,7 +279,7 @@ function emptyPosition(day: DayState, position: number): void {
   day.item[position] = NONE;
   day.done[position] = 0;
   if (day.stoppages[position]! > 0) return;
-  day.idle[stage]!++;
+  if (day.idle[stage]!++ === 0) day.path?.freed(stage);
   setState(day, position, STARVED);
 }
 
@@ -283,7 +301,9 @@ function deliver(day: DayState, stage: number, to: number, item: number): void {
     arrive(day, to, item);
     return;
   }
-  const arrival = Math.max(day.lastArrival[stage]!, day.now + travel.draw());
+  const free = day.now + travel.draw();
+  const arrival = Math.max(day.lastArrival[stage]!, free);
+  day.path?.travels(stage, item, arrival > free);
   day.lastArrival[stage] = arrival;
   day.pool.ready[item] = arrival;
   day.pool.sendTo[item] = to;
@@ -324,6 +344,7 @@ function arriveOnChain(day: DayState, stage: number, item: number): void {
   passPoint(day, item, stage, START);
   day.pool.doneAt[item] = NONE;
   hangOn(day, chain, item);
+  day.path?.hung(day, item);
   enterWindows(day, chain, 0);
 }
 
@@ -386,7 +407,9 @@ function enterDwell(day: DayState, stage: number, item: number): void {
   passPoint(day, item, stage, START);
   day.pool.entered[item] = day.now;
   day.pool.ready[item] = day.now + dwellOf(day, stage, item);
+  day.path?.dwells(stage, item);
   if (day.queue.length[stage] === 1) scheduleDwell(day, stage);
+  if (day.active !== null) noteActive(day, stage);
 }
 
 /** Drawn, or read off the chilling curve for the head's weight; the heat that goes is booked with it. */
@@ -404,7 +427,9 @@ function dwellOf(day: DayState, stage: number, item: number): number {
 }
 
 export function scheduleDwell(day: DayState, stage: number): void {
-  const first = day.queue.length[stage]! > 0 ? Math.max(day.now, day.pool.ready[day.queue.first[stage]!]!) : Infinity;
+  const ready = day.queue.length[stage]! > 0 ? day.pool.ready[day.queue.first[stage]!]! : Infinity;
+  const first = Math.max(day.now, ready);
+  day.path?.dwellsNext(stage, ready < first);
   day.calendar.schedule(day.line.slots.ofPosition[day.line.stages.positionFrom[stage]!]!, first);
 }
 
@@ -414,6 +439,7 @@ function leaveDwell(day: DayState, stage: number, item: number): void {
   noteQueue(day, stage, day.queue.length[stage]!);
   bookDwell(day, stage, item);
   scheduleDwell(day, stage);
+  if (day.active !== null) noteActive(day, stage);
 }
 
 /** Something left the stage: its positions take what waits, then whoever is blocked for a place there gets it. */
@@ -436,6 +462,7 @@ function admitCrates(day: DayState): void {
 function moveFirstWaiter(day: DayState, list: number, to: number): void {
   const position = day.waiterFirst[list]!;
   day.waiterFirst[list] = day.waiterNext[position]!;
+  if (day.active !== null) noteActive(day, to);
   if (position === day.line.positions.count) {
     passEmptyCrate(day, to);
     return;
@@ -476,6 +503,7 @@ export function startWaiting(day: DayState, stage: number): void {
   }
   while (day.idle[stage]! > 0 && hasWork(day, stage) && mayStart(day, stage)) startNext(day, stage);
   if (day.idle[stage]! > 0) explainIdle(day, stage);
+  else if (day.path && hasWork(day, stage)) day.path.waits(day, stage);
 }
 
 function hasWork(day: DayState, stage: number): boolean {
@@ -508,6 +536,7 @@ function startNext(day: DayState, stage: number): void {
     passPoint(day, item, stage, START);
     enterGates(day, stage, item);
   }
+  day.path?.start(day, stage, position, walking);
   startRun(day, position);
   if (crateIsEmpty) emptyCrate(day);
 }
@@ -596,6 +625,7 @@ function chooseStation(day: DayState, crew: number): number {
 /** Puts every idle position of the stage into the state that says why it idles. */
 export function explainIdle(day: DayState, stage: number): void {
   const reason = idleReason(day, stage);
+  day.path?.explain(stage, reason, hasWork(day, stage));
   noteHold(day, stage, reason === BLOCKED);
   const to = day.line.stages.positionFrom[stage + 1]!;
   for (let position = day.line.stages.positionFrom[stage]!; position < to; position++) {

@@ -1,5 +1,6 @@
 // One day
 
+export { CAUSES, type Cause, type PathCell } from "./binding/pathCells.ts";
 export { ConservationError } from "./conservation.ts";
 // What it leaves behind
 export * from "./dayRecord.ts";

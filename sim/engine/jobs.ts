@@ -36,10 +36,12 @@ export function startJob(day: DayState, job: number): void {
   if (job >= failures.count) {
     const vessel = job - failures.count;
     day.vesselTaken[vessel] = day.vesselKg[vessel]!;
+    day.path?.emptyingBegins(vessel);
     day.calendar.schedule(vessels.slot[vessel]!, day.now + vessels.emptyingSeconds[vessel]!);
     return;
   }
   const repaired = day.now + day.repair[job]!.draw();
+  day.path?.repairBegins(day, job);
   if (job >= failures.ownCount) day.calendar.schedule(failures.slot[job]!, repaired);
   else {
     const position = failures.positionFrom[job]!;

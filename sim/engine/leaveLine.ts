@@ -27,9 +27,12 @@ export function checkFinished(day: DayState): void {
   const { supply } = day.line;
   const carcasses = day.out[CARCASS_INDEX]!;
   const warmUp = day.options.warmUpHeads ?? 0;
-  if (warmUp > 0 && day.watchedFrom === 0 && carcasses >= warmUp) forgetWarmUp(day);
-  else if (supply.kind === "saturated" && carcasses >= supply.heads) day.finished = true;
+  if (warmUp > 0 && day.watchedFrom === 0 && carcasses >= warmUp) {
+    forgetWarmUp(day);
+    day.path?.warmUpEnds();
+  } else if (supply.kind === "saturated" && carcasses >= supply.heads) day.finished = true;
   else day.finished = day.headsOnLine === notHung(day) && day.emptyCrates === 0 && noMoreHeads(day);
+  if (day.finished) day.path?.dayEnds();
 }
 
 /** Heads of a stream that still stand before the first stage when hanging has ended: they stay there. */
@@ -37,6 +40,7 @@ export function notHung(day: DayState): number {
   return day.hangingClosed ? day.queue.length[day.line.stages.hanging]! : 0;
 }
 
-function noMoreHeads(day: DayState): boolean {
+/** No head will be hung any more. */
+export function noMoreHeads(day: DayState): boolean {
   return day.hangingClosed || (day.line.supply.kind !== "saturated" && day.toHang === 0);
 }

@@ -1,5 +1,6 @@
 import { CHAIN, CHAIN_STATION, DWELL, NO_LIMIT } from "../line/index.ts";
 import { bookDwell, bookQueue, bookSection, bookState, closeCrew } from "./accounting.ts";
+import { bindingRecord } from "./binding/bindingRecord.ts";
 import { bookStand } from "./chainRing.ts";
 import {
   type ChainRecord,
@@ -55,6 +56,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     lairage: line.supply.kind === "loads" ? queueRecord(day, line.supply.feeding) : null,
     traces: day.recorders?.traces(day.now) ?? null,
     perHead: day.recorders?.headTable() ?? null,
+    binding: bindingRecord(day, status),
   };
 }
 

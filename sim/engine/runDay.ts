@@ -71,6 +71,7 @@ export function advance(day: DayState, until: number): "running" | "finished" | 
     if (day.events >= mostEvents) throw tooLong(day, mostEvents);
     day.now = time;
     day.events++;
+    day.path?.fire(day, slot, kind[slot]!, owner[slot]!);
     take(day, slot, kind[slot]!, owner[slot]!);
     if (day.opened) settle(day);
     if (options.check) checkConservation(day);

@@ -1,5 +1,13 @@
 /** Day record -> measures. */
 
+// What a day's end was owed to
+export { boundKey, needsBinding } from "./binding/bindingKeys.ts";
+export { bindingKeys } from "./binding/bindingResponses.ts";
+export { boundCells } from "./binding/boundCells.ts";
+export { bottleneckKey, boundLabel, shareKey, TOTAL_KEY } from "./binding/boundResponses.ts";
+export { boundTotal } from "./binding/boundSeconds.ts";
+export { slopeIn, slopeKey, slopeLabel } from "./binding/slopeResponses.ts";
+export { PARAMETERS, type Parameter, type Slope, slopesOf } from "./binding/slopes.ts";
 // Values as words
 export { formatRange, formatResponse, formatSpan } from "./formatResponse.ts";
 // One day's values

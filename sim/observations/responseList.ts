@@ -1,4 +1,5 @@
 import type { Plan } from "../plan/index.ts";
+import { bindingResponses } from "./binding/bindingResponses.ts";
 import { chainResponses } from "./chainResponses.ts";
 import { chillerResponses } from "./chillerResponses.ts";
 import { crewResponses } from "./crewResponses.ts";
@@ -38,5 +39,6 @@ export function responseList(plan: Plan): Response[] {
     ...sectionResponses(plan),
     ...stageResponses(plan),
     ...oeeResponses(plan),
+    ...bindingResponses(plan),
   ];
 }

@@ -7,5 +7,6 @@ export { QuantileTable, quantileTable } from "./quantileTable.ts";
 // Draws
 export { Sampler } from "./sampler.ts";
 export { squaredCvOf } from "./squaredCvOf.ts";
+export { timesAsLong } from "./timesAsLong.ts";
 export { type UniformStream, uniformStream } from "./uniformStream.ts";
 export type { Varying } from "./varying.ts";

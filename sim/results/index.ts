@@ -24,4 +24,6 @@ export type {
   StudyResults,
   VariantResults,
 } from "./studyResults.ts";
+// Why days ended when they did, and what to change
+export type { Advice, BoundPart, SlopeEstimate, TriedChange, Why } from "./why.ts";
 export { mendRunFolder, writeRunFolder } from "./writeRunFolder.ts";

@@ -11,6 +11,7 @@ import type {
   Verdict,
 } from "../statistics/index.ts";
 import type { Control, ErrorRate, Factor } from "../study/index.ts";
+import type { Advice, Why } from "./why.ts";
 
 export type { AgainstBest, ElementaryEffects, Estimate, LevelStep, ResponseInfo };
 
@@ -54,6 +55,8 @@ export interface StudyResults {
   levelSteps: Record<string, (LevelStep[] | null)[]> | null;
   /** Of a single day whose first stage never runs out of heads: what the line can do; else null. */
   capacity: CapacityResults | null;
+  /** What to change first; null unless that was asked for. */
+  advice: Advice | null;
   variants: VariantResults[];
 }
 
@@ -144,6 +147,8 @@ export interface VariantResults {
   againstBest: Record<string, AgainstBest> | null;
   /** Raw value per replication, padded with null to the days of the variant that has most. */
   values: Record<string, (number | null)[]>;
+  /** What the end of work was owed to; null when the study does without, or a day did not end by itself. */
+  why: Why | null;
   /** The first replication's day with its traces. */
   day: DayRecord;
 }

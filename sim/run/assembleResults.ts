@@ -8,6 +8,7 @@ import { comparisons } from "./comparisons.ts";
 import { askedKeys, knownResponses, UNFINISHED } from "./daySource.ts";
 import { meanEstimate, type Values } from "./meanEstimate.ts";
 import { procedureResults } from "./procedureResults.ts";
+import { whyOf } from "./whyOf.ts";
 
 /** What is known of a day: its measures, and the day itself for the first replication. */
 export interface DayOutcome {
@@ -51,6 +52,7 @@ export function assembleResults(
     screening: screeningOf(study, estimates, responses),
     levelSteps: stepsOf(study, valuesOf, responses),
     capacity: null,
+    advice: null,
     variants: study.variants.map((variant, index): VariantResults => {
       return {
         name: variant.name,
@@ -60,6 +62,7 @@ export function assembleResults(
         estimates: estimates[index]!,
         ...compared[index]!,
         values: valuesOf[index]!,
+        why: study.why ? whyOf(variant.plan, outcomes[index]!, study) : null,
         day: { ...outcomes[index]![0]!.day!, perHead: null },
       };
     }),

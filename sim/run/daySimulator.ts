@@ -1,6 +1,6 @@
 import { runDay } from "../engine/index.ts";
 import { type CompiledLine, compileLine } from "../line/index.ts";
-import { measure } from "../observations/index.ts";
+import { measure, needsBinding } from "../observations/index.ts";
 import { drawsOf } from "../study/index.ts";
 import type { Batch } from "./batch.ts";
 import type { DaySource } from "./daySource.ts";
@@ -25,7 +25,8 @@ export class DaySimulator {
     const keep = replication === 0;
     const traces = keep ? this.#source.traces : "none";
     const draws = drawsOf(this.#source, replication);
-    const day = runDay(this.#lines[variant], { seed, ...draws, traces, check, mostEvents });
+    const binding = keys.some(needsBinding);
+    const day = runDay(this.#lines[variant], { seed, ...draws, traces, check, mostEvents, binding });
     const measured = measure(day, plan);
     return { variant, replication, values: keys.map((key) => measured[key] ?? null), day: keep ? day : null };
   }

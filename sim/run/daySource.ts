@@ -1,4 +1,4 @@
-import { type ResponseInfo, responsesOf, usualResponses } from "../observations/index.ts";
+import { bindingKeys, type ResponseInfo, responsesOf, usualResponses } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { Procedure, Study } from "../study/index.ts";
 import { MOST_EVENTS } from "./ceilings.ts";
@@ -31,9 +31,13 @@ export function daySource(study: Study, traces: TraceKind, check: boolean, mostE
   return { seed: study.seed, procedure: study.procedure, plans, keys: keptKeys(study), traces, check, mostEvents };
 }
 
-/** What the study asks for, the usual responses when it asks for nothing; `UNFINISHED` is among them in any case. */
+/**
+ * What the study asks for, the usual responses when it asks for nothing; `UNFINISHED` is among them in any case, and what
+ * tells why the day ended when it did unless the study does without.
+ */
 function keptKeys(study: Study): string[] {
-  return [...new Set([...askedKeys(study), UNFINISHED])];
+  const why = study.why ? study.variants.flatMap(({ plan }) => bindingKeys(plan)) : [];
+  return [...new Set([...askedKeys(study), UNFINISHED, ...why])];
 }
 
 /**

@@ -11,6 +11,7 @@ export function singleDayStudy(plan: Plan, seed: string): Study {
     replications: 1,
     confidence: 0.95,
     responses: [],
+    why: true,
     factors: [],
     variants: [{ name: "the plan", levels: [], set: {}, insert: [], remove: [], plan }],
     design: { kind: "list" },

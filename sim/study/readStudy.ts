@@ -67,10 +67,11 @@ function withVariants(
   const levels = baseLevels(draft, base, reading.plan);
   const first = { name: file.baseName, levels, set: {}, insert: [], remove: [], plan: reading.plan };
   const joined = joinBase(first, built.variants, draft.design);
-  const { name, question, reader, seed, confidence, responses } = file;
+  const { name, question, reader, seed, confidence, responses, why } = file;
   const { replications, procedure } = toProcedure(file);
   const factors = draft.dimensions.map(({ name, path, levels }) => ({ name, path, levels }));
-  const study = { name, question, reader, seed, replications, confidence, responses, factors, ...joined, procedure };
+  const asked = { name, question, reader, seed, replications, confidence, responses, why };
+  const study = { ...asked, factors, ...joined, procedure };
   return { study, basePlan: base.json, faults: [] };
 }
 

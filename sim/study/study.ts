@@ -16,6 +16,8 @@ export interface Study {
   confidence: number;
   /** Keys of the responses to report, first one is the headline. */
   responses: string[];
+  /** Whether each day tells what its end was owed to. */
+  why: boolean;
   factors: Factor[];
   /** The first one is the base. */
   variants: Variant[];

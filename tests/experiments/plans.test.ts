@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
-import { runDay } from "../../sim/engine/index.ts";
+import { type BoundSeconds, runDay } from "../../sim/engine/index.ts";
 import { compileLine } from "../../sim/line/index.ts";
 import { formatFault, readPlan } from "../../sim/plan/index.ts";
 import { relativeError } from "../support/relativeError.ts";
@@ -28,14 +28,18 @@ describe("every plan in experiments/", () => {
       for (const limit of plan!.limits) expect(limit.source.length).toBeGreaterThan(20);
     });
 
-    it(`${name} runs to its end with heads, crates, people and kilograms conserved at every event`, () => {
+    it(`${name} runs to its end with heads, crates, people and kilograms conserved at every event, and every second owed to a cause`, () => {
       const { plan } = read(name);
-      const day = runDay(compileLine(plan!), { seed: "experiments", replication: 0, check: true });
+      const day = runDay(compileLine(plan!), { seed: "experiments", replication: 0, check: true, binding: true });
       expect(day.status).toBe("finished");
       expect(day.heads.out.carcass).toBeGreaterThan(400);
       const sum = (masses: Record<string, number>) => Object.values(masses).reduce((total, kg) => total + kg, 0);
       const { liveKg, byProductsKg, outKg, onLineKg } = day.masses;
       expect(relativeError(sum(byProductsKg) + sum(outKg) + onLineKg, liveKg)).toBeLessThan(1e-9);
+      const owed = (bound: BoundSeconds[]) => bound.reduce((total, { seconds }) => total + seconds, 0);
+      expect(relativeError(owed(day.binding!.day), day.finishSeconds)).toBeLessThan(1e-12);
+      if (plan!.supply.kind !== "saturated")
+        expect(relativeError(owed(day.binding!.work!), day.workFinishSeconds)).toBeLessThan(1e-12);
     });
   }
 });

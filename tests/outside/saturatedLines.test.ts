@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { slopeIn, slopesOf } from "../../sim/observations/index.ts";
 import { type ChainLine, type ChainStation, solveLine } from "../oracle/markovChain.ts";
 import { chainPlan } from "../support/chainPlan.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
@@ -236,6 +237,50 @@ describe("time to finish 100 heads from empty", () => {
       125.75,
       { relative: 0.01 },
     );
+  });
+});
+
+/** Means, places and the printed slopes of throughput in each mean. */
+const SLOPES: [means: number[], places: number[], printed: string[]][] = [
+  [
+    [1, 1, 1],
+    [0, 0],
+    ["-0.176200", "-0.211703", "-0.176200"],
+  ],
+  [
+    [1, 1.25, 1 / 1.2],
+    [1, 2],
+    ["-0.208830", "-0.301208", "-0.073568"],
+  ],
+  [
+    [1, 1, 1, 1],
+    [1, 1, 1],
+    ["-0.130910", "-0.184666", "-0.184666", "-0.130910"],
+  ],
+];
+
+describe("slopes of throughput in each mean cycle time, from the binding path of single runs", () => {
+  it.each(SLOPES)(`${checks.title("2.x slopes")}: means %j, places %j`, async (means, places, printed) => {
+    const ratesOf = (list: number[]) => list.map((mean) => 1 / mean);
+    const solved = (list: number[]) => solveLine(lineOf(ratesOf(list), places)).throughput;
+    const exact = means.map((mean, k) => {
+      const moved = (by: number) => solved(means.map((each, i) => (i === k ? each + by : each)));
+      const step = 1e-4 * mean;
+      return (moved(step) - moved(-step)) / (2 * step);
+    });
+    for (const [k, slope] of exact.entries())
+      checks.printed("2.x slopes", `chain, station ${k}`, slope, printed[k]!, 1e-6);
+    const euler = means.reduce((sum, mean, k) => sum + mean * exact[k]!, 0);
+    checks.exact("2.x slopes", "Euler", euler, -solved(means), 1e-6);
+    const plan = chainPlan(lineOf(ratesOf(means), places), 15_000);
+    const days = await replicate(plan, `slopes ${JSON.stringify(means)}`, { warmUpHeads: 1_000, binding: true });
+    const slopes = slopesOf(plan);
+    const found = slopes.map((slope) =>
+      days.map((day) => (-throughput(day) / watchedSeconds(day)) * slopeIn(day, slope)!),
+    );
+    found.forEach((samples, k) => {
+      checks.simulated("2.x slopes", `station ${k}`, samples, exact[k]!, { relative: 0.02 });
+    });
   });
 });
 

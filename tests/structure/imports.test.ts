@@ -22,6 +22,7 @@ const SIM: Record<string, string[]> = {
   fit: ["units", "random", "numeric", "csv", "plan", "statistics"],
   results: ["units", "plan", "study", "engine", "observations", "statistics"],
   run: ["units", "random", "plan", "study", "line", "engine", "observations", "statistics", "results"],
+  advice: ["random", "plan", "study", "line", "observations", "results"],
   cli: [
     "units",
     "random",
@@ -35,6 +36,7 @@ const SIM: Record<string, string[]> = {
     "fit",
     "results",
     "run",
+    "advice",
   ],
 };
 const VIZ: Record<string, string[]> = {

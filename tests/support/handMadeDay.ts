@@ -193,6 +193,7 @@ export function handMadeDay(replication = 0): DayRecord {
     lairage: { mean: 14.5, max: 40 },
     traces: null,
     perHead: null,
+    binding: null,
   };
 }
 

@@ -14,6 +14,7 @@ export const HAND_MADE_STUDY: Study = {
   replications: 3,
   confidence: 0.95,
   responses: ["headsPerHour", "finish", "beyond.chilling time"],
+  why: false,
   factors: [{ name: "people", path: "crews[0].people", levels: ["4", "5"] }],
   variants: [
     { name: "base", levels: [0], set: {}, insert: [], remove: [], plan: HAND_MADE_PLAN },

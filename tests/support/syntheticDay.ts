@@ -361,6 +361,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
     stuckAt: [],
     watchedFromSeconds: 0,
     perHead: null,
+    binding: null,
     startClockSeconds: START_CLOCK,
     finishSeconds: second,
     workFinishSeconds: second,

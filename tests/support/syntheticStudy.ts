@@ -82,7 +82,7 @@ function replicated(means: Means, name: string, n: number): Record<string, numbe
 function variantOf(name: string, means: Means, day: DayRecord, n: number, levels: number[] = []): VariantResults {
   const values = replicated(means, name, n);
   const estimates = Object.fromEntries(Object.entries(values).map(([key, list]) => [key, estimate(list)]));
-  return { name, days: n, levels, set: {}, estimates, differences: null, againstBest: null, values, day };
+  return { name, days: n, levels, set: {}, estimates, differences: null, againstBest: null, values, why: null, day };
 }
 
 function withDifferences(variants: VariantResults[]): VariantResults[] {
@@ -173,6 +173,7 @@ export function syntheticStudy(): StudyResults {
     screening: null,
     levelSteps: null,
     capacity: null,
+    advice: null,
     variants: withDifferences(variants),
   };
 }

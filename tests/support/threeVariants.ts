@@ -24,6 +24,7 @@ export function threeVariants(change: Partial<Study> = {}): Study {
     replications: 4,
     confidence: 0.95,
     responses: ["headsPerHour", "carcasses"],
+    why: false,
     factors: [],
     variants: [
       { name: "base", levels: [], set: {}, insert: [], remove: [], plan: PLAN },

@@ -7,8 +7,8 @@ import { commandLine } from "../commandLine.ts";
 import { daySummary } from "../daySummary.ts";
 import { readInputFile } from "../inputFile.ts";
 import { loadPlanWithWarnings } from "../loadPlan.ts";
-import { lockFolder } from "../openRunJournal.ts";
 import { programVersion } from "../programVersion.ts";
+import { runInto } from "../runInto.ts";
 import type { Terminal } from "../terminal.ts";
 
 export interface DayCommandOptions {
@@ -45,29 +45,8 @@ export async function dayCommand(terminal: Terminal, path: string, options: DayC
       ...{ gambrel: programVersion(), command, replication, check: verify, mostEvents: ceilings.events },
       inputsSha256: sourceDigest(daySource(singleDayStudy(plan, seed), traces, verify)),
     });
-  const results = out === undefined ? simulate() : await simulateInto(out, overwrite, file.json, simulate);
+  const results = out === undefined ? simulate() : await runInto(out, overwrite, file.json, simulate);
   tell(terminal, results, options);
-}
-
-/** Nobody else may write to the folder meanwhile, and one that cannot be written costs no time. */
-async function simulateInto(
-  folder: string,
-  overwrite: boolean,
-  plan: unknown,
-  simulate: () => StudyResults,
-): Promise<StudyResults> {
-  // The report is a heavy thing to load: only when it is asked for.
-  const writer = await import("../writeRun.ts");
-  writer.checkRunFolder(folder, overwrite);
-  const unlock = await lockFolder(folder);
-  try {
-    writer.takeRunFolder(folder, overwrite);
-    const results = simulate();
-    writer.writeRun(folder, { results, plan, studyText: null }, overwrite);
-    return results;
-  } finally {
-    unlock();
-  }
 }
 
 function tell(terminal: Terminal, results: StudyResults, { seed, replication, out, json }: DayCommandOptions): void {

@@ -43,6 +43,10 @@ export function studyFile() {
       .max(MOST_RESPONSES)
       .default([])
       .describe("Keys of the responses to report, the headline first. Default: empty, the program's own choice."),
+    why: z
+      .boolean()
+      .default(true)
+      .describe("Tell what the end of work was owed to, and which station was the bottleneck; takes a little time."),
     design: designFile()
       .optional()
       .describe(`What is varied; at most ${MOST_VARIANTS} variants besides the base. Default: the base alone.`),

@@ -47,6 +47,7 @@ function studyOf(replications: number): Study {
     replications,
     confidence: 0.95,
     responses: [],
+    why: false,
     factors: [],
     variants: [{ name: "the plan", levels: [], set: {}, insert: [], remove: [], plan }],
     design: { kind: "list" },

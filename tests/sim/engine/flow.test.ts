@@ -182,6 +182,7 @@ describe("a day", () => {
   it("whose clock stands still for ever is stopped", () => {
     const day = runChecked(planOf(saturated(1), [station("a", 0), station("b", 1, { buffer: Infinity })]), {
       check: false,
+      perHead: false,
     });
     expect(day.status).toBe("stuck");
   });

@@ -1,0 +1,81 @@
+import { type AdviceOptions, adviceStudy, advise, whyStudy } from "../../advice/index.ts";
+import type { Plan } from "../../plan/index.ts";
+import { type StudyResults, stableJsonParts } from "../../results/index.ts";
+import type { Study } from "../../study/index.ts";
+import { CAUTION } from "../caution.ts";
+import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
+import { chooseRunner } from "../chooseRunner.ts";
+import { commandLine } from "../commandLine.ts";
+import { readInputFile } from "../inputFile.ts";
+import { loadPlanWithWarnings } from "../loadPlan.ts";
+import { programVersion } from "../programVersion.ts";
+import { runInto } from "../runInto.ts";
+import { simulateStudy } from "../simulateStudy.ts";
+import type { Terminal } from "../terminal.ts";
+import { whyTables } from "../whyTables.ts";
+
+export interface WhyCommandOptions {
+  seed: string;
+  replications: number;
+  threads?: number;
+  out?: string;
+  overwrite?: boolean;
+  json?: boolean;
+  ceiling?: Partial<Ceilings>;
+}
+
+/** Tells why a plan's work ends when it does, tries the changes that this suggests, and ranks them. */
+export async function whyCommand(terminal: Terminal, path: string, options: WhyCommandOptions): Promise<void> {
+  const file = readInputFile(path, ceilingsOf(options));
+  const { plan, warnings } = loadPlanWithWarnings(file);
+  for (const warning of warnings) terminal.say(warning, "yellow");
+  const { out, overwrite = false, json } = options;
+  const simulate = () => advised(terminal, path, plan, options);
+  const results = out === undefined ? await simulate() : await runInto(out, overwrite, file.json, simulate);
+  for (const line of summary(results)) terminal.say(line);
+  terminal.say(CAUTION, "dim");
+  if (out !== undefined) terminal.say(`Written: ${out}/report.html and more.`, "green");
+  if (json) for (const part of stableJsonParts(results)) terminal.data(part);
+}
+
+async function advised(
+  terminal: Terminal,
+  path: string,
+  plan: Plan,
+  options: WhyCommandOptions,
+): Promise<StudyResults> {
+  const { seed, replications, threads } = options;
+  const { events: mostEvents, days: mostDays } = ceilingsOf(options);
+  const asked: AdviceOptions = { seed, replications, confidence: 0.95 };
+  const fixed = ["--seed", seed, "--replications", String(replications), ...ceilingWords(options)];
+  const command = commandLine(["gambrel", "why", path, ...fixed]);
+  const gambrel = programVersion();
+  const run = async (study: Study, traces: "none" | "binned") => {
+    const days = study.variants.length * study.replications;
+    const runner = await chooseRunner(terminal, days, gambrel, threads === undefined ? {} : { threads });
+    return simulateStudy(terminal, study, { traces, gambrel, command, runner, mostEvents, mostDays });
+  };
+  terminal.say(plan.name, "bold");
+  const base = await run(whyStudy(plan, asked), "binned");
+  const { why } = base.variants[0]!;
+  if (why === null) return base;
+  const { study, changes } = adviceStudy(plan, why, asked);
+  terminal.say(`Trying ${changes.length} changes on the same random numbers.`);
+  const results = await run(study, "binned");
+  return { ...results, advice: advise(results, changes) };
+}
+
+function summary({ variants, advice, study }: StudyResults): string[] {
+  const { why, days } = variants[0]!;
+  if (why === null) {
+    return ["Days of this plan do not end by themselves: there is no end of work to account for. See gambrel day."];
+  }
+  const percent = Number((study.confidence * 100).toFixed(2));
+  return [
+    `Means over ${days} days of seed "${study.seed}", ${percent} % intervals in brackets.`,
+    "",
+    ...whyTables(why),
+    "",
+    ...(advice === null ? [] : ["What to change first", ...advice.words.map((line) => `  ${line}`)]),
+  ];
+}

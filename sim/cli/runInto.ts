@@ -1,0 +1,23 @@
+import type { StudyResults } from "../results/index.ts";
+import { lockFolder } from "./openRunJournal.ts";
+
+/** Nobody else may write to the folder meanwhile, and one that cannot be written costs no time. */
+export async function runInto(
+  folder: string,
+  overwrite: boolean,
+  plan: unknown,
+  simulate: () => StudyResults | Promise<StudyResults>,
+): Promise<StudyResults> {
+  // The report is a heavy thing to load: only when it is asked for.
+  const writer = await import("./writeRun.ts");
+  writer.checkRunFolder(folder, overwrite);
+  const unlock = await lockFolder(folder);
+  try {
+    writer.takeRunFolder(folder, overwrite);
+    const results = await simulate();
+    writer.writeRun(folder, { results, plan, studyText: null }, overwrite);
+    return results;
+  } finally {
+    unlock();
+  }
+}

@@ -1,0 +1,383 @@
+import {
+  type CompiledLine,
+  FLEET_BACK,
+  SLOT_CALENDAR,
+  SLOT_CHAIN,
+  SLOT_DWELL,
+  SLOT_FAILURE,
+  SLOT_LOAD,
+  SLOT_POSITION,
+  SLOT_RETURN,
+  SLOT_STREAM,
+  SLOT_TRAVEL,
+  SLOT_VESSEL,
+} from "../../line/index.ts";
+import { STATES } from "../dayRecord.ts";
+import type { DayState } from "../dayState.ts";
+import { type PathCells, pathCells } from "./pathCells.ts";
+import { PathRows } from "./pathRows.ts";
+
+const NONE = -1;
+const BLOCKED = STATES.indexOf("blocked");
+const STARVED = STATES.indexOf("starved");
+const NO_CREW = STATES.indexOf("no crew");
+const DOWN = STATES.indexOf("down");
+const WORK_ENDS = 1;
+const POSITION_FAILS = 2;
+
+/**
+ * Why things happened when they did: for each event the chain of what released what, back to the day's start, kept as the
+ * seconds owed to each cause at each stage. They add up to the time of the event, so those of the last event are an exact
+ * split of the day.
+ *
+ * Whatever starts does so in an event, and that event released it: the start takes over the event's row, and the time to
+ * its own end is owed to it. Three exceptions keep the split meaningful. Work that is interrupted keeps its row, and the
+ * interruption is owed to its cause. What starts when a planned stop or an idle machine's repair ends takes over the row
+ * of the moment at which all else was ready, and the wait is owed to the stop: else the hours before a break would not
+ * count. A head that rides on a chain goes on from where it was hung, or from the moment at which the chain last stood
+ * and was set free.
+ *
+ * Memory: one row for each slot, stage and item present, whatever the length of the day.
+ */
+export class BindingPath {
+  readonly cells: PathCells;
+  private readonly line: CompiledLine;
+  private readonly rows: PathRows;
+  /** Row of the event under way; it stands for the time of the event. */
+  private at: number;
+  /** What the event's last stretch of time was owed to, how long it was, and at which stage: a start may tell it more precisely. */
+  private lastCell = NONE;
+  private lastSeconds = 0;
+  private lastStage = NONE;
+  /** The event is of the plan's calendar; ends a failure of this unit; is a step of this chain. */
+  private planned = false;
+  private unit = NONE;
+  private chain = NONE;
+
+  // By stage.
+  private readonly readyRow: number;
+  private readonly isReady: Uint8Array;
+  /** Why idle positions idle. */
+  private readonly why: Int8Array;
+  private readonly dwellsOut: Uint8Array;
+  private readonly lastTraveller: Int32Array;
+  /** By chain: since when what it carries is bound by the chain's own row. */
+  private readonly setFree: Float64Array;
+
+  private readonly scratch: number;
+  private readonly absolute: number;
+  private readonly endRow: number;
+  private readonly workRow: number;
+  private readonly warmUpRow: number;
+  private workEnded = false;
+
+  constructor(line: CompiledLine) {
+    const { slots, stages, chains } = line;
+    this.line = line;
+    this.cells = pathCells(line);
+    this.readyRow = slots.count;
+    this.scratch = slots.count + stages.count;
+    this.absolute = this.scratch + 1;
+    this.endRow = this.scratch + 2;
+    this.workRow = this.scratch + 3;
+    this.warmUpRow = this.scratch + 4;
+    this.rows = new PathRows(this.cells.cells.length, this.scratch + 5);
+    this.at = this.absolute;
+    this.isReady = new Uint8Array(stages.count);
+    this.why = new Int8Array(stages.count).fill(STARVED);
+    this.dwellsOut = new Uint8Array(stages.count);
+    this.lastTraveller = new Int32Array(stages.count).fill(NONE);
+    this.setFree = new Float64Array(chains.count);
+  }
+
+  /** Called before the event's consequences: its row is brought up to its time. */
+  fire(day: DayState, slot: number, kind: number, owner: number): void {
+    this.planned = false;
+    this.unit = NONE;
+    this.chain = NONE;
+    this.lastStage = NONE;
+    if (kind === SLOT_POSITION) this.firePosition(day, slot, owner);
+    else if (kind === SLOT_DWELL) this.fireDwell(day, slot, owner);
+    else if (kind === SLOT_TRAVEL) {
+      this.goOn(this.rows.ofItem(day.travelling.first[owner]!), this.cells.travel[owner]!, owner, day.now);
+    } else if (kind === SLOT_FAILURE) this.fireFailure(day, slot, owner);
+    else if (kind === SLOT_CHAIN) {
+      this.chain = owner;
+      const stage = this.line.chains.stage[owner]!;
+      this.goOn(slot, this.cells.own[stage]!, stage, day.now);
+    } else if (kind === SLOT_VESSEL) this.goOn(slot, this.cells.emptying[owner]!, NONE, day.now);
+    else if (kind === SLOT_STREAM) this.goOn(slot, this.cells.arrivals, NONE, day.now);
+    else this.fireAbsolute(day, kind);
+  }
+
+  private firePosition(day: DayState, slot: number, position: number): void {
+    const stage = this.line.positions.stage[position]!;
+    const announced = day.announces[position]!;
+    if (announced === WORK_ENDS || announced === POSITION_FAILS) {
+      this.goOn(slot, this.workCell(stage, slot, day.now), stage, day.now);
+      return;
+    }
+    this.unit = day.failingUnit[position]!;
+    this.goOn(slot, this.cells.repair[this.unit]!, stage, day.now);
+  }
+
+  /** The first head's dwell is over now, or was over while it stood behind another one. */
+  private fireDwell(day: DayState, slot: number, position: number): void {
+    const stage = this.line.positions.stage[position]!;
+    const row = this.dwellsOut[stage] ? slot : this.rows.ofItem(day.queue.first[stage]!);
+    this.goOn(row, this.cells.own[stage]!, stage, day.now);
+  }
+
+  private fireFailure(day: DayState, slot: number, unit: number): void {
+    if (day.unitDown[unit]) this.unit = unit;
+    this.goOn(slot, this.cells.repair[unit]!, this.line.failures.stage[unit]!, day.now);
+  }
+
+  /** What the clock brings: a load, the calendar, crews and crates that come back. */
+  private fireAbsolute(day: DayState, kind: number): void {
+    this.at = this.absolute;
+    this.rows.clear(this.absolute);
+    this.lastSeconds = 0;
+    if (kind === SLOT_LOAD) {
+      this.rows.accrue(this.absolute, this.cells.load[day.loadOrder[day.loadRow]!]!, day.now);
+      return;
+    }
+    const back = kind === SLOT_RETURN ? day.returns[0]! : null;
+    if (back?.action === FLEET_BACK && back.bound) {
+      this.rows.write(this.absolute, back.bound, back.boundSince!);
+      this.rows.accrue(this.absolute, this.cells.lorryAway, day.now);
+      return;
+    }
+    this.planned = kind === SLOT_CALENDAR || kind === SLOT_RETURN;
+    this.rows.accrue(this.absolute, this.cells.calendar, day.now);
+  }
+
+  private goOn(row: number, cell: number, stage: number, now: number): void {
+    this.at = row;
+    this.lastCell = cell;
+    this.lastStage = stage;
+    this.lastSeconds = this.rows.accrue(row, cell, now);
+  }
+
+  /** A position of the stage starts work on an item. `walking`: seconds that its people walk first. */
+  start(day: DayState, stage: number, position: number, walking: number): void {
+    const row = this.line.slots.ofPosition[position]!;
+    const wait = this.waitedFor(stage);
+    if (wait < 0) this.take(row, this.via(stage));
+    else {
+      if (this.isReady[stage]) this.rows.copy(this.readyRow + stage, row);
+      else this.rows.clear(row);
+      this.rows.accrue(row, wait, day.now);
+    }
+    if (walking > 0) this.rows.accrue(row, this.cells.walking[stage]!, day.now + walking);
+  }
+
+  /** The planned stop or repair that kept a stage waiting which was ready otherwise, or -1. */
+  private waitedFor(stage: number): number {
+    if (this.planned) return this.cells.plannedStop[stage]!;
+    if (this.unit === NONE || !this.isReady[stage]) return NONE;
+    return this.line.failures.stage[this.unit] === stage ? this.cells.repair[this.unit]! : NONE;
+  }
+
+  /** What the event's last seconds meant to the stage that was waiting, or -1 where they were just its own or the head's. */
+  private via(stage: number): number {
+    const from = this.lastStage;
+    if (from === NONE) return NONE;
+    if (this.why[stage] === NO_CREW) return this.cells.people[from]!;
+    if (this.why[stage] === BLOCKED) return this.cells.hold[from]!;
+    return from > stage ? this.cells.place[from]! : NONE;
+  }
+
+  /** The row takes over that of the event, its last seconds owed to `via` if that is a cell. */
+  private take(row: number, via: number): void {
+    const { rows } = this;
+    const tells = via >= 0 && this.lastSeconds > 0;
+    if (row === this.at && tells) {
+      rows.copy(row, this.scratch);
+      this.at = this.scratch;
+    }
+    rows.copy(this.at, row);
+    if (tells) rows.move(row, this.lastCell, via, this.lastSeconds);
+  }
+
+  /** Idle positions of the stage wait for this reason; with work there, all but the reason is ready now. */
+  explain(stage: number, reason: number, hasWork: boolean): void {
+    this.why[stage] = reason;
+    if (!hasWork) this.isReady[stage] = 0;
+    else this.noteReady(stage);
+  }
+
+  private noteReady(stage: number): void {
+    if (this.isReady[stage]) return;
+    this.isReady[stage] = 1;
+    this.rows.copy(this.at, this.readyRow + stage);
+  }
+
+  /** A position has become free: what the stage waits for is to be told anew. */
+  freed(stage: number): void {
+    this.why[stage] = STARVED;
+    this.isReady[stage] = 0;
+  }
+
+  /** Work waits at a stage without a free position; one that stands idle for a repair would take it. */
+  waits(day: DayState, stage: number): void {
+    const { positionFrom } = this.line.stages;
+    for (let position = positionFrom[stage]!; position < positionFrom[stage + 1]!; position++) {
+      if (day.item[position] !== NONE || day.stoppages[position] === 0) continue;
+      this.noteReady(stage);
+      return;
+    }
+  }
+
+  /** Work in hand is interrupted by something that stops more than this position. */
+  suspend(day: DayState, position: number): void {
+    const stage = this.line.positions.stage[position]!;
+    const row = this.line.slots.ofPosition[position]!;
+    this.rows.accrue(row, this.workCell(stage, row, day.now), day.now);
+  }
+
+  /** Walking is booked ahead: when work is interrupted before people are there, what they did not walk is taken back. */
+  private workCell(stage: number, row: number, now: number): number {
+    return this.rows.since(row) > now ? this.cells.walking[stage]! : this.cells.own[stage]!;
+  }
+
+  /** Interrupted work goes on after a repair. */
+  resume(day: DayState, position: number): void {
+    this.rows.accrue(this.line.slots.ofPosition[position]!, this.cells.repair[this.unit]!, day.now);
+  }
+
+  /** A unit with a slot of its own fails: because of the work of a position, if there was any. */
+  unitFails(unit: number, working: readonly number[]): void {
+    if (working.length === 0) return;
+    this.rows.copy(this.line.slots.ofPosition[working[0]!]!, this.line.failures.slot[unit]!);
+    this.lastSeconds = 0;
+  }
+
+  /** Somebody is there to repair; the time until now was spent waiting for that. */
+  repairBegins(day: DayState, unit: number): void {
+    const { failures, slots, stages } = this.line;
+    const stage = failures.stage[unit]!;
+    if (failures.crew[unit]! < 0) return;
+    const repairer = this.cells.repairer[stage]!;
+    if (unit >= failures.ownCount) this.rows.accrue(failures.slot[unit]!, repairer, day.now);
+    for (let position = failures.positionFrom[unit]!; position < failures.positionTo[unit]!; position++) {
+      const isInterrupted = day.item[position] !== NONE && !day.done[position] && day.state[position] === DOWN;
+      if (isInterrupted) this.rows.accrue(slots.ofPosition[position]!, repairer, day.now);
+    }
+    const chain = stages.chain[stage]!;
+    if (chain >= 0 && !day.chainDue[chain]) this.chainAccrues(day, chain, repairer);
+  }
+
+  emptyingBegins(vessel: number): void {
+    this.take(this.line.vessels.slot[vessel]!, NONE);
+  }
+
+  /** An item begins its way to the next stage; `behind`: it comes no earlier than the one before it. */
+  travels(stage: number, item: number, behind: boolean): void {
+    const row = this.rows.ofItem(item);
+    const before = this.lastTraveller[stage]!;
+    if (behind && before !== NONE) this.rows.copy(this.rows.ofItem(before), row);
+    else this.take(row, this.via(stage));
+    this.lastTraveller[stage] = item;
+  }
+
+  /** A head begins to dwell. */
+  dwells(stage: number, item: number): void {
+    this.take(this.rows.ofItem(item), this.lastStage > stage ? this.cells.place[this.lastStage]! : NONE);
+  }
+
+  /** The first head of a dwell stage: `isOut` when its dwell is over already. */
+  dwellsNext(stage: number, isOut: boolean): void {
+    this.dwellsOut[stage] = isOut ? 1 : 0;
+    if (isOut) this.take(this.line.slots.ofPosition[this.line.stages.positionFrom[stage]!]!, NONE);
+  }
+
+  /** A head is hung on a chain. */
+  hung(day: DayState, item: number): void {
+    day.pool.entered[item] = day.now;
+    this.take(this.rows.ofItem(item), NONE);
+  }
+
+  /** What follows concerns this head on the chain that makes its step now. */
+  turnTo(day: DayState, chain: number, item: number): void {
+    if (this.chain !== chain) return;
+    const stage = this.line.chains.stage[chain]!;
+    const bound = item === NONE || day.pool.entered[item]! < this.setFree[chain]!;
+    this.goOn(bound ? this.line.chains.slot[chain]! : this.rows.ofItem(item), this.cells.own[stage]!, stage, day.now);
+  }
+
+  /** A chain that stood with its step due is set free by something else than its own pace: `unfinished` or for want of a place. */
+  moves(day: DayState, chain: number, unfinished: boolean): void {
+    if (this.chain === chain) return;
+    if (this.planned) {
+      this.movesAfterStop(day, chain);
+      return;
+    }
+    const from = this.unit === NONE ? this.lastStage : NONE;
+    const via = from === NONE ? NONE : unfinished ? this.cells.hold[from]! : this.cells.place[from]!;
+    this.take(this.line.chains.slot[chain]!, via);
+    this.setFree[chain] = day.now;
+  }
+
+  /** The planned stop lengthened the way of what hangs on the chain; from here on the chain goes by its own pace. */
+  private movesAfterStop(day: DayState, chain: number): void {
+    this.chainAccrues(day, chain, this.cells.plannedStop[this.line.chains.stage[chain]!]!);
+    this.planned = false;
+    this.chain = chain;
+    this.at = this.line.chains.slot[chain]!;
+    this.lastSeconds = 0;
+  }
+
+  /** The step under way is interrupted. */
+  chainStops(day: DayState, chain: number): void {
+    this.chainAccrues(day, chain, this.cells.own[this.line.chains.stage[chain]!]!);
+  }
+
+  /** It goes on. */
+  chainGoesOn(day: DayState, chain: number): void {
+    const stop = this.cells.plannedStop[this.line.chains.stage[chain]!]!;
+    this.chainAccrues(day, chain, this.planned || this.unit === NONE ? stop : this.cells.repair[this.unit]!);
+  }
+
+  private chainAccrues(day: DayState, chain: number, cell: number): void {
+    const { slot } = this.line.chains;
+    this.rows.accrue(slot[chain]!, cell, day.now);
+    for (let place = day.ringFrom[chain]!; place < day.ringFrom[chain + 1]!; place++) {
+      if (day.shackles[place] !== NONE) this.rows.accrue(this.rows.ofItem(day.shackles[place]!), cell, day.now);
+    }
+  }
+
+  /** The event's row, for something that comes back much later. */
+  snapshot(): Float64Array {
+    return this.rows.read(this.at);
+  }
+
+  dayEnds(): void {
+    this.rows.copy(this.at, this.endRow);
+  }
+
+  /** A head's work ended; the last call counts. */
+  workEnds(): void {
+    this.workEnded = true;
+    this.rows.copy(this.at, this.workRow);
+  }
+
+  warmUpEnds(): void {
+    this.rows.copy(this.at, this.warmUpRow);
+  }
+
+  /** Seconds by cell of the last event, less those up to the end of the warm-up. */
+  end(): Float64Array {
+    return this.withoutWarmUp(this.endRow);
+  }
+
+  /** The same of the last work; null when the day left no trace of which that was. */
+  endOfWork(): Float64Array | null {
+    return this.workEnded ? this.withoutWarmUp(this.workRow) : null;
+  }
+
+  private withoutWarmUp(row: number): Float64Array {
+    const before = this.rows.read(this.warmUpRow);
+    return this.rows.read(row).map((seconds, cell) => seconds - before[cell]!);
+  }
+}

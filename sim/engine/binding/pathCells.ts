@@ -1,0 +1,124 @@
+import { CHAIN, type CompiledLine, DWELL, NO_LIMIT, STAGE_PAUSE } from "../../line/index.ts";
+
+/**
+ * What seconds of the binding path are owed to.
+ *
+ * - `work`: the cycle of a station, for which its own next head or the next stage waited
+ * - `place`: a cycle, dwell or ride here, during which a stage upstream waited for a place
+ * - `people`: a cycle or repair here, during which somebody was needed elsewhere
+ * - `hold`: a cycle here, during which a gate, a full vessel or a standing chain held heads back
+ * - `walking`: people on their way to the station
+ * - `repair`: a repair (`detail`: the failure); `repairer`: waiting for somebody who repairs
+ * - `dwell`, `travel`, `chain`: time that a head needs to dwell, to travel on, to ride along
+ * - `planned stop`: waiting for a break, a pause or a shift that has not begun
+ * - `emptying`: a vessel being emptied (`detail`: the vessel)
+ * - `load`: the day up to a load's arrival (`detail`: the load); `arrivals`: heads of a stream that come one by one
+ * - `lorry away`: crates of a finite fleet that are under way
+ */
+export const CAUSES = [
+  "work",
+  "place",
+  "people",
+  "hold",
+  "walking",
+  "repair",
+  "repairer",
+  "dwell",
+  "travel",
+  "chain",
+  "planned stop",
+  "emptying",
+  "load",
+  "arrivals",
+  "lorry away",
+] as const;
+export type Cause = (typeof CAUSES)[number];
+
+export interface PathCell {
+  cause: Cause;
+  /** Stage name; "" where no stage is meant. */
+  stage: string;
+  /** Failure, vessel or load; "" elsewhere. */
+  detail: string;
+}
+
+/** Which cell of a path's row holds what; columns by stage, unit, vessel or load; -1 where there is none. */
+export interface PathCells {
+  cells: PathCell[];
+  /** Cycle of a station, dwell of a dwell stage, ride on a chain. */
+  own: Int32Array;
+  place: Int32Array;
+  people: Int32Array;
+  hold: Int32Array;
+  walking: Int32Array;
+  repairer: Int32Array;
+  travel: Int32Array;
+  plannedStop: Int32Array;
+  /** A cell for what the calendar brings where no stage is known to have waited. */
+  calendar: number;
+  /** By failure unit; the units of one failure share a cell. */
+  repair: Int32Array;
+  emptying: Int32Array;
+  load: Int32Array;
+  arrivals: number;
+  lorryAway: number;
+}
+
+/** Only what the line can owe seconds to gets a cell: every copy of a row costs as much as it is long. */
+export function pathCells(line: CompiledLine): PathCells {
+  const { stages, failures, vessels, supply, crews, gates, chains, calendar } = line;
+  const cells: PathCell[] = [];
+  const add = (cause: Cause, stage = "", detail = "") => {
+    const found = cells.findIndex((cell) => cell.cause === cause && cell.stage === stage && cell.detail === detail);
+    return found >= 0 ? found : cells.push({ cause, stage, detail }) - 1;
+  };
+  const byStage = (has: (stage: number) => boolean, cause: (stage: number) => Cause) =>
+    Int32Array.from(stages.names, (name, stage) => (has(stage) ? add(cause(stage), name) : -1));
+  const always = () => true;
+  const paused = new Set([...calendar.target].filter((_, row) => calendar.action[row] === STAGE_PAUSE));
+  const repairs = new Set([...failures.stage].filter((_, unit) => failures.crew[unit]! >= 0));
+  const held = gates.safeStop < 0 ? -1 : gates.from[gates.safeStop]!;
+  const mayStop = (stage: number) =>
+    stages.people[stage]! > 0 || stage === stages.hanging || stage === held || paused.has(stage);
+  const plannedStop = byStage(
+    (stage) => calendar.count > 0 && mayStop(stage),
+    () => "planned stop",
+  );
+  return {
+    cells,
+    own: byStage(always, (stage) => ownCause(stages.kind[stage]!)),
+    place: byStage(always, () => "place"),
+    people: byStage(
+      (stage) => stages.people[stage]! > 0 || repairs.has(stage),
+      () => "people",
+    ),
+    hold: byStage(
+      () => gates.count + vessels.count + chains.count > 0,
+      () => "hold",
+    ),
+    walking: byStage(
+      (stage) => stages.people[stage]! > 0 && crews.walkSeconds.some((seconds) => seconds > 0),
+      () => "walking",
+    ),
+    repairer: byStage(
+      (stage) => repairs.has(stage),
+      () => "repairer",
+    ),
+    travel: byStage(
+      (stage) => stages.travel[stage] !== null,
+      () => "travel",
+    ),
+    plannedStop,
+    calendar: plannedStop.find((cell) => cell >= 0) ?? 0,
+    repair: Int32Array.from(failures.names, (name, unit) => add("repair", stages.names[failures.stage[unit]!]!, name)),
+    emptying: Int32Array.from(vessels.names, (name) => add("emptying", "", name)),
+    load: Int32Array.from(supply.kind === "loads" ? supply.loads : [], ({ name }) => add("load", "", name)),
+    arrivals: supply.kind === "stream" ? add("arrivals") : -1,
+    lorryAway: supply.kind === "loads" && supply.fleet !== NO_LIMIT ? add("lorry away") : -1,
+  };
+}
+
+function ownCause(kind: number): Cause {
+  if (kind === DWELL) return "dwell";
+  return kind === CHAIN ? "chain" : "work";
+}

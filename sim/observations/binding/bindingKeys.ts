@@ -1,0 +1,18 @@
+import type { Cause, PathCell } from "../../engine/index.ts";
+
+/** First part of the keys that tell what a day's end was owed to. */
+export const BOUND = "bound";
+export const SLOPE = "slope";
+export const BOTTLENECK = "bottleneck";
+
+/** True for responses that only a day with its binding path has. */
+export function needsBinding(key: string): boolean {
+  return [BOUND, SLOPE, BOTTLENECK].some((first) => key.startsWith(`${first}.`));
+}
+
+const CAUSE_KEYS: Partial<Record<Cause, string>> = { "planned stop": "plannedStop", "lorry away": "lorryAway" };
+
+/** `bound.work.skinning`, `bound.repair.skinning.jam`, `bound.load.first lorry`. */
+export function boundKey({ cause, stage, detail }: PathCell): string {
+  return [BOUND, CAUSE_KEYS[cause] ?? cause, stage, detail].filter((part) => part !== "").join(".");
+}

@@ -1,0 +1,96 @@
+import type { PathCell } from "../../engine/index.ts";
+import { type Step, steps, workplace } from "../../line/index.ts";
+import type { Breakdown, Plan } from "../../plan/index.ts";
+import { meanOf } from "../../random/index.ts";
+import { slopeCaution } from "./slopeCaution.ts";
+
+export const PARAMETERS = ["cycle time", "repair time", "uptime", "dwell", "travel time", "arrival"] as const;
+export type Parameter = (typeof PARAMETERS)[number];
+
+/** How the end of work moves with the mean of one time, the shape of its distribution kept. */
+export interface Slope {
+  parameter: Parameter;
+  /** "" for arrivals. */
+  stage: string;
+  /** The failure; the load, "" for the interarrival time of a stream; else "". */
+  detail: string;
+  /** Seconds; 0 for a load, whose arrival moves as a whole. */
+  meanSeconds: number;
+  /** Why the slope of one run need not be that of the mean; null when it is. */
+  caution: string | null;
+  /** Which seconds of the path grow with the mean: +1 or -1 for each second; 0 for the others. */
+  weight(cell: PathCell): number;
+}
+
+/** One for every time of the plan that has a mean and can bind, in line order. */
+export function slopesOf(plan: Plan): Slope[] {
+  return [...steps(plan).flatMap((step) => ofStep(plan, step)), ...arrivals(plan)];
+}
+
+function ofStep(plan: Plan, step: Step): Slope[] {
+  const { name } = step;
+  const caution = slopeCaution(plan, step);
+  const slope = (parameter: Parameter, meanSeconds: number, weight: Slope["weight"], detail = ""): Slope[] =>
+    meanSeconds > 0 ? [{ parameter, stage: name, detail, meanSeconds, caution, weight }] : [];
+  const own = here(step);
+  const { breakdowns } = workplace(step);
+  return [
+    ...slope(step.kind === "dwell" ? "dwell" : "cycle time", ownMean(step), own),
+    ...breakdowns.flatMap((each) => ofBreakdown(each, name, slope)),
+    ...slope("travel time", travelMean(step), ({ cause, stage }) => (cause === "travel" && stage === name ? 1 : 0)),
+  ];
+}
+
+/**
+ * A longer cycle is a longer running time, and so more failures: on average each second of work brings repair / uptime
+ * seconds of repair with it, wherever uptime runs with the work or with the time that the work takes. So the repairs on
+ * the path go with the work.
+ */
+function here({ name }: Step): Slope["weight"] {
+  const grows = ["work", "place", "people", "hold", "dwell", "repair", "repairer"];
+  return ({ cause, stage }) => (stage === name && grows.includes(cause) ? 1 : 0);
+}
+
+function ofBreakdown(
+  { name, uptimeSeconds, repairSeconds }: Breakdown,
+  of: string,
+  slope: (parameter: Parameter, mean: number, weight: Slope["weight"], detail: string) => Slope[],
+): Slope[] {
+  const isIt = ({ cause, stage, detail }: PathCell) => cause === "repair" && stage === of && detail === name;
+  return [
+    ...slope("repair time", meanOf(repairSeconds), (cell) => (isIt(cell) ? 1 : 0), name),
+    ...slope("uptime", meanOf(uptimeSeconds), (cell) => (isIt(cell) ? -1 : 0), name),
+  ];
+}
+
+function ownMean(step: Step): number {
+  switch (step.kind) {
+    case "crates":
+      return meanOf(step.of.secondsPerCycle);
+    case "dwell":
+      return step.of.dwell.kind === "drawn" ? meanOf(step.of.dwell.seconds) : 0;
+    // A chain's pace is a speed, not a mean.
+    case "chain":
+      return 0;
+    default:
+      return meanOf(step.of.cycleSeconds);
+  }
+}
+
+function travelMean(step: Step): number {
+  if (step.kind === "crates" || step.kind === "chain station" || step.of.travelSeconds === null) return 0;
+  return meanOf(step.of.travelSeconds);
+}
+
+function arrivals({ supply }: Plan): Slope[] {
+  const slope = (detail: string, meanSeconds: number, weight: Slope["weight"]): Slope => {
+    return { parameter: "arrival", stage: "", detail, meanSeconds, caution: null, weight };
+  };
+  if (supply.kind === "loads") {
+    return supply.loads.map(({ name }) => {
+      return slope(name, 0, ({ cause, detail }) => (cause === "load" && detail === name ? 1 : 0));
+    });
+  }
+  if (supply.kind !== "stream") return [];
+  return [slope("", meanOf(supply.interarrival), ({ cause }) => (cause === "arrivals" ? 1 : 0))];
+}

@@ -1,0 +1,67 @@
+import { steps } from "../line/index.ts";
+import {
+  bottleneckKey,
+  boundCells,
+  boundKey,
+  boundLabel,
+  shareKey,
+  slopeKey,
+  slopeLabel,
+  slopesOf,
+  TOTAL_KEY,
+} from "../observations/index.ts";
+import type { Plan } from "../plan/index.ts";
+import type { MeanEstimate, Why } from "../results/index.ts";
+import type { Study } from "../study/index.ts";
+import { meanEstimate } from "./meanEstimate.ts";
+
+/** Below this share of the day a part is not worth a line. */
+const LEAST_SHARE = 0.0005;
+
+type Days = readonly { values: Record<string, number | null> }[];
+
+/**
+ * Means over a variant's days of what the end of work was owed to. Parts below 0.05 % of the day are left out. Null when
+ * a day did not end by itself: its path leads nowhere.
+ */
+export function whyOf(plan: Plan, days: Days, study: Pick<Study, "procedure" | "confidence">): Why | null {
+  if (days.some(({ values }) => typeof values[TOTAL_KEY] !== "number")) return null;
+  const estimateOf = estimator(days, study);
+  const total = estimateOf(TOTAL_KEY);
+  const names = steps(plan).map(({ name }) => name);
+  const isWorthIt = (seconds: number) => Math.abs(seconds) >= LEAST_SHARE * total.mean;
+  return {
+    total,
+    parts: boundCells(plan)
+      .map((cell) => ({ ...cell, label: boundLabel(cell), seconds: estimateOf(boundKey(cell)) }))
+      .filter(({ seconds }) => isWorthIt(seconds.mean))
+      .sort((a, b) => b.seconds.mean - a.seconds.mean),
+    stages: names
+      .map((stage) => ({ stage, share: estimateOf(shareKey(stage)) }))
+      .filter(({ share }) => share.mean >= LEAST_SHARE)
+      .sort((a, b) => b.share.mean - a.share.mean),
+    slopes: slopesOf(plan)
+      .map((slope) => {
+        const { parameter, stage, detail, meanSeconds, caution } = slope;
+        const labelled = { parameter, stage, detail, label: slopeLabel("end", slope), meanSeconds, caution };
+        const [end, rate] = [slopeKey("end", slope), slopeKey("rate", slope)];
+        return { ...labelled, slope: estimateOf(end), rateSlope: estimateOf(rate) };
+      })
+      .filter(({ slope, meanSeconds }) => isWorthIt(slope.mean * (meanSeconds || total.mean))),
+    bottleneck: names
+      .map((stage) => {
+        const share = (kind: "sole" | "shifting") => estimateOf(bottleneckKey(kind, stage));
+        return { stage, sole: share("sole"), shifting: share("shifting") };
+      })
+      .filter(({ sole, shifting }) => sole.mean + shifting.mean >= LEAST_SHARE),
+  };
+}
+
+function estimator(days: Days, study: Pick<Study, "procedure" | "confidence">): (key: string) => MeanEstimate {
+  // Controls are chosen for the responses that the study reports.
+  const plain = { ...study, procedure: { ...study.procedure, controls: [] } };
+  return (key) => {
+    const values = days.map((day) => day.values[key] ?? null);
+    return meanEstimate({ [key]: values }, key, plain)!;
+  };
+}

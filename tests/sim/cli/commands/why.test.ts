@@ -1,0 +1,49 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { cliFolder } from "../../../support/cliFolder.ts";
+import { runCli } from "../../../support/runCli.ts";
+
+/** Starting the program takes most of a second each time, and each run tries several plans. */
+const PATIENCE = { timeout: 120_000 };
+const FEW = ["--replications", "3", "--threads", "1"];
+
+describe("gambrel why", PATIENCE, () => {
+  it("says what the end of work was owed to, how it moves, and what to change first", async () => {
+    const folder = cliFolder();
+    const { code, out, err } = await runCli(folder, ["why", "plan.json", ...FEW]);
+    expect({ code, out }).toEqual({ code: 0, out: "" });
+    expect(err).toMatch(/Means over 3 days of seed "1", 95 % intervals in brackets/);
+    expect(err).toMatch(/End of work owed to \w+.*: its work +[\d.]+ (s|min|h) +\(.+ to .+\) +\d+\.\d %/);
+    expect(err).toMatch(/One second more of a mean time makes work end later by/);
+    expect(err).toMatch(/Momentary bottleneck +alone +with others/);
+    expect(err).toMatch(/What to change first\n +\w+ binds \d/);
+    expect(err).toMatch(/official veterinarian/);
+    expect(readdirSync(folder).sort()).toEqual(["plan.json", "study.json"]);
+  });
+
+  it("gives all of it as data, and a run folder where it is told to", async () => {
+    const folder = cliFolder();
+    const { out, code } = await runCli(folder, ["why", "plan.json", ...FEW, "--json", "--out", "why"]);
+    expect(code).toBe(0);
+    const results = JSON.parse(out);
+    const [base, ...tried] = results.variants;
+    const sum = base.why.parts.reduce(
+      (total: number, { seconds }: { seconds: { mean: number } }) => total + seconds.mean,
+      0,
+    );
+    expect(sum / base.why.total.mean).toBeGreaterThan(0.98);
+    expect(results.advice.changes.map(({ variant }: { variant: string }) => variant).sort()).toEqual(
+      tried.map(({ name }: { name: string }) => name).sort(),
+    );
+    expect(JSON.parse(readFileSync(join(folder, "why", "results.json"), "utf8"))).toEqual(results);
+  });
+
+  it("points out that a study is no plan, and that days are counted in whole numbers", async () => {
+    const folder = cliFolder();
+    expect(await runCli(folder, ["why", "study.json"])).toMatchObject({ code: 2, out: "" });
+    const { code, err } = await runCli(folder, ["why", "plan.json", "--replications", "many"]);
+    expect(code).toBe(2);
+    expect(err).toMatch(/Give a whole number/);
+  });
+});

@@ -1,0 +1,37 @@
+import { describe, expect, it } from "vitest";
+import { runStudy } from "../../../sim/run/index.ts";
+import { threeVariants } from "../../support/threeVariants.ts";
+
+const MADE = { gambrel: "test", command: "test" };
+
+describe("why the work of each variant ends when it does", () => {
+  it("is told for every variant, most first, and adds up", async () => {
+    const { variants } = await runStudy(threeVariants({ why: true }), MADE);
+    for (const { why, estimates } of variants) {
+      const means = why!.parts.map(({ seconds }) => seconds.mean);
+      expect(means).toEqual([...means].sort((a, b) => b - a));
+      // Parts below 0.05 % of the day are left out.
+      const sum = means.reduce((total, mean) => total + mean, 0);
+      expect(sum / why!.total.mean).toBeGreaterThan(0.98);
+      expect(sum / why!.total.mean).toBeLessThan(1 + 1e-9);
+      expect(Object.keys(estimates).some((key) => key.startsWith("bound."))).toBe(false);
+    }
+    const [base, slower] = variants;
+    const share = (row: typeof base) => row!.why!.stages.find(({ stage }) => stage === "skinning")?.share.mean ?? 0;
+    expect(share(slower)).toBeGreaterThan(share(base));
+  });
+
+  it("is left out when the study does without, and changes no other value", async () => {
+    const [without, with_] = await Promise.all([false, true].map((why) => runStudy(threeVariants({ why }), MADE)));
+    expect(without!.variants.map(({ why, day }) => [why, day.binding])).toEqual(Array(3).fill([null, null]));
+    expect(with_!.variants.map(({ values }) => values)).toEqual(without!.variants.map(({ values }) => values));
+  });
+
+  it("is there for a study that asks for one of its responses only", async () => {
+    const asked = threeVariants({ responses: ["bound.share.skinning", "slope.end.cycle.skinning"] });
+    const { variants } = await runStudy(asked, MADE);
+    expect(variants[0]!.why).toBeNull();
+    expect(variants[0]!.estimates["bound.share.skinning"]!.mean).toBeGreaterThan(0);
+    expect(variants[0]!.estimates["slope.end.cycle.skinning"]!.mean).toBeGreaterThan(0);
+  });
+});
