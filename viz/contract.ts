@@ -1,4 +1,5 @@
 /** The only place where viz/ names the simulator's types; types only, so no simulator code is ever loaded by a picture. */
+export type { Calibration } from "../sim/calibrate/index.ts";
 export type {
   CrewTrace,
   DayRecord,

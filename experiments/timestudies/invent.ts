@@ -1,4 +1,7 @@
-import { writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
+import { parametersOf, type Quantity, simulatedValues } from "../../sim/calibrate/index.ts";
+import { responsesOf } from "../../sim/observations/index.ts";
+import { readPlan } from "../../sim/plan/index.ts";
 import { Sampler, uniformStream, type Varying } from "../../sim/random/index.ts";
 
 /*
@@ -64,6 +67,41 @@ export function careless(): string {
   ]);
 }
 
+const DAYS = 6;
+const HOURS = [6, 7, 8, 9, 10, 11, 12, 13];
+
+/** Days of a Ferncote whose evisceration takes a tenth longer than its plan says: what "gambrel calibrate" should find. */
+export async function observed(): Promise<string> {
+  const file = new URL("../plans/ferncote.json", import.meta.url);
+  const { plan } = readPlan(JSON.parse(readFileSync(file, "utf8")), { readText: () => "" });
+  const slower = parametersOf(plan!).find(({ path }) => path === "line.evisceration.cycle")!;
+  const zero = plan!.day.startClockSeconds;
+  const counts = HOURS.map(
+    (hour): Quantity => ({
+      kind: "count",
+      label: `${clock(hour * 3600)}-${clock((hour + 1) * 3600)}`,
+      fromSeconds: hour * 3600 - zero,
+      toSeconds: (hour + 1) * 3600 - zero,
+    }),
+  );
+  const finish = responsesOf(plan!).find(({ key }) => key === "finish")!;
+  const quantities: Quantity[] = [...counts, { kind: "response", label: finish.label, info: finish }];
+  const values = await simulatedValues(slower.moved(plan!, 1.1), DAYS, {
+    ...{ seed: SEED, quantities, countedAt: "chiller loading", mostEvents: 1e7, beforeDay: async () => {} },
+  });
+  const days = Array.from({ length: DAYS }, (_, day) => `day ${day + 1}`);
+  return table([
+    { heading: "day", cells: days },
+    ...counts.map(({ label }, i) => ({ heading: label, cells: values[i]!.map(String) })),
+    { heading: "finish", cells: values.at(-1)!.map((seconds) => clock(seconds! + zero)) },
+  ]);
+}
+
+function clock(seconds: number): string {
+  const minutes = Math.round(seconds / 60);
+  return `${String(Math.floor(minutes / 60)).padStart(2, "0")}:${String(minutes % 60).padStart(2, "0")}`;
+}
+
 function table(columns: { heading: string; cells: string[] }[]): string {
   const rows = Math.max(...columns.map(({ cells }) => cells.length));
   const lines = Array.from({ length: rows }, (_, row) => columns.map(({ cells }) => cells[row] ?? "").join(","));
@@ -78,4 +116,5 @@ export const TABLES: Record<string, () => string> = {
 
 if (import.meta.filename === process.argv[1]) {
   for (const [name, make] of Object.entries(TABLES)) writeFileSync(new URL(name, import.meta.url), make());
+  writeFileSync(new URL("ferncote-observed.csv", import.meta.url), await observed());
 }

@@ -5,6 +5,7 @@ const MOST = 1_000_000;
 /** Those of sim/units, named again here so that --help need not load them; a test compares the two. */
 export const UNITS_OF_TIME = ["ms", "s", "min", "h", "d"];
 const MOST_SAMPLES = 9999;
+const MOST_CALIBRATION_DAYS = 1000;
 /** More than any machine has use for; each takes some tens of megabytes. */
 const MOST_THREADS = 512;
 
@@ -101,6 +102,12 @@ export function unitOption(): Option {
 
 export function byOption(): Option {
   return new Option("--by <heading>", "column that says what each row's time is of (default: one column for each)");
+}
+
+export function calibrationDaysOption(): Option {
+  return new Option("--days <count>", "days to simulate of the plan, and of every change that is followed up")
+    .default(20)
+    .argParser((text: string) => wholeNumber(text, 5, MOST_CALIBRATION_DAYS));
 }
 
 export function samplesOption(): Option {

@@ -3,6 +3,7 @@ import { ceilingOption } from "./ceilings.ts";
 import { MOST_TRACED } from "./mostTraced.ts";
 import {
   byOption,
+  calibrationDaysOption,
   concurrencyOption,
   jsonOption,
   lostAfterOption,
@@ -52,6 +53,7 @@ export function program(terminal: () => Promise<Terminal>): Command {
   addWhy(gambrel, terminal);
   addWorker(gambrel, terminal);
   addFit(gambrel, terminal);
+  addCalibrate(gambrel, terminal);
   addSchema(gambrel, terminal);
   addPage(gambrel, terminal);
   addDemo(gambrel, terminal);
@@ -156,9 +158,29 @@ function addFit(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .option("--out <folder>", "write pictures, results and the part of the plan to this folder (default: nothing)")
     .addOption(overwriteOption())
     .addOption(jsonOption("print all results as JSON on standard output, in place of the part of the plan"))
+    .addOption(ceilingOption())
     .action(async (times, options) => {
       const { fitCommand } = await import("./commands/fit.ts");
       await fitCommand(await terminal(), times, options);
+    });
+}
+
+function addCalibrate(gambrel: Command, terminal: () => Promise<Terminal>): void {
+  gambrel
+    .command("calibrate")
+    .description("compare a plan with days that were observed, and tell which figure would explain the gap")
+    .argument("<plan>", "plan file")
+    .argument("<observed>", 'CSV file: a row for each day, columns such as "06:00-07:00" (heads counted) and "finish"')
+    .option("--at <stage>", "stage at whose end heads were counted (default: the last place of work)")
+    .addOption(calibrationDaysOption())
+    .addOption(seedOption().default("1"))
+    .option("--out <folder>", "write picture and results to this folder (default: nothing)")
+    .addOption(overwriteOption())
+    .addOption(jsonOption("print all results as JSON on standard output"))
+    .addOption(ceilingOption())
+    .action(async (plan, observed, options) => {
+      const { calibrateCommand } = await import("./commands/calibrate.ts");
+      await calibrateCommand(await terminal(), plan, observed, options);
     });
 }
 

@@ -1,15 +1,16 @@
 import { fitChartFiles } from "../../viz/index.ts";
 import { fitPicture } from "../fit/index.ts";
-import { type RunFile, stableJson, writeRunFolder } from "../results/index.ts";
+import { type RunFile, stableJson } from "../results/index.ts";
 import type { FitResults } from "./commands/fit.ts";
+import { writeFolder } from "./writeFolder.ts";
 
 /** Draws the pictures of all columns and writes the folder, whole or not at all. */
-export function writeFits(folder: string, results: FitResults, overwrite: boolean): void {
+export async function writeFits(folder: string, results: FitResults, overwrite: boolean): Promise<void> {
   const charts = fitChartFiles(results.columns.map((fit) => ({ fit, picture: fitPicture(fit, results.seed) })));
   const files: RunFile[] = [
     { path: "results.json", text: stableJson(results) },
     { path: "fragment.json", text: `${JSON.stringify(results.fragment, null, 2)}\n` },
     ...charts.map(({ name, svg }) => ({ path: `charts/${name}.svg`, text: svg })),
   ];
-  writeRunFolder(folder, files, overwrite);
+  await writeFolder(folder, files, overwrite);
 }

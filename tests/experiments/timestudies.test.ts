@@ -2,7 +2,9 @@ import { readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
 import { TABLES } from "../../experiments/timestudies/invent.ts";
+import { readObserved } from "../../sim/calibrate/index.ts";
 import { fitColumn, readTimes } from "../../sim/fit/index.ts";
+import { readPlan } from "../../sim/plan/index.ts";
 
 const FOLDER = resolve(import.meta.dirname, "../../experiments/timestudies");
 const text = (name: string) => readFileSync(join(FOLDER, name), "utf8");
@@ -37,6 +39,16 @@ describe("the invented time studies", () => {
       ["stunning", ["rounding"]],
       ["inspection", ["zeros", "outliers"]],
       ["sticking", ["number of times"]],
+    ]);
+  });
+
+  it("has observed days that can be held against Ferncote", () => {
+    const plan = readPlan(JSON.parse(text("../plans/ferncote.json")), { readText: () => "" }).plan!;
+    const { observed, faults } = readObserved(text("ferncote-observed.csv"), plan);
+    expect(faults).toEqual([]);
+    expect(observed!.quantities.map(({ quantity }) => quantity.kind)).toEqual([
+      ...new Array(8).fill("count"),
+      "response",
     ]);
   });
 });

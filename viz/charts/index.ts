@@ -16,6 +16,8 @@ export { type HistogramColumns, histogramChart } from "./histogramChart.ts";
 export { type LimitColumns, limitChart } from "./limitChart.ts";
 export { type LoadColumns, type LoadRow, loadChart } from "./loadChart.ts";
 export { type MassColumns, type MassFlow, massChart } from "./massChart.ts";
+// Observed days against simulated ones
+export { type ObservedColumns, type ObservedStretch, observedChart } from "./observedChart.ts";
 export { type ProbabilityColumns, probabilityChart } from "./probabilityChart.ts";
 export { type QueueColumns, type QueuePanel, queueChart } from "./queueChart.ts";
 export { type ResponseColumns, type ResponseRow, responseChart } from "./responseChart.ts";

@@ -16,6 +16,8 @@ export { type InputRow, inputRows } from "./inputRows.ts";
 export { limitView } from "./limitView.ts";
 export { loadView } from "./loadView.ts";
 export { massView } from "./massView.ts";
+// Observed days against simulated ones
+export { observedView } from "./observedView.ts";
 export { probabilityView } from "./probabilityView.ts";
 export { queueView } from "./queueView.ts";
 export { differenceView, responseView } from "./responseView.ts";

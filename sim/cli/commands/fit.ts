@@ -3,6 +3,7 @@ import { type ColumnFit, fitColumn, type PlanFragment, planFragment, readTimes }
 import { formatFault } from "../../plan/index.ts";
 import { stableJson } from "../../results/index.ts";
 import { BadInput } from "../badInput.ts";
+import { type Ceilings, ceilingsOf } from "../ceilings.ts";
 import { fitSummary } from "../fitSummary.ts";
 import { readNamedText } from "../inputFile.ts";
 import type { Terminal } from "../terminal.ts";
@@ -15,6 +16,7 @@ export interface FitCommandOptions {
   out?: string;
   overwrite?: boolean;
   json?: boolean;
+  ceiling?: Partial<Ceilings>;
 }
 
 /** What `--json` prints and results.json holds. */
@@ -30,7 +32,7 @@ export interface FitResults {
 /** Fits every column of a table of times; writes a folder only when one is named. */
 export async function fitCommand(terminal: Terminal, path: string, options: FitCommandOptions): Promise<void> {
   const { seed, samples, out, overwrite = false, json } = options;
-  const { columns, passedOver, faults } = readTimes(readNamedText(path), {
+  const { columns, passedOver, faults } = readTimes(readNamedText(path, ceilingsOf(options).megabytes), {
     unit: options.unit ?? null,
     by: options.by ?? null,
   });
@@ -48,7 +50,7 @@ export async function fitCommand(terminal: Terminal, path: string, options: FitC
   const results = { file: basename(path), seed, samples, columns: fits, passedOver };
   const whole: FitResults = { ...results, fragment: planFragment(fits, results.file) };
   if (passedOver.length > 0) terminal.say(`Passed over, as they hold no times: ${passedOver.join(", ")}.`);
-  if (out !== undefined) writer?.writeFits(out, whole, overwrite);
+  if (out !== undefined) await writer?.writeFits(out, whole, overwrite);
   terminal.say(ending(out), "dim");
   terminal.data(json ? stableJson(whole) : `${JSON.stringify(whole.fragment, null, 2)}\n`);
 }

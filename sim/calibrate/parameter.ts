@@ -1,0 +1,129 @@
+import { type Chain, type ChainStation, type CrateStep, formatPath, type Plan, type Station } from "../plan/index.ts";
+import { meanOf, type Varying } from "../random/index.ts";
+
+/** One figure of a plan that can be moved to see what becomes of its days. */
+export interface Parameter {
+  kind: "cycle" | "uptime" | "repair" | "people";
+  /** "mean cycle time of skinning", "people of evisceration". */
+  label: string;
+  /** Where it stands in the plan, as studies write paths. */
+  path: string;
+  /** Seconds; people in the largest shift. */
+  value: number;
+  /** The plan with the figure multiplied by `factor`; people: so many more in every shift, 1 at least where there is one. */
+  moved(plan: Plan, by: number): Plan;
+}
+
+/** Every mean cycle time, uptime and repair time, and every crew. Figures that are 0 cannot be moved and are left out. */
+export function parametersOf(plan: Plan): Parameter[] {
+  const found: Parameter[] = [];
+  eachWork(plan, (work, path, name) => {
+    found.push(...workParameters(work, path, name));
+    return work;
+  });
+  return [...found.filter(({ value }) => value > 0), ...plan.crews.map(({ name }) => crewParameter(plan, name))];
+}
+
+/** A place where work is done; the three kinds have breakdowns and a time. */
+type Work = Station | ChainStation | CrateStep;
+
+/** Rebuilds the plan with every place of work as `of` gives it back. */
+function eachWork(plan: Plan, of: <Kind extends Work>(work: Kind, path: string[], name: string) => Kind): Plan {
+  const onChain = (chain: Chain): Chain => ({
+    ...chain,
+    stations: chain.stations.map((station) =>
+      of(station, ["line", chain.name, "stations", station.name], station.name),
+    ),
+  });
+  const line = plan.line.map((stage) => {
+    if (stage.kind === "station") return of(stage, ["line", stage.name], stage.name);
+    return stage.kind === "chain" ? onChain(stage) : stage;
+  });
+  const handling = plan.liveHandling;
+  if (handling === null) return { ...plan, line };
+  const crates = (list: CrateStep[]) => list.map((step) => of(step, ["liveHandling", step.name], step.name));
+  return {
+    ...plan,
+    line,
+    liveHandling: { ...handling, toHanging: crates(handling.toHanging), back: crates(handling.back) },
+  };
+}
+
+function timeKey(work: Work): "cycleSeconds" | "secondsPerCycle" {
+  return "cycleSeconds" in work ? "cycleSeconds" : "secondsPerCycle";
+}
+
+function timeOf(work: Work): Varying {
+  return "cycleSeconds" in work ? work.cycleSeconds : work.secondsPerCycle;
+}
+
+function workParameters(work: Work, path: string[], name: string): Parameter[] {
+  const here = formatPath(path);
+  const moveHere = (plan: Plan, change: <Kind extends Work>(work: Kind) => Kind): Plan =>
+    eachWork(plan, (other, otherPath) => (formatPath(otherPath) === here ? change(other) : other));
+  const key = timeKey(work);
+  const cycle: Parameter = {
+    kind: "cycle",
+    label: `mean cycle time of ${name}`,
+    path: formatPath([...path, key === "cycleSeconds" ? "cycle" : "perCrate"]),
+    value: meanOf(timeOf(work)),
+    moved: (plan, by) => moveHere(plan, (other) => ({ ...other, [key]: scaled(timeOf(other), by) })),
+  };
+  return [cycle, ...work.breakdowns.flatMap((breakdown, index) => breakdownParameters(breakdown.name, index))];
+
+  function breakdownParameters(breakdown: string, index: number): Parameter[] {
+    const kinds = ["uptime", "repair"] as const;
+    return kinds.map((kind) => {
+      const seconds = `${kind}Seconds` as const;
+      const change = <Kind extends Work>(other: Kind, by: number): Kind => ({
+        ...other,
+        breakdowns: other.breakdowns.map((each, i) =>
+          i === index ? { ...each, [seconds]: scaled(each[seconds], by) } : each,
+        ),
+      });
+      return {
+        kind,
+        label: `mean ${kind === "uptime" ? "uptime to" : "repair time of"} "${breakdown}" at ${name}`,
+        path: formatPath([...path, "breakdowns", breakdown, kind]),
+        value: meanOf(work.breakdowns[index]![seconds]),
+        moved: (plan, by) => moveHere(plan, (other) => change(other, by)),
+      };
+    });
+  }
+}
+
+function crewParameter(plan: Plan, name: string): Parameter {
+  const { people } = plan.crews.find((crew) => crew.name === name)!;
+  const more = (count: number, by: number) => (count === 0 ? 0 : Math.max(1, count + by));
+  return {
+    kind: "people",
+    label: `people of ${name}`,
+    path: formatPath(["crews", name, "people"]),
+    value: Math.max(...people),
+    moved: (other, by) => ({
+      ...other,
+      crews: other.crews.map((crew) =>
+        crew.name === name ? { ...crew, people: crew.people.map((count) => more(count, by)) } : crew,
+      ),
+    }),
+  };
+}
+
+/** All lengths times `factor`; the coefficient of variation stays. */
+export function scaled(varying: Varying, factor: number): Varying {
+  switch (varying.family) {
+    case "constant":
+      return { ...varying, value: varying.value * factor };
+    case "uniform":
+      return { ...varying, min: varying.min * factor, max: varying.max * factor };
+    case "triangular":
+    case "pert":
+      return { ...varying, min: varying.min * factor, mode: varying.mode * factor, max: varying.max * factor };
+    case "normal":
+      return { ...varying, mean: varying.mean * factor, sd: varying.sd * factor };
+    case "empirical":
+      return { ...varying, values: varying.values.map((value) => value * factor) };
+    default:
+      return { ...varying, mean: varying.mean * factor };
+  }
+}

@@ -1,0 +1,14 @@
+import { type RunFile, writeRunFolder } from "../results/index.ts";
+import { lockFolder } from "./openRunJournal.ts";
+import { takeRunFolder } from "./writeRun.ts";
+
+/** Writes a folder of results, whole or not at all, while nobody else can. */
+export async function writeFolder(folder: string, files: readonly RunFile[], overwrite: boolean): Promise<void> {
+  const unlock = await lockFolder(folder);
+  try {
+    takeRunFolder(folder, overwrite);
+    writeRunFolder(folder, files, overwrite);
+  } finally {
+    unlock();
+  }
+}

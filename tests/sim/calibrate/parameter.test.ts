@@ -1,0 +1,85 @@
+import { describe, expect, it } from "vitest";
+import { type Parameter, parametersOf } from "../../../sim/calibrate/index.ts";
+import { scaled } from "../../../sim/calibrate/parameter.ts";
+import type { Plan } from "../../../sim/plan/index.ts";
+import { meanOf, type Varying } from "../../../sim/random/index.ts";
+import { breakdown } from "../../support/breakdowns.ts";
+import { chain, constant, crateStep, crew, dwell, onChain, planOf, saturated, station } from "../../support/plans.ts";
+
+const PLAN: Plan = planOf(
+  saturated(10),
+  [
+    station("skinning", { family: "lognormal", mean: 5, cv: 0.3 }, { breakdowns: [breakdown(900, 60)] }),
+    chain("rail", 10, 4, [onChain("trim", 2, 3, 8)]),
+    dwell("chilling", 3600, 100),
+  ],
+  {
+    crews: [crew("kill", [2, 0])],
+    liveHandling: {
+      way: "hand-slid",
+      toHanging: [crateStep("unloading", 30)],
+      back: [crateStep("crate hosing", 0)],
+      cratesAtHanging: 2,
+      fleet: null,
+    },
+  },
+);
+
+const parameter = (path: string): Parameter => parametersOf(PLAN).find((each) => each.path === path)!;
+
+describe("parametersOf", () => {
+  it("lists cycle times, uptimes, repairs and crews wherever work is done, and no zeros", () => {
+    expect(parametersOf(PLAN).map(({ kind, path, value }) => [kind, path, value])).toEqual([
+      ["cycle", "line.skinning.cycle", 5],
+      ["uptime", "line.skinning.breakdowns.jam.uptime", 900],
+      ["repair", "line.skinning.breakdowns.jam.repair", 60],
+      ["cycle", "line.rail.stations.trim.cycle", 8],
+      ["cycle", "liveHandling.unloading.perCrate", 30],
+      ["people", "crews.kill.people", 2],
+    ]);
+    expect(parameter("line.skinning.breakdowns.jam.repair").label).toBe('mean repair time of "jam" at skinning');
+  });
+
+  it("moves one figure and nothing else", () => {
+    for (const { path, moved } of parametersOf(PLAN)) {
+      const after = parametersOf(moved(PLAN, path.endsWith("people") ? 1 : 1.5));
+      const changed = after.filter(({ value }, i) => value !== parametersOf(PLAN)[i]!.value);
+      expect(changed.map((each) => each.path)).toEqual([path]);
+    }
+  });
+
+  it("multiplies times, their spread with them", () => {
+    const { line } = parameter("line.skinning.cycle").moved(PLAN, 1.2);
+    expect(line[0]).toMatchObject({ cycleSeconds: { family: "lognormal", mean: 6, cv: 0.3 } });
+    const back = parameter("liveHandling.unloading.perCrate").moved(PLAN, 2).liveHandling!;
+    expect(back.toHanging[0]!.secondsPerCycle).toEqual(constant(60));
+  });
+
+  it("adds people to the shifts that have any, and leaves one at least", () => {
+    expect(parameter("crews.kill.people").moved(PLAN, 1).crews[0]!.people).toEqual([3, 0]);
+    expect(parameter("crews.kill.people").moved(PLAN, -2).crews[0]!.people).toEqual([1, 0]);
+  });
+
+  it("leaves the plan as it was", () => {
+    const before = structuredClone(PLAN);
+    for (const { moved } of parametersOf(PLAN)) moved(PLAN, 2);
+    expect(PLAN).toEqual(before);
+  });
+});
+
+describe("scaled", () => {
+  it.each<Varying>([
+    { family: "constant", value: 4 },
+    { family: "exponential", mean: 4 },
+    { family: "gamma", mean: 4, cv: 0.5 },
+    { family: "erlang", mean: 4, k: 3 },
+    { family: "uniform", min: 1, max: 5 },
+    { family: "triangular", min: 1, mode: 2, max: 5 },
+    { family: "pert", min: 1, mode: 2, max: 5 },
+    { family: "normal", mean: 4, sd: 3 },
+    { family: "empirical", values: [1, 2, 9] },
+  ])("multiplies the mean of %j", (varying) => {
+    expect(meanOf(scaled(varying, 1.5))).toBeCloseTo(1.5 * meanOf(varying), 10);
+    expect(scaled(varying, 1.5).family).toBe(varying.family);
+  });
+});
