@@ -11,7 +11,7 @@ export const jStat = {
   /** Natural logarithm of the gamma function. */
   gammaln,
   normal: { inv: normal.inv, cdf: normal.cdf },
-  gamma: { inv: withOwnPowers(gamma.inv) },
+  gamma: { inv: withOwnPowers(gamma.inv), cdf: gamma.cdf },
   beta: { inv: withOwnPowers(beta.inv), cdf: beta.cdf },
   studentt: { inv: withOwnPowers(studentt.inv) },
 };

@@ -1,8 +1,7 @@
-import jStatModule from "jstat";
+import { jStat } from "../../numeric/index.ts";
 import { formatP, quantile } from "../../statistics/index.ts";
 import { CHECK_ALPHA, type Check, fine, look, notChecked } from "./check.ts";
 
-const { jStat } = jStatModule;
 const LEAST = 10;
 
 /**

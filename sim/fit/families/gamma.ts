@@ -1,12 +1,9 @@
-import jStatModule from "jstat";
-import { digamma, nelderMead, trigamma } from "../../numeric/index.ts";
+import { digamma, jStat, nelderMead, trigamma } from "../../numeric/index.ts";
 import type { Family, Fitted } from "../family.ts";
 import { type Law, logLikelihood, logOfRest } from "../law.ts";
 import { type Sample, sumOf } from "../sample.ts";
 import { fittedOf } from "./fittedOf.ts";
 import { quantileOf } from "./quantileOf.ts";
-
-const { jStat } = jStatModule;
 
 export function gammaLaw(shape: number, scale: number): Law {
   const mean = shape * scale;

@@ -1,5 +1,4 @@
-import jStatModule from "jstat";
-import { digamma, safeRoot, trigamma } from "../../numeric/index.ts";
+import { digamma, jStat, safeRoot, trigamma } from "../../numeric/index.ts";
 import type { Family } from "../family.ts";
 import { type Law, logOfRest } from "../law.ts";
 import { sumOf } from "../sample.ts";
@@ -7,7 +6,6 @@ import { betweenLimits } from "./betweenLimits.ts";
 import { fittedOf } from "./fittedOf.ts";
 import { quantileOf } from "./quantileOf.ts";
 
-const { jStat } = jStatModule;
 /** alpha + beta of every PERT distribution (Malcolm, Roseboom, Clark and Fazar 1959). */
 const TOTAL = 6;
 

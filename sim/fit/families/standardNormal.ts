@@ -1,6 +1,5 @@
-import jStatModule from "jstat";
+import { jStat } from "../../numeric/index.ts";
 
-const { jStat } = jStatModule;
 const HALF_LOG_TWO_PI = 0.5 * Math.log(2 * Math.PI);
 /** Beyond this many standard deviations 1 - P has lost too many digits. */
 const FAR = 5;

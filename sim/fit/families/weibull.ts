@@ -1,24 +1,22 @@
-import jStatModule from "jstat";
-import { safeRoot } from "../../numeric/index.ts";
+import { jStat, power, safeRoot } from "../../numeric/index.ts";
 import type { Family } from "../family.ts";
 import type { Law } from "../law.ts";
 import { type Sample, sumOf } from "../sample.ts";
 import { fittedOf } from "./fittedOf.ts";
 
-const { jStat } = jStatModule;
 /** Shapes beyond these are those of a sample without spread, or of one that no machine gives. */
 const [LEAST, MOST] = [0.05, 1000];
 
 export function weibullLaw(shape: number, scale: number): Law {
   const mean = scale * Math.exp(jStat.gammaln(1 + 1 / shape));
   const cv = Math.sqrt(Math.expm1(jStat.gammaln(1 + 2 / shape) - 2 * jStat.gammaln(1 + 1 / shape)));
-  const hazard = (x: number) => (x <= 0 ? 0 : (x / scale) ** shape);
+  const hazard = (x: number) => (x <= 0 ? 0 : power(x / scale, shape));
   return {
     logDensity: (x) =>
       x <= 0 ? Number.NEGATIVE_INFINITY : Math.log(shape / scale) + (shape - 1) * Math.log(x / scale) - hazard(x),
     below: (x) => -Math.expm1(-hazard(x)),
     logAbove: (x) => -hazard(x),
-    quantile: (p) => scale * (-Math.log1p(-p)) ** (1 / shape),
+    quantile: (p) => scale * power(-Math.log1p(-p), 1 / shape),
     mean,
     sd: mean * cv,
   };
@@ -70,5 +68,5 @@ function shapeAndScale({ ended, open }: Sample): { shape: number; scale: number 
     LEAST,
     MOST,
   );
-  return { shape, scale: longest * (powers(shape)[0] / ended.length) ** (1 / shape) };
+  return { shape, scale: longest * power(powers(shape)[0] / ended.length, 1 / shape) };
 }
