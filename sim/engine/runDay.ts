@@ -20,6 +20,8 @@ import { failPosition, repairPosition, startCalendarClocks, turnFailureUnit } fr
 import { endDwell, endTravel, endWork } from "./flow.ts";
 import { countUnmanned, scheduleCalendar, turnCalendar, turnReturn } from "./planned.ts";
 import { recordOf } from "./recordOf.ts";
+import { isSerial } from "./serial/isSerial.ts";
+import { runAhead } from "./serial/runAhead.ts";
 import { settle } from "./settle.ts";
 import { turnVessel } from "./turnVessel.ts";
 
@@ -30,7 +32,7 @@ import { turnVessel } from "./turnVessel.ts";
  * `DayTooLong` when it takes more than `mostEvents`.
  */
 export function runDay(line: CompiledLine, options: DayOptions): DayRecord {
-  const day = startDay(line, options);
+  const day = (isSerial(line, options) ? runAhead(line, options) : null) ?? startDay(line, options);
   const status = advance(day, line.ceilingSeconds);
   return recordOf(day, status === "running" ? "ceiling" : status);
 }

@@ -1,0 +1,134 @@
+import type { CompiledLine } from "../../line/index.ts";
+import { BLOCKED, type DayOptions, DayState, WORK_ENDS, WORKING } from "../dayState.ts";
+import { SerialPass } from "./serialPass.ts";
+
+const CARCASS = 0;
+
+/**
+ * A day of a serial line (`isSerial`) up to the instant at which the last carcass but one leaves, simulated without
+ * events: the state is bit for bit what the event loop would have made of it, and the event loop goes on from there.
+ *
+ * Null when that cannot be: with fewer than two heads, when the plan's ceiling comes before, or when some work takes no
+ * time, so that the order of what happens at one instant has to be sorted out.
+ */
+export function runAhead(line: CompiledLine, options: DayOptions): DayState | null {
+  const { supply } = line;
+  if (supply.kind === "loads" || supply.heads < 2) return null;
+  const day = new DayState(line, options);
+  const pass = new SerialPass(day);
+  const heads = supply.kind === "saturated" ? new WithoutEnd(pass) : new Stream(day, supply.heads);
+  for (let carcasses = 1; carcasses < supply.heads; carcasses++) takeThrough(day, pass, heads);
+  if (day.now > line.ceilingSeconds) return null;
+  while (heads.nextAt <= day.now) takeInto(day, pass, heads);
+  if (pass.hadInstantWork) return null;
+  pass.close(day.now);
+  day.arrived = day.hung;
+  day.workFinish = day.now;
+  day.events = day.processed.reduce((sum, worked) => sum + worked, 0);
+  if (supply.kind === "stream") scheduleStream(day, supply.heads, heads.nextAt);
+  return day;
+}
+
+/** Where heads come from: when the next one joins the line (Infinity: none will), and that it does. */
+interface Source {
+  readonly nextAt: number;
+  take(): void;
+}
+
+/** Heads without end: one is hung when the first machine is free. */
+class WithoutEnd implements Source {
+  private readonly pass: SerialPass;
+
+  constructor(pass: SerialPass) {
+    this.pass = pass;
+  }
+
+  get nextAt(): number {
+    return this.pass.freeAt;
+  }
+
+  take(): void {}
+}
+
+class Stream implements Source {
+  nextAt: number;
+  private left: number;
+  private readonly day: DayState;
+
+  constructor(day: DayState, heads: number) {
+    this.day = day;
+    this.left = heads - 1;
+    this.nextAt = day.interarrival!.draw();
+  }
+
+  take(): void {
+    this.nextAt = this.left-- > 0 ? this.nextAt + this.day.interarrival!.draw() : Infinity;
+  }
+}
+
+function scheduleStream(day: DayState, heads: number, nextAt: number): void {
+  day.events += day.arrived;
+  day.toHang = heads - day.arrived;
+  day.calendar.schedule(day.line.slots.supply, nextAt);
+}
+
+/** A head goes the whole way and is out; the clock shows when. */
+function takeThrough(day: DayState, pass: SerialPass, heads: Source): void {
+  const joins = heads.nextAt;
+  heads.take();
+  const weight = weigh(day);
+  day.now = pass.through(joins, Infinity);
+  day.out[CARCASS]!++;
+  day.outKg[CARCASS]! += weight;
+  day.carcassLiveKg += weight;
+  day.timeInSystem.add(day.now - joins);
+}
+
+function weigh(day: DayState): number {
+  const weight = day.liveWeight[0]!.draw();
+  day.liveKg += weight;
+  day.hung++;
+  return weight;
+}
+
+/** A head that is still on the line now: it stands in a queue or at a machine. */
+function takeInto(day: DayState, pass: SerialPass, heads: Source): void {
+  const joins = heads.nextAt;
+  heads.take();
+  const item = day.pool.take();
+  day.pool.number[item] = day.hung;
+  day.pool.load[item] = -1;
+  day.pool.arrived[item] = joins;
+  day.pool.weight[item] = weigh(day);
+  day.pool.mass[item] = day.pool.weight[item]!;
+  day.headsOnLine++;
+  pass.through(joins, day.now);
+  const { at, start, end } = pass;
+  day.occupancy[at]!++;
+  if (start > day.now) day.queue.push(at, item);
+  else {
+    day.item[at] = item;
+    day.idle[at]!--;
+    if (end > day.now) putToWork(day, pass);
+    else putBlocked(day, pass);
+  }
+}
+
+/** One machine a stage: a stage's number is its position's. */
+function putToWork(day: DayState, { at, start, end }: SerialPass): void {
+  day.state[at] = WORKING;
+  day.stateSince[at] = start;
+  day.runStart[at] = start;
+  day.remaining[at] = end - start;
+  day.workingPositions[at]!++;
+  day.announces[at] = WORK_ENDS;
+  day.calendar.schedule(day.line.slots.ofPosition[at]!, end);
+}
+
+function putBlocked(day: DayState, { at, end }: SerialPass): void {
+  day.state[at] = BLOCKED;
+  day.stateSince[at] = end;
+  day.done[at] = 1;
+  day.waiterFirst[at + 1] = at;
+  day.waiterLast[at + 1] = at;
+}
