@@ -26,8 +26,8 @@ const HIGH_WORD = asWords[1] === 0 ? 0 : 1;
  */
 export class QuantileTable {
   readonly shape: TabledShape;
-  private readonly lower = new Float64Array(CELLS * STRIDE);
-  private readonly upper = new Float64Array(CELLS * STRIDE);
+  /** Cells of the lower side, then those of the upper one. */
+  private readonly cells = new Float64Array(2 * CELLS * STRIDE);
 
   constructor(shape: TabledShape) {
     this.shape = shape;
@@ -35,23 +35,24 @@ export class QuantileTable {
 
   /** Quantile at lower-tail probability `u`, 0 <= u <= 1. */
   at(u: number): number {
-    return u < 0.5 ? this.look(this.lower, u, false) : this.look(this.upper, 1 - u, true);
-  }
-
-  private look(cells: Float64Array, tail: number, upper: boolean): number {
-    let p = tail;
+    // Reckoned, not branched: which side a draw falls on is as hard to foresee as a coin, for a processor too.
+    const upper = u < 1 ? (2 * u) | 0 : 1;
+    let p = Math.abs(upper - u);
     if (p < SMALLEST_TAIL) p = SMALLEST_TAIL;
     else if (p >= 0.5) p = LARGEST_BELOW_HALF;
     asDouble[0] = p;
-    const at = ((asWords[HIGH_WORD]! >>> (20 - CELL_BITS)) - FIRST_CELL) * STRIDE;
-    if (cells[at + 1] === 0) this.fill(cells, at, upper);
+    const { cells } = this;
+    const at = ((asWords[HIGH_WORD]! >>> (20 - CELL_BITS)) - FIRST_CELL + upper * CELLS) * STRIDE;
+    if (cells[at + 1] === 0) this.fill(at);
     const t = (p - cells[at]!) * cells[at + 1]!;
     return cells[at + 2]! + t * (cells[at + 3]! + t * (cells[at + 4]! + t * cells[at + 5]!));
   }
 
   /** Cubic through the quantiles at local coordinates 0, 1/3, 2/3 and 1 (Newton's divided differences, expanded). */
-  private fill(cells: Float64Array, at: number, upper: boolean): void {
-    const cell = at / STRIDE;
+  private fill(at: number): void {
+    const { cells } = this;
+    const upper = at >= CELLS * STRIDE;
+    const cell = (at / STRIDE) % CELLS;
     const octave = 2 ** ((cell >> CELL_BITS) - OCTAVES - 1);
     const width = octave / (1 << CELL_BITS);
     const edge = octave + (cell & ((1 << CELL_BITS) - 1)) * width;

@@ -15,7 +15,7 @@ export function runAhead(line: CompiledLine, options: DayOptions): DayState | nu
   const { supply } = line;
   if (supply.kind === "loads" || supply.heads < 2) return null;
   const day = new DayState(line, options);
-  const pass = new SerialPass(day);
+  const pass = new SerialPass(day, supply.heads - 1);
   const heads = supply.kind === "saturated" ? new WithoutEnd(pass) : new Stream(day, supply.heads);
   for (let carcasses = 1; carcasses < supply.heads; carcasses++) takeThrough(day, pass, heads);
   if (day.now > line.ceilingSeconds) return null;

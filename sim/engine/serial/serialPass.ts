@@ -5,6 +5,8 @@ import { BLOCKED, type DayState, STARVED, WORKING } from "../dayState.ts";
 import { ComingsAndGoings, type CrowdColumns } from "./comingsAndGoings.ts";
 
 const WIDTH = STATES.length;
+/** Cycle times of a stage that are drawn in a row. */
+const BLOCK = 64;
 
 /**
  * Heads of a serial line in the order in which they are hung, each taken through all its machines at one go:
@@ -22,7 +24,11 @@ export class SerialPass {
   start = 0;
   end = 0;
   private readonly stages: number;
-  private readonly work: Sampler[];
+  private readonly samplers: Sampler[];
+  /** Blocks of cycle times of each stage, how many are left of the block, and how many heads more will surely need one. */
+  private readonly work: Float64Array;
+  private readonly workLeft: Int32Array;
+  private readonly sure: Int32Array;
   private readonly seconds: Float64Array;
   private readonly stateSince: Float64Array;
   private readonly processed: Float64Array;
@@ -41,12 +47,16 @@ export class SerialPass {
   /** Stages of the sections in turn: from[section] .. from[section + 1]. */
   private readonly sectionFrom: number[];
 
-  constructor(day: DayState) {
+  /** `sure`: so many heads are taken the whole way. */
+  constructor(day: DayState, sure: number) {
     const { line } = day;
     const { stages } = line;
     const all = [...stages.names.keys()];
     this.stages = stages.count;
-    this.work = day.work;
+    this.samplers = day.work;
+    this.work = new Float64Array(stages.count * BLOCK);
+    this.workLeft = new Int32Array(stages.count);
+    this.sure = new Int32Array(stages.count).fill(sure);
     this.seconds = day.stateSeconds;
     this.stateSince = day.stateSince;
     this.processed = day.processed;
@@ -98,7 +108,7 @@ export class SerialPass {
   }
 
   private throughStages(from: number, to: number, joins: number, until: number): number {
-    const { queues, left, work, seconds, processed, ring, turn } = this;
+    const { queues, left, work, workLeft, seconds, processed, ring, turn } = this;
     let time = joins;
     for (let stage = from; stage < to; stage++) {
       const queue = queues[stage]!;
@@ -107,7 +117,8 @@ export class SerialPass {
       const start = Math.max(time, free);
       if (start > until) return this.stay(stage, start, Infinity);
       queue.go(start);
-      const end = start + work[stage]!.draw();
+      if (workLeft[stage] === 0) this.drawBlock(stage);
+      const end = start + work[(stage + 1) * BLOCK - workLeft[stage]!--]!;
       if (end <= start) this.hadInstantWork = true;
       seconds[stage * WIDTH + STARVED]! += start - free;
       if (end > until) return this.stay(stage, start, end);
@@ -121,6 +132,14 @@ export class SerialPass {
       time = leaves;
     }
     return time;
+  }
+
+  /** Draws no more than will be taken: the stream has to be where the event loop would have left it. */
+  private drawBlock(stage: number): void {
+    const count = Math.min(BLOCK, Math.max(1, this.sure[stage]!));
+    this.sure[stage]! -= count;
+    this.workLeft[stage] = count;
+    this.samplers[stage]!.drawInto(this.work, (stage + 1) * BLOCK - count, (stage + 1) * BLOCK);
   }
 
   private leave(stage: number, time: number): void {
