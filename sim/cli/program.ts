@@ -57,6 +57,8 @@ export function program(terminal: () => Promise<Terminal>): Command {
   addSchema(gambrel, terminal);
   addPage(gambrel, terminal);
   addDemo(gambrel, terminal);
+  addCompletion(gambrel, terminal);
+  addManual(gambrel, terminal);
   return gambrel;
 }
 
@@ -221,5 +223,29 @@ function addDemo(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .action(async (options) => {
       const { demoCommand } = await import("./commands/demo.ts");
       await demoCommand(await terminal(), options);
+    });
+}
+
+function addCompletion(gambrel: Command, terminal: () => Promise<Terminal>): void {
+  gambrel
+    .command("completion")
+    .description(
+      "print the script with which a shell completes commands and options; its first lines say where it goes",
+    )
+    .addArgument(new Argument("<shell>", "which shell").choices(["bash", "zsh", "fish"]))
+    .action(async (shell) => {
+      const { completionCommand } = await import("./commands/completion.ts");
+      completionCommand(await terminal(), gambrel, shell);
+    });
+}
+
+function addManual(gambrel: Command, terminal: () => Promise<Terminal>): void {
+  gambrel
+    .command("manual")
+    .description("print the whole manual")
+    .option("--page", "as a page for man: gambrel manual --page > gambrel.1; man ./gambrel.1")
+    .action(async (options) => {
+      const { manualCommand } = await import("./commands/completion.ts");
+      manualCommand(await terminal(), gambrel, options);
     });
 }
