@@ -1,7 +1,10 @@
+import { join } from "node:path";
 import { CommanderError } from "commander";
 import { BadInput } from "./badInput.ts";
 import { diskWords } from "./diskWords.ts";
 import { BAD_INPUT, DONE, FAILED, STOPPED } from "./exitCodes.ts";
+import { pathFromHere } from "./pathFromHere.ts";
+import { projectRoot } from "./projectRoot.ts";
 import { shownLines } from "./shownLines.ts";
 import type { Terminal } from "./terminal.ts";
 import { Stopped } from "./untilInterrupted.ts";
@@ -13,6 +16,7 @@ export function explain(error: unknown, { say }: Pick<Terminal, "say">, debug = 
   if (debug && error instanceof Error) for (const line of (error.stack ?? "").split("\n")) say(line);
   if (error instanceof BadInput) {
     for (const line of shownLines(error.lines)) say(line, "red");
+    if (error.guides.length > 0) say(`Every key, unit and default: ${guidePaths(error)}`);
     say(`${error.lines.length} ${error.lines.length === 1 ? "fault" : "faults"} found. Nothing was written.`);
     return BAD_INPUT;
   }
@@ -22,4 +26,8 @@ export function explain(error: unknown, { say }: Pick<Terminal, "say">, debug = 
 
 function messageOf(error: unknown): string {
   return error instanceof Error ? error.message : String(error);
+}
+
+function guidePaths({ guides }: BadInput): string {
+  return guides.map((guide) => pathFromHere(join(projectRoot(), guide))).join(", ");
 }

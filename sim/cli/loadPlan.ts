@@ -1,6 +1,6 @@
 import { formatFault, type Plan, readPlan } from "../plan/index.ts";
 import { inputKind } from "../study/index.ts";
-import { BadInput } from "./badInput.ts";
+import { BadInput, PLAN_GUIDE } from "./badInput.ts";
 import type { InputFile } from "./inputFile.ts";
 
 export interface LoadedPlan {
@@ -20,7 +20,10 @@ export function loadPlanWithWarnings(file: InputFile): LoadedPlan {
     throw new BadInput([`${file.path}: this is a study; run it with "gambrel study", or name a plan.`]);
   }
   const reading = readPlan(file.json, file.files);
-  if (reading.plan === null) throw new BadInput(reading.faults.map((fault) => `${file.path}: ${formatFault(fault)}`));
+  if (reading.plan === null) {
+    const faults = reading.faults.map((fault) => `${file.path}: ${formatFault(fault)}`);
+    throw new BadInput(faults, [PLAN_GUIDE]);
+  }
   const warnings = reading.warnings.map((warning) => `${file.path}: warning: ${formatFault(warning)}`);
   return { plan: reading.plan, warnings };
 }

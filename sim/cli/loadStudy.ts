@@ -1,7 +1,7 @@
 import { responsesOf } from "../observations/index.ts";
 import { formatFault } from "../plan/index.ts";
 import { inputKind, readStudy, type Study } from "../study/index.ts";
-import { BadInput } from "./badInput.ts";
+import { BadInput, PLAN_GUIDE, STUDY_GUIDE } from "./badInput.ts";
 import type { InputFile } from "./inputFile.ts";
 
 export interface LoadedStudy {
@@ -16,6 +16,9 @@ export function loadStudy(file: InputFile): LoadedStudy {
     throw new BadInput([`${file.path}: this is a plan; run it with "gambrel day", or name a study.`]);
   }
   const { study, basePlan, faults } = readStudy(file.json, file.files, { knownResponses: responsesOf });
-  if (study === null) throw new BadInput(faults.map((fault) => `${file.path}: ${formatFault(fault)}`));
+  if (study === null) {
+    const lines = faults.map((fault) => `${file.path}: ${formatFault(fault)}`);
+    throw new BadInput(lines, [STUDY_GUIDE, PLAN_GUIDE]);
+  }
   return { study, basePlan };
 }

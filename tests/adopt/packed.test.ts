@@ -30,7 +30,8 @@ beforeAll(() => {
   for (const path of ["package.json", "README.md", "LICENSE", "CHANGELOG.md", "experiments"])
     cpSync(join(ROOT, path), join(staging, path), { recursive: true });
   for (const name of ["plan", "study"])
-    cpSync(join(ROOT, "sim", name, `${name}.schema.json`), join(staging, "sim", name, `${name}.schema.json`));
+    for (const file of [`${name}.schema.json`, "README.md"])
+      cpSync(join(ROOT, "sim", name, file), join(staging, "sim", name, file));
   expect(
     run(process.execPath, [TSC, "-p", join(ROOT, "tsconfig.build.json"), "--outDir", join(staging, "dist")], ROOT),
   ).toEqual({ status: 0, said: "" });
@@ -55,6 +56,9 @@ describe("the packed package, in an empty folder, with what npm would install be
     const plan = join(installed, "experiments", "plans", "parts", "gate.json");
     expect(gambrel("--version")).toEqual({ status: 0, said: `${packageJson.version}\n` });
     expect(gambrel("check", plan)).toMatchObject({ status: 0, said: expect.stringMatching(/: sound\. Plan/) });
+    writeFileSync(join(app, "bad.json"), '{ "line": [] }');
+    const guide = /^Every key, unit and default: (.*)$/m.exec(gambrel("check", "bad.json").said)![1]!;
+    expect(readFileSync(join(app, guide), "utf8")).toMatch(/^# The plan file/);
     expect(gambrel("day", plan, "--out", "run").status).toBe(0);
     expect(readdirSync(join(app, "run"))).toContain("report.html");
   });

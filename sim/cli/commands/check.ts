@@ -1,5 +1,5 @@
 import { inputKind, type Study } from "../../study/index.ts";
-import { BadInput } from "../badInput.ts";
+import { BadInput, PLAN_GUIDE, STUDY_GUIDE } from "../badInput.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";
 import { type InputFile, readInputFile } from "../inputFile.ts";
 import { loadPlanWithWarnings } from "../loadPlan.ts";
@@ -10,6 +10,9 @@ export interface CheckCommandOptions {
   json?: boolean;
   ceiling?: Partial<Ceilings>;
 }
+
+/** What says how a file must be; a study has a plan in it. */
+const GUIDES = { plan: [PLAN_GUIDE], study: [STUDY_GUIDE, PLAN_GUIDE] };
 
 interface Checked {
   file: string;
@@ -25,7 +28,8 @@ export function checkCommand(terminal: Terminal, paths: readonly string[], optio
   const all = paths.map((path) => checkFile(terminal, path, ceilingsOf(options)));
   if (options.json) terminal.data(`${JSON.stringify(all, null, 2)}\n`);
   const faults = all.flatMap((checked) => checked.faults);
-  if (faults.length > 0) throw new BadInput(faults);
+  const guides = all.filter(({ sound }) => !sound).flatMap(({ kind }) => (kind === null ? [] : GUIDES[kind]));
+  if (faults.length > 0) throw new BadInput(faults, [...new Set(guides)]);
 }
 
 function checkFile(terminal: Terminal, path: string, ceilings: Ceilings): Checked {

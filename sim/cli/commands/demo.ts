@@ -1,8 +1,8 @@
 import { existsSync } from "node:fs";
-import { join, relative } from "node:path";
-import { cwd } from "node:process";
+import { join } from "node:path";
 import { type StudyResults, stableJson } from "../../results/index.ts";
 import type { TraceKind } from "../../run/index.ts";
+import { pathFromHere } from "../pathFromHere.ts";
 import { projectRoot } from "../projectRoot.ts";
 import type { Terminal } from "../terminal.ts";
 import { runStudyFile } from "./study.ts";
@@ -39,10 +39,4 @@ function studyFiles(folder: string): string[] {
   const missing = EXAMPLES.filter((name) => !existsSync(join(folder, name)));
   if (missing.length > 0) throw new Error(`${folder}: ${missing.join(", ")} is not there; is the installation whole?`);
   return EXAMPLES;
-}
-
-/** Short where the program lies in or below the user's folder, so that the report's "how to repeat" reads well. */
-function pathFromHere(path: string): string {
-  const short = relative(cwd(), path);
-  return short.startsWith("..") ? path : short;
 }

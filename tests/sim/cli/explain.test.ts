@@ -1,7 +1,10 @@
+import { existsSync } from "node:fs";
+import { join } from "node:path";
 import { CommanderError } from "commander";
 import { expect, it } from "vitest";
-import { BadInput } from "../../../sim/cli/badInput.ts";
+import { BadInput, PLAN_GUIDE, STUDY_GUIDE } from "../../../sim/cli/badInput.ts";
 import { explain } from "../../../sim/cli/explain.ts";
+import { projectRoot } from "../../../sim/cli/projectRoot.ts";
 import { Stopped } from "../../../sim/cli/untilInterrupted.ts";
 import { fakeTerminal } from "../../support/fakeTerminal.ts";
 
@@ -23,6 +26,12 @@ it.each([
   [new CommanderError(0, "commander.helpDisplayed", "said"), 0, []],
 ])("answers %s with exit code %i and words", (error, code, said) => {
   expect(explained(error)).toEqual({ code, said });
+});
+
+it("names the documents that say how a file must be", () => {
+  const { said } = explained(new BadInput(["a: b"], [PLAN_GUIDE]));
+  expect(said).toEqual(["a: b", `Every key, unit and default: ${PLAN_GUIDE}`, "1 fault found. Nothing was written."]);
+  for (const guide of [PLAN_GUIDE, STUDY_GUIDE]) expect(existsSync(join(projectRoot(), guide))).toBe(true);
 });
 
 it("shows where in the program a failure arose only when asked to", () => {
