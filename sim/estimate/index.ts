@@ -6,3 +6,4 @@ export { ceilings } from "./ceilings.ts";
 export { type DayEstimate, estimateDay } from "./estimateDay.ts";
 export { estimateLine, type LineEstimate } from "./estimateLine.ts";
 export { type HeadFlow, headFlow } from "./headFlow.ts";
+export { inOrderSeconds } from "./inOrderSeconds.ts";

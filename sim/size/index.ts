@@ -1,0 +1,8 @@
+/** From a weekly demand to the parts of a plant and a first plan of it. */
+
+export type { FigureSource } from "./assumed.ts";
+export type { Demand, Figure } from "./demand.ts";
+export { demandJsonSchema } from "./demandJsonSchema.ts";
+export type * from "./design.ts";
+export { type DemandReading, readDemand } from "./readDemand.ts";
+export { type Sizing, sizePlant } from "./sizePlant.ts";

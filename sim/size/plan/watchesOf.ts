@@ -1,0 +1,42 @@
+import type { Demand } from "../demand.ts";
+import type { Parts } from "../parts.ts";
+
+const STUN_TO_STICK =
+  "Germany, Tierschutz-Schlachtverordnung 2012, Anlage 2 (10 s lying, 20 s hanging); EFSA 2020 speaks of under 10 s for rabbits. The law at the site and the official veterinarian decide";
+const TO_CHILL =
+  "Assumed house rule; Regulation (EC) 853/2004 asks for chilling as soon as possible. The law at the site and the official veterinarian decide";
+
+/**
+ * Time limits, and gates: a head is stunned only when somebody can stick it at once and when there is a place for it to
+ * bleed, so that none waits stunned behind a line that stands.
+ */
+export function watchesOf({ steps }: Demand, { stations, dwells }: Parts): { limits: unknown[]; gates: unknown[] } {
+  const has = (name: string): boolean => steps.some((step) => step.name === name);
+  const kill = has("stunning") && has("sticking");
+  const bleeding = dwells.find(({ name }) => name === "bleeding");
+  const limits = [
+    ...(kill
+      ? [
+          {
+            name: "stun to stick",
+            from: "end of stunning",
+            to: "start of sticking",
+            max: "10 s",
+            source: STUN_TO_STICK,
+          },
+        ]
+      : []),
+    ...(has("sticking") && has("chilling")
+      ? [{ name: "kill to chill", from: "end of sticking", to: "entry to chilling", max: "45 min", source: TO_CHILL }]
+      : []),
+  ];
+  const from = "start of stunning";
+  const sticking = stations.find(({ name }) => name === "sticking")?.positions ?? 1;
+  const gates = [
+    { name: "stun only when sticking has room", from, to: "start of sticking", atMost: sticking },
+    ...(bleeding === undefined
+      ? []
+      : [{ name: "stun only when bleeding has room", from, to: "exit from bleeding", atMost: bleeding.places }]),
+  ];
+  return { limits, gates: kill ? gates : [] };
+}

@@ -1,0 +1,116 @@
+import { estimateDay } from "../estimate/index.ts";
+import { type Fault, type Plan, readPlan, type TextFiles } from "../plan/index.ts";
+import type { Demand } from "./demand.ts";
+import type { Design, RequiredRate, SizedStation } from "./design.ts";
+import { firstPlan } from "./firstPlan.ts";
+import type { Parts } from "./parts.ts";
+import { requiredRate } from "./requiredRate.ts";
+import { sizeByProducts } from "./sizeByProducts.ts";
+import { sizeChain } from "./sizeChain.ts";
+import { sizeCrateSteps, sizeCrates } from "./sizeCrates.ts";
+import { sizeCrews } from "./sizeCrews.ts";
+import { sizeChiller, sizeDwells } from "./sizeDwells.ts";
+import { type Extra, NOTHING_EXTRA, sizeStations } from "./sizeStations.ts";
+import { sizeUtilities } from "./sizeUtilities.ts";
+
+export type Sizing = { design: Design; plan: Plan; faults: [] } | { design: null; plan: null; faults: Fault[] };
+
+/** Times that places or a position are added before the estimate is taken as it is. */
+const MOST_CHANGES = 20;
+
+/**
+ * Sizes a plant from its demand: every part from the required rate, then more places or positions at its narrowest
+ * station until the analytic estimate of the line reaches that rate. Faults when the demand asks for what no plan can be.
+ */
+export function sizePlant(demand: Demand, files: TextFiles): Sizing {
+  const rate = requiredRate(demand);
+  if (!(rate.hangingSeconds > 0))
+    return impossible("day", "breaks, checks and the way down the line leave no time to hang heads", "longer shifts");
+  let extra: Extra = NOTHING_EXTRA;
+  const changes: string[] = [];
+  for (;;) {
+    const parts = partsOf(demand, rate, extra);
+    const json = firstPlan(demand, parts);
+    const { plan, faults } = readPlan(json, files);
+    if (plan === null) return { design: null, plan: null, faults: faults.map(ofPlan) };
+    const estimate = estimateDay(plan);
+    if (estimate.line.headsPerSecond >= rate.headsPerSecond || changes.length >= MOST_CHANGES)
+      return { design: designOf(demand, parts, { json, estimate, changes }), plan, faults: [] };
+    const next = eased(extra, parts.stations, demand, changes.length);
+    changes.push(next.words);
+    extra = next.extra;
+  }
+}
+
+function partsOf(demand: Demand, rate: RequiredRate, extra: Extra): Parts {
+  const { designHeadsPerSecond } = rate;
+  const stations = sizeStations(demand, designHeadsPerSecond, extra);
+  const crateSteps = sizeCrateSteps(demand, designHeadsPerSecond);
+  return {
+    rate,
+    stations,
+    crateSteps,
+    crews: sizeCrews(demand, [...crateSteps, ...stations]),
+    dwells: sizeDwells(demand, designHeadsPerSecond, stations),
+    chiller: sizeChiller(demand, rate),
+    chain: sizeChain(demand, designHeadsPerSecond),
+    crates: sizeCrates(demand, rate),
+    byProducts: sizeByProducts(demand, rate),
+  };
+}
+
+/** Half as many places more before every station, then a position where the load is highest, in turn. */
+function eased(
+  extra: Extra,
+  stations: readonly SizedStation[],
+  demand: Demand,
+  round: number,
+): { extra: Extra; words: string } {
+  const free = stations.filter(
+    ({ name }) => demand.steps.find((step) => step.name === name)?.figures.positions === undefined,
+  );
+  const fullest = free.toSorted((a, b) => b.load - a.load)[0];
+  if (round % 2 === 0 || fullest === undefined) {
+    const places = new Map(extra.places);
+    for (const { name, places: now } of stations)
+      if (now !== null && now > 0) places.set(name, (places.get(name) ?? 0) + Math.ceil(now / 2));
+    return { extra: { ...extra, places }, words: "half as many places more before every station" };
+  }
+  const positions = new Map(extra.positions);
+  positions.set(fullest.name, (positions.get(fullest.name) ?? 0) + 1);
+  return { extra: { ...extra, positions }, words: `one more position at ${fullest.name}` };
+}
+
+function designOf(
+  demand: Demand,
+  parts: Parts,
+  { json, estimate, changes }: { json: Record<string, unknown>; estimate: Design["estimate"]; changes: string[] },
+): Design {
+  const { stations: ofLine, crateSteps, ...rest } = parts;
+  const stations = [...crateSteps, ...ofLine];
+  const people = rest.crews.reduce((sum, crew) => sum + crew.people, 0);
+  const busy = rest.crews.reduce((sum, crew) => sum + crew.load * crew.people, 0);
+  return {
+    ...rest,
+    name: demand.name,
+    stations,
+    people,
+    balance: people === 0 ? 0 : busy / people,
+    utilities: sizeUtilities(demand, parts.rate, parts.crates, ofLine),
+    figures: demand.figures,
+    changes,
+    estimate,
+    plan: json,
+  };
+}
+
+function impossible(path: string, found: string, remedy: string): Sizing {
+  return { design: null, plan: null, faults: [{ path, found, allowed: "", remedy }] };
+}
+
+/** The day stands in the plan as in the demand; the rest is told as of the plan. */
+function ofPlan(fault: Fault): Fault {
+  return fault.path.startsWith("day.shifts") || fault.path.startsWith("day.breaks")
+    ? fault
+    : { ...fault, path: `the plan it gives, ${fault.path}` };
+}

@@ -1,0 +1,64 @@
+import { meanOf } from "../random/index.ts";
+import type { Demand, Step } from "./demand.ts";
+import type { SizedStation } from "./design.ts";
+import { stepSeconds } from "./stepSeconds.ts";
+import { stepShares } from "./stepShares.ts";
+
+/** What was added by hand or by the estimate, by step. */
+export interface Extra {
+  positions: ReadonlyMap<string, number>;
+  places: ReadonlyMap<string, number>;
+}
+
+export const NOTHING_EXTRA: Extra = { positions: new Map(), places: new Map() };
+
+/** Positions, people and places of every step that works, at this rate of heads hung. As many stick as stun. */
+export function sizeStations(demand: Demand, headsPerSecond: number, extra: Extra): SizedStation[] {
+  const shares = stepShares(demand);
+  const working = demand.steps.filter(({ work }) => work === "manual" || work === "machine");
+  const stations = working.map((step, index) => {
+    const rate = headsPerSecond * shares.get(step.name)!;
+    return sized(step, rate, demand, { extra, follows: index > 0 });
+  });
+  const stunning = stations.find(({ name }) => name === "stunning")?.positions ?? 0;
+  return stations.map((station) => {
+    if (station.name !== NONE_BEFORE || station.positions >= stunning) return station;
+    return { ...station, positions: stunning, load: (station.load * station.positions) / stunning };
+  });
+}
+
+function sized(
+  step: Step,
+  rate: number,
+  demand: Demand,
+  { extra, follows }: { extra: Extra; follows: boolean },
+): SizedStation {
+  const { name, section, figures } = step;
+  const work = step.work === "machine" ? "machine" : "manual";
+  const cycleSeconds = stepSeconds(step);
+  const busy = rate * cycleSeconds * (1 + repairShare(step));
+  const most = work === "machine" ? demand.line.machineLoad : demand.line.handLoad;
+  const positions = figures.positions ?? Math.max(1, Math.ceil(busy / most - 1e-9)) + (extra.positions.get(name) ?? 0);
+  const hands =
+    work === "manual" ? { crew: name, peoplePerPosition: figures.people ?? 1 } : { crew: null, peoplePerPosition: 0 };
+  const places = figures.places ?? (follows ? placesBefore(step, rate, demand) + (extra.places.get(name) ?? 0) : 0);
+  return { name, section, work, cycleSeconds, positions, ...hands, load: busy / positions, places };
+}
+
+/** Repair time for every second of work. */
+function repairShare({ figures: { breakdowns = [] } }: Step): number {
+  return breakdowns.reduce((sum, { uptime, repair }) => sum + meanOf(repair) / meanOf(uptime), 0);
+}
+
+/** Between stunning and sticking nobody may wait. */
+const NONE_BEFORE = "sticking";
+
+/** Heads that come while the station pauses for the time to be covered, or its usual stop lasts, and on the way to it. */
+function placesBefore(step: Step, rate: number, { line, steps }: Demand): number {
+  if (step.name === NONE_BEFORE) return 0;
+  const { breakdowns = [] } = step.figures;
+  const stop = Math.max(0, ...breakdowns.map(({ repair }) => meanOf(repair)));
+  const before = steps[steps.indexOf(step) - 1];
+  const travel = before?.figures.travel == null ? 0 : meanOf(before.figures.travel);
+  return Math.ceil(rate * (Math.max(line.cover, stop) + travel));
+}
