@@ -24,6 +24,12 @@ export function replicationsOption(
   return new Option("--replications <count>", what).argParser((text: string) => wholeNumber(text, 1));
 }
 
+export function simulatedDaysOption(): Option {
+  return new Option("--replications <count>", "days that are simulated of each plan")
+    .default(20)
+    .argParser((text: string) => wholeNumber(text, 2));
+}
+
 export function replicationOption(): Option {
   return new Option("--replication <number>", "which day of the seed, counted from 0")
     .default(0)

@@ -15,12 +15,14 @@ import {
   resumeOption,
   samplesOption,
   seedOption,
+  simulatedDaysOption,
   threadsOption,
   tracesOption,
   unitOption,
   verifyOption,
 } from "./options.ts";
 import { programVersion } from "./programVersion.ts";
+import { SCHEMA_KINDS } from "./schemaKinds.ts";
 import type { Terminal } from "./terminal.ts";
 
 const ABOUT =
@@ -54,6 +56,7 @@ export function program(terminal: () => Promise<Terminal>): Command {
   addWorker(gambrel, terminal);
   addFit(gambrel, terminal);
   addCalibrate(gambrel, terminal);
+  addSize(gambrel, terminal);
   addSchema(gambrel, terminal);
   addPage(gambrel, terminal);
   addDemo(gambrel, terminal);
@@ -186,11 +189,31 @@ function addCalibrate(gambrel: Command, terminal: () => Promise<Terminal>): void
     });
 }
 
+function addSize(gambrel: Command, terminal: () => Promise<Terminal>): void {
+  gambrel
+    .command("size")
+    .description(
+      "size a plant from a weekly demand: rate, positions, people, places, chiller, crates, and a first plan",
+    )
+    .argument("<demand>", "demand file")
+    .addOption(seedOption().default("1"))
+    .addOption(simulatedDaysOption())
+    .addOption(threadsOption())
+    .option("--out <file>", "write the plan to this file (default: nothing is written)")
+    .option("--overwrite", "replace that file if it is there")
+    .addOption(jsonOption("print design and simulated results as JSON on standard output"))
+    .addOption(ceilingOption())
+    .action(async (demand, options) => {
+      const { sizeCommand } = await import("./commands/size.ts");
+      await sizeCommand(await terminal(), demand, options);
+    });
+}
+
 function addSchema(gambrel: Command, terminal: () => Promise<Terminal>): void {
   gambrel
     .command("schema")
-    .description("print the JSON Schema of plan or study files, for editors that complete and check them")
-    .addArgument(new Argument("<kind>", "which files").choices(["plan", "study"]))
+    .description("print the JSON Schema of a kind of file, for editors that complete and check it")
+    .addArgument(new Argument("<kind>", "which files").choices(SCHEMA_KINDS))
     .action(async (kind) => {
       const { schemaCommand } = await import("./commands/schema.ts");
       schemaCommand(await terminal(), kind);

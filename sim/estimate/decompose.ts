@@ -19,7 +19,7 @@ export interface SerialEstimate {
 }
 
 /** Sweeps over each pair before its neighbours are looked at again: none is worth solving to the end before they are known. */
-const SWEEPS = 20;
+const SWEEPS = 8;
 const MOST_ROUNDS = 200;
 /** Relative change of a throughput in a round below which it is enough. */
 const SETTLED = 5e-5;

@@ -2,13 +2,14 @@ import type { Plan } from "../plan/index.ts";
 import { meanOf } from "../random/index.ts";
 import { estimateLine, type LineEstimate } from "./estimateLine.ts";
 import { headFlow } from "./headFlow.ts";
+import { lastHold } from "./lastHold.ts";
 import { stretchSeconds } from "./stretchSeconds.ts";
-import { type Span, workDone, workingSpans } from "./workingSpans.ts";
+import { workDone, workingSpans } from "./workingSpans.ts";
 
 export interface DayEstimate {
   line: LineEstimate;
   carcasses: number;
-  /** End of the last work at a station, seconds after the day's start; Infinity when hanging ends before. */
+  /** End of the last work at a station, seconds after the day's start; Infinity when no head is ever hung. */
   workFinishSeconds: number;
   /** Carcasses per hour from the start of the first shift to the end of work, as the simulation counts them. */
   headsPerHour: number;
@@ -22,26 +23,50 @@ interface Arrival {
 
 /**
  * A day of a plan without simulating it: loads at their mean times are hung one after another at the rate of the line or of
- * crate handling, whichever is less, in the time that breaks leave; then the last head runs down the line.
+ * crate handling, whichever is less, in the time that breaks leave and as the chiller has room; then the last head runs
+ * down the line.
  */
 export function estimateDay(plan: Plan): DayEstimate {
   const line = estimateLine(plan);
   const crates = line.ceilings.find(({ kind }) => kind === "crates")?.headsPerSecond ?? Number.POSITIVE_INFINITY;
-  const rate = Math.min(line.headsPerSecond, crates);
-  const spans = workingSpans(plan);
-  const arrivals = arrivalsOf(plan);
-  const lastHung = arrivals.reduce((at, load) => workDone(spans, Math.max(at, load.atSeconds), load.heads / rate), 0);
-  const heads = arrivals.reduce((sum, load) => sum + load.heads, 0);
-  const hung = lastHung < Number.POSITIVE_INFINITY ? heads : hungBy(arrivals, spans, rate);
-  const ended = Math.min(lastHung, spans.at(-1)?.to ?? 0);
-  const workFinishSeconds = ended + lastWorkSeconds(plan);
+  const { hung, lastAt } = hang(plan, Math.min(line.fillingHeadsPerSecond, crates));
+  const workFinishSeconds = lastAt + lastWorkSeconds(plan);
   const carcasses = hung * headFlow(plan).carcasses;
   const start = plan.day.shifts[0]?.fromSeconds ?? 0;
   return { line, carcasses, workFinishSeconds, headsPerHour: (carcasses / (workFinishSeconds - start)) * 3600 };
 }
 
-/** A stream comes as one arrival for every hundredth of it. */
-const PARTS = 100;
+/** The day's heads are hung in so many parts; one that the end of hanging cuts off does not count. */
+const PARTS = 500;
+
+/** Part by part: when it has come, when the one before is hung, and when the chiller has room for it. */
+function hang(plan: Plan, rate: number): { hung: number; lastAt: number } {
+  const spans = workingSpans(plan);
+  const arrivals = arrivalsOf(plan);
+  const heads = arrivals.reduce((sum, load) => sum + load.heads, 0);
+  const part = heads / PARTS;
+  const hold = lastHold(plan, rate);
+  const inHold = hold === null ? Number.POSITIVE_INFINITY : Math.max(1, Math.floor(hold.places / part));
+  const hungAt: number[] = [];
+  for (let count = 0; count < PARTS; count++) {
+    const room = count < inHold ? 0 : hungAt[count - inHold]! + hold!.seconds;
+    const begins = Math.max(hungAt.at(-1) ?? 0, room - part / rate, arrivedAt(arrivals, (count + 0.5) * part));
+    const ends = workDone(spans, begins, part / rate);
+    if (ends === Number.POSITIVE_INFINITY) break;
+    hungAt.push(ends);
+  }
+  return { hung: hungAt.length * part, lastAt: hungAt.at(-1) ?? Number.POSITIVE_INFINITY };
+}
+
+/** When so many heads have come. */
+function arrivedAt(arrivals: readonly Arrival[], heads: number): number {
+  let come = 0;
+  const last = arrivals.find((load) => {
+    come += load.heads;
+    return come >= heads;
+  });
+  return last?.atSeconds ?? 0;
+}
 
 function arrivalsOf({ supply }: Plan): Arrival[] {
   if (supply.kind === "saturated") return [{ atSeconds: 0, heads: supply.heads }];
@@ -56,18 +81,6 @@ function arrivalsOf({ supply }: Plan): Arrival[] {
       heads: crates * headsPerCrate,
     }))
     .toSorted((a, b) => a.atSeconds - b.atSeconds);
-}
-
-/** Heads hung when hanging ends before all of them are: load by load, the last one in part. */
-function hungBy(arrivals: readonly Arrival[], spans: readonly Span[], rate: number): number {
-  let [at, hung] = [0, 0];
-  for (const { atSeconds, heads } of arrivals) {
-    const begins = Math.max(at, atSeconds);
-    at = workDone(spans, begins, heads / rate);
-    if (at < Number.POSITIVE_INFINITY) hung += heads;
-    else return hung + rate * spans.reduce((sum, { from, to }) => sum + Math.max(0, to - Math.max(from, begins)), 0);
-  }
-  return hung;
 }
 
 /** From hanging to the end of the last work on a head: dwells behind the last station are no work. */

@@ -2,12 +2,15 @@ import type { Plan } from "../plan/index.ts";
 import type { Ceiling } from "./ceiling.ts";
 import { ceilings } from "./ceilings.ts";
 import { gatedPlaces } from "./gatedPlaces.ts";
+import { lastDwells } from "./lastHold.ts";
 import { type RowStation, serialLine } from "./serialLine.ts";
 import { serialThroughput } from "./serialThroughput.ts";
 
 export interface LineEstimate {
   /** Heads hung per second by a line that is never short of heads, breaks left out; crate handling left out. */
   headsPerSecond: number;
+  /** The same while no dwell behind the last station (the chiller) is full. */
+  fillingHeadsPerSecond: number;
   /** What each part could do by itself, the lowest first; crate handling included. */
   ceilings: Ceiling[];
 }
@@ -21,10 +24,18 @@ const APART = 80;
  */
 export function estimateLine(plan: Plan): LineEstimate {
   const bounds = ceilings(plan);
-  const most = bounds.find(({ kind }) => kind !== "crates")?.headsPerSecond ?? Number.POSITIVE_INFINITY;
+  const most = lowest(bounds, []);
+  const behind = lastDwells(plan);
   const stretches = cutApart(decoupled(plan, most));
   const found = stretches.map((stations) => serialThroughput(stations));
-  return { headsPerSecond: Math.min(most, ...found), ceilings: bounds };
+  const filling = Math.min(lowest(bounds, behind), ...found);
+  return { headsPerSecond: Math.min(most, filling), fillingHeadsPerSecond: filling, ceilings: bounds };
+}
+
+/** Of all ceilings but those of crate handling and of these dwells. */
+function lowest(bounds: readonly Ceiling[], dwells: readonly string[]): number {
+  const counted = bounds.find(({ kind, what }) => kind !== "crates" && !(kind === "places" && dwells.includes(what)));
+  return counted?.headsPerSecond ?? Number.POSITIVE_INFINITY;
 }
 
 /**

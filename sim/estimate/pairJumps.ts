@@ -24,6 +24,11 @@ export interface Jumps {
   speed: Float64Array;
   /** Total speed out of each state. */
   out: Float64Array;
+  /** Of it, to one head more and to one head fewer between. */
+  more: Float64Array;
+  fewer: Float64Array;
+  /** States with the same number of heads follow each other, so many. */
+  perLevel: number;
 }
 
 /** Most heads between two stations. */
@@ -52,7 +57,7 @@ export function pairJumps(pair: Pair, room: JumpRoom): Jumps {
   const [u, d] = [upstream.rate.length, downstream.rate.length];
   const most = mostBetween(pair);
   const states = (most + 1) * u * d;
-  room.begin(states, states * (waysOf(upstream) + waysOf(downstream)));
+  room.begin(states, u * d, states * (waysOf(upstream) + waysOf(downstream)));
   for (let heads = 0; heads <= most; heads++) {
     const upActive = upstreamActive(pair, heads);
     const downActive = downstreamActive(pair, heads);
@@ -63,12 +68,14 @@ export function pairJumps(pair: Pair, room: JumpRoom): Jumps {
         for (const { phase, chance } of upstream.next[up]!)
           room.add(state, (heads * u + phase) * d + down, upSpeed * chance);
         const comes = upSpeed * upstream.ends[up]!;
+        room.more[state] = comes;
         for (const { phase, chance } of upstream.start)
           room.add(state, ((heads + 1) * u + phase) * d + down, comes * chance);
         const downSpeed = phaseSpeed(downstream, down, downActive);
         for (const { phase, chance } of downstream.next[down]!)
           room.add(state, (heads * u + up) * d + phase, downSpeed * chance);
         const goes = downSpeed * downstream.ends[down]!;
+        room.fewer[state] = goes;
         for (const { phase, chance } of downstream.start)
           room.add(state, ((heads - 1) * u + up) * d + phase, goes * chance);
       }
@@ -93,13 +100,19 @@ export class JumpRoom {
   #source = new Int32Array(0);
   #speed = new Float64Array(0);
   #out = new Float64Array(0);
+  #perLevel = 1;
+  more = new Float64Array(0);
+  fewer = new Float64Array(0);
 
-  begin(states: number, most: number): void {
+  begin(states: number, perLevel: number, most: number): void {
     this.#count = 0;
+    this.#perLevel = perLevel;
     if (this.#out.length !== states) {
       this.#first = new Int32Array(states + 1);
       this.#fill = new Int32Array(states + 1);
       this.#out = new Float64Array(states);
+      this.more = new Float64Array(states);
+      this.fewer = new Float64Array(states);
     }
     if (this.#from.length >= most) return;
     this.#from = new Int32Array(most);
@@ -132,6 +145,8 @@ export class JumpRoom {
       this.#source[at] = this.#from[row]!;
       this.#speed[at] = this.#rate[row]!;
     }
-    return { states, first: this.#first, source: this.#source, speed: this.#speed, out: this.#out };
+    const { more, fewer } = this;
+    const rows = { first: this.#first, source: this.#source, speed: this.#speed };
+    return { states, ...rows, out: this.#out, more, fewer, perLevel: this.#perLevel };
   }
 }

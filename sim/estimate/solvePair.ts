@@ -35,22 +35,55 @@ export function solvePair(pair: Pair, before: Float64Array | null, room: JumpRoo
 /** Sum of the changes of a sweep below which it is enough. */
 const ENOUGH = 1e-7;
 
-function relaxInPlace({ states, first, source, speed, out }: Jumps, probability: Float64Array, sweeps: number): void {
+function relaxInPlace(jumps: Jumps, probability: Float64Array, sweeps: number): void {
   for (let sweep = 0; sweep < sweeps; sweep++) {
-    let change = 0;
-    let sum = 0;
-    for (let step = 0; step < states; step++) {
-      const state = sweep % 2 === 0 ? step : states - 1 - step;
-      let inflow = 0;
-      for (let row = first[state]!; row < first[state + 1]!; row++) inflow += probability[source[row]!]! * speed[row]!;
-      const value = out[state] === 0 ? 0 : inflow / out[state]!;
-      change += Math.abs(value - probability[state]!);
-      probability[state] = value;
-      sum += value;
-    }
-    for (let state = 0; state < states; state++) probability[state]! /= sum;
-    if (change < ENOUGH * sum) return;
+    const change = sweepInPlace(jumps, probability, sweep % 2 === 1);
+    balanceLevelsInPlace(jumps, probability);
+    if (change < ENOUGH) return;
   }
+}
+
+/** One sweep of Gauss and Seidel; gives the change as a share of the whole. */
+function sweepInPlace(
+  { states, first, source, speed, out }: Jumps,
+  probability: Float64Array,
+  backwards: boolean,
+): number {
+  let change = 0;
+  let sum = 0;
+  for (let step = 0; step < states; step++) {
+    const state = backwards ? states - 1 - step : step;
+    let inflow = 0;
+    for (let row = first[state]!; row < first[state + 1]!; row++) inflow += probability[source[row]!]! * speed[row]!;
+    const value = out[state] === 0 ? 0 : inflow / out[state]!;
+    change += Math.abs(value - probability[state]!);
+    probability[state] = value;
+    sum += value;
+  }
+  return change / sum;
+}
+
+/**
+ * Gives every number of heads the weight that makes as many jumps up from it as down to it (aggregation after Takahashi
+ * 1975, from memory; the numbers of heads are a birth-death chain). Sweeps alone carry weight from one to the next only slowly.
+ */
+function balanceLevelsInPlace({ states, more, fewer, perLevel }: Jumps, probability: Float64Array): void {
+  let weight = 1;
+  let sum = 0;
+  let upBefore = 0;
+  for (let from = 0; from < states; from += perLevel) {
+    let [mass, up, down] = [0, 0, 0];
+    for (let state = from; state < from + perLevel; state++) {
+      mass += probability[state]!;
+      up += probability[state]! * more[state]!;
+      down += probability[state]! * fewer[state]!;
+    }
+    if (from > 0) weight = down > 0 ? upBefore / down : 0;
+    for (let state = from; state < from + perLevel; state++) probability[state]! *= weight;
+    upBefore = up * weight;
+    sum += mass * weight;
+  }
+  for (let state = 0; state < states; state++) probability[state]! /= sum;
 }
 
 /** Lost seconds per second, and how often the losses begin, by whether the other side works (0) or is down (1). */

@@ -1,7 +1,9 @@
 import { formatPath, isRecord, parsePath, resolvePath } from "../plan/index.ts";
 import { ASSUMPTIONS } from "./assumed.ts";
 import type { Figure } from "./demand.ts";
-import { USUAL_STEPS, type UsualStep } from "./usualSteps.ts";
+import { TO_BEGIN_WITH, USUAL_STEPS, type UsualStep } from "./usualSteps.ts";
+
+const GIVEN = { source: "given", note: "" } as const;
 
 /** Every figure that a design rests on: as the demand gives it, or as it is assumed. `json` is the demand as written. */
 export function figuresOf(json: unknown, leftOut: ReadonlySet<string>): Figure[] {
@@ -11,22 +13,40 @@ export function figuresOf(json: unknown, leftOut: ReadonlySet<string>): Figure[]
     return { path, what, value: words(value), source, note };
   });
   return [
+    ...required(json),
     ...general,
     ...USUAL_STEPS.filter(({ name }) => !leftOut.has(name)).flatMap((step) => stepFigures(json, step)),
     ...ownSteps(json),
   ];
 }
 
+const REQUIRED = {
+  "week.heads": "heads a week",
+  "week.carcasses": "carcasses a week",
+  "week.carcassMass": "carcasses a week",
+  "week.days": "working days a week",
+  "day.shifts": "shifts",
+  "day.breaks": "breaks",
+};
+
+/** What only the demand itself can say. */
+function required(json: unknown): Figure[] {
+  return Object.entries(REQUIRED).flatMap(([path, what]) => {
+    const given = valueAt(json, path);
+    return given === undefined ? [] : [{ path, what, value: words(given), ...GIVEN }];
+  });
+}
+
 /** One line for each key of a usual step: given ones and assumed ones apart. */
-function stepFigures(json: unknown, { name, json: usual, source, note }: UsualStep): Figure[] {
+function stepFigures(json: unknown, { name, json: usual, origins }: UsualStep): Figure[] {
   const given = givenStep(json, name);
   const replaced = "cycle" in given || "rate" in given;
   const assumed = Object.keys(usual).filter(
     (key) => key !== "work" && !(key in given) && !(replaced && (key === "cycle" || key === "rate")),
   );
   return [
-    ...Object.keys(given).map((key) => figure(name, key, given[key], "given", "")),
-    ...assumed.map((key) => figure(name, key, usual[key], source, note)),
+    ...Object.keys(given).map((key) => figure(name, key, given[key], GIVEN)),
+    ...assumed.map((key) => figure(name, key, usual[key], origins[key] ?? TO_BEGIN_WITH)),
   ];
 }
 
@@ -35,19 +55,12 @@ function ownSteps(json: unknown): Figure[] {
   const steps = isRecord(json) && isRecord(json.steps) ? json.steps : {};
   return Object.keys(steps)
     .filter((name) => !usual.has(name))
-    .flatMap((name) =>
-      Object.entries(givenStep(json, name)).map(([key, value]) => figure(name, key, value, "given", "")),
-    );
+    .flatMap((name) => Object.entries(givenStep(json, name)).map(([key, value]) => figure(name, key, value, GIVEN)));
 }
 
-function figure(step: string, key: string, value: unknown, source: Figure["source"], note: string): Figure {
-  return {
-    path: formatPath(["steps", step, key]),
-    what: `${step}: ${KEYS[key] ?? key}`,
-    value: words(value),
-    source,
-    note,
-  };
+function figure(step: string, key: string, value: unknown, origin: Pick<Figure, "source" | "note">): Figure {
+  const path = formatPath(["steps", step, key]);
+  return { path, what: `${step}: ${KEYS[key] ?? key}`, value: words(value), ...origin };
 }
 
 const KEYS: Record<string, string> = {

@@ -15,6 +15,9 @@ export function sizeChain(demand: Demand, headsPerSecond: number): SizedChain | 
   const { pitch, filled, back } = demand.chain;
   const shacklesPerSecond = (headsPerSecond * stepShares(demand).get(BLEEDING)!) / filled;
   const metresPerSecond = shacklesPerSecond * pitch;
-  const places = Math.ceil(shacklesPerSecond * meanOf(step.figures.dwell!));
+  // No way leads onto a chain: it begins where the heads are hung on it.
+  const before = demand.steps[demand.steps.indexOf(step) - 1]?.figures.travel;
+  const seconds = meanOf(step.figures.dwell!) + (before == null ? 0 : meanOf(before));
+  const places = Math.ceil(shacklesPerSecond * seconds);
   return { metresPerSecond, metres: places * pitch, shackles: places + Math.ceil(shacklesPerSecond * back) + 1 };
 }

@@ -1,7 +1,8 @@
 import { estimateDay } from "../estimate/index.ts";
 import { type Fault, type Plan, readPlan, type TextFiles } from "../plan/index.ts";
 import type { Demand } from "./demand.ts";
-import type { Design, RequiredRate, SizedStation } from "./design.ts";
+import type { Design, RequiredRate } from "./design.ts";
+import { easeLine } from "./easeLine.ts";
 import { firstPlan } from "./firstPlan.ts";
 import type { Parts } from "./parts.ts";
 import { requiredRate } from "./requiredRate.ts";
@@ -16,7 +17,7 @@ import { sizeUtilities } from "./sizeUtilities.ts";
 export type Sizing = { design: Design; plan: Plan; faults: [] } | { design: null; plan: null; faults: Fault[] };
 
 /** Times that places or a position are added before the estimate is taken as it is. */
-const MOST_CHANGES = 20;
+const MOST_CHANGES = 8;
 
 /**
  * Sizes a plant from its demand: every part from the required rate, then more places or positions at its narrowest
@@ -34,9 +35,9 @@ export function sizePlant(demand: Demand, files: TextFiles): Sizing {
     const { plan, faults } = readPlan(json, files);
     if (plan === null) return { design: null, plan: null, faults: faults.map(ofPlan) };
     const estimate = estimateDay(plan);
-    if (estimate.line.headsPerSecond >= rate.headsPerSecond || changes.length >= MOST_CHANGES)
-      return { design: designOf(demand, parts, { json, estimate, changes }), plan, faults: [] };
-    const next = eased(extra, parts.stations, demand, changes.length);
+    const enough = estimate.line.headsPerSecond >= rate.headsPerSecond || changes.length >= MOST_CHANGES;
+    const next = enough ? null : easeLine(extra, { demand, parts, line: estimate.line, round: changes.length });
+    if (next === null) return { design: designOf(demand, parts, { json, estimate, changes }), plan, faults: [] };
     changes.push(next.words);
     extra = next.extra;
   }
@@ -57,28 +58,6 @@ function partsOf(demand: Demand, rate: RequiredRate, extra: Extra): Parts {
     crates: sizeCrates(demand, rate),
     byProducts: sizeByProducts(demand, rate),
   };
-}
-
-/** Half as many places more before every station, then a position where the load is highest, in turn. */
-function eased(
-  extra: Extra,
-  stations: readonly SizedStation[],
-  demand: Demand,
-  round: number,
-): { extra: Extra; words: string } {
-  const free = stations.filter(
-    ({ name }) => demand.steps.find((step) => step.name === name)?.figures.positions === undefined,
-  );
-  const fullest = free.toSorted((a, b) => b.load - a.load)[0];
-  if (round % 2 === 0 || fullest === undefined) {
-    const places = new Map(extra.places);
-    for (const { name, places: now } of stations)
-      if (now !== null && now > 0) places.set(name, (places.get(name) ?? 0) + Math.ceil(now / 2));
-    return { extra: { ...extra, places }, words: "half as many places more before every station" };
-  }
-  const positions = new Map(extra.positions);
-  positions.set(fullest.name, (positions.get(fullest.name) ?? 0) + 1);
-  return { extra: { ...extra, positions }, words: `one more position at ${fullest.name}` };
 }
 
 function designOf(

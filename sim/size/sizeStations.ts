@@ -36,14 +36,29 @@ function sized(
   const { name, section, figures } = step;
   const work = step.work === "machine" ? "machine" : "manual";
   const cycleSeconds = stepSeconds(step);
-  const busy = rate * cycleSeconds * (1 + repairShare(step));
-  const most = work === "machine" ? demand.line.machineLoad : demand.line.handLoad;
-  const positions = figures.positions ?? Math.max(1, Math.ceil(busy / most - 1e-9)) + (extra.positions.get(name) ?? 0);
-  const hands =
-    work === "manual" ? { crew: name, peoplePerPosition: figures.people ?? 1 } : { crew: null, peoplePerPosition: 0 };
   const places = figures.places ?? (follows ? placesBefore(step, rate, demand) + (extra.places.get(name) ?? 0) : 0);
+  // Without places a head that travels here holds a position already.
+  const held = follows && places === 0 ? travelTo(step, demand) : 0;
+  const busy = rate * (cycleSeconds * (1 + repairShare(step)) + held);
+  const most = work === "machine" ? demand.line.machineLoad : demand.line.handLoad;
+  const positions =
+    figures.positions ?? Math.max(1, Math.ceil(busy / most - ROUNDING)) + (extra.positions.get(name) ?? 0);
+  const hands =
+    work === "manual"
+      ? { crew: crewOf(step, demand), peoplePerPosition: figures.people ?? 1 }
+      : { crew: null, peoplePerPosition: 0 };
   return { name, section, work, cycleSeconds, positions, ...hands, load: busy / positions, places };
 }
+
+/** Keeps a load of just the most allowed from asking for one more position. */
+const ROUNDING = 1e-9;
+
+/** The few heads that are sent to trim are trimmed by those who trim the others. */
+function crewOf({ name, offLine }: Step, { steps }: Demand): string {
+  return offLine && steps.some((step) => step.name === FINAL_TRIM) ? FINAL_TRIM : name;
+}
+
+const FINAL_TRIM = "final trim";
 
 /** Repair time for every second of work. */
 function repairShare({ figures: { breakdowns = [] } }: Step): number {
@@ -52,13 +67,21 @@ function repairShare({ figures: { breakdowns = [] } }: Step): number {
 
 /** Between stunning and sticking nobody may wait. */
 const NONE_BEFORE = "sticking";
+const STUNNED = "stunning";
 
 /** Heads that come while the station pauses for the time to be covered, or its usual stop lasts, and on the way to it. */
-function placesBefore(step: Step, rate: number, { line, steps }: Demand): number {
-  if (step.name === NONE_BEFORE) return 0;
+function placesBefore(step: Step, rate: number, demand: Demand): number {
+  if (step.name === NONE_BEFORE && before(step, demand)?.name === STUNNED) return 0;
   const { breakdowns = [] } = step.figures;
   const stop = Math.max(0, ...breakdowns.map(({ repair }) => meanOf(repair)));
-  const before = steps[steps.indexOf(step) - 1];
-  const travel = before?.figures.travel == null ? 0 : meanOf(before.figures.travel);
-  return Math.ceil(rate * (Math.max(line.cover, stop) + travel));
+  return Math.ceil(rate * (Math.max(demand.line.cover, stop) + travelTo(step, demand)));
+}
+
+function travelTo(step: Step, demand: Demand): number {
+  const travel = before(step, demand)?.figures.travel;
+  return travel == null ? 0 : meanOf(travel);
+}
+
+function before(step: Step, { steps }: Demand): Step | undefined {
+  return steps[steps.indexOf(step) - 1];
 }

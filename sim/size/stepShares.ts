@@ -5,11 +5,14 @@ export function stepShares({ steps, animals }: Demand): Map<string, number> {
   const shares = new Map<string, number>();
   const trimmed = steps.some(({ name }) => name === "trim") ? animals.toTrim : 0;
   let share = 1;
+  let atInspection = 1;
   for (const { name, offLine } of steps) {
     const inspected = name === "inspection";
-    shares.set(name, offLine ? share * trimmed : share * (inspected ? 1 + trimmed : 1));
+    shares.set(name, offLine ? atInspection * trimmed : share * (inspected ? 1 + trimmed : 1));
     if (share === 1) share = 1 - animals.deadOnArrival;
-    if (inspected) share *= 1 - animals.condemned;
+    if (!inspected) continue;
+    atInspection = share;
+    share *= 1 - animals.condemned;
   }
   return shares;
 }

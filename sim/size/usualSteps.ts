@@ -1,4 +1,4 @@
-import type { FigureSource } from "./assumed.ts";
+import type { Assumption } from "./assumed.ts";
 
 /** A step of the usual way of a rabbit, as the `steps` of a demand would write it. */
 export interface UsualStep {
@@ -7,51 +7,62 @@ export interface UsualStep {
   /** Off the line: only what inspection sends there comes. */
   offLine: boolean;
   json: Record<string, unknown>;
-  source: Exclude<FigureSource, "given">;
-  note: string;
+  /** By key, where it is not `TO_BEGIN_WITH`. */
+  origins: Record<string, Origin>;
 }
 
+export type Origin = Pick<Assumption, "source" | "note">;
+
+export const TO_BEGIN_WITH: Origin = {
+  source: "assumed",
+  note: "a figure to begin with; take your own by the stopwatch and from the makers",
+};
+const SHARES: Origin = {
+  source: "common practice",
+  note: "share of live weight, from memory: blood 3 to 4, skin 10 to 15, digestive tract 15 to 20 %",
+};
+const IN_LINE: Origin = {
+  source: "common practice",
+  note: "an in-line cutter takes up to about 1,600 heads an hour, no source",
+};
+const STUNNING: Origin = {
+  source: "assumed",
+  note: "a figure to begin with; the maker's manual and the official veterinarian decide",
+};
+const BLEEDING: Origin = {
+  source: "assumed",
+  note: "a figure to begin with; the law at the site and the official veterinarian say how long",
+};
+
 const hand = (mean: string, cv: number) => ({ work: "manual", cycle: { lognormal: { mean, cv } } });
+const takesOff = (name: string, share: string) => ({ takesOff: [{ name, share }] });
 const jam = (uptime: string, repair: string) => ({
-  name: "jam",
-  uptime: { exponential: { mean: uptime } },
-  repair: { lognormal: { mean: repair, cv: 0.6 } },
+  breakdowns: [
+    { name: "jam", uptime: { exponential: { mean: uptime } }, repair: { lognormal: { mean: repair, cv: 0.6 } } },
+  ],
 });
 
 function step(
   section: string,
   name: string,
   json: Record<string, unknown>,
-  note = "a time to begin with; take your own by the stopwatch",
+  origins: Record<string, Origin> = {},
 ): UsualStep {
-  return { name, section, offLine: false, json, source: "assumed", note };
+  return { name, section, offLine: false, json, origins };
 }
-
-const SHARES =
-  "share of live weight from memory: blood 3 to 4, skin 10 to 15, digestive tract 15 to 20 %; the time is assumed";
-const BLEEDING = "a time to begin with; the law at the site and the official veterinarian say how long";
 
 /** In the order in which heads pass them; hind legs are cut right after bleeding, before the skin is loosened (common practice, no source). */
 export const USUAL_STEPS: readonly UsualStep[] = [
   step("live animals", "hanging", { ...hand("14 s", 0.3), travel: "8 s" }),
-  step(
-    "kill",
-    "stunning",
-    hand("4.6 s", 0.12),
-    "a time to begin with; the maker's manual and the official veterinarian decide",
-  ),
+  step("kill", "stunning", hand("4.6 s", 0.12), { cycle: STUNNING }),
   step(
     "kill",
     "sticking",
-    { ...hand("4.2 s", 0.15), travel: "3 s", takesOff: [{ name: "blood", share: "3.5 %" }] },
-    SHARES,
+    { ...hand("4.2 s", 0.15), travel: "3 s", ...takesOff("blood", "3.5 %") },
+    { takesOff: SHARES },
   ),
-  step("kill", "bleeding", { work: "dwell", dwell: "150 s", travel: "4 s" }, BLEEDING),
-  step("skinning", "hind-leg cutting", {
-    ...hand("4.8 s", 0.2),
-    travel: "4 s",
-    takesOff: [{ name: "hind paws", share: "1.6 %" }],
-  }),
+  step("kill", "bleeding", { work: "dwell", dwell: "150 s", travel: "4 s" }, { dwell: BLEEDING }),
+  step("skinning", "hind-leg cutting", { ...hand("4.8 s", 0.2), travel: "4 s", ...takesOff("hind paws", "1.6 %") }),
   step("skinning", "pre-loosening", { ...hand("10.2 s", 0.25), travel: "4 s" }),
   step(
     "skinning",
@@ -60,25 +71,26 @@ export const USUAL_STEPS: readonly UsualStep[] = [
       work: "machine",
       cycle: { triangular: { min: "4.2 s", mode: "4.6 s", max: "5.4 s" } },
       travel: "5 s",
-      breakdowns: [jam("16 min", "65 s")],
-      takesOff: [{ name: "skins", share: "12.5 %" }],
+      ...jam("16 min", "65 s"),
+      ...takesOff("skins", "12.5 %"),
       waterPerHead: "0.4 L",
       power: "3 kW",
     },
-    SHARES,
+    { takesOff: SHARES },
   ),
-  {
-    ...step("skinning", "four-leg cutting", {
+  step(
+    "skinning",
+    "four-leg cutting",
+    {
       work: "machine",
       rate: "1600 /h",
       travel: "4 s",
-      breakdowns: [jam("40 min", "45 s")],
-      takesOff: [{ name: "fore paws and head", share: "7.5 %" }],
+      ...jam("40 min", "45 s"),
+      ...takesOff("fore paws and head", "7.5 %"),
       power: "1.1 kW",
-    }),
-    source: "common practice",
-    note: "an in-line cutter takes up to about 1,600 heads an hour, no source; its stops are assumed",
-  },
+    },
+    { rate: IN_LINE },
+  ),
   step("evisceration", "abdomen opening", hand("4.7 s", 0.2)),
   step(
     "evisceration",
@@ -86,20 +98,15 @@ export const USUAL_STEPS: readonly UsualStep[] = [
     {
       ...hand("16.8 s", 0.28),
       travel: "5 s",
-      takesOff: [{ name: "viscera", share: "17.5 %" }],
+      ...takesOff("viscera", "17.5 %"),
       waterPerHead: "1.2 L",
       waterPerHour: "150 L/h",
     },
-    SHARES,
+    { takesOff: SHARES },
   ),
   step("evisceration", "inspection", { ...hand("4.6 s", 0.3), travel: "4 s" }),
   step("evisceration", "final trim", { ...hand("9.5 s", 0.35), travel: "10 s", waterPerHead: "0.8 L" }),
   step("chilling", "chiller loading", hand("4.4 s", 0.2)),
-  step(
-    "chilling",
-    "chilling",
-    { work: "chilling", power: "6 kW" },
-    "the time is computed by conduction, see sim/chilling",
-  ),
+  step("chilling", "chilling", { work: "chilling", power: "6 kW" }),
   { ...step("evisceration", "trim", hand("25 s", 0.4)), offLine: true },
 ];

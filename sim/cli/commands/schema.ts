@@ -1,9 +1,16 @@
 import { planJsonSchema } from "../../plan/index.ts";
+import { demandJsonSchema } from "../../size/index.ts";
 import { studyJsonSchema } from "../../study/index.ts";
+import type { SchemaKind } from "../schemaKinds.ts";
 import type { Terminal } from "../terminal.ts";
 
-/** Prints the JSON Schema of plan or study files, for editors. */
-export function schemaCommand(terminal: Terminal, kind: "plan" | "study"): void {
-  const schema = kind === "plan" ? planJsonSchema() : studyJsonSchema();
-  terminal.data(`${JSON.stringify(schema, null, 2)}\n`);
+const SCHEMAS: Record<SchemaKind, () => Record<string, unknown>> = {
+  plan: planJsonSchema,
+  study: studyJsonSchema,
+  demand: demandJsonSchema,
+};
+
+/** Prints the JSON Schema of one kind of file, for editors. */
+export function schemaCommand(terminal: Terminal, kind: SchemaKind): void {
+  terminal.data(`${JSON.stringify(SCHEMAS[kind](), null, 2)}\n`);
 }

@@ -21,7 +21,7 @@ export function dayOf(demand: Demand, { stations }: Parts): Record<string, unkno
     cleaning: unknown;
   };
   const later = laterOf(steps);
-  const crews = stations.flatMap(({ crew }) => (crew === null ? [] : [crew]));
+  const crews = [...new Set(stations.flatMap(({ crew }) => (crew === null ? [] : [crew])))];
   const stretch = steps.some(({ name }) => name === FROM) && steps.some(({ name }) => name === TO);
   return {
     start: firstLorryAt(demand),

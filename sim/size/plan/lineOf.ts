@@ -2,6 +2,7 @@ import type { Demand, Step } from "../demand.ts";
 import type { Parts } from "../parts.ts";
 import { MAINTENANCE } from "../sizeCrews.ts";
 
+const BLEEDING = "bleeding";
 const INSPECTION = "inspection";
 const TRIM = "trim";
 
@@ -36,7 +37,7 @@ function breakdowns({ breakdowns: given }: Record<string, unknown>): Record<stri
 }
 
 function dwell({ name, written }: Step, { chain, written: demand }: Demand, parts: Parts): Record<string, unknown> {
-  if (chain.use && name === "bleeding" && parts.chain !== null) {
+  if (chain.use && name === BLEEDING && parts.chain !== null) {
     const { metres, metresPerSecond } = parts.chain;
     const { pitch } = demand.chain as { pitch: string };
     return { kind: "chain", length: `${tidy(metres)} m`, pitch, speed: `${tidy(metresPerSecond * 60)} m/min` };
@@ -56,10 +57,9 @@ function chiller({ written }: Demand, parts: Parts): Record<string, unknown> {
 }
 
 /** What any stage may have: travel, by-products into their vessels, water, power, and what inspection decides. */
-function extras(
-  { name, written, offLine }: Step,
-  { animals, steps, written: demand }: Demand,
-): Record<string, unknown> {
+function extras(step: Step, { animals, steps, chain, written: demand }: Demand): Record<string, unknown> {
+  const { name, written, offLine } = step;
+  const leadsToChain = chain.use && steps[steps.indexOf(step) + 1]?.name === BLEEDING;
   const { travel, takesOff, waterPerHead, waterPerHour, power } = written;
   const trims = steps.some((step) => step.name === TRIM) && animals.toTrim > 0;
   const shares = demand.animals as Record<string, unknown>;
@@ -68,7 +68,7 @@ function extras(
     ...(waterPerHour === undefined ? {} : { perHour: waterPerHour }),
   };
   return {
-    ...(travel == null || offLine ? {} : { travel }),
+    ...(travel == null || offLine || leadsToChain ? {} : { travel }),
     ...(Array.isArray(takesOff) ? { takesOff: takesOff.map((each) => ({ ...each, vessel: each.name })) } : {}),
     ...(Object.keys(water).length > 0 ? { water } : {}),
     ...(power === undefined ? {} : { power }),

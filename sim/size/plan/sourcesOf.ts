@@ -12,18 +12,13 @@ export function sourcesOf({ name, steps, figures }: Demand): Record<string, unkn
 
 function ofStep(step: string, figures: Demand["figures"]): Record<string, unknown>[] {
   const own = figures.filter(({ what }) => what.startsWith(`${step}: `));
-  const assumed = own.filter(({ source }) => source !== "given");
-  const given = own.filter(({ source }) => source === "given");
-  const keys = (list: Demand["figures"]): string => list.map(({ what }) => what.slice(step.length + 2)).join(", ");
-  const first = assumed[0];
-  return [
-    ...(given.length > 0
-      ? [{ path: pathOf(step), kind: "measured", note: `As the demand gives it: ${keys(given)}` }]
-      : []),
-    ...(first === undefined
-      ? []
-      : [{ path: pathOf(step), kind: first.source, note: `${keys(assumed)}: ${first.note}` }]),
-  ];
+  const origins = [...new Map(own.map((figure) => [`${figure.source} ${figure.note}`, figure])).values()];
+  return origins.map(({ source, note }) => {
+    const keys = own.filter((figure) => figure.source === source && figure.note === note);
+    const named = keys.map(({ what }) => what.slice(step.length + 2)).join(", ");
+    if (source === "given") return { path: pathOf(step), kind: "measured", note: `As the demand gives it: ${named}` };
+    return { path: pathOf(step), kind: source, note: `${named}: ${note}` };
+  });
 }
 
 function pathOf(step: string): string {

@@ -6,9 +6,12 @@ import { runCli } from "../../../support/runCli.ts";
 const PATIENCE = { timeout: 60_000 };
 
 describe("gambrel schema", PATIENCE, () => {
-  it.each(["plan", "study"])("prints the JSON Schema of a %s on standard output and nothing else", async (kind) => {
-    const { code, out, err } = await runCli(cliFolder(), ["schema", kind]);
-    expect({ code, err }).toEqual({ code: 0, err: "" });
-    expect(JSON.parse(out)).toMatchObject({ type: "object" });
-  });
+  it.each(["plan", "study", "demand"])(
+    "prints the JSON Schema of a %s on standard output and nothing else",
+    async (kind) => {
+      const { code, out, err } = await runCli(cliFolder(), ["schema", kind]);
+      expect({ code, err }).toEqual({ code: 0, err: "" });
+      expect(JSON.parse(out)).toMatchObject({ type: "object" });
+    },
+  );
 });

@@ -1,0 +1,73 @@
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { cliFolder } from "../../../support/cliFolder.ts";
+import { demandFile } from "../../../support/demands.ts";
+import { runCli } from "../../../support/runCli.ts";
+
+const PATIENCE = { timeout: 120_000 };
+
+function folderWith(demand: unknown): string {
+  const folder = cliFolder();
+  writeFileSync(join(folder, "demand.json"), JSON.stringify(demand));
+  return folder;
+}
+
+/** Few stations, so that it is quick. */
+const LEFT_OUT = [
+  "hind-leg cutting",
+  "pre-loosening",
+  "four-leg cutting",
+  "abdomen opening",
+  "final trim",
+  "chiller loading",
+];
+const SMALL = demandFile({ steps: Object.fromEntries(LEFT_OUT.map((name) => [name, { leftOut: true }])) });
+
+describe("gambrel size", PATIENCE, () => {
+  it("tells the design, estimate beside simulation with its interval, and every figure's source; writes a plan that is sound", async () => {
+    const folder = folderWith(SMALL);
+    const { code, err } = await runCli(folder, ["size", "demand.json", "--replications", "3", "--out", "first.json"]);
+    expect(code).toBe(0);
+    expect(err).toMatch(/takt +\d/);
+    expect(err).toMatch(/estimate +simulated +95 % interval, 3 days/);
+    expect(err).toMatch(/Throughput.* carcasses\/h .* \(.* to .*\)/);
+    expect(err).toMatch(/given by the demand:\n {2}heads a week 20000/);
+    expect(err).toMatch(/common practice, no source:/);
+    const check = await runCli(folder, ["check", "first.json"]);
+    expect(check.code).toBe(0);
+  });
+
+  it("prints design and results as JSON and writes nothing unless asked", async () => {
+    const folder = folderWith(SMALL);
+    const { code, out } = await runCli(folder, ["size", "demand.json", "--replications", "2", "--json"]);
+    expect(code).toBe(0);
+    const { design, simulated } = JSON.parse(out);
+    expect(design.rate.headsPerDay).toBe(4000);
+    expect(simulated.variants[0].estimates.headsPerHour.n).toBe(2);
+    expect(existsSync(join(folder, "first.json"))).toBe(false);
+  });
+
+  it("tells every fault and ends with 2", async () => {
+    const { code, err } = await runCli(folderWith(demandFile({ stpes: {}, week: { days: 9 } })), [
+      "size",
+      "demand.json",
+      "--out",
+      "x.json",
+    ]);
+    expect(code).toBe(2);
+    expect(err).toMatch(/demand\.json: stpes: unknown key; .*did you mean 'steps'\?/);
+    expect(err).toMatch(/2 faults found\. Nothing was written\./);
+  });
+
+  it("never replaces a file unless told to, and finds that out before it works", async () => {
+    const folder = folderWith(SMALL);
+    writeFileSync(join(folder, "mine.json"), "precious");
+    const refused = await runCli(folder, ["size", "demand.json", "--out", "mine.json"]);
+    expect(refused.code).toBe(2);
+    expect(refused.err).toMatch(/mine\.json: it is there already; name another file, or add --overwrite/);
+    expect(readFileSync(join(folder, "mine.json"), "utf8")).toBe("precious");
+    const nowhere = await runCli(folder, ["size", "demand.json", "--out", "no/where.json"]);
+    expect(nowhere.err).toMatch(/there is no folder no; make it first/);
+  });
+});

@@ -1,0 +1,38 @@
+import { describe, expect, it } from "vitest";
+import { ASSUMPTIONS } from "../../../sim/size/assumed.ts";
+import { demandOf } from "../../support/demands.ts";
+
+const find = (changes: Record<string, unknown>, path: string) =>
+  demandOf(changes).figures.find((figure) => figure.path === path);
+
+describe("figuresOf", () => {
+  it("says of every figure whether it was given or where it comes from", () => {
+    expect(find({}, "animals.condemned")).toMatchObject({ value: "0.8 %", source: "assumed" });
+    expect(find({ animals: { condemned: "2 %" } }, "animals.condemned")).toMatchObject({
+      value: "2 %",
+      source: "given",
+      note: "",
+    });
+    expect(find({}, "chilling.core")).toMatchObject({ source: "published" });
+    expect(find({}, "week.heads")).toMatchObject({ value: "20000", source: "given" });
+    expect(find({}, 'steps["four-leg cutting"].rate')).toMatchObject({ source: "common practice", value: "1600 /h" });
+  });
+
+  it("does not list a usual time that a given one replaces, nor a step that is left out", () => {
+    const changes = { steps: { skinning: { rate: "900 /h" }, trim: { leftOut: true } } };
+    expect(find(changes, "steps.skinning.cycle")).toBeUndefined();
+    expect(find(changes, "steps.skinning.rate")).toMatchObject({ source: "given" });
+    expect(demandOf(changes).figures.some(({ path }) => path.startsWith("steps.trim."))).toBe(false);
+  });
+
+  it("lists a step of the demand's own as given", () => {
+    const changes = {
+      steps: { rinsing: { work: "manual", cycle: { uniform: { min: "2 s", max: "4 s" } }, after: "skinning" } },
+    };
+    expect(find(changes, "steps.rinsing.cycle")).toMatchObject({ value: "uniform, min 2 s, max 4 s", source: "given" });
+  });
+
+  it("gives every assumption a note", () => {
+    for (const { path, note } of ASSUMPTIONS) expect(note.length, path).toBeGreaterThan(10);
+  });
+});

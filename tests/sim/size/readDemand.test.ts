@@ -1,0 +1,63 @@
+import { describe, expect, it } from "vitest";
+import { readDemand } from "../../../sim/size/index.ts";
+import { demandFaults, demandFile, demandOf, NO_FILES, weeklyDemand } from "../../support/demands.ts";
+
+describe("readDemand", () => {
+  it("reads the example", () => {
+    expect(readDemand(weeklyDemand(), NO_FILES).faults).toEqual([]);
+  });
+
+  it("fills in what is assumed, as the file would write it and in SI units", () => {
+    const demand = demandOf({ animals: { condemned: "2 %" } });
+    expect(demand.animals).toMatchObject({ condemned: 0.02, deadOnArrival: 0.0015, yield: 0.57 });
+    expect(demand.written.animals).toMatchObject({ condemned: "2 %", deadOnArrival: "0.15 %" });
+  });
+
+  it("leaves the file's JSON as it was", () => {
+    const json = Object.freeze(demandFile());
+    readDemand(json, NO_FILES);
+    expect(json).toEqual(demandFile());
+  });
+
+  it("tells every fault of shape at once, with the nearest name", () => {
+    const { faults } = readDemand({ week: { heads: 5, days: 9 }, stpes: {} }, NO_FILES);
+    expect(faults.map(({ path }) => path).toSorted()).toEqual(["day", "name", "stpes", "week.days"]);
+    expect(faults.find(({ path }) => path === "stpes")!.remedy).toBe("did you mean 'steps'?");
+  });
+
+  it.each<[string, Record<string, unknown>, RegExp]>([
+    ["no quantity", { week: { days: 5 } }, /^week: no quantity; allowed: exactly one of "heads"/],
+    ["two quantities", { week: { days: 5, heads: 9, carcasses: 8 } }, /^week: "heads" and "carcasses"; .* keep one$/],
+    ["a yield of nothing", { animals: { yield: 0 } }, /^animals\.yield: it is 0; allowed: more than 0/],
+    [
+      "nothing left",
+      { animals: { condemned: "60 %", deadOnArrival: "40 %" } },
+      /^animals: nothing is left of the heads/,
+    ],
+    [
+      "a step in no place",
+      { steps: { rinsing: { work: "manual", cycle: "3 s" } } },
+      /^steps\.rinsing: 'rinsing' is no usual step/,
+    ],
+    [
+      "a step after nobody",
+      { steps: { rinsing: { work: "manual", cycle: "3 s", after: "skining" } } },
+      /did you mean 'skinning'\?$/,
+    ],
+    ["a usual step moved", { steps: { skinning: { after: "hanging" } } }, /^steps\.skinning\.after: .* has its place/],
+    ["a step of no kind", { steps: { rinsing: { cycle: "3 s", after: "skinning" } } }, /what kind of work/],
+    [
+      "a step without a time",
+      { steps: { rinsing: { work: "machine", after: "skinning" } } },
+      /it has no time; allowed: exactly one: cycle or rate/,
+    ],
+    [
+      "a dwell with a cycle",
+      { steps: { bleeding: { cycle: "3 s" } } },
+      /its times do not suit its work; allowed: exactly one: dwell/,
+    ],
+    ["a time for chilling", { steps: { chilling: { dwell: "3 h" } } }, /that of chilling is computed/],
+  ])("refuses %s", (_, changes, words) => {
+    expect(demandFaults(changes)).toEqual([expect.stringMatching(words)]);
+  });
+});
