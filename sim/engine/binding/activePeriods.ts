@@ -1,10 +1,5 @@
 const NONE = -1;
 
-const IDLE = 0;
-const ACTIVE = 1;
-/** Ended at this instant, at which it may still go on: with the next head, say. */
-const ENDING = 2;
-
 /** From when to when positions were active without a break, seconds: one row a period. */
 export interface ActivePeriodColumns {
   position: number[];
@@ -17,56 +12,54 @@ export interface ActivePeriodColumns {
  * longest, and is dropped at once. What is kept has rising starts and rising ends.
  */
 export class ActivePeriods {
-  private readonly state: Uint8Array;
-  /** Start of the period under way. */
+  private readonly isActive: Uint8Array;
+  /** Start of the period under way, or of the last one. */
   private readonly since: Float64Array;
-  /** The position whose period under way began first. */
+  /** End of the last period: work that goes on at the same instant, with the next head say, goes on with that period. */
+  private readonly endedAt: Float64Array;
+  /** The position whose period under way began first; `leaderEnds` when it may have ended at `leaderEnd`. */
   private leader = NONE;
+  private leaderEnds = false;
+  private leaderEnd = 0;
   private kept: ActivePeriodColumns = { position: [], from: [], to: [] };
-  /** Positions that ended at the instant `endingAt`. */
-  private readonly ending: number[] = [];
-  private endingAt = 0;
-  private readonly isMachine: readonly boolean[];
+  private readonly isMachine: Uint8Array;
 
   /** `isMachine`, by position: false for the ways out of dwell stages and chains, whose states say nothing here. */
   constructor(isMachine: readonly boolean[]) {
-    this.isMachine = isMachine;
-    this.state = new Uint8Array(isMachine.length);
+    this.isMachine = Uint8Array.from(isMachine, Number);
+    this.isActive = new Uint8Array(isMachine.length);
     this.since = new Float64Array(isMachine.length);
+    this.endedAt = new Float64Array(isMachine.length).fill(Number.NaN);
   }
 
   /** A machine is active while it works or is down. */
   machineTurns(position: number, active: boolean, now: number): void {
-    if (this.isMachine[position]) this.turn(position, active, now);
+    if (this.isMachine[position] === 1) this.turn(position, active, now);
   }
 
   /** The position begins or ends to be active. */
   turn(position: number, active: boolean, now: number): void {
-    if (active === (this.state[position] === ACTIVE)) return;
-    if (now > this.endingAt && this.ending.length > 0) this.settle();
-    if (active) this.begin(position, now);
-    else if (this.state[position] === ACTIVE) {
-      this.state[position] = ENDING;
-      this.ending.push(position);
-      this.endingAt = now;
-    }
-  }
-
-  private begin(position: number, now: number): void {
-    if (this.state[position] === IDLE) {
-      this.since[position] = now;
+    if (active === (this.isActive[position] === 1)) return;
+    if (this.leaderEnds && now > this.leaderEnd) this.settle();
+    if (active) {
+      if (this.endedAt[position] !== now) this.since[position] = now;
+      this.isActive[position] = 1;
       if (this.leader === NONE) this.leader = position;
+      return;
     }
-    this.state[position] = ACTIVE;
+    this.isActive[position] = 0;
+    this.endedAt[position] = now;
+    if (position !== this.leader) return;
+    this.leaderEnds = true;
+    this.leaderEnd = now;
   }
 
-  /** The instant is over: what ended in it did end. Of several only the longest can matter. */
+  /** The instant is over: the leader did end in it, or goes on. Whatever else ended lies within its period. */
   private settle(): void {
-    const { state, since, leader } = this;
-    for (const position of this.ending) if (state[position] === ENDING) state[position] = IDLE;
-    this.ending.length = 0;
-    if (leader === NONE || state[leader] === ACTIVE) return;
-    if (this.endingAt > since[leader]!) this.keep(leader, since[leader]!, this.endingAt);
+    const { leader, since } = this;
+    this.leaderEnds = false;
+    if (this.isActive[leader]) return;
+    if (this.leaderEnd > since[leader]!) this.keep(leader, since[leader]!, this.leaderEnd);
     this.leader = this.earliest();
   }
 
@@ -77,10 +70,10 @@ export class ActivePeriods {
   }
 
   private earliest(): number {
-    const { state, since } = this;
+    const { isActive, since } = this;
     let first = NONE;
-    for (let position = 0; position < state.length; position++) {
-      if (state[position] === ACTIVE && (first === NONE || since[position]! < since[first]!)) first = position;
+    for (let position = 0; position < isActive.length; position++) {
+      if (isActive[position] === 1 && (first === NONE || since[position]! < since[first]!)) first = position;
     }
     return first;
   }
@@ -89,11 +82,12 @@ export class ActivePeriods {
   forget(now: number): void {
     this.kept = { position: [], from: [], to: [] };
     this.since.fill(now);
+    this.endedAt.fill(Number.NaN);
   }
 
   /** The periods kept, and the longest of those under way cut off now. For the end of the day. */
   close(now: number): ActivePeriodColumns {
-    this.settle();
+    if (this.leaderEnds) this.settle();
     const { leader } = this;
     if (leader !== NONE && this.since[leader]! < now) this.keep(leader, this.since[leader]!, now);
     return this.kept;
