@@ -29,9 +29,9 @@ beforeAll(() => {
   const staging = join(top, "staging");
   for (const path of ["package.json", "README.md", "LICENSE", "CHANGELOG.md", "experiments"])
     cpSync(join(ROOT, path), join(staging, path), { recursive: true });
-  for (const name of ["plan", "study"])
-    for (const file of [`${name}.schema.json`, "README.md"])
-      cpSync(join(ROOT, "sim", name, file), join(staging, "sim", name, file));
+  const schemas = Object.values(packageJson.exports).filter((door) => typeof door === "string");
+  for (const schema of schemas)
+    for (const path of [schema, join(dirname(schema), "README.md")]) cpSync(join(ROOT, path), join(staging, path));
   expect(
     run(process.execPath, [TSC, "-p", join(ROOT, "tsconfig.build.json"), "--outDir", join(staging, "dist")], ROOT),
   ).toEqual({ status: 0, said: "" });
