@@ -1,6 +1,6 @@
 import { type HeadWatcher, runDay } from "../engine/index.ts";
 import { compileLine, steps } from "../line/index.ts";
-import { measure } from "../observations/index.ts";
+import { measurer } from "../observations/index.ts";
 import { MOMENTS, type Plan } from "../plan/index.ts";
 import type { Quantity } from "./quantity.ts";
 
@@ -23,14 +23,18 @@ export async function simulatedValues(plan: Plan, days: number, simulation: Simu
   const { seed, quantities, countedAt, mostEvents, beforeDay } = simulation;
   const line = compileLine(plan);
   const stage = steps(plan).findIndex(({ name }) => name === countedAt);
+  const valuesOf = measurer(
+    plan,
+    quantities.map((quantity) => (quantity.kind === "count" ? "" : quantity.info.key)),
+  );
   const values: (number | null)[][] = quantities.map(() => []);
   for (let replication = 0; replication < days; replication++) {
     await beforeDay();
     const counts = quantities.map(() => 0);
     const day = runDay(line, { seed, replication, mostEvents, watcher: counter(stage, quantities, counts) });
-    const measured = measure(day, plan);
-    quantities.forEach((quantity, i) => {
-      values[i]!.push(quantity.kind === "count" ? counts[i]! : (measured[quantity.info.key] ?? null));
+    const measured = valuesOf(day);
+    quantities.forEach(({ kind }, i) => {
+      values[i]!.push(kind === "count" ? counts[i]! : measured[i]!);
     });
   }
   return values;

@@ -11,7 +11,7 @@ export { PARAMETERS, type Parameter, type Slope, slopesOf } from "./binding/slop
 // Values as words
 export { formatRange, formatResponse, formatSpan } from "./formatResponse.ts";
 // One day's values
-export { measure } from "./measure.ts";
+export { measure, measurer } from "./measure.ts";
 // Overall equipment effectiveness, for other figures than a day's
 export { type Oee, type OeeElements, oee } from "./oee.ts";
 // What can be measured

@@ -9,3 +9,13 @@ import { responseList } from "./responseList.ts";
 export function measure(day: DayRecord, plan: Plan): Record<string, number | null> {
   return Object.fromEntries(responseList(plan).map((response) => [response.key, response.of(day)]));
 }
+
+/**
+ * Reads the responses with these keys off any number of days of one plan, in the order of `keys`. Null also where the plan
+ * has no such response. What a plan can be measured by is worked out once: for a short day that takes as long as the day.
+ */
+export function measurer(plan: Plan, keys: readonly string[]): (day: DayRecord) => (number | null)[] {
+  const byKey = new Map(responseList(plan).map((response) => [response.key, response]));
+  const wanted = keys.map((key) => byKey.get(key));
+  return (day) => wanted.map((response) => response?.of(day) ?? null);
+}

@@ -1,10 +1,16 @@
-import { runDay } from "../engine/index.ts";
+import { type DayRecord, runDay } from "../engine/index.ts";
 import { type CompiledLine, compileLine } from "../line/index.ts";
-import { measure, needsBinding } from "../observations/index.ts";
+import { measurer, needsBinding } from "../observations/index.ts";
 import { drawsOf } from "../study/index.ts";
 import type { Batch } from "./batch.ts";
 import type { DaySource } from "./daySource.ts";
 import type { BatchResult, SimulatedDay } from "./simulatedDay.ts";
+
+/** What the days of a variant have in common. */
+interface Prepared {
+  line: CompiledLine;
+  valuesOf(day: DayRecord): (number | null)[];
+}
 
 /**
  * Simulates days of a study; each variant's line is compiled when it is first met, and once. A replication has the same
@@ -12,23 +18,29 @@ import type { BatchResult, SimulatedDay } from "./simulatedDay.ts";
  */
 export class DaySimulator {
   readonly #source: DaySource;
-  readonly #lines: (CompiledLine | undefined)[] = [];
+  readonly #variants: (Prepared | undefined)[] = [];
+  readonly #binding: boolean;
 
   constructor(source: DaySource) {
     this.#source = source;
+    this.#binding = source.keys.some(needsBinding);
   }
 
   simulate(variant: number, replication: number): SimulatedDay {
-    const { plans, seed, keys, check, mostEvents } = this.#source;
-    const plan = plans[variant]!;
-    this.#lines[variant] ??= compileLine(plan);
+    const { seed, check, mostEvents } = this.#source;
+    const { line, valuesOf } = this.#prepared(variant);
     const keep = replication === 0;
     const traces = keep ? this.#source.traces : "none";
     const draws = drawsOf(this.#source, replication);
-    const binding = keys.some(needsBinding);
-    const day = runDay(this.#lines[variant], { seed, ...draws, traces, check, mostEvents, binding });
-    const measured = measure(day, plan);
-    return { variant, replication, values: keys.map((key) => measured[key] ?? null), day: keep ? day : null };
+    const day = runDay(line, { seed, ...draws, traces, check, mostEvents, binding: this.#binding });
+    return { variant, replication, values: valuesOf(day), day: keep ? day : null };
+  }
+
+  #prepared(variant: number): Prepared {
+    const { plans, keys } = this.#source;
+    const plan = plans[variant]!;
+    this.#variants[variant] ??= { line: compileLine(plan), valuesOf: measurer(plan, keys) };
+    return this.#variants[variant];
   }
 
   /** A day that fails does so alone: the others of its batch are simulated. Ends early once `stopped` says so. */
