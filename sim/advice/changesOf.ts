@@ -1,5 +1,5 @@
 import { workplace } from "../line/index.ts";
-import type { Plan } from "../plan/index.ts";
+import { formatPath, type Plan } from "../plan/index.ts";
 import { meanOf, timesAsLong } from "../random/index.ts";
 import type { PlanChange } from "./change.ts";
 import { pathOf, peopleOf, type WorkStep, withMorePeople, withWorkplace } from "./workplaces.ts";
@@ -14,7 +14,7 @@ export function onePersonMore(plan: Plan, crew: string): PlanChange {
     kind: "person",
     of: crew,
     label: `one person more in ${crew}`,
-    set: { [`crews.${crew}.people`]: people },
+    set: { [formatPath(["crews", crew, "people"])]: people },
     apply: (before) => withMorePeople(before, crew, 1),
   };
 }
@@ -26,7 +26,7 @@ export function onePlaceMore(step: Extract<WorkStep, { kind: "station" }>): Plan
     kind: "place",
     of: step.name,
     label: `one place more before ${step.name}`,
-    set: { [`${pathOf(step)}.buffer`]: buffer },
+    set: { [pathOf(step, "buffer")]: buffer },
     apply: (plan) => withWorkplace(plan, step.name, () => ({ buffer })),
   };
 }
@@ -37,13 +37,13 @@ export function onePositionMore(plan: Plan, step: WorkStep): PlanChange {
   const crew = crews[0];
   const changed = { positions: positions + 1 };
   const more = crew === undefined ? plan : withMorePeople(plan, crew, peoplePerPosition);
-  const people = crew === undefined ? {} : { [`crews.${crew}.people`]: peopleOf(more, crew) };
+  const people = crew === undefined ? {} : { [formatPath(["crews", crew, "people"])]: peopleOf(more, crew) };
   const who = peoplePerPosition === 1 ? "its person" : "its people";
   return {
     kind: "position",
     of: step.name,
     label: `one position more at ${step.name}${crew === undefined ? "" : ` with ${who}`}`,
-    set: { [`${pathOf(step)}.positions`]: changed.positions, ...people },
+    set: { [pathOf(step, "positions")]: changed.positions, ...people },
     apply: (before) => {
       const staffed = crew === undefined ? before : withMorePeople(before, crew, peoplePerPosition);
       return withWorkplace(staffed, step.name, () => changed);
@@ -60,7 +60,7 @@ export function shorterCycle(step: WorkStep): PlanChange {
     kind: "shorter cycle",
     of: step.name,
     label: `work at ${step.name} ${SHORTER * 100} % quicker`,
-    set: { [`${pathOf(step)}.${key}`]: `mean ${meanOf(shorter).toPrecision(4)} s` },
+    set: { [pathOf(step, step.kind === "crates" ? "perCrate" : "cycle")]: `mean ${meanOf(shorter).toPrecision(4)} s` },
     apply: (plan) => withWorkplace(plan, step.name, () => ({ [key]: shorter })),
   };
 }
@@ -71,7 +71,7 @@ export function noBreakdowns(step: WorkStep): PlanChange {
     kind: "no breakdowns",
     of: step.name,
     label: `no breakdowns at ${step.name}`,
-    set: { [`${pathOf(step)}.breakdowns`]: [] },
+    set: { [pathOf(step, "breakdowns")]: [] },
     apply: (plan) => withWorkplace(plan, step.name, () => ({ breakdowns: [] })),
   };
 }

@@ -1,9 +1,8 @@
 import { type Step, steps } from "../line/index.ts";
-import type { ChainStation, CrateStep, Plan, Station } from "../plan/index.ts";
+import { formatPath, mapWork, type Plan, type Work } from "../plan/index.ts";
 
 /** What has positions, crews and breakdowns of its own. */
 export type WorkStep = Exclude<Step, { kind: "dwell" } | { kind: "chain" }>;
-type Workable = Station | ChainStation | CrateStep;
 
 /** The step with this name where somebody or something works; null for dwell stages and chains. */
 export function workStep(plan: Plan, name: string): WorkStep | null {
@@ -12,21 +11,8 @@ export function workStep(plan: Plan, name: string): WorkStep | null {
 }
 
 /** A copy of the plan with one workplace changed. */
-export function withWorkplace(plan: Plan, name: string, change: (of: Workable) => Partial<Workable>): Plan {
-  const changed = <Kind extends Workable>(of: Kind): Kind => (of.name === name ? { ...of, ...change(of) } : of);
-  const { liveHandling } = plan;
-  return {
-    ...plan,
-    liveHandling: liveHandling && {
-      ...liveHandling,
-      toHanging: liveHandling.toHanging.map(changed),
-      back: liveHandling.back.map(changed),
-    },
-    line: plan.line.map((stage) => {
-      if (stage.kind === "station") return changed(stage);
-      return stage.kind === "chain" ? { ...stage, stations: stage.stations.map(changed) } : stage;
-    }),
-  };
+export function withWorkplace(plan: Plan, of: string, change: (work: Work) => Partial<Work>): Plan {
+  return mapWork(plan, (work, _path, name) => (name === of ? { ...work, ...change(work) } : work));
 }
 
 /** A copy of the plan in which the crew has so many more people in every shift that it works. */
@@ -41,9 +27,13 @@ export function peopleOf(plan: Plan, crew: string): number[] {
   return plan.crews.find(({ name }) => name === crew)?.people ?? [];
 }
 
-/** Where the plan's file has the step: "line.skinning", "line.overhead chain.stations.sticking". */
-export function pathOf(step: WorkStep): string {
-  if (step.kind === "station") return `line.${step.name}`;
-  if (step.kind === "chain station") return `line.${step.chain.name}.stations.${step.name}`;
-  return `liveHandling.${step.name}`;
+/** Where the plan's file has the step's `key`, as studies write it: "line.skinning.buffer". */
+export function pathOf(step: WorkStep, key: string): string {
+  return formatPath([...placeOf(step), key]);
+}
+
+function placeOf(step: WorkStep): string[] {
+  if (step.kind === "station") return ["line", step.name];
+  if (step.kind === "chain station") return ["line", step.chain.name, "stations", step.name];
+  return ["liveHandling", step.name];
 }

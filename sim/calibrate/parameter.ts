@@ -1,5 +1,5 @@
-import { type Chain, type ChainStation, type CrateStep, formatPath, type Plan, type Station } from "../plan/index.ts";
-import { meanOf, type Varying } from "../random/index.ts";
+import { formatPath, mapWork, type Plan, type Work } from "../plan/index.ts";
+import { meanOf, timesAsLong, type Varying } from "../random/index.ts";
 
 /** One figure of a plan that can be moved to see what becomes of its days. */
 export interface Parameter {
@@ -17,36 +17,11 @@ export interface Parameter {
 /** Every mean cycle time, uptime and repair time, and every crew. Figures that are 0 cannot be moved and are left out. */
 export function parametersOf(plan: Plan): Parameter[] {
   const found: Parameter[] = [];
-  eachWork(plan, (work, path, name) => {
+  mapWork(plan, (work, path, name) => {
     found.push(...workParameters(work, path, name));
     return work;
   });
   return [...found.filter(({ value }) => value > 0), ...plan.crews.map(({ name }) => crewParameter(plan, name))];
-}
-
-/** A place where work is done; the three kinds have breakdowns and a time. */
-type Work = Station | ChainStation | CrateStep;
-
-/** Rebuilds the plan with every place of work as `of` gives it back. */
-function eachWork(plan: Plan, of: <Kind extends Work>(work: Kind, path: string[], name: string) => Kind): Plan {
-  const onChain = (chain: Chain): Chain => ({
-    ...chain,
-    stations: chain.stations.map((station) =>
-      of(station, ["line", chain.name, "stations", station.name], station.name),
-    ),
-  });
-  const line = plan.line.map((stage) => {
-    if (stage.kind === "station") return of(stage, ["line", stage.name], stage.name);
-    return stage.kind === "chain" ? onChain(stage) : stage;
-  });
-  const handling = plan.liveHandling;
-  if (handling === null) return { ...plan, line };
-  const crates = (list: CrateStep[]) => list.map((step) => of(step, ["liveHandling", step.name], step.name));
-  return {
-    ...plan,
-    line,
-    liveHandling: { ...handling, toHanging: crates(handling.toHanging), back: crates(handling.back) },
-  };
 }
 
 function timeKey(work: Work): "cycleSeconds" | "secondsPerCycle" {
@@ -60,14 +35,14 @@ function timeOf(work: Work): Varying {
 function workParameters(work: Work, path: string[], name: string): Parameter[] {
   const here = formatPath(path);
   const moveHere = (plan: Plan, change: <Kind extends Work>(work: Kind) => Kind): Plan =>
-    eachWork(plan, (other, otherPath) => (formatPath(otherPath) === here ? change(other) : other));
+    mapWork(plan, (other, otherPath) => (formatPath(otherPath) === here ? change(other) : other));
   const key = timeKey(work);
   const cycle: Parameter = {
     kind: "cycle",
     label: `mean cycle time of ${name}`,
     path: formatPath([...path, key === "cycleSeconds" ? "cycle" : "perCrate"]),
     value: meanOf(timeOf(work)),
-    moved: (plan, by) => moveHere(plan, (other) => ({ ...other, [key]: scaled(timeOf(other), by) })),
+    moved: (plan, by) => moveHere(plan, (other) => ({ ...other, [key]: timesAsLong(timeOf(other), by) })),
   };
   return [cycle, ...work.breakdowns.flatMap((breakdown, index) => breakdownParameters(breakdown.name, index))];
 
@@ -78,7 +53,7 @@ function workParameters(work: Work, path: string[], name: string): Parameter[] {
       const change = <Kind extends Work>(other: Kind, by: number): Kind => ({
         ...other,
         breakdowns: other.breakdowns.map((each, i) =>
-          i === index ? { ...each, [seconds]: scaled(each[seconds], by) } : each,
+          i === index ? { ...each, [seconds]: timesAsLong(each[seconds], by) } : each,
         ),
       });
       return {
@@ -107,23 +82,4 @@ function crewParameter(plan: Plan, name: string): Parameter {
       ),
     }),
   };
-}
-
-/** All lengths times `factor`; the coefficient of variation stays. */
-export function scaled(varying: Varying, factor: number): Varying {
-  switch (varying.family) {
-    case "constant":
-      return { ...varying, value: varying.value * factor };
-    case "uniform":
-      return { ...varying, min: varying.min * factor, max: varying.max * factor };
-    case "triangular":
-    case "pert":
-      return { ...varying, min: varying.min * factor, mode: varying.mode * factor, max: varying.max * factor };
-    case "normal":
-      return { ...varying, mean: varying.mean * factor, sd: varying.sd * factor };
-    case "empirical":
-      return { ...varying, values: varying.values.map((value) => value * factor) };
-    default:
-      return { ...varying, mean: varying.mean * factor };
-  }
 }

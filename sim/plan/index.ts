@@ -15,6 +15,7 @@ export type { TextFiles } from "./textFiles.ts";
 export { formatPath } from "./formatPath.ts";
 export { isRecord } from "./isRecord.ts";
 export { listWords } from "./listWords.ts";
+export { mapWork, type Work } from "./mapWork.ts";
 export { nearestName, nearestWords } from "./nearestName.ts";
 export { type PathStep, parsePath } from "./parsePath.ts";
 export { readNamedFile } from "./readNamedFile.ts";

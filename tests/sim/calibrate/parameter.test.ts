@@ -1,8 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type Parameter, parametersOf } from "../../../sim/calibrate/index.ts";
-import { scaled } from "../../../sim/calibrate/parameter.ts";
 import type { Plan } from "../../../sim/plan/index.ts";
-import { meanOf, type Varying } from "../../../sim/random/index.ts";
 import { breakdown } from "../../support/breakdowns.ts";
 import { chain, constant, crateStep, crew, dwell, onChain, planOf, saturated, station } from "../../support/plans.ts";
 
@@ -64,22 +62,5 @@ describe("parametersOf", () => {
     const before = structuredClone(PLAN);
     for (const { moved } of parametersOf(PLAN)) moved(PLAN, 2);
     expect(PLAN).toEqual(before);
-  });
-});
-
-describe("scaled", () => {
-  it.each<Varying>([
-    { family: "constant", value: 4 },
-    { family: "exponential", mean: 4 },
-    { family: "gamma", mean: 4, cv: 0.5 },
-    { family: "erlang", mean: 4, k: 3 },
-    { family: "uniform", min: 1, max: 5 },
-    { family: "triangular", min: 1, mode: 2, max: 5 },
-    { family: "pert", min: 1, mode: 2, max: 5 },
-    { family: "normal", mean: 4, sd: 3 },
-    { family: "empirical", values: [1, 2, 9] },
-  ])("multiplies the mean of %j", (varying) => {
-    expect(meanOf(scaled(varying, 1.5))).toBeCloseTo(1.5 * meanOf(varying), 10);
-    expect(scaled(varying, 1.5).family).toBe(varying.family);
   });
 });
