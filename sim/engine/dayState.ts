@@ -4,6 +4,7 @@ import { absentees } from "./absentees.ts";
 import { ActivePeriods } from "./binding/activePeriods.ts";
 import { BindingPath } from "./binding/bindingPath.ts";
 import { Calendar } from "./calendar.ts";
+import { NONE, STANDS, STARVED } from "./codes.ts";
 import { STATES } from "./dayRecord.ts";
 import { Fifos } from "./fifos.ts";
 import type { HeadWatcher } from "./headWatcher.ts";
@@ -11,28 +12,7 @@ import { ItemPool } from "./itemPool.ts";
 import { Recorders } from "./recorders.ts";
 import { TallyBuilder } from "./tallyBuilder.ts";
 
-export const NONE = -1;
-
-export const WORKING = STATES.indexOf("working");
-export const BLOCKED = STATES.indexOf("blocked");
-export const STARVED = STATES.indexOf("starved");
-export const NO_CREW = STATES.indexOf("no crew");
-export const DOWN = STATES.indexOf("down");
-export const ON_BREAK = STATES.indexOf("on break");
-
-/** What a position's slot will announce. */
-export const NOTHING = 0;
-export const WORK_ENDS = 1;
-export const POSITION_FAILS = 2;
-export const POSITION_REPAIRED = 3;
-
-/** Why a chain stands; the order is the order of the columns of `standSeconds`. */
-export const MOVES = 0;
-export const STANDS_DOWN = 1;
-export const STANDS_UNFINISHED = 2;
-export const STANDS_UNLOADING = 3;
-export const STANDS_PAUSE = 4;
-export const STANDS = 5;
+export * from "./codes.ts";
 
 /** Numbers of a day that are held in one array. */
 const NUMBERS = 5;

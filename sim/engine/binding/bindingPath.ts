@@ -12,18 +12,10 @@ import {
   SLOT_TRAVEL,
   SLOT_VESSEL,
 } from "../../line/index.ts";
-import { STATES } from "../dayRecord.ts";
+import { BLOCKED, DOWN, NO_CREW, NONE, POSITION_REPAIRED, STARVED } from "../codes.ts";
 import type { DayState } from "../dayState.ts";
 import { type PathCells, pathCells } from "./pathCells.ts";
 import { PathRows } from "./pathRows.ts";
-
-const NONE = -1;
-const BLOCKED = STATES.indexOf("blocked");
-const STARVED = STATES.indexOf("starved");
-const NO_CREW = STATES.indexOf("no crew");
-const DOWN = STATES.indexOf("down");
-const WORK_ENDS = 1;
-const POSITION_FAILS = 2;
 
 /**
  * Why things happened when they did: for each event the chain of what released what, back to the day's start, kept as the
@@ -112,8 +104,7 @@ export class BindingPath {
 
   private firePosition(day: DayState, slot: number, position: number): void {
     const stage = this.line.positions.stage[position]!;
-    const announced = day.announces[position]!;
-    if (announced === WORK_ENDS || announced === POSITION_FAILS) {
+    if (day.announces[position] !== POSITION_REPAIRED) {
       this.goOn(slot, this.workCell(stage, slot, day.now), stage, day.now);
       return;
     }

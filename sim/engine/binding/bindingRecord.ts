@@ -11,7 +11,7 @@ export function bindingRecord(day: DayState, status: string): BindingRecord | nu
   return {
     day: boundSeconds(path.cells.cells, path.end()),
     work: work === null ? null : boundSeconds(path.cells.cells, work),
-    bottleneck: bottleneckRecord(day),
+    bottleneck: bottleneckRecord(day, work === null ? day.now : day.workFinish),
   };
 }
 
@@ -25,12 +25,12 @@ function boundSeconds(cells: readonly PathCell[], seconds: Float64Array): BoundS
 /** Seconds; far below what anybody measures, far above the rounding of a day's sums. */
 const LEAST = 1e-6;
 
-function bottleneckRecord(day: DayState): BottleneckRecord {
+/** After the last work on a head (`until`) nothing is a bottleneck any more; a run whose supply never ends counts to its end. */
+function bottleneckRecord(day: DayState, until: number): BottleneckRecord {
   const { stages, positions } = day.line;
   const sole = new Float64Array(stages.count);
   const shifting = new Float64Array(stages.count);
   const spans: Span[] | null = day.recorders === null ? null : [];
-  const until = endOfWork(day);
   const whole = until - day.watchedFrom;
   const involved: number[] = [];
   momentaryBottleneck(day.active!.close(day.now), (from, end, who) => {
@@ -52,11 +52,6 @@ function bottleneckRecord(day: DayState): BottleneckRecord {
   });
   const shares = stages.names.map((stage, row) => ({ stage, sole: sole[row]!, shifting: shifting[row]! }));
   return { shares, spans };
-}
-
-/** After the last work on a head nothing is a bottleneck any more; a run whose supply never ends counts to its end. */
-function endOfWork(day: DayState): number {
-  return day.path?.endOfWork() ? day.workFinish : day.now;
 }
 
 type Span = NonNullable<BottleneckRecord["spans"]>[number];
