@@ -3,7 +3,7 @@ import { CHART_CLASS, safeText } from "../frame/index.ts";
 import { contentPolicy } from "./contentPolicy.ts";
 import { figuresFor } from "./figures.ts";
 import { html, type Markup, trusted } from "./html.ts";
-import { readerScript } from "./readerScript.ts";
+import { READER_SCRIPT } from "./readerScript.ts";
 import {
   answerSection,
   cautionSection,
@@ -67,7 +67,7 @@ export function renderDayReport(results: StudyResults, options: ReportOptions = 
 }
 
 function page(title: string, body: readonly Markup[]): Markup {
-  const [style, script] = [reportStyle(), readerScript()];
+  const [style, script] = [reportStyle(), READER_SCRIPT];
   return html`<!doctype html>
 <html lang="en">
 <head>
