@@ -5,7 +5,7 @@
  * Kept as text, not as functions that are printed: each compiler prints them in its own way, and the report of one run must
  * be the same to the last byte whatever the program was compiled with.
  */
-export const READER_SCRIPT = String.raw`"use strict";
+export const READER_SCRIPT = `"use strict";
 (() => {
   function startReader(page) {
     for (const hint of page.querySelectorAll(".hint, .cursor")) hint.hidden = false;
