@@ -2,13 +2,19 @@ import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
+import { builtProgram } from "./builtProgram.ts";
 
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
 /** Given as a file, since the folder the program runs in has no node_modules. */
 const TSX = pathToFileURL(join(ROOT, "node_modules", "tsx", "dist", "esm", "index.mjs")).href;
 
-/** The words with which a process becomes the command line of this project. */
+/** The words with which a process becomes the command line of this project, as it is published. */
 export function cliCommand(): string[] {
+  return [process.execPath, builtProgram()];
+}
+
+/** The same from the sources. */
+export function sourceCommand(): string[] {
   return [process.execPath, "--import", TSX, join(ROOT, "sim", "cli", "main.ts")];
 }
 
