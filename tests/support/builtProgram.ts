@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { chmodSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -15,6 +15,8 @@ export default function setup(): () => void {
   const cache = join(ROOT, "node_modules", ".cache");
   mkdirSync(cache, { recursive: true });
   const folder = mkdtempSync(join(cache, "gambrel-built-"));
+  // Some tests start the program as another user.
+  chmodSync(folder, 0o755);
   process.env[FOLDER] = folder;
   return () => rmSync(folder, { recursive: true, force: true });
 }
