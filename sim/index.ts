@@ -1,6 +1,10 @@
 /** The public door of the simulator. The pictures have their own: "gambrel/charts". */
 
+// Observed days against a plan
+export { type Calibration, type CalibrationOptions, calibrate, readObserved } from "./calibrate/index.ts";
 export { type DayOptions, type DayRecord, runDay, STATES } from "./engine/index.ts";
+// Measured times
+export { type ColumnFit, type FitOptions, fitColumn, planFragment, readTimes } from "./fit/index.ts";
 // One day
 export { type CompiledLine, compileLine } from "./line/index.ts";
 export { measure, type ResponseInfo, responsesOf } from "./observations/index.ts";

@@ -7,6 +7,9 @@ import { fitTestWords } from "../words/index.ts";
 /** Plain steps lie up to a factor of 2.5 apart; this makes the next smaller one the likely choice. */
 const FINER = 1.5;
 
+const CAPTION =
+  "A curve fits when it follows the bars at both ends, not only in the middle; two humps are two kinds of work";
+
 /** How the times of a column are spread, with the foremost fits. */
 export function histogramView(fit: ColumnFit, picture: FitPicture): HistogramColumns {
   const width = binWidth(fit);
@@ -17,8 +20,7 @@ export function histogramView(fit: ColumnFit, picture: FitPicture): HistogramCol
   }));
   return {
     title: `${isolated(fit.heading)}: times and fits`,
-    caption:
-      "A curve fits when it follows the bars at both ends, not only in the middle; two humps are two kinds of work",
+    caption: curves.length === 0 ? "" : CAPTION,
     subtitle: subtitle(fit, picture),
     description: fit.advice.words,
     quantity: { kind: "number", label: isolated(fit.heading), unit: fit.unit },

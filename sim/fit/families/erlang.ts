@@ -16,7 +16,8 @@ export const erlang: Family = {
   freedom: 2,
   takesOpen: true,
   fit(sample) {
-    const free = gamma.fit(sample) as Fitted;
+    const free = gamma.fit(sample);
+    if (typeof free === "string") return free;
     const shape = free.parameters.shape!;
     if (shape > MOST_PHASES) return `it would need more than ${MOST_PHASES} phases`;
     const below = Math.max(1, Math.floor(shape));

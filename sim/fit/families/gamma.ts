@@ -5,6 +5,9 @@ import { type Sample, sumOf } from "../sample.ts";
 import { fittedOf } from "./fittedOf.ts";
 import { quantileOf } from "./quantileOf.ts";
 
+/** Beyond it the coefficient of variation is under 1 %, and the library's sums for one probability grow as long as this. */
+const MOST_SHAPE = 10_000;
+
 export function gammaLaw(shape: number, scale: number): Law {
   const mean = shape * scale;
   const cv = 1 / Math.sqrt(shape);
@@ -29,7 +32,9 @@ export const gamma: Family = {
   freedom: 2,
   takesOpen: true,
   fit(sample) {
-    const { shape, scale } = sample.open.length === 0 ? ofComplete(sample) : byDirectSearch(sample);
+    const complete = ofComplete(sample);
+    if (complete.shape > MOST_SHAPE) return "times vary by less than 1 %, where it is the normal distribution";
+    const { shape, scale } = sample.open.length === 0 ? complete : byDirectSearch(sample, complete);
     return gammaFit(shape, scale, sample);
   },
 };
@@ -61,13 +66,13 @@ function ofComplete({ ended }: Sample): ShapeAndScale {
   return { shape, scale: mean / shape };
 }
 
-function byDirectSearch(sample: Sample): ShapeAndScale {
-  const start = ofComplete(sample);
+function byDirectSearch(sample: Sample, start: ShapeAndScale): ShapeAndScale {
   const mean = (sumOf(sample.ended) + sumOf(sample.open)) / sample.ended.length;
   // Logarithms of mean and shape: both free, and nearly independent of each other.
   const { at } = nelderMead(
     ([logMean, logShape]) => {
       const shape = Math.exp(logShape!);
+      if (shape > MOST_SHAPE) return Number.NaN;
       return -logLikelihood(gammaLaw(shape, Math.exp(logMean!) / shape), sample);
     },
     [Math.log(mean), Math.log(start.shape)],

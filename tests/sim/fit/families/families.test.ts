@@ -115,8 +115,15 @@ describe("the fit of a family", () => {
   });
 
   it("of an Erlang distribution is refused where a plan could not hold its phases", () => {
-    const narrow = sampleOf(drawnTimes({ family: "normal", mean: 100, sd: 1 }, 50, "families"));
+    const narrow = sampleOf(drawnTimes({ family: "normal", mean: 100, sd: 2 }, 50, "families"));
     expect(FAMILIES.find(({ name }) => name === "erlang")!.fit(narrow)).toMatch(/more than 1000 phases/);
+  });
+
+  it("of gamma and Erlang is refused, at once, where hardly anything varies", () => {
+    const still = sampleOf([5, 5, 5, 5, 5, 5, 5, 5, 5, 5.0001]);
+    for (const family of FAMILIES.filter(({ name }) => name === "gamma" || name === "erlang")) {
+      expect(family.fit(still)).toMatch(/vary by less than 1 %/);
+    }
   });
 
   it("leaves a frozen sample as it was", () => {
