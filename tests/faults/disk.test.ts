@@ -7,6 +7,7 @@ import { cliFolder } from "../support/cliFolder.ts";
 import { folderDigest } from "../support/folderDigest.ts";
 import { runCli } from "../support/runCli.ts";
 import { runShell } from "../support/runShell.ts";
+import { startCli } from "../support/startCli.ts";
 
 const PATIENCE = { timeout: 180_000 };
 const STUDY = "study study.json --threads 1";
@@ -58,15 +59,14 @@ describe("a disk that will not take a run", PATIENCE, () => {
     expect(err).not.toMatch(/simulated/);
   });
 
-  it("holds a folder that another day is being written to", async () => {
+  it("holds a folder that another run is being written to", async () => {
     const folder = cliFolder();
-    const started = runShell(folder, `$GAMBREL ${STUDY} --replications 100000 --out run & echo $!; wait`);
+    const started = startCli(folder, ["study", "study.json", "--replications", "100000", "--out", "run"]);
     await expect.poll(() => readdirSync(folder), { timeout: 60_000 }).toContain("run.partial");
     const { code, err } = await runCli(folder, ["day", "plan.json", "--out", "run", "--overwrite"]);
     expect(code).toBe(2);
     expect(err).toMatch(/a run is under way there \(process \d+ on /);
-    const [, pid] = /process (\d+) on/.exec(err)!;
-    process.kill(Number(pid), "SIGKILL");
-    await started;
+    started.child.kill("SIGKILL");
+    await started.ended();
   });
 });

@@ -18,18 +18,21 @@ import { temporaryFolder } from "../support/temporaryFolder.ts";
 import { threeVariants } from "../support/threeVariants.ts";
 
 const PATIENCE = 120_000;
-const STUDY = threeVariants({ replications: 6 });
+const STUDY = threeVariants({ replications: 10 });
 const ABOUT = { gambrel: "1.2.3", command: "c" };
 const UNDISTURBED = stableJson(await runStudy(STUDY, ABOUT));
 
 /** Runs the study on a worker of its own at this address; gives its results and what either side said. */
-async function runAt(address: string, whileRunning: () => Promise<void> = async () => {}): Promise<[string, string[]]> {
+async function runAt(
+  address: string,
+  whileRunning: (said: readonly string[]) => Promise<void> = async () => {},
+): Promise<[string, string[]]> {
   const said: string[] = [];
   const say = (words: string): void => void said.push(words);
   const worker = await startQueueWorker(address, { gambrel: "1.2.3", concurrency: 1, lostAfterSeconds: 3, say });
   onTestFinished(async () => void (await worker.close()));
   const running = runStudy(STUDY, { ...ABOUT, runner: onQueue(address, { gambrel: "1.2.3", say }) });
-  await whileRunning();
+  await whileRunning(said);
   return [stableJson(await running), said];
 }
 
@@ -100,8 +103,8 @@ describe("a queue", () => {
     PATIENCE,
     async (address) => {
       const { port } = new URL(address);
-      const [results, said] = await runAt(address, async () => {
-        await setTimeout(300);
+      const [results, said] = await runAt(address, async (said) => {
+        await expect.poll(() => said.join(), { timeout: 60_000 }).toMatch(/ done, from day/);
         await stopRedis(address);
         await setTimeout(1500);
         await startRedis(Number(port));
