@@ -3,7 +3,7 @@ import { LESSONS } from "../lessons/lessons.ts";
 import { Help } from "./Help.tsx";
 import { OpenFile } from "./OpenFile.tsx";
 import { openLesson } from "./openLesson.ts";
-import { copyLink, savePicture, savePlan, saveStudy, saveVariant } from "./save.ts";
+import { copyLink, saveFigures, savePicture, savePlan, saveStudy, saveVariant } from "./save.ts";
 import * as state from "./state.ts";
 
 /** Name, plan, and what can be done with the page as a whole. */
@@ -38,6 +38,7 @@ export function Head() {
           <Item act={savePlan}>Save the plan</Item>
           {state.isChanged.value && <Item act={saveVariant}>Save the variant as a plan</Item>}
           {state.isChanged.value && <Item act={saveStudy}>Save as a study for the command line</Item>}
+          <Item act={saveFigures}>Save the figures (JSON)</Item>
           <Item act={() => savePicture("svg")}>Save the picture (SVG)</Item>
           <Item act={() => savePicture("png")}>Save the picture (PNG)</Item>
         </Menu>

@@ -1,5 +1,5 @@
 import { parseJson } from "../../../sim/plan/index.ts";
-import { safeFileName } from "../../../sim/results/index.ts";
+import { safeFileName, stableJson } from "../../../sim/results/index.ts";
 import { setPathInPlace } from "../../../sim/study/index.ts";
 import { svgText } from "../../frame/index.ts";
 import { writeLink } from "../plan/link.ts";
@@ -67,6 +67,12 @@ export async function copyLink(): Promise<void> {
   } catch {
     state.notice.value = "The link stands in the address bar; plan and changes are in it.";
   }
+}
+
+/** Every figure on the page with all its digits, as the command line's `study --json` prints them. */
+export function saveFigures(): void {
+  if (state.results.value === null) return;
+  saveFile(`${fileStem()}-figures.json`, stableJson(state.results.value), "application/json");
 }
 
 /** Both lines as they are drawn now. */

@@ -76,7 +76,7 @@ function stateOf(text: string, change: (text: string) => void): EditorState {
       syntaxHighlighting(COLOURS),
       LOOK,
       EditorView.lineWrapping,
-      EditorView.contentAttributes.of({ "aria-label": "Text of the plan" }),
+      EditorView.contentAttributes.of({ "aria-label": "Text of the plan", tabindex: "0" }),
       EditorView.updateListener.of((update) => {
         if (update.docChanged) change(update.state.doc.toString());
       }),

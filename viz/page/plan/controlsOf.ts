@@ -21,7 +21,11 @@ function stageControls(plan: Json, stage: Json): Control[] {
   if (stage.leftOut === true) return [];
   if (stage.kind === "dwell") {
     return [
-      ...countControl(name, "Places", [...at, "places"], stage.places, 1, 5000),
+      ...countControl(name, "Places", [...at, "places"], stage.places, {
+        min: 1,
+        most: 5000,
+        multiple: stage.headsPerHook,
+      }),
       ...timeControls(name, "Dwell", formatPath([...at, "dwell"]), stage.dwell),
     ];
   }
@@ -34,7 +38,10 @@ function stageControls(plan: Json, stage: Json): Control[] {
   }
   return [
     ...workplaceControls(plan, stage, at),
-    ...countControl(name, "Places before it", [...at, "buffer"], stage.buffer === undefined ? 0 : stage.buffer, 0, 60),
+    ...countControl(name, "Places before it", [...at, "buffer"], stage.buffer === undefined ? 0 : stage.buffer, {
+      min: 0,
+      most: 60,
+    }),
     ...stopControls(stage, at),
   ];
 }
@@ -43,7 +50,7 @@ function stageControls(plan: Json, stage: Json): Control[] {
 function workplaceControls(plan: Json, station: Json, at: Step[]): Control[] {
   const name = String(station.name);
   return [
-    ...countControl(name, "Positions", [...at, "positions"], station.positions ?? 1, 1, 16),
+    ...countControl(name, "Positions", [...at, "positions"], station.positions ?? 1, { min: 1, most: 16 }),
     ...crewsOf(station).flatMap((crew) => peopleControl(plan, name, crew)),
     ...timeControls(name, "Cycle time", formatPath([...at, "cycle"]), station.cycle),
     ...rateControl(name, [...at, "rate"], station.rate),
@@ -81,22 +88,24 @@ function eachShift(people: Json, more: number): Json {
   return Object.fromEntries(entries);
 }
 
-function countControl(group: string, label: string, at: Step[], base: unknown, min: number, most: number): Control[] {
+/** `multiple`: the plan takes only multiples of it (heads on one hook). */
+function countControl(
+  group: string,
+  label: string,
+  at: Step[],
+  base: unknown,
+  { min, most, multiple: written }: { min: number; most: number; multiple?: unknown },
+): Control[] {
   if (typeof base !== "number") return [];
   const path = formatPath(at);
-  const [max, step] = [Math.max(most, base * 2), base > 200 ? 10 : 1];
+  const multiple = typeof written === "number" ? written : 1;
+  const step = base > 200 ? multiple * 5 : multiple;
   return [
     {
-      id: path,
-      group,
-      label,
-      path,
-      base,
-      min,
-      max,
-      step,
+      ...{ id: path, group, label, path, base, step },
+      ...{ min: Math.max(min, min === 0 ? 0 : multiple), max: Math.max(most, base * 2) },
       words: (value) => formatNumber(value, 0),
-      change: (_, v) => v,
+      change: (_, value) => value,
     },
   ];
 }

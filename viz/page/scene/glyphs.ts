@@ -5,7 +5,8 @@ export const HOOK = "M0,0v5";
 export const BODY = "M0,4C2.4,6 3.2,9.5 3.2,13.5C3.2,18 1.9,21 0,21C-1.9,21 -3.2,18 -3.2,13.5C-3.2,9.5 -2.4,6 0,4Z";
 
 /** Somebody who works: head and shoulders; the origin is the middle of the lower edge. 13 wide, 15 high. */
-export const PERSON = "M-6.5,0C-6.5,-5 -4,-7.2 0,-7.2C4,-7.2 6.5,-5 6.5,0ZM0,-15a3.4,3.4 0 1 1 -0.01,0Z";
+export const PERSON =
+  "M-6.5,0C-6.5,-5 -4,-7.2 0,-7.2C4,-7.2 6.5,-5 6.5,0ZM-3.4,-11.6a3.4,3.4 0 1 0 6.8,0a3.4,3.4 0 1 0 -6.8,0Z";
 
 /** A machine: a block with a notch where the head passes. 14 wide, 13 high. */
 export const MACHINE = "M-7,0V-13H-3V-8.5H3V-13H7V0Z";

@@ -167,7 +167,7 @@ function exitSeconds(ways: DayCourse["ways"], head: number, row: number, stage: 
   return Infinity;
 }
 
-/** On a chain a head hangs where its shackle is: as far as the chain has moved since it was hung on. */
+/** On a chain a head hangs where its shackle is, which was within its step to the loading point when it was hung on. */
 function pushOnChain(
   course: DayCourse,
   layout: RailLayout,
@@ -183,7 +183,7 @@ function pushOnChain(
   if (!place) return;
   let at = row;
   while (at > ways.from[head]! && ways.points[at] !== stage * 4 + START) at--;
-  const moved = movedAt(course, chain, seconds) - movedAt(course, chain, ways.times[at]!);
+  const moved = movedAt(course, chain, seconds) - Math.floor(movedAt(course, chain, ways.times[at]!));
   const share = Math.min(1, (moved + 0.5) / shackles);
   const x = place.waiting.from + share * (place.waiting.to - place.waiting.from);
   const on = ways.points[row]! >> 2;

@@ -67,6 +67,9 @@ export const SIZE = {
   end: 74,
 } as const;
 
+const LEAST_SCALE = 0.8;
+/** What waits is seen even beside very many positions. */
+const LEAST_WAITING = 60;
 const MOST_PLACES = 12;
 const MOST_SIDING_PLACES = 5;
 /** A dwell stage with more places is drawn as a store, by marks that stand for several heads. */
@@ -79,6 +82,8 @@ interface Piece {
   positions: number;
   width: number;
   shown: number;
+  /** From one position to the next. */
+  step: number;
   label: string[];
 }
 
@@ -90,13 +95,13 @@ export function layoutOf(sketch: LineSketch, width: number): RailLayout {
   const onRail = sketch.stages.flatMap((stage, index) =>
     stage.kind === "crates" || stage.kind === "chain station" || stage.offLine ? [] : [index],
   );
-  const natural = onRail.map((stage) => pieceOf(sketch, stage));
+  const natural = onRail.map((stage) => pieceOf(sketch, stage, width));
   const yard = yardWidth(sketch);
   const all = yard + SIZE.end + natural.reduce((sum, piece) => sum + piece.width + SIZE.travel, 0);
   const wanted = Math.min(1.3, Math.max(0.95, 1 + (width - 960) / 1400));
   const rows = rowsFor(natural, yard, all, width, wanted);
   const widest = Math.max(...rows.map((row, index) => rowWidth(row, index, rows.length, yard)));
-  const scale = Math.min(rows.length > 1 ? wanted * 1.12 : 1.6, Math.max(0.8, width / widest));
+  const scale = Math.min(rows.length > 1 ? wanted * 1.12 : 1.6, Math.max(LEAST_SCALE, width / widest));
   return place(sketch, rows, yard, width, scale);
 }
 
@@ -136,15 +141,20 @@ function broken(pieces: readonly Piece[], yard: number, wanted: number): Piece[]
   return rows;
 }
 
-function pieceOf(sketch: LineSketch, stage: number): Piece {
+/** As wide as it wants to be, but never wider than the picture. */
+function pieceOf(sketch: LineSketch, stage: number, width: number): Piece {
   const of = sketch.stages[stage]!;
   const look = lookOf(of);
   const shown = shownOf(of, look);
-  const waiting = waitingWidth(sketch, of, look, shown);
-  const positions = look === "station" || look === "siding" ? of.positions * SIZE.position : 0;
+  const room = (width - 40) / LEAST_SCALE - 8;
+  const count = look === "station" || look === "siding" ? of.positions : 0;
+  const positions = Math.min(count * SIZE.position, room - (shown > 0 ? LEAST_WAITING : 0));
+  const waiting = Math.min(waitingWidth(sketch, of, look, shown), room - positions);
   const label = labelOf(of.name);
   const words = Math.max(...label.map((line) => textWidth(line, SIZE.text, true)));
-  return { stage, look, shown, waiting, positions, label, width: Math.max(waiting + positions + 8, words + 10, 66) };
+  const step = count === 0 ? SIZE.position : positions / count;
+  const natural = Math.max(waiting + positions + 8, words + 10, 66);
+  return { stage, look, shown, waiting, positions, step, label, width: natural };
 }
 
 function labelOf(name: string): string[] {
@@ -214,14 +224,14 @@ function stagePlace(piece: Piece, row: number, x: number, scale: number): StageP
   const inner = (piece.waiting + piece.positions) * scale;
   const from = (cell.from + cell.to - inner) / 2;
   const waiting = { from, to: from + piece.waiting * scale };
-  const step = SIZE.position * scale;
-  const count = Math.round(piece.positions / SIZE.position);
+  const step = piece.step * scale;
+  const count = Math.round(piece.positions / piece.step);
   return {
     stage: piece.stage,
     row,
     cell,
     waiting,
-    pitch: SIZE.place * scale,
+    pitch: Math.min(SIZE.place, piece.waiting / Math.max(1, piece.shown)) * scale,
     shown: piece.shown,
     positions: Array.from({ length: count }, (_, index) => waiting.to + (index + 0.5) * step),
     look: piece.look,
@@ -245,7 +255,7 @@ function placeSidings(
     for (const [stage, of] of sketch.stages.entries()) {
       if (!of.offLine || of.kind === "chain" || of.kind === "chain station") continue;
       if (homeOf(sketch, stage) !== piece.stage) continue;
-      const siding = pieceOf(sketch, stage);
+      const siding = pieceOf(sketch, stage, width);
       const at = stages[piece.stage]!.cell.from;
       const x = Math.max(free, Math.min(at, width - siding.width * scale - 4));
       stages[stage] = { ...stagePlace(siding, index, x, scale), look: siding.look === "store" ? "store" : "siding" };

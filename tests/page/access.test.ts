@@ -1,0 +1,76 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { openBrowser } from "../support/browser.ts";
+import { figuresThere, linkTo, openPage } from "../support/openPage.ts";
+import { SMALL_PLAN } from "../support/smallPlan.ts";
+
+// A browser starts workers, builds tables and simulates: on a busy machine that takes its time.
+vi.setConfig({ testTimeout: 150_000 });
+
+/** axe-core as a script; run by the driver, which the page's policy does not bind. */
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+}, 60_000);
+afterAll(async () => {
+  await browser.close();
+});
+
+/** Faults that axe calls serious or critical, each with the first element it concerns. */
+async function faults(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: { run(): Promise<{ violations: { id: string; impact: string; nodes: { html: string }[] }[] }> };
+    };
+    const { violations } = await axe.run();
+    return violations
+      .filter(({ impact }) => impact === "serious" || impact === "critical")
+      .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`);
+  });
+}
+
+describe("for whoever comes with other eyes, hands or screens", () => {
+  it.each(["light", "dark"] as const)("axe finds nothing serious: lesson, menus, editor, help, %s", async (scheme) => {
+    const { page, complaints } = await openPage(browser, { hash: "#lesson=1-where-the-queue-grows" });
+    await page.emulateMedia({ colorScheme: scheme });
+    await figuresThere(page);
+    expect(await faults(page)).toEqual([]);
+    await page.getByRole("button", { name: "Show the answer without a guess" }).click();
+    await page.getByRole("button", { name: "Save and share" }).click();
+    expect(await faults(page)).toEqual([]);
+    await page.keyboard.press("Escape");
+    await page.getByRole("button", { name: "Help" }).click();
+    expect(await faults(page)).toEqual([]);
+    await page.keyboard.press("Escape");
+    await page.getByRole("button", { name: "Edit the plan" }).click();
+    await page.getByText("line (8)").click();
+    expect(await faults(page)).toEqual([]);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it.each([390, 1366, 1920])("at %i pixels nothing reaches beyond the screen's edge", async (width) => {
+    const { page, complaints } = await openPage(browser, { hash: await linkTo(SMALL_PLAN), width, height: 900 });
+    await figuresThere(page);
+    const beyond = () => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    expect(await beyond()).toBeLessThanOrEqual(0);
+    await page.getByRole("button", { name: "Edit the plan" }).click();
+    await page.getByText("line (4)").click();
+    expect(await beyond()).toBeLessThanOrEqual(0);
+    await page.getByRole("button", { name: "Close the plan" }).click();
+    const cut = await page.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>("button, label, h2, h3, summary")]
+        .filter((element) => element.offsetParent !== null && element.scrollWidth > element.clientWidth + 1)
+        .filter((element) => getComputedStyle(element).display !== "inline")
+        .map((element) => element.outerHTML.slice(0, 120)),
+    );
+    expect(cut).toEqual([]);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+});

@@ -1,0 +1,51 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { readLesson } from "../../viz/page/lessons/lesson.ts";
+import { openBrowser } from "../support/browser.ts";
+import { figuresThere, openPage, updates } from "../support/openPage.ts";
+
+// A browser starts workers, builds tables and simulates: on a busy machine that takes its time.
+vi.setConfig({ testTimeout: 150_000 });
+
+const FOLDER = resolve(import.meta.dirname, "../../experiments/lessons");
+const LESSONS = readdirSync(FOLDER)
+  .filter((name) => name.endsWith(".json"))
+  .map((name) => readLesson(name.replace(".json", ""), readFileSync(join(FOLDER, name), "utf8")));
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+}, 60_000);
+afterAll(async () => {
+  await browser.close();
+});
+
+describe("every lesson is played", () => {
+  it.each(LESSONS.map((lesson) => [lesson.title, lesson] as const))("%s", async (_, lesson) => {
+    const { page, complaints } = await openPage(browser, { hash: `#lesson=${lesson.id}` });
+    await figuresThere(page);
+    const panel = page.getByRole("region", { name: "Lesson", exact: true });
+    expect(await panel.getByRole("heading", { level: 2 }).textContent()).toBe(lesson.title);
+    await page.waitForFunction((at) => document.querySelector(".clock")?.textContent === at, `${lesson.startAt}:00`);
+    expect(await panel.getByText("The answer", { exact: true }).count()).toBe(0);
+    await panel.getByLabel(`Hands up for: ${lesson.options[lesson.right]}`).fill("3");
+    for (const [index, { moves }] of lesson.steps.filter(({ moves }) => Object.keys(moves).length > 0).entries()) {
+      const before = await updates(page);
+      await panel.getByRole("button", { name: "Do it" }).nth(index).click();
+      await figuresThere(page, before);
+      for (const id of Object.keys(moves)) {
+        expect(await panel.locator(`.moved[data-control=${JSON.stringify(id)}]`).count()).toBe(1);
+      }
+    }
+    await panel.getByRole("button", { name: "Show the answer", exact: true }).click();
+    expect(await panel.locator(".right").textContent()).toContain(lesson.options[lesson.right]);
+    expect(await panel.locator(".answer li").count()).toBe(lesson.evidence.length);
+    expect(await panel.locator(".answer .verdict").first().textContent()).toMatch(/shown|the same/);
+    await panel.getByRole("button", { name: "Leave the lesson" }).click();
+    expect(new URL(page.url()).hash).toBe("");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+});

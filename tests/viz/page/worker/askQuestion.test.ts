@@ -1,0 +1,85 @@
+import { expect, it } from "vitest";
+import type { StudyResults } from "../../../../sim/results/index.ts";
+import { runStudy } from "../../../../sim/run/index.ts";
+import { Answerer } from "../../../../viz/page/worker/answer.ts";
+import { askQuestion } from "../../../../viz/page/worker/askQuestion.ts";
+import { BaseDays } from "../../../../viz/page/worker/baseDays.ts";
+import type { Outgoing } from "../../../../viz/page/worker/messages.ts";
+import { readQuestion } from "../../../../viz/page/worker/readQuestion.ts";
+import { type Hand, WorkerPool } from "../../../../viz/page/worker/workerPool.ts";
+import { SMALL_PLAN } from "../../../support/smallPlan.ts";
+
+// What the build puts in.
+Object.assign(globalThis, { __VERSION__: "test" });
+
+/** A worker in this thread, its messages copied as a browser would; counts the days it was asked for. */
+class ThreadHand implements Hand {
+  onmessage: Hand["onmessage"] = null;
+  onerror: Hand["onerror"] = null;
+  days = 0;
+  private readonly answerer = new Answerer();
+
+  postMessage(message: Outgoing): void {
+    const { id, task } = structuredClone(message);
+    if (task.kind === "days") this.days += task.batch.count;
+    void this.answerer.answer(task).then((answer) => {
+      this.onmessage?.({ data: { id, answer: structuredClone(answer) } } as MessageEvent);
+    });
+  }
+}
+
+const PLAN = { name: "plan.json", text: JSON.stringify(SMALL_PLAN), files: {} };
+
+function question(set: Record<string, unknown>) {
+  const { study, source } = readQuestion({ plan: PLAN, set, seed: "9", replications: 6 });
+  return { study: study!, source: source! };
+}
+
+it("gives what the study gives when it is run in one go, and simulates the plan's own days once", async () => {
+  const hands = [new ThreadHand(), new ThreadHand()];
+  const pool = new WorkerPool(hands);
+  const base = new BaseDays();
+  const told: number[] = [];
+  const ask = (set: Record<string, unknown>): Promise<StudyResults> =>
+    askQuestion(pool, { ...question(set), base, key: "plan", wanted: () => true, progress: (done) => told.push(done) });
+  const none = await ask({});
+  expect(none.variants).toHaveLength(1);
+  expect(hands[0]!.days + hands[1]!.days).toBe(6);
+  const set = { "line.skinning.positions": 4, "crews.dressing.people": { early: 4 } };
+  const found = await ask(set);
+  expect(hands[0]!.days + hands[1]!.days).toBe(12);
+  expect(told.at(-1)).toBe(12);
+  const { study } = question(set);
+  const alone = await runStudy(study, { gambrel: "test", command: "", traces: "none" });
+  expect(found).toEqual(alone);
+});
+
+it("asks for the plan's days afresh when the plan or the seed is another one", async () => {
+  const hand = new ThreadHand();
+  const pool = new WorkerPool([hand]);
+  const base = new BaseDays();
+  for (const key of ["one", "two", "two"]) {
+    await askQuestion(pool, { ...question({}), base, key, wanted: () => true, progress: () => {} });
+  }
+  expect(hand.days).toBe(12);
+});
+
+it("reads what the command line reads, and says what it says", () => {
+  const study = { ...PLAN, text: JSON.stringify({ plan: "plan.json", question: "?" }) };
+  expect(readQuestion({ plan: study, set: {}, seed: "1", replications: 2 }).faults[0]!.line).toBe(
+    'plan.json: this is a study; run it with "gambrel study", or name a plan.',
+  );
+  const csv = {
+    ...SMALL_PLAN,
+    line: [{ ...SMALL_PLAN.line[0], rate: undefined, cycle: { empirical: { csv: "a.csv", column: "s", unit: "s" } } }],
+  };
+  const withFile = { ...PLAN, text: JSON.stringify(csv) };
+  const without = readQuestion({ plan: withFile, set: {}, seed: "1", replications: 2 });
+  expect(without.faults.map(({ words }) => words).join()).toContain("open it together with the plan");
+  const files = { "a.csv": "s\n9\n11\n" };
+  expect(
+    readQuestion({ plan: { ...withFile, files }, set: {}, seed: "1", replications: 2 }).faults.map(({ line }) => line),
+  ).toEqual(without.faults.filter(({ words }) => !words.includes("open it together")).map(({ line }) => line));
+  const bad = readQuestion({ plan: PLAN, set: { "line.skinning.positions": 0 }, seed: "1", replications: 2 });
+  expect([bad.study, bad.faults.length, bad.variantFaults.length]).toEqual([null, 0, 1]);
+});

@@ -1,0 +1,94 @@
+import { describe, expect, it } from "vitest";
+import type { Outgoing, Task } from "../../../../viz/page/worker/messages.ts";
+import { buffersOf } from "../../../../viz/page/worker/transfer.ts";
+import { Dropped, type Hand, WorkerPool } from "../../../../viz/page/worker/workerPool.ts";
+
+/** A worker that answers when it is told to. */
+class TestHand implements Hand {
+  onmessage: Hand["onmessage"] = null;
+  onerror: Hand["onerror"] = null;
+  readonly asked: Outgoing[] = [];
+
+  postMessage(message: Outgoing): void {
+    this.asked.push(message);
+  }
+
+  reply(answer: unknown): void {
+    this.onmessage?.({ data: { id: this.asked.at(-1)!.id, answer } } as MessageEvent);
+  }
+
+  fail(error: string): void {
+    this.onmessage?.({ data: { id: this.asked.at(-1)!.id, error } } as MessageEvent);
+  }
+}
+
+const course = (seed: string): Extract<Task, { kind: "course" }> => ({
+  kind: "course",
+  plan: {} as never,
+  seed,
+  replication: 0,
+});
+const days = (number: number): Extract<Task, { kind: "days" }> => ({
+  kind: "days",
+  number,
+  source: { seed: "1" } as never,
+  batch: { variant: 0, first: 0, count: 1 },
+});
+const seedOf = ({ task }: Outgoing) => (task as { seed?: string }).seed;
+
+describe("WorkerPool", () => {
+  it("gives each worker one task at a time, the urgent ones first", async () => {
+    const hand = new TestHand();
+    const pool = new WorkerPool([hand]);
+    const first = pool.ask<"course">(course("a"));
+    void pool.ask<"course">(course("b"));
+    void pool.ask<"course">(course("c"), { urgency: 2 });
+    expect(hand.asked.map(seedOf)).toEqual(["a"]);
+    hand.reply("done");
+    expect(await first).toBe("done");
+    hand.reply("done");
+    expect(hand.asked.map(seedOf)).toEqual(["a", "c", "b"]);
+  });
+
+  it("drops a task that nobody wants when its turn comes", async () => {
+    const hand = new TestHand();
+    const pool = new WorkerPool([hand]);
+    void pool.ask<"course">(course("a"));
+    let wanted = true;
+    const late = pool.ask<"course">(course("b"), { wanted: () => wanted });
+    wanted = false;
+    hand.reply("done");
+    await expect(late).rejects.toThrow(Dropped);
+    expect(hand.asked).toHaveLength(1);
+  });
+
+  it("sends a study's plans to a worker once", () => {
+    const hands = [new TestHand(), new TestHand()];
+    const pool = new WorkerPool(hands);
+    void pool.ask<"days">(days(1));
+    void pool.ask<"days">(days(1));
+    hands[0]!.reply({});
+    void pool.ask<"days">(days(1));
+    hands[0]!.reply({});
+    void pool.ask<"days">(days(2));
+    const sources = hands.map(({ asked }) => asked.map(({ task }) => (task as { source: unknown }).source !== null));
+    expect(sources).toEqual([[true, false, true], [true]]);
+  });
+
+  it("passes a worker's error on and goes on with the next task", async () => {
+    const hand = new TestHand();
+    const pool = new WorkerPool([hand]);
+    const failing = pool.ask<"course">(course("a"));
+    const next = pool.ask<"course">(course("b"));
+    hand.fail("broken");
+    await expect(failing).rejects.toThrow("broken");
+    hand.reply("fine");
+    expect(await next).toBe("fine");
+  });
+});
+
+it("finds every buffer of a plain value once", () => {
+  const shared = new Float64Array(4);
+  const value = { a: shared, b: [{ c: new Int32Array(2), d: shared.subarray(1) }], e: "text", f: null };
+  expect(buffersOf(value)).toEqual([shared.buffer, value.b[0]!.c.buffer]);
+});
