@@ -4,7 +4,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { readLesson } from "../../viz/page/lessons/lesson.ts";
 import { openBrowser } from "../support/browser.ts";
-import { figuresThere, openPage, updates } from "../support/openPage.ts";
+import { figuresStand, figuresThere, type OpenedPage, openPage, updates } from "../support/openPage.ts";
 
 // A browser starts workers, builds tables and simulates: on a busy machine that takes its time.
 vi.setConfig({ testTimeout: 150_000 });
@@ -15,20 +15,26 @@ const LESSONS = readdirSync(FOLDER)
   .map((name) => readLesson(name.replace(".json", ""), readFileSync(join(FOLDER, name), "utf8")));
 
 let browser: Browser;
+let opened: OpenedPage;
 beforeAll(async () => {
   browser = await openBrowser();
-}, 60_000);
+  opened = await openPage(browser, { hash: `#lesson=${LESSONS[0]!.id}` });
+}, 120_000);
 afterAll(async () => {
   await browser.close();
 });
 
 describe("every lesson is played", () => {
   it.each(LESSONS.map((lesson) => [lesson.title, lesson] as const))("%s", async (_, lesson) => {
-    const { page, complaints } = await openPage(browser, { hash: `#lesson=${lesson.id}` });
-    await figuresThere(page);
+    const { page, complaints } = opened;
+    // As by a link that is followed while the page is open.
+    await page.evaluate((id) => {
+      location.hash = `#lesson=${id}`;
+    }, lesson.id);
     const panel = page.getByRole("region", { name: "Lesson", exact: true });
-    expect(await panel.getByRole("heading", { level: 2 }).textContent()).toBe(lesson.title);
+    await panel.getByRole("heading", { level: 2, name: lesson.title }).waitFor();
     await page.waitForFunction((at) => document.querySelector(".clock")?.textContent === at, `${lesson.startAt}:00`);
+    await figuresStand(page);
     expect(await panel.getByText("The answer", { exact: true }).count()).toBe(0);
     await panel.getByLabel(`Hands up for: ${lesson.options[lesson.right]}`).fill("3");
     for (const [index, { moves }] of lesson.steps.filter(({ moves }) => Object.keys(moves).length > 0).entries()) {
@@ -46,6 +52,5 @@ describe("every lesson is played", () => {
     await panel.getByRole("button", { name: "Leave the lesson" }).click();
     expect(new URL(page.url()).hash).toBe("");
     expect(complaints).toEqual([]);
-    await page.close();
   });
 });

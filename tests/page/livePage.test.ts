@@ -2,6 +2,9 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { BadInput } from "../../sim/cli/badInput.ts";
+import { readInputFile } from "../../sim/cli/inputFile.ts";
+import { loadPlan } from "../../sim/cli/loadPlan.ts";
 import { formatFault, readPlan } from "../../sim/plan/index.ts";
 import type { StudyResults } from "../../sim/results/index.ts";
 import { openBrowser } from "../support/browser.ts";
@@ -42,6 +45,17 @@ async function saved(page: Page, entry: string): Promise<{ name: string; text: s
     page.getByRole("button", { name: entry }).click(),
   ]);
   return { name: download.suggestedFilename(), text: readFileSync(await download.path(), "utf8") };
+}
+
+/** What `gambrel day` says of a plan that is not sound. */
+function faultsOfCommandLine(folder: string, name: string): string[] {
+  try {
+    loadPlan(readInputFile(join(folder, name)));
+  } catch (error) {
+    if (error instanceof BadInput) return error.lines.map((line) => line.replace(join(folder, name), name));
+    throw error;
+  }
+  return [];
 }
 
 const goTo = async (page: Page, clock: string) => {
@@ -98,15 +112,10 @@ describe("the live page, opened from the disk", () => {
     });
     const { page, complaints } = await openPage(browser, { hash: await linkTo(SMALL_PLAN) });
     await figuresThere(page);
-    for (const [name, command] of [
-      ["bad.json", "check"],
-      ["torn.json", "check"],
-      ["study.json", "day"],
-    ] as const) {
-      const { err } = await runCli(folder, [command, name]);
-      const told = err.split("\n").filter((line) => line.startsWith(`${name}: `));
+    for (const name of ["bad.json", "torn.json", "study.json"]) {
+      const told = faultsOfCommandLine(folder, name);
       expect(told.length).toBeGreaterThan(0);
-      await page.getByLabel("Plan file, and the CSV files it names").setInputFiles(join(folder, name));
+      await page.getByLabel("Plan file, and the CSV files it names").first().setInputFiles(join(folder, name));
       await page.getByRole("button", { name: new RegExp(`Edit the plan ${told.length} to mend`) }).click();
       const dialog = page.getByRole("dialog", { name: "The plan" });
       expect(await dialog.locator(".verdicts li").allTextContents()).toEqual(told);

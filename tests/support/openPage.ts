@@ -31,6 +31,8 @@ export async function openPage(
 ): Promise<OpenedPage> {
   const home = address ?? pathToFileURL(await pagePath()).href;
   const page = await browser.newPage({ viewport: { width, height } });
+  // On a machine that is busy with other tests everything takes its time.
+  page.setDefaultTimeout(100_000);
   const complaints: string[] = [];
   page.on("console", (message) => complaints.push(`console: ${message.text()}`));
   page.on("pageerror", (error) => complaints.push(`error: ${error.message}`));
@@ -49,8 +51,13 @@ export async function figuresThere(page: Page, since = 0): Promise<void> {
   await page.waitForFunction(
     (before) => performance.getEntriesByName("figures after a change").length > before,
     since,
-    { timeout: 60_000 },
+    { timeout: 100_000 },
   );
+}
+
+/** Waits until nothing is being simulated. */
+export async function figuresStand(page: Page): Promise<void> {
+  await page.getByText(/^Means of 20 days/).waitFor({ timeout: 100_000 });
 }
 
 /** How often the figures were brought up to date so far. */

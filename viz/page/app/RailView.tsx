@@ -14,15 +14,16 @@ import { shownTheme } from "./theme.ts";
 /** One line, drawn at the time of the clock; a click picks a station. */
 export function RailView({ which }: { which: state.Which }) {
   const canvas = useRef<HTMLCanvasElement>(null);
-  const layout = useRef<RailLayout | null>(null);
+  /** Of the course it was made for: another day may have other stages. */
+  const layout = useRef<{ of: DayCourse; layout: RailLayout } | null>(null);
   const course = state.courses[which];
   const index = useComputed(() => (course.value === null ? null : indexHeads(course.value)));
 
   const draw = () => {
     const element = canvas.current;
     const day = course.peek();
-    if (element === null || day === null || layout.current === null) return;
-    paintLine(element, day, layout.current, index.peek()!);
+    if (element === null || day === null || layout.current?.of !== day) return;
+    paintLine(element, day, layout.current.layout, index.peek()!);
   };
 
   const place = () => {
@@ -30,11 +31,12 @@ export function RailView({ which }: { which: state.Which }) {
     const day = course.peek();
     const width = element?.parentElement?.clientWidth ?? 0;
     if (element === null || day === null || width === 0) return;
-    layout.current = layoutOf(day.sketch, width);
+    const placed = layoutOf(day.sketch, width);
+    layout.current = { of: day, layout: placed };
     const ratio = window.devicePixelRatio || 1;
     element.width = Math.round(width * ratio);
-    element.height = Math.round(layout.current.height * ratio);
-    element.style.height = `${layout.current.height}px`;
+    element.height = Math.round(placed.height * ratio);
+    element.style.height = `${placed.height}px`;
     draw();
   };
 
@@ -60,9 +62,9 @@ export function RailView({ which }: { which: state.Which }) {
 
   const pick = (event: MouseEvent) => {
     const day = course.peek();
-    if (day === null || layout.current === null) return;
+    if (day === null || layout.current?.of !== day) return;
     const box = canvas.current!.getBoundingClientRect();
-    const stage = stageUnder(layout.current, event.clientX - box.left, event.clientY - box.top);
+    const stage = stageUnder(layout.current.layout, event.clientX - box.left, event.clientY - box.top);
     if (stage >= 0) state.picked.value = day.sketch.stages[stage]!.name;
   };
   return (

@@ -11,22 +11,28 @@ const SHORT = 7;
 /** The figures of twenty days with their intervals, and the difference that the change makes. */
 export function Results() {
   const results = state.results.value;
-  const progress = state.progress.value;
   return (
     <section class="results" aria-label="What it comes to">
       <h2>What it comes to</h2>
-      {results !== null && <Figures results={results} />}
+      <div class={state.stale.value ? "stale" : ""}>{results !== null && <Figures results={results} />}</div>
       <p class="small" role="status">
-        {state.failure.value !== null
-          ? `The simulation failed: ${state.failure.value}`
-          : progress === null
-            ? results === null
-              ? "Nothing simulated yet."
-              : about(results)
-            : `Simulating: ${progress.done} of ${progress.total} days.`}
+        {statusWords()}
       </p>
     </section>
   );
+}
+
+/** What the figures are of, or how far the next ones have come. */
+function statusWords(): string {
+  const results = state.results.value;
+  const progress = state.progress.value;
+  if (state.failure.value !== null) return `The simulation failed: ${state.failure.value}`;
+  if (progress === null) return results === null ? "Nothing simulated yet." : about(results);
+  const of = `Simulating: ${progress.done} of ${progress.total} days.`;
+  if (results === null) return of;
+  return state.stale.value
+    ? `${of} The figures are still those before the change.`
+    : `${of} Means of the first ${results.study.replications} days.`;
 }
 
 function about({ study, variants }: StudyResults): string {

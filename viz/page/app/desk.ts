@@ -2,6 +2,9 @@ import { batch, effect } from "@preact/signals";
 import type { DayCourse } from "../../../sim/course/index.ts";
 import type { Plan } from "../../../sim/plan/index.ts";
 import { parseJson } from "../../../sim/plan/index.ts";
+import type { StudyResults } from "../../../sim/results/index.ts";
+import type { DaySource } from "../../../sim/run/index.ts";
+import type { Study } from "../../../sim/study/index.ts";
 import { askQuestion } from "../worker/askQuestion.ts";
 import { BaseDays } from "../worker/baseDays.ts";
 import type { Question, QuestionReading } from "../worker/messages.ts";
@@ -10,6 +13,8 @@ import * as state from "./state.ts";
 
 /** Name of the measures that tell how long the figures took after a change (performance.getEntriesByName). */
 export const UPDATE_MEASURE = "figures after a change";
+/** The same for the first figures, of fewer days, where all of them took long. */
+export const FIRST_MEASURE = "first figures after a change";
 
 /**
  * Asks the workers whenever the plan, a control, the seed or the day changes, and puts their answers into the state. Only
@@ -40,6 +45,7 @@ export class Desk {
         if (error instanceof Dropped) return;
         batch(() => {
           state.progress.value = null;
+          state.stale.value = false;
           state.failure.value = error instanceof Error ? error.message : String(error);
         });
       });
@@ -57,25 +63,40 @@ export class Desk {
     const { study, source } = reading;
     if (study === null || source === null) return;
     const key = JSON.stringify([question.plan, question.seed, study.responses]);
-    const draw = this.draw(
-      question,
-      study.variants.map(({ plan }) => plan),
-      replication,
-      wanted,
-    );
+    const plans = study.variants.map(({ plan }) => plan);
+    // Both at once; where one is dropped or fails the other is dropped or fails with it, and is heard of here.
+    await Promise.all([this.draw(question, plans, replication, wanted), this.work(study, source, key, wanted, began)]);
+  }
+
+  /** Brings the figures: those of the days so far when all of them take long, then those of all days. */
+  private async work(
+    study: Study,
+    source: DaySource,
+    key: string,
+    wanted: () => boolean,
+    began: number,
+  ): Promise<void> {
+    state.stale.value = true;
     const progress = (done: number, total: number) => {
       state.progress.value = { done, total };
     };
-    const run = { study, source, base: this.base, key, wanted, progress };
-    const results = await askQuestion(this.pool, run);
+    const soFar = (results: StudyResults) => {
+      if (!wanted() || state.progress.value === null) return;
+      batch(() => {
+        state.results.value = results;
+        state.stale.value = false;
+      });
+      performance.measure(FIRST_MEASURE, { start: began });
+    };
+    const results = await askQuestion(this.pool, { study, source, base: this.base, key, wanted, progress, soFar });
     if (!wanted()) return;
     batch(() => {
       state.results.value = results;
+      state.stale.value = false;
       state.progress.value = null;
       state.failure.value = null;
     });
     performance.measure(UPDATE_MEASURE, { start: began });
-    await draw;
   }
 
   private tell({ plan }: Question, { faults, variantFaults, warnings }: QuestionReading): void {
@@ -96,27 +117,34 @@ export class Desk {
     const key = JSON.stringify([plan, seed, replication]);
     const record = (of: Plan) =>
       this.pool.ask<"course">({ kind: "course", plan: of, seed, replication }, { wanted: latest, urgency: -1 });
+    const known = this.baseCourse?.key === key ? this.baseCourse.course : null;
+    let courses: [DayCourse, DayCourse | null];
     try {
-      const known = this.baseCourse?.key === key ? this.baseCourse.course : null;
-      const [base, variant] = await Promise.all([
-        known ?? record(plans[0]!),
-        plans[1] === undefined ? null : record(plans[1]),
-      ]);
-      if (!latest()) return;
-      this.baseCourse = { key, course: base };
-      batch(() => {
-        state.courses.base.value = base;
-        state.courses.variant.value = variant ?? base;
-        state.tooLong.value = false;
-        state.clock.setEnd(Math.max(base.record.finishSeconds, (variant ?? base).record.finishSeconds));
-        if (state.startAt.value !== null) state.clock.moveTo(state.startAt.value - base.record.startClockSeconds);
-        state.startAt.value = null;
-      });
+      courses = await Promise.all([known ?? record(plans[0]!), plans[1] === undefined ? null : record(plans[1])]);
     } catch (error) {
-      if (error instanceof Dropped) return;
-      state.tooLong.value = true;
+      if (!(error instanceof Error) || error.name !== COURSE_TOO_LONG) throw error;
+      if (latest()) state.tooLong.value = true;
+      return;
     }
+    if (!latest()) return;
+    const [base, variant] = courses;
+    this.baseCourse = { key, course: base };
+    show(base, variant ?? base);
   }
+}
+
+/** Name of the error of a day that cannot be kept whole, as it comes from a worker. */
+const COURSE_TOO_LONG = "CourseTooLong";
+
+function show(base: DayCourse, variant: DayCourse): void {
+  batch(() => {
+    state.courses.base.value = base;
+    state.courses.variant.value = variant;
+    state.tooLong.value = false;
+  });
+  state.clock.setEnd(Math.max(base.record.finishSeconds, variant.record.finishSeconds));
+  if (state.startAt.value !== null) state.clock.moveTo(state.startAt.value - base.record.startClockSeconds);
+  state.startAt.value = null;
 }
 
 /** The old value where the new one says the same: nothing is made anew that has not changed. */

@@ -27,6 +27,8 @@ export const variantFaults: Signal<readonly PlanFault[]> = signal([]);
 export const warnings: Signal<readonly PlanFault[]> = signal([]);
 export const courses: Record<Which, Signal<DayCourse | null>> = { base: signal(null), variant: signal(null) };
 export const results: Signal<StudyResults | null> = signal(null);
+/** The results are those of the question before. */
+export const stale = signal(false);
 /** Days simulated of those asked for; null when nothing is being simulated. */
 export const progress: Signal<{ done: number; total: number } | null> = signal(null);
 /** Something that should not happen went wrong in the simulation. */

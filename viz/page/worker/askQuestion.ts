@@ -17,7 +17,14 @@ export interface StudyRun {
   wanted: () => boolean;
   /** Called as days come in. */
   progress: (done: number, total: number) => void;
+  /** Called once with the figures of the days so far, when all of them are long in coming. */
+  soFar: (results: StudyResults) => void;
 }
+
+/** After so long the figures of fewer days are better than none. */
+const PATIENCE_MILLISECONDS = 250;
+/** With fewer days an interval says too little. */
+const LEAST_DAYS = 4;
 
 let runs = 0;
 
@@ -27,10 +34,14 @@ let runs = 0;
  */
 export async function askQuestion(pool: WorkerPool, run: StudyRun): Promise<StudyResults> {
   const { study, source, base, key, wanted, progress } = run;
+  const began = performance.now();
   const number = runs++;
   base.begin(key);
   const variantDays: SimulatedDay[] = [];
   const total = study.variants.length * study.replications;
+  let isTold = false;
+  const put = (replications: number, days: SimulatedDay[]) =>
+    pool.ask<"results">({ kind: "results", study: { ...study, replications }, days }, { wanted, urgency: 2 });
   const tell = () => progress(Math.min(total, base.known().length + variantDays.length), total);
   tell();
   const take = async (batch: Batch) => {
@@ -40,11 +51,28 @@ export async function askQuestion(pool: WorkerPool, run: StudyRun): Promise<Stud
       if (day.variant === 0) base.add(key, day);
       else variantDays.push(day);
     }
-    if (wanted()) tell();
+    if (!wanted()) return;
+    tell();
+    if (!isTold && performance.now() - began > PATIENCE_MILLISECONDS) {
+      const common = commonDays(study, [...base.known(), ...variantDays]);
+      if (common.replications < LEAST_DAYS || common.replications === study.replications) return;
+      isTold = true;
+      run.soFar(await put(common.replications, common.days));
+    }
   };
   await Promise.all(missing(study, base).map(take));
-  const days = [...base.known(), ...variantDays];
-  return pool.ask<"results">({ kind: "results", study, days }, { wanted, urgency: 2 });
+  return put(study.replications, [...base.known(), ...variantDays]);
+}
+
+/** Days 0 to n - 1 that every variant has: what a study of n days would have simulated. */
+function commonDays(
+  { variants, replications }: Study,
+  days: readonly SimulatedDay[],
+): { replications: number; days: SimulatedDay[] } {
+  const known = new Set(days.map(({ variant, replication }) => variant * replications + replication));
+  let count = 0;
+  while (count < replications && variants.every((_, variant) => known.has(variant * replications + count))) count++;
+  return { replications: count, days: days.filter(({ replication }) => replication < count) };
 }
 
 /** The variant's days first: they are what was asked for. */

@@ -57,4 +57,4 @@ export interface PlanFault {
 }
 
 export type Outgoing = { id: number; task: Task };
-export type Incoming = { id: number; answer: unknown } | { id: number; error: string };
+export type Incoming = { id: number; answer: unknown } | { id: number; error: string; name: string };

@@ -20,6 +20,7 @@ scope.onmessage = async ({ data: { id, task } }) => {
     const answer = await answerer.answer(task);
     scope.postMessage({ id, answer }, task.kind === "course" ? buffersOf(answer) : []);
   } catch (error) {
-    scope.postMessage({ id, error: error instanceof Error ? error.message : String(error) });
+    const { name, message } = error instanceof Error ? error : { name: "Error", message: String(error) };
+    scope.postMessage({ id, error: message, name });
   }
 };

@@ -1,5 +1,12 @@
 import { responsesOf } from "../../../sim/observations/index.ts";
-import { type Fault, formatFault, parseJson, readPlan, type TextFiles } from "../../../sim/plan/index.ts";
+import {
+  type Fault,
+  formatFault,
+  type PlanReading,
+  parseJson,
+  readPlan,
+  type TextFiles,
+} from "../../../sim/plan/index.ts";
 import { daySource } from "../../../sim/run/index.ts";
 import { inputKind, readStudy, type Study } from "../../../sim/study/index.ts";
 import { studyFile } from "../plan/studyFile.ts";
@@ -18,12 +25,21 @@ export function readQuestion(question: Question): QuestionReading {
     const words = 'this is a study; run it with "gambrel study", or name a plan.';
     return bad([{ path: "", words, line: `${written.name}: ${words}` }]);
   }
-  const reading = readPlan(value, filesOf(written));
+  const reading = readBase(written, value);
   if (reading.plan === null) return bad(reading.faults.map((each) => told(written, each)));
   const warnings = reading.warnings.map((each) => told(written, each, "warning: "));
   const responses = shownResponses(reading.plan);
   const built = studyOf(value, question, responses);
   return { ...built, faults: [], warnings };
+}
+
+let lastRead: { written: string; reading: PlanReading } | null = null;
+
+/** Controls move many times on the same plan, which is read once. */
+function readBase(written: PlanText, value: unknown): PlanReading {
+  const key = JSON.stringify(written);
+  if (lastRead?.written !== key) lastRead = { written: key, reading: readPlan(value, filesOf(written)) };
+  return lastRead.reading;
 }
 
 function studyOf(

@@ -69,7 +69,7 @@ export class WorkerPool {
     };
     hand.onmessage = ({ data }) => {
       if (data.id !== id) return;
-      if ("error" in data) end(() => job.failed(new Error(data.error)));
+      if ("error" in data) end(() => job.failed(Object.assign(new Error(data.error), { name: data.name })));
       else end(() => job.done(data.answer as never));
     };
     hand.onerror = (event) => end(() => job.failed(new Error(event.message || "a worker failed")));

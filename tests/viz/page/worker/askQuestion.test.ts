@@ -41,7 +41,14 @@ it("gives what the study gives when it is run in one go, and simulates the plan'
   const base = new BaseDays();
   const told: number[] = [];
   const ask = (set: Record<string, unknown>): Promise<StudyResults> =>
-    askQuestion(pool, { ...question(set), base, key: "plan", wanted: () => true, progress: (done) => told.push(done) });
+    askQuestion(pool, {
+      ...question(set),
+      base,
+      key: "plan",
+      wanted: () => true,
+      progress: (done) => told.push(done),
+      soFar: () => {},
+    });
   const none = await ask({});
   expect(none.variants).toHaveLength(1);
   expect(hands[0]!.days + hands[1]!.days).toBe(6);
@@ -59,7 +66,7 @@ it("asks for the plan's days afresh when the plan or the seed is another one", a
   const pool = new WorkerPool([hand]);
   const base = new BaseDays();
   for (const key of ["one", "two", "two"]) {
-    await askQuestion(pool, { ...question({}), base, key, wanted: () => true, progress: () => {} });
+    await askQuestion(pool, { ...question({}), base, key, wanted: () => true, progress: () => {}, soFar: () => {} });
   }
   expect(hand.days).toBe(12);
 });

@@ -18,7 +18,7 @@ class TestHand implements Hand {
   }
 
   fail(error: string): void {
-    this.onmessage?.({ data: { id: this.asked.at(-1)!.id, error } } as MessageEvent);
+    this.onmessage?.({ data: { id: this.asked.at(-1)!.id, error, name: "Broken" } } as MessageEvent);
   }
 }
 
@@ -81,7 +81,7 @@ describe("WorkerPool", () => {
     const failing = pool.ask<"course">(course("a"));
     const next = pool.ask<"course">(course("b"));
     hand.fail("broken");
-    await expect(failing).rejects.toThrow("broken");
+    await expect(failing).rejects.toMatchObject({ name: "Broken", message: "broken" });
     hand.reply("fine");
     expect(await next).toBe("fine");
   });
