@@ -13,7 +13,7 @@ export const MOST_PASSES = 5_000_000;
 
 /**
  * Simulates one day as `runDay` does, event by event, and keeps its whole course. The record is that of `runDay` with
- * the same seed and replication, to the last digit. Throws `CourseTooLong` when heads pass more than `most` points.
+ * the same seed and replication, to the last digit, with what its time was owed to and the bottleneck of every moment. Throws `CourseTooLong` when heads pass more than `most` points.
  */
 export function recordCourse(
   line: CompiledLine,
@@ -21,7 +21,7 @@ export function recordCourse(
   most = MOST_PASSES,
 ): DayCourse {
   const passes = new PassLog(most);
-  const day = startDay(line, { seed, replication, watcher: passes });
+  const day = startDay(line, { seed, replication, watcher: passes, binding: true });
   const scribe = new Scribe(day);
   let status: ReturnType<typeof advance> = "running";
   for (;;) {

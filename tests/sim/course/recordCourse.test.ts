@@ -85,7 +85,13 @@ describe("recordCourse", () => {
     fc.assert(
       fc.property(randomPlan, (plan) => {
         const line = compileLine(plan);
-        expect(recordCourse(line, DRAWS).record).toEqual(runDay(line, DRAWS));
+        const { binding, ...record } = recordCourse(line, DRAWS).record;
+        const { binding: alone, ...expected } = runDay(line, { ...DRAWS, binding: true });
+        expect(record).toEqual(expected);
+        expect(binding?.work).toEqual(alone?.work);
+        expect(binding?.bottleneck.shares).toEqual(alone?.bottleneck.shares);
+        // When it was where, which a day without a watcher does not keep.
+        if (binding !== null) expect(binding.bottleneck.spans).not.toBeNull();
       }),
       { numRuns: 40, seed: 17 },
     );

@@ -23,7 +23,13 @@ const SAMPLES: { label: string; draw: (pen: Pen) => void }[] = [
       pen.shape(PENNANT, 22, 20, { fill: "limit", stroke: "limit", width: 1.4 });
     },
   },
-  { label: "bottleneck at this moment", draw: (pen) => pen.shape(POINTER, 14, 17, { fill: "line" }) },
+  {
+    label: "bottleneck at this moment; open: it shifts",
+    draw: (pen) => {
+      pen.shape(POINTER, 9, 17, { fill: "line", stroke: "line" });
+      pen.shape(POINTER, 26, 17, { fill: "paper", stroke: "line", width: 1.6 });
+    },
+  },
 ];
 
 function drawHead(pen: Pen, fill: "rule" | "working" | "blocked"): void {

@@ -20,7 +20,9 @@ const LOOKS: readonly { paint: Paint; texture: Texture }[] = [
 const GUTTER = 150;
 const RIGHT = 44;
 const CURVE = 30;
+/** What the positions did, and above it when the station was the bottleneck. */
 const BAND = 9;
+const BAR = 4;
 const GAP = 12;
 /** Three lines of words beside the curve. */
 const LEAST_ROW = 52;
@@ -40,7 +42,8 @@ export function Strips() {
       <h2>What happened so far</h2>
       <p class="small">
         Grey: the plan as it is. Blue: the variant. The bands below each curve show what the positions did, the plan's
-        above the variant's; the marks are those of the rail.
+        above the variant's, in the marks of the rail. A blue bar on a band: the station was the bottleneck (pale: the
+        bottleneck shifted to or from it).
       </p>
       <div ref={ref}>
         {base !== null && variant !== null && width > 0 && <Drawing base={base} variant={variant} width={width} />}
@@ -116,7 +119,7 @@ function pairsOf(base: DayCourse, variant: DayCourse, binning: { end: number; bi
 }
 
 function rowHeight({ base, variant }: Pair): number {
-  const bands = base.shares === null ? 0 : variant === null ? BAND : 2 * BAND + 2;
+  const bands = base.shares === null ? 0 : variant === null ? BAR + BAND : 2 * (BAR + BAND) + 2;
   return Math.max(LEAST_ROW, CURVE + (bands > 0 ? bands + 3 : 0) + GAP);
 }
 
@@ -152,8 +155,10 @@ function Row({ pair, time, end, top, width }: { pair: Pair; time: Scale; end: nu
       <g clip-path="url(#so-far)">
         {variant !== null && <path class="curve variant thin" d={curveOf(variant, end, time, heads)} />}
         <path class="curve base thin" d={curveOf(base, end, time, heads)} />
-        {base.shares !== null && <Band shares={base.shares} end={end} time={time} top={bandTop} />}
-        {variant?.shares && <Band shares={variant.shares} end={end} time={time} top={bandTop + BAND + 2} />}
+        <Bar row={base} time={time} y={bandTop + 1} />
+        {base.shares !== null && <Band shares={base.shares} end={end} time={time} top={bandTop + BAR} />}
+        {variant !== null && <Bar row={variant} time={time} y={bandTop + BAR + BAND + 3} />}
+        {variant?.shares && <Band shares={variant.shares} end={end} time={time} top={bandTop + 2 * BAR + BAND + 2} />}
       </g>
     </g>
   );
@@ -165,6 +170,20 @@ function curveOf({ heads: means }: StripRow, end: number, time: Scale, heads: Sc
     Array.from(means, (_, bin) => time((bin * end) / bins)),
     Array.from(means, heads),
     time(end),
+  );
+}
+
+function Bar({ row, time, y }: { row: StripRow; time: Scale; y: number }) {
+  const path = (sole: boolean) =>
+    row.bottleneck
+      .filter((span) => span.sole === sole)
+      .map(({ from, to }) => `M${time(from).toFixed(1)},${y}H${time(to).toFixed(1)}`)
+      .join("");
+  return (
+    <>
+      <path class="bottleneck shifting" d={path(false)} />
+      <path class="bottleneck" d={path(true)} />
+    </>
   );
 }
 

@@ -25,18 +25,23 @@ export function drawStation(pen: Pen, scene: Scene, place: StagePlace): void {
     );
     pen.rect(place.cell.from, rail - 2 * s, place.cell.to - place.cell.from, 4 * s, { fill: "rule" });
   }
-  if (scene.bottleneck === place.stage) drawBottleneck(pen, place, top, s);
+  if (scene.bottleneck.includes(place.stage)) drawBottleneck(pen, place, top, s, scene.bottleneck.length > 1);
   drawPlaces(pen, place, stage.kind, rail, s);
   if (stage.kind !== "chain" && stage.kind !== "dwell") drawPositions(pen, scene, place, top);
   drawWords(pen, scene, place, top);
   drawVessel(pen, scene, place, top);
 }
 
-function drawBottleneck(pen: Pen, place: StagePlace, top: number, s: number): void {
+/** Filled where it is the sole bottleneck, outlined while the bottleneck shifts to or from it. */
+export function drawBottleneck(pen: Pen, place: StagePlace, top: number, s: number, shifting: boolean): void {
   const x = (place.cell.from + place.cell.to) / 2;
-  pen.rect(place.cell.from, top + (SIZE.rail - 4) * s, place.cell.to - place.cell.from, 8 * s, { fill: "line" }, 4 * s);
-  pen.shape(POINTER, x, top + 26 * s, { fill: "line" }, s);
-  pen.text(x, top + 14 * s, "bottleneck", { size: SIZE.text * s, bold: true, fill: "line", anchor: "middle" });
+  const look = shifting
+    ? ({ fill: "paper", stroke: "line", width: 1.6 } as const)
+    : ({ fill: "line", stroke: "line" } as const);
+  pen.rect(place.cell.from, top + (SIZE.rail - 4) * s, place.cell.to - place.cell.from, 8 * s, look, 4 * s);
+  pen.shape(POINTER, x, top + 25 * s, look, s);
+  const words = shifting ? "bottleneck shifts" : "bottleneck";
+  pen.text(x, top + 13 * s, words, { size: SIZE.text * s, bold: true, fill: "line", anchor: "middle" });
 }
 
 /** Every place before a station is a tick on the rail; a dwell stage and a chain are a band. */

@@ -1,5 +1,6 @@
 import { stepAt } from "../../../sim/course/index.ts";
 import { formatNumber, isolated } from "../../frame/index.ts";
+import { drawBottleneck } from "./drawStation.ts";
 import { SIZE, type StagePlace } from "./layout.ts";
 import type { Pen } from "./pen.ts";
 import type { Scene } from "./scene.ts";
@@ -8,7 +9,7 @@ const ROWS = 5;
 const STEP = 7.5;
 
 /** A large chiller: hooks in rows, each mark standing for so many heads, filled as the day fills it. */
-export function drawStore(pen: Pen, { layout, course, seconds, picked }: Scene, place: StagePlace): void {
+export function drawStore(pen: Pen, { layout, course, seconds, picked, bottleneck }: Scene, place: StagePlace): void {
   const s = layout.scale;
   const top = layout.rows[place.row]!.y;
   const rail = top + SIZE.rail * s;
@@ -29,6 +30,7 @@ export function drawStore(pen: Pen, { layout, course, seconds, picked }: Scene, 
       6,
     );
   }
+  if (bottleneck.includes(place.stage)) drawBottleneck(pen, place, top, s, bottleneck.length > 1);
   for (let mark = 0; mark < marks; mark++) {
     const x = place.waiting.from + (Math.floor(mark / ROWS) + 0.5) * STEP * s;
     const y = rail + (7 + (mark % ROWS) * 8.5) * s;

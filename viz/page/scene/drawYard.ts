@@ -1,5 +1,5 @@
 import { stepAt } from "../../../sim/course/index.ts";
-import { formatClock, formatNumber } from "../../frame/index.ts";
+import { formatClock, formatNumber, isolated } from "../../frame/index.ts";
 import { LORRY, WHEELS } from "./glyphs.ts";
 import { SIZE } from "./layout.ts";
 import { drawPosition } from "./looks.ts";
@@ -28,6 +28,16 @@ function drawLoads(pen: Pen, scene: Scene): void {
   drawLairage(pen, scene);
   drawHangingPoint(pen, scene);
   drawWayBack(pen, scene);
+  drawYardBottleneck(pen, scene);
+}
+
+/** Steps on crates stand close together here, so the one that holds the line back is named. */
+function drawYardBottleneck(pen: Pen, { course, layout, bottleneck }: Scene): void {
+  const stage = bottleneck.find((each) => each < course.sketch.hanging);
+  if (stage === undefined) return;
+  const s = layout.scale;
+  const words = `bottleneck${bottleneck.length > 1 ? " shifts" : ""}: ${isolated(course.sketch.stages[stage]!.name)}`;
+  pen.text(4 * s, 142 * s, words, { size: SIZE.text * s, bold: true, fill: "line" });
 }
 
 /** Up to two lorries in the yard, each with what is still aboard; the next one that is due below them. */

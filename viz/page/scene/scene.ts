@@ -8,8 +8,8 @@ export interface Scene {
   index: HeadIndex;
   layout: RailLayout;
   seconds: number;
-  /** Stage that is the momentary bottleneck, -1 for none known. */
-  bottleneck: number;
+  /** Stages that are the momentary bottleneck; more than one while it shifts between them. */
+  bottleneck: readonly number[];
   /** Stage that is picked out, -1 for none. */
   picked: number;
 }

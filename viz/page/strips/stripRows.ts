@@ -1,5 +1,6 @@
 import type { DayCourse } from "../../../sim/course/index.ts";
 import { formatNumber, isolated } from "../../frame/index.ts";
+import { spansOf } from "../scene/bottleneckAt.ts";
 import { binMeans, binShares } from "./binSteps.ts";
 
 /** One row of the strips: how many waited (or were there) through the day, and what the positions did. */
@@ -15,6 +16,8 @@ export interface StripRow {
   places: number | null;
   /** shares[state][bin]; null where there are no positions to speak of. */
   shares: Float64Array[] | null;
+  /** When it was the bottleneck: by itself, or while the bottleneck shifted to or from it. */
+  bottleneck: { from: number; to: number; sole: boolean }[];
 }
 
 export interface Binning {
@@ -38,6 +41,7 @@ export function stageRows(course: DayCourse, { end, bins }: Binning): StripRow[]
       most: course.record.stages[index]!.queue.max,
       places,
       shares: isStretch ? null : binShares(course.states, positionFrom, positions, { end, bins, states: STATES }),
+      bottleneck: bottleneckOf(course, index),
     };
   });
 }
@@ -52,5 +56,13 @@ export function sectionRows(course: DayCourse, { end, bins }: Binning): StripRow
     most: wip.max,
     places: null,
     shares: null,
+    bottleneck: [],
   }));
+}
+
+function bottleneckOf(course: DayCourse, stage: number): StripRow["bottleneck"] {
+  const { from, to, stages } = spansOf(course);
+  return stages.flatMap((each, row) =>
+    each.includes(stage) ? [{ from: from[row]!, to: to[row]!, sole: each.length === 1 }] : [],
+  );
 }
