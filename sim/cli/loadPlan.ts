@@ -1,5 +1,4 @@
-import { formatFault, type Plan, readPlan } from "../plan/index.ts";
-import { inputKind } from "../study/index.ts";
+import { formatFault, inputKind, type Plan, readPlan } from "../plan/index.ts";
 import { BadInput, PLAN_GUIDE } from "./badInput.ts";
 import type { InputFile } from "./inputFile.ts";
 

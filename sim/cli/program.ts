@@ -74,7 +74,7 @@ function addCheck(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .addOption(ceilingOption())
     .action(async (files, options) => {
       const { checkCommand } = await import("./commands/check.ts");
-      checkCommand(await terminal(), files, options);
+      await checkCommand(await terminal(), files, options);
     });
 }
 

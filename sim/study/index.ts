@@ -19,7 +19,6 @@ export {
 
 // Reading study files
 
-export { inputKind } from "./inputKind.ts";
 export type { KnownResponse } from "./knownResponse.ts";
 export { readStudy, type StudyOptions, type StudyReading } from "./readStudy.ts";
 export { setPathInPlace } from "./setPath.ts";

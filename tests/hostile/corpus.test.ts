@@ -8,9 +8,9 @@ import { fakeTerminal } from "../support/fakeTerminal.ts";
 const CORPUS = join(import.meta.dirname, "corpus");
 
 /** What `gambrel check` says of a file: one line for each fault. */
-function faultsOf(path: string): readonly string[] {
+async function faultsOf(path: string): Promise<readonly string[]> {
   try {
-    checkCommand(fakeTerminal(false).terminal, [path], {});
+    await checkCommand(fakeTerminal(false).terminal, [path], {});
     return [];
   } catch (error) {
     if (!(error instanceof BadInput)) throw error;
@@ -30,9 +30,9 @@ describe.each(["json", "plan", "study", "csv"])("a bad file of the corpus (%s)",
     expect(readdirSync(join(CORPUS, kind)).sort()).toEqual([...Object.keys(places), ...tables].sort());
   });
 
-  it.each(Object.entries(places))("%s is refused with the place %j and what to do", (name, place) => {
+  it.each(Object.entries(places))("%s is refused with the place %j and what to do", async (name, place) => {
     const path = join(CORPUS, kind, name);
-    const lines = faultsOf(path);
+    const lines = await faultsOf(path);
     expect(lines.length).toBeGreaterThan(0);
     for (const line of lines) {
       expect(line).toMatch(LINE);

@@ -1,9 +1,9 @@
-import { inputKind, type Study } from "../../study/index.ts";
+import { inputKind } from "../../plan/index.ts";
+import type { Study } from "../../study/index.ts";
 import { BadInput, PLAN_GUIDE, STUDY_GUIDE } from "../badInput.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";
 import { type InputFile, readInputFile } from "../inputFile.ts";
 import { loadPlanWithWarnings } from "../loadPlan.ts";
-import { loadStudy } from "../loadStudy.ts";
 import type { Terminal } from "../terminal.ts";
 
 export interface CheckCommandOptions {
@@ -24,15 +24,20 @@ interface Checked {
 }
 
 /** Reads each file and says everything that is wrong with it; nothing is simulated. */
-export function checkCommand(terminal: Terminal, paths: readonly string[], options: CheckCommandOptions): void {
-  const all = paths.map((path) => checkFile(terminal, path, ceilingsOf(options)));
+export async function checkCommand(
+  terminal: Terminal,
+  paths: readonly string[],
+  options: CheckCommandOptions,
+): Promise<void> {
+  const all: Checked[] = [];
+  for (const path of paths) all.push(await checkFile(terminal, path, ceilingsOf(options)));
   if (options.json) terminal.data(`${JSON.stringify(all, null, 2)}\n`);
   const faults = all.flatMap((checked) => checked.faults);
   const guides = all.filter(({ sound }) => !sound).flatMap(({ kind }) => (kind === null ? [] : GUIDES[kind]));
   if (faults.length > 0) throw new BadInput(faults, [...new Set(guides)]);
 }
 
-function checkFile(terminal: Terminal, path: string, ceilings: Ceilings): Checked {
+async function checkFile(terminal: Terminal, path: string, ceilings: Ceilings): Promise<Checked> {
   let kind: Checked["kind"] = null;
   try {
     const file = readInputFile(path, ceilings);
@@ -41,7 +46,7 @@ function checkFile(terminal: Terminal, path: string, ceilings: Ceilings): Checke
       throw new BadInput([
         `${path}: neither a plan (it has no "line") nor a study (no "plan"). "gambrel schema" shows what they hold.`,
       ]);
-    const { words, warnings } = kind === "plan" ? checkPlan(file) : checkStudy(file);
+    const { words, warnings } = kind === "plan" ? checkPlan(file) : await checkStudy(file);
     terminal.say(`${path}: sound. ${words}`, "green");
     for (const warning of warnings) terminal.say(warning, "yellow");
     return { file: path, kind, sound: true, faults: [], warnings };
@@ -67,7 +72,9 @@ function mostWords({ procedure }: Study): string {
   return procedure.stopping === null && procedure.selection === null ? "" : "at most ";
 }
 
-function checkStudy(file: InputFile): Sound {
+async function checkStudy(file: InputFile): Promise<Sound> {
+  // A study names responses, and what knows them is half of the program: not loaded for a plan.
+  const { loadStudy } = await import("../loadStudy.ts");
   const { study } = loadStudy(file);
   const words = `Study "${study.name}" with ${study.variants.length} variants, ${mostWords(study)}${study.replications} replications each.`;
   return { words, warnings: [] };

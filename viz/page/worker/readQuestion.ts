@@ -2,13 +2,14 @@ import { responsesOf } from "../../../sim/observations/index.ts";
 import {
   type Fault,
   formatFault,
+  inputKind,
   type PlanReading,
   parseJson,
   readPlan,
   type TextFiles,
 } from "../../../sim/plan/index.ts";
 import { daySource } from "../../../sim/run/index.ts";
-import { inputKind, readStudy, type Study } from "../../../sim/study/index.ts";
+import { readStudy, type Study } from "../../../sim/study/index.ts";
 import { studyFile } from "../plan/studyFile.ts";
 import type { PlanFault, PlanText, Question, QuestionReading } from "./messages.ts";
 import { shownResponses } from "./shownResponses.ts";

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { inputKind } from "../../../sim/study/inputKind.ts";
+import { inputKind } from "../../../sim/plan/inputKind.ts";
 import { SMALL_STUDY } from "../../support/cliFolder.ts";
 import { SMALL_PLAN } from "../../support/smallPlan.ts";
 
