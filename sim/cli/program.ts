@@ -57,6 +57,7 @@ export function program(terminal: () => Promise<Terminal>): Command {
   addFit(gambrel, terminal);
   addCalibrate(gambrel, terminal);
   addSize(gambrel, terminal);
+  addOptions(gambrel, terminal);
   addSchema(gambrel, terminal);
   addPage(gambrel, terminal);
   addDemo(gambrel, terminal);
@@ -206,6 +207,22 @@ function addSize(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .action(async (demand, options) => {
       const { sizeCommand } = await import("./commands/size.ts");
       await sizeCommand(await terminal(), demand, options);
+    });
+}
+
+function addOptions(gambrel: Command, terminal: () => Promise<Terminal>): void {
+  gambrel
+    .command("options")
+    .description("compare what suppliers offer: net present value and payback of each option, with intervals")
+    .argument("<options>", "options file: a plan, and changes of it with their prices")
+    .addOption(seedOption())
+    .addOption(replicationsOption())
+    .addOption(threadsOption())
+    .addOption(jsonOption("print the line-up and the simulated results as JSON on standard output"))
+    .addOption(ceilingOption())
+    .action(async (path, options) => {
+      const { optionsCommand } = await import("./commands/options.ts");
+      await optionsCommand(await terminal(), path, options);
     });
 }
 

@@ -21,5 +21,12 @@ export {
 
 export type { KnownResponse } from "./knownResponse.ts";
 export { readStudy, type StudyOptions, type StudyReading } from "./readStudy.ts";
-export { setPathInPlace } from "./setPath.ts";
 export { studyJsonSchema } from "./studyJsonSchema.ts";
+
+// For other files that name a plan and change it
+
+export { type BasePlan, basePlan } from "./basePlan.ts";
+export { changeKeys } from "./schema/changeFile.ts";
+export { seed } from "./schema/seed.ts";
+export { planReference } from "./schema/studyFile.ts";
+export { setPathInPlace } from "./setPath.ts";

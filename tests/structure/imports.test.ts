@@ -24,6 +24,7 @@ const SIM: Record<string, string[]> = {
   calibrate: ["units", "random", "csv", "plan", "line", "engine", "observations", "statistics"],
   results: ["units", "plan", "study", "engine", "observations", "statistics"],
   run: ["units", "random", "plan", "study", "line", "engine", "observations", "statistics", "results"],
+  worth: ["units", "plan", "study", "observations", "statistics", "results"],
   advice: ["random", "plan", "study", "line", "observations", "results"],
   cli: [
     "units",
@@ -40,6 +41,7 @@ const SIM: Record<string, string[]> = {
     "size",
     "results",
     "run",
+    "worth",
     "advice",
   ],
 };

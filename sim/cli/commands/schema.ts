@@ -1,6 +1,7 @@
 import { planJsonSchema } from "../../plan/index.ts";
 import { demandJsonSchema } from "../../size/index.ts";
 import { studyJsonSchema } from "../../study/index.ts";
+import { optionsJsonSchema } from "../../worth/index.ts";
 import type { SchemaKind } from "../schemaKinds.ts";
 import type { Terminal } from "../terminal.ts";
 
@@ -8,6 +9,7 @@ const SCHEMAS: Record<SchemaKind, () => Record<string, unknown>> = {
   plan: planJsonSchema,
   study: studyJsonSchema,
   demand: demandJsonSchema,
+  options: optionsJsonSchema,
 };
 
 /** Prints the JSON Schema of one kind of file, for editors. */

@@ -55,7 +55,8 @@ export function studyFile() {
 
 export type StudyFile = z.output<ReturnType<typeof studyFile>>;
 
-function planReference() {
+/** A plan by the path of its file, or the plan itself. */
+export function planReference() {
   return readBy(readPlanReference, { anyOf: [{ type: "string", minLength: 1 }, { type: "object" }] });
 }
 

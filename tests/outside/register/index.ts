@@ -21,6 +21,7 @@ import { SATURATED_LINES } from "./saturatedLines.ts";
 import { STATISTICS } from "./statistics.ts";
 import { TRADE } from "./trade.ts";
 import { UNRELIABLE_LINES } from "./unreliableLines.ts";
+import { WORTH } from "./worth.ts";
 
 export { CLASSES, LABELS, type OutsideRow } from "./outsideRow.ts";
 
@@ -45,4 +46,5 @@ export const REGISTER: { file: string; about: string; rows: OutsideRow[] }[] = [
   { file: "chainWindows.test.ts", about: "Chains and windows", rows: CHAIN_WINDOWS },
   { file: "chilling.test.ts", about: "Chilling", rows: CHILLING },
   { file: "trade.test.ts", about: "Rules, yields and figures of the trade", rows: TRADE },
+  { file: "worth.test.ts", about: "Money over the years", rows: WORTH },
 ];

@@ -1,0 +1,80 @@
+import { formatSpan } from "../observations/index.ts";
+import type { StudyResults } from "../results/index.ts";
+import { formatNumber, formatShare } from "../units/index.ts";
+import type { LineUp, OptionWorth, Ranged } from "../worth/index.ts";
+import type { SummaryLine } from "./sizeSummary.ts";
+import { textTable } from "./textTable.ts";
+
+/** A line-up as lines of text: a table in the order of the file, then a sentence for each option, the best first. */
+export function lineUpSummary(found: LineUp, results: StudyResults): SummaryLine[] {
+  const { interest, daysPerYear, confidence, cashWords, currency } = found;
+  const percent = `${Number((confidence * 100).toFixed(2))} %`;
+  const ranked = found.options.toSorted((a, b) => b.worth.perYear.mean - a.worth.perYear.mean);
+  const lines = [
+    `${results.study.replications} days of each on the same random numbers, seed "${results.study.seed}"; intervals in brackets hold for all options at once (${percent}).`,
+    `Interest ${formatShare(interest)} a year, ${daysPerYear} days a year, money in ${currency}. Cash of a day: ${cashWords}.`,
+    "",
+    ...table(found, results),
+    "",
+    ...ranked.map(({ words }) => words),
+    bestWords(found),
+    "Not in it: taxes, inflation, training, building work, and days lost while it is put in.",
+  ];
+  return lines.map((line) => ({ line, style: "plain" }));
+}
+
+function table({ options }: LineUp, results: StudyResults): string[] {
+  const throughput = results.responses.find(({ key }) => key === "headsPerHour")!;
+  return textTable([
+    ["", "price", "cash a day", "net present value", "a year", "payback, years", "with interest", "throughput"],
+    ...options.map(({ name, price, cashPerDay, worth }, index) => {
+      const { low, high } = results.variants[index + 1]!.differences?.headsPerHour ?? { low: null, high: null };
+      return [
+        name,
+        whole(price),
+        ranged(
+          {
+            mean: cashPerDay.mean,
+            low: cashPerDay.familyLow ?? cashPerDay.mean,
+            high: cashPerDay.familyHigh ?? cashPerDay.mean,
+          },
+          whole,
+        ),
+        ranged(worth.presentValue, whole),
+        whole(worth.perYear.mean),
+        ranged(worth.paybackYears, years),
+        ranged(worth.discountedPaybackYears, years),
+        low === null || high === null
+          ? "-"
+          : `${formatSpan(low, { ...throughput, unit: "" })} to ${formatSpan(high, throughput)}`,
+      ];
+    }),
+  ]);
+}
+
+function ranged({ mean, low, high }: Ranged, show: (value: number) => string): string {
+  return `${show(mean)} (${show(low)} to ${show(high)})`;
+}
+
+function whole(value: number): string {
+  return formatNumber(Math.round(value));
+}
+
+/** A payback beyond a lifetime is none that a bank would read. */
+const LONGEST = 100;
+
+function years(value: number): string {
+  return value > LONGEST ? "never" : value.toFixed(1);
+}
+
+/** Which may be the best, buying nothing included. */
+function bestWords({ options, nothing, confidence }: LineUp): string {
+  const percent = `${Number((confidence * 100).toFixed(2))} %`;
+  const may = options.filter((option: OptionWorth) => option.againstBest.mayBeBest).map(({ name }) => `"${name}"`);
+  const names = nothing.mayBeBest ? [...may, "buying nothing"] : may;
+  const words =
+    names.length === 1
+      ? `The best of the line-up by its yearly amount is ${names[0]}`
+      : `The best by its yearly amount may be ${names.join(", ")}`;
+  return `${words}, at ${percent} for all comparisons at once; options are taken one at a time, not together.`;
+}

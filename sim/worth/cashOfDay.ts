@@ -1,0 +1,14 @@
+/** Responses that the cash of a day is made of; which of them a plan has depends on its money. */
+export const CASH_RESPONSES = ["margin", "cost.total", "cost.capital"] as const;
+
+/**
+ * Cash of each day: margin, or where the plan names no prices the cost as a loss, with the daily share of purchases put
+ * back: what an option costs to buy is reckoned as a purchase, not twice.
+ */
+export function cashOfDay(values: Readonly<Record<string, readonly (number | null)[]>>): number[] {
+  const days = values["cost.total"]!;
+  return days.map((total, day) => {
+    const margin = values.margin?.[day] ?? -(total ?? 0);
+    return margin + (values["cost.capital"]?.[day] ?? 0);
+  });
+}

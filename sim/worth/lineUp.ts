@@ -1,0 +1,109 @@
+import type { ResponseInfo } from "../observations/index.ts";
+import type { StudyResults } from "../results/index.ts";
+import { type AgainstBest, type Comparison, compareAll, compareWithBest } from "../statistics/index.ts";
+import { type Appraisal, appraise } from "./appraise.ts";
+import { cashOfDay } from "./cashOfDay.ts";
+import type { LineUpQuestion } from "./readOptions.ts";
+
+/** A figure with its interval; the intervals of all options hold at once. */
+export interface Ranged {
+  mean: number;
+  low: number;
+  high: number;
+}
+
+export interface OptionWorth {
+  name: string;
+  price: number;
+  lifeYears: number;
+  servicePerYear: number;
+  /** Cash of a day more than as it is. */
+  cashPerDay: Comparison;
+  worth: Record<keyof Appraisal, Ranged>;
+  /** Whether the net present value is shown to be above or below 0. */
+  verdict: "pays" | "does not pay" | "not decided";
+  /** Against the best of the others, in equal yearly amounts; buying nothing is one of them. */
+  againstBest: AgainstBest;
+  words: string;
+}
+
+export interface LineUp {
+  currency: string;
+  interest: number;
+  daysPerYear: number;
+  confidence: number;
+  /** What the cash of a day is made of. */
+  cashWords: string;
+  /** Against the best: buying nothing. */
+  nothing: AgainstBest;
+  /** In the order of the file. */
+  options: OptionWorth[];
+}
+
+/** What each option is worth, from the simulated days of the plan as it is and of each option on the same random numbers. */
+export function lineUp(question: LineUpQuestion, results: StudyResults): LineUp {
+  const { purchases, interest, daysPerYear, currency } = question;
+  const { confidence } = results.study;
+  const cash = results.variants.map(({ values }) => cashOfDay(values));
+  const info: ResponseInfo = { key: "cash", label: "Cash of a day", unit: currency, format: "number", better: "more" };
+  const compared = compareAll(cash, 0, { confidence, errorRate: "family-wise" }, info);
+  const perYear = [
+    cash[0]!.map(() => 0),
+    ...purchases.map((purchase, index) =>
+      cash[index + 1]!.map(
+        (value, day) => appraise(purchase, (value - cash[0]![day]!) * daysPerYear, interest).perYear,
+      ),
+    ),
+  ];
+  const best = compareWithBest(perYear, "more", confidence)!;
+  const options = purchases.map((purchase, index): OptionWorth => {
+    const cashPerDay = compared[index + 1]!;
+    const of = (perDay: number): Appraisal => appraise(purchase, perDay * daysPerYear, interest);
+    const worth = ranged(
+      of(cashPerDay.mean),
+      of(cashPerDay.familyLow ?? cashPerDay.mean),
+      of(cashPerDay.familyHigh ?? cashPerDay.mean),
+    );
+    const { name } = results.variants[index + 1]!;
+    const { price, lifeYears, servicePerYear } = purchase;
+    const verdict = worth.presentValue.low > 0 ? "pays" : worth.presentValue.high < 0 ? "does not pay" : "not decided";
+    const againstBest = best[index + 1]!;
+    const words = wordsOf(name, verdict, worth.presentValue, againstBest, { currency, confidence });
+    return { name, price, lifeYears, servicePerYear, cashPerDay, worth, verdict, againstBest, words };
+  });
+  return { currency, interest, daysPerYear, confidence, cashWords: cashWords(results), nothing: best[0]!, options };
+}
+
+/** Every figure moves one way with the benefit: paybacks fall with it, all else rises. */
+function ranged(mean: Appraisal, atLow: Appraisal, atHigh: Appraisal): Record<keyof Appraisal, Ranged> {
+  const keys = Object.keys(mean) as (keyof Appraisal)[];
+  return Object.fromEntries(
+    keys.map((key) => [
+      key,
+      { mean: mean[key], low: Math.min(atLow[key], atHigh[key]), high: Math.max(atLow[key], atHigh[key]) },
+    ]),
+  ) as Record<keyof Appraisal, Ranged>;
+}
+
+function cashWords({ responses }: StudyResults): string {
+  return responses.some(({ key }) => key === "margin")
+    ? "revenue less pay, water, energy and animals, purchases left out"
+    : "less pay, water, energy and animals, purchases left out; the plan names no prices, so what is produced more earns nothing here";
+}
+
+function wordsOf(
+  name: string,
+  verdict: OptionWorth["verdict"],
+  { low, high }: Ranged,
+  { mayBeBest }: AgainstBest,
+  { currency, confidence }: { currency: string; confidence: number },
+): string {
+  const percent = `${Number((confidence * 100).toFixed(2))} %`;
+  const money = (value: number): string => `${Math.round(value)} ${currency}`;
+  const said = {
+    pays: `"${name}" pays: at ${percent} for all options at once its net present value lies between ${money(low)} and ${money(high)}.`,
+    "does not pay": `"${name}" does not pay: at ${percent} for all options at once its net present value lies between ${money(low)} and ${money(high)}.`,
+    "not decided": `Whether "${name}" pays is not decided: at ${percent} for all options at once its net present value lies between ${money(low)} and ${money(high)}; more days narrow that.`,
+  }[verdict];
+  return mayBeBest ? said : `${said} It is not the best of the line-up.`;
+}

@@ -1,0 +1,36 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { cliFolder } from "../../../support/cliFolder.ts";
+import { offersFile } from "../../../support/offers.ts";
+import { runCli } from "../../../support/runCli.ts";
+
+const PATIENCE = { timeout: 60_000 };
+
+function folderWith(offers: unknown): string {
+  const folder = cliFolder();
+  writeFileSync(join(folder, "offers.json"), JSON.stringify(offers));
+  return folder;
+}
+
+describe("gambrel options", PATIENCE, () => {
+  it("tells what each option is worth, the best first, and the same as JSON", async () => {
+    const { code, out, err } = await runCli(folderWith(offersFile()), ["options", "offers.json", "--json"]);
+    expect(code).toBe(0);
+    expect(err).toMatch(/6 days of each on the same random numbers, seed "7"/);
+    expect(err).toMatch(/nothing new +1000 +0 \(0 to 0\) +-1000 \(-1000 to -1000\) .* never \(never to never\)/);
+    expect(err).toMatch(/"nothing new" does not pay/);
+    expect(err).toMatch(/options are taken one at a time, not together/);
+    const { lineUp } = JSON.parse(out);
+    expect(lineUp.options).toHaveLength(3);
+    expect(lineUp.options[0].worth.presentValue.mean).toBe(-1000);
+  });
+
+  it("tells every fault and ends with 2; one day has no interval", async () => {
+    const wrong = await runCli(folderWith(offersFile({ plan: "nowhere.json" })), ["options", "offers.json"]);
+    expect(wrong.code).toBe(2);
+    expect(wrong.err).toMatch(/offers\.json: plan: 'nowhere\.json' cannot be read \(there is no such file\)/);
+    const one = await runCli(folderWith(offersFile()), ["options", "offers.json", "--replications", "1"]);
+    expect([one.code, one.err]).toEqual([2, expect.stringMatching(/one day has no interval/)]);
+  });
+});
