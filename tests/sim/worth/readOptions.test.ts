@@ -8,7 +8,7 @@ import { SMALL_PLAN } from "../../support/smallPlan.ts";
 
 const faultsOf = (changes: Record<string, unknown>) =>
   readOptions(offersFile(changes), NO_FILES).faults.map(formatFault);
-const OFFER = { name: "o", price: "1 EUR", life: 5 };
+const OFFER = { name: "o", price: "1 EUR", life: 5, set: { "line.skinning.buffer": 2 } };
 
 describe("readOptions", () => {
   it("reads the example of experiments/options", () => {
@@ -56,10 +56,15 @@ describe("readOptions", () => {
     ],
     ["two of a name", { options: [OFFER, OFFER] }, /^options\[1\]\.name: /],
     ["an unknown key", { intrest: "5 %" }, /^intrest: unknown key; .*did you mean 'interest'\?/],
+    [
+      "an offer that changes nothing",
+      { options: [{ ...OFFER, set: undefined }] },
+      /^options\[0\]: it changes nothing; allowed: set, insert, remove or crew/,
+    ],
     ["no life", { options: [{ ...OFFER, life: 0 }] }, /^options\[0\]\.life: 0 is too small; allowed: more than 0/],
     [
       "a crew of nobody's",
-      { options: [{ ...OFFER, crew: { dresing: 1 } }] },
+      { options: [{ ...OFFER, set: undefined, crew: { dresing: 1 } }] },
       /^options\[0\]\.crew\.dresing: 'dresing' is no crew/,
     ],
   ])("refuses %s", (_, changes, words) => {
