@@ -3,7 +3,15 @@
 // Study results -> columns -> pictures
 export * from "./charts/index.ts";
 export { type ChartContext, svgText, type ThemeName } from "./frame/index.ts";
-export { CAUTIONS, chartFiles, fitChartFiles, renderDayReport, renderReport, serverDocument } from "./report/index.ts";
+export {
+  CAUTIONS,
+  chartFiles,
+  chartTables,
+  fitChartFiles,
+  renderDayReport,
+  renderReport,
+  serverDocument,
+} from "./report/index.ts";
 export * from "./views/index.ts";
 // Study results -> sentences
 export { answer, differenceWords, estimateWords, responseFormat } from "./words/index.ts";

@@ -53,6 +53,7 @@ export function program(terminal: () => Promise<Terminal>): Command {
   addDay(gambrel, terminal);
   addStudy(gambrel, terminal);
   addWhy(gambrel, terminal);
+  addReport(gambrel, terminal);
   addWorker(gambrel, terminal);
   addFit(gambrel, terminal);
   addCalibrate(gambrel, terminal);
@@ -135,6 +136,20 @@ function addWhy(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .action(async (plan, options) => {
       const { whyCommand } = await import("./commands/why.ts");
       await whyCommand(await terminal(), plan, options);
+    });
+}
+
+function addReport(gambrel: Command, terminal: () => Promise<Terminal>): void {
+  gambrel
+    .command("report")
+    .description("draw report and charts of a finished run anew from its data, and what other programs want of it")
+    .argument("<run>", "folder of a day or study")
+    .option("--png", "charts as PNG too, drawn by an installed browser")
+    .option("--pdf", "the report as PDF too, printed by an installed browser")
+    .option("--xlsx", "summary, inputs and the figures of every chart as a workbook for spreadsheets")
+    .action(async (folder, options) => {
+      const { reportCommand } = await import("./commands/report.ts");
+      await reportCommand(await terminal(), folder, options);
     });
 }
 

@@ -2,6 +2,9 @@
 
 // As text
 export { type DataDictionary, dataDictionary, dictionaryCsv } from "./dataDictionary.ts";
+export { dayRecordShape } from "./dayRecordShape.ts";
+export { type ReadResults, readResults } from "./readResults.ts";
+export { type Drawn, rebuiltFiles } from "./rebuiltFiles.ts";
 export { type RunFile, type RunParts, runFiles } from "./runFiles.ts";
 // As a folder on disk
 export { runFolderProblem } from "./runFolderProblem.ts";
@@ -24,6 +27,8 @@ export type {
   StudyResults,
   VariantResults,
 } from "./studyResults.ts";
+export { summaryTable } from "./summaryCsv.ts";
 // Why days ended when they did, and what to change
 export type { Advice, BoundPart, SlopeEstimate, TriedChange, Why } from "./why.ts";
+export { type Sheet, workbook } from "./workbook.ts";
 export { mendRunFolder, writeRunFolder } from "./writeRunFolder.ts";

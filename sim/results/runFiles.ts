@@ -28,6 +28,7 @@ export interface RunParts {
 export function runFiles({ results, plan, studyText, reportHtml, charts }: RunParts): RunFile[] {
   const traces = tracesCsv(results);
   const dictionary = dataDictionary(results);
+  const paths = chartPaths(charts);
   return [
     { path: "plan.json", text: `${JSON.stringify(plan, null, 2)}\n` },
     ...(studyText === null ? [] : [{ path: "study.json", text: studyText }]),
@@ -39,21 +40,21 @@ export function runFiles({ results, plan, studyText, reportHtml, charts }: RunPa
     { path: "data-dictionary.json", text: stableJson(dictionary) },
     { path: "data-dictionary.csv", text: dictionaryCsv(dictionary) },
     { path: "report.html", text: reportHtml },
-    ...chartPaths(charts),
+    ...charts.map(({ svg }, index) => ({ path: `${paths[index]!}.svg`, text: svg })),
   ];
 }
 
 /**
- * Charts are named after stages and responses, which come from a plan: made safe, and told apart where that makes two
- * alike.
+ * Where each chart goes, without ending. Charts are named after stages and responses, which come from a plan: made safe,
+ * and told apart where that makes two alike.
  */
-function chartPaths(charts: readonly { name: string; svg: string }[]): RunFile[] {
+export function chartPaths(charts: readonly { name: string }[]): string[] {
   const taken = new Set<string>();
-  return charts.map(({ name, svg }) => {
+  return charts.map(({ name }) => {
     const stem = safeFileName(name.replace(/\.svg$/i, ""));
     let unique = stem;
     for (let copy = 2; taken.has(unique); copy++) unique = `${stem}-${copy}`;
     taken.add(unique);
-    return { path: `charts/${unique}.svg`, text: svg };
+    return `charts/${unique}`;
   });
 }

@@ -5,7 +5,15 @@ import { cwd } from "node:process";
 /** What a run folder holds; with anything else in it, a folder is not ours to replace. */
 const OURS = new Set([
   ...["plan.json", "study.json", "results.json", "summary.csv", "values.csv", "values.parquet", "traces.csv"],
-  ...["data-dictionary.json", "data-dictionary.csv", "report.html", "charts", "fragment.json"],
+  ...[
+    "data-dictionary.json",
+    "data-dictionary.csv",
+    "report.html",
+    "report.pdf",
+    "tables.xlsx",
+    "charts",
+    "fragment.json",
+  ],
 ]);
 
 /**
@@ -47,8 +55,13 @@ function foreignIn(folder: string, entries: readonly string[]): string[] {
   const charts = entries.includes("charts") ? readdirSync(join(folder, "charts")) : [];
   return [
     ...entries.filter((name) => !OURS.has(name)),
-    ...charts.filter((name) => !name.endsWith(".svg")).map((name) => `charts/${name}`),
+    ...charts.filter((name) => !isChart(name, charts)).map((name) => `charts/${name}`),
   ].sort();
+}
+
+/** A PNG is ours when it lies beside the drawing that it was made from. */
+function isChart(name: string, charts: readonly string[]): boolean {
+  return name.endsWith(".svg") || (name.endsWith(".png") && charts.includes(name.replace(/png$/, "svg")));
 }
 
 function isHere(folder: string): boolean {

@@ -1,7 +1,7 @@
 import type { StudyResults } from "../contract.ts";
 import { svgText, type ThemeName } from "../frame/index.ts";
 import { serverDocument } from "./serverDocument.ts";
-import { dayCharts, drawnVariants, limitCharts, responseCharts } from "./studyCharts.ts";
+import { studyCharts } from "./studyCharts.ts";
 
 /**
  * The pictures of a study as stand-alone SVG files: `name` without ending (a-z, 0-9, hyphen; unique), `svg` the whole file.
@@ -13,12 +13,7 @@ export function chartFiles(
 ): { name: string; svg: string }[] {
   const document = options.document ?? serverDocument();
   const theme = options.theme ?? "light";
-  const prefixes = ["base", "furthest"];
-  const days = drawnVariants(results).flatMap((variant, index) => [
-    ...dayCharts(results, variant, prefixes[index]!),
-    ...limitCharts(results, variant, prefixes[index]!),
-  ]);
-  return [...responseCharts(results), ...days].map((chart) => ({
+  return studyCharts(results).map((chart) => ({
     name: chart.name,
     svg: `${svgText(chart.draw({ document, theme, idPrefix: chart.name }))}\n`,
   }));

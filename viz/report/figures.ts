@@ -12,19 +12,40 @@ export function figuresFor(document: Document): Figures {
   return (charts) => html`${charts.map((chart) => figure(chart, ++count, document))}`;
 }
 
+/** Pixels. An A4 page less its margins holds so much: printed without being scaled (see `printClass`). */
+const WIDTH = 700;
+const PAGE_HEIGHT = 940;
+
 /** The picture, what the page's script reads off it, its finding, and its figures as a table that opens on demand. */
 function figure(chart: PlannedChart, number: number, document: Document): Markup {
-  const context: ChartContext = { document, theme: "auto", idPrefix: `figure-${number}`, styleInside: false };
-  const svg = trusted(svgText(chart.draw(context)));
+  const context: ChartContext = {
+    document,
+    theme: "auto",
+    width: WIDTH,
+    idPrefix: `figure-${number}`,
+    styleInside: false,
+  };
+  const drawing = chart.draw(context);
+  const svg = trusted(svgText(drawing));
+  const tall = printClass(Number(drawing.getAttribute("height")));
   const over = chart.readings === null ? "" : trusted(" data-over-time");
   const keys = chart.readings === null ? "arrow keys step through its values" : "arrow keys move the time cursor";
   // Moving a cursor over a day would have a screen reader talk without end; the table tells it all.
   const live = chart.readings === null ? "polite" : "off";
-  return html`<figure><div class="plot" tabindex="0" role="group" aria-label="Figure ${number}, ${chart.title}: ${keys}"${over}>${svg}</div>
+  return html`<figure><div class="plot${tall}" tabindex="0" role="group" aria-label="Figure ${number}, ${chart.title}: ${keys}"${over}>${svg}</div>
 <p class="reading" aria-live="${live}"></p>
 <figcaption><b>Figure ${number}.</b> ${chart.description}</figcaption>
 ${chart.readings === null ? "" : readingsData(chart.readings())}${tableOf(chart.table(), number)}</figure>
 `;
+}
+
+/**
+ * A picture that is taller than a page is printed at 5/6 or 4/6 of its size. Only at such steps does a texture tile of
+ * 6 px stay whole pixels; at any other one browsers print each textured area as a huge image.
+ */
+function printClass(height: number): string {
+  if (height <= PAGE_HEIGHT) return "";
+  return (height * 5) / 6 <= PAGE_HEIGHT ? " tall" : " taller";
 }
 
 function readingsData(readings: TimeReadings): Markup {

@@ -1,5 +1,6 @@
 export { CAUTIONS } from "./cautions.ts";
 export { chartFiles } from "./chartFiles.ts";
+export { chartTables } from "./chartTables.ts";
 export { fitChartFiles } from "./fitChartFiles.ts";
 export { type ReportOptions, renderDayReport, renderReport } from "./renderReport.ts";
 export { serverDocument } from "./serverDocument.ts";

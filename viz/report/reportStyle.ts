@@ -28,17 +28,17 @@ figure{margin:20px 0 28px}
 .answer + figure{margin:8px 0 20px}
 .plot{overflow-x:auto}
 .plot:focus-visible,.scroll:focus-visible,summary:focus-visible,input:focus-visible,a:focus-visible{outline:3px solid var(--gambrel-line);outline-offset:2px}
-figure svg.${CHART_CLASS}{display:block;min-width:760px;width:760px;height:auto}
+figure svg.${CHART_CLASS}{display:block;min-width:700px;width:700px;height:auto}
 .pointed circle,.pointed rect{stroke:var(--gambrel-ink);stroke-width:2.5}
 .time-cursor{stroke:var(--gambrel-limit);stroke-width:1.5;pointer-events:none}
-.reading{font-size:13px;margin:2px 0 4px;max-width:760px;font-variant-numeric:tabular-nums}
+.reading{font-size:13px;margin:2px 0 4px;max-width:700px;font-variant-numeric:tabular-nums}
 .cursor{position:sticky;top:0;z-index:1;background:var(--gambrel-paper);border-bottom:1px solid var(--gambrel-rule);padding:8px 0;font-size:13px;display:flex;gap:12px;align-items:center;flex-wrap:wrap}
 .cursor[hidden]{display:none}
 .cursor input{flex:1;min-width:200px;accent-color:var(--gambrel-line)}
 .cursor output{font-weight:600;font-variant-numeric:tabular-nums;min-width:5em}
-details{font-size:13px;max-width:760px}
+details{font-size:13px;max-width:700px}
 summary{cursor:pointer;color:var(--gambrel-line);padding:4px 0}
-figcaption{font-size:13px;color:var(--gambrel-muted);max-width:760px}
+figcaption{font-size:13px;color:var(--gambrel-muted);max-width:700px}
 code{font-family:ui-monospace,"DejaVu Sans Mono",Consolas,monospace;font-size:14px;overflow-wrap:anywhere;background:var(--gambrel-pause);padding:1px 4px}
 dt{font-weight:600;margin-top:8px}
 dd{margin:0 0 0 16px}
@@ -52,7 +52,8 @@ figure,tr,.caution,.answer{break-inside:avoid}
 .cursor,.reading,.hint,.time-cursor,details:not(.inputs){display:none}
 details.inputs::details-content{content-visibility:visible;height:auto}
 details.inputs summary{list-style:none}
-figure svg.${CHART_CLASS}{min-width:0;width:100%;max-height:255mm}
+.tall svg.${CHART_CLASS}{min-width:0;width:583.333px}
+.taller svg.${CHART_CLASS}{min-width:0;width:466.667px}
 figcaption,table,caption{font-size:9pt}
 .scroll{overflow:visible}
 }`;

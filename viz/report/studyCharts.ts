@@ -187,6 +187,16 @@ export function limitCharts(results: StudyResults, variant: VariantResults, pref
   });
 }
 
+/** Every picture of a study, each under a name of its own: responses first, then the drawn days with their limits. */
+export function studyCharts(results: StudyResults): PlannedChart[] {
+  const prefixes = ["base", "furthest"];
+  const days = drawnVariants(results).flatMap((variant, index) => [
+    ...dayCharts(results, variant, prefixes[index]!),
+    ...limitCharts(results, variant, prefixes[index]!),
+  ]);
+  return [...responseCharts(results), ...days];
+}
+
 /** A text as part of a file name: at most 40 of a-z, 0-9 and hyphen. */
 export function slug(text: string): string {
   const plain = text

@@ -17,7 +17,7 @@ export function heatMapView(results: StudyResults, info: ResponseInfo): HeatMapC
   if (cells.length < 4) return null;
   const values = cells.map(({ value }) => value);
   return {
-    title: `${isolated(info.label)} by ${isolated(across.name)} and ${isolated(down.name)}`,
+    title: `${isolated(info.label)}${info.unit === "" ? "" : `, ${isolated(info.unit)},`} by ${isolated(across.name)} and ${isolated(down.name)}`,
     caption: "Look along a row and down a column: where the shade stops changing, more of that factor adds nothing",
     subtitle: `Mean over ${observationsWords(results)}, ± half of its ${confidenceWords(results.study.confidence)} interval. Dashed frame: the base; bold frame: the best${markWords(cells)}`,
     description: describeVariants(results, info),
@@ -41,15 +41,18 @@ function cellOf(
   const estimate = variant.estimates[info.key];
   if (column === undefined || row === undefined || column < 0 || row < 0 || !estimate || estimate.n === 0) return [];
   const words = estimateWords(estimate, format, results.study.confidence);
+  const unit = isolated(info.unit);
   const { halfWidth } = estimate;
+  // The unit stands once in the title, so that cells hold nothing but figures.
+  const bare = (text: string) => (unit !== "" && text.endsWith(` ${unit}`) ? text.slice(0, -unit.length - 1) : text);
   const names = `${isolated(results.factors[0]!.levels[column]!)} and ${isolated(results.factors[1]!.levels[row]!)}`;
   return [
     {
       column,
       row,
       value: estimate.mean,
-      text: words.mean,
-      detail: halfWidth === null ? "" : `± ${format.difference(halfWidth, halfWidth).replace(/^\+/, "")}`,
+      text: bare(words.mean),
+      detail: halfWidth === null ? "" : `± ${bare(format.difference(halfWidth, halfWidth).replace(/^\+/, ""))}`,
       words: `${names}: ${words.phrase}`,
       mark: bestMark(results, info, index),
     },

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { DayRecord } from "../../engine/index.ts";
+import { dayRecordShape } from "../../results/index.ts";
 import type { DaySource, SimulatedDay } from "../index.ts";
 
 /**
@@ -12,7 +12,7 @@ export function simulatedDayShape({ plans, keys }: Pick<DaySource, "plans" | "ke
       variant: whole().max(plans.length - 1),
       replication: whole(),
       values: z.array(value()).length(keys.length),
-      day: dayRecord().nullable(),
+      day: dayRecordShape().nullable(),
     })
     .refine(({ replication, day }) => (replication === 0) === (day !== null), "a day is kept of replication 0 only");
 }
@@ -24,24 +24,4 @@ function value() {
 
 function whole() {
   return z.int().min(0);
-}
-
-/** The parts of a day record that everything downstream walks through; what is in them is as the engine left it. */
-function dayRecord() {
-  const named = () => z.array(z.looseObject({ name: z.string() }));
-  const shape = z.looseObject({
-    replication: whole(),
-    status: z.enum(["finished", "ceiling", "stuck"]),
-    startClockSeconds: z.number(),
-    finishSeconds: z.number(),
-    heads: z.looseObject({ out: z.record(z.string(), z.number()) }),
-    stages: named(),
-    crews: named(),
-    sections: named(),
-    limits: named(),
-    loads: named(),
-    traces: z.looseObject({ queues: named(), wip: named(), states: named() }).nullable(),
-    perHead: z.null(),
-  });
-  return z.custom<DayRecord>((found) => shape.safeParse(found).success, "not a day record");
 }

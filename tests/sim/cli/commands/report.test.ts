@@ -1,0 +1,78 @@
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import chromium from "@sparticuz/chromium";
+import readWorkbook from "read-excel-file/node";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { BadInput } from "../../../../sim/cli/badInput.ts";
+import { reportCommand } from "../../../../sim/cli/commands/report.ts";
+import { fakeTerminal } from "../../../support/fakeTerminal.ts";
+import { runCli } from "../../../support/runCli.ts";
+import { SMALL_PLAN } from "../../../support/smallPlan.ts";
+
+const folder = mkdtempSync(join(tmpdir(), "gambrel-report-"));
+const run = join(folder, "run");
+const text = (name: string) => readFileSync(join(run, name), "utf8");
+const report = (args: readonly string[], env = {}) => runCli(folder, ["report", ...args], env);
+
+beforeAll(async () => {
+  writeFileSync(join(folder, "plan.json"), JSON.stringify(SMALL_PLAN));
+  await runCli(folder, ["day", "plan.json", "--out", "run"]);
+}, 120_000);
+
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+describe("gambrel report", () => {
+  it("draws what was lost or changed anew, to the last byte, and leaves the data alone", async () => {
+    const [page, results] = [text("report.html"), text("results.json")];
+    const charts = readdirSync(join(run, "charts"));
+    writeFileSync(join(run, "report.html"), "spoilt");
+    rmSync(join(run, "charts"), { recursive: true });
+    const { code, err } = await report(["run"]);
+    expect([code, err]).toEqual([0, expect.stringContaining(`Written: ${join("run", "report.html")}`)]);
+    expect([text("report.html"), text("results.json")]).toEqual([page, results]);
+    expect(readdirSync(join(run, "charts"))).toEqual(charts);
+  });
+
+  it("gives other programs a workbook, a PDF and PNG charts when they are asked for", async () => {
+    const browser = await chromium.executablePath();
+    expect((await report(["run", "--xlsx", "--png", "--pdf"], { GAMBREL_BROWSER: browser })).code).toBe(0);
+    const sheets = await readWorkbook(readFileSync(join(run, "tables.xlsx")));
+    const names = readdirSync(join(run, "charts"));
+    const images = names.filter((name) => name.endsWith(".png"));
+    expect(images).toHaveLength(names.length / 2);
+    expect(sheets.slice(0, 3).map(({ sheet }) => sheet)).toEqual(["about", "summary", "inputs"]);
+    expect(sheets).toHaveLength(3 + images.length);
+    expect(sheets[0]!.data).toContainEqual(["Caution", "Animal welfare and people's safety come before throughput."]);
+    const carcasses = sheets[1]!.data.find((row) => row.includes("carcasses"))!;
+    expect(carcasses.some((cell) => typeof cell === "number" && cell > 0)).toBe(true);
+    expect(readFileSync(join(run, "report.pdf")).subarray(0, 5).toString()).toBe("%PDF-");
+    // Portable Network Graphics (second edition), 5.2: the signature of every PNG.
+    const signature = [...readFileSync(join(run, "charts", images[0]!)).subarray(0, 8)];
+    expect(signature).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
+  });
+
+  it("says what is missing where no browser starts, and writes nothing", async () => {
+    const before = text("report.html");
+    const { code, err } = await report(["run", "--png"], { GAMBREL_BROWSER: join(folder, "no-browser") });
+    expect([code, err]).toEqual([
+      1,
+      expect.stringMatching(/GAMBREL_BROWSER: no browser starts from .*Nothing was written/),
+    ]);
+    expect(text("report.html")).toBe(before);
+  });
+
+  it.each([
+    ["nowhere", /nowhere: there is no such folder/],
+    ["empty", /empty: holds no results\.json; name the folder of a day or study/],
+    ["other", /results\.json: this does not hold the results of a run/],
+  ])("refuses the folder %s with the remedy", async (name, words) => {
+    mkdirSync(join(folder, "empty"), { recursive: true });
+    mkdirSync(join(folder, "other"), { recursive: true });
+    writeFileSync(join(folder, "other", "results.json"), "{}");
+    const refused = reportCommand(fakeTerminal(false).terminal, join(folder, name), {});
+    await expect(refused).rejects.toThrow(words);
+    await expect(refused).rejects.toBeInstanceOf(BadInput);
+    expect(readdirSync(folder).sort()).toEqual(["empty", "other", "plan.json", "run"]);
+  });
+});
