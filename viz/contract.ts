@@ -1,6 +1,7 @@
 /** The only place where viz/ names the simulator's types; types only, so no simulator code is ever loaded by a picture. */
 export type { Calibration } from "../sim/calibrate/index.ts";
 export type {
+  Cause,
   CrewTrace,
   DayRecord,
   LimitRecord,
@@ -17,12 +18,16 @@ export type {
 } from "../sim/engine/index.ts";
 export type { ColumnFit, FamilyFit, FitPicture } from "../sim/fit/index.ts";
 export type {
+  Advice,
+  BoundPart,
   Difference,
   ElementaryEffects,
   Estimate,
   LevelStep,
   ResponseInfo,
+  SlopeEstimate,
   StudyResults,
   VariantResults,
+  Why,
 } from "../sim/results/index.ts";
 export type { Factor } from "../sim/study/study.ts";

@@ -20,6 +20,8 @@ import { drawFigures } from "./responseChart.ts";
 export interface BindingRow {
   stage: string;
   cause: string;
+  /** Index into the kinds: a kind of cause has the same look in every picture. */
+  kind: number;
   seconds: number;
   /** Interval over days; null for a single day. */
   low: number | null;
@@ -29,46 +31,46 @@ export interface BindingRow {
 }
 
 export interface BindingColumns extends ChartWords {
+  /** Names of the kinds of causes; the key shows those that a row has. */
+  kinds: readonly string[];
   /** The largest first. */
   rows: readonly BindingRow[];
   footnote: string;
 }
 
-const GUTTER = 190;
-const TEXT_GUTTER = 160;
+const GUTTER = 210;
+const TEXT_GUTTER = 176;
 const ROW = 30;
-const TEXTURES: readonly Texture[] = ["plain", "rising", "dots", "level", "cross", "upright"];
+const TEXTURES: readonly Texture[] = ["plain", "rising", "dots", "level", "cross", "upright", "falling"];
 
 /** What the day's length is made of: one bar for each stage and cause, the cause told by texture and by name. */
 export function bindingChart(columns: BindingColumns, context: ChartContext): SVGSVGElement {
   if (columns.rows.length === 0) return emptyChart(columns, "Nothing held the day up.", context);
   const frame = chartFrame(columns, context);
-  const causes = [...new Set(columns.rows.map(({ cause }) => cause))];
-  const fills = causes.map((_, index) => causeFill(frame, index));
-  const top = drawKey(frame, keyOf(causes, fills), frame.top + 4) + 18;
+  const found = [...new Set(columns.rows.map(({ kind }) => kind))].sort((a, b) => a - b);
+  const fills = new Map(found.map((kind) => [kind, kindFill(frame, kind)]));
+  const key = found.map((kind) => ({ name: columns.kinds[kind] ?? "", fill: fills.get(kind)! }));
+  const top = drawKey(frame, key, frame.top + 4) + 18;
   const bottom = top + columns.rows.length * ROW;
   const most = Math.max(...columns.rows.map((row) => row.high ?? row.seconds));
   const value = scaleLinear()
     .domain([0, most * 1.02 || 1])
     .range([frame.left + GUTTER, frame.right - TEXT_GUTTER]);
-  const quantity = { kind: "duration", label: "time the day owes to it" } as const;
+  const quantity = { kind: "duration", label: "time owed to it" } as const;
   const end = drawBottomAxis(frame.body, value, quantity, top, bottom, frame.colour);
   columns.rows.forEach((row, index) => {
-    drawBar(frame, row, fills[causes.indexOf(row.cause)]!, value, top + index * ROW);
+    drawBar(frame, row, fills.get(row.kind)!, value, top + index * ROW);
   });
   return frame.finish(drawFootnote(frame, columns.footnote, end));
 }
 
-function keyOf(causes: readonly string[], fills: readonly string[]) {
-  return causes.map((cause, index) => ({ name: wrapText(cause, 200, 11, 1)[0] ?? "", fill: fills[index]! }));
-}
-
-function causeFill(frame: ChartFrame, index: number): string {
-  const colour = frame.colour(FILLS[index % FILLS.length]!);
+/** Six fills and seven textures: no two of the first 42 kinds look the same. */
+function kindFill(frame: ChartFrame, kind: number): string {
+  const colour = frame.colour(FILLS[kind % FILLS.length]!);
   return textureFill(
     frame.defs,
-    frame.id(`cause-${index}`),
-    TEXTURES[index % TEXTURES.length]!,
+    frame.id(`kind-${kind}`),
+    TEXTURES[kind % TEXTURES.length]!,
     colour,
     frame.colour("ink"),
   );

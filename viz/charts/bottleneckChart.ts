@@ -30,7 +30,7 @@ export interface BottleneckColumns extends ChartWords {
   startClockSeconds: number;
   endSeconds: number;
   pauses: readonly PauseBand[];
-  /** In line order, with the share of the day in words. */
+  /** In line order, with the share of the day in words, one or two lines. */
   stages: readonly { name: string; note: string }[];
   spans: readonly BottleneckSpan[];
   footnote: string;
@@ -95,7 +95,7 @@ function drawStage(
     });
     group.append("path").attr("d", path.join("")).attr("fill", fills[kind]);
   }
-  const lines = wrapText(stage.note, NOTE - 14, 11, 2);
+  const lines = stage.note.split("\n").flatMap((part) => wrapText(part, NOTE - 14, 11, 1));
   lines.forEach((line, i) => {
     drawText(group, right + 10, top + ROW / 2 + 4 + (i - (lines.length - 1) / 2) * 13, line);
   });

@@ -10,7 +10,7 @@ import {
   type Quantity,
   readable,
 } from "../frame/index.ts";
-import { drawLevelInterval } from "../marks/index.ts";
+import { drawFootnote, drawLevelInterval } from "../marks/index.ts";
 import { drawFigures, drawNames, paddedDomain, type ResponseRow, rowHeight } from "./responseChart.ts";
 
 export interface DifferenceRow extends ResponseRow {
@@ -25,6 +25,8 @@ export interface DifferenceColumns extends ChartWords {
   sides: readonly [string, string];
   /** Said where no row has a value. Default: nothing to compare with the base. */
   nothing?: string;
+  /** Below the picture, each in up to four lines. */
+  footnotes?: readonly string[];
 }
 
 const GUTTER = 190;
@@ -48,7 +50,7 @@ export function differenceChart(columns: DifferenceColumns, context: ChartContex
   columns.rows.forEach((entry, index) => {
     drawRow(frame, entry, value, top + (index + 0.5) * row);
   });
-  return frame.finish(end);
+  return frame.finish((columns.footnotes ?? []).reduce((lower, note) => drawFootnote(frame, note, lower), end));
 }
 
 function drawZero(

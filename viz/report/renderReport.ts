@@ -19,6 +19,7 @@ import {
 } from "./reportSections.ts";
 import { reportStyle } from "./reportStyle.ts";
 import { serverDocument } from "./serverDocument.ts";
+import { tellsWhy, whySection } from "./whySection.ts";
 
 export interface ReportOptions {
   /** The plan file as it was read: the report then lists every figure in it with its source. */
@@ -39,6 +40,7 @@ export function renderReport(results: StudyResults, options: ReportOptions = {})
   const body = [
     objectives(results),
     answerSection(results, figures),
+    ...(tellsWhy(results) ? [whySection(results, figures)] : []),
     resultsSection(results, figures),
     daySection(results, figures),
     limitSection(results, figures),

@@ -1,4 +1,6 @@
 import {
+  bindingChart,
+  bottleneckChart,
   chillerChart,
   costChart,
   crewChart,
@@ -12,12 +14,16 @@ import {
   queueChart,
   responseChart,
   screeningChart,
+  slopeChart,
   stateChart,
   wipChart,
 } from "../charts/index.ts";
 import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import type { ChartContext, ChartWords } from "../frame/index.ts";
 import {
+  bindingTable,
+  bottleneckReadings,
+  bottleneckTable,
   type ChartTable,
   chillerReadings,
   costTable,
@@ -33,6 +39,7 @@ import {
   queueReadings,
   responseTable,
   screeningTable,
+  slopeTable,
   stateReadings,
   stateTable,
   type TimeReadings,
@@ -40,6 +47,8 @@ import {
   wipReadings,
 } from "../tables/index.ts";
 import {
+  bindingView,
+  bottleneckView,
   chillersOf,
   chillerView,
   costView,
@@ -54,6 +63,7 @@ import {
   queueView,
   responseView,
   screeningView,
+  slopeView,
   stateView,
   wipView,
 } from "../views/index.ts";
@@ -151,14 +161,39 @@ export function drawnVariants(results: StudyResults): VariantResults[] {
   return [...results.variants.slice(0, 1), ...(furthest ? [furthest] : [])];
 }
 
+/** More variants than this are told apart by the table of stages; only those whose day is drawn have pictures. */
+const MOST_WHY = 12;
+
+/** The variants whose days tell in pictures what their end was owed to; in a screening nobody asks about one of them. */
+export function whyVariants(results: StudyResults): VariantResults[] {
+  const few = results.variants.length <= MOST_WHY && results.screening === null;
+  const wanted = few ? results.variants : drawnVariants(results);
+  return wanted.filter(({ why }) => why !== null);
+}
+
+/** What the end of a variant's work was owed to, and how it moves with each mean time. */
+export function whyCharts(results: StudyResults, variant: VariantResults): PlannedChart[] {
+  const { why } = variant;
+  if (why === null) return [];
+  const end = `${results.variants.indexOf(variant) + 1}-${slug(variant.name)}`;
+  return [
+    planned(`binding-${end}`, bindingView(results, variant, why), bindingChart, bindingTable),
+    planned(`slopes-${end}`, slopeView(results, variant, why), slopeChart, slopeTable),
+  ];
+}
+
 /** The day in pictures, without its limits. `prefix` keeps the names of two days apart. */
 export function dayCharts(results: StudyResults, variant: VariantResults, prefix: string): PlannedChart[] {
   const loads = loadView(results, variant);
   const crews = crewView(results, variant);
   const mass = massView(results, variant);
+  const bottleneck = bottleneckView(results, variant);
   return [
     traced(`${prefix}-heads-out`, headsOutView(results, variant), headsOutChart, headsOutReadings),
     planned(`${prefix}-states`, stateView(results, variant), stateChart, stateTable, stateReadings),
+    ...(bottleneck === null
+      ? []
+      : [planned(`${prefix}-bottleneck`, bottleneck, bottleneckChart, bottleneckTable, bottleneckReadings)]),
     traced(`${prefix}-wip`, wipView(results, variant), wipChart, wipReadings),
     traced(`${prefix}-queues`, queueView(results, variant), queueChart, queueReadings),
     ...(loads === null ? [] : [planned(`${prefix}-loads`, loads, loadChart, loadTable, loadReadings)]),
@@ -187,14 +222,15 @@ export function limitCharts(results: StudyResults, variant: VariantResults, pref
   });
 }
 
-/** Every picture of a study, each under a name of its own: responses first, then the drawn days with their limits. */
+/** Every picture of a study, each under a name of its own: responses first, then why days ended, then the drawn days with their limits. */
 export function studyCharts(results: StudyResults): PlannedChart[] {
   const prefixes = ["base", "furthest"];
   const days = drawnVariants(results).flatMap((variant, index) => [
     ...dayCharts(results, variant, prefixes[index]!),
     ...limitCharts(results, variant, prefixes[index]!),
   ]);
-  return [...responseCharts(results), ...days];
+  const why = whyVariants(results).flatMap((variant) => whyCharts(results, variant));
+  return [...responseCharts(results), ...why, ...days];
 }
 
 /** A text as part of a file name: at most 40 of a-z, 0-9 and hyphen. */

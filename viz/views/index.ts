@@ -1,7 +1,9 @@
 // A day: results -> columns
 
 // Helpers
+export { bindingView } from "./bindingView.ts";
 export { type BinnedTrace, binnedTrace, drawingBinSeconds } from "./binnedTrace.ts";
+export { bottleneckView } from "./bottleneckView.ts";
 export { chillersOf, chillerView } from "./chillerView.ts";
 // A study: results -> columns
 export { costView } from "./costView.ts";
@@ -22,5 +24,6 @@ export { probabilityView } from "./probabilityView.ts";
 export { queueView } from "./queueView.ts";
 export { differenceView, responseView } from "./responseView.ts";
 export { screeningView } from "./screeningView.ts";
+export { slopeView } from "./slopeView.ts";
 export { stateView } from "./stateView.ts";
 export { wipView } from "./wipView.ts";

@@ -1,5 +1,7 @@
 export { answer } from "./answer.ts";
 export { bestWords } from "./bestWords.ts";
+export { shareEstimate, spanEstimate, timesEstimate } from "./boundWords.ts";
+export { CAUSE_KINDS, causeWords } from "./causeWords.ts";
 export { confidenceWords } from "./confidenceWords.ts";
 export { differenceEnds } from "./differenceEnds.ts";
 export { type DifferenceWords, differenceWords } from "./differenceWords.ts";
@@ -12,6 +14,8 @@ export { type ResponseFormat, responseFormat } from "./responseFormat.ts";
 export { type FactorEffect, rankedEffects, screeningWords } from "./screeningWords.ts";
 export { shareWords } from "./shareWords.ts";
 export { shownWords } from "./shownWords.ts";
+export { rankedSlopes, slopeName } from "./slopeRanks.ts";
 export { spanWords } from "./spanWords.ts";
 export { stepWords } from "./stepWords.ts";
 export { studyFormat } from "./studyFormat.ts";
+export { whyWords } from "./whyWords.ts";

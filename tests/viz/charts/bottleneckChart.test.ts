@@ -11,8 +11,8 @@ const COLUMNS: BottleneckColumns = {
   endSeconds: 7200,
   pauses: [{ name: "breakfast", fromSeconds: 3600, toSeconds: 4500 }],
   stages: [
-    { name: "skinning", note: "20 % alone" },
-    { name: "evisceration", note: "55 % alone, 10 % shifting" },
+    { name: "skinning", note: "20 % alone\n5 % shifting" },
+    { name: "evisceration", note: "55 % alone\n10 % shifting" },
   ],
   spans: [
     { stage: "skinning", from: 0, to: 1400, kind: "sole" },

@@ -52,11 +52,12 @@ test("binding path, slopes and bottleneck keep their figures and units", () => {
   const binding = {
     ...WORDS,
     footnote: "",
-    rows: [{ stage: "a", cause: "work", seconds: 9, low: 8, high: null, text: "" }],
+    kinds: ["work"],
+    rows: [{ stage: "a", cause: "work", kind: 0, seconds: 9, low: 8, high: null, text: "" }],
   };
   expect(bindingTable(binding).rows).toEqual([["a", "work", 9, 8, null]]);
   const slope = { name: "a", minutesPerSecond: 3, low: 1, high: 5, valid: false, note: "why", text: "" };
-  expect(slopeTable({ ...WORDS, rows: [slope] })).toMatchObject({
+  expect(slopeTable({ ...WORDS, footnotes: [], rows: [slope] })).toMatchObject({
     columns: [{ name: "stage" }, { name: "slope", unit: "min/s" }, {}, {}, {}, {}],
     rows: [["a", 3, 1, 5, "no", "why"]],
   });
