@@ -59,6 +59,7 @@ export function program(terminal: () => Promise<Terminal>): Command {
   addCalibrate(gambrel, terminal);
   addSize(gambrel, terminal);
   addOptions(gambrel, terminal);
+  addImprove(gambrel, terminal);
   addSchema(gambrel, terminal);
   addPage(gambrel, terminal);
   addDemo(gambrel, terminal);
@@ -238,6 +239,23 @@ function addOptions(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .action(async (path, options) => {
       const { optionsCommand } = await import("./commands/options.ts");
       await optionsCommand(await terminal(), path, options);
+    });
+}
+
+function addImprove(gambrel: Command, terminal: () => Promise<Terminal>): void {
+  gambrel
+    .command("improve")
+    .description("share out places, people or a budget as well as can be: search, choice of the best, trade-off curve")
+    .argument("<question>", "file that says what is to be shared out, and to what end")
+    .addOption(seedOption())
+    .addOption(threadsOption())
+    .option("--out <folder>", "write report, charts and tables to this folder (default: nothing is written)")
+    .addOption(overwriteOption())
+    .addOption(jsonOption("print what was found as JSON on standard output"))
+    .addOption(ceilingOption())
+    .action(async (path, options) => {
+      const { improveCommand } = await import("./commands/improve.ts");
+      await improveCommand(await terminal(), path, options);
     });
 }
 

@@ -1,5 +1,12 @@
 import { chartFiles, renderReport } from "../../viz/index.ts";
-import { mendRunFolder, type RunParts, runFiles, runFolderProblem, writeRunFolder } from "../results/index.ts";
+import {
+  mendRunFolder,
+  type RunFile,
+  type RunParts,
+  runFiles,
+  runFolderProblem,
+  writeRunFolder,
+} from "../results/index.ts";
 import { BadInput } from "./badInput.ts";
 
 /** Refuses a folder that cannot take a run before time is spent on the run. */
@@ -14,14 +21,15 @@ export function takeRunFolder(folder: string, overwrite: boolean): void {
   checkRunFolder(folder, overwrite);
 }
 
-/** Draws the report and the charts and writes the run folder, whole or not at all. */
+/** Draws the report and the charts and writes the run folder, with `more` files in it, whole or not at all. */
 export function writeRun(
   folder: string,
   parts: Pick<RunParts, "results" | "plan" | "studyText">,
   overwrite: boolean,
+  more: readonly RunFile[] = [],
 ): void {
   const { results } = parts;
   const reportHtml = renderReport(results, { planFile: parts.plan });
   const files = runFiles({ ...parts, reportHtml, charts: chartFiles(results) });
-  writeRunFolder(folder, files, overwrite);
+  writeRunFolder(folder, [...files, ...more], overwrite);
 }

@@ -14,6 +14,7 @@ const OURS = new Set([
     "charts",
     "fragment.json",
   ],
+  ...["asked.json", "improvement.json"],
 ]);
 
 /**

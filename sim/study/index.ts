@@ -26,6 +26,10 @@ export { studyJsonSchema } from "./studyJsonSchema.ts";
 // For other files that name a plan and change it
 
 export { type BasePlan, basePlan } from "./basePlan.ts";
+export { planWith } from "./buildVariants.ts";
+export { type Change, joinChanges, toChange } from "./change.ts";
+export { amountFault } from "./responseFaults.ts";
+export { type Amount, amountAboveZero } from "./schema/amount.ts";
 export { changeKeys } from "./schema/changeFile.ts";
 export { seed } from "./schema/seed.ts";
 export { planReference } from "./schema/studyFile.ts";

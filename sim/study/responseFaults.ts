@@ -63,7 +63,7 @@ function unknownResponse(response: string, at: At, known: readonly KnownResponse
 }
 
 /** A time in minutes says nothing of heads per hour, and a bare number nothing of a time. */
-function amountFault({ form, written }: Amount, at: At, response: KnownResponse | undefined): Fault[] {
+export function amountFault({ form, written }: Amount, at: At, response: KnownResponse | undefined): Fault[] {
   if (response === undefined) return [];
   const isTime = response.format === "clock" || response.format === "duration";
   if (isTime && form !== "time")

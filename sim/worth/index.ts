@@ -3,6 +3,10 @@
 export { annuityFactor, presentFactor } from "./annuity.ts";
 export { type Appraisal, appraise, type Purchase } from "./appraise.ts";
 export { CASH_RESPONSES } from "./cashOfDay.ts";
+export { type CrewChange, crewChange } from "./crewChange.ts";
 export { type LineUp, lineUp, type OptionWorth, type Ranged } from "./lineUp.ts";
 export { optionsJsonSchema } from "./optionsJsonSchema.ts";
 export { type LineUpQuestion, type OptionsReading, readOptions } from "./readOptions.ts";
+
+// For other files that list offers
+export { offer } from "./schema/optionsFile.ts";

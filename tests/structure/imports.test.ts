@@ -25,6 +25,7 @@ const SIM: Record<string, string[]> = {
   results: ["units", "plan", "study", "engine", "observations", "statistics"],
   run: ["units", "random", "plan", "study", "line", "engine", "observations", "statistics", "results"],
   worth: ["units", "plan", "study", "observations", "statistics", "results"],
+  improve: ["units", "plan", "study", "line", "estimate", "observations", "statistics", "results", "run", "worth"],
   advice: ["random", "plan", "study", "line", "observations", "results"],
   cli: [
     "units",
@@ -42,6 +43,7 @@ const SIM: Record<string, string[]> = {
     "results",
     "run",
     "worth",
+    "improve",
     "advice",
   ],
 };

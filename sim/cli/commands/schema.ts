@@ -1,3 +1,4 @@
+import { improveJsonSchema } from "../../improve/index.ts";
 import { planJsonSchema } from "../../plan/index.ts";
 import { demandJsonSchema } from "../../size/index.ts";
 import { studyJsonSchema } from "../../study/index.ts";
@@ -10,6 +11,7 @@ const SCHEMAS: Record<SchemaKind, () => Record<string, unknown>> = {
   study: studyJsonSchema,
   demand: demandJsonSchema,
   options: optionsJsonSchema,
+  improve: improveJsonSchema,
 };
 
 /** Prints the JSON Schema of one kind of file, for editors. */

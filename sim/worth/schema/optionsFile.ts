@@ -25,13 +25,14 @@ export function optionsFile() {
     confidence: z.number().min(0.5).max(0.9999).default(0.95).describe("Of all intervals at once."),
     interest: share().describe('Interest a year, such as "6 %".'),
     daysPerYear: whole(1, DAYS_OF_YEAR).describe("Working days a year."),
-    options: z.array(option()).min(1).max(MOST_OPTIONS).describe("What suppliers offer, each by itself."),
+    options: z.array(offer()).min(1).max(MOST_OPTIONS).describe("What suppliers offer, each by itself."),
   });
 }
 
 export type OptionsFile = z.output<ReturnType<typeof optionsFile>>;
 
-function option() {
+/** One offer: what it changes, what it costs. */
+export function offer() {
   return record({
     name: name().describe("Name of the option."),
     ...changeKeys(),

@@ -1,0 +1,52 @@
+import { formatSpan } from "../observations/index.ts";
+import { formatNumber, formatShare } from "../units/index.ts";
+import type { Improvement, Recommendation } from "./improvement.ts";
+
+/** What was found, in sentences: the pick, what it is worth, how sure that is, the limits, and what was tried. */
+export function improveWords(found: Omit<Improvement, "words">): string[] {
+  const { recommended } = found;
+  return [
+    ...(recommended === null ? [noneWords(found)] : pickWords(recommended, found)),
+    ...(recommended?.limits ?? []).map(limitWords),
+    effortWords(found),
+  ];
+}
+
+function noneWords({ choice, finalists }: Omit<Improvement, "words">): string {
+  if (choice.kind === "no value") return "No choice is possible: on some day the goal has no value.";
+  const open = finalists.filter(({ limits }) => limits === "not shown").length;
+  const rest = open === 0 ? "All are shown to break one." : `${open} of them may keep them; more days would tell.`;
+  return `None of the ${finalists.length} finalists is shown to keep the limits, so none is recommended. ${rest}`;
+}
+
+function pickWords(recommended: Recommendation, { choice, finalists, goal }: Omit<Improvement, "words">): string[] {
+  const zone = formatSpan(choice.difference, goal, "plain");
+  const rivals = finalists.filter(({ limits }) => limits === "kept").length;
+  const percent = formatShare(choice.probability);
+  const promise = {
+    selected: `It is picked as the best of ${rivals} finalists: right with a probability of ${percent} or more if it is better than the others by ${zone}; of finalists nearer to the best than that, any may be picked. The designs that are no finalists were left by the search, which promises nothing.`,
+    ceiling: `The finalists were not told apart at the most days allowed: it has the best mean, without a promise. Allow more days or a larger difference than ${zone}.`,
+    "only one": "It is the only finalist, so there was nothing to choose.",
+    "no value": "",
+    "limits not kept": "",
+  }[choice.kind];
+  const against = recommended.againstBase;
+  const said = recommended.isBase ? "Recommended: leave the plan as it is." : `Recommended: ${recommended.name}.`;
+  const worth =
+    against === null
+      ? []
+      : [`Against the plan as it is, over ${against.n} days on the same random numbers: ${against.words}`];
+  return [said, ...worth, promise];
+}
+
+function limitWords({ name, share, found }: Recommendation["limits"][number]): string {
+  if (found === null) return `${name}: no head passed it.`;
+  return `${name}: ${formatShare(found.mean)} of heads outside it, shown to be below ${formatShare(share)}.`;
+}
+
+function effortWords({ effort }: Omit<Improvement, "words">): string {
+  const { designsTried, designsAllowed, searchDays, choiceDays, curveDays, fullEnumerationDays } = effort;
+  const total = searchDays + choiceDays + curveDays;
+  const share = formatShare(total / fullEnumerationDays);
+  return `${formatNumber(total)} days simulated (${formatNumber(searchDays)} in the search of ${formatNumber(designsTried)} designs, ${formatNumber(choiceDays)} in the choice, ${formatNumber(curveDays)} for the curve). All ${formatNumber(designsAllowed)} designs that are allowed would take ${formatNumber(fullEnumerationDays)} in the first stage of the choice alone, so this is ${share} of it.`;
+}

@@ -1,0 +1,11 @@
+/** A plan and a total to share out -> designs tried -> the best one, picked with a stated probability. */
+
+export { countDesigns } from "./countDesigns.ts";
+export type { Design } from "./designs.ts";
+export { variantOf } from "./designs.ts";
+export { type ImproveTools, improve } from "./improve.ts";
+export { improveJsonSchema } from "./improveJsonSchema.ts";
+export type { CurvePoint, Finalist, Found, Improvement, Recommendation } from "./improvement.ts";
+export type { ImproveQuestion } from "./question.ts";
+export { type ImproveReading, readImprove } from "./readImprove.ts";
+export type { Simulate } from "./trials.ts";

@@ -1,0 +1,65 @@
+import { describe, expect, it } from "vitest";
+import { type Improvement, improve } from "../../../sim/improve/index.ts";
+import { caseQuestion, simulateHere } from "../../support/improving.ts";
+
+const PATIENCE = { timeout: 60_000 };
+const SEARCH = { days: 2, designs: 8, finalists: 3, curve: 4 };
+
+async function improved(changes: Record<string, unknown>, index = 0): Promise<Improvement> {
+  const question = caseQuestion({ search: SEARCH, ...changes }, index);
+  return (await improve(question, { simulate: simulateHere })).improvement;
+}
+
+describe("improve", PATIENCE, () => {
+  it("gives the same every time, and other days for another seed", async () => {
+    const found = await improved({});
+    expect(await improved({})).toEqual(found);
+    expect((await improved({ seed: "2" })).finalists[0]!.goal).not.toEqual(found.finalists[0]!.goal);
+  });
+
+  it("compares the pick with the plan as it is on the same days, and says what was simulated", async () => {
+    const { recommended, finalists, effort, curve, words } = await improved({});
+    expect(recommended!.againstBase!.low).toBeGreaterThan(0);
+    expect(recommended!.set).toMatchObject({ "line.stunning.buffer": recommended!.counts![0] });
+    expect(finalists.filter(({ droppedAfter }) => droppedAfter === null)).toHaveLength(1);
+    expect(effort.designsTried).toBe(8);
+    expect(effort.searchDays).toBe(16);
+    expect(effort.fullEnumerationDays).toBe(136 * 6);
+    expect(curve[0]!.uses).toBe(0);
+    expect(curve.map(({ uses }) => uses!)).toEqual(curve.map(({ uses }) => uses!).toSorted((a, b) => a - b));
+    expect(curve.at(-1)!.undominated).toBe(true);
+    expect(words.join(" ")).toMatch(/right with a probability of 95 % or more .* promises nothing/);
+    expect(words.join(" ")).toMatch(/All 136 designs that are allowed would take 816/);
+  });
+
+  it("keeps the plan as it is where nothing is better, and says so", async () => {
+    const { recommended, words } = await improved({ interest: "100 %", daysPerYear: 40 }, 9);
+    expect(recommended!.isBase).toBe(true);
+    expect(recommended!.againstBase).toBeNull();
+    expect(words[0]).toBe("Recommended: leave the plan as it is.");
+  });
+
+  it("recommends nothing that is not shown to keep the limits", async () => {
+    const { recommended, choice, finalists, words } = await improved(
+      { limits: [{ limit: "stun to skinning", beyond: "0.001 %" }] },
+      4,
+    );
+    expect(recommended).toBeNull();
+    expect(choice.kind).toBe("limits not kept");
+    expect(finalists.every(({ limits }) => limits !== "kept")).toBe(true);
+    expect(words[0]).toMatch(/None of the 3 finalists is shown to keep the limits/);
+  });
+
+  it("tells the share beyond the limit of what it recommends", async () => {
+    const { recommended, words } = await improved({ search: { ...SEARCH, designs: 12 } }, 4);
+    expect(recommended!.limits[0]!.found!.mean).toBeLessThan(0.15);
+    expect(words.join(" ")).toMatch(/stun to skinning: .* of heads outside it, shown to be below 15 %/);
+  });
+
+  it("tries every design where there are few", async () => {
+    const among = ["stunning", "sticking"].map((station) => ({ station, to: 3 }));
+    const found = await improved({ allocate: { places: { total: 2, least: 2, among } } });
+    expect(found.effort.designsAllowed).toBe(3);
+    expect(found.finalists).toHaveLength(3);
+  });
+});

@@ -1,0 +1,58 @@
+import { describe, expect, it } from "vitest";
+import { Designs } from "../../../sim/improve/designs.ts";
+import { countDesigns, type Design, type ImproveQuestion, improve } from "../../../sim/improve/index.ts";
+import { meritOf, ranked } from "../../../sim/improve/merit.ts";
+import { type Counts, isAllowed, type Space } from "../../../sim/improve/space.ts";
+import { type Trial, Trials } from "../../../sim/improve/trials.ts";
+import { pairedDifference } from "../../../sim/statistics/index.ts";
+import { IMPROVE_CASES } from "../../support/improveCases.ts";
+import { improveQuestion, simulateHere } from "../../support/improving.ts";
+
+const PATIENCE = { timeout: 120_000 };
+/** Days of each design in the full enumeration. */
+const DAYS = 12;
+/** Days, seen by neither, that the two picks are compared on. */
+const FRESH = 40;
+/** Of each of the ten comparisons; the chance that any of ten picks as good as the enumerated one fails is 1 % at most. */
+const CONFIDENCE = 0.998;
+
+function everyDesign(space: Space, counts: Counts = []): Counts[] {
+  if (counts.length === space.elements.length) return isAllowed(space, counts) ? [counts] : [];
+  const { from, to } = space.elements[counts.length]!;
+  const values = Array.from({ length: to - from + 1 }, (_, step) => from + step);
+  return values.flatMap((value) => everyDesign(space, [...counts, value]));
+}
+
+/** In parts: comparing all with all in one study takes longer than the days. */
+async function enumerated(question: ImproveQuestion, all: readonly Design[]): Promise<Trial[]> {
+  const trials = new Trials(question, simulateHere, "enumeration", false);
+  const found: Trial[] = [];
+  for (let from = 0; from < all.length; from += 20) found.push(...(await trials.of(all.slice(from, from + 20), DAYS)));
+  return found;
+}
+
+describe("improve, against simulating every design", PATIENCE, () => {
+  it.each(IMPROVE_CASES)(
+    "finds the best one, or one that is not shown to be worse, in a tenth of the days: $title",
+    async ({ json }) => {
+      const question = improveQuestion(json);
+      const { improvement, recommended } = await improve(question, { simulate: simulateHere });
+      const designs = new Designs(question);
+      const all = everyDesign(question.space).map((counts) => designs.of(counts)!);
+      expect(all).toHaveLength(countDesigns(question.space));
+      expect(improvement.effort.searchDays + improvement.effort.choiceDays).toBeLessThanOrEqual(
+        (all.length * DAYS) / 10,
+      );
+      const order = ranked(await enumerated(question, all), question);
+      const pick = designs.of(recommended!.counts!)!;
+      // By chance alone a design would be among these in one case of twenty.
+      expect(order.findIndex(({ design }) => design === pick)).toBeLessThan(all.length / 20);
+      const fresh = new Trials(question, simulateHere, "fresh days", false);
+      const [best, found] = await fresh.of([order[0]!.design, pick], FRESH);
+      const gap = pairedDifference(found!.values, best!.values, CONFIDENCE, question.response)!;
+      const isWorse = question.response.better === "less" ? gap.low! > 0 : gap.high! < 0;
+      expect(isWorse).toBe(false);
+      expect(meritOf(found!, question).excess).toBe(0);
+    },
+  );
+});
