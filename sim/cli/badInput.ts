@@ -14,3 +14,6 @@ export class BadInput extends Error {
 
 export const PLAN_GUIDE = "sim/plan/README.md";
 export const STUDY_GUIDE = "sim/study/README.md";
+export const SIZE_GUIDE = "sim/size/README.md";
+export const WORTH_GUIDE = "sim/worth/README.md";
+export const IMPROVE_GUIDE = "sim/improve/README.md";

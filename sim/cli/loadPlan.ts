@@ -1,6 +1,7 @@
-import { formatFault, inputKind, type Plan, readPlan } from "../plan/index.ts";
+import { formatFault, type Plan, readPlan } from "../plan/index.ts";
 import { BadInput, PLAN_GUIDE } from "./badInput.ts";
 import type { InputFile } from "./inputFile.ts";
+import { refuseOtherKind } from "./otherKind.ts";
 
 export interface LoadedPlan {
   plan: Plan;
@@ -15,9 +16,7 @@ export function loadPlan(file: InputFile): Plan {
 
 /** As `loadPlan`, with the warnings. */
 export function loadPlanWithWarnings(file: InputFile): LoadedPlan {
-  if (inputKind(file.json) === "study") {
-    throw new BadInput([`${file.path}: this is a study; run it with "gambrel study", or name a plan.`]);
-  }
+  refuseOtherKind(file, "plan");
   const reading = readPlan(file.json, file.files);
   if (reading.plan === null) {
     const faults = reading.faults.map((fault) => `${file.path}: ${formatFault(fault)}`);

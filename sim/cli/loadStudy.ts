@@ -1,8 +1,9 @@
 import { responsesOf } from "../observations/index.ts";
-import { formatFault, inputKind } from "../plan/index.ts";
+import { formatFault } from "../plan/index.ts";
 import { readStudy, type Study } from "../study/index.ts";
 import { BadInput, PLAN_GUIDE, STUDY_GUIDE } from "./badInput.ts";
 import type { InputFile } from "./inputFile.ts";
+import { refuseOtherKind } from "./otherKind.ts";
 
 export interface LoadedStudy {
   study: Study;
@@ -12,9 +13,7 @@ export interface LoadedStudy {
 
 /** The study in a file; `BadInput` with every fault when it, its plan or one of its variants is not sound. */
 export function loadStudy(file: InputFile): LoadedStudy {
-  if (inputKind(file.json) === "plan") {
-    throw new BadInput([`${file.path}: this is a plan; run it with "gambrel day", or name a study.`]);
-  }
+  refuseOtherKind(file, "study");
   const { study, basePlan, faults } = readStudy(file.json, file.files, { knownResponses: responsesOf });
   if (study === null) {
     const lines = faults.map((fault) => `${file.path}: ${formatFault(fault)}`);

@@ -71,8 +71,8 @@ export function program(terminal: () => Promise<Terminal>): Command {
 function addCheck(gambrel: Command, terminal: () => Promise<Terminal>): void {
   gambrel
     .command("check")
-    .description("read plans and studies and list everything that is wrong with them; simulates nothing")
-    .argument("<file...>", "plan or study files (told apart by what they hold)")
+    .description("read plans, studies, demands, options and questions, and list everything that is wrong with them")
+    .argument("<file...>", "files (told apart by what they hold)")
     .addOption(jsonOption("print what was found as JSON on standard output"))
     .addOption(ceilingOption())
     .action(async (files, options) => {

@@ -13,7 +13,7 @@ export type { TextFiles } from "./textFiles.ts";
 // For files that speak of plans
 
 export { formatPath } from "./formatPath.ts";
-export { inputKind } from "./inputKind.ts";
+export { type InputKind, inputKind } from "./inputKind.ts";
 export { isRecord } from "./isRecord.ts";
 export { listWords } from "./listWords.ts";
 export { mapWork, type Work } from "./mapWork.ts";

@@ -1,13 +1,20 @@
-/** Keys that only a study file has; a plan has none of them. */
-const STUDY_KEYS = ["plan", "design", "question", "replications", "responses", "baseName"];
-const PLAN_KEYS = ["line", "supply", "day", "crews", "liveHandling"];
+/** Kinds of files that people write. */
+export type InputKind = "plan" | "study" | "demand" | "options" | "improve";
 
-/** Whether a file's content is a plan or a study; null when it shows signs of neither. Its name does not matter. */
-export function inputKind(json: unknown): "plan" | "study" | null {
+/** Keys that tell kinds apart; those that all have say nothing. Where as many speak for two kinds, the first one is meant. */
+const KEYS: Record<InputKind, readonly string[]> = {
+  study: ["plan", "design", "question", "replications", "responses", "baseName"],
+  plan: ["line", "supply", "day", "crews", "liveHandling"],
+  demand: ["week", "animals", "steps", "crates", "day", "line"],
+  options: ["plan", "options", "interest", "daysPerYear", "question", "replications", "baseName"],
+  improve: ["plan", "allocate", "goal", "search", "firstStage", "question", "baseName", "interest", "daysPerYear"],
+};
+
+/** What a file's content is; null when it shows signs of nothing. Its name does not matter. */
+export function inputKind(json: unknown): InputKind | null {
   if (typeof json !== "object" || json === null || Array.isArray(json)) return null;
-  const signs = (keys: readonly string[]): number => keys.filter((key) => Object.hasOwn(json, key)).length;
-  const study = signs(STUDY_KEYS);
-  const plan = signs(PLAN_KEYS);
-  if (study === 0 && plan === 0) return null;
-  return study >= plan ? "study" : "plan";
+  const kinds = Object.keys(KEYS) as InputKind[];
+  const signs = (kind: InputKind): number => KEYS[kind].filter((key) => Object.hasOwn(json, key)).length;
+  const likeliest = kinds.reduce((best, kind) => (signs(kind) > signs(best) ? kind : best));
+  return signs(likeliest) === 0 ? null : likeliest;
 }

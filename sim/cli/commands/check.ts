@@ -1,6 +1,6 @@
-import { inputKind } from "../../plan/index.ts";
+import { type Fault, formatFault, type InputKind, inputKind } from "../../plan/index.ts";
 import type { Study } from "../../study/index.ts";
-import { BadInput, PLAN_GUIDE, STUDY_GUIDE } from "../badInput.ts";
+import { BadInput, IMPROVE_GUIDE, PLAN_GUIDE, SIZE_GUIDE, STUDY_GUIDE, WORTH_GUIDE } from "../badInput.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";
 import { type InputFile, readInputFile } from "../inputFile.ts";
 import { loadPlanWithWarnings } from "../loadPlan.ts";
@@ -11,12 +11,18 @@ export interface CheckCommandOptions {
   ceiling?: Partial<Ceilings>;
 }
 
-/** What says how a file must be; a study has a plan in it. */
-const GUIDES = { plan: [PLAN_GUIDE], study: [STUDY_GUIDE, PLAN_GUIDE] };
+/** What says how a file must be; most have a plan in them. */
+const GUIDES: Record<InputKind, string[]> = {
+  plan: [PLAN_GUIDE],
+  study: [STUDY_GUIDE, PLAN_GUIDE],
+  demand: [SIZE_GUIDE],
+  options: [WORTH_GUIDE, PLAN_GUIDE],
+  improve: [IMPROVE_GUIDE, PLAN_GUIDE],
+};
 
 interface Checked {
   file: string;
-  kind: "plan" | "study" | null;
+  kind: InputKind | null;
   sound: boolean;
   faults: readonly string[];
   /** What a sound plan probably does not mean. */
@@ -44,9 +50,9 @@ async function checkFile(terminal: Terminal, path: string, ceilings: Ceilings): 
     kind = inputKind(file.json);
     if (kind === null)
       throw new BadInput([
-        `${path}: neither a plan (it has no "line") nor a study (no "plan"). "gambrel schema" shows what they hold.`,
+        `${path}: neither a plan (it has no "line") nor a study or a question about a plan (no "plan") nor a demand (no "week"). "gambrel schema" shows what they hold.`,
       ]);
-    const { words, warnings } = kind === "plan" ? checkPlan(file) : await checkStudy(file);
+    const { words, warnings } = await CHECKS[kind](file);
     terminal.say(`${path}: sound. ${words}`, "green");
     for (const warning of warnings) terminal.say(warning, "yellow");
     return { file: path, kind, sound: true, faults: [], warnings };
@@ -79,3 +85,43 @@ async function checkStudy(file: InputFile): Promise<Sound> {
   const words = `Study "${study.name}" with ${study.variants.length} variants, ${mostWords(study)}${study.replications} replications each.`;
   return { words, warnings: [] };
 }
+
+/** What knows the other kinds is loaded for them alone. */
+async function checkDemand(file: InputFile): Promise<Sound> {
+  const { readDemand, sizePlant } = await import("../../size/index.ts");
+  const { demand, faults } = readDemand(file.json, file.files);
+  refuse(file, faults);
+  const { design, faults: impossible } = sizePlant(demand!, file.files);
+  refuse(file, impossible);
+  return { words: `Demand "${demand!.name}" for a plan of ${design!.stations.length} stations.`, warnings: [] };
+}
+
+async function checkOptions(file: InputFile): Promise<Sound> {
+  const { readOptions } = await import("../../worth/index.ts");
+  const { question, faults } = readOptions(file.json, file.files);
+  refuse(file, faults);
+  const { study, purchases } = question!;
+  const words = `Line-up "${study.name}" of ${purchases.length} options, ${study.replications} replications each.`;
+  return { words, warnings: [] };
+}
+
+async function checkImprove(file: InputFile): Promise<Sound> {
+  const { countDesigns, readImprove } = await import("../../improve/index.ts");
+  const { question, faults } = readImprove(file.json, file.files);
+  refuse(file, faults);
+  const { name, space } = question!;
+  const words = `Question "${name}" with ${countDesigns(space)} designs that are allowed.`;
+  return { words, warnings: [] };
+}
+
+function refuse({ path }: InputFile, faults: readonly Fault[]): void {
+  if (faults.length > 0) throw new BadInput(faults.map((fault) => `${path}: ${formatFault(fault)}`));
+}
+
+const CHECKS: Record<InputKind, (file: InputFile) => Sound | Promise<Sound>> = {
+  plan: checkPlan,
+  study: checkStudy,
+  demand: checkDemand,
+  options: checkOptions,
+  improve: checkImprove,
+};

@@ -17,6 +17,7 @@ import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
 import { improveSummary } from "../improveSummary.ts";
 import { type InputFile, readInputFile } from "../inputFile.ts";
+import { refuseOtherKind } from "../otherKind.ts";
 import { programVersion } from "../programVersion.ts";
 import { runInto } from "../runInto.ts";
 import { simulateStudy } from "../simulateStudy.ts";
@@ -56,6 +57,7 @@ type Found = { improvement: Improvement; recommended: Design | null };
 type Run = (study: Study, traces: "none" | "binned", journal?: DayJournal) => Promise<StudyResults>;
 
 function asked(path: string, file: InputFile, { seed }: ImproveCommandOptions): ImproveQuestion {
+  refuseOtherKind(file, "improve");
   const { question, faults } = readImprove(file.json, file.files);
   if (question === null) throw new BadInput(faults.map((fault) => `${path}: ${formatFault(fault)}`));
   return { ...question, seed: seed ?? question.seed };
@@ -90,7 +92,7 @@ async function written(
       more = [
         { path: "asked.json", text: file.text },
         { path: "improvement.json", text: stableJson(found.improvement) },
-        ...(svg === null ? [] : [{ path: "charts/trade-off.svg", text: svg }]),
+        ...(svg === null ? [] : [{ path: "trade-off.svg", text: svg }]),
       ];
       return results;
     },

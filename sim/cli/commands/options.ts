@@ -9,6 +9,7 @@ import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
 import { readInputFile } from "../inputFile.ts";
 import { lineUpSummary } from "../lineUpSummary.ts";
+import { refuseOtherKind } from "../otherKind.ts";
 import { programVersion } from "../programVersion.ts";
 import { simulateStudy } from "../simulateStudy.ts";
 import type { Terminal } from "../terminal.ts";
@@ -33,6 +34,7 @@ export async function optionsCommand(terminal: Terminal, path: string, options: 
 
 function asked(path: string, options: OptionsCommandOptions): LineUpQuestion {
   const file = readInputFile(path, ceilingsOf(options));
+  refuseOtherKind(file, "options");
   const { question, faults } = readOptions(file.json, file.files);
   if (question === null) throw new BadInput(faults.map((fault) => `${path}: ${formatFault(fault)}`));
   const { seed = question.study.seed, replications = question.study.replications } = options;

@@ -9,6 +9,7 @@ import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
 import { readInputFile } from "../inputFile.ts";
 import { checkNewFile, writeNewFile } from "../newFile.ts";
+import { refuseOtherKind } from "../otherKind.ts";
 import { programVersion } from "../programVersion.ts";
 import { simulateStudy } from "../simulateStudy.ts";
 import { sizeSummary } from "../sizeSummary.ts";
@@ -39,6 +40,7 @@ export async function sizeCommand(terminal: Terminal, path: string, options: Siz
 
 function sized(path: string, options: SizeCommandOptions): { design: Design; plan: Plan } {
   const file = readInputFile(path, ceilingsOf(options));
+  refuseOtherKind(file, "demand");
   const reading = readDemand(file.json, file.files);
   const { design, plan, faults } =
     reading.demand === null ? { design: null, plan: null, ...reading } : sizePlant(reading.demand, file.files);

@@ -1,6 +1,9 @@
 import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { cliFolder } from "../../../support/cliFolder.ts";
+import { demandFile } from "../../../support/demands.ts";
+import { improveFileOf } from "../../../support/improveCases.ts";
+import { offersFile } from "../../../support/offers.ts";
 import { runCli } from "../../../support/runCli.ts";
 import { SMALL_PLAN } from "../../../support/smallPlan.ts";
 
@@ -45,6 +48,15 @@ describe("gambrel check", PATIENCE, () => {
     for (const word of ["colour", "target", "line[0].rate", "line[1].buffer", "line[3].crew"])
       expect(err).toContain(word);
     expect(readdirSync(folder).sort()).toEqual(["plan.json", "study.json"]);
+  });
+
+  it("knows demands, options and questions of what to share out", async () => {
+    const folder = cliFolder({ "a.txt": demandFile(), "b.txt": offersFile(), "c.txt": improveFileOf() });
+    const { code, err } = await runCli(folder, ["check", "a.txt", "b.txt", "c.txt"]);
+    expect(code).toBe(0);
+    expect(err).toMatch(/^a\.txt: sound\. Demand "Test plant" for a plan of \d+ stations/);
+    expect(err).toMatch(/^b\.txt: sound\. Line-up "Offers" of 3 options, 6 replications each/m);
+    expect(err).toMatch(/^c\.txt: sound\. Question "places in an even exponential line" with 136 designs/m);
   });
 
   it("goes on to the next file after a bad one", async () => {

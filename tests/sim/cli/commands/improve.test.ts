@@ -29,7 +29,7 @@ describe("gambrel improve", PATIENCE, () => {
     const inside = join(folder, "found");
     expect(JSON.parse(readFileSync(join(inside, "improvement.json"), "utf8"))).toEqual(found);
     expect(readdirSync(inside)).toEqual(expect.arrayContaining(["asked.json", "report.html", "results.json"]));
-    expect(readFileSync(join(inside, "charts/trade-off.svg"), "utf8")).toMatch(/Places, against throughput/);
+    expect(readFileSync(join(inside, "trade-off.svg"), "utf8")).toMatch(/Places, against throughput/);
     // The report's days are those that the recommendation rests on.
     const { variants } = JSON.parse(readFileSync(join(inside, "results.json"), "utf8"));
     expect(variants[1].estimates.headsPerHour.mean).toBeCloseTo(found.recommended.goal.mean, 9);
