@@ -1,5 +1,5 @@
-import cephes from "cephes";
 import type { Varying } from "../../sim/random/index.ts";
+import { cephes } from "../support/cephes.ts";
 
 /** What a textbook says of a varying quantity, computed with the Cephes library: a second way beside the samplers. */
 export interface Textbook {

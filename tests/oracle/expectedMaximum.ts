@@ -1,4 +1,4 @@
-import cephes from "cephes";
+import { cephes } from "../support/cephes.ts";
 
 /**
  * E[max(X, Y)] of independent non-negative quantities, from their distribution functions: the integral of

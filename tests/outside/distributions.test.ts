@@ -1,9 +1,9 @@
-import cephes from "cephes";
 import { describe, it } from "vitest";
 import { Sampler, uniformStream, type Varying } from "../../sim/random/index.ts";
 import { textbook } from "../oracle/distributionFunctions.ts";
 import { kolmogorovBeyond, kolmogorovDistance } from "../oracle/kolmogorov.ts";
 import { FALSE_ALARM } from "../support/agreesWith.ts";
+import { cephes } from "../support/cephes.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
 import { DISTRIBUTIONS } from "./register/distributions.ts";
 

@@ -1,4 +1,3 @@
-import cephes from "cephes";
 import { describe, it } from "vitest";
 import { distances } from "../../sim/fit/distances.ts";
 import { exponential, exponentialLaw } from "../../sim/fit/families/exponential.ts";
@@ -15,6 +14,7 @@ import { meanOf, pertBeta, uniformStream } from "../../sim/random/index.ts";
 import { estimate, quantile } from "../../sim/statistics/index.ts";
 import { textbook } from "../oracle/distributionFunctions.ts";
 import { momentsOf } from "../support/agreesWith.ts";
+import { cephes } from "../support/cephes.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
 import { CYCLES, UPTIMES } from "../support/timeStudies.ts";
 import { FITTING } from "./register/fitting.ts";

@@ -1,4 +1,3 @@
-import cephes from "cephes";
 import { describe, expect, it } from "vitest";
 import { Sampler, uniformStream } from "../../sim/random/index.ts";
 import {
@@ -18,6 +17,7 @@ import {
   welchAverage,
   welchDifference,
 } from "../../sim/statistics/index.ts";
+import { cephes } from "../support/cephes.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
 import { BASE_SAMPLE, VARIANT_SAMPLE } from "../support/workedSample.ts";
 import { STATISTICS } from "./register/statistics.ts";

@@ -1,4 +1,4 @@
-import cephes from "cephes";
+import { cephes } from "./cephes.ts";
 
 /** How small the standard error has to be, so that agreement shows something: relative to the value, or absolute. */
 export type Precision = { relative: number } | { absolute: number };

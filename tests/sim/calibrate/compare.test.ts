@@ -1,8 +1,8 @@
-import cephes from "cephes";
 import { describe, expect, it } from "vitest";
 import { compare } from "../../../sim/calibrate/compare.ts";
 import { uniformStream } from "../../../sim/random/index.ts";
 import { normalQuantile } from "../../../sim/statistics/index.ts";
+import { cephes } from "../../support/cephes.ts";
 
 const SEEN = [600, 612, 590, 605];
 const DRAWN = [612, 598, 605, 621, 590, 609, 617, 600, 595, 613];

@@ -1,8 +1,6 @@
-import cephes from "cephes";
-import { beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { besselJ0J1 } from "../../../sim/chilling/besselJ0J1.ts";
-
-beforeAll(() => cephes.compiled);
+import { cephes } from "../../support/cephes.ts";
 
 describe("besselJ0J1", () => {
   it("agrees with Cephes to 3e-15 from 0 to 200", () => {

@@ -1,9 +1,7 @@
-import cephes from "cephes";
 import { describe, expect, it } from "vitest";
 import { pertBeta, unitQuantile, weibullShape } from "../../../sim/random/index.ts";
+import { cephes } from "../../support/cephes.ts";
 import { relativeError } from "../../support/relativeError.ts";
-
-await cephes.compiled;
 
 // Quantiles recomputed with SciPy from the closed forms (the distributions are in any statistics text); digits are
 // rounded, so half a unit of the last one is allowed.

@@ -1,6 +1,6 @@
-import cephes from "cephes";
 import { describe, expect, it } from "vitest";
 import { exactShareInterval, shareInterval } from "../../../sim/statistics/index.ts";
+import { cephes } from "../../support/cephes.ts";
 
 describe("exactShareInterval (Clopper and Pearson 1934)", () => {
   it("has the closed form at the ends: 1 - (0.025)^(1/n) for no case", () => {
@@ -12,8 +12,7 @@ describe("exactShareInterval (Clopper and Pearson 1934)", () => {
     expect(exactShareInterval(50, 50, 0.95)).toEqual({ share: 1, low: expect.closeTo(0.025 ** (1 / 50), 9), high: 1 });
   });
 
-  it("has each bound where the binomial tail is half of the rest (Cephes)", async () => {
-    await cephes.compiled;
+  it("has each bound where the binomial tail is half of the rest (Cephes)", () => {
     for (const [count, n] of [
       [7, 40],
       [81, 263],
@@ -26,8 +25,7 @@ describe("exactShareInterval (Clopper and Pearson 1934)", () => {
     }
   });
 
-  it("stays within its stated error of the Cephes library", async () => {
-    await cephes.compiled;
+  it("stays within its stated error of the Cephes library", () => {
     let worst = 0;
     for (const n of [1, 2, 5, 10, 30, 100, 300, 1000, 5000]) {
       for (let count = 0; count <= n; count += Math.max(1, Math.floor(n / 23))) {

@@ -1,6 +1,6 @@
-import cephes from "cephes";
 import { expect, it } from "vitest";
 import { normalQuantile } from "../../../sim/statistics/index.ts";
+import { cephes } from "../../support/cephes.ts";
 
 it("stays within its stated error of the Cephes library", () => {
   let worst = 0;

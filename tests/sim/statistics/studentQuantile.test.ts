@@ -1,6 +1,6 @@
-import cephes from "cephes";
 import { describe, expect, it } from "vitest";
 import { studentQuantile } from "../../../sim/statistics/index.ts";
+import { cephes } from "../../support/cephes.ts";
 
 /** One-sided 0.95, 0.975, 0.995; the t table of any statistics text, digits recomputed with SciPy. */
 const TABLE: [df: number, ...quantiles: number[]][] = [

@@ -1,4 +1,3 @@
-import cephes from "cephes";
 import { describe, expect, it } from "vitest";
 import {
   countCheck,
@@ -20,6 +19,7 @@ import { fitMixture } from "../../../../sim/fit/mixture.ts";
 import { resolutionOf } from "../../../../sim/fit/resolution.ts";
 import { sampleOf } from "../../../../sim/fit/sample.ts";
 import type { Varying } from "../../../../sim/random/index.ts";
+import { cephes } from "../../../support/cephes.ts";
 import { CYCLES, drawnTimes } from "../../../support/timeStudies.ts";
 
 const steady: Varying = { family: "lognormal", mean: 10, cv: 0.3 };

@@ -1,4 +1,3 @@
-import cephes from "cephes";
 import { describe, expect, it } from "vitest";
 import { FAMILIES } from "../../../../sim/fit/families/index.ts";
 import { lawOf } from "../../../../sim/fit/families/lawOf.ts";
@@ -7,6 +6,7 @@ import { logLikelihood } from "../../../../sim/fit/law.ts";
 import { type Sample, sampleOf } from "../../../../sim/fit/sample.ts";
 import type { Varying } from "../../../../sim/random/index.ts";
 import { textbook } from "../../../oracle/distributionFunctions.ts";
+import { cephes } from "../../../support/cephes.ts";
 import { CYCLES, drawnTimes, UPTIMES } from "../../../support/timeStudies.ts";
 
 type Case = [family: FamilyName, parameters: Record<string, number>];

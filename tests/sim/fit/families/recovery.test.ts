@@ -1,4 +1,3 @@
-import cephes from "cephes";
 import { describe, expect, it } from "vitest";
 import { FAMILIES } from "../../../../sim/fit/families/index.ts";
 import { lawOf } from "../../../../sim/fit/families/lawOf.ts";
@@ -6,6 +5,7 @@ import type { FamilyName, Fitted } from "../../../../sim/fit/family.ts";
 import { logLikelihood } from "../../../../sim/fit/law.ts";
 import { sampleOf } from "../../../../sim/fit/sample.ts";
 import { uniformStream } from "../../../../sim/random/index.ts";
+import { cephes } from "../../../support/cephes.ts";
 
 /**
  * Known parameters come back at the rate they should: twice the likelihood that a fit gains over the truth is beyond the

@@ -1,4 +1,3 @@
-import cephes from "cephes";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { runDay } from "../../../../sim/engine/index.ts";
@@ -6,6 +5,7 @@ import { compileLine } from "../../../../sim/line/index.ts";
 import { boundTotal, slopeIn, slopesOf } from "../../../../sim/observations/index.ts";
 import { momentsOf } from "../../../support/agreesWith.ts";
 import { breakdown } from "../../../support/breakdowns.ts";
+import { cephes } from "../../../support/cephes.ts";
 import { slopeAndDifference } from "../../../support/finiteDifference.ts";
 import { chain, crew, manual, onChain, planOf, saturated, station } from "../../../support/plans.ts";
 import { slopeLines } from "../../../support/slopeLines.ts";
