@@ -49,6 +49,8 @@ export class BindingPath {
   // By stage.
   private readonly readyRow: number;
   private readonly isReady: Uint8Array;
+  /** Positions that can stand idle for a repair or a planned stop. */
+  private readonly mayStand: Uint8Array;
   /** Why idle positions idle. */
   private readonly why: Int8Array;
   private readonly dwellsOut: Uint8Array;
@@ -76,6 +78,8 @@ export class BindingPath {
     this.rows = new PathRows(this.cells.cells.length, this.scratch + 5);
     this.at = this.absolute;
     this.isReady = new Uint8Array(stages.count);
+    this.mayStand = new Uint8Array(stages.count).fill(line.calendar.count > 0 ? 1 : 0);
+    for (const stage of line.failures.stage) this.mayStand[stage] = 1;
     this.why = new Int8Array(stages.count).fill(STARVED);
     this.dwellsOut = new Uint8Array(stages.count);
     this.lastTraveller = new Int32Array(stages.count).fill(NONE);
@@ -212,6 +216,7 @@ export class BindingPath {
 
   /** Work waits at a stage without a free position; one that stands idle for a repair would take it. */
   waits(day: DayState, stage: number): void {
+    if (this.mayStand[stage] === 0) return;
     const { positionFrom } = this.line.stages;
     for (let position = positionFrom[stage]!; position < positionFrom[stage + 1]!; position++) {
       if (day.item[position] !== NONE || day.stoppages[position] === 0) continue;

@@ -7,6 +7,7 @@ const EXTRAS: Record<string, Partial<DayOptions>> = {
   "traces in bins": { traces: "binned" },
   "every step": { traces: "exact" },
   "every head": { perHead: true },
+  "what the end was owed to": { binding: true },
   "conservation checked at every event": { check: true },
 };
 
