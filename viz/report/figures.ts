@@ -1,6 +1,6 @@
 import { type ChartContext, decimalsFor, formatNumber, svgText } from "../frame/index.ts";
 import type { Cell, ChartTable, TimeReadings } from "../tables/index.ts";
-import { html, type Markup, trusted } from "./html.ts";
+import { html, type Markup, trusted, unbroken } from "./html.ts";
 import { packedReadings } from "./packedReadings.ts";
 import type { PlannedChart } from "./studyCharts.ts";
 
@@ -34,7 +34,7 @@ function figure(chart: PlannedChart, number: number, document: Document): Markup
   const live = chart.readings === null ? "polite" : "off";
   return html`<figure><div class="plot${tall}" tabindex="0" role="group" aria-label="Figure ${number}, ${chart.title}: ${keys}"${over}>${svg}</div>
 <p class="reading" aria-live="${live}"></p>
-<figcaption><b>Figure ${number}.</b> ${chart.description}</figcaption>
+<figcaption><b>Figure ${number}.</b> ${unbroken(chart.description)}</figcaption>
 ${chart.readings === null ? "" : readingsData(chart.readings())}${tableOf(chart.table(), number)}</figure>
 `;
 }

@@ -21,6 +21,11 @@ function markupOf(content: Content): string {
   return "markup" in content ? content.markup : content.map(markupOf).join("");
 }
 
+/** A text in which a percent sign stays on the line of its number. */
+export function unbroken(text: string): string {
+  return text.replace(/(\d) %/g, "$1\u00A0%");
+}
+
 /** The five characters that mean something in HTML, as character references; fit for text and for quoted attributes. */
 export function escapeHtml(text: string): string {
   return text

@@ -18,7 +18,7 @@ import {
 import { CAUTIONS } from "./cautions.ts";
 import { componentTables } from "./componentTables.ts";
 import type { Figures } from "./figures.ts";
-import { html, type Markup } from "./html.ts";
+import { html, type Markup, unbroken } from "./html.ts";
 import { MODEL_LIMITS, MODEL_LOGIC } from "./modelText.ts";
 import { responseTable } from "./responseTable.ts";
 import { screeningTables } from "./screeningTable.ts";
@@ -37,9 +37,11 @@ export function answerSection(results: StudyResults, figures: Figures): Markup {
   const sentences = isSingleDay(results) ? dayAnswer(results) : answer(results);
   const picture = headlineChart(results, responseCharts(results));
   return html`<h2>Answer</h2>
-<div class="answer">${sentences.map((sentence) => html`<p>${sentence}</p>`)}</div>
+<div class="${picture === undefined ? "told" : "told beside"}">
+<div class="answer">${sentences.map((sentence) => html`<p>${unbroken(sentence)}</p>`)}</div>
 ${picture === undefined ? "" : figures([picture])}
-<p class="caution">A planning aid built on the numbers it is given. Animal welfare and people's safety come before throughput: read the <a href="#cautions">cautions</a>.</p>`;
+<p class="caution">A planning aid built on the numbers it is given. Animal welfare and people's safety come before throughput: read the <a href="#cautions">cautions</a>.</p>
+</div>`;
 }
 
 /** One day cannot answer for other days; it is told as it was, without intervals. */

@@ -25,7 +25,7 @@ thead th{border-bottom:1.5px solid var(--gambrel-rule)}
 a{color:var(--gambrel-line)}
 .range{display:block;font-weight:400;color:var(--gambrel-muted);font-size:12px}
 figure{margin:20px 0 28px}
-.answer + figure{margin:8px 0 20px}
+.told figure{margin:8px 0 20px}
 .plot{overflow-x:auto}
 .plot:focus-visible,.scroll:focus-visible,summary:focus-visible,input:focus-visible,a:focus-visible{outline:3px solid var(--gambrel-line);outline-offset:2px}
 figure svg.${CHART_CLASS}{display:block;min-width:700px;width:700px;height:auto}
@@ -42,6 +42,14 @@ figcaption{font-size:13px;color:var(--gambrel-muted);max-width:700px}
 code{font-family:ui-monospace,"DejaVu Sans Mono",Consolas,monospace;font-size:14px;overflow-wrap:anywhere;background:var(--gambrel-pause);padding:1px 4px}
 dt{font-weight:600;margin-top:8px}
 dd{margin:0 0 0 16px}
+@media screen and (min-width:1240px){
+main{max-width:1200px}
+section>*{max-width:800px}
+section:first-child>*,section>h2,section>.beside{max-width:none}
+.beside{display:grid;grid-template-columns:minmax(0,1fr) 700px;grid-template-rows:auto 1fr;column-gap:28px;align-items:start}
+.beside .answer,.beside .caution{grid-column:1;margin:0 0 16px}
+.beside figure{grid-column:2;grid-row:1/3;margin:0}
+}
 @page{size:A4;margin:14mm 12mm}
 @media print{
 body{padding:0;font-size:10.5pt}

@@ -2,7 +2,7 @@ import type { StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { confidenceWords, isSingleDay, quoted, shareEstimate, whyWords } from "../words/index.ts";
 import type { Figures } from "./figures.ts";
-import { html, type Markup } from "./html.ts";
+import { html, type Markup, unbroken } from "./html.ts";
 import { drawnVariants, whyCharts, whyVariants } from "./studyCharts.ts";
 
 /** What to change first: in ranked words, then as pictures; nothing where the days were not asked why they ended. */
@@ -22,7 +22,7 @@ export function tellsWhy({ variants }: StudyResults): boolean {
 
 function rankedWords(results: StudyResults, { name, why }: VariantResults): Markup {
   const { advice } = results;
-  const list = (lines: readonly string[]) => html`<ol>${lines.map((line) => html`<li>${line}</li>`)}</ol>`;
+  const list = (lines: readonly string[]) => html`<ol>${lines.map((line) => html`<li>${unbroken(line)}</li>`)}</ol>`;
   if (advice !== null) {
     return html`${list(advice.words.map(isolated))}
 <p class="small">Each change was tried by itself against the plan as it is, in ${advice.days} days on the same random numbers.</p>`;

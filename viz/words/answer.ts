@@ -48,7 +48,7 @@ function comparisons(results: StudyResults, info: ResponseInfo, format: Response
   const steps = stepWords(results, info, format);
   if (steps !== null) {
     const best = bestWords(results, info, format);
-    return best === null ? [steps] : [best, steps];
+    return best === null ? steps : [best, ...steps];
   }
   const { confidence } = results.study;
   const tell = (variant: VariantResults) =>

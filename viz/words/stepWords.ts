@@ -7,10 +7,10 @@ import type { ResponseFormat } from "./responseFormat.ts";
 const MOST_STEPS = 4;
 
 /**
- * What each factor did to a response, level by level, the factor that moves it most first, in one sentence; null where
+ * What each factor did to a response, level by level, a sentence for each, the factor that moves it most first; null where
  * the study has no such steps.
  */
-export function stepWords(results: StudyResults, info: ResponseInfo, format: ResponseFormat): string | null {
+export function stepWords(results: StudyResults, info: ResponseInfo, format: ResponseFormat): string[] | null {
   const found = results.levelSteps?.[info.key] ?? [];
   const factors = results.factors.flatMap(({ name, levels }, index) => {
     const steps = found[index];
@@ -26,7 +26,9 @@ export function stepWords(results: StudyResults, info: ResponseInfo, format: Res
       ? ""
       : ` (${confidenceWords(results.study.confidence)}${comparisons > 1 ? ", all steps at once" : ""})`;
   const others = results.factors.length > 1 ? ", averaged over the other factors" : "";
-  return `Step by step${others}${at}: ${parts.join("; ")}.`;
+  return parts.map((part, index) =>
+    index === 0 ? `Step by step${others}${at}: ${part}.` : `In the same way, ${part}.`,
+  );
 }
 
 function factorWords(levels: readonly string[], steps: readonly LevelStep[], format: ResponseFormat): string {

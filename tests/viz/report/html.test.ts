@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { escapeHtml, html, trusted } from "../../../viz/report/html.ts";
+import { escapeHtml, html, trusted, unbroken } from "../../../viz/report/html.ts";
 
 test("every text put in is escaped, in content and in attributes", () => {
   const name = `</script><b a="x" b='y'>&amp;`;
@@ -14,4 +14,8 @@ test("markup put in is kept, lists are joined, numbers are written", () => {
 
 test("an empty text is nothing", () => {
   expect(html`${""}<p>${""}</p>${""}`.markup).toBe("<p></p>");
+});
+
+test("a percent sign stays with its number, other words may part", () => {
+  expect(unbroken("5 to 7 % (95 %), all %")).toBe("5 to 7\u00A0% (95\u00A0%), all %");
 });

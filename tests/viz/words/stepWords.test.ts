@@ -5,7 +5,7 @@ import { syntheticCurve, syntheticStudy } from "../../support/syntheticStudy.ts"
 
 const words = (results: StudyResults) => {
   const info = results.responses[0]!;
-  return stepWords(results, info, studyFormat(results, info));
+  return stepWords(results, info, studyFormat(results, info))?.join(" ") ?? null;
 };
 
 function step(from: number, mean: number, shown: boolean): LevelStep {
@@ -22,6 +22,18 @@ test("each step is told with its interval, and one that shows nothing is not giv
     "Step by step (95 %, all steps at once): places before evisceration, from 2 to 4: 8.0 heads/h more (+7.0 to +9.0), " +
       "from 4 to 8: 5.0 heads/h more (+4.0 to +6.0), from 8 to 16: no difference shown (\u22120.5 to +1.5), " +
       "from 16 to 32: no difference shown (\u22120.8 to +1.2).",
+  );
+});
+
+test("each factor has its sentence, the one that moves most first", () => {
+  const factors = ["a", "b"].map((name) => ({ name, path: name, levels: ["1", "2"] }));
+  const results = {
+    ...syntheticCurve(),
+    factors,
+    levelSteps: { throughput: [[step(0, 2, true)], [step(0, -9, true)]] },
+  };
+  expect(words(results)).toMatch(
+    /^Step by step, averaged [^:]*: b, from 1 to 2: 9\.0 .*\)\. In the same way, a, from 1 to 2: 2\.0 .*\)\.$/,
   );
 });
 
