@@ -1,16 +1,12 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type { Browser, Page } from "playwright-core";
+import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { axeFaults } from "../support/axeFaults.ts";
 import { openBrowser } from "../support/browser.ts";
 import { figuresThere, linkTo, openPage } from "../support/openPage.ts";
 import { SMALL_PLAN } from "../support/smallPlan.ts";
 
 // A browser starts workers, builds tables and simulates: on a busy machine that takes its time.
 vi.setConfig({ testTimeout: 150_000 });
-
-/** axe-core as a script; run by the driver, which the page's policy does not bind. */
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 let browser: Browser;
 beforeAll(async () => {
@@ -20,20 +16,6 @@ afterAll(async () => {
   await browser.close();
 });
 
-/** Faults that axe calls serious or critical, each with the first element it concerns. */
-async function faults(page: Page): Promise<string[]> {
-  await page.evaluate(AXE);
-  return page.evaluate(async () => {
-    const { axe } = globalThis as unknown as {
-      axe: { run(): Promise<{ violations: { id: string; impact: string; nodes: { html: string }[] }[] }> };
-    };
-    const { violations } = await axe.run();
-    return violations
-      .filter(({ impact }) => impact === "serious" || impact === "critical")
-      .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`);
-  });
-}
-
 describe("for whoever comes with other eyes, hands or screens", () => {
   it("axe finds nothing serious in light and dark: lesson with its answer, menus, editor, help", async () => {
     const { page, complaints } = await openPage(browser, { hash: "#lesson=1-where-the-queue-grows" });
@@ -42,17 +24,17 @@ describe("for whoever comes with other eyes, hands or screens", () => {
     for (const colorScheme of ["light", "dark"] as const) {
       await page.emulateMedia({ colorScheme });
       await page.getByRole("button", { name: "Save and share" }).click();
-      expect(await faults(page)).toEqual([]);
+      expect(await axeFaults(page)).toEqual([]);
       await page.keyboard.press("Escape");
     }
     await page.getByRole("button", { name: "Help" }).click();
-    expect(await faults(page)).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
     await page.keyboard.press("Escape");
     await page.getByRole("button", { name: "Edit the plan" }).click();
     await page.getByText("line (8)").click();
     for (const colorScheme of ["light", "dark"] as const) {
       await page.emulateMedia({ colorScheme });
-      expect(await faults(page)).toEqual([]);
+      expect(await axeFaults(page)).toEqual([]);
     }
     expect(complaints).toEqual([]);
     await page.close();

@@ -12,8 +12,8 @@ const COLUMNS: CrewColumns = {
   pauses: [{ name: "breakfast", fromSeconds: 3600, toSeconds: 4500 }],
   binSeconds: 1800,
   panels: [
-    { name: "evisceration", note: "busy 81 %", largest: 4, busy: [3.5, 3.8, 1, 3.1], present: [4, 4, 2, 4] },
-    { name: "maintenance", note: "busy 4 %", largest: 1, busy: [0, 0.2, 0, 0], present: [1, 1, 1, 1] },
+    { name: "evisceration", note: "people: at work 81 %", largest: 4, busy: [3.5, 3.8, 1, 3.1], present: [4, 4, 2, 4] },
+    { name: "maintenance", note: "people: at work 4 %", largest: 1, busy: [0, 0.2, 0, 0], present: [1, 1, 1, 1] },
   ],
   footnote: "",
 };
