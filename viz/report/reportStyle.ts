@@ -16,6 +16,7 @@ section:nth-of-type(-n+2) h2{margin:14px 0 4px;padding-top:8px}
 .answer p{margin:6px 0}
 .caution{border:1px solid var(--gambrel-limit);padding:10px 14px;margin:16px 0}
 .small{font-size:13px;color:var(--gambrel-muted)}
+.paper{display:none}
 .scroll{overflow-x:auto}
 table{border-collapse:collapse;font-size:13px;line-height:1.35;width:100%;margin:8px 0}
 caption{text-align:left;font-size:13px;color:var(--gambrel-muted);padding-bottom:4px}
@@ -57,6 +58,7 @@ main{max-width:none}
 h2,h3{break-after:avoid}
 figure,tr,.caution,.answer{break-inside:avoid}
 .plot{overflow:visible}
+.paper{display:block}
 .cursor,.reading,.hint,.time-cursor,details:not(.inputs){display:none}
 details.inputs::details-content{content-visibility:visible;height:auto}
 details.inputs summary{list-style:none}

@@ -45,7 +45,11 @@ function whyFigures(results: StudyResults, figures: Figures): Markup {
   const others = folded.map(
     (variant) => html`<details><summary>The same for ${quoted(variant.name)}</summary>${draw(variant)}</details>`,
   );
-  return html`${open}${others}`;
+  const note =
+    folded.length === 0
+      ? html``
+      : html`<p class="small paper">The same pictures of the other variants fold open on the screen and are in the run's charts; paper leaves them out.</p>`;
+  return html`${open}${note}${others}`;
 }
 
 /** Which stages bind most in each variant: how the bottleneck moves with what was changed. */

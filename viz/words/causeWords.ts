@@ -17,7 +17,7 @@ export const CAUSE_KINDS = [
 const CAUSES: Record<Cause, { kind: (typeof CAUSE_KINDS)[number]; words: string }> = {
   work: { kind: "work", words: "its work" },
   place: { kind: "work, a place was waited for", words: "its work, a place was waited for" },
-  people: { kind: "work, its people needed elsewhere", words: "its work, people needed elsewhere" },
+  people: { kind: "work, its people needed elsewhere", words: "its work, people elsewhere" },
   hold: { kind: "work, heads were held back", words: "its work, heads were held back" },
   walking: { kind: "dwell and travel", words: "people walking there" },
   repair: { kind: "repair", words: "repairs" },

@@ -17,6 +17,7 @@ test("what to change first follows the answer, in ranked words and in pictures f
   expect(page).toMatch(/<ol><li>\w+ binds /);
   expect(page.match(/<title[^>]*>What the end of work was owed to</g)).toHaveLength(3);
   expect(page.match(/<summary>The same for /g)).toHaveLength(1);
+  expect(page).toContain("paper leaves them out");
 });
 
 test("figures are numbered in the order in which they are read", () => {
