@@ -6,6 +6,7 @@ import { textTable } from "../../sim/cli/textTable.ts";
 import type { Section } from "./section.ts";
 import { extras } from "./sections/extras.ts";
 import { growthWithHeads, growthWithStations } from "./sections/growth.ts";
+import { livePage } from "./sections/livePage.ts";
 import { planDays } from "./sections/planDays.ts";
 import { serialLines } from "./sections/serialLines.ts";
 import { startUp } from "./sections/startUp.ts";
@@ -24,6 +25,7 @@ const SECTIONS: Record<string, () => Section | Promise<Section>> = {
   stations: growthWithStations,
   threads,
   start: startUp,
+  page: livePage,
 };
 
 function chosen(names: readonly string[]): string[] {

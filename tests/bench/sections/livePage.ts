@@ -1,0 +1,108 @@
+import { readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import process from "node:process";
+import { pathToFileURL } from "node:url";
+import type { Browser, Page } from "playwright-core";
+import { builtPage } from "../../../sim/cli/builtPage.ts";
+import { writeLink } from "../../../viz/page/plan/link.ts";
+import { openBrowser } from "../../support/browser.ts";
+import { type Section, shown } from "../section.ts";
+
+const PLANS = ["sallowfield-compact.json", "ferncote.json"];
+const CHANGES = 6;
+const FRAME_SECONDS = 4;
+/** Beyond this, milliseconds, one of 60 frames a second was missed. */
+const MISSED = 1000 / 60 + 4;
+/** Names of measures that the page takes of itself. */
+const FIRST = "first figures after a change";
+const ALL = "figures after a change";
+
+/** How soon the live page answers a control, and how evenly it draws, in the real browser (headless, drawn by software). */
+export async function livePage(): Promise<Section> {
+  const section: Section = {
+    title: "The live page in the real browser, drawn without a graphics card",
+    rows: [["plan", "ms to first figures", "ms to all 20 days", "ms/frame, median", "ms/frame, 95 %", "% frames late"]],
+    figures: {},
+  };
+  const browser = await openBrowser();
+  try {
+    for (const plan of PLANS) await addPlan(section, browser, plan);
+  } finally {
+    await browser.close();
+  }
+  return section;
+}
+
+async function addPlan(section: Section, browser: Browser, plan: string): Promise<void> {
+  const page = await browser.newPage({ viewport: { width: 1366, height: 900 } });
+  const text = readFileSync(join("experiments", "plans", plan), "utf8");
+  const path = await builtPage(process.cwd(), () => {}, resolve("node_modules/.cache/gambrel-page/page"));
+  const link = await writeLink({ name: plan, text, files: {}, moves: {}, seed: "bench", replication: 0 });
+  await page.goto(`${pathToFileURL(path).href}#plan=${link}`);
+  await untilMeasured(page, 0);
+  await change(page);
+  const first = median(await measured(page, FIRST));
+  const all = median(await measured(page, ALL));
+  const frames = (await frameTimes(page)).sort((a, b) => a - b);
+  const late = frames.filter((milliseconds) => milliseconds > MISSED).length / frames.length;
+  const values = [first, all, median(frames), frames[Math.floor(0.95 * frames.length)]!, 100 * late];
+  section.rows.push([plan, ...values.map(shown)]);
+  ["first figures, ms", "all figures, ms", "frame, ms", "95 % frame, ms", "late frames, %"].forEach((name, index) => {
+    section.figures[`${plan}: ${name}`] = values[index]!;
+  });
+  await page.close();
+}
+
+/** Moves a control to and fro, each time after the figures are there. */
+async function change(page: Page): Promise<void> {
+  await page.evaluate(() => performance.clearMeasures());
+  await page.getByLabel("Where").selectOption({ index: 1 });
+  for (let count = 0; count < CHANGES; count++) {
+    const way = count % 2 === 0 ? "More" : "Less";
+    await page
+      .getByRole("button", { name: `${way}: ` })
+      .first()
+      .click();
+    await untilMeasured(page, count);
+  }
+}
+
+async function untilMeasured(page: Page, before: number): Promise<void> {
+  await page.waitForFunction(
+    ([name, count]) => performance.getEntriesByName(name as string).length > (count as number),
+    [ALL, before],
+    { timeout: 100_000 },
+  );
+}
+
+function measured(page: Page, name: string): Promise<number[]> {
+  return page.evaluate((entry) => performance.getEntriesByName(entry).map(({ duration }) => duration), name);
+}
+
+/** Milliseconds between frames while the day is played. */
+async function frameTimes(page: Page): Promise<number[]> {
+  await page.getByLabel("Go to").fill("08:30");
+  await page.getByRole("button", { name: "Go", exact: true }).click();
+  await page.getByRole("button", { name: "Play", exact: true }).click();
+  return page.evaluate(
+    (seconds) =>
+      new Promise<number[]>((resolve) => {
+        const times: number[] = [];
+        let last = performance.now();
+        const end = last + seconds * 1000;
+        const note = (now: number) => {
+          times.push(now - last);
+          last = now;
+          if (now < end) requestAnimationFrame(note);
+          else resolve(times);
+        };
+        requestAnimationFrame(note);
+      }),
+    FRAME_SECONDS,
+  );
+}
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
+}
