@@ -1,12 +1,20 @@
 import { defineConfig } from "vitest/config";
 
+/** Those that turn the process's own folder or error output about, and need one of their own for it. */
+const APART = ["tests/hostile/**/*.test.ts"];
+
 export default defineConfig({
   test: {
-    include: ["tests/**/*.test.ts"],
     globalSetup: ["tests/support/builtProgram.ts"],
     testTimeout: 60_000,
     maxWorkers: 2,
-    // Each worker loads the engine and its libraries once, not once a file: half of the time went into that.
-    isolate: false,
+    projects: [
+      {
+        extends: true,
+        // Each worker loads the engine and its libraries once, not once a file: half of the time went into that.
+        test: { name: "shared", include: ["tests/**/*.test.ts"], exclude: APART, isolate: false },
+      },
+      { extends: true, test: { name: "apart", include: APART, isolate: true } },
+    ],
   },
 });
