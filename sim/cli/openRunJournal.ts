@@ -1,5 +1,5 @@
 import { daySource, type TraceKind } from "../run/index.ts";
-import type { OpenJournal } from "../run/journal/index.ts";
+import type { OpenJournal, QuestionJournal } from "../run/journal/index.ts";
 import type { Study } from "../study/index.ts";
 import { BadInput } from "./badInput.ts";
 import type { StudyCommandOptions } from "./commands/study.ts";
@@ -12,9 +12,24 @@ export async function openRunJournal(
   { traces, verify = false, resume = false, overwrite = false }: StudyCommandOptions & { traces: TraceKind },
 ): Promise<OpenJournal> {
   const { openJournal } = await import("../run/journal/index.ts");
+  const options = { maker: await maker(), resume, overwrite };
+  return unlessInTheWay(() => openJournal(folder, daySource(study, traces, verify), options));
+}
+
+/** The journal of a search into `folder`; `question` is all that its studies depend on. */
+export async function openSearchJournal(
+  folder: string,
+  question: unknown,
+  { resume = false, overwrite = false }: { resume?: boolean; overwrite?: boolean },
+): Promise<QuestionJournal> {
+  const { openQuestionJournal } = await import("../run/journal/index.ts");
+  const options = { maker: await maker(), resume, overwrite };
+  return unlessInTheWay(() => openQuestionJournal(folder, question, options));
+}
+
+async function maker() {
   const { makerMark } = await import("../run/wire/index.ts");
-  const maker = makerMark(programVersion());
-  return unlessInTheWay(() => openJournal(folder, daySource(study, traces, verify), { maker, resume, overwrite }));
+  return makerMark(programVersion());
 }
 
 /** Locks a folder that is written in one go; gives what ends that. `BadInput` when another run has it. */

@@ -251,6 +251,7 @@ function addImprove(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .addOption(threadsOption())
     .option("--out <folder>", "write report, charts and tables to this folder (default: nothing is written)")
     .addOption(overwriteOption())
+    .addOption(resumeOption())
     .addOption(jsonOption("print what was found as JSON on standard output"))
     .addOption(ceilingOption())
     .action(async (path, options) => {

@@ -4,12 +4,12 @@ import { commandLine } from "./commandLine.ts";
 import type { StudyCommandOptions } from "./commands/study.ts";
 
 /** The command line that finishes a run that was stopped, ready to paste; without any password. */
-export function resumeLine(path: string, options: StudyCommandOptions): string {
+export function resumeLine(command: "study" | "improve", path: string, options: StudyCommandOptions): string {
   const { seed, replications, traces, verify, out, overwrite, threads, queue, json } = options;
   const given = (name: string, value: string | number | undefined): string[] =>
     value === undefined ? [] : [name, String(value)];
   return commandLine([
-    ...["gambrel", "study", path, ...given("--seed", seed), ...given("--replications", replications)],
+    ...["gambrel", command, path, ...given("--seed", seed), ...given("--replications", replications)],
     ...given("--traces", traces),
     ...(verify ? ["--verify"] : []),
     ...given("--out", out),

@@ -1,3 +1,4 @@
+import process from "node:process";
 import {
   type Design,
   type Improvement,
@@ -7,8 +8,8 @@ import {
   variantOf,
 } from "../../improve/index.ts";
 import { formatFault } from "../../plan/index.ts";
-import { type RunFile, type StudyResults, stableJson } from "../../results/index.ts";
-import { type DayJournal, singleDayStudy } from "../../run/index.ts";
+import { type StudyResults, stableJson } from "../../results/index.ts";
+import { type DayJournal, daySource, singleDayStudy } from "../../run/index.ts";
 import type { Study } from "../../study/index.ts";
 import { BadInput } from "../badInput.ts";
 import { CAUTION } from "../caution.ts";
@@ -17,17 +18,22 @@ import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
 import { improveSummary } from "../improveSummary.ts";
 import { type InputFile, readInputFile } from "../inputFile.ts";
+import { keepingDays } from "../keepingDays.ts";
+import { openSearchJournal } from "../openRunJournal.ts";
 import { refuseOtherKind } from "../otherKind.ts";
 import { programVersion } from "../programVersion.ts";
-import { runInto } from "../runInto.ts";
+import { resumeLine } from "../resumeLine.ts";
 import { simulateStudy } from "../simulateStudy.ts";
 import type { Terminal } from "../terminal.ts";
+import { untilInterrupted } from "../untilInterrupted.ts";
+import { withKept } from "../withKept.ts";
 
 export interface ImproveCommandOptions {
   seed?: string;
   threads?: number;
   out?: string;
   overwrite?: boolean;
+  resume?: boolean;
   json?: boolean;
   ceiling?: Partial<Ceilings>;
 }
@@ -37,24 +43,34 @@ const FEW_DAYS = 40;
 
 /** Searches for the best way to share out a total, picks it, and compares it with the plan as it is. */
 export async function improveCommand(terminal: Terminal, path: string, options: ImproveCommandOptions): Promise<void> {
+  const { out, resume = false, json = false } = options;
+  if (out === undefined && resume)
+    throw new BadInput(["--resume: without a folder no search is kept; add --out and the folder of the search."]);
   const file = readInputFile(path, ceilingsOf(options));
   const question = asked(path, file, options);
+  const tell = () => {
+    terminal.say(question.name, "bold");
+    if (question.question !== "") terminal.say(question.question);
+  };
   const run: Run = (study, traces, journal) => simulate(terminal, study, { path, options, traces, journal });
-  terminal.say(question.name, "bold");
-  if (question.question !== "") terminal.say(question.question);
-  const { out } = options;
-  const found =
-    out === undefined
-      ? await improved(terminal, question, run)
-      : await written(terminal, question, run, file, { ...options, out });
+  const search: Search = { terminal, question, run, tell };
+  const found = out === undefined ? await improved(search) : await written(search, file, { ...options, out });
   for (const { line, style } of improveSummary(found.improvement)) terminal.say(line, style);
   terminal.say(CAUTION, "dim");
   if (out !== undefined) terminal.say(`Written: ${out}/report.html, improvement.json and more.`, "green");
-  if (options.json) terminal.data(stableJson(found.improvement));
+  if (json) terminal.data(stableJson(found.improvement));
 }
 
 type Found = { improvement: Improvement; recommended: Design | null };
 type Run = (study: Study, traces: "none" | "binned", journal?: DayJournal) => Promise<StudyResults>;
+
+interface Search {
+  terminal: Terminal;
+  question: ImproveQuestion;
+  run: Run;
+  /** Says what is asked. */
+  tell(): void;
+}
 
 function asked(path: string, file: InputFile, { seed }: ImproveCommandOptions): ImproveQuestion {
   refuseOtherKind(file, "improve");
@@ -63,42 +79,51 @@ function asked(path: string, file: InputFile, { seed }: ImproveCommandOptions): 
   return { ...question, seed: seed ?? question.seed };
 }
 
-function improved(terminal: Terminal, question: ImproveQuestion, run: Run): Promise<Found> {
-  return improve(question, {
-    simulate: (study, journal) => run(study, "none", journal),
-    say: (words) => terminal.say(words, "dim"),
-  });
+/** A signal that comes between two studies is heeded before the next one. */
+function improved({ terminal, question, run, tell }: Search, journalOf?: JournalOf): Promise<Found> {
+  tell();
+  return untilInterrupted(process, (signal) =>
+    improve(question, {
+      simulate: (study, own) => {
+        signal.throwIfAborted();
+        return run(study, "none", journalOf === undefined ? own : withKept(own, journalOf(study, "none"), study));
+      },
+      say: (words) => terminal.say(words, "dim"),
+    }),
+  );
 }
+
+type JournalOf = (study: Study, traces: "none" | "binned") => DayJournal;
 
 /** The folder is that of a study of two: the plan as it is and the one recommended; what was found goes with it. */
 async function written(
-  terminal: Terminal,
-  question: ImproveQuestion,
-  run: Run,
+  search: Search,
   file: InputFile,
-  { out, overwrite = false }: ImproveCommandOptions & { out: string },
+  options: ImproveCommandOptions & { out: string },
 ): Promise<Found> {
-  let found: Found | null = null;
-  let more: RunFile[] = [];
-  await runInto(
-    out,
-    overwrite,
-    question.base.json,
-    async () => {
-      found = await improved(terminal, question, run);
-      const results = await run(reportStudy(question, found), "binned");
-      const { tradeOffSvg } = await import("../tradeOffSvg.ts");
-      const svg = tradeOffSvg(found.improvement);
-      more = [
-        { path: "asked.json", text: file.text },
-        { path: "improvement.json", text: stableJson(found.improvement) },
-        ...(svg === null ? [] : [{ path: "trade-off.svg", text: svg }]),
-      ];
-      return results;
-    },
-    () => more,
-  );
-  return found!;
+  const { terminal, question, run } = search;
+  const { out, overwrite = false } = options;
+  // Loaded before the run, so that a folder that cannot be written costs no time.
+  const writer = await import("../writeRun.ts");
+  writer.checkRunFolder(out, overwrite);
+  const { seed, base } = question;
+  const journal = await openSearchJournal(out, { asked: file.json, plan: base.plan, seed }, options);
+  const journalOf: JournalOf = (study, traces) => journal.of(daySource(study, traces, false));
+  const goOn = resumeLine("improve", file.path, options);
+  return keepingDays(terminal, journal, { ofAll: "", goOn }, async () => {
+    writer.takeRunFolder(out, overwrite);
+    const found = await improved(search, journalOf);
+    const study = reportStudy(question, found);
+    const results = await run(study, "binned", journalOf(study, "binned"));
+    const { tradeOffSvg } = await import("../tradeOffSvg.ts");
+    const svg = tradeOffSvg(found.improvement);
+    writer.writeRun(out, { results, plan: base.json, studyText: null }, overwrite, [
+      { path: "asked.json", text: file.text },
+      { path: "improvement.json", text: stableJson(found.improvement) },
+      ...(svg === null ? [] : [{ path: "trade-off.svg", text: svg }]),
+    ]);
+    return found;
+  });
 }
 
 /** As many days as the recommendation rests on. */

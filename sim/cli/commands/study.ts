@@ -8,6 +8,7 @@ import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
 import { readInputFile } from "../inputFile.ts";
+import { keepingDays } from "../keepingDays.ts";
 import { loadStudy } from "../loadStudy.ts";
 import { MOST_TRACED } from "../mostTraced.ts";
 import { openRunJournal } from "../openRunJournal.ts";
@@ -16,7 +17,6 @@ import { resumeLine } from "../resumeLine.ts";
 import { simulateStudy } from "../simulateStudy.ts";
 import { studySummary } from "../studySummary.ts";
 import type { Terminal } from "../terminal.ts";
-import { Stopped } from "../untilInterrupted.ts";
 
 export interface StudyCommandOptions {
   seed?: string;
@@ -116,22 +116,14 @@ async function runInto(terminal: Terminal, folder: string, parts: RunParts): Pro
   const writer = await import("../writeRun.ts");
   writer.checkRunFolder(folder, overwrite);
   const journal = await openRunJournal(folder, study, { ...options, traces: tracesOf(study, options) });
-  try {
+  const ruled = study.procedure.stopping !== null || study.procedure.selection !== null;
+  const ofAll = ` of ${ruled ? "at most " : ""}${study.variants.length * study.replications}`;
+  return keepingDays(terminal, journal, { ofAll, goOn: resumeLine("study", parts.path, options) }, async () => {
     writer.takeRunFolder(folder, overwrite);
     const results = await simulate(journal);
     writer.writeRun(folder, { results, plan: basePlan, studyText }, overwrite);
-    journal.discard();
     return results;
-  } catch (error) {
-    const days = journal.keep();
-    if (days === 0) throw error;
-    const total = study.variants.length * study.replications;
-    const ruled = study.procedure.stopping !== null || study.procedure.selection !== null;
-    const kept = `${days} of ${ruled ? "at most " : ""}${total} days are kept in ${journal.folder}. Go on with: ${resumeLine(parts.path, options)}`;
-    if (error instanceof Stopped) throw new Stopped(error.signal, `Stopped. ${kept}`);
-    terminal.say(kept);
-    throw error;
-  }
+  });
 }
 
 function tracesOf({ variants }: Study, { traces }: StudyCommandOptions): TraceKind {

@@ -2,5 +2,7 @@
 
 export { JournalProblem } from "./journalProblem.ts";
 export { lockRunFolder } from "./lockRunFolder.ts";
-export { type JournalOptions, type OpenJournal, openJournal } from "./openJournal.ts";
+export { type OpenJournal, openJournal } from "./openJournal.ts";
+export type { JournalOptions } from "./openLines.ts";
+export { openQuestionJournal, type QuestionJournal } from "./openQuestionJournal.ts";
 export { partialFolder } from "./partialFolder.ts";

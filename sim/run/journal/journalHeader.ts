@@ -9,7 +9,7 @@ const SHAPE = z.strictObject({
   format: z.literal(1),
   gambrel: z.string(),
   arithmetic: z.string(),
-  /** `sourceDigest` of the study. */
+  /** Of what the days depend on beside their maker: `sourceDigest` of a study, or one over a question. */
   digest: z.string(),
 });
 
@@ -40,8 +40,16 @@ export function writeHeader(folder: string, header: JournalHeader): void {
   renameSync(`${path}-new`, path);
 }
 
+/** What a journal's days were simulated for, each with what of it a change forbids. */
+const CHANGED = {
+  study: "plan, variants, seed, procedure, responses or traces are not those of now",
+  question: "its file, the plan or the seed are not those of now",
+} as const;
+
+export type JournalOf = keyof typeof CHANGED;
+
 /** Throws a `JournalProblem` when days of the one must not be mixed with days of the other. */
-export function refuseOther(folder: string, there: JournalHeader, here: JournalHeader): void {
+export function refuseOther(folder: string, there: JournalHeader, here: JournalHeader, of: JournalOf): void {
   const difference = makerDifference(there, here);
   if (difference !== null) {
     throw new JournalProblem(
@@ -49,8 +57,7 @@ export function refuseOther(folder: string, there: JournalHeader, here: JournalH
     );
   }
   if (there.digest !== here.digest) {
-    const what = "plan, variants, seed, procedure, responses or traces are not those of now";
-    throw new JournalProblem(`${folder}: the unfinished run is of another study (${what}); ${BEGIN_ANEW}.`);
+    throw new JournalProblem(`${folder}: the unfinished run is of another ${of} (${CHANGED[of]}); ${BEGIN_ANEW}.`);
   }
 }
 

@@ -2,8 +2,10 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { cliFolder } from "../../../support/cliFolder.ts";
+import { folderDigest } from "../../../support/folderDigest.ts";
 import { improveFileOf } from "../../../support/improveCases.ts";
 import { runCli } from "../../../support/runCli.ts";
+import { startCli } from "../../../support/startCli.ts";
 
 const PATIENCE = { timeout: 60_000 };
 const QUICK = { search: { days: 2, designs: 6, finalists: 2, curve: 3 } };
@@ -46,3 +48,47 @@ describe("gambrel improve", PATIENCE, () => {
     expect(existsSync(join(folder, "found"))).toBe(false);
   });
 });
+
+describe("a search that is stopped", PATIENCE, () => {
+  /** Some seconds long. */
+  const LONG = { search: { days: 60, designs: 14, finalists: 3, curve: 3 }, atMost: 60 };
+  const ARGS = ["improve", "improve.json", "--out", "found"];
+
+  it("by SIGTERM, then by kill -9, goes on each time and leaves the files of one that was not; another question is refused", async () => {
+    const folder = folderWith(LONG);
+    const first = startCli(folder, [...ARGS, "--threads", "1"]);
+    await first.until("designs tried");
+    first.child.kill("SIGTERM");
+    const { code, err } = await first.ended();
+    expect([code, err]).toEqual([143, expect.stringMatching(/Stopped\. \d+ days are kept in found\.partial\./)]);
+    expect(err).toMatch(/Go on with: gambrel improve improve\.json --out found --threads 1 --resume\n$/);
+    expect(readdirSync(folder)).not.toContain("found");
+
+    const other = await runCli(folder, [...ARGS, "--seed", "another", "--resume"]);
+    expect([other.code, other.err]).toEqual([
+      2,
+      expect.stringMatching(/the unfinished run is of another question \(its file, the plan or the seed/),
+    ]);
+    expect((await runCli(folder, ARGS)).err).toMatch(/an unfinished run is there; add --resume/);
+
+    const kept = linesIn(folder);
+    const second = startCli(folder, [...ARGS, "--resume"]);
+    await expect.poll(() => linesIn(folder), { timeout: 60_000, interval: 20 }).toBeGreaterThan(kept + 20);
+    second.child.kill("SIGKILL");
+    expect((await second.ended()).signal).toBe("SIGKILL");
+    expect((await runCli(folder, [...ARGS, "--resume"])).code).toBe(0);
+    expect(existsSync(join(folder, "found.partial"))).toBe(false);
+    expect((await runCli(folder, [...ARGS.slice(0, -1), "whole"])).code).toBe(0);
+    expect(folderDigest(join(folder, "found"))).toEqual(folderDigest(join(folder, "whole")));
+  });
+
+  it("needs a folder to be gone on with", async () => {
+    const { code, err } = await runCli(folderWith(QUICK), ["improve", "improve.json", "--resume"]);
+    expect([code, err]).toEqual([2, expect.stringMatching(/--resume: without a folder no search is kept; add --out/)]);
+  });
+});
+
+function linesIn(folder: string): number {
+  const path = join(folder, "found.partial", "journal.jsonl");
+  return existsSync(path) ? readFileSync(path, "utf8").split("\n").length - 1 : 0;
+}
