@@ -30,14 +30,19 @@ export class Calendar {
   schedule(slot: number, time: number): void {
     const { times, winners } = this;
     times[slot] = time;
-    let node = (slot + this.leaves) >> 1;
-    while (node >= 1) {
-      const left = winners[2 * node]!;
-      const right = winners[2 * node + 1]!;
-      const winner = times[right]! < times[left]! ? right : left;
+    let node = slot + this.leaves;
+    let winner = slot;
+    let earliest = time;
+    while (node > 1) {
+      const rival = winners[node ^ 1]!;
+      const rivalTime = times[rival]!;
+      if (rivalTime < earliest || (rivalTime === earliest && rival < winner)) {
+        winner = rival;
+        earliest = rivalTime;
+      }
+      node >>= 1;
       if (winners[node] === winner && winner !== slot) return;
       winners[node] = winner;
-      node >>= 1;
     }
   }
 }

@@ -14,9 +14,6 @@ import { TallyBuilder } from "./tallyBuilder.ts";
 
 export * from "./codes.ts";
 
-/** Numbers of a day that are held in one array. */
-const NUMBERS = 5;
-
 export interface DayOptions {
   /** Any text; with `replication` it fixes every draw. */
   seed: string;
@@ -60,11 +57,19 @@ export class DayState {
   readonly options: DayOptions;
   readonly calendar: Calendar;
   readonly pool: ItemPool;
-  /**
-   * The sums and clocks below that are not whole numbers. As fields they would change their representation in the middle
-   * of the first day, and the runtime would throw away whatever it had compiled for it.
+  /*
+   * Sums and clocks that are not whole numbers begin as NaN, and as 0 from the constructor's end on: so the runtime takes
+   * them for what they are from the start, and does not throw away in the middle of the first day what it has compiled.
    */
-  private readonly numbers = new Float64Array(NUMBERS);
+  /** Seconds after the day's start. */
+  now = Number.NaN;
+  /** Start of the time watched: 0, or the end of the warm-up. */
+  watchedFrom = Number.NaN;
+  /** When the last work on a head at a station ended. */
+  workFinish = Number.NaN;
+  /** Live weight of the heads hung, and of those that became carcasses. */
+  liveKg = Number.NaN;
+  carcassLiveKg = Number.NaN;
   events = 0;
   finished = false;
 
@@ -157,7 +162,8 @@ export class DayState {
   unmanned = 0;
   /** Which stations put off starting until the cascade under way is over, and those that did. */
   defers = 0;
-  readonly deferred: number[] = [];
+  readonly deferred: Int32Array;
+  deferredCount = 0;
   /** By unit: 1 when the position's own operator repairs it. */
   readonly ownRepair: Int8Array;
   /** Calendar rows that wait for the protected stretch to be empty. */
@@ -287,6 +293,7 @@ export class DayState {
       stages.branchFrom[stage] === stages.branchFrom[stage + 1] ? null : stream(name, "removal"),
     );
 
+    this.deferred = new Int32Array(stages.count);
     this.item = new Int32Array(positions.count).fill(NONE);
     this.held = new Fifos(positions.count, this.pool);
     this.done = new Int8Array(positions.count);
@@ -394,51 +401,11 @@ export class DayState {
     this.recorders = Recorders.wanted(options, line);
     this.path = options.binding ? new BindingPath(line) : null;
     this.active = options.binding ? activePeriodsOf(line) : null;
-  }
-
-  /** Seconds after the day's start. */
-  get now(): number {
-    return this.numbers[0]!;
-  }
-
-  set now(value: number) {
-    this.numbers[0] = value;
-  }
-
-  /** Start of the time watched: 0, or the end of the warm-up. */
-  get watchedFrom(): number {
-    return this.numbers[1]!;
-  }
-
-  set watchedFrom(value: number) {
-    this.numbers[1] = value;
-  }
-
-  /** When the last work on a head at a station ended. */
-  get workFinish(): number {
-    return this.numbers[2]!;
-  }
-
-  set workFinish(value: number) {
-    this.numbers[2] = value;
-  }
-
-  /** Live weight of the heads hung. */
-  get liveKg(): number {
-    return this.numbers[3]!;
-  }
-
-  set liveKg(value: number) {
-    this.numbers[3] = value;
-  }
-
-  /** Live weight of the heads that became carcasses. */
-  get carcassLiveKg(): number {
-    return this.numbers[4]!;
-  }
-
-  set carcassLiveKg(value: number) {
-    this.numbers[4] = value;
+    this.now = 0;
+    this.watchedFrom = 0;
+    this.workFinish = 0;
+    this.liveKg = 0;
+    this.carcassLiveKg = 0;
   }
 }
 

@@ -73,8 +73,13 @@ const DEFER_CREWED = 1;
 const DEFER_ALL = 2;
 
 function startDeferred(day: DayState): void {
-  for (let row = 0; row < day.deferred.length; row++) startWaiting(day, day.deferred[row]!);
-  day.deferred.length = 0;
+  for (let row = 0; row < day.deferredCount; row++) startWaiting(day, day.deferred[row]!);
+  day.deferredCount = 0;
+}
+
+function defer(day: DayState, stage: number): void {
+  for (let row = 0; row < day.deferredCount; row++) if (day.deferred[row] === stage) return;
+  day.deferred[day.deferredCount++] = stage;
 }
 
 function finishHead(day: DayState, stage: number, item: number): void {
@@ -498,7 +503,7 @@ function passEmptyCrate(day: DayState, to: number): void {
 /** Idle positions of the stage begin whatever waits, as far as they may; then the idle ones say why they are. */
 export function startWaiting(day: DayState, stage: number): void {
   if (day.defers === DEFER_ALL || (day.defers === DEFER_CREWED && day.line.stages.people[stage]! > 0)) {
-    if (!day.deferred.includes(stage)) day.deferred.push(stage);
+    defer(day, stage);
     return;
   }
   while (day.idle[stage]! > 0 && hasWork(day, stage) && mayStart(day, stage)) startNext(day, stage);

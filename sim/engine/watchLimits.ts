@@ -11,9 +11,8 @@ export const EXIT = 3;
  * that end here are left.
  */
 export function passPoint(day: DayState, item: number, stage: number, moment: number): void {
-  watch(day, item, stage * 4 + moment, day.now);
-  const heads = day.recorders?.heads;
-  if (heads) heads.pass(day.pool.number[item]!, stage, moment, day.now);
+  if (day.line.points.watched[stage * 4 + moment] === 1) watch(day, item, stage * 4 + moment, day.now);
+  if (day.recorders !== null) day.recorders.heads?.pass(day.pool.number[item]!, stage, moment, day.now);
 }
 
 /** The head hung now: its way began when its load arrived. */

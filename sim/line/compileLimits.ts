@@ -45,6 +45,7 @@ export function compilePoints(plan: Plan, all: Step[]): PointColumns {
   const { safeStop } = plan.day;
   if (safeStop !== null) gates[pointIndex({ stage: safeStop.to, moment: "end" }, names)]!.push(plan.gates.length);
   return {
+    watched: Uint8Array.from(limits, (list, point) => (list.length + gates[point]!.length > 0 ? 1 : 0)),
     limitFrom: rowRanges(limits.map((list) => list.length)),
     limit: Int32Array.from(limits.flat()),
     gateFrom: rowRanges(gates.map((list) => list.length)),

@@ -192,6 +192,8 @@ export interface CalendarColumns {
  * the line. limit[limitFrom[point] .. limitFrom[point + 1]]: limit x 2 (+ 1 when it is the far end); gate: gates left.
  */
 export interface PointColumns {
+  /** 1: a limit or a gate has an end here. */
+  watched: Uint8Array;
   limitFrom: Int32Array;
   limit: Int32Array;
   gateFrom: Int32Array;
