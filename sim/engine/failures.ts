@@ -8,11 +8,12 @@ import { releasePeople } from "./people.ts";
 /** One of the position's own failures strikes while it works. */
 export function failPosition(day: DayState, position: number): void {
   const unit = day.failingUnit[position]!;
-  stopRun(day, position, unit);
+  const stage = day.line.positions.stage[position]!;
+  stopRun(day, stage, position, unit);
   countStop(day, position);
   day.stoppages[position]!++;
   setState(day, position, DOWN);
-  day.stops[day.line.positions.stage[position]!]!++;
+  day.stops[stage]!++;
   callRepair(day, unit, [position]);
   loseHead(day, position, unit);
 }
@@ -83,7 +84,7 @@ function loseHead(day: DayState, position: number, unit: number): void {
   day.unfinished[stage]!++;
   const crew = day.crewOf[position]!;
   beginLeaving(day, crew);
-  release(day, position);
+  release(day, stage, position);
   endLeaving(day, crew, stage);
 }
 
@@ -102,7 +103,7 @@ function beginStoppage(day: DayState, position: number): void {
   const stage = day.line.positions.stage[position]!;
   if (day.state[position] === WORKING) {
     day.path?.suspend(day, position);
-    stopRun(day, position, NONE);
+    stopRun(day, stage, position, NONE);
     day.calendar.schedule(day.line.slots.ofPosition[position]!, Infinity);
   } else if (day.item[position] === NONE) day.idle[stage]!--;
   setState(day, position, DOWN);
@@ -123,7 +124,7 @@ function endStoppage(day: DayState, position: number): void {
   } else if (day.done[position]) setState(day, position, BLOCKED);
   else {
     day.path?.resume(day, position);
-    startRun(day, position);
+    startRun(day, stage, position);
   }
 }
 

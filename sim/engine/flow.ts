@@ -20,7 +20,7 @@ import { claimHead, supplyHasHead } from "./hanging.ts";
 import { DIVERTED, UNFINISHED } from "./itemPool.ts";
 import { startJobs } from "./jobs.ts";
 import { leaveLine, noMoreHeads } from "./leaveLine.ts";
-import { claimForStage, crewFor, everyCrew, releaseFromStage } from "./people.ts";
+import { claimForStage, crewFor, everyCrew, NOBODY, releaseFromStage } from "./people.ts";
 import { takeProducts } from "./products.ts";
 import { firstOwnFailure, spendOwnUptime, startStationClocks, stopStationClocks } from "./uptime.ts";
 import { END, ENTRY, EXIT, passGates, passPoint, START } from "./watchLimits.ts";
@@ -40,12 +40,12 @@ export function endWork(day: DayState, position: number): void {
   const { stages, positions } = day.line;
   const stage = positions.stage[position]!;
   const crew = day.crewOf[position]!;
-  stopRun(day, position, NONE);
+  stopRun(day, stage, position, NONE);
   if (isHeadStage(day, stage)) finishHead(day, stage, day.item[position]!);
   else day.processed[stage]! += 1 + day.held.length[position]!;
   beginLeaving(day, crew);
-  if (stages.kind[stage] === CHAIN_STATION) leaveWindowStation(day, position);
-  else release(day, position);
+  if (stages.kind[stage] === CHAIN_STATION) leaveWindowStation(day, stage, position);
+  else release(day, stage, position);
   endLeaving(day, crew, stage);
 }
 
@@ -93,12 +93,11 @@ function finishHead(day: DayState, stage: number, item: number): void {
 }
 
 /** The head rides on; the position takes the next one in its window. */
-function leaveWindowStation(day: DayState, position: number): void {
-  const stage = day.line.positions.stage[position]!;
+function leaveWindowStation(day: DayState, stage: number, position: number): void {
   const item = day.item[position]!;
   day.pool.doneAt[item] = stage;
   passPoint(day, item, stage, EXIT);
-  emptyPosition(day, position);
+  emptyPosition(day, stage, position);
   startWaiting(day, stage);
   wakeChain(day, day.line.stages.chain[stage]!);
 }
@@ -116,7 +115,7 @@ export function endDwell(day: DayState, position: number): void {
   passPoint(day, item, stage, END);
   day.processed[stage]!++;
   takeProducts(day, stage, item);
-  release(day, position);
+  release(day, stage, position);
 }
 
 /** The first item on its way out of `stage` reaches the next one. */
@@ -131,32 +130,32 @@ export function endTravel(day: DayState, stage: number): void {
  * What is finished leaves the position, one item after another, as long as there is somewhere to go; an item without a
  * place blocks the position.
  */
-export function release(day: DayState, position: number): void {
-  if (day.line.stages.perCycle[day.line.positions.stage[position]!]! === 1) {
-    releaseItems(day, position);
+export function release(day: DayState, stage: number, position: number): void {
+  if (day.line.stages.perCycle[stage] === 1) {
+    releaseItem(day, stage, position);
+    refill(day, stage);
     return;
   }
   // Crates that come off together are there together when the next step looks for its batch.
   const before = day.defers;
   day.defers = DEFER_ALL;
-  releaseItems(day, position);
+  while (releaseItem(day, stage, position) && day.item[position] !== NONE);
+  refill(day, stage);
   day.defers = before;
   if (before === DEFER_NONE) startDeferred(day);
 }
 
-function releaseItems(day: DayState, position: number): void {
-  const stage = day.line.positions.stage[position]!;
-  do {
-    const item = itemOf(day, position);
-    const to = routeOf(day, stage, item);
-    if (isQueuedFor(day, to) || !takePlace(day, to)) {
-      waitForPlace(day, position, to);
-      break;
-    }
-    vacate(day, position, item);
-    deliver(day, stage, to, item);
-  } while (day.line.stages.perCycle[stage]! > 1 && day.item[position] !== NONE);
-  refill(day, stage);
+/** False when the item has no place to go and blocks the position. */
+function releaseItem(day: DayState, stage: number, position: number): boolean {
+  const item = itemOf(day, stage, position);
+  const to = routeOf(day, stage, item);
+  if (isQueuedFor(day, to) || !takePlace(day, to)) {
+    waitForPlace(day, position, to);
+    return false;
+  }
+  vacate(day, stage, position, item);
+  deliver(day, stage, to, item);
+  return true;
 }
 
 /** Heads that wait to be hung onto a chain are not overtaken. */
@@ -164,8 +163,7 @@ function isQueuedFor(day: DayState, to: number): boolean {
   return to >= 0 && day.line.stages.kind[to] === CHAIN && day.waiterFirst[to] !== NONE;
 }
 
-function itemOf(day: DayState, position: number): number {
-  const stage = day.line.positions.stage[position]!;
+function itemOf(day: DayState, stage: number, position: number): number {
   return day.line.stages.kind[stage] === DWELL ? day.queue.first[stage]! : day.item[position]!;
 }
 
@@ -262,8 +260,7 @@ function noteActive(day: DayState, stage: number): void {
 }
 
 /** The item leaves its position and stage; the position may take the next one. */
-function vacate(day: DayState, position: number, item: number): void {
-  const stage = day.line.positions.stage[position]!;
+function vacate(day: DayState, stage: number, position: number, item: number): void {
   const kind = day.line.stages.kind[stage];
   if (isHeadStage(day, stage)) passPoint(day, item, stage, EXIT);
   day.occupancy[stage]!--;
@@ -272,11 +269,10 @@ function vacate(day: DayState, position: number, item: number): void {
   else if (kind === CHAIN) {
     day.item[position] = NONE;
     takeOff(day, day.line.stages.chain[stage]!);
-  } else emptyPosition(day, position);
+  } else emptyPosition(day, stage, position);
 }
 
-function emptyPosition(day: DayState, position: number): void {
-  const stage = day.line.positions.stage[position]!;
+function emptyPosition(day: DayState, stage: number, position: number): void {
   if (day.line.stages.perCycle[stage]! > 1 && day.held.length[position]! > 0) {
     day.item[position] = day.held.shift(position);
     return;
@@ -382,10 +378,10 @@ export function leaveUnfinished(day: DayState, station: number, item: number): v
   let position = day.line.stages.positionFrom[station]!;
   while (day.item[position] !== item) position++;
   const crew = day.crewOf[position]!;
-  stopRun(day, position, NONE);
+  stopRun(day, station, position, NONE);
   day.calendar.schedule(day.line.slots.ofPosition[position]!, Infinity);
   beginLeaving(day, crew);
-  emptyPosition(day, position);
+  emptyPosition(day, station, position);
   startWaiting(day, station);
   endLeaving(day, crew, station);
 }
@@ -404,7 +400,7 @@ export function unloadChain(day: DayState, chain: number): void {
   day.processed[stage[chain]!]!++;
   passPoint(day, item, stage[chain]!, END);
   takeProducts(day, stage[chain]!, item);
-  release(day, position);
+  release(day, stage[chain]!, position);
 }
 
 function enterDwell(day: DayState, stage: number, item: number): void {
@@ -473,10 +469,10 @@ function moveFirstWaiter(day: DayState, list: number, to: number): void {
     return;
   }
   const from = day.line.positions.stage[position]!;
-  const item = itemOf(day, position);
-  vacate(day, position, item);
+  const item = itemOf(day, from, position);
+  vacate(day, from, position, item);
   deliver(day, from, to, item);
-  if (day.line.stages.perCycle[from]! > 1 && day.item[position] !== NONE) release(day, position);
+  if (day.line.stages.perCycle[from]! > 1 && day.item[position] !== NONE) release(day, from, position);
   else refill(day, from);
   if (day.line.stages.kind[from] === CHAIN) wakeChain(day, day.line.stages.chain[from]!);
 }
@@ -506,7 +502,11 @@ export function startWaiting(day: DayState, stage: number): void {
     defer(day, stage);
     return;
   }
-  while (day.idle[stage]! > 0 && hasWork(day, stage) && mayStart(day, stage)) startNext(day, stage);
+  while (day.idle[stage]! > 0 && hasWork(day, stage) && isOpen(day, stage)) {
+    const crew = crewFor(day, stage);
+    if (crew === NOBODY) break;
+    startNext(day, stage, crew);
+  }
   if (day.idle[stage]! > 0) explainIdle(day, stage);
   else if (day.path && hasWork(day, stage)) day.path.waits(day, stage);
 }
@@ -516,17 +516,17 @@ function hasWork(day: DayState, stage: number): boolean {
   return day.queue.length[stage]! > 0 || (stage === day.line.stages.hanging && supplyHasHead(day));
 }
 
-function mayStart(day: DayState, stage: number): boolean {
-  if (day.pauses[stage]! > 0 || isHeld(day, stage)) return false;
-  return day.line.stages.people[stage] === 0 || crewFor(day, stage) !== NONE;
+/** Nothing but people or a machine can keep the stage from beginning what waits. */
+function isOpen(day: DayState, stage: number): boolean {
+  return day.pauses[stage] === 0 && !isHeld(day, stage);
 }
 
-function startNext(day: DayState, stage: number): void {
-  const { people, perCycle } = day.line.stages;
+/** An idle position of the stage begins, with the crew that `crewFor` names. */
+function startNext(day: DayState, stage: number, crew: number): void {
+  const { perCycle } = day.line.stages;
   const crateIsEmpty = day.queue.length[stage] === 0 && claimHead(day);
   const item = day.queue.shift(stage);
   const position = firstIdle(day, stage);
-  const crew = people[stage] === 0 ? NONE : crewFor(day, stage);
   const walking = crew >= 0 ? claimForStage(day, crew, stage) : 0;
   day.crewOf[position] = crew;
   day.idle[stage]!--;
@@ -542,7 +542,7 @@ function startNext(day: DayState, stage: number): void {
     enterGates(day, stage, item);
   }
   day.path?.start(day, stage, position, walking);
-  startRun(day, position);
+  startRun(day, stage, position);
   if (crateIsEmpty) emptyCrate(day);
 }
 
@@ -574,7 +574,7 @@ function firstIdle(day: DayState, stage: number): number {
 }
 
 /** The position works (again) on the item in hand, until it is done or one of its own failures strikes. */
-export function startRun(day: DayState, position: number): void {
+export function startRun(day: DayState, stage: number, position: number): void {
   setState(day, position, WORKING);
   day.runStart[position] = day.now;
   const slot = day.line.slots.ofPosition[position]!;
@@ -587,15 +587,15 @@ export function startRun(day: DayState, position: number): void {
     day.announces[position] = WORK_ENDS;
     day.calendar.schedule(slot, day.now + day.remaining[position]!);
   }
-  startStationClocks(day, day.line.positions.stage[position]!);
+  startStationClocks(day, stage);
 }
 
 /** The position stops working, done or not; what is left of the work is remembered. The caller sees to its slot. */
-export function stopRun(day: DayState, position: number, failing: number): void {
+export function stopRun(day: DayState, stage: number, position: number, failing: number): void {
   day.remaining[position]! -= day.now - day.runStart[position]!;
   spendOwnUptime(day, position, failing);
   day.announces[position] = NOTHING;
-  stopStationClocks(day, day.line.positions.stage[position]!);
+  stopStationClocks(day, stage);
 }
 
 /** Free people take jobs, then go where work waits, by the crew's rule, until there is no more to begin. */
@@ -604,7 +604,7 @@ export function dispatchCrew(day: DayState, crew: number): void {
   for (;;) {
     const stage = chooseStation(day, crew);
     if (stage === NONE) return;
-    startNext(day, stage);
+    startNext(day, stage, crewFor(day, stage));
     if (day.idle[stage]! > 0) explainIdle(day, stage);
   }
 }
@@ -618,7 +618,8 @@ function chooseStation(day: DayState, crew: number): number {
   let chosen = NONE;
   for (let row = stationFrom[crew]!; row < stationFrom[crew + 1]!; row++) {
     const stage = stations[row]!;
-    if (day.idle[stage] === 0 || !hasWork(day, stage) || !mayStart(day, stage)) continue;
+    if (day.idle[stage] === 0 || !hasWork(day, stage) || !isOpen(day, stage)) continue;
+    if (crewFor(day, stage) === NOBODY) continue;
     if (rule[crew] === FIXED_ORDER) return stage;
     if (chosen === NONE || rule[crew] !== LONGEST_QUEUE || day.queueShown[stage]! >= day.queueShown[chosen]!) {
       chosen = stage;

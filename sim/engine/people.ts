@@ -6,13 +6,17 @@ export function freePeople(day: DayState, crew: number): number {
   return peopleOnDuty(day, crew) - day.busyPeople[crew]!;
 }
 
-/** The first of the stage's crews that has enough free people, or NONE. */
+/** No crew of the stage has enough free people. */
+export const NOBODY = -2;
+
+/** The first of the stage's crews that has enough free people, or NOBODY; NONE for a stage that needs no people. */
 export function crewFor(day: DayState, stage: number): number {
   const { crewFrom, crew, people } = day.line.stages;
+  if (people[stage] === 0) return NONE;
   for (let row = crewFrom[stage]!; row < crewFrom[stage + 1]!; row++) {
     if (freePeople(day, crew[row]!) >= people[stage]!) return crew[row]!;
   }
-  return NONE;
+  return NOBODY;
 }
 
 /** Takes people for a position of the stage; the seconds they have to walk. */

@@ -15,10 +15,10 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: FLOW,
-        find: "  if (day.pauses[stage]! > 0 || isHeld(day, stage)) return false;\n",
+        find: "  return day.pauses[stage] === 0 && !isHeld(day, stage);\n",
         replace: `  if (day.pauses[stage]! > 0 || isHeld(day, stage)) return false;
   const after = day.line.stages.next[stage]!;
-  if (after >= 0 && day.occupancy[after]! >= day.line.stages.places[after]!) return false;
+  return after < 0 || day.occupancy[after]! < day.line.stages.places[after]!;
 `,
       },
       {
