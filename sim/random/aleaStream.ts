@@ -37,4 +37,28 @@ export class AleaStream implements UniformStream {
     const u = high + ((low * TWO_TO_21) | 0) * TWO_TO_MINUS_53;
     return this.mirrored ? 1 - u : u;
   }
+
+  fill(values: Float64Array, from: number, to: number): void {
+    const { state, mirrored } = this;
+    let s0 = state[0]!;
+    let s1 = state[1]!;
+    let s2 = state[2]!;
+    let carry = state[3]!;
+    for (let at = from; at < to; at++) {
+      const first = 2091639 * s0 + carry * TWO_TO_MINUS_32;
+      const firstCarry = first | 0;
+      const high = first - firstCarry;
+      const second = 2091639 * s1 + firstCarry * TWO_TO_MINUS_32;
+      carry = second | 0;
+      s0 = s2;
+      s1 = high;
+      s2 = second - carry;
+      const u = high + ((s2 * TWO_TO_21) | 0) * TWO_TO_MINUS_53;
+      values[at] = mirrored ? 1 - u : u;
+    }
+    state[0] = s0;
+    state[1] = s1;
+    state[2] = s2;
+    state[3] = carry;
+  }
 }

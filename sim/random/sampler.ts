@@ -44,7 +44,12 @@ export class Sampler {
 
   /** As so many draws, one after another, into `values[from]` up to `values[to - 1]`: in a row they cost half as much. */
   drawInto(values: Float64Array, from: number, to: number): void {
-    for (let at = from; at < to; at++) values[at] = this.draw();
+    if (this.kind === CONSTANT) {
+      values.fill(this.shift, from, to);
+      return;
+    }
+    this.uniforms.fill(values, from, to);
+    for (let at = from; at < to; at++) values[at] = this.quantile(values[at]!);
   }
 
   /** Value at lower-tail probability `u`, 0 <= u <= 1. */

@@ -3,6 +3,8 @@ import { AleaStream } from "./aleaStream.ts";
 /** Source of uniforms on [0, 1) with 53 random bits. */
 export interface UniformStream {
   next(): number;
+  /** As so many calls of `next`, one after another, into `values[from]` up to `values[to - 1]`. */
+  fill(values: Float64Array, from: number, to: number): void;
 }
 
 /**

@@ -67,6 +67,11 @@ export const FAULTS: Fault[] = [
         find: "this.quantile(this.uniforms.next())",
         replace: "this.quantile(0.98 * this.uniforms.next())",
       },
+      {
+        file: "sim/random/sampler.ts",
+        find: "this.quantile(values[at]!)",
+        replace: "this.quantile(0.98 * values[at]!)",
+      },
     ],
     checks: ["distributions", "nonExponentialLines"],
   },
@@ -191,8 +196,8 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: "sim/engine/watchLimits.ts",
-        find: "heads.pass(day.pool.number[item]!, stage, moment, day.now)",
-        replace: "heads.pass(day.pool.number[item]!, stage, moment, day.now + (moment === EXIT ? 1e-3 : 0))",
+        find: "heads?.pass(day.pool.number[item]!, stage, moment, day.now)",
+        replace: "heads?.pass(day.pool.number[item]!, stage, moment, day.now + (moment === EXIT ? 1e-3 : 0))",
       },
     ],
     checks: ONE_BY_ONE,
@@ -247,8 +252,8 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: FLOW,
-        find: "Math.max(day.lastArrival[stage]!, day.now + travel.draw())",
-        replace: "day.now + travel.draw()",
+        find: "const arrival = Math.max(day.lastArrival[stage]!, free);",
+        replace: "const arrival = free;",
       },
     ],
     checks: ONE_BY_ONE,

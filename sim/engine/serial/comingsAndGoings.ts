@@ -14,24 +14,32 @@ const FIRST_ROOM = 16;
  * time, exactly as the event loop sums it.
  */
 export class ComingsAndGoings {
-  private readonly columns: CrowdColumns;
+  private readonly area: Float64Array;
+  private readonly since: Float64Array;
+  private readonly heads: Int32Array;
+  private readonly most: Int32Array;
   private readonly row: number;
   private due = new Float64Array(FIRST_ROOM);
   private first = 0;
   private waiting = 0;
 
-  constructor(columns: CrowdColumns, row: number) {
-    this.columns = columns;
+  constructor({ area, since, heads, most }: CrowdColumns, row: number) {
+    this.area = area;
+    this.since = since;
+    this.heads = heads;
+    this.most = most;
     this.row = row;
   }
 
   /** A head comes. Who goes at the same instant has gone: a place frees before it is taken. */
   come(time: number): void {
     if (this.waiting > 0) this.goUntil(time);
-    const { heads, most } = this.columns;
-    this.book(time);
-    const now = ++heads[this.row]!;
-    if (now > most[this.row]!) most[this.row] = now;
+    const { area, since, heads, most, row } = this;
+    const before = heads[row]!;
+    area[row]! += before * (time - since[row]!);
+    since[row] = time;
+    heads[row] = before + 1;
+    if (before >= most[row]!) most[row] = before + 1;
   }
 
   /** A head will go at `time`, no earlier than those told before. */
@@ -42,22 +50,25 @@ export class ComingsAndGoings {
 
   /** Lets everybody go who is due by `time`. */
   goUntil(time: number): void {
-    const { due, row } = this;
-    const { heads } = this.columns;
+    const { due, area, since, heads, row } = this;
     const mask = due.length - 1;
-    while (this.waiting > 0 && due[this.first]! <= time) {
-      this.book(due[this.first]!);
-      heads[row]!--;
-      this.first = (this.first + 1) & mask;
-      this.waiting--;
-    }
-  }
-
-  private book(time: number): void {
-    const { area, since, heads } = this.columns;
-    const { row } = this;
-    area[row]! += heads[row]! * (time - since[row]!);
-    since[row] = time;
+    let { first, waiting } = this;
+    let next = due[first]!;
+    if (waiting === 0 || next > time) return;
+    let sum = area[row]!;
+    let last = since[row]!;
+    let now = heads[row]!;
+    do {
+      sum += now-- * (next - last);
+      last = next;
+      first = (first + 1) & mask;
+      next = due[first]!;
+    } while (--waiting > 0 && next <= time);
+    area[row] = sum;
+    since[row] = last;
+    heads[row] = now;
+    this.first = first;
+    this.waiting = waiting;
   }
 
   private widen(): void {

@@ -30,6 +30,9 @@ class CountingStream implements UniformStream {
     this.draws++;
     return 0.25;
   }
+  fill(values: Float64Array, from: number, to: number): void {
+    for (let at = from; at < to; at++) values[at] = this.next();
+  }
 }
 
 describe("Sampler", () => {
@@ -44,6 +47,16 @@ describe("Sampler", () => {
       sampler.draw();
       sampler.draw();
       expect(uniforms.draws).toBe(varying.family === "constant" ? 0 : 2);
+    });
+
+    it(`draws in a row what it draws one by one (${varying.family})`, () => {
+      const inRow = new Float64Array(200).fill(-1);
+      const stream = (mirrored: boolean) => uniformStream("s", 0, "a", "b", mirrored);
+      for (const mirrored of [false, true]) {
+        new Sampler(varying, stream(mirrored)).drawInto(inRow, 3, 200);
+        const sampler = new Sampler(varying, stream(mirrored));
+        expect([...inRow]).toEqual([-1, -1, -1, ...Array.from({ length: 197 }, () => sampler.draw())]);
+      }
     });
 
     it(`gives larger values for larger uniforms (${varying.family})`, () => {
