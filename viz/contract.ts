@@ -17,6 +17,7 @@ export type {
   Traces,
 } from "../sim/engine/index.ts";
 export type { ColumnFit, FamilyFit, FitPicture } from "../sim/fit/index.ts";
+export type { Found, Improvement } from "../sim/improve/index.ts";
 export type {
   Advice,
   BoundPart,
@@ -31,3 +32,4 @@ export type {
   Why,
 } from "../sim/results/index.ts";
 export type { Factor } from "../sim/study/study.ts";
+export type { LineUp, Ranged } from "../sim/worth/index.ts";

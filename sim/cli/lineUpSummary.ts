@@ -1,7 +1,7 @@
 import { formatSpan } from "../observations/index.ts";
 import type { StudyResults } from "../results/index.ts";
 import { formatNumber, formatShare } from "../units/index.ts";
-import type { LineUp, OptionWorth, Ranged } from "../worth/index.ts";
+import type { LineUp, Ranged } from "../worth/index.ts";
 import type { SummaryLine } from "./sizeSummary.ts";
 import { textTable } from "./textTable.ts";
 
@@ -9,16 +9,13 @@ import { textTable } from "./textTable.ts";
 export function lineUpSummary(found: LineUp, results: StudyResults): SummaryLine[] {
   const { interest, daysPerYear, confidence, cashWords, currency } = found;
   const percent = `${Number((confidence * 100).toFixed(2))} %`;
-  const ranked = found.options.toSorted((a, b) => b.worth.perYear.mean - a.worth.perYear.mean);
   const lines = [
     `${results.study.replications} days of each on the same random numbers, seed "${results.study.seed}"; intervals in brackets hold for all options at once (${percent}).`,
     `Interest ${formatShare(interest)} a year, ${daysPerYear} days a year, money in ${currency}. Cash of a day: ${cashWords}.`,
     "",
     ...table(found, results),
     "",
-    ...ranked.map(({ words }) => words),
-    bestWords(found),
-    "Not in it: taxes, inflation, training, building work, and days lost while it is put in.",
+    ...found.words,
   ];
   return lines.map((line) => ({ line, style: "plain" }));
 }
@@ -53,7 +50,7 @@ function table({ options }: LineUp, results: StudyResults): string[] {
 }
 
 function ranged({ mean, low, high }: Ranged, show: (value: number) => string): string {
-  return `${show(mean)} (${show(low)} to ${show(high)})`;
+  return show(low) === show(high) ? show(mean) : `${show(mean)} (${show(low)} to ${show(high)})`;
 }
 
 function whole(value: number): string {
@@ -65,16 +62,4 @@ const LONGEST = 100;
 
 function years(value: number): string {
   return value > LONGEST ? "never" : value.toFixed(1);
-}
-
-/** Which may be the best, buying nothing included. */
-function bestWords({ options, nothing, confidence }: LineUp): string {
-  const percent = `${Number((confidence * 100).toFixed(2))} %`;
-  const may = options.filter((option: OptionWorth) => option.againstBest.mayBeBest).map(({ name }) => `"${name}"`);
-  const names = nothing.mayBeBest ? [...may, "buying nothing"] : may;
-  const words =
-    names.length === 1
-      ? `The best of the line-up by its yearly amount is ${names[0]}`
-      : `The best by its yearly amount may be ${names.join(", ")}`;
-  return `${words}, at ${percent} for all comparisons at once; options are taken one at a time, not together.`;
 }

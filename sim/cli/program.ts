@@ -234,6 +234,8 @@ function addOptions(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .addOption(seedOption())
     .addOption(replicationsOption())
     .addOption(threadsOption())
+    .option("--out <folder>", "write report, charts and tables to this folder (default: nothing is written)")
+    .addOption(overwriteOption())
     .addOption(jsonOption("print the line-up and the simulated results as JSON on standard output"))
     .addOption(ceilingOption())
     .action(async (path, options) => {

@@ -1,13 +1,21 @@
 import type { RunFile, StudyResults } from "../results/index.ts";
 import { lockFolder } from "./openRunJournal.ts";
+import type { RunAnswer } from "./writeRun.ts";
 
-/** `more` are files that go into the folder besides those of every run, asked for when the run is done. Nobody else may write to the folder meanwhile, and one that cannot be written costs no time. */
+/**
+ * Simulates and writes a folder. `beside`, asked when the run is done, gives files that go into it besides those of every
+ * run, and an answer that is more than the study's. Nobody else may write to the folder meanwhile, and one that cannot be
+ * written costs no time.
+ */
 export async function runInto(
   folder: string,
   overwrite: boolean,
   plan: unknown,
   simulate: () => StudyResults | Promise<StudyResults>,
-  more: () => readonly RunFile[] = () => [],
+  beside: (results: StudyResults) => { files: readonly RunFile[]; answer: RunAnswer } = () => ({
+    files: [],
+    answer: {},
+  }),
 ): Promise<StudyResults> {
   // The report is a heavy thing to load: only when it is asked for.
   const writer = await import("./writeRun.ts");
@@ -16,7 +24,8 @@ export async function runInto(
   try {
     writer.takeRunFolder(folder, overwrite);
     const results = await simulate();
-    writer.writeRun(folder, { results, plan, studyText: null }, overwrite, more());
+    const { files, answer } = beside(results);
+    writer.writeRun(folder, { results, plan, studyText: null }, overwrite, files, answer);
     return results;
   } finally {
     unlock();

@@ -1,4 +1,5 @@
 import { chartFiles, renderReport } from "../../viz/index.ts";
+import type { Improvement } from "../improve/index.ts";
 import {
   mendRunFolder,
   type RunFile,
@@ -7,6 +8,7 @@ import {
   runFolderProblem,
   writeRunFolder,
 } from "../results/index.ts";
+import type { LineUp } from "../worth/index.ts";
 import { BadInput } from "./badInput.ts";
 
 /** Refuses a folder that cannot take a run before time is spent on the run. */
@@ -21,15 +23,25 @@ export function takeRunFolder(folder: string, overwrite: boolean): void {
   checkRunFolder(folder, overwrite);
 }
 
-/** Draws the report and the charts and writes the run folder, with `more` files in it, whole or not at all. */
+/** The answer of a run that is more than its study. */
+export interface RunAnswer {
+  improvement?: Improvement | undefined;
+  lineUp?: LineUp | undefined;
+}
+
+/**
+ * Draws the report, with `answer` first in it, and the charts, and writes the run folder, with `more` files in it, whole or
+ * not at all.
+ */
 export function writeRun(
   folder: string,
   parts: Pick<RunParts, "results" | "plan" | "studyText">,
   overwrite: boolean,
   more: readonly RunFile[] = [],
+  answer: RunAnswer = {},
 ): void {
   const { results } = parts;
-  const reportHtml = renderReport(results, { planFile: parts.plan });
-  const files = runFiles({ ...parts, reportHtml, charts: chartFiles(results) });
+  const reportHtml = renderReport(results, { planFile: parts.plan, ...answer });
+  const files = runFiles({ ...parts, reportHtml, charts: chartFiles(results, answer) });
   writeRunFolder(folder, [...files, ...more], overwrite);
 }

@@ -2,7 +2,7 @@ import { estimate, pairedDifference } from "../statistics/index.ts";
 import { type Choice, chooseBest } from "./chooseBest.ts";
 import { countDesigns } from "./countDesigns.ts";
 import { type Design, Designs } from "./designs.ts";
-import type { CurvePoint, Finalist, Found, Improvement, Recommendation } from "./improvement.ts";
+import type { CurvePoint, Finalist, Found, Improvement, Recommendation, TriedDesign } from "./improvement.ts";
 import { improveWords } from "./improveWords.ts";
 import { type Kept, keepLimits } from "./keepLimits.ts";
 import { meanOf, meritOf, ranked } from "./merit.ts";
@@ -45,6 +45,7 @@ export async function improve(
   const improvement = {
     ...about(question),
     ...found,
+    tried: ranked(tried, question).map((trial) => triedOf(trial, finalists, question)),
     curve: curve.map((trial) => pointOf(trial, curve, question)),
     effort: {
       designsTried: tried.length,
@@ -156,6 +157,17 @@ function pointOf(trial: Trial, curve: readonly Trial[], question: ImproveQuestio
     isBase: trial.design.key === "base",
     undominated: !curve.some((other) => dominates(other, trial, question)),
     keepsLimits: excess === 0,
+  };
+}
+
+function triedOf(trial: Trial, finalists: readonly Design[], question: ImproveQuestion): TriedDesign {
+  const { design } = trial;
+  return {
+    ...foundOf(trial, question),
+    isBase: design.key === "base",
+    keepsLimits: meritOf(trial, question).excess === 0,
+    allowed: design.counts !== null && isAllowed(question.space, design.counts),
+    finalist: finalists.includes(design),
   };
 }
 

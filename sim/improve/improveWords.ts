@@ -1,4 +1,5 @@
-import { formatSpan } from "../observations/index.ts";
+import { formatRange, formatSpan } from "../observations/index.ts";
+import type { Estimate, ResponseInfo } from "../results/index.ts";
 import { formatNumber, formatShare } from "../units/index.ts";
 import type { Improvement, Recommendation } from "./improvement.ts";
 
@@ -7,7 +8,7 @@ export function improveWords(found: Omit<Improvement, "words">): string[] {
   const { recommended } = found;
   return [
     ...(recommended === null ? [noneWords(found)] : pickWords(recommended, found)),
-    ...(recommended?.limits ?? []).map(limitWords),
+    ...(recommended?.limits ?? []).map((limit) => limitWords(limit, found.confidence)),
     effortWords(found),
   ];
 }
@@ -19,7 +20,10 @@ function noneWords({ choice, finalists }: Omit<Improvement, "words">): string {
   return `None of the ${finalists.length} finalists is shown to keep the limits, so none is recommended. ${rest}`;
 }
 
-function pickWords(recommended: Recommendation, { choice, finalists, goal }: Omit<Improvement, "words">): string[] {
+function pickWords(
+  recommended: Recommendation,
+  { choice, finalists, goal, confidence }: Omit<Improvement, "words">,
+): string[] {
   const zone = formatSpan(choice.difference, goal, "plain");
   const rivals = finalists.filter(({ limits }) => limits === "kept").length;
   const percent = formatShare(choice.probability);
@@ -32,16 +36,29 @@ function pickWords(recommended: Recommendation, { choice, finalists, goal }: Omi
   }[choice.kind];
   const against = recommended.againstBase;
   const said = recommended.isBase ? "Recommended: leave the plan as it is." : `Recommended: ${recommended.name}.`;
+  const meets = recommended.goal === null ? [] : [goalWords(recommended.goal, goal, confidence)];
   const worth =
     against === null
       ? []
       : [`Against the plan as it is, over ${against.n} days on the same random numbers: ${against.words}`];
-  return [said, ...worth, promise];
+  return [said, ...meets, ...worth, promise];
 }
 
-function limitWords({ name, share, found }: Recommendation["limits"][number]): string {
+function goalWords({ mean, low, high, n }: Estimate, info: ResponseInfo, confidence: number): string {
+  const shown = (value: number) => formatSpan(value, info, "plain");
+  const range =
+    low === null || high === null ? "" : `${formatRange(shown(low), shown(high))} at ${formatShare(confidence)}, `;
+  return `${info.label}: ${shown(mean)} (${range}${n} days).`;
+}
+
+function limitWords({ name, share, found }: Recommendation["limits"][number], confidence: number): string {
   if (found === null) return `${name}: no head passed it.`;
-  return `${name}: ${formatShare(found.mean)} of heads outside it, shown to be below ${formatShare(share)}.`;
+  const { mean, low, high } = found;
+  const ends =
+    low === null || high === null
+      ? ""
+      : ` (${formatShare(Math.max(0, low))} to ${formatShare(high)} at ${formatShare(confidence)})`;
+  return `${name}: ${formatShare(mean)} of heads outside it${ends}, shown to be below ${formatShare(share)}.`;
 }
 
 function effortWords({ effort }: Omit<Improvement, "words">): string {

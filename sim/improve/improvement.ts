@@ -30,6 +30,8 @@ export interface Improvement {
     probability: number;
     difference: number;
   };
+  /** Everything the search tried, the best first; few days each, and what looks good there may owe that to luck. */
+  tried: TriedDesign[];
   /** The least of the total first; empty where none was asked for. */
   curve: CurvePoint[];
   effort: Effort;
@@ -60,6 +62,17 @@ export interface Finalist extends Found {
   limits: Kept;
   /** Observations after which it was dropped; null of the one picked, and of those that were not in the choice. */
   droppedAfter: number | null;
+}
+
+export interface TriedDesign extends Found {
+  /** Whether it is the plan as it is. */
+  isBase: boolean;
+  /** Means of the limits' shares lie below what is allowed. */
+  keepsLimits: boolean;
+  /** Whether its total may be recommended; others are tried for the trade-off curve. */
+  allowed: boolean;
+  /** Whether the choice was among it and others. */
+  finalist: boolean;
 }
 
 export interface CurvePoint extends Found {

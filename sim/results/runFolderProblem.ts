@@ -14,7 +14,7 @@ const OURS = new Set([
     "charts",
     "fragment.json",
   ],
-  ...["asked.json", "improvement.json", "trade-off.svg"],
+  ...["asked.json", "improvement.json", "line-up.json"],
 ]);
 
 /**

@@ -6,6 +6,7 @@ export { CASH_RESPONSES } from "./cashOfDay.ts";
 export { type CrewChange, crewChange } from "./crewChange.ts";
 export { type LineUp, lineUp, type OptionWorth, type Ranged } from "./lineUp.ts";
 export { optionsJsonSchema } from "./optionsJsonSchema.ts";
+export { readLineUp } from "./readLineUp.ts";
 export { type LineUpQuestion, type OptionsReading, readOptions } from "./readOptions.ts";
 
 // For other files that list offers

@@ -3,6 +3,7 @@ import type { StudyResults } from "../results/index.ts";
 import { type AgainstBest, type Comparison, compareAll, compareWithBest } from "../statistics/index.ts";
 import { type Appraisal, appraise } from "./appraise.ts";
 import { cashOfDay } from "./cashOfDay.ts";
+import { lineUpWords } from "./lineUpWords.ts";
 import type { LineUpQuestion } from "./readOptions.ts";
 
 /** A figure with its interval; the intervals of all options hold at once. */
@@ -38,6 +39,8 @@ export interface LineUp {
   nothing: AgainstBest;
   /** In the order of the file. */
   options: OptionWorth[];
+  /** Which may be the best of all; a sentence for each option, the best first; what is not reckoned. */
+  words: string[];
 }
 
 /** What each option is worth, from the simulated days of the plan as it is and of each option on the same random numbers. */
@@ -71,7 +74,16 @@ export function lineUp(question: LineUpQuestion, results: StudyResults): LineUp 
     const words = wordsOf(name, verdict, worth.presentValue, againstBest, { currency, confidence });
     return { name, price, lifeYears, servicePerYear, cashPerDay, worth, verdict, againstBest, words };
   });
-  return { currency, interest, daysPerYear, confidence, cashWords: cashWords(results), nothing: best[0]!, options };
+  const found = {
+    currency,
+    interest,
+    daysPerYear,
+    confidence,
+    cashWords: cashWords(results),
+    nothing: best[0]!,
+    options,
+  };
+  return { ...found, words: lineUpWords(found) };
 }
 
 /** Every figure moves one way with the benefit: paybacks fall with it, all else rises. */

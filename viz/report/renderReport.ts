@@ -1,8 +1,10 @@
-import type { StudyResults } from "../contract.ts";
+import type { Improvement, LineUp, StudyResults } from "../contract.ts";
 import { CHART_CLASS, safeText } from "../frame/index.ts";
 import { contentPolicy } from "./contentPolicy.ts";
-import { figuresFor } from "./figures.ts";
+import { type Figures, figuresFor } from "./figures.ts";
 import { html, type Markup, trusted } from "./html.ts";
+import { improvementSections } from "./improvementSections.ts";
+import { lineUpSections } from "./lineUpSections.ts";
 import { READER_SCRIPT } from "./readerScript.ts";
 import {
   answerSection,
@@ -26,6 +28,9 @@ export interface ReportOptions {
   planFile?: unknown;
   /** To draw into; default: a document for where there is no browser. */
   document?: Document;
+  /** Of a search or a line-up of offers, whose answer then comes first: the study is what it rests on. */
+  improvement?: Improvement | undefined;
+  lineUp?: LineUp | undefined;
 }
 
 /**
@@ -37,11 +42,12 @@ export function renderReport(results: StudyResults, options: ReportOptions = {})
   if (results.variants.length === 0)
     throw new RangeError("renderReport: the study holds no variant; at least the base case is needed");
   const figures = figuresFor(options.document ?? serverDocument());
+  const answered = otherAnswer(results, figures, options);
   const body = [
     objectives(results),
-    answerSection(results, figures),
+    ...(answered ?? [answerSection(results, figures)]),
     ...(tellsWhy(results) ? [whySection(results, figures)] : []),
-    resultsSection(results, figures),
+    resultsSection(results, figures, answered !== null),
     daySection(results, figures),
     limitSection(results, figures),
     dataSection(results, options.planFile),
@@ -52,6 +58,12 @@ export function renderReport(results: StudyResults, options: ReportOptions = {})
     cautionSection(),
   ];
   return page(results.study.name, body).markup;
+}
+
+/** Null where the study itself was what was asked. */
+function otherAnswer(results: StudyResults, figures: Figures, { improvement, lineUp }: ReportOptions): Markup[] | null {
+  if (improvement !== undefined) return improvementSections(improvement, figures);
+  return lineUp === undefined ? null : lineUpSections(lineUp, results, figures);
 }
 
 /**

@@ -22,7 +22,14 @@ import { html, type Markup, unbroken } from "./html.ts";
 import { MODEL_LIMITS, MODEL_LOGIC } from "./modelText.ts";
 import { responseTable } from "./responseTable.ts";
 import { screeningTables } from "./screeningTable.ts";
-import { dayCharts, drawnVariants, headlineChart, limitCharts, responseCharts } from "./studyCharts.ts";
+import {
+  dayCharts,
+  drawnVariants,
+  headlineChart,
+  limitCharts,
+  type PlannedChart,
+  responseCharts,
+} from "./studyCharts.ts";
 
 export function objectives(results: StudyResults): Markup {
   const { study, plan } = results;
@@ -35,7 +42,11 @@ export function objectives(results: StudyResults): Markup {
 /** The question's answer in words and, where there is one, in a picture: what a reader sees before anything else. */
 export function answerSection(results: StudyResults, figures: Figures): Markup {
   const sentences = isSingleDay(results) ? dayAnswer(results) : answer(results);
-  const picture = headlineChart(results, responseCharts(results));
+  return toldAnswer(sentences, headlineChart(results, responseCharts(results)), figures);
+}
+
+/** Sentences with their picture beside them on a wide screen. */
+export function toldAnswer(sentences: readonly string[], picture: PlannedChart | undefined, figures: Figures): Markup {
   return html`<h2>Answer</h2>
 <div class="${picture === undefined ? "told" : "told beside"}">
 <div class="answer">${sentences.map((sentence) => html`<p>${unbroken(sentence)}</p>`)}</div>
@@ -58,9 +69,10 @@ function dayAnswer(results: StudyResults): string[] {
   ];
 }
 
-export function resultsSection(results: StudyResults, figures: Figures): Markup {
+/** `answered`: the answer above is another one than the study's, and showed none of its pictures. */
+export function resultsSection(results: StudyResults, figures: Figures, answered = false): Markup {
   const charts = responseCharts(results);
-  const told = headlineChart(results, charts);
+  const told = answered ? undefined : headlineChart(results, charts);
   const more = figures(charts.filter((chart) => chart !== told));
   return html`<h2>Results</h2>
 <p class="small hint" hidden>Point at a picture, or move to it with the Tab key and press the arrow keys, to read its values.</p>
@@ -154,7 +166,7 @@ export function experimentation(results: StudyResults): Markup {
   const changes = variants.slice(1).filter((variant) => Object.keys(variant.set).length > 0);
   const list = changes.map(
     (variant) =>
-      html`<li><bdi>${isolated(variant.name)}</bdi>: ${Object.entries(variant.set).map(([path, value]) => html`<code>${isolated(path)}</code> = <code>${isolated(JSON.stringify(value))}</code> `)}</li>`,
+      html`<li><bdi>${isolated(variant.name)}</bdi>: ${settings(variant).map(([path, value]) => html`<code>${isolated(path)}</code> = <code>${isolated(JSON.stringify(value))}</code> `)}</li>`,
   );
   const estimation =
     study.replications < 2
@@ -165,6 +177,11 @@ export function experimentation(results: StudyResults): Markup {
 ${estimation}
 ${design.length > 0 ? html`<p>Factors and their levels:</p><ul>${design}</ul>` : ""}
 ${list.length > 0 ? html`<p>What each variant changes in the plan:</p><ul>${list}</ul>` : ""}`;
+}
+
+/** In the order that results.json has them in, so that a report drawn anew from it is the same. */
+function settings({ set }: VariantResults): [string, unknown][] {
+  return Object.entries(set).sort(([a], [b]) => (a < b ? -1 : 1));
 }
 
 /** How many days were run and why, and what was done to make the intervals narrower. */

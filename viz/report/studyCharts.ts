@@ -18,7 +18,7 @@ import {
   stateChart,
   wipChart,
 } from "../charts/index.ts";
-import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
+import type { Improvement, LineUp, ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import type { ChartContext, ChartWords } from "../frame/index.ts";
 import {
   bindingTable,
@@ -65,7 +65,9 @@ import {
   screeningView,
   slopeView,
   stateView,
+  tradeOffView,
   wipView,
+  worthView,
 } from "../views/index.ts";
 import { furthestVariant, isSingleDay } from "../words/index.ts";
 
@@ -220,6 +222,17 @@ export function limitCharts(results: StudyResults, variant: VariantResults, pref
       limitTable,
     );
   });
+}
+
+/** What more of a total brings; null where no curve was asked for. */
+export function tradeOffChart(improvement: Improvement): PlannedChart | null {
+  const view = tradeOffView(improvement);
+  return view === null ? null : planned("trade-off", view, costChart, costTable);
+}
+
+/** What each option of a line-up is worth. */
+export function worthChart(lineUp: LineUp): PlannedChart {
+  return planned("worth", worthView(lineUp), differenceChart, differenceTable);
 }
 
 /** Every picture of a study, each under a name of its own: responses first, then why days ended, then the drawn days with their limits. */

@@ -26,4 +26,6 @@ export { differenceView, responseView } from "./responseView.ts";
 export { screeningView } from "./screeningView.ts";
 export { slopeView } from "./slopeView.ts";
 export { stateView } from "./stateView.ts";
+export { tradeOffView } from "./tradeOffView.ts";
 export { wipView } from "./wipView.ts";
+export { worthView } from "./worthView.ts";

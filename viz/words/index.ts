@@ -7,6 +7,7 @@ export { differenceEnds } from "./differenceEnds.ts";
 export { type DifferenceWords, differenceWords } from "./differenceWords.ts";
 export { type EstimateWords, estimateWords } from "./estimateWords.ts";
 export { fitTestWords } from "./fitTestWords.ts";
+export { goalFormat, usesWords } from "./goalWords.ts";
 export { differenceIn, furthestVariant, headline, isSingleDay } from "./headline.ts";
 export { observationNoun, observationsOf, observationsWords } from "./observations.ts";
 export { quoted } from "./quoted.ts";

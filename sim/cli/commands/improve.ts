@@ -115,13 +115,12 @@ async function written(
     const found = await improved(search, journalOf);
     const study = reportStudy(question, found);
     const results = await run(study, "binned", journalOf(study, "binned"));
-    const { tradeOffSvg } = await import("../tradeOffSvg.ts");
-    const svg = tradeOffSvg(found.improvement);
-    writer.writeRun(out, { results, plan: base.json, studyText: null }, overwrite, [
+    const { improvement } = found;
+    const more = [
       { path: "asked.json", text: file.text },
-      { path: "improvement.json", text: stableJson(found.improvement) },
-      ...(svg === null ? [] : [{ path: "trade-off.svg", text: svg }]),
-    ]);
+      { path: "improvement.json", text: stableJson(improvement) },
+    ];
+    writer.writeRun(out, { results, plan: base.json, studyText: null }, overwrite, more, { improvement });
     return found;
   });
 }
@@ -134,11 +133,21 @@ function reportStudy(question: ImproveQuestion, { improvement, recommended }: Fo
   const isNew = recommended !== null && improvement.recommended?.isBase === false;
   return {
     ...single,
-    ...{ name, confidence, question: improvement.words.join(" "), why: true },
+    ...{
+      name,
+      confidence,
+      question: question.question || questionWords(question),
+      reader: "process engineer",
+      why: true,
+    },
     replications: improvement.recommended?.goal?.n ?? firstStage,
     responses: [],
     variants: isNew ? [asItIs, variantOf(recommended)] : [asItIs],
   };
+}
+
+function questionWords({ space, response }: ImproveQuestion): string {
+  return `How are ${space.most} ${space.unit} best shared out? Looked at: ${response.label}.`;
 }
 
 async function simulate(

@@ -1,6 +1,7 @@
 import { existsSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { chartFiles, renderReport } from "../../../viz/index.ts";
+import { readImprovement } from "../../improve/index.ts";
 import {
   type Drawn,
   mendRunFolder,
@@ -9,10 +10,12 @@ import {
   type StudyResults,
   writeRunFolder,
 } from "../../results/index.ts";
+import { readLineUp } from "../../worth/index.ts";
 import { BadInput } from "../badInput.ts";
 import { readInputFile, readNamedText } from "../inputFile.ts";
 import { lockFolder } from "../openRunJournal.ts";
 import type { Terminal } from "../terminal.ts";
+import type { RunAnswer } from "../writeRun.ts";
 
 export interface ReportCommandOptions {
   png?: boolean;
@@ -30,8 +33,8 @@ export async function reportCommand(terminal: Terminal, folder: string, options:
   const unlock = await lockFolder(folder);
   try {
     mendRunFolder(folder);
-    const { results, plan } = readRun(folder);
-    const drawn = await draw(results, plan, options);
+    const run = readRun(folder);
+    const drawn = await draw(run, options);
     const files = rebuiltFiles(folder, drawn);
     writeRunFolder(folder, files, true);
     const made = files.filter(({ path }) => /^(report|tables|charts)/.test(path));
@@ -44,20 +47,40 @@ export async function reportCommand(terminal: Terminal, folder: string, options:
   }
 }
 
-function readRun(folder: string): { results: StudyResults; plan: unknown } {
+interface Run {
+  results: StudyResults;
+  plan: unknown;
+  answer: RunAnswer;
+}
+
+function readRun(folder: string): Run {
   const path = join(folder, "results.json");
   if (!existsSync(path)) throw new BadInput([`${folder}: holds no results.json; name the folder of a day or study.`]);
   if (statSync(path).size > MOST_MEGABYTES * 1e6)
     throw new BadInput([`${path}: is larger than ${MOST_MEGABYTES} MB, too large to draw from; its tables are whole.`]);
   const { results, problem } = readResults(readNamedText(path, MOST_MEGABYTES));
   if (results === null) throw new BadInput([`${path}: ${problem}.`]);
-  return { results, plan: readInputFile(join(folder, "plan.json"), { megabytes: MOST_MEGABYTES }).json };
+  const plan = readInputFile(join(folder, "plan.json"), { megabytes: MOST_MEGABYTES }).json;
+  const answer = {
+    improvement: answerIn(folder, "improvement.json", readImprovement),
+    lineUp: answerIn(folder, "line-up.json", readLineUp),
+  };
+  return { results, plan, answer };
 }
 
-async function draw(results: StudyResults, plan: unknown, options: ReportCommandOptions): Promise<Drawn> {
+/** Undefined in the folder of a run that answers by its results alone. */
+function answerIn<Answer>(folder: string, name: string, read: (json: unknown) => Answer | null): Answer | undefined {
+  const path = join(folder, name);
+  if (!existsSync(path)) return undefined;
+  const found = read(readInputFile(path, { megabytes: MOST_MEGABYTES }).json);
+  if (found === null) throw new BadInput([`${path}: this holds no answer to draw from; ask again, or take it away.`]);
+  return found;
+}
+
+async function draw({ results, plan, answer }: Run, options: ReportCommandOptions): Promise<Drawn> {
   const { png = false, pdf = false, xlsx = false } = options;
-  const reportHtml = renderReport(results, { planFile: plan });
-  const charts = chartFiles(results);
+  const reportHtml = renderReport(results, { planFile: plan, ...answer });
+  const charts = chartFiles(results, answer);
   const tables = xlsx ? { tables: await (await import("../runTables.ts")).runTables(results, plan) } : {};
   if (!png && !pdf) return { reportHtml, charts, ...tables };
   const browser = await (await import("../openBrowser.ts")).openBrowser();

@@ -53,7 +53,9 @@ describe("improve", PATIENCE, () => {
   it("tells the share beyond the limit of what it recommends", async () => {
     const { recommended, words } = await improved({ search: { ...SEARCH, designs: 12 } }, 4);
     expect(recommended!.limits[0]!.found!.mean).toBeLessThan(0.15);
-    expect(words.join(" ")).toMatch(/stun to skinning: .* of heads outside it, shown to be below 15 %/);
+    expect(words.join(" ")).toMatch(
+      /stun to skinning: .* of heads outside it \(.* % to .* % at 95 %\), shown to be below 15 %/,
+    );
   });
 
   it("tries every design where there are few", async () => {

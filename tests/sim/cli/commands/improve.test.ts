@@ -31,10 +31,25 @@ describe("gambrel improve", PATIENCE, () => {
     const inside = join(folder, "found");
     expect(JSON.parse(readFileSync(join(inside, "improvement.json"), "utf8"))).toEqual(found);
     expect(readdirSync(inside)).toEqual(expect.arrayContaining(["asked.json", "report.html", "results.json"]));
-    expect(readFileSync(join(inside, "trade-off.svg"), "utf8")).toMatch(/Places, against throughput/);
+    expect(readFileSync(join(inside, "charts/trade-off.svg"), "utf8")).toMatch(/Places, against throughput/);
+    // The answer comes first: the pick with its interval, how sure it is, what was tried; then the study it rests on.
+    const page = readFileSync(join(inside, "report.html"), "utf8");
+    expect(page).toMatch(/<h2>Answer<\/h2>.*Recommended: stunning.*\d to \d.* at 95\s%, \d+ days\).*Places, against/s);
+    const titles = ["What was chosen, and how surely", "What more of the total brings", "Designs tried", "Results"];
+    const places = titles.map((title) => page.indexOf(`<h2>${title}</h2>`));
+    expect(places).toEqual(places.toSorted((a, b) => a - b));
+    expect(places[0]).toBeGreaterThan(page.indexOf("<h2>Answer</h2>"));
+    expect(page).toContain("gambrel improve improve.json");
+    expect(found.tried).toHaveLength(found.effort.designsTried);
     // The report's days are those that the recommendation rests on.
     const { variants } = JSON.parse(readFileSync(join(inside, "results.json"), "utf8"));
     expect(variants[1].estimates.headsPerHour.mean).toBeCloseTo(found.recommended.goal.mean, 9);
+    const before = folderDigest(inside);
+    expect((await runCli(folder, ["report", "found"])).code).toBe(0);
+    expect(folderDigest(inside)).toEqual(before);
+    writeFileSync(join(inside, "improvement.json"), "{}");
+    const spoilt = await runCli(folder, ["report", "found"]);
+    expect([spoilt.code, spoilt.err]).toEqual([2, expect.stringMatching(/improvement\.json: this holds no answer/)]);
     const again = await runCli(folder, ["improve", "improve.json", "--out", "found"]);
     expect([again.code, again.err]).toEqual([2, expect.stringMatching(/--overwrite/)]);
   });

@@ -1,7 +1,8 @@
-import { writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { cliFolder } from "../../../support/cliFolder.ts";
+import { folderDigest } from "../../../support/folderDigest.ts";
 import { offersFile } from "../../../support/offers.ts";
 import { runCli } from "../../../support/runCli.ts";
 
@@ -18,12 +19,34 @@ describe("gambrel options", PATIENCE, () => {
     const { code, out, err } = await runCli(folderWith(offersFile()), ["options", "offers.json", "--json"]);
     expect(code).toBe(0);
     expect(err).toMatch(/6 days of each on the same random numbers, seed "7"/);
-    expect(err).toMatch(/nothing new +1000 +0 \(0 to 0\) +-1000 \(-1000 to -1000\) .* never \(never to never\)/);
+    expect(err).toMatch(/nothing new +1000 +0 +-1000 +-231 +never +never /);
     expect(err).toMatch(/"nothing new" does not pay/);
     expect(err).toMatch(/options are taken one at a time, not together/);
     const { lineUp } = JSON.parse(out);
     expect(lineUp.options).toHaveLength(3);
     expect(lineUp.options[0].worth.presentValue.mean).toBe(-1000);
+  });
+
+  it("leaves a folder whose report answers first what the offers are worth, and is drawn anew the same", async () => {
+    const folder = folderWith(offersFile());
+    const out = ["options", "offers.json", "--out", "worth"];
+    const { code, err } = await runCli(folder, out);
+    expect([code, err]).toEqual([0, expect.stringMatching(/Written: worth\/report\.html, line-up\.json and more\.$/m)]);
+    const inside = join(folder, "worth");
+    const before = folderDigest(inside);
+    expect(Object.keys(before)).toEqual(
+      expect.arrayContaining(["asked.json", "charts/worth.svg", "line-up.json", "results.json"]),
+    );
+    const page = readFileSync(join(inside, "report.html"), "utf8");
+    expect(page).toMatch(
+      /<h2>Answer<\/h2>.*The best of the line-up by its yearly amount is.*Price, worth and payback/s,
+    );
+    // Nothing new never pays its price back, which is no number in JSON.
+    expect(page).toMatch(/nothing new<\/bdi><\/th>(<td>.*?<\/td>){5}<td>never<\/td><td>never<\/td>/);
+    expect((await runCli(folder, ["report", "worth"])).code).toBe(0);
+    expect(folderDigest(inside)).toEqual(before);
+    const again = await runCli(folder, out);
+    expect([again.code, again.err]).toEqual([2, expect.stringMatching(/--overwrite/)]);
   });
 
   it("tells every fault and ends with 2; one day has no interval", async () => {

@@ -1,0 +1,12 @@
+import { expect, it } from "vitest";
+import { renderReport } from "../../../viz/report/index.ts";
+import { inventedLineUp } from "../../support/invented.ts";
+import { syntheticFactorial } from "../../support/syntheticStudy.ts";
+
+it("the report of a line-up answers first, then tells price, worth and payback of each offer", () => {
+  const page = renderReport(syntheticFactorial(), { lineUp: inventedLineUp() });
+  const told = page.replace(/<[^>]+>/g, " ").replace(/\s+/g, " ");
+  expect(told).toMatch(/Answer The best is &quot;a machine&quot;\. What each option is worth in a year/);
+  expect(told).toMatch(/Interest 6 % a year, 250 days a year, money in EUR\. Cash of a day: revenue less pay\./);
+  expect(told).toMatch(/a machine 12 000 300 a year 10 20 17 to 23 5 000 4 000 to 6 000 .* 2\.0 1\.0 to never/);
+});

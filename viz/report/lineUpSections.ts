@@ -1,0 +1,41 @@
+import type { LineUp, Ranged, StudyResults } from "../contract.ts";
+import { formatNumber, isolated } from "../frame/index.ts";
+import { confidenceWords, observationsWords } from "../words/index.ts";
+import type { Figures } from "./figures.ts";
+import { html, type Markup } from "./html.ts";
+import { toldAnswer } from "./reportSections.ts";
+import { worthChart } from "./studyCharts.ts";
+
+/** Years; a payback beyond a lifetime is none that a bank would read. */
+const LONGEST_PAYBACK = 100;
+
+/** What suppliers' offers are worth, before the days that compare them with the plan as it is. */
+export function lineUpSections(found: LineUp, results: StudyResults, figures: Figures): Markup[] {
+  return [toldAnswer(found.words.map(isolated), worthChart(found), figures), worthSection(found, results)];
+}
+
+function worthSection(found: LineUp, results: StudyResults): Markup {
+  const { options, currency, interest, daysPerYear, confidence, cashWords } = found;
+  const unit = isolated(currency);
+  const rows = options.map(({ name, price, lifeYears, servicePerYear, cashPerDay, worth }) => {
+    const { mean, familyLow, familyHigh } = cashPerDay;
+    const cash = { mean, low: familyLow ?? mean, high: familyHigh ?? mean };
+    return html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th><td>${money(price)}<span class="range">${money(servicePerYear)} a year</span></td><td>${formatNumber(lifeYears, 0)}</td>${cell(cash, money)}${cell(worth.presentValue, money)}${cell(worth.perYear, money)}${cell(worth.paybackYears, years)}${cell(worth.discountedPaybackYears, years)}</tr>`;
+  });
+  return html`<h2>Price, worth and payback</h2>
+<p>Interest ${Number((interest * 100).toPrecision(3))}\u00A0% a year, ${formatNumber(daysPerYear, 0)} days a year, money in ${unit}. Cash of a day: ${isolated(cashWords)}.</p>
+<div class="scroll"><table><caption>Means over ${observationsWords(results)} of each on the same random numbers, below them ${confidenceWords(confidence)} intervals that hold for all options at once. A year: the equal yearly amount over the life. Payback counts service, and with interest also that.</caption><thead><tr><th scope="col">Option</th><th scope="col">Price [${unit}]<span class="range">service</span></th><th scope="col">Life [years]</th><th scope="col">Cash a day [${unit}]</th><th scope="col">Net present value [${unit}]</th><th scope="col">A year [${unit}]</th><th scope="col">Payback [years]</th><th scope="col">With interest [years]</th></tr></thead><tbody>${rows}</tbody></table></div>`;
+}
+
+function cell({ mean, low, high }: Ranged, show: (value: number) => string): Markup {
+  const range = show(low) === show(high) ? "" : html`<span class="range">${show(low)} to ${show(high)}</span>`;
+  return html`<td>${show(mean)}${range}</td>`;
+}
+
+function money(value: number): string {
+  return formatNumber(Math.round(value), 0);
+}
+
+function years(value: number): string {
+  return value > LONGEST_PAYBACK ? "never" : value.toFixed(1);
+}
