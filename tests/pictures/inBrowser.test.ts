@@ -50,6 +50,9 @@ async function open(name: string, content: string): Promise<{ page: Page; compla
   return { page, complaints };
 }
 
+/** A sheet less the margins that the report's style sets, pixels. */
+const A4 = { width: 703, height: 1016 };
+
 const REPORTS = {
   "a study of variants": () => renderReport(syntheticStudy()),
   "one numeric factor": () => renderReport(syntheticCurve()),
@@ -60,7 +63,7 @@ const REPORTS = {
 };
 
 test.each(Object.entries(REPORTS))(
-  "the report of %s opens offline: no complaint, no text under 11 px, none overlapping, nothing cut off",
+  "the report of %s opens offline: no complaint, no text under 11 px, none overlapping, nothing cut off, on screen and on paper",
   async (name, render) => {
     const { page, complaints } = await open(`${name.replaceAll(" ", "-")}.html`, render());
     expect(complaints).toEqual([]);
@@ -68,10 +71,33 @@ test.each(Object.entries(REPORTS))(
     expect(await page.title()).not.toBe("taken");
     const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(overflow).toBeLessThanOrEqual(0);
+    await page.emulateMedia({ media: "print" });
+    await page.setViewportSize(A4);
+    expect(await textFaults(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(A4.width);
     await page.close();
   },
   60_000,
 );
+
+test("what is folded is not printed, what the reader has opened is", async () => {
+  const { page } = await open("paper.html", renderReport(await whyStudy()));
+  const printed = async () => {
+    await page.emulateMedia({ media: "print" });
+    const shown = await page.evaluate(
+      () => [...document.querySelectorAll("table, figure")].filter((each) => each.checkVisibility()).length,
+    );
+    await page.emulateMedia({ media: "screen" });
+    return shown;
+  };
+  const closed = await printed();
+  await page.locator("figure summary").first().click();
+  await page.locator("details.day > summary").click();
+  const day = await page.locator("details.day figure").count();
+  expect(day).toBeGreaterThan(3);
+  expect(await printed()).toBe(closed + 1 + day);
+  await page.close();
+}, 60_000);
 
 test("a stand-alone chart file is well-formed XML that a browser draws", async () => {
   const file = chartFiles(hostileStudy()).find(({ name }) => name === "base-queues")!;
@@ -188,7 +214,7 @@ test.for([
   if (font === null) skip(OTHER_BROWSER);
   const context = await browser.newContext({ bypassCSP: true, viewport: { width: 1280, height: 800 }, colorScheme });
   const page = await context.newPage();
-  if (media === "print") await page.setViewportSize({ width: 703, height: 995 });
+  if (media === "print") await page.setViewportSize(A4);
   await page.emulateMedia({ media, colorScheme });
   await page.setContent(renderReport(syntheticFactorial()));
   await page.addStyleTag({ content: font! });

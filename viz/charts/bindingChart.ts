@@ -11,10 +11,11 @@ import {
   readable,
   type Texture,
   textureFill,
+  textWidth,
   wrapText,
 } from "../frame/index.ts";
 import { drawFootnote, drawKey } from "../marks/index.ts";
-import { drawFigures } from "./responseChart.ts";
+import { drawFigures, figureGutter } from "./responseChart.ts";
 
 /** What one cause at one stage added to the day. */
 export interface BindingRow {
@@ -39,6 +40,7 @@ export interface BindingColumns extends ChartWords {
 }
 
 const GUTTER = 210;
+const WIDEST_GUTTER = 250;
 const TEXT_GUTTER = 176;
 const ROW = 30;
 const TEXTURES: readonly Texture[] = ["plain", "rising", "dots", "level", "cross", "upright", "falling"];
@@ -52,14 +54,18 @@ export function bindingChart(columns: BindingColumns, context: ChartContext): SV
   const key = found.map((kind) => ({ name: columns.kinds[kind] ?? "", fill: fills.get(kind)! }));
   const top = drawKey(frame, key, frame.top + 4) + 18;
   const bottom = top + columns.rows.length * ROW;
+  const gutter = causeGutter(columns.rows);
+  const figures = figureGutter(columns.rows, TEXT_GUTTER);
   const most = Math.max(...columns.rows.map((row) => row.high ?? row.seconds));
   const value = scaleLinear()
     .domain([0, most * 1.02 || 1])
-    .range([frame.left + GUTTER, frame.right - TEXT_GUTTER]);
+    .range([frame.left + gutter, frame.right - figures]);
   const quantity = { kind: "duration", label: "time owed to it" } as const;
   const end = drawBottomAxis(frame.body, value, quantity, top, bottom, frame.colour);
   columns.rows.forEach((row, index) => {
+    drawCause(frame, row, gutter - 10, top + index * ROW);
     drawBar(frame, row, fills.get(row.kind)!, value, top + index * ROW);
+    drawFigures(frame, row.text, top + (index + 0.5) * ROW, figures - 12);
   });
   return frame.finish(drawFootnote(frame, columns.footnote, end));
 }
@@ -76,12 +82,21 @@ function kindFill(frame: ChartFrame, kind: number): string {
   );
 }
 
+/** Pixels for stage and cause at the left: enough for the longest, up to 250. */
+function causeGutter(rows: readonly BindingRow[]): number {
+  const widths = rows.flatMap(({ stage, cause }) => [textWidth(stage, 11, true), textWidth(cause, 11)]);
+  return Math.min(WIDEST_GUTTER, Math.max(GUTTER, Math.ceil(Math.max(...widths)) + 12));
+}
+
+function drawCause(frame: ChartFrame, row: BindingRow, room: number, top: number): void {
+  const [name = ""] = wrapText(row.stage, room, 11, 1, true);
+  const [cause = ""] = wrapText(row.cause, room, 11, 1);
+  drawText(frame.body, frame.left, top + 13, name, { bold: true });
+  drawText(frame.body, frame.left, top + 26, cause, { fill: frame.colour("muted") });
+}
+
 function drawBar(frame: ChartFrame, row: BindingRow, fill: string, value: (v: number) => number, top: number): void {
   const group = readable(frame.body, `${row.stage}, ${row.cause}: ${row.text}`);
-  const [name = ""] = wrapText(row.stage, GUTTER - 10, 11, 1, true);
-  const [cause = ""] = wrapText(row.cause, GUTTER - 10, 11, 1);
-  drawText(group, frame.left, top + 13, name, { bold: true });
-  drawText(group, frame.left, top + 26, cause, { fill: frame.colour("muted") });
   const bar = group
     .append("rect")
     .attr("x", value(0))
@@ -95,5 +110,4 @@ function drawBar(frame: ChartFrame, row: BindingRow, fill: string, value: (v: nu
     const whisker = group.append("path").attr("d", `M${from},${y - 4}v8M${from},${y}H${to}M${to},${y - 4}v8`);
     whisker.attr("fill", "none").attr("stroke", frame.colour("ink")).attr("stroke-width", 1.4);
   }
-  drawFigures(frame, row.text, top + ROW / 2, TEXT_GUTTER - 12);
 }

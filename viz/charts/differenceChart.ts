@@ -11,7 +11,15 @@ import {
   readable,
 } from "../frame/index.ts";
 import { drawFootnote, drawLevelInterval } from "../marks/index.ts";
-import { drawFigures, drawNames, paddedDomain, type ResponseRow, rowHeight } from "./responseChart.ts";
+import {
+  drawFigures,
+  drawNames,
+  figureGutter,
+  nameGutter,
+  paddedDomain,
+  type ResponseRow,
+  rowHeight,
+} from "./responseChart.ts";
 
 export interface DifferenceRow extends ResponseRow {
   /** The interval leaves 0 out. */
@@ -29,7 +37,6 @@ export interface DifferenceColumns extends ChartWords {
   footnotes?: readonly string[];
 }
 
-const GUTTER = 190;
 const TEXT_GUTTER = 188;
 
 /** Paired difference of each variant to the base: filled dot where it is shown, open dot where it is not, both said in words. */
@@ -39,16 +46,21 @@ export function differenceChart(columns: DifferenceColumns, context: ChartContex
     return emptyChart(columns, columns.nothing ?? "There is nothing to compare with the base.", context);
   const frame = chartFrame(columns, context);
   const zero = { mean: 0, low: null, high: null };
+  const names = nameGutter(columns.rows);
+  const figures = figureGutter(columns.rows, TEXT_GUTTER);
   const value = scaleLinear()
     .domain(paddedDomain([...columns.rows, zero]))
-    .range([frame.left + GUTTER, frame.right - TEXT_GUTTER]);
+    .range([frame.left + names, frame.right - figures]);
   const top = frame.top + 16;
-  const row = rowHeight(columns.rows, GUTTER - 12);
+  const row = rowHeight(columns.rows, names - 12);
   const bottom = top + columns.rows.length * row;
-  const end = drawBottomAxis(frame.body, value, columns.quantity, top, bottom, frame.colour);
+  const room = frame.right - frame.left - Math.abs(names - figures);
+  const end = drawBottomAxis(frame.body, value, columns.quantity, top, bottom, frame.colour, room);
   drawZero(frame, columns.sides, value(0), value.range() as [number, number], top, bottom);
   columns.rows.forEach((entry, index) => {
-    drawRow(frame, entry, value, top + (index + 0.5) * row);
+    const y = top + (index + 0.5) * row;
+    drawNames(frame, entry.name, y, names - 12);
+    drawRow(frame, entry, value, y, figures);
   });
   return frame.finish((columns.footnotes ?? []).reduce((lower, note) => drawFootnote(frame, note, lower), end));
 }
@@ -68,9 +80,14 @@ function drawZero(
   drawText(frame.body, right, top - 6, `${sides[1]} →`, { ...style, anchor: "end" });
 }
 
-function drawRow(frame: ChartFrame, row: DifferenceRow, value: (v: number) => number, y: number): void {
+function drawRow(
+  frame: ChartFrame,
+  row: DifferenceRow,
+  value: (v: number) => number,
+  y: number,
+  figures: number,
+): void {
   const group = readable(frame.body, `${row.name}: ${row.text}`);
-  drawNames(frame, row.name, y, GUTTER - 12);
   if (row.mean !== null) {
     drawLevelInterval(
       group,
@@ -81,5 +98,5 @@ function drawRow(frame: ChartFrame, row: DifferenceRow, value: (v: number) => nu
       { stroke: frame.colour(row.shown ? "line" : "muted"), paper: frame.colour("paper"), filled: row.shown },
     );
   }
-  drawFigures(frame, row.text, y, TEXT_GUTTER - 12);
+  drawFigures(frame, row.text, y, figures - 12);
 }

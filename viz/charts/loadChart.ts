@@ -70,7 +70,7 @@ export function loadChart(columns: LoadColumns, context: ChartContext): SVGSVGEl
     drawLoad(frame, load, fills, time, top + index * ROW);
   });
   columns.panels.forEach((panel, index) => {
-    drawPanel(frame, panel, columns.endSeconds, time, middle + GAP + index * (PANEL + GAP));
+    drawPanel(frame, panel, columns.endSeconds, time, middle + GAP + index * (PANEL + GAP), PANEL);
   });
   const end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 6, frame.colour);
   return frame.finish(drawFootnote(frame, columns.footnote, end));

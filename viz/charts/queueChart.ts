@@ -42,6 +42,10 @@ export interface QueueColumns extends ChartWords {
 
 export const PANEL = 50;
 export const GAP = 16;
+/** Many panels stand closer, so that the picture fits on a sheet of paper without being made smaller. */
+const CLOSE_PANEL = 34;
+const CLOSE_GAP = 10;
+const MOST_ROOMY = 11;
 export const GUTTER = 182;
 export const RIGHT_GUTTER = 84;
 
@@ -51,12 +55,14 @@ export function queueChart(columns: QueueColumns, context: ChartContext): SVGSVG
   const frame = chartFrame(columns, context);
   const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - RIGHT_GUTTER);
   const top = frame.top + 14;
-  const bottom = top + columns.panels.length * (PANEL + GAP) - GAP;
+  const roomy = columns.panels.length <= MOST_ROOMY;
+  const [height, gap] = roomy ? [PANEL, GAP] : [CLOSE_PANEL, CLOSE_GAP];
+  const bottom = top + columns.panels.length * (height + gap) - gap;
   timePlot(frame, top, bottom);
   drawPauses(frame.body, columns.pauses, time, top, bottom, frame.colour("pause"), frame.colour("muted"));
   drawClockGrid(frame.body, time, columns.startClockSeconds, top, bottom, frame.colour);
   columns.panels.forEach((panel, index) => {
-    drawPanel(frame, panel, columns.endSeconds, time, top + index * (PANEL + GAP));
+    drawPanel(frame, panel, columns.endSeconds, time, top + index * (height + gap), height);
   });
   const end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 6, frame.colour);
   return frame.finish(drawFootnote(frame, columns.footnote, end));
@@ -69,9 +75,10 @@ export function drawPanel(
   endSeconds: number,
   time: TimeScale,
   top: number,
+  height: number,
 ): void {
   const group = frame.body.append("g");
-  const floor = top + PANEL;
+  const floor = top + height;
   const [left, right] = time.range() as [number, number];
   const value = scaleLinear()
     .domain([0, Math.max(1, panel.largest, panel.capacity ?? 0)])
@@ -88,9 +95,11 @@ export function drawPanel(
     const line = group.append("path").attr("d", `M${left},${value(panel.capacity)}H${right}`);
     line.attr("stroke", frame.colour("limit")).attr("stroke-width", 1.5).attr("stroke-dasharray", "6 3");
   }
-  const labelY = panel.capacity === null ? top + PANEL / 2 : value(panel.capacity) + 4;
+  const words = wrapText(panel.capacityText, RIGHT_GUTTER - 8, 11, 3);
+  const middle = top + (height - words.length * LINE_HEIGHT) / 2 + 11;
+  const labelY = panel.capacity === null ? middle : value(panel.capacity) + 4;
   const ink = frame.colour(panel.capacity === null ? "muted" : "limit");
-  wrapText(panel.capacityText, RIGHT_GUTTER - 8, 11, 3).forEach((line, i) => {
+  words.forEach((line, i) => {
     drawText(group, right + 8, labelY + i * LINE_HEIGHT, line, { fill: ink });
   });
 }

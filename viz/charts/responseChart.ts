@@ -1,4 +1,4 @@
-import { scaleLinear } from "d3";
+import { type ScaleLinear, scaleLinear } from "d3";
 import {
   type ChartContext,
   type ChartFrame,
@@ -9,6 +9,7 @@ import {
   emptyChart,
   type Quantity,
   readable,
+  textWidth,
   wrapText,
 } from "../frame/index.ts";
 import { drawLevelInterval } from "../marks/index.ts";
@@ -31,7 +32,6 @@ export interface ResponseColumns extends ChartWords {
   base: number | null;
 }
 
-const GUTTER = 190;
 const TEXT_GUTTER = 178;
 const MOST_LINES = 3;
 
@@ -40,17 +40,21 @@ export function responseChart(columns: ResponseColumns, context: ChartContext): 
   const known = columns.rows.filter((row) => row.mean !== null);
   if (known.length === 0) return emptyChart(columns, "No replication gave a value for this response.", context);
   const frame = chartFrame(columns, context);
-  const [low, high] = paddedDomain(columns.rows);
+  const names = nameGutter(columns.rows);
+  const figures = figureGutter(columns.rows, TEXT_GUTTER);
   const value = scaleLinear()
-    .domain([low, high])
-    .range([frame.left + GUTTER, frame.right - TEXT_GUTTER]);
+    .domain(paddedDomain(columns.rows))
+    .range([frame.left + names, frame.right - figures]);
   const top = frame.top + 14;
-  const row = rowHeight(columns.rows, GUTTER - 12);
+  const row = rowHeight(columns.rows, names - 12);
   const bottom = top + columns.rows.length * row;
   drawBaseBand(frame, columns, value, top, bottom);
-  const end = drawBottomAxis(frame.body, value, columns.quantity, top, bottom, frame.colour);
+  const room = frame.right - frame.left - Math.abs(names - figures);
+  const end = drawBottomAxis(frame.body, value, columns.quantity, top, bottom, frame.colour, room);
   columns.rows.forEach((entry, index) => {
-    drawRow(frame, entry, value, top + (index + 0.5) * row);
+    const y = top + (index + 0.5) * row;
+    drawNames(frame, entry.name, y, names - 12);
+    drawRow(frame, entry, value, y, figures);
   });
   return frame.finish(end);
 }
@@ -69,7 +73,7 @@ export function paddedDomain(
 function drawBaseBand(
   frame: ChartFrame,
   columns: ResponseColumns,
-  value: (v: number) => number,
+  value: ScaleLinear<number, number>,
   top: number,
   bottom: number,
 ): void {
@@ -83,14 +87,13 @@ function drawBaseBand(
     .attr("y", top)
     .attr("height", bottom - top);
   band.attr("width", width.toFixed(1)).attr("fill", frame.colour("base"));
-  const [left, right] = [frame.left + GUTTER, frame.right - TEXT_GUTTER];
+  const [left, right] = value.range() as [number, number];
   const middle = Math.min(Math.max(from + width / 2, left + 56), right - 56);
   drawText(frame.body, middle, top - 5, "interval of the base", { anchor: "middle", fill: frame.colour("muted") });
 }
 
-function drawRow(frame: ChartFrame, row: ResponseRow, value: (v: number) => number, y: number): void {
+function drawRow(frame: ChartFrame, row: ResponseRow, value: (v: number) => number, y: number, figures: number): void {
   const group = readable(frame.body, `${row.name}: ${row.text}`);
-  drawNames(frame, row.name, y, GUTTER - 12);
   if (row.mean !== null) {
     drawLevelInterval(
       group,
@@ -101,7 +104,23 @@ function drawRow(frame: ChartFrame, row: ResponseRow, value: (v: number) => numb
       { stroke: frame.colour("line"), paper: frame.colour("paper"), filled: true },
     );
   }
-  drawFigures(frame, row.text, y, TEXT_GUTTER - 12);
+  drawFigures(frame, row.text, y, figures - 12);
+}
+
+const NAME_GUTTER = 190;
+const WIDE_NAME_GUTTER = 232;
+const WIDEST_FIGURES = 250;
+
+/** Pixels for the names at the left: more of them where some name would take three lines. */
+export function nameGutter(rows: readonly { name: string }[]): number {
+  const lines = Math.max(...rows.map(({ name }) => wrapText(name, NAME_GUTTER - 12, 12, MOST_LINES).length));
+  return lines < MOST_LINES ? NAME_GUTTER : WIDE_NAME_GUTTER;
+}
+
+/** Pixels for the figures at the right: `least`, or what the longest line of them takes, up to 250. */
+export function figureGutter(rows: readonly { text: string }[], least: number): number {
+  const widths = rows.flatMap(({ text }) => text.split("\n").map((line, i) => textWidth(line, 11, i === 0)));
+  return Math.min(WIDEST_FIGURES, Math.max(least, Math.ceil(Math.max(...widths)) + 14));
 }
 
 /** A variant's name at the left, up to three lines around `y`. */
@@ -120,7 +139,7 @@ export function rowHeight(rows: readonly { name: string }[], room: number): numb
 
 /** Figures at the right, up to two lines around `y`. */
 export function drawFigures(frame: ChartFrame, text: string, y: number, room: number): void {
-  const lines = text.split("\n").flatMap((part) => wrapText(part, room, 11, 1));
+  const lines = text.split("\n").flatMap((part, i) => wrapText(part, room, 11, 1, i === 0));
   lines.forEach((line, i) => {
     drawText(frame.body, frame.right - room, y + 4 + (i - (lines.length - 1) / 2) * 14, line, { bold: i === 0 });
   });

@@ -27,7 +27,7 @@ function fittedLabel(quantity: Quantity, scale: Linear, room: number): string {
   return name + unit;
 }
 
-/** A value axis along the bottom: grid lines up to `top`, ticks, texts that do not touch, name and unit; returns the lower edge. */
+/** A value axis along the bottom: grid lines up to `top`, ticks, texts that do not touch, name and unit; returns the lower edge. `labelRoom`: pixels for name and unit about the axis's middle. */
 export function drawBottomAxis(
   group: Group,
   scale: Linear,
@@ -35,6 +35,7 @@ export function drawBottomAxis(
   top: number,
   y: number,
   colour: Colour,
+  labelRoom?: number,
 ): number {
   const [left, right] = scale.range() as [number, number];
   const axis = group.append("g");
@@ -51,7 +52,7 @@ export function drawBottomAxis(
     occupied = x + half;
   }
   axis.append("path").attr("d", `M${left},${y}H${right}`).attr("stroke", colour("rule"));
-  const label = fittedLabel(quantity, scale, right - left + 40);
+  const label = fittedLabel(quantity, scale, labelRoom ?? right - left + 40);
   drawText(axis, (left + right) / 2, y + 32, label, {
     anchor: "middle",
     fill: colour("muted"),

@@ -11,7 +11,6 @@ export const READER_SCRIPT = `"use strict";
     for (const hint of page.querySelectorAll(".hint, .cursor")) hint.hidden = false;
     for (const day of page.querySelectorAll(".day")) startDay(day);
     for (const plot of page.querySelectorAll(".plot:not([data-over-time])")) startMarks(plot);
-    openForPrint(page);
   }
   /** The slider and every picture over the clock of one day move one cursor. */
   function startDay(day) {
@@ -36,7 +35,11 @@ export const READER_SCRIPT = `"use strict";
       });
     }
     show(Number(slider.value));
-    // Room for the words once and for all, so that the page stands still while they change.
+    keepRoom(views);
+    day.addEventListener("toggle", () => keepRoom(views));
+  }
+  /** Room for the words once and for all, so that the page stands still while they change; a folded day has none yet. */
+  function keepRoom(views) {
     for (const { reading } of views) reading.style.minHeight = reading.offsetHeight + "px";
   }
   /** The time that an arrow key asks for, a minute or with Shift ten minutes on; null for any other key. */
@@ -162,18 +165,6 @@ export const READER_SCRIPT = `"use strict";
       bold.textContent = name;
       reading.append(" · ", bold, " " + value);
     }
-  }
-  /** What is folded away on the screen because it is long, and belongs on paper all the same. */
-  function openForPrint(page) {
-    const folded = [...page.querySelectorAll("details.inputs")];
-    let opened = [];
-    addEventListener("beforeprint", () => {
-      opened = folded.filter((each) => !each.open);
-      for (const each of opened) each.open = true;
-    });
-    addEventListener("afterprint", () => {
-      for (const each of opened) each.open = false;
-    });
   }
   startReader(document);
 })();`;

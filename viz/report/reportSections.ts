@@ -18,7 +18,7 @@ import {
 import { CAUTIONS } from "./cautions.ts";
 import { componentTables } from "./componentTables.ts";
 import type { Figures } from "./figures.ts";
-import { html, type Markup, unbroken } from "./html.ts";
+import { html, type Markup, trusted, unbroken } from "./html.ts";
 import { MODEL_LIMITS, MODEL_LOGIC } from "./modelText.ts";
 import { responseTable } from "./responseTable.ts";
 import { screeningTables } from "./screeningTable.ts";
@@ -87,7 +87,11 @@ export function daySection(results: StudyResults, figures: Figures): Markup {
     const heading = isSingleDay(results) ? "" : html`<h3>${dayHeading(results, variant, index)}</h3>`;
     const { startClockSeconds, finishSeconds } = variant.day;
     const charts = figures(dayCharts(results, variant, `day-${index}`));
-    return html`<div class="day" data-start="${startClockSeconds}">${heading}${timeCursor(index, finishSeconds)}${charts}</div>`;
+    const pictures = html`${timeCursor(index, finishSeconds)}${charts}`;
+    return index === 0
+      ? html`<div class="day" data-start="${startClockSeconds}">${heading}${pictures}</div>`
+      : html`<details class="day" data-start="${startClockSeconds}"><summary>${heading}</summary>${pictures}</details>
+<p class="small paper">Its day folds open on the screen and is in the run's charts; what is folded is not printed.</p>`;
   });
   return html`<h2>A day in pictures</h2>
 <p class="small">Pictures of a day show one replication: they explain how the line behaves and prove nothing about other days.</p>
@@ -143,13 +147,19 @@ ${planFile === undefined ? "" : inputTable(inputRows(planFile, plan.sources))}
 <p class="small">A figure without a source of its own takes that of the nearest part above it; where there is none it is an assumption. All inputs stand in the plan file kept beside this report.</p>`;
 }
 
-/** Every figure that went in: folded away on the screen, for it is long, and whole on paper. */
+/** Every figure that went in: folded away, for it is long; printed when it is open. */
 function inputTable(rows: readonly InputRow[]): Markup {
   const body = rows.map(
     ({ path, value, kind, note }) =>
-      html`<tr><th scope="row"><code>${path}</code></th><td><bdi>${value}</bdi></td><td>${kind}</td><td><bdi>${note}</bdi></td></tr>`,
+      html`<tr><th scope="row"><code>${breakable(path)}</code></th><td><bdi>${value}</bdi></td><td>${kind}</td><td><bdi>${note}</bdi></td></tr>`,
   );
-  return html`<details class="inputs"><summary>All ${rows.length} inputs of the base plan, each with its source</summary><div class="scroll" tabindex="0" role="group" aria-label="All inputs"><table><thead><tr><th scope="col">Input</th><th scope="col">Value</th><th scope="col">Kind of source</th><th scope="col">Source</th></tr></thead><tbody>${body}</tbody></table></div></details>`;
+  return html`<p class="small paper">All ${rows.length} inputs of the base plan, each with its source, stand in a table that folds open on the screen, as do the figures of every picture. What is open is printed. The workbook that <code>gambrel report RUN --xlsx</code> makes has all of them.</p>
+<details class="inputs"><summary>All ${rows.length} inputs of the base plan, each with its source</summary><div class="scroll" tabindex="0" role="group" aria-label="All inputs"><table><thead><tr><th scope="col">Input</th><th scope="col">Value</th><th scope="col">Kind of source</th><th scope="col">Source</th></tr></thead><tbody>${body}</tbody></table></div></details>`;
+}
+
+/** A path that may go to the next line before each of its steps, and nowhere else. */
+function breakable(path: string): Markup {
+  return html`${path.split(/(?=[.[])/).map((step, index) => html`${index === 0 ? "" : trusted("<wbr>")}${step}`)}`;
 }
 
 export function experimentation(results: StudyResults): Markup {

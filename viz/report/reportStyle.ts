@@ -38,6 +38,10 @@ figure svg.${CHART_CLASS}{display:block;min-width:700px;width:700px;height:auto}
 .cursor input{flex:1;min-width:200px;accent-color:var(--gambrel-line)}
 .cursor output{font-weight:600;font-variant-numeric:tabular-nums;min-width:5em}
 details{font-size:13px;max-width:700px}
+details.day,details.inputs{max-width:none}
+details.day{font-size:16px}
+summary h3{display:inline}
+.inputs code{overflow-wrap:normal;background:none;padding:0;font-size:13px}
 summary{cursor:pointer;color:var(--gambrel-line);padding:4px 0}
 figcaption{font-size:13px;color:var(--gambrel-muted);max-width:700px}
 code{font-family:ui-monospace,"DejaVu Sans Mono",Consolas,monospace;font-size:14px;overflow-wrap:anywhere;background:var(--gambrel-pause);padding:1px 4px}
@@ -55,13 +59,20 @@ section:first-child>*,section>h2,section>.beside{max-width:none}
 @media print{
 body{padding:0;font-size:10.5pt}
 main{max-width:none}
-h2,h3{break-after:avoid}
+h2,h3,h2+p,h3+p,caption,thead{break-after:avoid}
+tbody tr:first-child{break-before:avoid}
 figure,tr,.caution,.answer{break-inside:avoid}
 .plot{overflow:visible}
 .paper{display:block}
-.cursor,.reading,.hint,.time-cursor,details:not(.inputs){display:none}
-details.inputs::details-content{content-visibility:visible;height:auto}
-details.inputs summary{list-style:none}
+.cursor,.reading,.hint,.time-cursor,details:not([open])>*,figure details:not([open]){display:none}
+details.day:not([open])>summary{display:list-item}
+summary{list-style:none;color:inherit}
+.answer{font-size:11pt;line-height:1.35}
+h2{margin:18px 0 6px;padding-top:8px}
+figure,.told figure{margin:10px 0 12px}
+th,td{padding:2px 8px 2px 0;overflow-wrap:anywhere;min-width:4em}
+th{min-width:7em}
+td>.range,thead .range{display:inline;margin-left:6px}
 .tall svg.${CHART_CLASS}{min-width:0;width:583.333px}
 .taller svg.${CHART_CLASS}{min-width:0;width:466.667px}
 figcaption,table,caption{font-size:9pt}

@@ -22,7 +22,7 @@ export function responseTable(results: StudyResults): Markup {
   if (results.responses.length === 0) return html`<p>No response was asked for.</p>`;
   return results.variants.length <= MOST_COLUMNS
     ? sideBySide(results)
-    : html`${results.responses.map((info) => oneResponse(results, info))}`;
+    : html`<p class="small">${captionOf(results)}</p>${results.responses.map((info) => oneResponse(results, info))}`;
 }
 
 function sideBySide(results: StudyResults): Markup {
@@ -44,7 +44,7 @@ function oneResponse(results: StudyResults, info: ResponseInfo): Markup {
     (variant, index) =>
       html`<tr><th scope="row"><bdi>${isolated(variant.name)}</bdi></th><td>${meanCell(written, variant)}</td><td>${index === 0 ? "base case" : differenceLine(written, variant)}</td></tr>`,
   );
-  return html`<h3><bdi>${isolated(info.label)}</bdi></h3><div class="scroll"><table class="even"><caption>${captionOf(results)}</caption><thead><tr><th scope="col">Variant</th><th scope="col">Mean</th><th scope="col">Difference</th></tr></thead><tbody>${rows}</tbody></table></div>`;
+  return html`<h3><bdi>${isolated(info.label)}</bdi></h3><div class="scroll"><table class="even"><thead><tr><th scope="col">Variant</th><th scope="col">Mean</th><th scope="col">Difference</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 /** A response and how it is written, which depends on all variants: worked out once. */
@@ -89,5 +89,5 @@ function captionOf(results: StudyResults): string {
   if (replications < 2) return "One day: single values, no interval.";
   const differences =
     results.variants.length > 1 ? ` Differences are to the base case, paired by seed. ${shownWords(results)}` : "";
-  return `Mean over ${observationsWords(results)}, below it the ${confidenceWords(confidence)} interval.${differences}`;
+  return `Mean over ${observationsWords(results)} with its ${confidenceWords(confidence)} interval.${differences}`;
 }

@@ -184,6 +184,32 @@ export function whyCharts(results: StudyResults, variant: VariantResults): Plann
   ];
 }
 
+/** As many fit on a sheet of A4 with letters of full size. */
+const MOST_STATE_ROWS = 20;
+const MOST_QUEUE_PANELS = 17;
+
+/** A picture of many rows as several of about as many each, none taller than a sheet of paper; the first has the finding. */
+function sheetsOf<
+  Key extends string,
+  Columns extends ChartWords & { footnote: string } & Record<Key, readonly unknown[]>,
+>(columns: Columns, key: Key, most: number): Columns[] {
+  const rows = columns[key];
+  const count = Math.max(1, Math.ceil(rows.length / most));
+  if (count === 1) return [columns];
+  return Array.from({ length: count }, (_, sheet) => {
+    const from = Math.ceil((sheet * rows.length) / count);
+    const to = Math.ceil(((sheet + 1) * rows.length) / count);
+    const title = `${columns.title}, part ${sheet + 1} of ${count}`;
+    const description = sheet === 0 ? columns.description : `The stages that come after those of part ${sheet}.`;
+    const footnote = sheet === count - 1 ? columns.footnote : "";
+    return { ...columns, title, description, footnote, [key]: rows.slice(from, to) };
+  });
+}
+
+function numbered(name: string, index: number): string {
+  return index === 0 ? name : `${name}-${index + 1}`;
+}
+
 /** The day in pictures, without its limits. `prefix` keeps the names of two days apart. */
 export function dayCharts(results: StudyResults, variant: VariantResults, prefix: string): PlannedChart[] {
   const loads = loadView(results, variant);
@@ -192,12 +218,16 @@ export function dayCharts(results: StudyResults, variant: VariantResults, prefix
   const bottleneck = bottleneckView(results, variant);
   return [
     traced(`${prefix}-heads-out`, headsOutView(results, variant), headsOutChart, headsOutReadings),
-    planned(`${prefix}-states`, stateView(results, variant), stateChart, stateTable, stateReadings),
+    ...sheetsOf(stateView(results, variant), "rows", MOST_STATE_ROWS).map((sheet, index) =>
+      planned(numbered(`${prefix}-states`, index), sheet, stateChart, stateTable, stateReadings),
+    ),
     ...(bottleneck === null
       ? []
       : [planned(`${prefix}-bottleneck`, bottleneck, bottleneckChart, bottleneckTable, bottleneckReadings)]),
     traced(`${prefix}-wip`, wipView(results, variant), wipChart, wipReadings),
-    traced(`${prefix}-queues`, queueView(results, variant), queueChart, queueReadings),
+    ...sheetsOf(queueView(results, variant), "panels", MOST_QUEUE_PANELS).map((sheet, index) =>
+      traced(numbered(`${prefix}-queues`, index), sheet, queueChart, queueReadings),
+    ),
     ...(loads === null ? [] : [planned(`${prefix}-loads`, loads, loadChart, loadTable, loadReadings)]),
     ...(crews === null ? [] : [traced(`${prefix}-crews`, crews, crewChart, crewReadings)]),
     ...chillersOf(variant).map((stage, index) =>

@@ -3,7 +3,7 @@ import { isolated } from "../frame/index.ts";
 import { confidenceWords, isSingleDay, quoted, shareEstimate, whyWords } from "../words/index.ts";
 import type { Figures } from "./figures.ts";
 import { html, type Markup, unbroken } from "./html.ts";
-import { drawnVariants, whyCharts, whyVariants } from "./studyCharts.ts";
+import { whyCharts, whyVariants } from "./studyCharts.ts";
 
 /** What to change first: in ranked words, then as pictures; nothing where the days were not asked why they ended. */
 export function whySection(results: StudyResults, figures: Figures): Markup {
@@ -35,20 +35,19 @@ ${list(whyWords(why!))}
 <p class="small">Every second up to the end of work is owed to what released it; a stage that binds a large share is where a change can help, and once it is quicker another one binds. What a change is worth has to be tried: <code>gambrel why</code> with the plan tries the changes that suggest themselves. Breaks, and the time that bleeding and chilling take, are there for people, animals and hygiene: they are no reserve.</p>`;
 }
 
-/** The base and the variant furthest from it are shown; the others fold open, and are left out on paper. */
+/** The base is shown; the others fold open, and are left out on paper as long as they are folded. */
 function whyFigures(results: StudyResults, figures: Figures): Markup {
-  const shown = drawnVariants(results);
-  const folded = whyVariants(results).filter((variant) => !shown.includes(variant));
   const draw = (variant: VariantResults) => figures(whyCharts(results, variant));
+  const [base, ...folded] = whyVariants(results);
   // Drawn in reading order, because drawing numbers the figures.
-  const open = shown.map(draw);
+  const open = draw(base!);
   const others = folded.map(
     (variant) => html`<details><summary>The same for ${quoted(variant.name)}</summary>${draw(variant)}</details>`,
   );
   const note =
     folded.length === 0
       ? html``
-      : html`<p class="small paper">The same pictures of the other variants fold open on the screen and are in the run's charts; paper leaves them out.</p>`;
+      : html`<p class="small paper">The same pictures of the other variants fold open on the screen and are in the run's charts; what is folded is not printed.</p>`;
   return html`${open}${note}${others}`;
 }
 

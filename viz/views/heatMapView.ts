@@ -16,6 +16,7 @@ export function heatMapView(results: StudyResults, info: ResponseInfo): HeatMapC
   const cells = results.variants.flatMap((variant, index) => cellOf(results, info, format, variant, index));
   if (cells.length < 4) return null;
   const values = cells.map(({ value }) => value);
+  const [least, most] = [Math.min(...values), Math.max(...values)];
   return {
     title: `${isolated(info.label)}${info.unit === "" ? "" : `, ${isolated(info.unit)},`} by ${isolated(across.name)} and ${isolated(down.name)}`,
     caption: "Look along a row and down a column: where the shade stops changing, more of that factor adds nothing",
@@ -26,7 +27,7 @@ export function heatMapView(results: StudyResults, info: ResponseInfo): HeatMapC
     rowName: isolated(down.name),
     rowLevels: down.levels.map(isolated),
     cells,
-    ends: [format.value(Math.min(...values), null), format.value(Math.max(...values), null)],
+    ends: endWords(format, least, most),
   };
 }
 
@@ -57,6 +58,12 @@ function cellOf(
       mark: bestMark(results, info, index),
     },
   ];
+}
+
+/** About three digits, or as many more as it takes to tell the two from each other. */
+function endWords(format: ResponseFormat, least: number, most: number): [string, string] {
+  const [low, high] = [format.value(least, null), format.value(most, null)];
+  return low === high ? [format.value(least, most - least), format.value(most, most - least)] : [low, high];
 }
 
 /** The best by mean; others that may be the best are not told from it. */

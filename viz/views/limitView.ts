@@ -16,7 +16,10 @@ export function limitView(results: StudyResults, variant: VariantResults, limit:
     title: `${name}: share outside the limit`,
     caption: "What lies past the dashed line is outside the limit: look at how far, not only at how many",
     subtitle: `Every head of ${dayWords(results, variant)}. Limit from: ${source ? isolated(source) : "no source named in the plan"}`,
-    description: tally.count === 0 ? "No head was timed." : `${beyond}. ${spreadWords(tally)}`,
+    description:
+      tally.count === 0
+        ? "No head was timed."
+        : `${beyond.replace(/^[nu]/, (first) => first.toUpperCase())}. ${spreadWords(tally)}`,
     label: name,
     fromSeconds: from,
     toSeconds: to,

@@ -72,10 +72,19 @@ function noteOf(shares: readonly number[]): string[] {
   return others.length === 0 ? [working] : [working, others.map(words).join(", ")];
 }
 
+/** Where each state took the largest share of the day; every share of every stage stands beside its row and in the table. */
 function describe(stages: readonly StageRecord[]): string {
   const stations = stages.filter((stage) => stage.kind === "station");
-  const busiest = [...stations].sort((a, b) => dailyShares(b)[0]! - dailyShares(a)[0]!)[0];
-  if (!busiest) return "No station recorded.";
-  const parts = stations.map((stage) => `${isolated(stage.name)}: ${noteOf(dailyShares(stage)).join(", ")}`);
-  return `The largest share of the day was worked at ${isolated(busiest.name)}. ${parts.join("; ")}.`;
+  if (stations.length === 0) return "No station recorded.";
+  const [working, ...others] = STATE_NAMES.map((name, state) => ({ name, ...largestShare(stations, state) }));
+  const words = others
+    .filter(({ share }) => share >= 0.01)
+    .map(({ name, station, share }) => `${name} at ${station}, ${formatNumber(share * 100, 0)} %`);
+  const rest = words.length === 0 ? "" : ` Of the other states, most was ${words.join("; ")}.`;
+  return `The largest share of the day was worked at ${working!.station}, ${formatNumber(working!.share * 100, 0)} %.${rest}`;
+}
+
+function largestShare(stations: readonly StageRecord[], state: number): { station: string; share: number } {
+  const shares = stations.map((stage) => ({ station: isolated(stage.name), share: dailyShares(stage)[state]! }));
+  return shares.reduce((most, each) => (each.share > most.share ? each : most));
 }

@@ -134,7 +134,8 @@ function clockFormat(info: ResponseInfo, startClockSeconds: number, largest?: La
 function digits(value: number, resolution: number | null): number {
   const size = Math.abs(value);
   const fallback = size >= 100 || Number.isInteger(value) ? 0 : size >= 10 ? 1 : 2;
-  return resolution === null ? fallback : decimalsFor(resolution, fallback);
+  // Days that are all alike leave an interval of rounding errors, which is no resolution to write by.
+  return resolution === null || resolution < 1e-9 * size ? fallback : decimalsFor(resolution, fallback);
 }
 
 function signed(value: number, text: string): string {

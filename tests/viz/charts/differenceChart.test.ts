@@ -28,6 +28,17 @@ test("what the dots tell is also said in words, and which side is better", () =>
     expect(texts).toContain(text);
 });
 
+test("a name of three lines and long figures get the room they need, and the axis its whole name", () => {
+  const name = "places before skinning 20, places before evisceration 10";
+  const text = "\u22120.13 carcasses/h, not shown\n\u22120.44 to +0.17";
+  const quantity = { kind: "number", label: "lorry's arrival to its leaving with empty crates", unit: "min" } as const;
+  const rows = COLUMNS.rows.map((row) => ({ ...row, name, text }));
+  const texts = textsOf(differenceChart({ ...COLUMNS, quantity, rows }, testContext({ width: 700 })));
+  expect(texts.filter((each) => each === "before evisceration 10")).toHaveLength(2);
+  expect(texts).toContain("\u22120.13 carcasses/h, not shown");
+  expect(texts).toContain("lorry's arrival to its leaving with empty crates, min");
+});
+
 test("zero is on the axis even where all differences lie to one side", () => {
   const svg = differenceChart({ ...COLUMNS, rows: [COLUMNS.rows[0]!] }, testContext());
   expect(textsOf(svg)).toContain("0");

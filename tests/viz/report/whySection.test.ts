@@ -16,8 +16,8 @@ test("what to change first follows the answer, in ranked words and in pictures f
   expect(titles(page).slice(1, 3)).toEqual(["Answer", "What to change first"]);
   expect(page).toMatch(/<ol><li>\w+ binds /);
   expect(page.match(/<title[^>]*>What the end of work was owed to</g)).toHaveLength(3);
-  expect(page.match(/<summary>The same for /g)).toHaveLength(1);
-  expect(page).toContain("paper leaves them out");
+  expect(page.match(/<summary>The same for /g)).toHaveLength(2);
+  expect(page).toContain("what is folded is not printed");
 });
 
 test("figures are numbered in the order in which they are read", () => {

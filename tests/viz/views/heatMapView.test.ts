@@ -27,6 +27,14 @@ test("base, best and what cannot be told from the best are marked", () => {
   expect(less[0]).toBe("base and best");
 });
 
+test("the two ends of the shading are written so that they differ", () => {
+  const copy = structuredClone(study);
+  copy.variants.forEach((variant, index) => {
+    variant.estimates[info.key]!.mean = index === 0 ? 596.83 : 596.96;
+  });
+  expect(heatMapView(copy, info)!.ends).toEqual(["596.83 heads/h", "596.96 heads/h"]);
+});
+
 test("one factor, or none, makes no map", () => {
   const curve = syntheticCurve();
   expect(heatMapView(curve, curve.responses[0]!)).toBeNull();

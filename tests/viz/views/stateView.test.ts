@@ -25,6 +25,19 @@ test("the note gives the working share and the two largest losses", () => {
   expect(stateView(study, study.variants[0]!).rows[2]!.note).toEqual(["working 60 %", "starved 25 %, down 10 %"]);
 });
 
+test("the finding names where each state took the largest share of the day", () => {
+  const study = syntheticStudy();
+  const { stages } = study.variants[0]!.day;
+  for (const stage of stages) stage.stateSeconds = [20, 0, 80, 0, 0, 0];
+  stages[2]!.stateSeconds = [60, 5, 25, 0, 10, 0];
+  const name = stages[2]!.name;
+  expect(stateView(study, study.variants[0]!).description).toMatch(
+    new RegExp(
+      `^The largest share of the day was worked at ${name}, 60 %. .*blocked at ${name}, 5 %;.* down at ${name}, 10 %`,
+    ),
+  );
+});
+
 test("a stage without states (a dwell without limit) is named below", () => {
   const study = syntheticStudy();
   study.variants[0]!.day.stages[13]!.stateSeconds = [];

@@ -40,6 +40,12 @@ test("without a resolution a value keeps about three digits", () => {
   expect([595.44, 45.93, 4.567, 7].map((value) => format.value(value, null))).toEqual(["595", "45.9", "4.57", "7"]);
 });
 
+test("days that are all alike are written like a value without an interval, not by what rounding left of it", () => {
+  const format = responseFormat(info("duration"), 0);
+  expect(format.value(450, 1.1e-13)).toBe("7.50 min");
+  expect(format.range(450 - 1e-13, 450 + 1e-13, 1.1e-13)).toBe("7.50 to 7.50 min");
+});
+
 test("nothing gets a plus sign when it rounds to nothing", () => {
   expect(responseFormat(info("number"), 0).difference(0.001, 1.2)).toBe("0.0");
 });
