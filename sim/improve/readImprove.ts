@@ -4,6 +4,7 @@ import {
   formatPath,
   listWords,
   nearestWords,
+  PARSING,
   type Plan,
   readPlan,
   type TextFiles,
@@ -28,7 +29,7 @@ const OVERTIME_DIFFERENCE = 120;
  * most; all faults come at once. Paths of files are taken from the folder of the file; `files` reads them.
  */
 export function readImprove(json: unknown, files: TextFiles): ImproveReading {
-  const shape = improveFile().safeParse(json, { reportInput: true });
+  const shape = improveFile().safeParse(json, PARSING);
   const base = readBase(json, files);
   const faults = [...(shape.success ? [] : zodFaults(shape.error.issues)), ...base.faults];
   if (!shape.success || base.read === null) return { question: null, faults };

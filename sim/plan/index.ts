@@ -6,6 +6,7 @@ export * from "./plan.ts";
 
 export { type Fault, formatFault } from "./fault.ts";
 export { type ParsedJson, parseJson } from "./parseJson.ts";
+export { PARSING } from "./parsing.ts";
 export { planJsonSchema } from "./planJsonSchema.ts";
 export { type PlanReading, readPlan } from "./readPlan.ts";
 export type { TextFiles } from "./textFiles.ts";

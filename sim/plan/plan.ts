@@ -1,4 +1,4 @@
-import type { Varying } from "../random/index.ts";
+import type { Varying } from "../varying/index.ts";
 
 /**
  * A checked plan: plain data in SI units (seconds, kilograms, heads). Times are seconds after the day's start

@@ -1,4 +1,5 @@
 import type { Fault } from "./fault.ts";
+import { PARSING } from "./parsing.ts";
 import type { Plan } from "./plan.ts";
 import { checkRules } from "./rules/checkRules.ts";
 import { planFile } from "./schema/planFile.ts";
@@ -18,7 +19,7 @@ const schemas = new WeakMap<TextFiles, ReturnType<typeof planFile>>();
  * the sound parts say wrongly of each other. `files` reads CSV files that distributions name. The JSON is left untouched.
  */
 export function readPlan(json: unknown, files: TextFiles): PlanReading {
-  const shape = schemaFor(files).safeParse(json, { reportInput: true });
+  const shape = schemaFor(files).safeParse(json, PARSING);
   const shapeFaults = shape.success ? [] : zodFaults(shape.error.issues);
   const faults = [...shapeFaults, ...checkRules(json)];
   if (!shape.success || faults.length > 0) return { plan: null, faults };

@@ -1,5 +1,6 @@
 // What a plan says about variation
 
+export type { Varying } from "../varying/index.ts";
 export { meanOf } from "./meanOf.ts";
 // Quantile functions behind them
 export { pertBeta, standardNormalBelow, type TabledShape, unitQuantile, weibullShape } from "./quantile.ts";
@@ -9,4 +10,3 @@ export { Sampler } from "./sampler.ts";
 export { squaredCvOf } from "./squaredCvOf.ts";
 export { timesAsLong } from "./timesAsLong.ts";
 export { type UniformStream, uniformStream } from "./uniformStream.ts";
-export type { Varying } from "./varying.ts";

@@ -1,5 +1,5 @@
 import { jStat, power } from "../numeric/index.ts";
-import type { Varying } from "./varying.ts";
+import type { Varying } from "../varying/index.ts";
 
 /** Families whose quantile function is costly or not exact by specification, so that draws come from a table. */
 export type TabledShape =

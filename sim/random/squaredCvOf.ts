@@ -1,6 +1,6 @@
+import type { Varying } from "../varying/index.ts";
 import { meanOf } from "./meanOf.ts";
 import { pertBeta, standardNormalBelow } from "./quantile.ts";
-import type { Varying } from "./varying.ts";
 
 /**
  * Squared coefficient of variation (variance / mean squared) of a varying quantity; for `normal` after the cut at 0, for

@@ -1,4 +1,4 @@
-import type { Varying } from "./varying.ts";
+import type { Varying } from "../varying/index.ts";
 
 /** The same distribution stretched by a factor: mean and spread alike, the coefficient of variation kept. */
 export function timesAsLong(varying: Varying, factor: number): Varying {

@@ -1,4 +1,12 @@
-import { type Fault, formatPath, isRecord, type TextFiles, varyingQuantities, zodFaults } from "../plan/index.ts";
+import {
+  type Fault,
+  formatPath,
+  isRecord,
+  PARSING,
+  type TextFiles,
+  varyingQuantities,
+  zodFaults,
+} from "../plan/index.ts";
 import { ASSUMPTIONS } from "./assumed.ts";
 import type { Demand, Step } from "./demand.ts";
 import { figuresOf } from "./figuresOf.ts";
@@ -10,7 +18,7 @@ export type DemandReading = { demand: Demand; faults: [] } | { demand: null; fau
 
 /** Checks the JSON of a demand file; all faults come at once. `files` reads CSV files that distributions name. */
 export function readDemand(json: unknown, files: TextFiles): DemandReading {
-  const shape = demandFile(files).safeParse(json, { reportInput: true });
+  const shape = demandFile(files).safeParse(json, PARSING);
   if (!shape.success) return { demand: null, faults: zodFaults(shape.error.issues) };
   const { merged, faults: misplaced } = mergeSteps(shape.data.steps, json);
   const read = merged.map((step) => readStep(step, files));

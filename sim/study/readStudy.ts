@@ -1,4 +1,12 @@
-import { type Fault, type Plan, type PlanReading, readPlan, type TextFiles, zodFaults } from "../plan/index.ts";
+import {
+  type Fault,
+  PARSING,
+  type Plan,
+  type PlanReading,
+  readPlan,
+  type TextFiles,
+  zodFaults,
+} from "../plan/index.ts";
 import { baseLevels } from "./baseLevels.ts";
 import { type BasePlan, basePlan } from "./basePlan.ts";
 import { buildVariants } from "./buildVariants.ts";
@@ -33,7 +41,7 @@ type SoundBase = Extract<BasePlan, { fault: null }>;
  * twice.
  */
 export function readStudy(json: unknown, files: TextFiles, options: StudyOptions = {}): StudyReading {
-  const shape = studyFile().safeParse(json, { reportInput: true });
+  const shape = studyFile().safeParse(json, PARSING);
   const studyFiles = readOnce(files);
   const base = basePlan(json, studyFiles);
   const reading = base === null || base.fault !== null ? null : readPlan(base.json, base.files);

@@ -1,5 +1,5 @@
 import { responsesOf } from "../observations/index.ts";
-import { type Fault, formatPath, isRecord, type Plan, type TextFiles, zodFaults } from "../plan/index.ts";
+import { type Fault, formatPath, isRecord, PARSING, type Plan, type TextFiles, zodFaults } from "../plan/index.ts";
 import { basePlan, readStudy, type Study } from "../study/index.ts";
 import type { Purchase } from "./appraise.ts";
 import { CASH_RESPONSES } from "./cashOfDay.ts";
@@ -19,7 +19,7 @@ export type OptionsReading = { question: LineUpQuestion; faults: [] } | { questi
 
 /** Checks the JSON of an options file, its plan and the plan of every option; all faults come at once. */
 export function readOptions(json: unknown, files: TextFiles): OptionsReading {
-  const shape = optionsFile().safeParse(json, { reportInput: true });
+  const shape = optionsFile().safeParse(json, PARSING);
   if (!shape.success) return { question: null, faults: zodFaults(shape.error.issues) };
   const file = shape.data;
   const crews = crewChanges(file, json, files);

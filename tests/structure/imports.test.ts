@@ -7,11 +7,12 @@ const ROOT = resolve(import.meta.dirname, "../..");
 /** What each room may import from, besides itself. Data flows one way: from text to numbers, from numbers to pictures. */
 const SIM: Record<string, string[]> = {
   units: [],
-  random: ["numeric"],
+  varying: [],
+  random: ["numeric", "varying"],
   numeric: [],
   csv: [],
   chilling: ["numeric"],
-  plan: ["units", "random", "csv"],
+  plan: ["units", "varying", "csv"],
   study: ["units", "random", "plan"],
   estimate: ["random", "chilling", "plan"],
   size: ["units", "random", "chilling", "plan", "estimate"],

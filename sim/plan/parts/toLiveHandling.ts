@@ -1,4 +1,4 @@
-import type { Varying } from "../../random/index.ts";
+import type { Varying } from "../../varying/index.ts";
 import type { Breakdown, CrateStep, LiveHandling } from "../plan.ts";
 import type { PlanFile } from "../schema/planFile.ts";
 import { CRATE_STEP_NAMES, FILTER_CHANGE } from "./crateStepNames.ts";

@@ -1,4 +1,4 @@
-import type { Varying } from "../../random/index.ts";
+import type { Varying } from "../../varying/index.ts";
 import type { Chilling, Dwell, Stage, Station } from "../plan.ts";
 import type { PlanFile } from "../schema/planFile.ts";
 import { toChain } from "./toChain.ts";

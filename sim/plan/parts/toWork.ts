@@ -1,4 +1,4 @@
-import type { Varying } from "../../random/index.ts";
+import type { Varying } from "../../varying/index.ts";
 import type { ChainStation, Station } from "../plan.ts";
 import type { PlanFile } from "../schema/planFile.ts";
 import { toBreakdown } from "./toBreakdown.ts";

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import type { Varying } from "../../random/index.ts";
 import { mass, time, type UnitFamily } from "../../units/index.ts";
+import type { Varying } from "../../varying/index.ts";
 import type { TextFiles } from "../textFiles.ts";
 import { CEILINGS } from "./ceilings.ts";
 import { csvColumn } from "./csvColumn.ts";

@@ -1,5 +1,5 @@
-import { meanOf } from "../../random/index.ts";
 import { formatDuration, formatRate } from "../../units/index.ts";
+import { writtenMeanOf } from "../../varying/index.ts";
 import type { Fault } from "../fault.ts";
 import type { Dwell, Plan, Stage } from "../plan.ts";
 import { faultAt, type Located } from "../rules/located.ts";
@@ -34,7 +34,7 @@ function tooFewPlaces(stage: Stage, at: Located["at"], wanted: Rate): Fault[] {
 
 /** Null when there is no limit, or none that can be told here. */
 function meanDwell({ dwell }: Dwell): number | null {
-  const seconds = dwell.kind === "drawn" ? meanOf(dwell.seconds) : 0;
+  const seconds = dwell.kind === "drawn" ? writtenMeanOf(dwell.seconds) : 0;
   return seconds > 0 ? seconds : null;
 }
 
@@ -57,7 +57,7 @@ function ratesOf(stage: Stage): Rate[] {
   return [
     ...carried,
     ...stations.map(({ name, positions, cycleSeconds }) => ({
-      headsPerSecond: positions / meanOf(cycleSeconds),
+      headsPerSecond: positions / writtenMeanOf(cycleSeconds),
       words: name,
     })),
   ];
