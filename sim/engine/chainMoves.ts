@@ -14,9 +14,10 @@ export function startChains(day: DayState): void {
 
 /** The chain has come one shackle further: its next step is due. */
 export function endChainStep(day: DayState, chain: number): void {
-  day.calendar.schedule(day.line.chains.slot[chain]!, Infinity);
   day.chainDue[chain] = 1;
   tryMoveChain(day, chain);
+  // Withdrawn only where the chain did not move and set its next step: that saves one walk up the tree.
+  if (day.chainDue[chain]) day.calendar.schedule(day.line.chains.slot[chain]!, Infinity);
 }
 
 /**

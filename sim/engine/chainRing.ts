@@ -39,7 +39,8 @@ export function takeOff(day: DayState, chain: number): void {
 
 /** One shackle further: what was at place k is at k + 1, an empty shackle comes to the loading point. */
 export function turnRing(day: DayState, chain: number): void {
-  day.ringShift[chain] = (day.ringShift[chain]! + 1) % day.line.chains.places[chain]!;
+  const shift = day.ringShift[chain]! + 1;
+  day.ringShift[chain] = shift === day.line.chains.places[chain] ? 0 : shift;
 }
 
 /**
@@ -124,6 +125,6 @@ export function wakeChain(day: DayState, chain: number): void {
 }
 
 function cell(day: DayState, chain: number, place: number): number {
-  const places = day.line.chains.places[chain]!;
-  return day.ringFrom[chain]! + ((place + places - day.ringShift[chain]!) % places);
+  const at = place - day.ringShift[chain]!;
+  return day.ringFrom[chain]! + (at < 0 ? at + day.line.chains.places[chain]! : at);
 }

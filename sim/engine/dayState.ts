@@ -85,8 +85,11 @@ export class DayState {
   /** Dwell stages: heads that took a place and that left, so far. */
   readonly cameIn: Float64Array;
   readonly wentOut: Float64Array;
-  /** Positions with neither work nor stoppage. */
+  /** Positions with neither work nor stoppage; none of them before `idleFrom`. */
   readonly idle: Int32Array;
+  readonly idleFrom: Int32Array;
+  /** The state that all idle positions of the stage are in, or NONE when they are in several. */
+  readonly idleState: Int8Array;
   readonly workingPositions: Int32Array;
   readonly pauses: Int32Array;
   readonly processed: Float64Array;
@@ -269,6 +272,8 @@ export class DayState {
     this.idle = Int32Array.from(stages.names, (_, stage) =>
       stages.kind[stage] === DWELL ? 0 : stages.positionFrom[stage + 1]! - stages.positionFrom[stage]!,
     );
+    this.idleFrom = stages.positionFrom.slice(0, stages.count);
+    this.idleState = new Int8Array(stages.count).fill(STARVED);
     this.workingPositions = new Int32Array(stages.count);
     this.pauses = new Int32Array(stages.count);
     this.processed = new Float64Array(stages.count);

@@ -1,7 +1,7 @@
 import { setState } from "./accounting.ts";
 import { interruptChain, resumeChain } from "./chainRing.ts";
-import { BLOCKED, type DayState, DOWN, NONE, NOTHING, STARVED, WORKING } from "./dayState.ts";
-import { beginLeaving, dispatchCrew, endLeaving, release, startRun, startWaiting, stopRun } from "./flow.ts";
+import { BLOCKED, type DayState, DOWN, NONE, NOTHING, WORKING } from "./dayState.ts";
+import { beginLeaving, dispatchCrew, endLeaving, release, startRun, startWaiting, stopRun, turnIdle } from "./flow.ts";
 import { requestJob, startJob } from "./jobs.ts";
 import { releasePeople } from "./people.ts";
 
@@ -118,8 +118,7 @@ function endStoppage(day: DayState, position: number): void {
   }
   if (--day.stoppages[position]! > 0) return;
   if (day.item[position] === NONE) {
-    day.idle[stage]!++;
-    setState(day, position, STARVED);
+    turnIdle(day, stage, position);
     startWaiting(day, stage);
   } else if (day.done[position]) setState(day, position, BLOCKED);
   else {

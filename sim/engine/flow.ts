@@ -280,7 +280,16 @@ function emptyPosition(day: DayState, stage: number, position: number): void {
   day.item[position] = NONE;
   day.done[position] = 0;
   if (day.stoppages[position]! > 0) return;
-  if (day.idle[stage]!++ === 0) day.path?.freed(stage);
+  if (day.idle[stage] === 0) day.path?.freed(stage);
+  turnIdle(day, stage, position);
+}
+
+/** A position has nothing in hand any more, and no stoppage. */
+export function turnIdle(day: DayState, stage: number, position: number): void {
+  const others = day.idle[stage]!++;
+  if (others === 0) day.idleState[stage] = STARVED;
+  else if (day.idleState[stage] !== STARVED) day.idleState[stage] = NONE;
+  if (position < day.idleFrom[stage]!) day.idleFrom[stage] = position;
   setState(day, position, STARVED);
 }
 
@@ -568,8 +577,9 @@ function noteQueueLeft(day: DayState, stage: number): void {
 }
 
 function firstIdle(day: DayState, stage: number): number {
-  let position = day.line.stages.positionFrom[stage]!;
+  let position = day.idleFrom[stage]!;
   while (day.item[position] !== NONE || day.stoppages[position]! > 0) position++;
+  day.idleFrom[stage] = position;
   return position;
 }
 
@@ -633,6 +643,8 @@ export function explainIdle(day: DayState, stage: number): void {
   const reason = idleReason(day, stage);
   day.path?.explain(stage, reason, hasWork(day, stage));
   noteHold(day, stage, reason === BLOCKED);
+  if (day.idleState[stage] === reason) return;
+  day.idleState[stage] = reason;
   const to = day.line.stages.positionFrom[stage + 1]!;
   for (let position = day.line.stages.positionFrom[stage]!; position < to; position++) {
     if (day.item[position] === NONE && day.stoppages[position] === 0) setState(day, position, reason);
