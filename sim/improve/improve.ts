@@ -23,8 +23,8 @@ export interface ImproveTools {
 
 /**
  * Searches for the best way to share out the total, picks among the best ones found with a stated probability, and
- * compares the pick with the plan as it is. The search has random numbers of its own, so that what looked good there by
- * luck alone has no advantage in the choice. The result is a function of the question alone.
+ * compares the pick with the plan as it is. Search, choice and comparison have random numbers of their own: what looked good
+ * in the search by luck alone has no advantage in the choice, and the luck with which one is picked is in no figure told of it. The result is a function of the question alone.
  */
 export async function improve(
   question: ImproveQuestion,
@@ -42,9 +42,12 @@ export async function improve(
   const choiceDays = choosing.simulated;
   const curve = await tradeOff(tried, question, choosing);
   const { pick, ...found } = chosen;
+  const comparing = new Trials(question, simulate, comparisonSeed(question), false);
+  const days = pick === null ? 0 : Math.max(question.firstStage, choosing.known(pick));
+  const recommended = pick === null ? null : await recommend(pick, designs.base, { question, trials: comparing, days });
   const improvement = {
     ...about(question),
-    ...found,
+    ...{ ...found, recommended },
     tried: ranked(tried, question).map((trial) => triedOf(trial, finalists, question)),
     curve: curve.map((trial) => pointOf(trial, curve, question)),
     effort: {
@@ -53,6 +56,7 @@ export async function improve(
       searchDays: searching.simulated,
       choiceDays,
       curveDays: choosing.simulated - choiceDays,
+      comparisonDays: comparing.simulated,
       fullEnumerationDays: allowed * question.firstStage,
     },
   };
@@ -79,7 +83,12 @@ function finalistsOf(tried: readonly Trial[], question: ImproveQuestion): Design
   return base === undefined || best.includes(base) ? best : [...best.slice(0, -1), base];
 }
 
-type Chosen = Pick<Improvement, "recommended" | "finalists" | "choice"> & { pick: Design | null };
+/** Of the days on which the pick is compared with the plan as it is. */
+export function comparisonSeed({ seed }: Pick<ImproveQuestion, "seed">): string {
+  return `${seed}, comparison`;
+}
+
+type Chosen = Pick<Improvement, "finalists" | "choice"> & { pick: Design | null };
 
 async function choose(
   finalists: readonly Design[],
@@ -98,7 +107,6 @@ async function choose(
   const pick = choice?.best ?? null;
   return {
     pick,
-    recommended: pick === null ? null : await recommend(pick, base, question, trials),
     finalists: await Promise.all(told),
     choice: { kind: choice?.kind ?? "limits not kept", probability, difference },
   };
@@ -128,11 +136,9 @@ async function finalistOf(design: Design, limits: Kept, contest: Contest): Promi
 async function recommend(
   pick: Design,
   base: Design,
-  question: ImproveQuestion,
-  trials: Trials,
+  { question, trials, days }: { question: ImproveQuestion; trials: Trials; days: number },
 ): Promise<Recommendation> {
-  const { confidence, response, limits, firstStage } = question;
-  const days = Math.max(firstStage, trials.known(pick));
+  const { confidence, response, limits } = question;
   const [picked, compared] = await trials.of([pick, base], days);
   const isBase = pick === base;
   return {

@@ -40,7 +40,9 @@ function pickWords(
   const worth =
     against === null
       ? []
-      : [`Against the plan as it is, over ${against.n} days on the same random numbers: ${against.words}`];
+      : [
+          `Against the plan as it is, over ${against.n} days that neither search nor choice saw, on the same random numbers: ${against.words}`,
+        ];
   return [said, ...meets, ...worth, promise];
 }
 
@@ -62,8 +64,9 @@ function limitWords({ name, share, found }: Recommendation["limits"][number], co
 }
 
 function effortWords({ effort }: Omit<Improvement, "words">): string {
-  const { designsTried, designsAllowed, searchDays, choiceDays, curveDays, fullEnumerationDays } = effort;
-  const total = searchDays + choiceDays + curveDays;
+  const { designsTried, designsAllowed, searchDays, choiceDays, curveDays, comparisonDays, fullEnumerationDays } =
+    effort;
+  const total = searchDays + choiceDays + curveDays + comparisonDays;
   const share = formatShare(total / fullEnumerationDays);
-  return `${formatNumber(total)} days simulated (${formatNumber(searchDays)} in the search of ${formatNumber(designsTried)} designs, ${formatNumber(choiceDays)} in the choice, ${formatNumber(curveDays)} for the curve). All ${formatNumber(designsAllowed)} designs that are allowed would take ${formatNumber(fullEnumerationDays)} in the first stage of the choice alone, so this is ${share} of it.`;
+  return `${formatNumber(total)} days simulated (${formatNumber(searchDays)} in the search of ${formatNumber(designsTried)} designs, ${formatNumber(choiceDays)} in the choice, ${formatNumber(curveDays)} for the curve, ${formatNumber(comparisonDays)} for the comparison). All ${formatNumber(designsAllowed)} designs that are allowed would take ${formatNumber(fullEnumerationDays)} in the first stage of the choice alone, so this is ${share} of it.`;
 }

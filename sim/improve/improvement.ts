@@ -49,6 +49,7 @@ export interface Found {
   goal: Estimate | null;
 }
 
+/** Over days that neither the search nor the choice saw. */
 export interface Recommendation extends Found, Change {
   /** Whether it is the plan as it is. */
   isBase: boolean;
@@ -91,6 +92,8 @@ export interface Effort {
   searchDays: number;
   choiceDays: number;
   curveDays: number;
+  /** Of the pick and the plan as it is, for what is told of the pick. */
+  comparisonDays: number;
   /** Of all designs the first stage alone. */
   fullEnumerationDays: number;
 }

@@ -3,7 +3,7 @@
 export { countDesigns } from "./countDesigns.ts";
 export type { Design } from "./designs.ts";
 export { variantOf } from "./designs.ts";
-export { type ImproveTools, improve } from "./improve.ts";
+export { comparisonSeed, type ImproveTools, improve } from "./improve.ts";
 export { improveJsonSchema } from "./improveJsonSchema.ts";
 export type { CurvePoint, Finalist, Found, Improvement, Recommendation, TriedDesign } from "./improvement.ts";
 export type { ImproveQuestion } from "./question.ts";

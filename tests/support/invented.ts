@@ -50,7 +50,7 @@ export function inventedImprovement(changes: Partial<Improvement> = {}): Improve
       { ...base, isBase: true, undominated: false, keepsLimits: true },
     ],
     effort: {
-      ...{ designsTried: 3, designsAllowed: 12, searchDays: 15, choiceDays: 40, curveDays: 10 },
+      ...{ designsTried: 3, designsAllowed: 12, searchDays: 15, choiceDays: 40, curveDays: 10, comparisonDays: 20 },
       fullEnumerationDays: 120,
     },
     words: ["Recommended: a 3, b 1."],

@@ -1,5 +1,6 @@
 import process from "node:process";
 import {
+  comparisonSeed,
   type Design,
   type Improvement,
   type ImproveQuestion,
@@ -127,8 +128,8 @@ async function written(
 
 /** As many days as the recommendation rests on. */
 function reportStudy(question: ImproveQuestion, { improvement, recommended }: Found): Study {
-  const { base, name, seed, confidence, firstStage } = question;
-  const single = singleDayStudy(base.plan, seed);
+  const { base, name, confidence, firstStage } = question;
+  const single = singleDayStudy(base.plan, comparisonSeed(question));
   const asItIs = { ...single.variants[0]!, name: base.name };
   const isNew = recommended !== null && improvement.recommended?.isBase === false;
   return {
