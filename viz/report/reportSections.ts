@@ -20,7 +20,7 @@ import { componentTables } from "./componentTables.ts";
 import type { Figures } from "./figures.ts";
 import { html, type Markup, trusted, unbroken } from "./html.ts";
 import { MODEL_LIMITS, MODEL_LOGIC } from "./modelText.ts";
-import { responseTable } from "./responseTable.ts";
+import { listsDifferences, responseTable } from "./responseTable.ts";
 import { screeningTables } from "./screeningTable.ts";
 import {
   dayCharts,
@@ -73,13 +73,25 @@ function dayAnswer(results: StudyResults): string[] {
 export function resultsSection(results: StudyResults, figures: Figures, answered = false): Markup {
   const charts = responseCharts(results);
   const told = answered ? undefined : headlineChart(results, charts);
-  const more = figures(charts.filter((chart) => chart !== told));
+  const others = charts.filter((chart) => chart !== told);
+  const more = responseFigures(results, others, figures);
   return html`<h2>Results</h2>
 <p class="small hint" hidden>Point at a picture, or move to it with the Tab key and press the arrow keys, to read its values.</p>
 ${screeningTables(results)}
 ${results.screening === null ? "" : more}
 ${responseTable(results)}
 ${results.screening === null ? more : ""}`;
+}
+
+/** Pictures of differences that a table lists one by one stay on the screen. */
+function responseFigures(results: StudyResults, charts: readonly PlannedChart[], figures: Figures): Markup {
+  const listed = listsDifferences(results);
+  const isListed = ({ name }: PlannedChart) => listed && name.startsWith("difference-");
+  const drawn = charts.map((chart) =>
+    isListed(chart) ? html`<div class="screen">${figures([chart])}</div>` : figures([chart]),
+  );
+  const note = html`<p class="small paper">The pictures of the differences are on the screen and in the run's charts; their figures stand in the tables.</p>`;
+  return html`${charts.some(isListed) ? note : ""}${drawn}`;
 }
 
 export function daySection(results: StudyResults, figures: Figures): Markup {

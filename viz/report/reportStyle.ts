@@ -64,18 +64,20 @@ tbody tr:first-child{break-before:avoid}
 figure,tr,.caution,.answer{break-inside:avoid}
 .plot{overflow:visible}
 .paper{display:block}
-.cursor,.reading,.hint,.time-cursor,details:not([open])>*,figure details:not([open]){display:none}
+.screen,.cursor,.reading,.hint,.time-cursor,details:not([open])>*,figure details:not([open]){display:none}
 details.day:not([open])>summary{display:list-item}
 summary{list-style:none;color:inherit}
 .answer{font-size:11pt;line-height:1.35}
-h2{margin:18px 0 6px;padding-top:8px}
-figure,.told figure{margin:10px 0 12px}
+h2{margin:14px 0 4px;padding-top:6px}
+figure,.told figure{margin:8px 0 10px}
 th,td{padding:2px 8px 2px 0;overflow-wrap:anywhere;min-width:4em}
 th{min-width:7em}
 td>.range,thead .range{display:inline;margin-left:6px}
 .tall svg.${CHART_CLASS}{min-width:0;width:583.333px}
 .taller svg.${CHART_CLASS}{min-width:0;width:466.667px}
 figcaption,table,caption{font-size:9pt}
+figcaption{line-height:1.3}
+p,li{break-inside:avoid}
 .scroll{overflow:visible}
 }`;
 }

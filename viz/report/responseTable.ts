@@ -17,12 +17,17 @@ import { html, type Markup } from "./html.ts";
 /** More variants than this are turned on their side: one table per response, one row per variant. */
 const MOST_COLUMNS = 4;
 
+/** Whether every difference stands in a row of its own, in a table of its response. */
+export function listsDifferences({ responses, variants }: StudyResults): boolean {
+  return responses.length > 0 && variants.length > MOST_COLUMNS;
+}
+
 /** Every response of every variant with interval and difference to the base. */
 export function responseTable(results: StudyResults): Markup {
   if (results.responses.length === 0) return html`<p>No response was asked for.</p>`;
-  return results.variants.length <= MOST_COLUMNS
-    ? sideBySide(results)
-    : html`<p class="small">${captionOf(results)}</p>${results.responses.map((info) => oneResponse(results, info))}`;
+  return listsDifferences(results)
+    ? html`<p class="small">${captionOf(results)}</p>${results.responses.map((info) => oneResponse(results, info))}`
+    : sideBySide(results);
 }
 
 function sideBySide(results: StudyResults): Markup {

@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
+import type { StudyResults } from "../../../viz/contract.ts";
 import { serverDocument } from "../../../viz/index.ts";
 import { figuresFor } from "../../../viz/report/figures.ts";
-import { daySection, experimentation, limitSection } from "../../../viz/report/reportSections.ts";
+import { daySection, experimentation, limitSection, resultsSection } from "../../../viz/report/reportSections.ts";
+import { responseCharts } from "../../../viz/report/studyCharts.ts";
 import { syntheticFactorial, syntheticSingleDay, syntheticStudy } from "../../support/syntheticStudy.ts";
 
 // (1 - confidence) x comparisons: expected number of false alarms, any statistics text (linearity of expectation).
@@ -27,4 +29,14 @@ test("figures are numbered on through the page", () => {
   const numbers = [...markup.matchAll(/Figure (\d+)\./g)].map((match) => Number(match[1]));
   expect(numbers.length).toBeGreaterThan(9);
   expect(numbers).toEqual(numbers.map((_, index) => index + 1));
+});
+
+test("pictures of differences stay off paper where a table lists every one of them, and only there", () => {
+  const offPaper = (study: StudyResults) =>
+    resultsSection(study, figuresFor(serverDocument())).markup.match(/<div class="screen">/g)?.length ?? 0;
+  expect(offPaper(syntheticStudy())).toBe(0);
+  const factorial = syntheticFactorial();
+  const differences = responseCharts(factorial).filter(({ name }) => name.startsWith("difference-"));
+  expect(differences.length).toBeGreaterThan(0);
+  expect(offPaper(factorial)).toBe(differences.length);
 });
