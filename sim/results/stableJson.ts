@@ -55,10 +55,13 @@ function renderNumber(value: number, path: string): string {
   return Number.isFinite(value) ? JSON.stringify(value) : "null";
 }
 
+/** A longer list of plain values is a column of data: a blank after each of its commas would be a quarter of its size. */
+const FEW = 64;
+
 function renderList(list: readonly unknown[], indent: string, path: string): string {
   const inner = `${indent}  `;
   const items = list.map((item, index) => render(item, inner, `${path}[${index}]`));
-  if (isPlainList(list)) return `[${items.join(", ")}]`;
+  if (isPlainList(list)) return `[${items.join(list.length > FEW ? "," : ", ")}]`;
   return `[\n${items.map((item) => inner + item).join(",\n")}\n${indent}]`;
 }
 

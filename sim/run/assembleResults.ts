@@ -8,6 +8,7 @@ import { comparisons } from "./comparisons.ts";
 import { askedKeys, knownResponses, UNFINISHED } from "./daySource.ts";
 import { meanEstimate, type Values } from "./meanEstimate.ts";
 import { procedureResults } from "./procedureResults.ts";
+import { roundedTraces } from "./roundedTraces.ts";
 import { whyOf } from "./whyOf.ts";
 
 /** What is known of a day: its measures, and the day itself for the first replication. */
@@ -63,10 +64,14 @@ export function assembleResults(
         ...compared[index]!,
         values: valuesOf[index]!,
         why: study.why ? whyOf(variant.plan, outcomes[index]!, study) : null,
-        day: { ...outcomes[index]![0]!.day!, perHead: null },
+        day: keptDay(outcomes[index]![0]!.day!),
       };
     }),
   };
+}
+
+function keptDay(day: DayRecord): DayRecord {
+  return { ...day, perHead: null, traces: day.traces === null ? null : roundedTraces(day.traces) };
 }
 
 /**

@@ -12,6 +12,10 @@ it("writes lists of plain values on one line and lists of objects line by line",
   );
 });
 
+it("writes a column of data without blanks, which would be a quarter of it", () => {
+  expect(stableJson(new Array(65).fill(0))).toBe(`[${new Array(65).fill(0).join(",")}]\n`);
+});
+
 it("reads back to the bits that were written", () => {
   const numbers = [0.1 + 0.2, 1e-300, Number.MAX_VALUE, 1 / 3, 5];
   expect(JSON.parse(stableJson(numbers))).toEqual(numbers);

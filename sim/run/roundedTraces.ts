@@ -1,0 +1,26 @@
+import type { StateTrace, StepTrace, Traces } from "../engine/index.ts";
+
+/**
+ * Traces in bins with means and position-seconds to a thousandth: what a result keeps of them, at half the size. Lowest and
+ * highest values stay as they are; who asked for exact traces gets all of them as they were recorded.
+ */
+export function roundedTraces(traces: Traces): Traces {
+  const { queues, wip, out, arrived, crews, states } = traces;
+  if (out.kind === "exact") return traces;
+  return {
+    queues: queues.map(rounded),
+    wip: wip.map(rounded),
+    out: rounded(out),
+    arrived: rounded(arrived),
+    crews: crews.map(({ name, busy, present }) => ({ name, busy: rounded(busy), present: rounded(present) })),
+    states: states.map((trace): StateTrace => ({ ...trace, seconds: trace.seconds.map(thousandth) })),
+  };
+}
+
+function rounded(trace: StepTrace): StepTrace {
+  return trace.kind === "exact" ? trace : { ...trace, mean: trace.mean.map(thousandth) };
+}
+
+function thousandth(value: number): number {
+  return Math.round(value * 1000) / 1000;
+}
