@@ -28,7 +28,8 @@ describe("dependencies", () => {
     const text = readFileSync(resolve(import.meta.dirname, "../../DEVELOPERS.md"), "utf8");
     const section = /^## Dependencies, and why$(.*?)^## /ms.exec(text)![1]!;
     const words = new Set(section.split(/[\s|,();`]+/));
-    const missing = Object.keys({ ...packageJson.dependencies, ...packageJson.devDependencies }).filter(
+    const { dependencies, devDependencies, optionalDependencies } = packageJson;
+    const missing = Object.keys({ ...dependencies, ...devDependencies, ...optionalDependencies }).filter(
       (name) => !words.has(name) && !words.has(name.replace(/^@types\//, "")),
     );
     expect(missing).toEqual([]);

@@ -31,12 +31,20 @@ export interface PackageLicence {
   direct: boolean;
 }
 
+interface LockedPackage {
+  dev?: boolean;
+  license?: string;
+  dependencies?: Record<string, string>;
+  optionalDependencies?: Record<string, string>;
+}
+
 /** Every package that npm installs with this one, by name; those of other operating systems included. */
 export function packageLicences(): PackageLicence[] {
   const { packages } = JSON.parse(readFileSync(join(ROOT, "package-lock.json"), "utf8")) as {
-    packages: Record<string, { dev?: boolean; license?: string; dependencies?: Record<string, string> }>;
+    packages: Record<string, LockedPackage>;
   };
-  const named = new Set(Object.keys(packages[""]!.dependencies ?? {}));
+  const { dependencies, optionalDependencies } = packages[""]!;
+  const named = new Set(Object.keys({ ...dependencies, ...optionalDependencies }));
   const found = new Map<string, PackageLicence>();
   for (const [path, about] of Object.entries(packages)) {
     if (path === "" || about.dev === true) continue;

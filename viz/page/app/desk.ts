@@ -64,8 +64,12 @@ export class Desk {
     if (study === null || source === null) return;
     const key = JSON.stringify([question.plan, question.seed, study.responses]);
     const plans = study.variants.map(({ plan }) => plan);
-    // Both at once; where one is dropped or fails the other is dropped or fails with it, and is heard of here.
-    await Promise.all([this.draw(question, plans, replication, wanted), this.work(study, source, key, wanted, began)]);
+    const draw = () => this.draw(question, plans, replication, wanted);
+    const work = () => this.work(study, source, key, wanted, began);
+    // Once there is a picture it can wait until no worker is needed for the figures any more.
+    const isFirst = state.courses.base.peek() === null;
+    // Where one is dropped or fails the other is dropped or fails with it, and is heard of here.
+    await Promise.all(isFirst ? [draw(), work()] : [work(), draw()]);
   }
 
   /** Brings the figures: those of the days so far when all of them take long, then those of all days. */
