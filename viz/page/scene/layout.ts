@@ -57,9 +57,8 @@ export const SIZE = {
   label: 92,
   line: 14,
   row: 132,
-  /** A siding's rail lies so much below the row's own; and what it adds to the row's height. */
-  sidingDrop: 108,
-  siding: 100,
+  /** A siding's rail lies so much below the row's own, clear of the heads that pass on it; the row is as much higher. */
+  sidingDrop: 30,
   text: 12,
   place: 8.5,
   position: 19,
@@ -92,10 +91,7 @@ interface Piece {
  * than the width, rows filled evenly. The scale grows with the width, so that it can be read across a room.
  */
 export function layoutOf(sketch: LineSketch, width: number): RailLayout {
-  const onRail = sketch.stages.flatMap((stage, index) =>
-    stage.kind === "crates" || stage.kind === "chain station" || stage.offLine ? [] : [index],
-  );
-  const natural = onRail.map((stage) => pieceOf(sketch, stage, width));
+  const natural = inReadingOrder(sketch).map((stage) => pieceOf(sketch, stage, width));
   const yard = yardWidth(sketch);
   const all = yard + SIZE.end + natural.reduce((sum, piece) => sum + piece.width + SIZE.travel, 0);
   const wanted = Math.min(1.3, Math.max(0.95, 1 + (width - 960) / 1400));
@@ -103,6 +99,17 @@ export function layoutOf(sketch: LineSketch, width: number): RailLayout {
   const widest = Math.max(...rows.map((row, index) => rowWidth(row, index, rows.length, yard)));
   const scale = Math.min(rows.length > 1 ? wanted * 1.12 : 1.6, Math.max(LEAST_SCALE, width / widest));
   return place(sketch, rows, yard, width, scale);
+}
+
+/** The stages on the rail, each followed by the off-line stages that get their heads from it. */
+function inReadingOrder(sketch: LineSketch): number[] {
+  const drawn = sketch.stages.flatMap(({ kind }, stage) =>
+    kind === "crates" || kind === "chain station" || (sketch.stages[stage]!.offLine && kind === "chain") ? [] : [stage],
+  );
+  const offLine = drawn.filter((stage) => sketch.stages[stage]!.offLine);
+  return drawn
+    .filter((stage) => !sketch.stages[stage]!.offLine)
+    .flatMap((stage) => [stage, ...offLine.filter((siding) => homeOf(sketch, siding) === stage)]);
 }
 
 function yardWidth({ supply }: LineSketch): number {
@@ -199,8 +206,8 @@ function place(sketch: LineSketch, rows: Piece[][], yard: number, width: number,
       stages[piece.stage] = stagePlace(piece, index, x + travel / 2, scale);
       x += piece.width * scale + travel;
     }
-    const hasSidings = placeSidings(sketch, row, index, stages, scale, width);
-    const height = (SIZE.row + (hasSidings ? SIZE.siding : 0)) * scale;
+    const hasSidings = row.some(({ look }) => look === "siding");
+    const height = (SIZE.row + (hasSidings ? SIZE.sidingDrop : 0)) * scale;
     const rail = { from: index === 0 ? first - 14 * scale : 4, to: index === rows.length - 1 ? x : width - 4 };
     places.push({ y, height, rail, hasSidings });
     y += height;
@@ -240,33 +247,7 @@ function stagePlace(piece: Piece, row: number, x: number, scale: number): StageP
   };
 }
 
-/** Off-line stages hang below the stage that sends heads to them. */
-function placeSidings(
-  sketch: LineSketch,
-  row: readonly Piece[],
-  index: number,
-  stages: (StagePlace | null)[],
-  scale: number,
-  width: number,
-): boolean {
-  let free = 4;
-  let any = false;
-  for (const piece of row) {
-    for (const [stage, of] of sketch.stages.entries()) {
-      if (!of.offLine || of.kind === "chain" || of.kind === "chain station") continue;
-      if (homeOf(sketch, stage) !== piece.stage) continue;
-      const siding = pieceOf(sketch, stage, width);
-      const at = stages[piece.stage]!.cell.from;
-      const x = Math.max(free, Math.min(at, width - siding.width * scale - 4));
-      stages[stage] = { ...stagePlace(siding, index, x, scale), look: siding.look === "store" ? "store" : "siding" };
-      free = x + siding.width * scale + 12;
-      any = true;
-    }
-  }
-  return any;
-}
-
-/** The stage on the rail below which an off-line stage is drawn. */
+/** The stage on the rail beside which an off-line stage is drawn. */
 function homeOf({ stages, chains, hanging }: LineSketch, stage: number): number {
   let home = stages[stage]!.sentFrom;
   for (let steps = 0; steps < stages.length && home >= 0 && stages[home]!.offLine; steps++)

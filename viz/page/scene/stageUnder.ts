@@ -7,7 +7,7 @@ export function stageUnder(layout: RailLayout, x: number, y: number): number {
     if (place === null) continue;
     const row = layout.rows[place.row]!;
     const top = row.y + (place.look === "siding" ? SIZE.sidingDrop * layout.scale : 0);
-    const height = (place.look === "siding" ? SIZE.siding : SIZE.row) * layout.scale;
+    const height = SIZE.row * layout.scale;
     const inside = x >= place.cell.from && x <= place.cell.to && y >= top && y <= top + height;
     if (inside) found = place.stage;
   }
