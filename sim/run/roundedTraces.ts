@@ -1,7 +1,7 @@
 import type { StateTrace, StepTrace, Traces } from "../engine/index.ts";
 
 /**
- * Traces in bins with means and position-seconds to a thousandth: what a result keeps of them, at half the size. Lowest and
+ * Traces in bins with means and position-seconds to a millionth: what a result keeps of them, and what sums over a day cannot tell from the whole. Lowest and
  * highest values stay as they are; who asked for exact traces gets all of them as they were recorded.
  */
 export function roundedTraces(traces: Traces): Traces {
@@ -13,14 +13,14 @@ export function roundedTraces(traces: Traces): Traces {
     out: rounded(out),
     arrived: rounded(arrived),
     crews: crews.map(({ name, busy, present }) => ({ name, busy: rounded(busy), present: rounded(present) })),
-    states: states.map((trace): StateTrace => ({ ...trace, seconds: trace.seconds.map(thousandth) })),
+    states: states.map((trace): StateTrace => ({ ...trace, seconds: trace.seconds.map(millionth) })),
   };
 }
 
 function rounded(trace: StepTrace): StepTrace {
-  return trace.kind === "exact" ? trace : { ...trace, mean: trace.mean.map(thousandth) };
+  return trace.kind === "exact" ? trace : { ...trace, mean: trace.mean.map(millionth) };
 }
 
-function thousandth(value: number): number {
-  return Math.round(value * 1000) / 1000;
+function millionth(value: number): number {
+  return Math.round(value * 1e6) / 1e6;
 }

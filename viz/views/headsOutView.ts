@@ -8,12 +8,16 @@ export function headsOutView(results: StudyResults, variant: VariantResults): He
   const { day } = variant;
   const scene = dayScene(results, variant);
   const lines: HeadsLine[] = [];
-  if (day.traces) lines.push(counted(day.traces.arrived, "arrived", `arrived: ${formatNumber(day.heads.arrived, 0)}`));
+  const arrived = `arrived: ${formatNumber(day.heads.arrived, 0)}`;
+  // A load comes all at once. Heads that come one by one are known at the ends of bins, as carcasses out are.
+  const shape = day.loads.length > 0 ? "step" : "straight";
+  if (day.traces) lines.push(counted(day.traces.arrived, "arrived", shape, arrived));
   const target = targetLine(results, day.shiftEndSeconds, day.heads.arrived);
   if (target) lines.push(target);
   const out = day.heads.out.carcass ?? 0;
   const end = clockAt(day.finishSeconds, day.startClockSeconds);
-  if (day.traces) lines.push(counted(day.traces.out, "out", `carcasses out: ${formatNumber(out, 0)} at ${end}`));
+  if (day.traces)
+    lines.push(counted(day.traces.out, "out", "straight", `carcasses out: ${formatNumber(out, 0)} at ${end}`));
   return {
     ...scene,
     // A target that is reached only after the line was clear still has to end on the axis.
@@ -27,13 +31,13 @@ export function headsOutView(results: StudyResults, variant: VariantResults): He
   };
 }
 
-function counted(trace: StepTrace, role: "out" | "arrived", label: string): HeadsLine {
+function counted(trace: StepTrace, role: "out" | "arrived", shape: HeadsLine["shape"], label: string): HeadsLine {
   if (trace.kind === "exact") return { label, role, shape: "step", seconds: trace.times, heads: trace.values };
   const seconds = trace.high.map((_, bin) => Math.min(trace.endSeconds, (bin + 1) * trace.binSeconds));
   return {
     label,
     role,
-    shape: role === "out" ? "straight" : "step",
+    shape,
     seconds: [0, ...seconds.slice(0, -1), trace.endSeconds],
     heads: [trace.low[0] ?? 0, ...trace.high],
   };

@@ -17,8 +17,9 @@ export function heatMapView(results: StudyResults, info: ResponseInfo): HeatMapC
   if (cells.length < 4) return null;
   const values = cells.map(({ value }) => value);
   const [least, most] = [Math.min(...values), Math.max(...values)];
+  const unit = unitOfCells(info);
   return {
-    title: `${isolated(info.label)}${info.unit === "" ? "" : `, ${isolated(info.unit)},`} by ${isolated(across.name)} and ${isolated(down.name)}`,
+    title: `${isolated(info.label)}${unit === "" ? "" : `, ${unit},`} by ${isolated(across.name)} and ${isolated(down.name)}`,
     caption: "Look along a row and down a column: where the shade stops changing, more of that factor adds nothing",
     subtitle: `Mean over ${observationsWords(results)}, ± half of its ${confidenceWords(results.study.confidence)} interval. Dashed frame: the base; bold frame: the best${markWords(cells)}`,
     description: describeVariants(results, info),
@@ -42,7 +43,7 @@ function cellOf(
   const estimate = variant.estimates[info.key];
   if (column === undefined || row === undefined || column < 0 || row < 0 || !estimate || estimate.n === 0) return [];
   const words = estimateWords(estimate, format, results.study.confidence);
-  const unit = isolated(info.unit);
+  const unit = unitOfCells(info);
   const { halfWidth } = estimate;
   // The unit stands once in the title, so that cells hold nothing but figures.
   const bare = (text: string) => (unit !== "" && text.endsWith(` ${unit}`) ? text.slice(0, -unit.length - 1) : text);
@@ -58,6 +59,11 @@ function cellOf(
       mark: bestMark(results, info, index),
     },
   ];
+}
+
+/** Times of day, spans of time and shares are written with what they need in each cell. */
+function unitOfCells({ format, unit }: ResponseInfo): string {
+  return format === "number" ? isolated(unit) : "";
 }
 
 /** About three digits, or as many more as it takes to tell the two from each other. */

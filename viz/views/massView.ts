@@ -5,11 +5,12 @@ import { dayWords } from "./dayScene.ts";
 
 const CARCASS = "carcass";
 
-/** What became of a variant's first day's live weight; null when the plan gives no weights. */
+/** What became of a variant's first day's live weight; null when the plan gives no weights, or has all go one way. */
 export function massView(results: StudyResults, variant: VariantResults): MassColumns | null {
   const { masses } = variant.day;
   if (!(masses.liveKg > 0)) return null;
   const flows = flowsOf(masses);
+  if (flows.length < 2) return null;
   const dressing = masses.carcassLiveKg > 0 ? (masses.outKg[CARCASS] ?? 0) / masses.carcassLiveKg : 0;
   return {
     title: "Where the live weight goes",

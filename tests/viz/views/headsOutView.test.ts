@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { headsOutView } from "../../../viz/views/index.ts";
+import { exampleDay } from "../../support/exampleDay.ts";
 import { syntheticStudy } from "../../support/syntheticStudy.ts";
 
 test("the target runs over shift time less breaks: 8 h less 70 min at 600 heads/h is 4 100 heads", () => {
@@ -41,4 +42,19 @@ test("a target reached only after the day's end still ends on the axis", () => {
   study.variants[0]!.day.finishSeconds = 20_000;
   const view = headsOutView(study, study.variants[0]!);
   expect(view.endSeconds).toBe(28_800);
+});
+
+test("heads that come one by one are joined like carcasses out, so that no more are out than have come; loads are steps", () => {
+  const results = exampleDay("parts/gate");
+  const [variant] = results.variants;
+  const [arrived, out] = ["arrived", "out"].map(
+    (role) => headsOutView(results, variant!).lines.find((line) => line.role === role)!,
+  );
+  expect([arrived!.shape, out!.shape]).toEqual(["straight", "straight"]);
+  expect(out!.seconds).toEqual(arrived!.seconds);
+  out!.heads.forEach((heads, point) => {
+    expect(heads).toBeLessThanOrEqual(arrived!.heads[point]!);
+  });
+  const loads = syntheticStudy();
+  expect(headsOutView(loads, loads.variants[0]!).lines[0]).toMatchObject({ role: "arrived", shape: "step" });
 });

@@ -35,6 +35,12 @@ test("the two ends of the shading are written so that they differ", () => {
   expect(heatMapView(copy, info)!.ends).toEqual(["596.83 heads/h", "596.96 heads/h"]);
 });
 
+test("the title has the unit of figures that stand bare in the cells, and none where every cell has its own", () => {
+  expect(heatMapView(study, info)!.title).toContain(", heads/h, by ");
+  const clock = { ...info, label: "End of work", unit: "s after day start", format: "clock" } as const;
+  expect(heatMapView(study, clock)!.title).toMatch(/^End of work by /);
+});
+
 test("one factor, or none, makes no map", () => {
   const curve = syntheticCurve();
   expect(heatMapView(curve, curve.responses[0]!)).toBeNull();

@@ -29,3 +29,8 @@ test("a day without live weight has no such picture", () => {
   const masses = { ...base.day.masses, liveKg: 0 };
   expect(massView(results, { ...base, day: { ...base.day, masses } })).toBeNull();
 });
+
+test("nor has one whose weight all goes one way: there would be nothing to see", () => {
+  const masses = { ...base.day.masses, liveKg: 1500, onLineKg: 0, byProductsKg: {}, outKg: { carcass: 1500 } };
+  expect(massView(results, { ...base, day: { ...base.day, masses } })).toBeNull();
+});
