@@ -2,6 +2,7 @@ import { type ResponseInfo, responsesOf } from "../observations/index.ts";
 import {
   type Fault,
   formatPath,
+  isRecord,
   listWords,
   nearestWords,
   PARSING,
@@ -32,7 +33,8 @@ export function readImprove(json: unknown, files: TextFiles): ImproveReading {
   const shape = improveFile().safeParse(json, PARSING);
   const base = readBase(json, files);
   const faults = [...(shape.success ? [] : zodFaults(shape.error.issues)), ...base.faults];
-  if (!shape.success || base.read === null) return { question: null, faults };
+  if (base.read === null) return { question: null, faults };
+  if (!shape.success) return { question: null, faults: [...faults, ...partFaults(json, base.read)] };
   const file = shape.data;
   const { space, faults: ofSpace } = readSpace(file, base.read);
   const known = responsesOf(base.read.plan);
@@ -77,7 +79,18 @@ function readBase(json: unknown, files: TextFiles): { read: BaseRead | null; fau
   return { read: null, faults: told };
 }
 
-function readSpace({ allocate }: ImproveFile, base: BaseRead): { space: Space; faults: Fault[] } {
+/** Of a file that is not sound as a whole: what its sound parts say of the plan, so that all faults come at once. */
+function partFaults(json: unknown, base: BaseRead): Fault[] {
+  if (!isRecord(json)) return [];
+  const { allocate, limits } = improveFile().shape;
+  const [shared, kept] = [allocate.safeParse(json.allocate), limits.safeParse(json.limits)];
+  return [
+    ...(shared.success ? readSpace({ allocate: shared.data }, base).faults : []),
+    ...(kept.success ? limitFaults({ limits: kept.data }, base.plan) : []),
+  ];
+}
+
+function readSpace({ allocate }: Pick<ImproveFile, "allocate">, base: BaseRead): { space: Space; faults: Fault[] } {
   if (allocate.places !== undefined) return spaceOfPlaces(allocate.places, base.plan);
   if (allocate.people !== undefined) return spaceOfPeople(allocate.people, base.plan, base.json);
   return spaceOfBudget(allocate.budget!, base);
@@ -105,7 +118,7 @@ function goalFaults({ goal, difference }: ImproveFile, response: ResponseInfo | 
   return [{ path: "goal", found: `'${goal}', but ${found}`, allowed: "a goal that the plan can tell", remedy }];
 }
 
-function limitFaults({ limits }: ImproveFile, plan: Plan): Fault[] {
+function limitFaults({ limits }: Pick<ImproveFile, "limits">, plan: Plan): Fault[] {
   const names = plan.limits.map(({ name }) => name);
   return limits.flatMap(({ limit, beyond }, index): Fault[] => {
     const path = formatPath(["limits", index, "limit"]);

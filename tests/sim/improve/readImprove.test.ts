@@ -36,6 +36,15 @@ describe("readImprove", () => {
     expect([wide.least, wide.most]).toEqual([2, 4]);
   });
 
+  it("tells what one part says of the plan beside a fault of another", () => {
+    const station = places({ among: [{ station: "stuning", to: 4 }] });
+    expect(faultsOf({ ...station, goal: "profit", limits: [{ limit: "stun to stik", beyond: "1 %" }] })).toEqual([
+      expect.stringMatching(/^goal: "profit" is none of the choices/),
+      expect.stringMatching(/^allocate\.places\.among\[0\]\.station: 'stuning' is no station/),
+      expect.stringMatching(/^limits\[0\]\.limit: 'stun to stik' is no limit of the plan/),
+    ]);
+  });
+
   it("asks for a difference of 2 min of overtime, or 1 % of what the plan does", () => {
     const overtime = readImprove(improveFileOf({ difference: undefined }, 3), NO_FILES).question!;
     expect(overtime.difference).toBe(120);
