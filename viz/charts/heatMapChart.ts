@@ -5,6 +5,7 @@ import {
   chartFrame,
   drawText,
   emptyChart,
+  type Quantity,
   readable,
   textWidth,
   wrapText,
@@ -15,6 +16,8 @@ export interface HeatMapCell {
   column: number;
   row: number;
   value: number;
+  /** Half the width of its interval; null where there is none. */
+  halfWidth: number | null;
   /** The mean, and below it its half-width or interval, with units where the axis does not give them. */
   text: string;
   detail: string;
@@ -29,6 +32,8 @@ export interface HeatMapColumns extends ChartWords {
   rowName: string;
   rowLevels: readonly string[];
   cells: readonly HeatMapCell[];
+  /** What the values are, and in which unit. */
+  quantity: Quantity;
   /** Words for the two ends of the shading, low and high value. */
   ends: readonly [string, string];
 }

@@ -38,7 +38,7 @@ figure svg.${CHART_CLASS}{display:block;min-width:700px;width:700px;height:auto}
 .cursor input{flex:1;min-width:200px;accent-color:var(--gambrel-line)}
 .cursor output{font-weight:600;font-variant-numeric:tabular-nums;min-width:5em}
 details{font-size:13px;max-width:700px}
-details.day,details.inputs{max-width:none}
+details.day,details.inputs{max-width:800px}
 details.day{font-size:16px}
 summary h3{display:inline}
 .inputs code{overflow-wrap:normal;background:none;padding:0;font-size:13px}

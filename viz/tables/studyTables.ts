@@ -44,19 +44,22 @@ export function curveTable({ quantity, lines, lineLabel, xLabel, xLevels }: Curv
 }
 
 export function heatMapTable(columns: HeatMapColumns): ChartTable {
+  const { quantity } = columns;
+  // About a time of day there is a span of time.
+  const about = quantity.kind === "clock" ? ({ kind: "duration", label: quantity.label } as const) : quantity;
   return {
     columns: [
       text(columns.columnName),
       text(columns.rowName),
-      text("mean"),
-      text("half of its interval"),
+      { name: "mean", unit: quantityUnit(quantity) },
+      { name: "half of its interval", unit: quantityUnit(about) },
       text("mark"),
     ],
     rows: columns.cells.map((cell) => [
       columns.columnLevels[cell.column]!,
       columns.rowLevels[cell.row]!,
-      cell.text,
-      cell.detail,
+      quantityCell(quantity, cell.value),
+      quantityCell(about, cell.halfWidth),
       cell.mark,
     ]),
   };

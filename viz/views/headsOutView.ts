@@ -23,7 +23,8 @@ export function headsOutView(results: StudyResults, variant: VariantResults): He
     // A target that is reached only after the line was clear still has to end on the axis.
     endSeconds: Math.max(scene.endSeconds, target?.seconds.at(-1) ?? 0),
     title: "Heads in and heads out",
-    caption: "Slope is speed: where carcasses out run flat the line stood; the gap to the arrivals is what waits alive",
+    caption:
+      "Slope is speed: where carcasses out run flat, none came; the gap to the arrivals is what is in the plant, chiller included",
     subtitle: `Counted from the day's start, ${dayWords(results, variant)}${target ? `. Target: ${formatNumber(results.plan.targetHeadsPerHour!, 0)} heads/h over the shifts, breaks left out` : ""}`,
     description: describe(results, variant, target, out),
     shiftEndSeconds: day.shiftEndSeconds,

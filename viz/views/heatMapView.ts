@@ -28,6 +28,7 @@ export function heatMapView(results: StudyResults, info: ResponseInfo): HeatMapC
     rowName: isolated(down.name),
     rowLevels: down.levels.map(isolated),
     cells,
+    quantity: format.quantity,
     ends: endWords(format, least, most),
   };
 }
@@ -53,6 +54,7 @@ function cellOf(
       column,
       row,
       value: estimate.mean,
+      halfWidth,
       text: bare(words.mean),
       detail: halfWidth === null ? "" : `± ${bare(format.difference(halfWidth, halfWidth).replace(/^\+/, ""))}`,
       words: `${names}: ${words.phrase}`,

@@ -6,6 +6,7 @@ const cell = (column: number, row: number, value: number, mark: HeatMapColumns["
   column,
   row,
   value,
+  halfWidth: 4,
   text: String(value),
   detail: "\u00B1 4",
   words: `level ${column} and level ${row}: ${value}`,
@@ -27,6 +28,7 @@ const COLUMNS: HeatMapColumns = {
     cell(1, 1, 538, "not told from the best"),
     cell(2, 1, 540, "best"),
   ],
+  quantity: { kind: "number", label: "Throughput", unit: "heads/h" },
   ends: ["523 heads/h", "540 heads/h"],
 };
 

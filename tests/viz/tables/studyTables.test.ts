@@ -36,9 +36,16 @@ test("a curve has a row a level, with a second factor one for each of its levels
   expect(table.columns[0]!.name).toBe("skinning cycle time");
 });
 
-test("a heat map has a row a cell", () => {
+test("a heat map has a row a cell, figures as numbers with their unit, clock times as text with a span about them", () => {
   const both = syntheticFactorial();
-  expect(heatMapTable(heatMapView(both, throughput!)!).rows).toHaveLength(12);
+  const { columns, rows } = heatMapTable(heatMapView(both, throughput!)!);
+  expect(rows).toHaveLength(12);
+  expect(columns.slice(2, 4).map(({ unit }) => unit)).toEqual(["heads/h", "heads/h"]);
+  const { mean, halfWidth } = both.variants[0]!.estimates.throughput!;
+  expect(rows[0]!.slice(2, 4)).toEqual([mean, halfWidth]);
+  const clock = heatMapTable(heatMapView(both, { ...throughput!, format: "clock" })!);
+  expect(clock.columns.slice(2, 4).map(({ unit }) => unit)).toEqual(["clock time", "s"]);
+  expect(clock.rows[0]![2]).toMatch(/^\d\d:\d\d:\d\d$/);
 });
 
 test("a screening has a row a factor, in the unit of the differences", () => {
