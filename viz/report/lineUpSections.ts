@@ -15,16 +15,29 @@ export function lineUpSections(found: LineUp, results: StudyResults, figures: Fi
 }
 
 function worthSection(found: LineUp, results: StudyResults): Markup {
-  const { options, currency, interest, daysPerYear, confidence, cashWords } = found;
+  const { currency, interest, daysPerYear, confidence, cashWords } = found;
   const unit = isolated(currency);
-  const rows = options.map(({ name, price, lifeYears, servicePerYear, cashPerDay, worth }) => {
+  return html`<h2>Price, worth and payback</h2>
+<p>Interest ${Number((interest * 100).toPrecision(3))}\u00A0% a year, ${formatNumber(daysPerYear, 0)} days a year, money in ${unit}. Cash of a day: ${isolated(cashWords)}. Means over ${observationsWords(results)} of each on the same random numbers, with ${confidenceWords(confidence)} intervals that hold for all options at once.</p>
+${priceTable(found, unit)}
+${worthTable(found, unit)}`;
+}
+
+function priceTable({ options }: LineUp, unit: string): Markup {
+  const rows = options.map(({ name, price, lifeYears, servicePerYear, cashPerDay }) => {
     const { mean, familyLow, familyHigh } = cashPerDay;
     const cash = { mean, low: familyLow ?? mean, high: familyHigh ?? mean };
-    return html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th><td>${money(price)}<span class="range">${money(servicePerYear)} a year</span></td><td>${formatNumber(lifeYears, 0)}</td>${cell(cash, money)}${cell(worth.presentValue, money)}${cell(worth.perYear, money)}${cell(worth.paybackYears, years)}${cell(worth.discountedPaybackYears, years)}</tr>`;
+    return html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th><td>${money(price)}</td><td>${formatNumber(lifeYears, 0)}</td><td>${money(servicePerYear)}</td>${cell(cash, money)}</tr>`;
   });
-  return html`<h2>Price, worth and payback</h2>
-<p>Interest ${Number((interest * 100).toPrecision(3))}\u00A0% a year, ${formatNumber(daysPerYear, 0)} days a year, money in ${unit}. Cash of a day: ${isolated(cashWords)}.</p>
-<div class="scroll"><table><caption>Means over ${observationsWords(results)} of each on the same random numbers, below them ${confidenceWords(confidence)} intervals that hold for all options at once. A year: the equal yearly amount over the life. Payback counts service, and with interest also that.</caption><thead><tr><th scope="col">Option</th><th scope="col">Price [${unit}]<span class="range">service</span></th><th scope="col">Life [years]</th><th scope="col">Cash a day [${unit}]</th><th scope="col">Net present value [${unit}]</th><th scope="col">A year [${unit}]</th><th scope="col">Payback [years]</th><th scope="col">With interest [years]</th></tr></thead><tbody>${rows}</tbody></table></div>`;
+  return html`<div class="scroll"><table class="even"><caption>What each option costs, and what a day with it brings more than one without it.</caption><thead><tr><th scope="col">Option</th><th scope="col">Price [${unit}]</th><th scope="col">Life [years]</th><th scope="col">Service a year [${unit}]</th><th scope="col">Cash a day [${unit}]</th></tr></thead><tbody>${rows}</tbody></table></div>`;
+}
+
+function worthTable({ options }: LineUp, unit: string): Markup {
+  const rows = options.map(
+    ({ name, worth }) =>
+      html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th>${cell(worth.presentValue, money)}${cell(worth.perYear, money)}${cell(worth.paybackYears, years)}${cell(worth.discountedPaybackYears, years)}</tr>`,
+  );
+  return html`<div class="scroll"><table class="even"><caption>What each option is worth. A year: the equal yearly amount over the life. Payback is reckoned after service, without and with interest.</caption><thead><tr><th scope="col">Option</th><th scope="col">Net present value [${unit}]</th><th scope="col">A year [${unit}]</th><th scope="col">Payback [years]</th><th scope="col">With interest [years]</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 function cell({ mean, low, high }: Ranged, show: (value: number) => string): Markup {

@@ -7,6 +7,9 @@ it("the report of a line-up answers first, then tells price, worth and payback o
   const page = renderReport(syntheticFactorial(), { lineUp: inventedLineUp() });
   const told = page.replace(/<[^>]+>/g, " ").replace(/\s+/g, " ");
   expect(told).toMatch(/Answer The best is &quot;a machine&quot;\. What each option is worth in a year/);
-  expect(told).toMatch(/Interest 6 % a year, 250 days a year, money in EUR\. Cash of a day: revenue less pay\./);
-  expect(told).toMatch(/a machine 12 000 300 a year 10 20 17 to 23 5 000 4 000 to 6 000 .* 2\.0 1\.0 to never/);
+  expect(told).toMatch(
+    /Interest 6 % a year, 250 days a year, money in EUR\. Cash of a day: revenue less pay\. Means over/,
+  );
+  expect(told).toMatch(/a machine 12 000 10 300 20 17 to 23 /);
+  expect(told).toMatch(/a machine 5 000 4 000 to 6 000 5 000 4 000 to 6 000 2\.0 1\.0 to never 2\.0 1\.0 to never/);
 });
