@@ -79,7 +79,7 @@ export function resultsSection(results: StudyResults, figures: Figures, answered
 <p class="small hint" hidden>Point at a picture, or move to it with the Tab key and press the arrow keys, to read its values.</p>
 ${screeningTables(results)}
 ${results.screening === null ? "" : more}
-${responseTable(results)}
+${results.screening === null ? responseTable(results) : html`<details><summary>Every response of all ${results.variants.length} variants</summary>${responseTable(results)}</details>`}
 ${results.screening === null ? more : ""}`;
 }
 
@@ -198,12 +198,22 @@ export function experimentation(results: StudyResults): Markup {
 <p>${formatNumber(variants.length, 0)} ${variants.length === 1 ? "variant" : "variants"}, ${days} each. The line starts empty; a day ends when it is clear or at the plan's longest day.</p>
 ${estimation}
 ${design.length > 0 ? html`<p>Factors and their levels:</p><ul>${design}</ul>` : ""}
-${list.length > 0 ? html`<p>What each variant changes in the plan:</p><ul>${list}</ul>` : ""}`;
+${changeList(list)}`;
 }
 
 /** In the order that results.json has them in, so that a report drawn anew from it is the same. */
 function settings({ set }: VariantResults): [string, unknown][] {
   return Object.entries(set).sort(([a], [b]) => (a < b ? -1 : 1));
+}
+
+/** A list this long is read by few: it folds open. */
+const MOST_CHANGES = 20;
+
+function changeList(list: readonly Markup[]): Markup {
+  if (list.length === 0) return html``;
+  return list.length <= MOST_CHANGES
+    ? html`<p>What each variant changes in the plan:</p><ul>${list}</ul>`
+    : html`<details><summary>What each of the ${list.length} variants changes in the plan</summary><ul>${list}</ul></details>`;
 }
 
 /** How many days were run and why, and what was done to make the intervals narrower. */

@@ -51,10 +51,10 @@ function whyFigures(results: StudyResults, figures: Figures): Markup {
   return html`${open}${note}${others}`;
 }
 
-/** Which stages bind most in each variant: how the bottleneck moves with what was changed. */
+/** Which stages bind most in each variant: how the bottleneck moves with what was changed. Not for a screening's many points. */
 function stageTable(results: StudyResults): Markup {
   const told = results.variants.filter(({ why }) => why !== null);
-  if (told.length < 2) return html``;
+  if (told.length < 2 || results.screening !== null) return html``;
   const rows = told.map(({ name, why }) => {
     const cells = [0, 1, 2].map((rank) => {
       const found = why!.stages[rank];

@@ -4,6 +4,7 @@ import { serverDocument } from "../../../viz/index.ts";
 import { figuresFor } from "../../../viz/report/figures.ts";
 import { daySection, experimentation, limitSection, resultsSection } from "../../../viz/report/reportSections.ts";
 import { responseCharts } from "../../../viz/report/studyCharts.ts";
+import { screeningResults } from "../../support/screeningResults.ts";
 import { syntheticFactorial, syntheticSingleDay, syntheticStudy } from "../../support/syntheticStudy.ts";
 
 // (1 - confidence) x comparisons: expected number of false alarms, any statistics text (linearity of expectation).
@@ -39,4 +40,19 @@ test("pictures of differences stay off paper where a table lists every one of th
   const differences = responseCharts(factorial).filter(({ name }) => name.startsWith("difference-"));
   expect(differences.length).toBeGreaterThan(0);
   expect(offPaper(factorial)).toBe(differences.length);
+});
+
+test("a long list of what the variants change folds open", () => {
+  const study = syntheticStudy();
+  const [base, other] = study.variants;
+  const many = Array.from({ length: 21 }, () => ({ ...other!, set: { "line.evisceration.positions": 4 } }));
+  const markup = experimentation({ ...study, variants: [base!, ...many] }).markup;
+  expect(markup).toContain("<summary>What each of the 21 variants changes in the plan</summary>");
+  expect(experimentation(study).markup).not.toContain("<summary>");
+});
+
+test("a screening answers by its factors; the points it was run at fold open", () => {
+  const markup = resultsSection(screeningResults(), figuresFor(serverDocument())).markup;
+  expect(markup).toMatch(/<details><summary>Every response of all \d+ variants<\/summary>/);
+  expect(resultsSection(syntheticStudy(), figuresFor(serverDocument())).markup).not.toContain("Every response of all");
 });
