@@ -4,8 +4,8 @@ import { inThisThread, type OpenRunner } from "../run/index.ts";
 import { queueAddress } from "./queueAddress.ts";
 import type { Terminal } from "./terminal.ts";
 
-/** With fewer days for each, starting a thread takes longer than it saves. */
-const LEAST_DAYS_PER_THREAD = 4;
+/** With fewer days for each, starting a thread and getting its code fast takes longer than it saves. */
+const LEAST_DAYS_PER_THREAD = 16;
 
 export interface RunnerChoice {
   threads?: number;
