@@ -5,6 +5,7 @@ import { formatPath } from "./formatPath.ts";
 import { isRecord } from "./isRecord.ts";
 import { listWords } from "./listWords.ts";
 import { nearestWords } from "./nearestName.ts";
+import { ONE_OF } from "./schema/record.ts";
 
 type Issue = z.core.$ZodIssue;
 type Steps = readonly PropertyKey[];
@@ -22,7 +23,7 @@ function faultsOf(issue: Issue, steps: Steps): Fault[] {
     case "custom":
       return [customFault(issue, steps)];
     case "invalid_type":
-      return [fault(steps, found(issue, complaintOf(issue)), kindWords(issue.expected), "")];
+      return [fault(steps, found(issue, complaintOf(issue)), allowedKind(issue), "")];
     case "too_small":
       return [sizeFault(issue, steps, "small", issue.minimum, issue.inclusive ? "or more" : "")];
     case "too_big":
@@ -36,6 +37,10 @@ function faultsOf(issue: Issue, steps: Steps): Fault[] {
     default:
       return [fault(steps, found(issue, "cannot stand here"), "", "see the reference of the file's keys")];
   }
+}
+
+function allowedKind({ expected, message }: Issue & { code: "invalid_type" }): string {
+  return message.startsWith(ONE_OF) ? `${kindWords(expected)} with ${message}` : kindWords(expected);
 }
 
 function customFault(issue: Issue & { code: "custom" }, steps: Steps): Fault {
