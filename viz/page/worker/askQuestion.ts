@@ -5,7 +5,7 @@ import type { BaseDays } from "./baseDays.ts";
 import type { WorkerPool } from "./workerPool.ts";
 
 /** Days in one task: short enough that a control that moves on is not waited for. */
-const DAYS_PER_TASK = 2;
+const DAYS_PER_TASK = 1;
 
 export interface StudyRun {
   study: Study;
@@ -22,7 +22,7 @@ export interface StudyRun {
 }
 
 /** After so long the figures of fewer days are better than none. */
-const PATIENCE_MILLISECONDS = 250;
+const PATIENCE_MILLISECONDS = 120;
 /** With fewer days an interval says too little. */
 const LEAST_DAYS = 4;
 
