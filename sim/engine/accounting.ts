@@ -18,7 +18,7 @@ export function bookState(day: DayState, position: number): void {
   const state = day.state[position]!;
   day.stateSeconds[position * WIDTH + state]! += day.now - since;
   day.stateSince[position] = day.now;
-  if (day.recorders !== null) day.recorders.states[day.line.positions.stage[position]!]!.add(state, since, day.now);
+  if (day.recorders !== null) day.recorders.states[day.positions.stage[position]!]!.add(state, since, day.now);
 }
 
 /** Books the time a stage's queue had its length and notes the new one. */
@@ -37,7 +37,7 @@ export function bookQueue(day: DayState, stage: number): void {
 
 /** Empty places of a dwell stage starve; its taken ones are booked when their heads leave. */
 function traceEmptyPlaces(day: DayState, stage: number): void {
-  const { kind, places } = day.line.stages;
+  const { kind, places } = day.stages;
   if (kind[stage] !== DWELL || places[stage] === NO_LIMIT) return;
   const empty = places[stage]! - day.queueShown[stage]!;
   day.recorders?.states[stage]?.add(STARVED, day.queueSince[stage]!, day.now, empty);
@@ -45,7 +45,7 @@ function traceEmptyPlaces(day: DayState, stage: number): void {
 
 /** Books a head's dwell so far, and its wait after it; called when it leaves, and at the day's end. */
 export function bookDwell(day: DayState, stage: number, item: number): void {
-  const row = day.line.stages.positionFrom[stage]! * WIDTH;
+  const row = day.stages.positionFrom[stage]! * WIDTH;
   const from = Math.max(day.pool.entered[item]!, day.watchedFrom);
   const turn = Math.min(day.now, Math.max(from, day.pool.ready[item]!));
   day.stateSeconds[row + WORKING]! += turn - from;

@@ -82,5 +82,5 @@ function scheduleLoad(day: DayState): void {
 
 function scheduleHead(day: DayState): void {
   const next = day.toHang > 0 ? day.now + day.interarrival!.draw() : Infinity;
-  day.calendar.schedule(day.line.slots.supply, next);
+  day.calendar.schedule(day.slots.supply, next);
 }

@@ -17,7 +17,7 @@ export function endChainStep(day: DayState, chain: number): void {
   day.chainDue[chain] = 1;
   tryMoveChain(day, chain);
   // Withdrawn only where the chain did not move and set its next step: that saves one walk up the tree.
-  if (day.chainDue[chain]) day.calendar.schedule(day.line.chains.slot[chain]!, Infinity);
+  if (day.chainDue[chain]) day.calendar.schedule(day.chains.slot[chain]!, Infinity);
 }
 
 /**
@@ -43,7 +43,7 @@ export function tryMoveChain(day: DayState, chain: number): void {
 
 function holdsUnfinished(day: DayState, chain: number): boolean {
   for (let station = firstStation(day, chain); station <= lastStation(day, chain); station++) {
-    if (day.line.chains.stops[station] && unfinishedAt(day, chain, station) !== NONE) return true;
+    if (day.chains.stops[station] && unfinishedAt(day, chain, station) !== NONE) return true;
   }
   return false;
 }
@@ -51,24 +51,24 @@ function holdsUnfinished(day: DayState, chain: number): boolean {
 /** True when the last window reaches to the unloading point and stops the chain for the head there. */
 function lastIsHeld(day: DayState, chain: number): boolean {
   const station = lastStation(day, chain);
-  if (station < firstStation(day, chain) || !day.line.chains.stops[station]) return false;
-  const reachesEnd = day.line.chains.windowTo[station] === day.line.chains.places[chain];
+  if (station < firstStation(day, chain) || !day.chains.stops[station]) return false;
+  const reachesEnd = day.chains.windowTo[station] === day.chains.places[chain];
   return reachesEnd && unfinishedAt(day, chain, station) !== NONE;
 }
 
 /** The head at the last place of the station's window, if the station has not finished it. */
 function unfinishedAt(day: DayState, chain: number, station: number): number {
-  const item = headAt(day, chain, day.line.chains.windowTo[station]! - 1);
+  const item = headAt(day, chain, day.chains.windowTo[station]! - 1);
   return item !== NONE && day.pool.doneAt[item] !== station ? item : NONE;
 }
 
 /** A chain that already waits in line for a place downstream keeps waiting. */
 function isUnloaded(day: DayState, chain: number): boolean {
-  const last = day.line.chains.places[chain]! - 1;
+  const last = day.chains.places[chain]! - 1;
   if (headAt(day, chain, last) === NONE) return true;
-  const position = day.line.stages.positionFrom[day.line.chains.stage[chain]!]!;
+  const position = day.stages.positionFrom[day.chains.stage[chain]!]!;
   if (day.item[position] === headAt(day, chain, last)) return false;
-  if (vesselIsFull(day, day.line.chains.stage[chain]!)) return false;
+  if (vesselIsFull(day, day.chains.stage[chain]!)) return false;
   day.path?.turnTo(day, chain, headAt(day, chain, last));
   passLastWindow(day, chain);
   unloadChain(day, chain);
@@ -78,7 +78,7 @@ function isUnloaded(day: DayState, chain: number): boolean {
 /** A window that reaches to the unloading point ends there: what is not done by now stays undone. */
 function passLastWindow(day: DayState, chain: number): void {
   const station = lastStation(day, chain);
-  if (station < firstStation(day, chain) || day.line.chains.windowTo[station] !== day.line.chains.places[chain]) return;
+  if (station < firstStation(day, chain) || day.chains.windowTo[station] !== day.chains.places[chain]) return;
   const item = unfinishedAt(day, chain, station);
   if (item !== NONE) leaveUnfinished(day, station, item);
 }
@@ -108,7 +108,7 @@ function countShackle(day: DayState, chain: number): void {
   const isGap = headAt(day, chain, 0) === NONE;
   if (isGap) {
     day.passedSince[chain]!++;
-    const waits = day.waiterFirst[day.line.chains.stage[chain]!] !== NONE;
+    const waits = day.waiterFirst[day.chains.stage[chain]!] !== NONE;
     if (waits && day.freeShackles[chain] === 0) day.missingSince[chain]!++;
     return;
   }
@@ -122,9 +122,9 @@ function countShackle(day: DayState, chain: number): void {
 }
 
 function firstStation(day: DayState, chain: number): number {
-  return day.line.chains.stage[chain]! + 1;
+  return day.chains.stage[chain]! + 1;
 }
 
 function lastStation(day: DayState, chain: number): number {
-  return day.line.chains.stage[chain]! + day.line.chains.stationCount[chain]!;
+  return day.chains.stage[chain]! + day.chains.stationCount[chain]!;
 }

@@ -23,7 +23,7 @@ export function headAt(day: DayState, chain: number, place: number): number {
 
 /** A head is hung on the shackle at the loading point. */
 export function hangOn(day: DayState, chain: number, item: number): void {
-  const stage = day.line.chains.stage[chain]!;
+  const stage = day.chains.stage[chain]!;
   day.shackles[cell(day, chain, 0)] = item;
   day.freeShackles[chain]!--;
   noteQueue(day, stage, day.queueShown[stage]! + 1);
@@ -31,7 +31,7 @@ export function hangOn(day: DayState, chain: number, item: number): void {
 
 /** The head at the unloading point is taken off; its shackle goes back through the washer. */
 export function takeOff(day: DayState, chain: number): void {
-  const { stage, places, backSeconds } = day.line.chains;
+  const { stage, places, backSeconds } = day.chains;
   day.shackles[cell(day, chain, places[chain]! - 1)] = NONE;
   day.shacklesBack[chain]!.push(day.now + backSeconds[chain]!);
   noteQueue(day, stage[chain]!, day.queueShown[stage[chain]!]! - 1);
@@ -40,7 +40,7 @@ export function takeOff(day: DayState, chain: number): void {
 /** One shackle further: what was at place k is at k + 1, an empty shackle comes to the loading point. */
 export function turnRing(day: DayState, chain: number): void {
   const shift = day.ringShift[chain]! + 1;
-  day.ringShift[chain] = shift === day.line.chains.places[chain] ? 0 : shift;
+  day.ringShift[chain] = shift === day.chains.places[chain] ? 0 : shift;
 }
 
 /**
@@ -48,7 +48,7 @@ export function turnRing(day: DayState, chain: number): void {
  * point: nothing is hung on while its step is due.
  */
 export function canHangOn(day: DayState, chain: number): boolean {
-  if (day.line.chains.places[chain] === 1 && day.chainDue[chain]) return false;
+  if (day.chains.places[chain] === 1 && day.chainDue[chain]) return false;
   return headAt(day, chain, 0) === NONE && day.freeShackles[chain]! > 0;
 }
 
@@ -74,9 +74,9 @@ export function setStand(day: DayState, chain: number, reason: number): void {
 /** A chain that moves is active as a bottleneck may be while a head waits to be hung on it. */
 export function noteChainActive(day: DayState, chain: number): void {
   if (day.active === null) return;
-  const stage = day.line.chains.stage[chain]!;
+  const stage = day.chains.stage[chain]!;
   const isActive = day.stand[chain] === MOVES && day.waiterFirst[stage] !== NONE;
-  day.active.turn(day.line.stages.positionFrom[stage]!, isActive, day.now);
+  day.active.turn(day.stages.positionFrom[stage]!, isActive, day.now);
 }
 
 export function bookStand(day: DayState, chain: number): void {
@@ -93,7 +93,7 @@ function stateOf(reason: number): number {
 /** A station on the chain broke down, or the chain pauses: the step under way is interrupted. */
 export function interruptChain(day: DayState, chain: number): void {
   if (day.chainStops[chain]! + day.chainPauses[chain]! === 1 && !day.chainDue[chain]) {
-    const slot = day.line.chains.slot[chain]!;
+    const slot = day.chains.slot[chain]!;
     day.chainLeft[chain] = day.calendar.times[slot]! - day.now;
     day.path?.chainStops(day, chain);
     day.calendar.schedule(slot, Infinity);
@@ -114,7 +114,7 @@ export function resumeChain(day: DayState, chain: number): void {
     return;
   }
   day.path?.chainGoesOn(day, chain);
-  day.calendar.schedule(day.line.chains.slot[chain]!, day.now + day.chainLeft[chain]!);
+  day.calendar.schedule(day.chains.slot[chain]!, day.now + day.chainLeft[chain]!);
 }
 
 /** The chain looks again, when the event is over, whether it can move. */
@@ -126,5 +126,5 @@ export function wakeChain(day: DayState, chain: number): void {
 
 function cell(day: DayState, chain: number, place: number): number {
   const at = place - day.ringShift[chain]!;
-  return day.ringFrom[chain]! + (at < 0 ? at + day.line.chains.places[chain]! : at);
+  return day.ringFrom[chain]! + (at < 0 ? at + day.chains.places[chain]! : at);
 }

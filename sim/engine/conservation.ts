@@ -51,7 +51,7 @@ function countPresent(day: DayState): Count {
 function freshCount(day: DayState): Count {
   let count = counts.get(day);
   if (count === undefined || count.seen.length < day.pool.next.length) {
-    const taken = new Int32Array(day.line.stages.count);
+    const taken = new Int32Array(day.stages.count);
     const seen = new Int32Array(day.pool.next.length);
     count = { seen, number: 0, heads: 0, crates: 0, headsInCrates: 0, kilograms: 0, taken };
     counts.set(day, count);
@@ -94,7 +94,7 @@ function checkMass(day: DayState, onLine: number): void {
 }
 
 function checkCrews(day: DayState): void {
-  const { names, peopleMax, count } = day.line.crews;
+  const { names, peopleMax, count } = day.crews;
   for (let crew = 0; crew < count; crew++) {
     const busy = day.busyPeople[crew]!;
     if (busy < 0 || busy > peopleMax[crew]!) fail(day, `${names[crew]} has ${busy} people at work`);

@@ -54,6 +54,17 @@ export interface Return {
  */
 export class DayState {
   readonly line: CompiledLine;
+  /** The line's tables, at hand: everything that happens looks into them. */
+  readonly stages: CompiledLine["stages"];
+  readonly positions: CompiledLine["positions"];
+  readonly slots: CompiledLine["slots"];
+  readonly crews: CompiledLine["crews"];
+  readonly chains: CompiledLine["chains"];
+  readonly gates: CompiledLine["gates"];
+  readonly vessels: CompiledLine["vessels"];
+  readonly failures: CompiledLine["failures"];
+  readonly points: CompiledLine["points"];
+  readonly limits: CompiledLine["limits"];
   readonly options: DayOptions;
   readonly calendar: Calendar;
   readonly pool: ItemPool;
@@ -259,6 +270,16 @@ export class DayState {
     const stream = (owner: string, purpose: string) =>
       uniformStream(options.seed, options.replication, owner, purpose, options.antithetic ?? false);
     this.line = line;
+    this.stages = stages;
+    this.positions = positions;
+    this.slots = line.slots;
+    this.crews = crews;
+    this.chains = chains;
+    this.gates = gates;
+    this.vessels = vessels;
+    this.failures = failures;
+    this.points = line.points;
+    this.limits = line.limits;
     this.options = options;
     this.calendar = new Calendar(line.slots.count);
     this.pool = new ItemPool(line.limits.count);

@@ -8,7 +8,7 @@ import { releasePeople } from "./people.ts";
 /** One of the position's own failures strikes while it works. */
 export function failPosition(day: DayState, position: number): void {
   const unit = day.failingUnit[position]!;
-  const stage = day.line.positions.stage[position]!;
+  const stage = day.positions.stage[position]!;
   stopRun(day, stage, position, unit);
   countStop(day, position);
   day.stoppages[position]!++;
@@ -20,7 +20,7 @@ export function failPosition(day: DayState, position: number): void {
 
 /** An operator of the crew that repairs, who stands there with the head in hand, repairs it himself. */
 function callRepair(day: DayState, unit: number, working: number[]): void {
-  const { crew, headTo } = day.line.failures;
+  const { crew, headTo } = day.failures;
   const own = crew[unit]! >= 0 && headTo[unit]! < 0 && working.some((position) => day.crewOf[position] === crew[unit]);
   day.ownRepair[unit] = own ? 1 : 0;
   if (own) startJob(day, unit);
@@ -42,7 +42,7 @@ export function turnFailureUnit(day: DayState, unit: number): void {
 }
 
 function failUnit(day: DayState, unit: number): void {
-  const { positionFrom, positionTo, stage, slot } = day.line.failures;
+  const { positionFrom, positionTo, stage, slot } = day.failures;
   day.unitDown[unit] = 1;
   day.stops[stage[unit]!]!++;
   day.calendar.schedule(slot[unit]!, Infinity);
@@ -59,7 +59,7 @@ function failUnit(day: DayState, unit: number): void {
 
 /** A unit on running time starts counting with the first position that works again. */
 function repairUnit(day: DayState, unit: number): void {
-  const { positionFrom, positionTo, slot, onRunningTime } = day.line.failures;
+  const { positionFrom, positionTo, slot, onRunningTime } = day.failures;
   day.unitDown[unit] = 0;
   day.uptimeLeft[unit] = day.uptime[unit]!.draw();
   day.calendar.schedule(slot[unit]!, onRunningTime[unit] ? Infinity : day.now + day.uptimeLeft[unit]!);
@@ -68,7 +68,7 @@ function repairUnit(day: DayState, unit: number): void {
 }
 
 function freeRepairer(day: DayState, unit: number): void {
-  const crew = day.line.failures.crew[unit]!;
+  const crew = day.failures.crew[unit]!;
   if (crew < 0 || day.ownRepair[unit]) return;
   releasePeople(day, crew, 1);
   dispatchCrew(day, crew);
@@ -76,10 +76,10 @@ function freeRepairer(day: DayState, unit: number): void {
 
 /** The head in hand is taken off unfinished when the failure says so; else its work is resumed after the repair. */
 function loseHead(day: DayState, position: number, unit: number): void {
-  const to = day.line.failures.headTo[unit]!;
+  const to = day.failures.headTo[unit]!;
   const item = day.item[position]!;
   if (to < 0 || item === NONE) return;
-  const stage = day.line.positions.stage[position]!;
+  const stage = day.positions.stage[position]!;
   day.pool.sendTo[item] = to;
   day.unfinished[stage]!++;
   const crew = day.crewOf[position]!;
@@ -100,18 +100,18 @@ export function startCalendarClocks(day: DayState): void {
 function beginStoppage(day: DayState, position: number): void {
   countStop(day, position);
   if (day.stoppages[position]!++ > 0) return;
-  const stage = day.line.positions.stage[position]!;
+  const stage = day.positions.stage[position]!;
   if (day.state[position] === WORKING) {
     day.path?.suspend(day, position);
     stopRun(day, stage, position, NONE);
-    day.calendar.schedule(day.line.slots.ofPosition[position]!, Infinity);
+    day.calendar.schedule(day.slots.ofPosition[position]!, Infinity);
   } else if (day.item[position] === NONE) day.idle[stage]!--;
   setState(day, position, DOWN);
 }
 
 function endStoppage(day: DayState, position: number): void {
-  const stage = day.line.positions.stage[position]!;
-  const chain = day.line.stages.chain[stage]!;
+  const stage = day.positions.stage[position]!;
+  const chain = day.stages.chain[stage]!;
   if (chain >= 0) {
     day.chainStops[chain]!--;
     resumeChain(day, chain);
@@ -129,7 +129,7 @@ function endStoppage(day: DayState, position: number): void {
 
 /** The whole chain stands when any station on it is down. */
 function countStop(day: DayState, position: number): void {
-  const chain = day.line.stages.chain[day.line.positions.stage[position]!]!;
+  const chain = day.stages.chain[day.positions.stage[position]!]!;
   if (chain < 0) return;
   day.chainStops[chain]!++;
   interruptChain(day, chain);

@@ -99,14 +99,14 @@ function leaveWindowStation(day: DayState, stage: number, position: number): voi
   passPoint(day, item, stage, EXIT);
   emptyPosition(day, stage, position);
   startWaiting(day, stage);
-  wakeChain(day, day.line.stages.chain[stage]!);
+  wakeChain(day, day.stages.chain[stage]!);
 }
 
 /** The first head of a dwell stage has dwelt long enough. */
 export function endDwell(day: DayState, position: number): void {
-  const stage = day.line.positions.stage[position]!;
+  const stage = day.positions.stage[position]!;
   const item = day.queue.first[stage]!;
-  day.calendar.schedule(day.line.slots.ofPosition[position]!, Infinity);
+  day.calendar.schedule(day.slots.ofPosition[position]!, Infinity);
   // The vessel that its blood or drip runs into is full: turnVessel.ts calls again.
   if (vesselIsFull(day, stage)) {
     day.done[position] = 1;
@@ -122,7 +122,7 @@ export function endDwell(day: DayState, position: number): void {
 export function endTravel(day: DayState, stage: number): void {
   const item = day.travelling.shift(stage);
   const next = day.travelling.length[stage]! > 0 ? day.pool.ready[day.travelling.first[stage]!]! : Infinity;
-  day.calendar.schedule(day.line.slots.ofTravel[stage]!, next);
+  day.calendar.schedule(day.slots.ofTravel[stage]!, next);
   arrive(day, day.pool.sendTo[item]!, item);
 }
 
@@ -131,7 +131,7 @@ export function endTravel(day: DayState, stage: number): void {
  * place blocks the position.
  */
 export function release(day: DayState, stage: number, position: number): void {
-  if (day.line.stages.perCycle[stage] === 1) {
+  if (day.stages.perCycle[stage] === 1) {
     releaseItem(day, stage, position);
     refill(day, stage);
     return;
@@ -160,11 +160,11 @@ function releaseItem(day: DayState, stage: number, position: number): boolean {
 
 /** Heads that wait to be hung onto a chain are not overtaken. */
 function isQueuedFor(day: DayState, to: number): boolean {
-  return to >= 0 && day.line.stages.kind[to] === CHAIN && day.waiterFirst[to] !== NONE;
+  return to >= 0 && day.stages.kind[to] === CHAIN && day.waiterFirst[to] !== NONE;
 }
 
 function itemOf(day: DayState, stage: number, position: number): number {
-  return day.line.stages.kind[stage] === DWELL ? day.queue.first[stage]! : day.item[position]!;
+  return day.stages.kind[stage] === DWELL ? day.queue.first[stage]! : day.item[position]!;
 }
 
 /**
@@ -172,7 +172,7 @@ function itemOf(day: DayState, stage: number, position: number): number {
  * down. Dead heads are taken off where they are hung; one draw decides among removals, diversions and going on.
  */
 function routeOf(day: DayState, stage: number, item: number): number {
-  const { hanging, next, branchTo } = day.line.stages;
+  const { hanging, next, branchTo } = day.stages;
   if (stage === hanging && day.pool.destination[item] !== NONE) return OUT;
   const branch = day.branch[stage];
   const row = branch ? branchRow(day, stage, branch.next()) : NONE;
@@ -188,14 +188,14 @@ function routeOf(day: DayState, stage: number, item: number): number {
 
 /** The removal or diversion that the draw falls on, or NONE. */
 function branchRow(day: DayState, stage: number, u: number): number {
-  const { branchFrom, branchShare } = day.line.stages;
+  const { branchFrom, branchShare } = day.stages;
   for (let row = branchFrom[stage]!; row < branchFrom[stage + 1]!; row++) if (u < branchShare[row]!) return row;
   return NONE;
 }
 
 /** A head that was sent once goes on the next time. */
 function divert(day: DayState, stage: number, item: number, to: number): number {
-  if (day.pool.flags[item]! & DIVERTED) return day.line.stages.next[stage]!;
+  if (day.pool.flags[item]! & DIVERTED) return day.stages.next[stage]!;
   day.pool.flags[item]! |= DIVERTED;
   day.diverted[stage]!++;
   return to;
@@ -204,7 +204,7 @@ function divert(day: DayState, stage: number, item: number, to: number): number 
 function takePlace(day: DayState, stage: number): boolean {
   if (stage === OUT || stage === LORRY) return true;
   if (stage === HANGING_POINT) return takeHangingPlace(day);
-  const { kind, chain } = day.line.stages;
+  const { kind, chain } = day.stages;
   if (kind[stage] === CHAIN) {
     if (!canHangOn(day, chain[stage]!)) return false;
   } else if (isFull(day, stage)) return false;
@@ -214,14 +214,14 @@ function takePlace(day: DayState, stage: number): boolean {
 }
 
 function isFull(day: DayState, stage: number): boolean {
-  const { places, headsPerHook } = day.line.stages;
+  const { places, headsPerHook } = day.stages;
   if (headsPerHook[stage]! > 1) return !hookHasPlace(day, stage);
   return day.occupancy[stage]! >= places[stage]!;
 }
 
 /** Hooks fill one after another; a hook is free again when its last head has left. */
 function hookHasPlace(day: DayState, stage: number): boolean {
-  const { places, headsPerHook } = day.line.stages;
+  const { places, headsPerHook } = day.stages;
   const heads = headsPerHook[stage]!;
   const inUse = Math.floor(day.cameIn[stage]! / heads) - Math.floor(day.wentOut[stage]! / heads);
   return inUse < Math.floor(places[stage]! / heads);
@@ -234,15 +234,15 @@ function takeHangingPlace(day: DayState): boolean {
 
 /** `position` positions.count stands for the hanging point with its empty crate. */
 function waitForPlace(day: DayState, position: number, to: number): void {
-  const list = to === HANGING_POINT ? day.line.stages.count : to;
+  const list = to === HANGING_POINT ? day.stages.count : to;
   day.waiterNext[position] = NONE;
   if (day.waiterFirst[list] === NONE) day.waiterFirst[list] = position;
   else day.waiterNext[day.waiterLast[list]!] = position;
   day.waiterLast[list] = position;
   if (day.active !== null) noteActive(day, to);
-  if (position === day.line.positions.count) return;
-  const stage = day.line.positions.stage[position]!;
-  const kind = day.line.stages.kind[stage];
+  if (position === day.positions.count) return;
+  const stage = day.positions.stage[position]!;
+  const kind = day.stages.kind[stage];
   if (kind === DWELL) day.active?.turn(position, false, day.now);
   if (kind === DWELL || kind === CHAIN) return;
   day.done[position] = 1;
@@ -252,7 +252,7 @@ function waitForPlace(day: DayState, position: number, to: number): void {
 /** Who waits for a place, and which places are taken, tells whether a chain or a dwell stage is active. */
 function noteActive(day: DayState, stage: number): void {
   if (stage < 0) return;
-  const { kind, chain, positionFrom } = day.line.stages;
+  const { kind, chain, positionFrom } = day.stages;
   if (kind[stage] === CHAIN) noteChainActive(day, chain[stage]!);
   if (kind[stage] !== DWELL) return;
   const firstDwells = day.queue.length[stage]! > 0 && day.pool.ready[day.queue.first[stage]!]! > day.now;
@@ -261,19 +261,19 @@ function noteActive(day: DayState, stage: number): void {
 
 /** The item leaves its position and stage; the position may take the next one. */
 function vacate(day: DayState, stage: number, position: number, item: number): void {
-  const kind = day.line.stages.kind[stage];
+  const kind = day.stages.kind[stage];
   if (isHeadStage(day, stage)) passPoint(day, item, stage, EXIT);
   day.occupancy[stage]!--;
   day.wentOut[stage]!++;
   if (kind === DWELL) leaveDwell(day, stage, item);
   else if (kind === CHAIN) {
     day.item[position] = NONE;
-    takeOff(day, day.line.stages.chain[stage]!);
+    takeOff(day, day.stages.chain[stage]!);
   } else emptyPosition(day, stage, position);
 }
 
 function emptyPosition(day: DayState, stage: number, position: number): void {
-  if (day.line.stages.perCycle[stage]! > 1 && day.held.length[position]! > 0) {
+  if (day.stages.perCycle[stage]! > 1 && day.held.length[position]! > 0) {
     day.item[position] = day.held.shift(position);
     return;
   }
@@ -295,7 +295,7 @@ export function turnIdle(day: DayState, stage: number, position: number): void {
 
 /** The place there is taken: the item goes out, onto a lorry, or to the stage, at once or after its travel. */
 function deliver(day: DayState, stage: number, to: number, item: number): void {
-  const { section } = day.line.stages;
+  const { section } = day.stages;
   if (isHeadStage(day, stage)) changeSection(day, section[stage]!, to === OUT ? NONE : section[to]!);
   if (to === OUT) {
     leaveLine(day, item, Math.max(day.pool.destination[item]!, 0));
@@ -318,7 +318,7 @@ function deliver(day: DayState, stage: number, to: number, item: number): void {
   day.pool.ready[item] = arrival;
   day.pool.sendTo[item] = to;
   day.travelling.push(stage, item);
-  if (day.travelling.length[stage] === 1) day.calendar.schedule(day.line.slots.ofTravel[stage]!, arrival);
+  if (day.travelling.length[stage] === 1) day.calendar.schedule(day.slots.ofTravel[stage]!, arrival);
 }
 
 /** An item joins a stage where a place is reserved for it. */
@@ -329,7 +329,7 @@ export function arrive(day: DayState, stage: number, item: number): void {
     return;
   }
   if (isHeadStage(day, stage)) passPoint(day, item, stage, ENTRY);
-  const kind = day.line.stages.kind[stage];
+  const kind = day.stages.kind[stage];
   if (kind === CHAIN) {
     arriveOnChain(day, stage, item);
     return;
@@ -344,13 +344,13 @@ export function arrive(day: DayState, stage: number, item: number): void {
 
 function arriveAtHanging(day: DayState, crate: number): void {
   day.atHanging.push(0, crate);
-  const { hanging } = day.line.stages;
+  const { hanging } = day.stages;
   noteQueue(day, hanging, day.queueShown[hanging]! + day.pool.number[crate]!);
   startWaiting(day, hanging);
 }
 
 function arriveOnChain(day: DayState, stage: number, item: number): void {
-  const chain = day.line.stages.chain[stage]!;
+  const chain = day.stages.chain[stage]!;
   passPoint(day, item, stage, START);
   day.pool.doneAt[item] = NONE;
   hangOn(day, chain, item);
@@ -362,7 +362,7 @@ function arriveOnChain(day: DayState, stage: number, item: number): void {
 export function enterWindows(day: DayState, chain: number, place: number): void {
   const item = headAt(day, chain, place);
   if (item === NONE) return;
-  const { stage, stationCount, windowFrom } = day.line.chains;
+  const { stage, stationCount, windowFrom } = day.chains;
   const first = stage[chain]! + 1;
   for (let station = first; station < first + stationCount[chain]!; station++) {
     if (windowFrom[station] !== place) continue;
@@ -384,11 +384,11 @@ export function leaveUnfinished(day: DayState, station: number, item: number): v
     noteQueue(day, station, day.queue.length[station]!);
     return;
   }
-  let position = day.line.stages.positionFrom[station]!;
+  let position = day.stages.positionFrom[station]!;
   while (day.item[position] !== item) position++;
   const crew = day.crewOf[position]!;
   stopRun(day, station, position, NONE);
-  day.calendar.schedule(day.line.slots.ofPosition[position]!, Infinity);
+  day.calendar.schedule(day.slots.ofPosition[position]!, Infinity);
   beginLeaving(day, crew);
   emptyPosition(day, station, position);
   startWaiting(day, station);
@@ -397,14 +397,14 @@ export function leaveUnfinished(day: DayState, station: number, item: number): v
 
 /** The head at the unloading point is taken off if there is a place for it; else the chain waits in line for one. */
 export function unloadChain(day: DayState, chain: number): void {
-  const { stage, places, unfinishedTo } = day.line.chains;
+  const { stage, places, unfinishedTo } = day.chains;
   const item = headAt(day, chain, places[chain]! - 1);
   const isUnfinished = (day.pool.flags[item]! & UNFINISHED) !== 0 && unfinishedTo[chain]! >= 0;
   if (isUnfinished) {
     day.pool.flags[item]! &= ~UNFINISHED;
     day.pool.sendTo[item] = unfinishedTo[chain]!;
   }
-  const position = day.line.stages.positionFrom[stage[chain]!]!;
+  const position = day.stages.positionFrom[stage[chain]!]!;
   day.item[position] = item;
   day.processed[stage[chain]!]!++;
   passPoint(day, item, stage[chain]!, END);
@@ -424,7 +424,7 @@ function enterDwell(day: DayState, stage: number, item: number): void {
 
 /** Drawn, or read off the chilling curve for the head's weight; the heat that goes is booked with it. */
 function dwellOf(day: DayState, stage: number, item: number): number {
-  const curve = day.line.stages.chilling[stage];
+  const curve = day.stages.chilling[stage];
   if (!curve) return day.work[stage]!.draw();
   const { weightsKg, seconds, joules } = curve;
   const step = weightsKg[1]! - weightsKg[0]!;
@@ -440,7 +440,7 @@ export function scheduleDwell(day: DayState, stage: number): void {
   const ready = day.queue.length[stage]! > 0 ? day.pool.ready[day.queue.first[stage]!]! : Infinity;
   const first = Math.max(day.now, ready);
   day.path?.dwellsNext(stage, ready < first);
-  day.calendar.schedule(day.line.slots.ofPosition[day.line.stages.positionFrom[stage]!]!, first);
+  day.calendar.schedule(day.slots.ofPosition[day.stages.positionFrom[stage]!]!, first);
 }
 
 /** Books the head's dwell and the wait after it, and turns to the next head. */
@@ -454,7 +454,7 @@ function leaveDwell(day: DayState, stage: number, item: number): void {
 
 /** Something left the stage: its positions take what waits, then whoever is blocked for a place there gets it. */
 export function refill(day: DayState, stage: number): void {
-  const kind = day.line.stages.kind[stage];
+  const kind = day.stages.kind[stage];
   if (kind !== DWELL && kind !== CHAIN) startWaiting(day, stage);
   admit(day, stage);
 }
@@ -465,7 +465,7 @@ export function admit(day: DayState, stage: number): void {
 }
 
 function admitCrates(day: DayState): void {
-  const list = day.line.stages.count;
+  const list = day.stages.count;
   while (day.waiterFirst[list] !== NONE && takeHangingPlace(day)) moveFirstWaiter(day, list, HANGING_POINT);
 }
 
@@ -473,17 +473,17 @@ function moveFirstWaiter(day: DayState, list: number, to: number): void {
   const position = day.waiterFirst[list]!;
   day.waiterFirst[list] = day.waiterNext[position]!;
   if (day.active !== null) noteActive(day, to);
-  if (position === day.line.positions.count) {
+  if (position === day.positions.count) {
     passEmptyCrate(day, to);
     return;
   }
-  const from = day.line.positions.stage[position]!;
+  const from = day.positions.stage[position]!;
   const item = itemOf(day, from, position);
   vacate(day, from, position, item);
   deliver(day, from, to, item);
-  if (day.line.stages.perCycle[from]! > 1 && day.item[position] !== NONE) release(day, from, position);
+  if (day.stages.perCycle[from]! > 1 && day.item[position] !== NONE) release(day, from, position);
   else refill(day, from);
-  if (day.line.stages.kind[from] === CHAIN) wakeChain(day, day.line.stages.chain[from]!);
+  if (day.stages.kind[from] === CHAIN) wakeChain(day, day.stages.chain[from]!);
 }
 
 /** The crate at the hanging point is empty: it goes to the washer when there is a place, and the next one comes. */
@@ -494,7 +494,7 @@ function emptyCrate(day: DayState): void {
     day.pool.give(day.atHanging.shift(0));
     admitCrates(day);
   } else if (takePlace(day, supply.firstBack)) passEmptyCrate(day, supply.firstBack);
-  else waitForPlace(day, day.line.positions.count, supply.firstBack);
+  else waitForPlace(day, day.positions.count, supply.firstBack);
 }
 
 function passEmptyCrate(day: DayState, to: number): void {
@@ -502,12 +502,12 @@ function passEmptyCrate(day: DayState, to: number): void {
   day.emptyCrates++;
   arrive(day, to, crate);
   admitCrates(day);
-  startWaiting(day, day.line.stages.hanging);
+  startWaiting(day, day.stages.hanging);
 }
 
 /** Idle positions of the stage begin whatever waits, as far as they may; then the idle ones say why they are. */
 export function startWaiting(day: DayState, stage: number): void {
-  if (day.defers === DEFER_ALL || (day.defers === DEFER_CREWED && day.line.stages.people[stage]! > 0)) {
+  if (day.defers === DEFER_ALL || (day.defers === DEFER_CREWED && day.stages.people[stage]! > 0)) {
     defer(day, stage);
     return;
   }
@@ -521,8 +521,8 @@ export function startWaiting(day: DayState, stage: number): void {
 }
 
 function hasWork(day: DayState, stage: number): boolean {
-  if (day.hangingClosed && stage === day.line.stages.hanging) return false;
-  return day.queue.length[stage]! > 0 || (stage === day.line.stages.hanging && supplyHasHead(day));
+  if (day.hangingClosed && stage === day.stages.hanging) return false;
+  return day.queue.length[stage]! > 0 || (stage === day.stages.hanging && supplyHasHead(day));
 }
 
 /** Nothing but people or a machine can keep the stage from beginning what waits. */
@@ -532,7 +532,7 @@ function isOpen(day: DayState, stage: number): boolean {
 
 /** An idle position of the stage begins, with the crew that `crewFor` names. */
 function startNext(day: DayState, stage: number, crew: number): void {
-  const { perCycle } = day.line.stages;
+  const { perCycle } = day.stages;
   const crateIsEmpty = day.queue.length[stage] === 0 && claimHead(day);
   const item = day.queue.shift(stage);
   const position = firstIdle(day, stage);
@@ -557,7 +557,7 @@ function startNext(day: DayState, stage: number, crew: number): void {
 
 /** One draw per head even when it passes unworked, so that another setting keeps every other head's time. */
 function workOn(day: DayState, stage: number, item: number): number {
-  const { weightPerKg, weightAt, weightFrom, weightTo, weightElse } = day.line.stages;
+  const { weightPerKg, weightAt, weightFrom, weightTo, weightElse } = day.stages;
   const drawn = day.work[stage]!.draw();
   const weight = day.pool.weight[item]!;
   if (weightElse[stage]! >= 0 && (weight < weightFrom[stage]! || weight > weightTo[stage]!)) {
@@ -571,7 +571,7 @@ function workOn(day: DayState, stage: number, item: number): number {
 
 /** Heads that wait for hanging stand in crates: the queue shown there is theirs. */
 function noteQueueLeft(day: DayState, stage: number): void {
-  if (stage === day.line.stages.hanging && day.line.supply.kind === "loads") {
+  if (stage === day.stages.hanging && day.line.supply.kind === "loads") {
     noteQueue(day, stage, day.queueShown[stage]! - 1);
   } else noteQueue(day, stage, day.queue.length[stage]!);
 }
@@ -587,7 +587,7 @@ function firstIdle(day: DayState, stage: number): number {
 export function startRun(day: DayState, stage: number, position: number): void {
   setState(day, position, WORKING);
   day.runStart[position] = day.now;
-  const slot = day.line.slots.ofPosition[position]!;
+  const slot = day.slots.ofPosition[position]!;
   const unit = firstOwnFailure(day, position);
   if (unit >= 0 && day.uptimeLeft[unit]! < day.remaining[position]!) {
     day.announces[position] = POSITION_FAILS;
@@ -624,7 +624,7 @@ const FIXED_ORDER = CREW_RULES.indexOf("fixed order");
 
 /** Ties of the longest queue go to the station further downstream. */
 function chooseStation(day: DayState, crew: number): number {
-  const { stationFrom, stations, rule } = day.line.crews;
+  const { stationFrom, stations, rule } = day.crews;
   let chosen = NONE;
   for (let row = stationFrom[crew]!; row < stationFrom[crew + 1]!; row++) {
     const stage = stations[row]!;
@@ -645,15 +645,15 @@ export function explainIdle(day: DayState, stage: number): void {
   noteHold(day, stage, reason === BLOCKED);
   if (day.idleState[stage] === reason) return;
   day.idleState[stage] = reason;
-  const to = day.line.stages.positionFrom[stage + 1]!;
-  for (let position = day.line.stages.positionFrom[stage]!; position < to; position++) {
+  const to = day.stages.positionFrom[stage + 1]!;
+  for (let position = day.stages.positionFrom[stage]!; position < to; position++) {
     if (day.item[position] === NONE && day.stoppages[position] === 0) setState(day, position, reason);
   }
 }
 
 function idleReason(day: DayState, stage: number): number {
   if (day.pauses[stage]! > 0 || everyCrew(day, stage, crewIsAway)) return ON_BREAK;
-  if (stage === day.line.stages.hanging && day.hangingClosed) return ON_BREAK;
+  if (stage === day.stages.hanging && day.hangingClosed) return ON_BREAK;
   if (!hasWork(day, stage)) return STARVED;
   return isHeld(day, stage) ? BLOCKED : NO_CREW;
 }
@@ -667,5 +667,5 @@ function noteHold(day: DayState, stage: number, held: boolean): void {
 
 /** Crates pass the stages before hanging; heads the others. */
 export function isHeadStage(day: DayState, stage: number): boolean {
-  return stage >= day.line.stages.hanging;
+  return stage >= day.stages.hanging;
 }

@@ -29,7 +29,7 @@ export function claimHead(day: DayState): boolean {
 
 /** A head enters the first stage: from here on it counts as being on the line. */
 export function joinLine(day: DayState, item: number, load: number, arrived: number): void {
-  const { hanging, section } = day.line.stages;
+  const { hanging, section } = day.stages;
   const weight = day.liveWeight[Math.max(load, 0)]!.draw();
   day.pool.weight[item] = weight;
   day.pool.mass[item] = weight;

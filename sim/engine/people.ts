@@ -11,7 +11,7 @@ export const NOBODY = -2;
 
 /** The first of the stage's crews that has enough free people, or NOBODY; NONE for a stage that needs no people. */
 export function crewFor(day: DayState, stage: number): number {
-  const { crewFrom, crew, people } = day.line.stages;
+  const { crewFrom, crew, people } = day.stages;
   if (people[stage] === 0) return NONE;
   for (let row = crewFrom[stage]!; row < crewFrom[stage + 1]!; row++) {
     if (freePeople(day, crew[row]!) >= people[stage]!) return crew[row]!;
@@ -21,21 +21,21 @@ export function crewFor(day: DayState, stage: number): number {
 
 /** Takes people for a position of the stage; the seconds they have to walk. */
 export function claimForStage(day: DayState, crew: number, stage: number): number {
-  const people = day.line.stages.people[stage]!;
+  const people = day.stages.people[stage]!;
   claimPeople(day, crew, people);
-  const { walkSeconds } = day.line.crews;
+  const { walkSeconds } = day.crews;
   return walkSeconds[crew]! > 0 && walks(day, crew, stage, people) ? walkSeconds[crew]! : 0;
 }
 
 export function releaseFromStage(day: DayState, crew: number, stage: number): void {
-  const people = day.line.stages.people[stage]!;
+  const people = day.stages.people[stage]!;
   releasePeople(day, crew, people);
-  if (day.line.crews.walkSeconds[crew]! > 0) day.located[rowOf(day, crew, stage)]! += people;
+  if (day.crews.walkSeconds[crew]! > 0) day.located[rowOf(day, crew, stage)]! += people;
 }
 
 /** True when the test holds for every crew of the stage; false for a stage without crews. */
 export function everyCrew(day: DayState, stage: number, test: (day: DayState, crew: number) => boolean): boolean {
-  const { crewFrom, crew } = day.line.stages;
+  const { crewFrom, crew } = day.stages;
   for (let row = crewFrom[stage]!; row < crewFrom[stage + 1]!; row++) {
     if (!test(day, crew[row]!)) return false;
   }
@@ -57,12 +57,12 @@ function walks(day: DayState, crew: number, stage: number, people: number): bool
   const here = rowOf(day, crew, stage);
   const near = Math.min(people, day.located[here]!);
   day.located[here]! -= near;
-  const missing = day.line.crews.peopleMax[crew]! - peopleOnDuty(day, crew);
+  const missing = day.crews.peopleMax[crew]! - peopleOnDuty(day, crew);
   const fresh = Math.min(people - near, Math.max(0, day.unlocated[crew]! - missing));
   day.unlocated[crew]! -= fresh;
   let left = people - near - fresh;
   const walk = left > 0;
-  const { stationFrom } = day.line.crews;
+  const { stationFrom } = day.crews;
   for (let row = stationFrom[crew]!; left > 0 && row < stationFrom[crew + 1]!; row++) {
     const taken = Math.min(left, day.located[row]!);
     day.located[row]! -= taken;
@@ -72,7 +72,7 @@ function walks(day: DayState, crew: number, stage: number, people: number): bool
 }
 
 function rowOf(day: DayState, crew: number, stage: number): number {
-  const { stations, stationFrom } = day.line.crews;
+  const { stations, stationFrom } = day.crews;
   let row = stationFrom[crew]!;
   while (stations[row] !== stage) row++;
   return row;

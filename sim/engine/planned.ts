@@ -13,7 +13,7 @@ export function turnCalendar(day: DayState): void {
   const row = day.calendarRow++;
   scheduleCalendar(day);
   dropOvertaken(day, row);
-  if (stopsProtected(day, row) && day.gateHeads[day.line.gates.safeStop]! > 0) day.heldRows.push(row);
+  if (stopsProtected(day, row) && day.gateHeads[day.gates.safeStop]! > 0) day.heldRows.push(row);
   else applyRow(day, row);
 }
 
@@ -85,7 +85,7 @@ function applyRow(day: DayState, row: number): void {
 
 /** The stretch's first stage looks again, when the event is over, whether it may begin heads. */
 function openStretch(day: DayState): void {
-  const { safeStop } = day.line.gates;
+  const { safeStop } = day.gates;
   if (safeStop < 0) return;
   day.gateOpened[safeStop] = 1;
   day.opened = true;
@@ -112,18 +112,18 @@ function changeCrew(day: DayState, crew: number, change: () => void): void {
   change();
   countUnmanned(day);
   dispatchCrew(day, crew);
-  const { stationFrom, stations } = day.line.crews;
+  const { stationFrom, stations } = day.crews;
   for (let row = stationFrom[crew]!; row < stationFrom[crew + 1]!; row++) startWaiting(day, stations[row]!);
 }
 
 function changePause(day: DayState, stage: number, change: number): void {
   day.pauses[stage]! += change;
   countUnmanned(day);
-  if (day.line.stages.kind[stage] !== CHAIN) {
+  if (day.stages.kind[stage] !== CHAIN) {
     startWaiting(day, stage);
     return;
   }
-  const chain = day.line.stages.chain[stage]!;
+  const chain = day.stages.chain[stage]!;
   day.chainPauses[chain]! += change;
   if (change > 0) interruptChain(day, chain);
   else resumeChain(day, chain);
@@ -131,6 +131,6 @@ function changePause(day: DayState, stage: number, change: number): void {
 
 function endHanging(day: DayState): void {
   day.hangingClosed = true;
-  explainIdle(day, day.line.stages.hanging);
+  explainIdle(day, day.stages.hanging);
   checkFinished(day);
 }

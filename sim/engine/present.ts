@@ -34,14 +34,14 @@ export function visitList(day: DayState, first: number, length: number, visit: (
 }
 
 function visitRing(day: DayState, chain: number, visit: (item: number) => void): void {
-  for (let place = 0; place < day.line.chains.places[chain]!; place++) {
+  for (let place = 0; place < day.chains.places[chain]!; place++) {
     const item = headAt(day, chain, place);
     if (item !== NONE) visit(item);
   }
 }
 
 function visitPositions(day: DayState, stage: number, visit: (item: number) => void): void {
-  const { positionFrom } = day.line.stages;
+  const { positionFrom } = day.stages;
   for (let position = positionFrom[stage]!; position < positionFrom[stage + 1]!; position++) {
     if (day.item[position] !== NONE) visit(day.item[position]!);
     visitList(day, day.held.first[position]!, day.held.length[position]!, visit);

@@ -3,7 +3,7 @@ import { fillVessel } from "./vessels.ts";
 
 /** Takes off the head what the stage takes off. */
 export function takeProducts(day: DayState, stage: number, item: number): void {
-  const { productFrom, productName, productShare, productOfLive, productVessel } = day.line.stages;
+  const { productFrom, productName, productShare, productOfLive, productVessel } = day.stages;
   for (let row = productFrom[stage]!; row < productFrom[stage + 1]!; row++) {
     const base = productOfLive[row] ? day.pool.weight[item]! : day.pool.mass[item]!;
     const kilograms = Math.min(day.pool.mass[item]!, productShare[row]! * base);

@@ -106,7 +106,7 @@ function stageRecord(day: DayState, stage: number): StageRecord {
 }
 
 function kindOf(day: DayState, stage: number): StageRecord["kind"] {
-  const { kind, hanging } = day.line.stages;
+  const { kind, hanging } = day.stages;
   if (stage < hanging) return "crates";
   if (kind[stage] === DWELL) return "dwell";
   if (kind[stage] === CHAIN) return "chain";
@@ -132,7 +132,7 @@ function chainRecord(day: DayState, chain: number): ChainRecord {
 }
 
 function gateRecord(day: DayState, gate: number): GateRecord {
-  const { names, atMost } = day.line.gates;
+  const { names, atMost } = day.gates;
   bookGate(day, gate);
   return {
     name: names[gate]!,
@@ -145,7 +145,7 @@ function gateRecord(day: DayState, gate: number): GateRecord {
 function vesselRecord(day: DayState, vessel: number): VesselRecord {
   const since = day.vesselFullSince[vessel]!;
   return {
-    name: day.line.vessels.names[vessel]!,
+    name: day.vessels.names[vessel]!,
     emptied: day.vesselEmptied[vessel]!,
     maxKg: day.vesselMax[vessel]!,
     spilledKg: day.vesselSpilled[vessel]!,
@@ -170,7 +170,7 @@ function massRecord(day: DayState): MassRecord {
 }
 
 function stationSeconds(day: DayState, stage: number): number[] {
-  const { positionFrom } = day.line.stages;
+  const { positionFrom } = day.stages;
   return STATES.map((_, state) => {
     let sum = 0;
     for (let position = positionFrom[stage]!; position < positionFrom[stage + 1]!; position++) {
@@ -183,7 +183,7 @@ function stationSeconds(day: DayState, stage: number): number[] {
 /** Empty places of a dwell stage starve; a stage without limit has no empty places to speak of. */
 function dwellSeconds(day: DayState, stage: number): number[] {
   const seconds = stationSeconds(day, stage);
-  const places = day.line.stages.places[stage]!;
+  const places = day.stages.places[stage]!;
   if (places !== NO_LIMIT)
     seconds[STATES.indexOf("starved")] = places * (day.now - day.watchedFrom) - day.queueArea[stage]!;
   return seconds;
@@ -199,7 +199,7 @@ function overTime(day: DayState, area: number): number {
 }
 
 function crewRecord(day: DayState, crew: number): CrewRecord {
-  const { names, peopleMax, shiftPeople } = day.line.crews;
+  const { names, peopleMax, shiftPeople } = day.crews;
   return {
     name: names[crew]!,
     peopleMax: peopleMax[crew]!,
@@ -215,7 +215,7 @@ function sectionRecord(day: DayState, section: number): SectionRecord {
 }
 
 function limitRecord(day: DayState, limit: number): LimitRecord {
-  const { names, minSeconds, maxSeconds } = day.line.limits;
+  const { names, minSeconds, maxSeconds } = day.limits;
   return {
     name: names[limit]!,
     minSeconds: minSeconds[limit]! === -Infinity ? null : minSeconds[limit]!,

@@ -15,5 +15,5 @@ export function takeReturn(day: DayState): Return {
 }
 
 function scheduleReturns(day: DayState): void {
-  day.calendar.schedule(day.line.slots.returns, day.returns[0]?.seconds ?? Infinity);
+  day.calendar.schedule(day.slots.returns, day.returns[0]?.seconds ?? Infinity);
 }

@@ -11,17 +11,17 @@ export const EXIT = 3;
  * that end here are left.
  */
 export function passPoint(day: DayState, item: number, stage: number, moment: number): void {
-  if (day.line.points.watched[stage * 4 + moment] === 1) watch(day, item, stage * 4 + moment, day.now);
+  if (day.points.watched[stage * 4 + moment] === 1) watch(day, item, stage * 4 + moment, day.now);
   if (day.recorders !== null) day.recorders.heads?.pass(day.pool.number[item]!, stage, moment, day.now);
 }
 
 /** The head hung now: its way began when its load arrived. */
 export function passArrival(day: DayState, item: number): void {
-  watch(day, item, day.line.stages.count * 4, day.pool.arrived[item]!);
+  watch(day, item, day.stages.count * 4, day.pool.arrived[item]!);
 }
 
 export function passExit(day: DayState, item: number): void {
-  watch(day, item, day.line.stages.count * 4 + 1, day.now);
+  watch(day, item, day.stages.count * 4 + 1, day.now);
 }
 
 /** The head is past a point without having done what is done there: gates that end there are left, limits see nothing. */
@@ -30,15 +30,15 @@ export function passGates(day: DayState, item: number, stage: number, moment: nu
 }
 
 function leaveGatesAt(day: DayState, item: number, point: number): void {
-  const { gateFrom, gate } = day.line.points;
+  const { gateFrom, gate } = day.points;
   for (let row = gateFrom[point]!; row < gateFrom[point + 1]!; row++) leaveGate(day, gate[row]!, item);
 }
 
 function watch(day: DayState, item: number, point: number, time: number): void {
-  const { limitFrom, limit: limits } = day.line.points;
+  const { limitFrom, limit: limits } = day.points;
   for (let row = limitFrom[point]!; row < limitFrom[point + 1]!; row++) {
     const limit = limits[row]! >> 1;
-    const cell = item * day.line.limits.count + limit;
+    const cell = item * day.limits.count + limit;
     if ((limits[row]! & 1) === 0) day.pool.stamps[cell] = time;
     else tallyLimit(day, limit, time - day.pool.stamps[cell]!);
   }
@@ -49,6 +49,6 @@ function watch(day: DayState, item: number, point: number, time: number): void {
 function tallyLimit(day: DayState, limit: number, seconds: number): void {
   if (Number.isNaN(seconds)) return;
   day.limitTallies[limit]!.add(seconds);
-  const { minSeconds, maxSeconds } = day.line.limits;
+  const { minSeconds, maxSeconds } = day.limits;
   if (seconds > maxSeconds[limit]! || seconds < minSeconds[limit]!) day.beyond[limit]!++;
 }
