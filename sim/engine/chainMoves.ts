@@ -1,13 +1,14 @@
+import { setState } from "./accounting.ts";
 import { bringShackles, headAt, setStand, turnRing } from "./chainRing.ts";
-import { type DayState, MOVES, NONE, STANDS_UNFINISHED, STANDS_UNLOADING } from "./dayState.ts";
+import { type DayState, MOVES, NONE, STANDS_UNFINISHED, STANDS_UNLOADING, WORKING } from "./dayState.ts";
 import { admit, enterWindows, leaveUnfinished, unloadChain } from "./flow.ts";
 import { vesselIsFull } from "./gates.ts";
 
 /** Chains run from the day's start on. */
 export function startChains(day: DayState): void {
-  const { chains } = day.line;
+  const { chains, stages } = day;
   for (let chain = 0; chain < chains.count; chain++) {
-    setStand(day, chain, MOVES);
+    setState(day, stages.positionFrom[chains.stage[chain]!]!, WORKING);
     day.calendar.schedule(chains.slot[chain]!, chains.secondsPerShackle[chain]!);
   }
 }

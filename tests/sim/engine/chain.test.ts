@@ -28,6 +28,13 @@ describe("a chain", () => {
     expect(day.chains[0]).toMatchObject({ shackles: 6, gaps: 3, missingShackles: 0 });
   });
 
+  it("works from the day's start on, whether or not it ever stands", () => {
+    const day = runChecked(
+      planOf(stream(constant(5), 3), [station("hang", 1), chain("c", 4, 2, []), station("last", 1)]),
+    );
+    expect(secondsIn(day, "c")).toEqual({ working: 25 });
+  });
+
   it("has no more heads on it than shackles, and one head a step at most", () => {
     // Hanging takes no time worth naming: the hanger is blocked until the next empty shackle comes, at every step.
     const line = [station("hang", 0.5, { buffer: Infinity }), chain("c", 4, 2, []), station("last", 1)];
