@@ -55,7 +55,7 @@ export function PlanEditor() {
           )}
         </section>
         <section class="half" aria-label="The plan as text">
-          <PlanText text={text} faults={faults} look={look} change={set} />
+          <PlanText text={text} faults={faults} look={look} latest={() => state.plan.peek().text} change={set} />
         </section>
       </div>
       <Verdict

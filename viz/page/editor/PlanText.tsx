@@ -13,11 +13,13 @@ interface Props {
   faults: readonly PlanFault[];
   /** Where to look: a fault that was chosen; renewed for every choice. */
   look: TextPlace | null;
+  /** The text as it is by now: an effect may run when more has been typed since `text` was handed over. */
+  latest: () => string;
   change: (text: string) => void;
 }
 
 /** The plan's text, with every fault marked at its place. */
-export function PlanText({ text, faults, look, change }: Props) {
+export function PlanText({ text, faults, look, latest, change }: Props) {
   const holder = useRef<HTMLDivElement>(null);
   const view = useRef<EditorView | null>(null);
   const changed = useRef(change);
@@ -29,7 +31,7 @@ export function PlanText({ text, faults, look, change }: Props) {
     });
     return () => view.current?.destroy();
   }, []);
-  useEffect(() => replace(view.current!, text), [text]);
+  useEffect(() => replace(view.current!, latest()), [text]);
   useEffect(() => {
     const editor = view.current!;
     const content = editor.state.doc.toString();
