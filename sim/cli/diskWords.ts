@@ -13,9 +13,12 @@ const REASONS: Record<string, string> = {
   EIO: "the disk does not answer as it should; check it",
 };
 
+const NOTHING_THERE = "nothing can be made there; name another folder";
+
 /** What a failure of the system means to a person, in one line with its remedy; null when it is none of the known ones. */
 export function diskWords(error: unknown): string | null {
-  const { code, path } = error as NodeJS.ErrnoException;
-  const reason = REASONS[code ?? ""];
+  const { code, path, syscall } = error as NodeJS.ErrnoException;
+  // Of a file that is read it says something else.
+  const reason = code === "ENOENT" && syscall === "mkdir" ? NOTHING_THERE : REASONS[code ?? ""];
   return reason === undefined ? null : `${path === undefined ? "" : `${path}: `}${reason}, then run it again.`;
 }

@@ -5,9 +5,12 @@ import type { Browser } from "playwright-core";
 const CHANNELS = ["chrome", "msedge", "chromium"] as const;
 const COMMON_PATHS = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/snap/bin/chromium"];
 
+/** PNG and PDF cannot be drawn here; the message says why and names the remedy. */
+export class NoBrowser extends Error {}
+
 /**
  * The user's own browser, headless and without a window: the one that GAMBREL_BROWSER names, else an installed Chrome,
- * Edge or Chromium. The caller closes it. Throws an Error with the remedy when there is none.
+ * Edge or Chromium. The caller closes it. Throws `NoBrowser` when there is none.
  */
 export async function openBrowser(named = process.env.GAMBREL_BROWSER): Promise<Browser> {
   const driver = await loadDriver();
@@ -23,10 +26,10 @@ export async function openBrowser(named = process.env.GAMBREL_BROWSER): Promise<
       // Not there, or not willing: the next one.
     }
   }
-  throw new Error(
+  throw new NoBrowser(
     named
-      ? `GAMBREL_BROWSER: no browser starts from ${named}; give the path of Chrome, Edge or Chromium. Nothing was written.`
-      : "PNG and PDF are drawn by a browser, and none was found. Install Chrome, Edge or Chromium, or set GAMBREL_BROWSER to its path; or leave --png and --pdf out: report.html prints from any browser. Nothing was written.",
+      ? `No PNG and no PDF was drawn. GAMBREL_BROWSER: no browser starts from ${named}; give the path of Chrome, Edge or Chromium.`
+      : "No PNG and no PDF was drawn: that takes a browser, and none was found. Install Chrome, Edge or Chromium, or set GAMBREL_BROWSER to its path; or leave --png and --pdf out: report.html prints from any browser.",
   );
 }
 
@@ -34,8 +37,8 @@ async function loadDriver() {
   try {
     return (await import("playwright-core")).chromium;
   } catch {
-    throw new Error(
-      "PNG and PDF need the package playwright-core, which was left out when this program was installed: npm install playwright-core. Nothing was written.",
+    throw new NoBrowser(
+      "No PNG and no PDF was drawn: that takes the package playwright-core, which was left out when this program was installed: npm install playwright-core.",
     );
   }
 }

@@ -45,6 +45,9 @@ function tooLarge(mostMegabytes: number): string {
 }
 
 function decoded(bytes: Buffer): string {
+  // Without a byte order mark it would pass for UTF-8 with a NUL in every other place.
+  if (bytes.length > 1 && (bytes[0] === 0) !== (bytes[1] === 0))
+    throw new UnreadableFile("this is text in UTF-16; save it as UTF-8 first");
   try {
     // A byte order mark stays, for those who read the text to skip.
     return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);

@@ -1,4 +1,5 @@
 import type { RunFile, StudyResults } from "../results/index.ts";
+import { checkRunFolder, takeRunFolder } from "./checkRunFolder.ts";
 import { lockFolder } from "./openRunJournal.ts";
 import type { RunAnswer } from "./writeRun.ts";
 
@@ -17,12 +18,12 @@ export async function runInto(
     answer: {},
   }),
 ): Promise<StudyResults> {
+  checkRunFolder(folder, overwrite);
   // The report is a heavy thing to load: only when it is asked for.
   const writer = await import("./writeRun.ts");
-  writer.checkRunFolder(folder, overwrite);
   const unlock = await lockFolder(folder);
   try {
-    writer.takeRunFolder(folder, overwrite);
+    takeRunFolder(folder, overwrite);
     const results = await simulate();
     const { files, answer } = beside(results);
     writer.writeRun(folder, { results, plan, studyText: null }, overwrite, files, answer);

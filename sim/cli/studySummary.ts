@@ -63,7 +63,9 @@ function bestNote({ variants, study }: StudyResults, { key }: ResponseInfo): str
     return [`The best of all is ${names[0]}, at ${percent} for all comparisons with the best at once.`];
   const others = variants.length - names.length;
   const named = names.length <= MOST_NAMED ? `: ${names.join(", ")}` : "";
-  return [`${names.length} variants may be the best${named}; ${others} are not, at ${percent} for all at once.`];
+  return [
+    `${names.length} variants may be the best${named}; ${others} ${others === 1 ? "is" : "are"} not, at ${percent} for all at once.`,
+  ];
 }
 
 const MOST_NAMED = 5;

@@ -1,6 +1,6 @@
 import { type RunFile, writeRunFolder } from "../results/index.ts";
+import { takeRunFolder } from "./checkRunFolder.ts";
 import { lockFolder } from "./openRunJournal.ts";
-import { takeRunFolder } from "./writeRun.ts";
 
 /** Writes a folder of results, whole or not at all, while nobody else can. */
 export async function writeFolder(folder: string, files: readonly RunFile[], overwrite: boolean): Promise<void> {

@@ -1,27 +1,7 @@
 import { chartFiles, renderReport } from "../../viz/index.ts";
 import type { Improvement } from "../improve/index.ts";
-import {
-  mendRunFolder,
-  type RunFile,
-  type RunParts,
-  runFiles,
-  runFolderProblem,
-  writeRunFolder,
-} from "../results/index.ts";
+import { type RunFile, type RunParts, runFiles, writeRunFolder } from "../results/index.ts";
 import type { LineUp } from "../worth/index.ts";
-import { BadInput } from "./badInput.ts";
-
-/** Refuses a folder that cannot take a run before time is spent on the run. */
-export function checkRunFolder(folder: string, overwrite: boolean): void {
-  const problem = runFolderProblem(folder, overwrite);
-  if (problem !== null) throw new BadInput([problem]);
-}
-
-/** The same once nobody else can use the folder: what a kill left of it is put right first. */
-export function takeRunFolder(folder: string, overwrite: boolean): void {
-  mendRunFolder(folder);
-  checkRunFolder(folder, overwrite);
-}
 
 /** The answer of a run that is more than its study. */
 export interface RunAnswer {

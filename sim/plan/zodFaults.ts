@@ -15,7 +15,14 @@ type Steps = readonly PropertyKey[];
  * objects must come from `record`, which passes the valid keys on.
  */
 export function zodFaults(issues: readonly Issue[], at: Steps = []): Fault[] {
-  return issues.flatMap((issue) => faultsOf(issue, [...at, ...issue.path]));
+  return issues.filter(isNoRepeat).flatMap((issue) => faultsOf(issue, [...at, ...issue.path]));
+}
+
+/** Of a number that exceeds what a whole number can be, only the bound that its key has is told. */
+function isNoRepeat(issue: Issue, index: number, all: readonly Issue[]): boolean {
+  if (issue.code !== "too_big" && issue.code !== "too_small") return true;
+  const path = formatPath(issue.path);
+  return !all.some((other, at) => at > index && other.code === issue.code && formatPath(other.path) === path);
 }
 
 function faultsOf(issue: Issue, steps: Steps): Fault[] {

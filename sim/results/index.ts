@@ -3,10 +3,11 @@
 // As text
 export { type DataDictionary, dataDictionary, dictionaryCsv } from "./dataDictionary.ts";
 export { dayRecordShape } from "./dayRecordShape.ts";
+// As a folder on disk
+export { makeFolders } from "./makeFolders.ts";
 export { type ReadResults, readResults } from "./readResults.ts";
 export { type Drawn, rebuiltFiles } from "./rebuiltFiles.ts";
 export { type RunFile, type RunParts, runFiles } from "./runFiles.ts";
-// As a folder on disk
 export { runFolderProblem } from "./runFolderProblem.ts";
 export { safeFileName } from "./safeFileName.ts";
 export { stableJson, stableJsonParts } from "./stableJson.ts";

@@ -1,4 +1,4 @@
-import { accessSync, constants, existsSync, readdirSync, realpathSync, statSync } from "node:fs";
+import { accessSync, constants, lstatSync, readdirSync, realpathSync, type Stats, statSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { cwd } from "node:process";
 
@@ -41,14 +41,37 @@ export function runFolderProblem(folder: string, overwrite: boolean): string | n
 
 /** What is wrong with the nearest folder above that is there, in which something would have to be made. */
 function aboveProblem(folder: string): string | null {
-  let above = dirname(resolve(folder));
-  while (!existsSync(above) && above !== dirname(above)) above = dirname(above);
-  if (!statSync(above).isDirectory()) return `${folder}: ${above} is a file, not a folder; name another folder.`;
+  let [above, found] = [resolve(folder), statsOf(resolve(folder))];
+  do {
+    // No folder could take the name of such a link, which would come out only after the run.
+    if (found === undefined && isLink(above))
+      return `${folder}: ${above} is a link that leads nowhere; take it away, or name another folder.`;
+    above = dirname(above);
+    found = statsOf(above);
+  } while (found === undefined && above !== dirname(above));
+  if (found?.isDirectory() !== true) return `${folder}: ${above} is a file, not a folder; name another folder.`;
   try {
     accessSync(above, constants.W_OK);
     return null;
   } catch {
     return `${folder}: you may not write in ${above}; name another folder.`;
+  }
+}
+
+function isLink(path: string): boolean {
+  try {
+    return lstatSync(path).isSymbolicLink();
+  } catch {
+    return false;
+  }
+}
+
+/** Undefined where nothing is; looked at once, because another program may take it away between two looks. */
+function statsOf(path: string): Stats | undefined {
+  try {
+    return statSync(path);
+  } catch {
+    return undefined;
   }
 }
 
@@ -70,7 +93,7 @@ function isHere(folder: string): boolean {
 }
 
 function entriesOf(folder: string): string[] | "a file" | null {
-  const found = existsSync(folder) ? statSync(folder) : undefined;
+  const found = statsOf(folder);
   if (found === undefined) return null;
   return found.isDirectory() ? readdirSync(folder) : "a file";
 }

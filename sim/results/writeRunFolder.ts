@@ -11,6 +11,7 @@ import {
 } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { mendInterruptedSwap, workFolders } from "./interruptedSwap.ts";
+import { makeFolders } from "./makeFolders.ts";
 import type { RunFile } from "./runFiles.ts";
 import { runFolderProblem } from "./runFolderProblem.ts";
 
@@ -32,7 +33,7 @@ export function writeRunFolder(folder: string, files: readonly RunFile[], overwr
     if (!SAFE_PATH.test(path)) throw new Error(`writeRunFolder: "${path}" is no plain path inside a run folder`);
   }
   const { work, aside } = workFolders(target);
-  const madeFirst = mkdirSync(dirname(target), { recursive: true });
+  const madeFirst = makeFolders(dirname(target));
   try {
     mkdirSync(work);
     writeFiles(work, files);
@@ -56,7 +57,7 @@ function targetOf(folder: string): string {
 function writeFiles(folder: string, files: readonly RunFile[]): void {
   for (const file of files) {
     const path = join(folder, file.path);
-    mkdirSync(dirname(path), { recursive: true });
+    makeFolders(dirname(path));
     if ("parts" in file) writeParts(path, file.parts);
     else writeFileSync(path, "text" in file ? file.text : file.bytes, { flag: "wx" });
   }

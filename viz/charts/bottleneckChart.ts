@@ -17,6 +17,7 @@ import {
   wrapText,
 } from "../frame/index.ts";
 import { drawFootnote, drawKey } from "../marks/index.ts";
+import { spansOfStages } from "./spansOfStages.ts";
 
 /** A time in which a stage held the line back: by itself, or while the bottleneck went over to or from another one. */
 export interface BottleneckSpan {
@@ -61,9 +62,9 @@ export function bottleneckChart(columns: BottleneckColumns, context: ChartContex
   timePlot(frame, top, bottom);
   drawPauses(frame.body, columns.pauses, time, top - 4, bottom + 4, frame.colour("pause"), frame.colour("muted"));
   drawClockGrid(frame.body, time, columns.startClockSeconds, top, bottom, frame.colour);
+  const spansOf = spansOfStages(columns);
   columns.stages.forEach((stage, index) => {
-    const spans = columns.spans.filter((span) => span.stage === stage.name);
-    drawStage(frame, stage, spans, fills, time, top + index * (ROW + GAP));
+    drawStage(frame, stage, spansOf(stage.name), fills, time, top + index * (ROW + GAP));
   });
   const end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 6, frame.colour);
   return frame.finish(drawFootnote(frame, columns.footnote, end));

@@ -23,5 +23,6 @@ export { type QueueColumns, type QueuePanel, queueChart } from "./queueChart.ts"
 export { type ResponseColumns, type ResponseRow, responseChart } from "./responseChart.ts";
 export { type ScreeningColumns, type ScreeningPoint, screeningChart } from "./screeningChart.ts";
 export { type SlopeColumns, type SlopeRow, slopeChart } from "./slopeChart.ts";
+export { spansOfStages } from "./spansOfStages.ts";
 export { type StateColumns, type StateRow, stateChart } from "./stateChart.ts";
 export { type WipColumns, type WipSection, wipChart } from "./wipChart.ts";

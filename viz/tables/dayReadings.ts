@@ -1,13 +1,14 @@
-import type {
-  BottleneckColumns,
-  ChillerColumns,
-  CrewColumns,
-  HeadsOutColumns,
-  LoadColumns,
-  QueueColumns,
-  QueuePanel,
-  StateColumns,
-  WipColumns,
+import {
+  type BottleneckColumns,
+  type ChillerColumns,
+  type CrewColumns,
+  type HeadsOutColumns,
+  type LoadColumns,
+  type QueueColumns,
+  type QueuePanel,
+  type StateColumns,
+  spansOfStages,
+  type WipColumns,
 } from "../charts/index.ts";
 import type { TraceColumns } from "../marks/index.ts";
 import { meansOnly, type TimeReadings, type TimeSeries } from "./timeReadings.ts";
@@ -73,11 +74,14 @@ export function loadReadings(columns: LoadColumns): TimeReadings {
 }
 
 export function bottleneckReadings(columns: BottleneckColumns): TimeReadings {
+  const spansOf = spansOfStages(columns);
   const spans = columns.stages.map(({ name }) => ({
     name,
-    spans: columns.spans
-      .filter(({ stage }) => stage === name)
-      .map(({ from, to, kind }) => ({ from, to, text: kind === "sole" ? "the bottleneck by itself" : "shifting" })),
+    spans: spansOf(name).map(({ from, to, kind }) => ({
+      from,
+      to,
+      text: kind === "sole" ? "the bottleneck by itself" : "shifting",
+    })),
   }));
   return { ...scene(columns), series: [], spans };
 }

@@ -1,11 +1,12 @@
-import type {
-  BindingColumns,
-  BottleneckColumns,
-  LimitColumns,
-  LoadColumns,
-  MassColumns,
-  SlopeColumns,
-  StateColumns,
+import {
+  type BindingColumns,
+  type BottleneckColumns,
+  type LimitColumns,
+  type LoadColumns,
+  type MassColumns,
+  type SlopeColumns,
+  type StateColumns,
+  spansOfStages,
 } from "../charts/index.ts";
 import { formatClock } from "../frame/index.ts";
 import type { Cell, ChartTable } from "./chartTable.ts";
@@ -80,9 +81,10 @@ export function slopeTable(columns: SlopeColumns): ChartTable {
 
 /** Time as the bottleneck by stage; the strip itself is in the run's traces. */
 export function bottleneckTable(columns: BottleneckColumns): ChartTable {
+  const spansOf = spansOfStages(columns);
   const total = (name: string, wanted: "sole" | "shifting") =>
-    columns.spans
-      .filter(({ stage, kind }) => stage === name && kind === wanted)
+    spansOf(name)
+      .filter(({ kind }) => kind === wanted)
       .reduce((sum, { from, to }) => sum + to - from, 0);
   return {
     columns: [text("stage"), seconds("by itself"), seconds("shifting")],

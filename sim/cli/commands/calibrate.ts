@@ -15,6 +15,7 @@ import { BadInput } from "../badInput.ts";
 import { calibrationSummary } from "../calibrationSummary.ts";
 import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";
+import { checkRunFolder } from "../checkRunFolder.ts";
 import { readInputFile, readNamedText } from "../inputFile.ts";
 import { loadPlan } from "../loadPlan.ts";
 import type { Terminal } from "../terminal.ts";
@@ -54,7 +55,7 @@ export async function calibrateCommand(
   const countedAt = stageOf(plan, options.at);
   // Pictures are a heavy thing to load: only when asked for, and before the days, so that a bad folder costs no time.
   const writer = out === undefined ? null : await import("../writeCalibration.ts");
-  if (out !== undefined) (await import("../writeRun.ts")).checkRunFolder(out, overwrite);
+  if (out !== undefined) checkRunFolder(out, overwrite);
   const found = await simulate(terminal, plan, observed, { ...options, countedAt, mostEvents: ceilings.events });
   const results: CalibrationResults = {
     ...found,

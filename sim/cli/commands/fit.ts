@@ -4,6 +4,7 @@ import { formatFault } from "../../plan/index.ts";
 import { stableJson } from "../../results/index.ts";
 import { BadInput } from "../badInput.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";
+import { checkRunFolder } from "../checkRunFolder.ts";
 import { fitSummary } from "../fitSummary.ts";
 import { readNamedText } from "../inputFile.ts";
 import type { Terminal } from "../terminal.ts";
@@ -39,7 +40,7 @@ export async function fitCommand(terminal: Terminal, path: string, options: FitC
   if (columns === null) throw new BadInput(faults.map((fault) => `${path}: ${formatFault(fault)}`));
   // Pictures are a heavy thing to load: only when asked for, and before the fits, so that a bad folder costs no time.
   const writer = out === undefined ? null : await import("../writeFits.ts");
-  if (out !== undefined) (await import("../writeRun.ts")).checkRunFolder(out, overwrite);
+  if (out !== undefined) checkRunFolder(out, overwrite);
   const fits = columns.map((column) => {
     const fit = fitColumn(column, { seed, samples, progress: (words) => terminal.live && terminal.rewrite(words) });
     if (terminal.live) terminal.rewrite("");

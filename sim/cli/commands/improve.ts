@@ -15,6 +15,7 @@ import type { Study } from "../../study/index.ts";
 import { BadInput } from "../badInput.ts";
 import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
+import { checkRunFolder, takeRunFolder } from "../checkRunFolder.ts";
 import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
 import { improveSummary } from "../improveSummary.ts";
@@ -104,15 +105,15 @@ async function written(
 ): Promise<Found> {
   const { terminal, question, run } = search;
   const { out, overwrite = false } = options;
-  // Loaded before the run, so that a folder that cannot be written costs no time.
+  checkRunFolder(out, overwrite);
+  // Loaded before the run, so that an installation that is not whole costs no time.
   const writer = await import("../writeRun.ts");
-  writer.checkRunFolder(out, overwrite);
   const { seed, base } = question;
   const journal = await openSearchJournal(out, { asked: file.json, plan: base.plan, seed }, options);
   const journalOf: JournalOf = (study, traces) => journal.of(daySource(study, traces, false));
   const goOn = resumeLine("improve", file.path, options);
   return keepingDays(terminal, journal, { ofAll: "", goOn }, async () => {
-    writer.takeRunFolder(out, overwrite);
+    takeRunFolder(out, overwrite);
     const found = await improved(search, journalOf);
     const study = reportStudy(question, found);
     const results = await run(study, "binned", journalOf(study, "binned"));

@@ -1,18 +1,13 @@
-import { existsSync, statSync } from "node:fs";
+import { existsSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { chartFiles, renderReport } from "../../../viz/index.ts";
 import { readImprovement } from "../../improve/index.ts";
-import {
-  type Drawn,
-  mendRunFolder,
-  readResults,
-  rebuiltFiles,
-  type StudyResults,
-  writeRunFolder,
-} from "../../results/index.ts";
+import { type Drawn, readResults, rebuiltFiles, type StudyResults, writeRunFolder } from "../../results/index.ts";
 import { readLineUp } from "../../worth/index.ts";
 import { BadInput } from "../badInput.ts";
+import { takeRunFolder } from "../checkRunFolder.ts";
 import { readInputFile, readNamedText } from "../inputFile.ts";
+import { NoBrowser, openBrowser } from "../openBrowser.ts";
 import { lockFolder } from "../openRunJournal.ts";
 import type { Terminal } from "../terminal.ts";
 import type { RunAnswer } from "../writeRun.ts";
@@ -32,19 +27,30 @@ export async function reportCommand(terminal: Terminal, folder: string, options:
     throw new BadInput([`${folder}: there is no such folder; name the folder of a day or study.`]);
   const unlock = await lockFolder(folder);
   try {
-    mendRunFolder(folder);
+    takeRunFolder(folder, true);
+    refuseLinks(folder);
     const run = readRun(folder);
-    const drawn = await draw(run, options);
-    const files = rebuiltFiles(folder, drawn);
+    const { drawn, missing } = await draw(run, options);
+    const files = rebuiltFiles(folder, drawn, missing !== null);
     writeRunFolder(folder, files, true);
     const made = files.filter(({ path }) => /^(report|tables|charts)/.test(path));
     terminal.say(
       `Written: ${join(folder, "report.html")} and ${made.length - 1} other files drawn from its data.`,
       "green",
     );
+    if (missing !== null) throw missing;
   } finally {
     unlock();
   }
+}
+
+/** Its data are taken over as they are: not from elsewhere through a link, and not from a pipe, which may have no end. */
+function refuseLinks(folder: string): void {
+  const other = readdirSync(folder, { withFileTypes: true }).filter(
+    (entry) => !(entry.name === "charts" ? entry.isDirectory() : entry.isFile()),
+  );
+  if (other.length > 0)
+    throw new BadInput(other.map(({ name }) => `${join(folder, name)}: this is no file of its own; take it away.`));
 }
 
 interface Run {
@@ -77,19 +83,31 @@ function answerIn<Answer>(folder: string, name: string, read: (json: unknown) =>
   return found;
 }
 
-async function draw({ results, plan, answer }: Run, options: ReportCommandOptions): Promise<Drawn> {
-  const { png = false, pdf = false, xlsx = false } = options;
+/** What needs a browser is `missing` where none starts, and all else is drawn nevertheless. */
+async function draw(
+  { results, plan, answer }: Run,
+  { png = false, pdf = false, xlsx = false }: ReportCommandOptions,
+): Promise<{ drawn: Drawn; missing: NoBrowser | null }> {
   const reportHtml = renderReport(results, { planFile: plan, ...answer });
   const charts = chartFiles(results, answer);
   const tables = xlsx ? { tables: await (await import("../runTables.ts")).runTables(results, plan) } : {};
-  if (!png && !pdf) return { reportHtml, charts, ...tables };
-  const browser = await (await import("../openBrowser.ts")).openBrowser();
+  const drawn = { reportHtml, charts, ...tables };
+  if (!png && !pdf) return { drawn, missing: null };
+  try {
+    return { drawn: { ...drawn, ...(await print(drawn, { png, pdf })) }, missing: null };
+  } catch (error) {
+    if (error instanceof NoBrowser) return { drawn, missing: error };
+    throw error;
+  }
+}
+
+async function print({ reportHtml, charts }: Drawn, { png, pdf }: ReportCommandOptions): Promise<Partial<Drawn>> {
+  const browser = await openBrowser();
   try {
     const { chartImages, reportPrint } = await import("../printRun.ts");
-    const images = png ? await chartImages(browser, charts) : [];
+    const images = png ? await chartImages(browser, charts) : null;
     return {
-      ...{ reportHtml, ...tables },
-      charts: charts.map((chart, index) => ({ ...chart, ...(png ? { png: images[index]! } : {}) })),
+      ...(images === null ? {} : { charts: charts.map((chart, index) => ({ ...chart, png: images[index]! })) }),
       ...(pdf ? { reportPdf: await reportPrint(browser, reportHtml) } : {}),
     };
   } finally {

@@ -5,6 +5,7 @@ import type { Study } from "../../study/index.ts";
 import { BadInput } from "../badInput.ts";
 import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
+import { checkRunFolder, takeRunFolder } from "../checkRunFolder.ts";
 import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
 import { readInputFile } from "../inputFile.ts";
@@ -112,14 +113,14 @@ interface RunParts {
 async function runInto(terminal: Terminal, folder: string, parts: RunParts): Promise<StudyResults> {
   const { study, options, basePlan, studyText, simulate } = parts;
   const overwrite = options.overwrite ?? false;
-  // Loaded before the run, so that a folder that cannot be written costs no time.
+  checkRunFolder(folder, overwrite);
+  // Loaded before the run, so that an installation that is not whole costs no time.
   const writer = await import("../writeRun.ts");
-  writer.checkRunFolder(folder, overwrite);
   const journal = await openRunJournal(folder, study, { ...options, traces: tracesOf(study, options) });
   const ruled = study.procedure.stopping !== null || study.procedure.selection !== null;
   const ofAll = ` of ${ruled ? "at most " : ""}${study.variants.length * study.replications}`;
   return keepingDays(terminal, journal, { ofAll, goOn: resumeLine("study", parts.path, options) }, async () => {
-    writer.takeRunFolder(folder, overwrite);
+    takeRunFolder(folder, overwrite);
     const results = await simulate(journal);
     writer.writeRun(folder, { results, plan: basePlan, studyText }, overwrite);
     return results;

@@ -1,9 +1,14 @@
-import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { z } from "zod";
+import { makeFolders } from "../../results/index.ts";
 import { JournalProblem } from "./journalProblem.ts";
 import { LOCK, TAKEOVER } from "./partialFolder.ts";
 import { lifeOf, ownMark, type ProcessMark } from "./processMark.ts";
+
+const MOST_TRIES = 5;
+/** Milliseconds. */
+const MOMENT = 20;
 
 const MARK = z.strictObject({ host: z.string(), pid: z.int().positive(), began: z.string().nullable() });
 
@@ -12,8 +17,19 @@ const MARK = z.strictObject({ host: z.string(), pid: z.int().positive(), began: 
  * another one does. The lock of a process that has ended is taken over.
  */
 export function takeRunLock(folder: string): void {
-  mkdirSync(folder, { recursive: true });
-  if (!created(join(folder, LOCK), JSON.stringify(ownMark()))) takeOver(folder);
+  if (!createdIn(folder)) takeOver(folder);
+}
+
+/** A run that is just ending takes the folder away with its lock: it may be gone again before the lock is in it. */
+function createdIn(folder: string): boolean {
+  for (let tries = 1; ; tries++) {
+    makeFolders(folder);
+    try {
+      return created(join(folder, LOCK), JSON.stringify(ownMark()));
+    } catch (error) {
+      if ((error as NodeJS.ErrnoException).code !== "ENOENT" || tries === MOST_TRIES) throw error;
+    }
+  }
 }
 
 export function releaseRunLock(folder: string): void {
@@ -54,11 +70,15 @@ function refuseLiving(folder: string): void {
   }
 }
 
+/** Another run makes its lock first and writes into it then: one that cannot be read is given a moment. */
 function readMark(lock: string): ProcessMark | null {
-  try {
-    return MARK.parse(JSON.parse(readFileSync(lock, "utf8")));
-  } catch {
-    return null;
+  for (let tries = 1; ; tries++) {
+    try {
+      return MARK.parse(JSON.parse(readFileSync(lock, "utf8")));
+    } catch {
+      if (tries === MOST_TRIES) return null;
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, MOMENT);
+    }
   }
 }
 

@@ -7,6 +7,9 @@ it("says what a failure of the disk means and what to do, with the path where th
   expect(diskWords(error("EACCES", "a/b"))).toBe(
     "a/b: you may not write there; name another folder, then run it again.",
   );
+  expect(diskWords(Object.assign(error("ENOENT", "/proc/a"), { syscall: "mkdir" }))).toBe(
+    "/proc/a: nothing can be made there; name another folder, then run it again.",
+  );
 });
 
 it("says nothing of other failures", () => {

@@ -33,6 +33,11 @@ describe("readTextFile", () => {
 
   it("refuses text in another encoding, a folder, and a name with NUL in it", () => {
     expect(() => readTextFile(file(new Uint8Array([0xff, 0xfe, 0x7b, 0])), 1)).toThrow(/not text in UTF-8; save it/);
+    for (const bytes of [
+      [0x7b, 0],
+      [0, 0x7b],
+    ])
+      expect(() => readTextFile(file(new Uint8Array([...bytes, ...bytes])), 1)).toThrow(/text in UTF-16; save it as/);
     expect(() => readTextFile(temporaryFolder(), 1)).toThrow(/this is a folder; name a file in it/);
     expect(() => readTextFile("a\0b", 1)).toThrow(/cannot hold the character NUL/);
   });

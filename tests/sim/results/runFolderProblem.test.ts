@@ -1,4 +1,4 @@
-import { mkdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, it } from "vitest";
 import { runFolderProblem, writeRunFolder } from "../../../sim/results/index.ts";
@@ -41,6 +41,14 @@ it("refuses the folder the user stands in", () => {
 
 it.each(["", "  ", "a\0b"])("refuses the name %j, which stands for no folder", (name) => {
   expect(runFolderProblem(name, true)).toMatch(/name one\.|name another folder\.$/);
+});
+
+it("refuses a link that leads nowhere or round in a ring, and what would lie below one", () => {
+  const top = temporaryFolder();
+  symlinkSync("nowhere", join(top, "dangling"));
+  symlinkSync("ring", join(top, "ring"));
+  for (const path of ["dangling", "ring", "dangling/run", "ring/a/b"])
+    expect(runFolderProblem(join(top, path), true)).toMatch(/is a link that leads nowhere; take it away/);
 });
 
 it("refuses a folder below a file", () => {

@@ -1,4 +1,14 @@
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  readlinkSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import chromium from "@sparticuz/chromium";
@@ -52,14 +62,32 @@ describe("gambrel report", () => {
     expect(signature).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
   });
 
-  it("says what is missing where no browser starts, and writes nothing", async () => {
-    const before = text("report.html");
-    const { code, err } = await report(["run", "--png"], { GAMBREL_BROWSER: join(folder, "no-browser") });
+  it("writes what needs no browser where none starts, says what is missing, and ends with exit code 1", async () => {
+    for (const name of ["report.html", "tables.xlsx"]) rmSync(join(run, name), { force: true });
+    writeFileSync(join(run, "report.pdf"), "drawn elsewhere");
+    const { code, err } = await report(["run", "--png", "--pdf", "--xlsx"], {
+      GAMBREL_BROWSER: join(folder, "no-browser"),
+    });
     expect([code, err]).toEqual([
       1,
-      expect.stringMatching(/GAMBREL_BROWSER: no browser starts from .*Nothing was written/),
+      expect.stringMatching(
+        /Written: .*\nNo PNG and no PDF was drawn\. GAMBREL_BROWSER: no browser starts from .*; give the path of Chrome/,
+      ),
     ]);
-    expect(text("report.html")).toBe(before);
+    expect((await readWorkbook(readFileSync(join(run, "tables.xlsx")))).length).toBeGreaterThan(3);
+    expect(text("report.html")).toContain("<!doctype html>");
+    expect(text("report.pdf")).toBe("drawn elsewhere");
+  });
+
+  it("takes no data from elsewhere through a link, and waits for no pipe", async () => {
+    const linked = join(folder, "linked");
+    cpSync(run, linked, { recursive: true });
+    rmSync(join(linked, "values.csv"));
+    symlinkSync(join(folder, "plan.json"), join(linked, "values.csv"));
+    const refused = reportCommand(fakeTerminal(false).terminal, linked, {});
+    await expect(refused).rejects.toThrow(/values\.csv: this is no file of its own; take it away/);
+    expect(readlinkSync(join(linked, "values.csv"))).toBe(join(folder, "plan.json"));
+    rmSync(linked, { recursive: true });
   });
 
   it.each([
