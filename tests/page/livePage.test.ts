@@ -236,6 +236,12 @@ describe("the live page, opened from the disk", () => {
     await page.keyboard.press(" ");
     expect(await page.getByRole("button", { name: "Pause" }).count()).toBe(1);
     await page.keyboard.press(" ");
+    const lessons = page.getByRole("button", { name: "Lessons" });
+    await lessons.press("Enter");
+    const [button, sheet] = await Promise.all([lessons.boundingBox(), page.locator("#menu-lessons").boundingBox()]);
+    expect(sheet!.y - (button!.y + button!.height)).toBeCloseTo(4, 0);
+    expect(Math.abs(sheet!.x - button!.x)).toBeLessThan(button!.width);
+    await page.keyboard.press("Escape");
     await page.keyboard.press("?");
     await page.getByRole("dialog", { name: "Help" }).waitFor();
     await page.keyboard.press("Escape");

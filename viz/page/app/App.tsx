@@ -48,16 +48,20 @@ export function App() {
   );
 }
 
-/** Long enough to be read; then it makes way again. */
-const NOTICE_MILLISECONDS = 6000;
+/** Long enough to be read, which takes longer words longer; then it makes way again. */
+const NOTICE_MILLISECONDS = 2000;
+const MILLISECONDS_A_LETTER = 60;
 
 function Notice() {
   const words = state.notice.value;
   useEffect(() => {
     if (words === "") return;
-    const timer = setTimeout(() => {
-      state.notice.value = "";
-    }, NOTICE_MILLISECONDS);
+    const timer = setTimeout(
+      () => {
+        state.notice.value = "";
+      },
+      NOTICE_MILLISECONDS + MILLISECONDS_A_LETTER * words.length,
+    );
     return () => clearTimeout(timer);
   }, [words]);
   return (

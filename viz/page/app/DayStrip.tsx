@@ -1,7 +1,7 @@
 import { scaleLinear } from "d3";
 import { useEffect, useRef } from "preact/hooks";
 import type { DayCourse } from "../../../sim/course/index.ts";
-import { clockTicksFor, formatClock, formatNumber, isolated } from "../../frame/index.ts";
+import { clockTicksFor, formatClock, formatNumber, isolated, textWidth } from "../../frame/index.ts";
 import { stepPath } from "../../marks/index.ts";
 import { breaksOf } from "../plan/breaksOf.ts";
 import { binMeans } from "../strips/binSteps.ts";
@@ -34,6 +34,7 @@ function Strip({ base, variant, width }: { base: DayCourse; variant: DayCourse; 
     .range([SIDE, width - SIDE]);
   const most = Math.max(1, base.record.heads.arrived, variant.record.heads.arrived);
   const heads = scaleLinear().domain([0, most]).range([FLOOR, TOP]);
+  const pauses = breaksOf(state.soundPlan.value, startClockSeconds);
   const cursor = useRef<SVGGElement>(null);
   const slider = useRef<HTMLDivElement>(null);
   useEffect(
@@ -67,7 +68,7 @@ function Strip({ base, variant, width }: { base: DayCourse; variant: DayCourse; 
       onKeyDown={moveByKey}
     >
       <svg width={width} height={HEIGHT} aria-hidden="true" focusable="false">
-        {breaksOf(state.soundPlan.value, startClockSeconds).map((pause) => (
+        {pauses.map((pause) => (
           <g key={`${pause.name} ${pause.fromSeconds}`}>
             <rect
               class="pause"
@@ -76,10 +77,12 @@ function Strip({ base, variant, width }: { base: DayCourse; variant: DayCourse; 
               y={TOP}
               height={FLOOR - TOP}
             />
-            <text class="small" x={time(pause.fromSeconds)} y={TOP - 5}>
-              {isolated(pause.name)}
-            </text>
           </g>
+        ))}
+        {toldBreaks(pauses, time).map(({ words, x }) => (
+          <text key={x} class="small" x={x} y={TOP - 5}>
+            {isolated(words)}
+          </text>
         ))}
         {shiftEndSeconds < end && (
           <g>
@@ -110,6 +113,17 @@ function Strip({ base, variant, width }: { base: DayCourse; variant: DayCourse; 
       </svg>
     </div>
   );
+}
+
+/** Names of breaks that begin where the one before is still being read stand in its words. */
+function toldBreaks(pauses: readonly { name: string; fromSeconds: number }[], time: Scale) {
+  const told: { words: string; x: number }[] = [];
+  for (const { name, fromSeconds } of [...pauses].sort((a, b) => a.fromSeconds - b.fromSeconds)) {
+    const [before, x] = [told.at(-1), time(fromSeconds)];
+    if (before !== undefined && before.x + textWidth(before.words, 11) + 6 > x) before.words += `, ${name}`;
+    else told.push({ words: name, x });
+  }
+  return told;
 }
 
 type Scale = (value: number) => number;

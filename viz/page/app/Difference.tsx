@@ -15,7 +15,10 @@ export function Difference() {
   return (
     <p class="difference">
       <strong>{state.isChanged.value ? differenceWords(found) : "Nothing is changed yet."}</strong>
-      <span>Heads done by now: {counts}. This is one day; the figures of twenty are under “What it comes to”.</span>
+      <span>
+        Heads past the last work by now (they may still chill): {counts}. This is one day; the figures of twenty are
+        under “What it comes to”.
+      </span>
     </p>
   );
 }

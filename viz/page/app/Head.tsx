@@ -1,4 +1,5 @@
 import type { ComponentChildren } from "preact";
+import { useRef } from "preact/hooks";
 import { LESSONS } from "../lessons/lessons.ts";
 import { Help } from "./Help.tsx";
 import { OpenFile } from "./OpenFile.tsx";
@@ -77,16 +78,31 @@ function Mark() {
 }
 
 function Menu({ id, name, children }: { id: string; name: string; children: ComponentChildren }) {
+  const button = useRef<HTMLButtonElement>(null);
   return (
     <div class="menu">
-      <button type="button" popovertarget={`menu-${id}`}>
+      <button type="button" ref={button} popovertarget={`menu-${id}`}>
         {name}
       </button>
-      <div id={`menu-${id}`} popover="auto" class="sheet">
+      <div
+        id={`menu-${id}`}
+        popover="auto"
+        class="sheet"
+        onBeforeToggle={({ currentTarget, newState }) => {
+          if (newState === "open") placeBelow(currentTarget, button.current!);
+        }}
+      >
         {children}
       </div>
     </div>
   );
+}
+
+/** An open sheet lies above everything and knows no place on the page: it is put below its button, within the screen. */
+function placeBelow(sheet: HTMLElement, button: HTMLElement): void {
+  const { left, bottom } = button.getBoundingClientRect();
+  sheet.style.left = `max(4px, min(${left}px, 100vw - var(--sheet) - 4px))`;
+  sheet.style.top = `${bottom + 4}px`;
 }
 
 function Item({ act, checked, children }: { act: () => unknown; checked?: boolean; children: ComponentChildren }) {

@@ -26,6 +26,10 @@ export function Help() {
           Nothing leaves this page: the simulation runs here, a plan you open stays here, and a link carries its plan in
           itself.
         </p>
+        <p>
+          Tab leads through everything. On the strip of the day the arrow keys move by a minute, page up and page down
+          by ten minutes, home and end to its ends.
+        </p>
         <dl class="keys-list">
           {KEYS.map(({ shown, does }) => (
             <div key={shown}>

@@ -46,7 +46,7 @@ function Question({ lesson }: { lesson: Lesson }) {
             <div class="option">
               <span>
                 {option}
-                {isShown && index === lesson.right && <b> This comes true.</b>}
+                {isShown && index === lesson.right && <b class="verdict-word">This comes true.</b>}
               </span>
               <label>
                 <span class="small">hands</span>

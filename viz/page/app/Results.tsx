@@ -64,6 +64,12 @@ function Figures({ results }: { results: StudyResults }) {
   );
 }
 
+/** Where no column says what is shown. */
+const VERDICTS: Record<string, string> = {
+  shown: "a difference is shown",
+  "not shown": "no difference is shown",
+};
+
 export function Figure({ results, info }: { results: StudyResults; info: ResponseInfo }) {
   const format = studyFormat(results, info);
   const { confidence } = results.study;
@@ -87,7 +93,8 @@ export function Figure({ results, info }: { results: StudyResults; info: Respons
       {difference && (
         <p class="verdict">
           <IntervalMark results={results} info={info} />
-          <b>{difference.mean}</b> <span class="range">{difference.interval}</span> {difference.verdict}
+          <b>{difference.mean}</b> <span class="range">{difference.interval}</span>{" "}
+          {VERDICTS[difference.verdict] ?? difference.verdict}
         </p>
       )}
     </li>

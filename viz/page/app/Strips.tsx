@@ -42,8 +42,9 @@ export function Strips() {
       <h2>What happened so far</h2>
       <p class="small">
         Grey: the plan as it is. Blue: the variant. The bands below each curve show what the positions did, the plan's
-        above the variant's, in the marks of the rail. A blue bar on a band: the station was the bottleneck (pale: the
-        bottleneck shifted to or from it).
+        above the variant's, in the marks of the rail. At the right end of a curve's grid stands the most of the day; a
+        dashed line is the number of places. A blue bar on a band: the station was the bottleneck (pale: the bottleneck
+        shifted to or from it).
       </p>
       <div ref={ref}>
         {base !== null && variant !== null && width > 0 && <Drawing base={base} variant={variant} width={width} />}

@@ -64,6 +64,7 @@ function peopleControl(plan: Json, group: string, crew: string): Control[] {
     typeof people === "number" ? people : isRecord(people) ? Math.max(0, ...numbers(Object.values(people))) : 0;
   if (base === 0) return [];
   const path = formatPath(["crews", crew, "people"]);
+  const least = Math.min(base, leastPeople(plan, crew));
   return [
     {
       id: path,
@@ -71,13 +72,22 @@ function peopleControl(plan: Json, group: string, crew: string): Control[] {
       label: `People in crew “${crew}”`,
       path,
       base,
-      min: 0,
+      min: least,
       max: Math.max(12, base * 2),
       step: 1,
       words: (value) => formatNumber(value, 0),
       change: (json, value) => (isRecord(json) ? eachShift(json, value - base) : value),
     },
   ];
+}
+
+/** What one position takes at most where no other crew can stand in: with fewer a plan is not sound. */
+function leastPeople(plan: Json, crew: string): number {
+  const stations = list(plan, "line").flatMap((stage) => [stage, ...list(stage, "stations")]);
+  const needs = stations
+    .filter((station) => String(crewsOf(station)) === crew)
+    .map(({ peoplePerPosition }) => (typeof peoplePerPosition === "number" ? peoplePerPosition : 1));
+  return Math.max(0, ...needs);
 }
 
 /** Present in a shift: so many more or fewer; a shift without anybody stays without. */

@@ -80,7 +80,7 @@ function drawFlag(pen: Pen, { course, layout }: Scene, { x, y, worst, heads, bey
     ? `under ${spanWords(minSeconds ?? 0)}`
     : `${beyond ? "over" : "near"} ${spanWords(maxSeconds ?? 0)}`;
   const words = `${isolated(name)}: ${formatNumber(heads, 0)} ${bound}`;
-  const size = (SIZE.text - 0.5) * s;
+  const size = SIZE.text * s;
   // Towards the side where it has room.
   const atEnd = x + 12 * s + textWidth(words, size, true) > layout.width;
   pen.text(x + (atEnd ? -4 : 12) * s, y - 8 * s, words, {

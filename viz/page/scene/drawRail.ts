@@ -15,7 +15,7 @@ export function drawRail(pen: Pen, scene: Scene): void {
   for (const [index] of layout.rows.entries()) drawRow(pen, layout, index);
   for (const place of layout.stages) {
     if (place === null) continue;
-    if (place.look === "siding") drawSiding(pen, layout, place, course.sketch.stages[place.stage]!.sentFrom);
+    if (place.look === "siding") drawSiding(pen, layout, place);
     if (place.look === "store") drawStore(pen, scene, place);
     else drawStation(pen, scene, place);
   }
@@ -36,15 +36,13 @@ function drawRow(pen: Pen, layout: RailLayout, index: number): void {
   }
 }
 
-function drawSiding(pen: Pen, layout: RailLayout, place: StagePlace, sender: number): void {
+/** An off-line stage hangs from the rail by a thin line at the side that its heads come from. */
+function drawSiding(pen: Pen, layout: RailLayout, place: StagePlace): void {
   const s = layout.scale;
   const row = layout.rows[place.row]!;
   const y = row.y + (SIZE.rail + SIZE.sidingDrop) * s;
   pen.rect(place.cell.from, y - 1.5 * s, place.cell.to - place.cell.from, 3 * s, { fill: "rule" }, 1.5);
-  const from = layout.stages[sender];
-  if (!from || from.row !== place.row) return;
-  const x = Math.max(place.cell.from + 4, Math.min(from.cell.from + 4, place.cell.to - 4));
-  pen.rect(x, row.y + (SIZE.rail + 2) * s, 1, SIZE.sidingDrop * s, { fill: "rule", opacity: 0.5 });
+  pen.rect(place.cell.from + 4, row.y + (SIZE.rail + 2) * s, 1, SIZE.sidingDrop * s, { fill: "rule", opacity: 0.5 });
 }
 
 /** The shackles of a chain move with it, so that a standing chain and its gaps are seen. */
@@ -73,6 +71,6 @@ function drawOut(pen: Pen, { layout, course, seconds }: Scene): void {
   const takenOff = stepAt(course.counts, 4, seconds);
   if (takenOff > 0) {
     pen.text(x + 8 * s, y + 38 * s, formatNumber(takenOff, 0), { size: SIZE.text * s });
-    pen.text(x + 8 * s, y + 51 * s, isolated("taken off"), { size: (SIZE.text - 1) * s, fill: "muted" });
+    pen.text(x + 8 * s, y + 51 * s, isolated("taken off"), { size: SIZE.text * s, fill: "muted" });
   }
 }

@@ -1,6 +1,7 @@
 import { stepAt } from "../../../sim/course/index.ts";
 import { formatNumber, isolated } from "../../frame/index.ts";
-import { BIN, POINTER } from "./glyphs.ts";
+import { drawBottleneck, isNameCovered } from "./drawBottleneck.ts";
+import { BIN } from "./glyphs.ts";
 import { SIZE, type StagePlace } from "./layout.ts";
 import { drawPosition } from "./looks.ts";
 import type { Pen } from "./pen.ts";
@@ -25,23 +26,11 @@ export function drawStation(pen: Pen, scene: Scene, place: StagePlace): void {
     );
     pen.rect(place.cell.from, rail - 2 * s, place.cell.to - place.cell.from, 4 * s, { fill: "rule" });
   }
-  if (scene.bottleneck.includes(place.stage)) drawBottleneck(pen, place, top, s, scene.bottleneck.length > 1);
+  drawBottleneck(pen, scene, place, top);
   drawPlaces(pen, place, stage.kind, rail, s);
   if (stage.kind !== "chain" && stage.kind !== "dwell") drawPositions(pen, scene, place, top);
   drawWords(pen, scene, place, top);
   drawVessel(pen, scene, place, top);
-}
-
-/** Filled where it is the sole bottleneck, outlined while the bottleneck shifts to or from it. */
-export function drawBottleneck(pen: Pen, place: StagePlace, top: number, s: number, shifting: boolean): void {
-  const x = (place.cell.from + place.cell.to) / 2;
-  const look = shifting
-    ? ({ fill: "paper", stroke: "line", width: 1.6 } as const)
-    : ({ fill: "line", stroke: "line" } as const);
-  pen.rect(place.cell.from, top + (SIZE.rail - 4) * s, place.cell.to - place.cell.from, 8 * s, look, 4 * s);
-  pen.shape(POINTER, x, top + 25 * s, look, s);
-  const words = shifting ? "bottleneck shifts" : "bottleneck";
-  pen.text(x, top + 13 * s, words, { size: SIZE.text * s, bold: true, fill: "line", anchor: "middle" });
 }
 
 /** Every place before a station is a tick on the rail; a dwell stage and a chain are a band. */
@@ -76,8 +65,9 @@ function drawWords(pen: Pen, scene: Scene, place: StagePlace, top: number): void
   const stage = course.sketch.stages[place.stage]!;
   const x = place.labelX;
   if (stage.kind === "chain" && course.sketch.chains[stage.chain]!.windows.length > 0) {
-    const name = isolated(place.label.join(" "));
-    pen.text(place.waiting.from, top + 22 * s, name, { size: SIZE.text * s, bold: true });
+    if (isNameCovered(scene, place)) return;
+    const anchor = x === place.waiting.from ? "start" : "end";
+    pen.text(x, top + 22 * s, isolated(place.label.join(" ")), { size: SIZE.text * s, bold: true, anchor });
     return;
   }
   let y = top + SIZE.label * s;
@@ -85,7 +75,7 @@ function drawWords(pen: Pen, scene: Scene, place: StagePlace, top: number): void
     pen.text(x, y, isolated(line), { size: SIZE.text * s, bold: true, anchor: "middle" });
     y += SIZE.line * s;
   }
-  pen.text(x, y, waitingWords(scene, place), { size: (SIZE.text - 0.5) * s, fill: "muted", anchor: "middle" });
+  pen.text(x, y, waitingWords(scene, place), { size: SIZE.text * s, fill: "muted", anchor: "middle" });
 }
 
 /** "3 of 5 wait", "12 of 36 inside"; what a number alone cannot tell is drawn. */

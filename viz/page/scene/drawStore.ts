@@ -1,6 +1,6 @@
 import { stepAt } from "../../../sim/course/index.ts";
 import { formatNumber, isolated } from "../../frame/index.ts";
-import { drawBottleneck } from "./drawStation.ts";
+import { drawBottleneck } from "./drawBottleneck.ts";
 import { SIZE, type StagePlace } from "./layout.ts";
 import type { Pen } from "./pen.ts";
 import type { Scene } from "./scene.ts";
@@ -9,7 +9,8 @@ const ROWS = 5;
 const STEP = 7.5;
 
 /** A large chiller: hooks in rows, each mark standing for so many heads, filled as the day fills it. */
-export function drawStore(pen: Pen, { layout, course, seconds, picked, bottleneck }: Scene, place: StagePlace): void {
+export function drawStore(pen: Pen, scene: Scene, place: StagePlace): void {
+  const { layout, course, seconds, picked } = scene;
   const s = layout.scale;
   const top = layout.rows[place.row]!.y;
   const rail = top + SIZE.rail * s;
@@ -30,7 +31,7 @@ export function drawStore(pen: Pen, { layout, course, seconds, picked, bottlenec
       6,
     );
   }
-  if (bottleneck.includes(place.stage)) drawBottleneck(pen, place, top, s, bottleneck.length > 1);
+  drawBottleneck(pen, scene, place, top);
   for (let mark = 0; mark < marks; mark++) {
     const x = place.waiting.from + (Math.floor(mark / ROWS) + 0.5) * STEP * s;
     const y = rail + (7 + (mark % ROWS) * 8.5) * s;
@@ -43,10 +44,10 @@ export function drawStore(pen: Pen, { layout, course, seconds, picked, bottlenec
     y += SIZE.line * s;
   }
   const limit = Number.isFinite(stage.places) ? ` of ${formatNumber(stage.places, 0)}` : "";
-  const size = (SIZE.text - 0.5) * s;
+  const size = SIZE.text * s;
   pen.text(place.labelX, y, `${formatNumber(heads, 0)}${limit} in it`, { size, fill: "muted", anchor: "middle" });
   if (each > 1) {
     const words = `one mark: ${formatNumber(each, 0)} heads`;
-    pen.text(place.labelX, y + SIZE.line * s, words, { size: (SIZE.text - 1) * s, fill: "muted", anchor: "middle" });
+    pen.text(place.labelX, y + SIZE.line * s, words, { size: SIZE.text * s, fill: "muted", anchor: "middle" });
   }
 }

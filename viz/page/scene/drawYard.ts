@@ -19,8 +19,8 @@ function drawArrivals(pen: Pen, { course, layout, seconds }: Scene): void {
   pen.text(4, y + 4 * s, formatNumber(stepAt(course.counts, 0, seconds), 0), { size: 15 * s, bold: true });
   pen.text(4, y + 19 * s, "arrived", { size: SIZE.text * s, fill: "muted" });
   if (course.sketch.supply !== "saturated") return;
-  pen.text(4, y + 33 * s, "more always", { size: (SIZE.text - 1) * s, fill: "muted" });
-  pen.text(4, y + 46 * s, "at hand", { size: (SIZE.text - 1) * s, fill: "muted" });
+  pen.text(4, y + 33 * s, "more always", { size: SIZE.text * s, fill: "muted" });
+  pen.text(4, y + 46 * s, "at hand", { size: SIZE.text * s, fill: "muted" });
 }
 
 function drawLoads(pen: Pen, scene: Scene): void {
@@ -37,7 +37,7 @@ function drawYardBottleneck(pen: Pen, { course, layout, bottleneck }: Scene): vo
   if (stage === undefined) return;
   const s = layout.scale;
   const words = `bottleneck${bottleneck.length > 1 ? " shifts" : ""}: ${isolated(course.sketch.stages[stage]!.name)}`;
-  pen.text(4 * s, 142 * s, words, { size: SIZE.text * s, bold: true, fill: "line" });
+  pen.text(4 * s, SIZE.yardWords * s, words, { size: SIZE.text * s, bold: true, fill: "line" });
 }
 
 /** Up to two lorries in the yard, each with what is still aboard; the next one that is due below them. */
@@ -63,7 +63,7 @@ function drawLorries(pen: Pen, { course, layout, seconds }: Scene): void {
     ...nextDue(course.record, seconds),
   ];
   for (const [index, line] of words.entries()) {
-    pen.text(4 * s, (70 + index * 13) * s, line, { size: (SIZE.text - 1) * s, fill: "muted" });
+    pen.text(4 * s, (70 + index * 13) * s, line, { size: SIZE.text * s, fill: "muted" });
   }
 }
 
@@ -93,8 +93,8 @@ function drawLairage(pen: Pen, { course, layout, seconds }: Scene): void {
   }
   const limit = Number.isFinite(places) ? ` of ${formatNumber(places, 0)}` : "";
   pen.text(left, 70 * s, "lairage", { size: SIZE.text * s, bold: true });
-  pen.text(left, 83 * s, `${formatNumber(crates, 0)}${limit} crates`, { size: (SIZE.text - 1) * s, fill: "muted" });
-  if (each > 1) pen.text(left, 96 * s, `one square: ${each}`, { size: (SIZE.text - 1) * s, fill: "muted" });
+  pen.text(left, 83 * s, `${formatNumber(crates, 0)}${limit} crates`, { size: SIZE.text * s, fill: "muted" });
+  if (each > 1) pen.text(left, 96 * s, `one square: ${each}`, { size: SIZE.text * s, fill: "muted" });
 }
 
 /** Who unloads and feeds, and the crates at the hanging point. */
@@ -106,7 +106,7 @@ function drawHangingPoint(pen: Pen, scene: Scene): void {
     pen.rect((192 + crate * 9) * s, 44 * s, 7.5 * s, 7.5 * s, { fill: "fill1", stroke: "muted" });
   }
   drawStepPositions(pen, scene, course.sketch.unloading, 84, 58);
-  drawStepPositions(pen, scene, course.sketch.lairage, 192, 74);
+  drawStepPositions(pen, scene, course.sketch.lairage, 192, 66);
 }
 
 function drawStepPositions(pen: Pen, { course, layout, seconds }: Scene, stage: number, x: number, y: number): void {
@@ -126,5 +126,5 @@ function drawWayBack(pen: Pen, { course, layout, seconds }: Scene): void {
   const y = 112 * s;
   pen.shape("M206,0H8M14,-4L8,0L14,4", 0, y, { stroke: "rule", width: 1.2 }, s);
   const words = `crates back: ${formatNumber(empty, 0)} on the way, ${formatNumber(clean, 0)} clean`;
-  pen.text(14 * s, y + 13 * s, words, { size: (SIZE.text - 1.5) * s, fill: "muted" });
+  pen.text(14 * s, y + 13 * s, words, { size: SIZE.text * s, fill: "muted" });
 }

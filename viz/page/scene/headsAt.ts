@@ -233,7 +233,7 @@ function between(
   end: { x: number; y: number },
   share: number,
 ): { x: number; y: number } {
-  if (from.row === to.row || from.look === "siding" || to.look === "siding") {
+  if (from.row >= to.row) {
     return { x: start.x + share * (end.x - start.x), y: start.y + share * (end.y - start.y) };
   }
   // Out at the right end of one row, in at the left end of the next.

@@ -1,3 +1,4 @@
+import { least } from "d3";
 import type { LineSketch, StageSketch } from "../../../sim/course/index.ts";
 import { spreadLabels, textWidth, wrapText } from "../../frame/index.ts";
 
@@ -23,7 +24,7 @@ export interface StagePlace {
   positions: number[];
   look: "station" | "dwell" | "store" | "chain" | "siding";
   label: string[];
-  /** Middle of the label. */
+  /** Middle of the label; for a chain with stations the end of the chain that it stands at. */
   labelX: number;
 }
 
@@ -57,16 +58,20 @@ export const SIZE = {
   label: 92,
   line: 14,
   row: 132,
+  /** Below the crates the station on crates that holds the line back is named; the first row reaches as far. */
+  yardWords: 142,
+  yardRow: 150,
   /** A siding's rail lies so much below the row's own, clear of the heads that pass on it; the row is as much higher. */
   sidingDrop: 30,
   text: 12,
   place: 8.5,
   position: 19,
   travel: 24,
-  end: 74,
+  end: 80,
 } as const;
 
-const LEAST_SCALE = 0.8;
+/** No letters under 11 pixels. */
+const LEAST_SCALE = 11 / SIZE.text;
 /** What waits is seen even beside very many positions. */
 const LEAST_WAITING = 60;
 const MOST_PLACES = 12;
@@ -124,28 +129,51 @@ function rowWidth(row: readonly Piece[], index: number, rows: number, yard: numb
 /** As few rows as hold everything at about the wanted scale, each about as long as the others. */
 function rowsFor(pieces: readonly Piece[], yard: number, all: number, width: number, wanted: number): Piece[][] {
   for (let count = Math.max(1, Math.ceil((0.8 * all) / width)); ; count++) {
-    const rows = broken(pieces, yard, all / count);
-    const widest = Math.max(...rows.map((row, index) => rowWidth(row, index, rows.length, yard)));
-    if (widest * wanted * 0.92 <= width || rows.length >= pieces.length) return rows;
+    // Off-line stages stay in the row of the stage that sends to them, unless that costs a row.
+    const ways = [withSidings(pieces, all / count), pieces.map((piece) => [piece])];
+    const fitting = ways
+      .map((groups) => broken(groups, yard, all / count))
+      .filter((rows) => {
+        const widest = Math.max(...rows.map((row, index) => rowWidth(row, index, rows.length, yard)));
+        return widest * Math.max(LEAST_SCALE, wanted * 0.92) <= width || rows.length >= pieces.length;
+      });
+    const rows = least(fitting, ({ length }) => length);
+    if (rows !== undefined) return rows;
   }
 }
 
-function broken(pieces: readonly Piece[], yard: number, wanted: number): Piece[][] {
+function broken(groups: readonly Piece[][], yard: number, wanted: number): Piece[][] {
   const rows: Piece[][] = [[]];
   let used = yard;
-  for (const piece of pieces) {
-    const next = used + piece.width + SIZE.travel;
+  for (const group of groups) {
+    const width = group.reduce((sum, piece) => sum + piece.width + SIZE.travel, 0);
+    const next = used + width;
     const row = rows.at(-1)!;
-    // A piece that reaches further beyond the wanted length than its row falls short of it begins the next row.
+    // What reaches further beyond the wanted length than its row falls short of it begins the next row.
     if (row.length > 0 && next - wanted > wanted - used) {
-      rows.push([piece]);
-      used = 16 + piece.width + SIZE.travel;
+      rows.push([...group]);
+      used = 16 + width;
     } else {
-      row.push(piece);
+      row.push(...group);
       used = next;
     }
   }
   return rows;
+}
+
+/** Each stage with the off-line stages that follow it, as far as they go into `most` together. */
+function withSidings(pieces: readonly Piece[], most: number): Piece[][] {
+  const groups: Piece[][] = [];
+  let length = 0;
+  for (const piece of pieces) {
+    length += piece.width + SIZE.travel;
+    if (piece.look === "siding" && length <= most) groups.at(-1)?.push(piece);
+    else {
+      groups.push([piece]);
+      length = piece.width + SIZE.travel;
+    }
+  }
+  return groups;
 }
 
 /** As wide as it wants to be, but never wider than the picture. */
@@ -207,7 +235,8 @@ function place(sketch: LineSketch, rows: Piece[][], yard: number, width: number,
       x += piece.width * scale + travel;
     }
     const hasSidings = row.some(({ look }) => look === "siding");
-    const height = (SIZE.row + (hasSidings ? SIZE.sidingDrop : 0)) * scale;
+    const own = SIZE.row + (hasSidings ? SIZE.sidingDrop : 0);
+    const height = (index === 0 && sketch.supply === "loads" ? Math.max(own, SIZE.yardRow) : own) * scale;
     const rail = { from: index === 0 ? first - 14 * scale : 4, to: index === rows.length - 1 ? x : width - 4 };
     places.push({ y, height, rail, hasSidings });
     y += height;
@@ -256,6 +285,11 @@ function homeOf({ stages, chains, hanging }: LineSketch, stage: number): number 
   return stages[home]!.kind === "chain station" ? chains[stages[home]!.chain]!.stage : home;
 }
 
+/** The end of a chain that is further from the middles of its stations, so that what is told above them has room. */
+function freerEnd({ waiting: { from, to } }: StagePlace, middles: readonly number[]): number {
+  return Math.min(...middles) - from >= to - Math.max(...middles) ? from : to;
+}
+
 /** Stations on a chain: their window is a part of the chain's stretch, their positions stand below it. */
 function placeChainStations(sketch: LineSketch, stages: (StagePlace | null)[], scale: number): void {
   for (const chain of sketch.chains) {
@@ -286,5 +320,6 @@ function placeChainStations(sketch: LineSketch, stages: (StagePlace | null)[], s
         labelX: labels[index]!,
       };
     }
+    if (chain.windows.length > 0) on.labelX = freerEnd(on, wishes);
   }
 }

@@ -35,6 +35,18 @@ describe("controlsOf", () => {
     }
   });
 
+  it.each(PLANS)("lets the people of a crew of %s go down to as few as its positions take, and no further", (name) => {
+    const { json, files } = read(name);
+    const controls = controlsOf(json).filter(({ path }) => path.startsWith("crews"));
+    for (const control of controls) {
+      const variant = structuredClone(json);
+      for (const [path, set] of Object.entries(changesOf(json, controls, { [control.id]: control.min }))) {
+        expect(setPathInPlace(variant, path, set)).toBeNull();
+      }
+      expect(readPlan(variant, files).faults.map(formatFault), control.id).toEqual([]);
+    }
+  });
+
   it("sets nothing for a control at its base, and for what the plan does not have", () => {
     const controls = controlsOf(SMALL_PLAN);
     expect(changed(Object.fromEntries(controls.map(({ id, base }) => [id, base])))).toEqual({});

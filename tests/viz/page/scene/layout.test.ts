@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { type LineSketch, recordCourse } from "../../../../sim/course/index.ts";
 import { compileLine } from "../../../../sim/line/index.ts";
 import { readPlan } from "../../../../sim/plan/index.ts";
-import { layoutOf } from "../../../../viz/page/scene/layout.ts";
+import { layoutOf, SIZE } from "../../../../viz/page/scene/layout.ts";
 import { stageUnder } from "../../../../viz/page/scene/stageUnder.ts";
 
 const FOLDER = resolve(import.meta.dirname, "../../../../experiments/plans");
@@ -34,6 +34,32 @@ describe("layoutOf", () => {
         expect(place.cell.from).toBeGreaterThanOrEqual(x - 0.01);
         x = place.cell.to;
         expect(x).toBeLessThanOrEqual(width + 0.01);
+      }
+    }
+  });
+
+  it("keeps off-line stages in the row of the stage that sends to them where that costs no row", () => {
+    for (const [name, width] of [
+      ["ferncote.json", 964],
+      ["parts/trim-and-return.json", 964],
+      ["every-part.json", 1500],
+    ] as const) {
+      const sketch = SKETCHES.get(name)!;
+      const layout = layoutOf(sketch, width);
+      const sidings = layout.stages.filter((place) => place?.look === "siding");
+      expect(sidings.length).toBeGreaterThan(0);
+      for (const place of sidings) expect(place!.row).toBe(layout.stages[sketch.stages[place!.stage]!.sentFrom]!.row);
+    }
+    expect(layoutOf(SKETCHES.get("brackenhurst-chains.json")!, 964).rows.length).toBe(3);
+    expect(layoutOf(SKETCHES.get("every-part.json")!, 964).rows.length).toBe(4);
+  });
+
+  it("leaves room below the crates for the name of the station that holds the line back, and writes nothing under 11 pixels", () => {
+    for (const width of [340, 964, 1500]) {
+      for (const sketch of SKETCHES.values()) {
+        const { rows, scale } = layoutOf(sketch, width);
+        if (sketch.supply === "loads") expect(rows[0]!.height).toBeGreaterThanOrEqual(SIZE.yardWords * scale);
+        expect(SIZE.text * scale).toBeGreaterThanOrEqual(10.999);
       }
     }
   });
