@@ -10,6 +10,7 @@ const REASONS: Record<string, string> = {
     "a part of the path is a link that leads round in a ring, or one that must not be followed; name another folder",
   EFBIG: "the file is larger than is allowed here; raise that limit",
   EMFILE: "too many files are open; close other programs",
+  EADDRINUSE: "another program uses that port; name another one with --port",
   EIO: "the disk does not answer as it should; check it",
 };
 

@@ -1,6 +1,6 @@
 import type { Found, Improvement } from "../improve/index.ts";
 import { formatRange, formatResponse } from "../observations/index.ts";
-import { formatNumber } from "../units/index.ts";
+import { formatNumber, groupDigits } from "../units/index.ts";
 import type { SummaryLine } from "./sizeSummary.ts";
 import { textTable } from "./textTable.ts";
 
@@ -27,16 +27,12 @@ function sharesTable({ allocated, recommended }: Improvement): string[] {
   const counts = recommended!.counts ?? elements.map(({ base }) => base);
   const shown = (count: number | null) => {
     if (count === null) return "-";
-    return kind === "budget" ? (count === 1 ? "bought" : "not bought") : formatNumber(count);
+    return kind === "budget" ? (count === 1 ? "bought" : "not bought") : groupDigits(formatNumber(count));
   };
   return textTable([
     ["", "as it is", "recommended"],
     ...elements.map(({ name, base }, index) => [name, shown(base), shown(counts[index]!)]),
-    [
-      `of ${formatNumber(allocated.most)} ${unit}`,
-      "",
-      recommended!.uses === null ? "-" : formatNumber(recommended!.uses),
-    ],
+    [`of ${groupDigits(formatNumber(allocated.most))} ${unit}`, "", usesOf(recommended!)],
   ]);
 }
 
@@ -78,12 +74,13 @@ function curveTable(found: Improvement): string[] {
 }
 
 function usesOf({ uses }: Found): string {
-  return uses === null ? "-" : formatNumber(uses);
+  return uses === null ? "-" : groupDigits(formatNumber(uses));
 }
 
 function goalOf({ goal }: Found, { goal: info }: Improvement): string {
   if (goal === null) return "-";
-  const shown = (value: number) => formatResponse(value, info.format === "number" ? { ...info, unit: "" } : info, 0);
+  const shown = (value: number) =>
+    groupDigits(formatResponse(value, info.format === "number" ? { ...info, unit: "" } : info, 0));
   if (goal.low === null || goal.high === null) return shown(goal.mean);
   return `${shown(goal.mean)} (${formatRange(shown(goal.low), shown(goal.high))})`;
 }

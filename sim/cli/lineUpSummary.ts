@@ -1,6 +1,6 @@
 import { formatSpan } from "../observations/index.ts";
 import type { StudyResults } from "../results/index.ts";
-import { formatNumber, formatShare } from "../units/index.ts";
+import { formatNumber, formatShare, groupDigits } from "../units/index.ts";
 import type { LineUp, Ranged } from "../worth/index.ts";
 import type { SummaryLine } from "./sizeSummary.ts";
 import { textTable } from "./textTable.ts";
@@ -54,7 +54,7 @@ function ranged({ mean, low, high }: Ranged, show: (value: number) => string): s
 }
 
 function whole(value: number): string {
-  return formatNumber(Math.round(value));
+  return groupDigits(formatNumber(Math.round(value)));
 }
 
 /** A payback beyond a lifetime is none that a bank would read. */

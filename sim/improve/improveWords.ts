@@ -1,6 +1,6 @@
 import { formatRange, formatSpan } from "../observations/index.ts";
 import type { Estimate, ResponseInfo } from "../results/index.ts";
-import { formatNumber, formatShare } from "../units/index.ts";
+import { formatNumber, formatShare, groupDigits } from "../units/index.ts";
 import type { Improvement, Recommendation } from "./improvement.ts";
 
 /** What was found, in sentences: the pick, what it is worth, how sure that is, the limits, and what was tried. */
@@ -24,7 +24,7 @@ function pickWords(
   recommended: Recommendation,
   { choice, finalists, goal, confidence }: Omit<Improvement, "words">,
 ): string[] {
-  const zone = formatSpan(choice.difference, goal, "plain");
+  const zone = groupDigits(formatSpan(choice.difference, goal, "plain"));
   const rivals = finalists.filter(({ limits }) => limits === "kept").length;
   const percent = formatShare(choice.probability);
   const promise = {
@@ -41,13 +41,13 @@ function pickWords(
     against === null
       ? []
       : [
-          `Against the plan as it is, over ${against.n} days that neither search nor choice saw, on the same random numbers: ${against.words}`,
+          `Against the plan as it is, over ${against.n} days that neither search nor choice saw, on the same random numbers: ${groupDigits(against.words)}`,
         ];
   return [said, ...meets, ...worth, promise];
 }
 
 function goalWords({ mean, low, high, n }: Estimate, info: ResponseInfo, confidence: number): string {
-  const shown = (value: number) => formatSpan(value, info, "plain");
+  const shown = (value: number) => groupDigits(formatSpan(value, info, "plain"));
   const range =
     low === null || high === null ? "" : `${formatRange(shown(low), shown(high))} at ${formatShare(confidence)}, `;
   return `${info.label}: ${shown(mean)} (${range}${n} days).`;
@@ -68,5 +68,9 @@ function effortWords({ effort }: Omit<Improvement, "words">): string {
     effort;
   const total = searchDays + choiceDays + curveDays + comparisonDays;
   const share = formatShare(total / fullEnumerationDays);
-  return `${formatNumber(total)} days simulated (${formatNumber(searchDays)} in the search of ${formatNumber(designsTried)} designs, ${formatNumber(choiceDays)} in the choice, ${formatNumber(curveDays)} for the curve, ${formatNumber(comparisonDays)} for the comparison). All ${formatNumber(designsAllowed)} designs that are allowed would take ${formatNumber(fullEnumerationDays)} in the first stage of the choice alone, so this is ${share} of it.`;
+  return `${count(total)} days simulated (${count(searchDays)} in the search of ${count(designsTried)} designs, ${count(choiceDays)} in the choice, ${count(curveDays)} for the curve, ${count(comparisonDays)} for the comparison). All ${count(designsAllowed)} designs that are allowed would take ${count(fullEnumerationDays)} in the first stage of the choice alone, so this is ${share} of it.`;
+}
+
+function count(value: number): string {
+  return groupDigits(formatNumber(value));
 }

@@ -29,4 +29,5 @@ export { oneKeyOf, record } from "./schema/record.ts";
 export { freeText, name, saidText } from "./schema/text.ts";
 export { type VaryingQuantities, varyingQuantities } from "./schema/varying.ts";
 export { whole } from "./schema/whole.ts";
+export { soundKeys } from "./soundKeys.ts";
 export { zodFaults } from "./zodFaults.ts";

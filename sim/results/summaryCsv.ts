@@ -15,6 +15,9 @@ function factorColumn({ name, path }: Factor): Column {
   return column(`factor: ${name}`, "text", "", `Level of the factor in this variant; it sets ${what}.`);
 }
 
+const INTERVAL =
+  "the mean's confidence interval (Student t, which knows no bounds: that of a rare share may reach below 0, of a usual one above 1); empty below two observations.";
+
 const FIXED_COLUMNS = [
   RESPONSE_COLUMN,
   column("label", "text", "", "The response in words."),
@@ -27,8 +30,8 @@ const FIXED_COLUMNS = [
     "Number of observations with a value that mean and interval rest on: days, or antithetic pairs of days.",
   ),
   column("mean", "number", UNIT_OF_ROW, "Estimate of the mean."),
-  column("low", "number", UNIT_OF_ROW, "Lower end of the mean's confidence interval; empty below two observations."),
-  column("high", "number", UNIT_OF_ROW, "Upper end of the mean's confidence interval; empty below two observations."),
+  column("low", "number", UNIT_OF_ROW, `Lower end of ${INTERVAL}`),
+  column("high", "number", UNIT_OF_ROW, `Upper end of ${INTERVAL}`),
   column("sd", "number", UNIT_OF_ROW, "Standard deviation of the observations; empty below two of them."),
   column("min", "number", UNIT_OF_ROW, "Least observation."),
   column("max", "number", UNIT_OF_ROW, "Greatest observation."),

@@ -19,7 +19,7 @@ export type DemandReading = { demand: Demand; faults: [] } | { demand: null; fau
 /** Checks the JSON of a demand file; all faults come at once. `files` reads CSV files that distributions name. */
 export function readDemand(json: unknown, files: TextFiles): DemandReading {
   const shape = demandFile(files).safeParse(json, PARSING);
-  if (!shape.success) return { demand: null, faults: zodFaults(shape.error.issues) };
+  if (!shape.success) return { demand: null, faults: [...zodFaults(shape.error.issues), ...partFaults(json, files)] };
   const { merged, faults: misplaced } = mergeSteps(shape.data.steps, json);
   const read = merged.map((step) => readStep(step, files));
   const faults = [
@@ -36,7 +36,28 @@ export function readDemand(json: unknown, files: TextFiles): DemandReading {
   return { demand: { ...shape.data, steps, written: completed(json), figures: figuresOf(json, leftOut) }, faults: [] };
 }
 
-function weekFaults({ week }: DemandFile): Fault[] {
+/** Of a file that is not sound as a whole: what its sound parts say by themselves, so that all faults come at once. */
+function partFaults(json: unknown, files: TextFiles): Fault[] {
+  if (!isRecord(json)) return [];
+  const { week, animals, line, chain, steps } = demandFile(files).shape;
+  const [ofWeek, named] = [week.safeParse(json.week), steps.safeParse(json.steps)];
+  const [living, running, hung] = [
+    animals.safeParse(json.animals),
+    line.safeParse(json.line),
+    chain.safeParse(json.chain),
+  ];
+  const { merged, faults } = named.success ? mergeSteps(named.data, json) : { merged: [], faults: [] };
+  return [
+    ...(ofWeek.success ? weekFaults({ week: ofWeek.data }) : []),
+    ...(living.success && running.success && hung.success
+      ? sharesBelowOne({ animals: living.data, line: running.data, chain: hung.data })
+      : []),
+    ...faults,
+    ...merged.flatMap((step) => readStep(step, files).faults),
+  ];
+}
+
+function weekFaults({ week }: Pick<DemandFile, "week">): Fault[] {
   const keys = (["heads", "carcasses", "carcassMass"] as const).filter((key) => week[key] !== undefined);
   if (keys.length === 1) return [];
   const found = keys.length === 0 ? "no quantity" : listed(keys);
@@ -51,7 +72,7 @@ function weekFaults({ week }: DemandFile): Fault[] {
 }
 
 /** Shares that something is divided by, or of which nothing would be left. */
-function sharesBelowOne({ animals, line, chain }: DemandFile): Fault[] {
+function sharesBelowOne({ animals, line, chain }: Pick<DemandFile, "animals" | "line" | "chain">): Fault[] {
   const lost = animals.condemned + animals.deadOnArrival;
   const zero = [
     ["animals", "yield", animals.yield],

@@ -1,9 +1,11 @@
 import {
   type Fault,
+  isRecord,
   PARSING,
   type Plan,
   type PlanReading,
   readPlan,
+  soundKeys,
   type TextFiles,
   zodFaults,
 } from "../plan/index.ts";
@@ -45,18 +47,30 @@ export function readStudy(json: unknown, files: TextFiles, options: StudyOptions
   const studyFiles = readOnce(files);
   const base = basePlan(json, studyFiles);
   const reading = base === null || base.fault !== null ? null : readPlan(base.json, base.files);
-  const ownFaults = shape.success
-    ? [...designFaults(shape.data), ...procedureFaults(shape.data)]
-    : zodFaults(shape.error.issues);
+  const file = shape.success ? shape.data : soundPart(json, shape.error.issues);
+  const ofDesign = file === null ? [] : designFaults(file);
   const faults = [
-    ...ownFaults,
+    ...(shape.success ? [] : zodFaults(shape.error.issues)),
+    ...ofDesign,
+    ...(shape.success ? procedureFaults(shape.data) : []),
     ...(base?.fault ? [base.fault] : []),
     ...(reading === null ? [] : reading.faults.map((fault) => ofBase(fault, (base as SoundBase).label))),
   ];
-  // A design that is wrong in itself (say with too many combinations) is not worked out.
-  const stop = !shape.success || ownFaults.length > 0 || base === null || base.fault !== null || reading === null;
+  const stop = file === null || base === null || base.fault !== null || reading === null;
   if (stop) return { study: null, basePlan: null, faults };
-  return withVariants(shape.data, { ...base, studyFiles }, reading, faults, options);
+  // A design that is wrong in itself (say with too many combinations) is not worked out.
+  const workedOut = ofDesign.length > 0 ? { ...file, design: undefined } : file;
+  return withVariants(workedOut, { ...base, studyFiles }, reading, faults, options);
+}
+
+/** What can be read of a file with faults of shape; null where that is nothing. Names of variants hang on that of the base. */
+function soundPart(json: unknown, issues: Parameters<typeof soundKeys>[1]): StudyFile | null {
+  const sound = soundKeys(json, issues);
+  if (sound === null || !("plan" in sound)) return null;
+  const { baseName, design, ...others } = sound;
+  const together = isRecord(json) && "baseName" in json && baseName === undefined ? {} : { baseName, design };
+  const shape = studyFile().safeParse({ name: "a study", ...others, ...together }, PARSING);
+  return shape.success ? shape.data : null;
 }
 
 function withVariants(

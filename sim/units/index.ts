@@ -36,3 +36,4 @@ export { formatNumber } from "./formatNumber.ts";
 export { formatQuantity, writeQuantity } from "./formatQuantity.ts";
 export { formatRate } from "./formatRate.ts";
 export { formatShare } from "./formatShare.ts";
+export { groupDigits } from "./groupDigits.ts";

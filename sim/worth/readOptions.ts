@@ -1,5 +1,14 @@
 import { responsesOf } from "../observations/index.ts";
-import { type Fault, formatPath, isRecord, PARSING, type Plan, type TextFiles, zodFaults } from "../plan/index.ts";
+import {
+  type Fault,
+  formatPath,
+  isRecord,
+  PARSING,
+  type Plan,
+  soundKeys,
+  type TextFiles,
+  zodFaults,
+} from "../plan/index.ts";
 import { basePlan, readStudy, type Study } from "../study/index.ts";
 import type { Purchase } from "./appraise.ts";
 import { CASH_RESPONSES } from "./cashOfDay.ts";
@@ -20,7 +29,10 @@ export type OptionsReading = { question: LineUpQuestion; faults: [] } | { questi
 /** Checks the JSON of an options file, its plan and the plan of every option; all faults come at once. */
 export function readOptions(json: unknown, files: TextFiles): OptionsReading {
   const shape = optionsFile().safeParse(json, PARSING);
-  if (!shape.success) return { question: null, faults: zodFaults(shape.error.issues) };
+  if (!shape.success) {
+    const faults = [...zodFaults(shape.error.issues), ...partFaults(soundKeys(json, shape.error.issues), files)];
+    return { question: null, faults };
+  }
   const file = shape.data;
   const crews = crewChanges(file, json, files);
   const reading = readStudy(studyJson(file, json, crews), files);
@@ -52,6 +64,13 @@ export function readOptions(json: unknown, files: TextFiles): OptionsReading {
     },
     faults: [],
   };
+}
+
+/** Of a file that is not sound as a whole: what is wrong with its plan, so that all faults come at once. */
+function partFaults(sound: Record<string, unknown> | null, files: TextFiles): Fault[] {
+  if (sound?.plan === undefined) return [];
+  const { study, faults } = readStudy({ name: "a line-up", plan: sound.plan }, files);
+  return study === null ? faults : moneyFaults({ options: [] }, study.variants[0]!.plan);
 }
 
 /** What the cash is made of, and what else an owner looks at. Without prices in the plan as it is there is no margin. */
@@ -96,7 +115,7 @@ function ofOptions(fault: Fault, { options }: OptionsFile): Fault[] {
   return [{ ...fault, path, allowed: "set, insert, remove or crew" }];
 }
 
-function moneyFaults({ options }: OptionsFile, { money }: Plan): Fault[] {
+function moneyFaults({ options }: Pick<OptionsFile, "options">, { money }: Plan): Fault[] {
   if (money === null) {
     const remedy = 'give the plan "money" with prices, and "pay" to its crews';
     return [{ path: "plan", found: "the plan reckons no money", allowed: "a plan with money", remedy }];

@@ -12,6 +12,10 @@ it("says what a failure of the disk means and what to do, with the path where th
   );
 });
 
+it("says of a port that is taken which option names another one", () => {
+  expect(diskWords(Object.assign(new Error("x"), { code: "EADDRINUSE" }))).toMatch(/another one with --port/);
+});
+
 it("says nothing of other failures", () => {
   expect(diskWords(new Error("x"))).toBeNull();
   expect(diskWords("x")).toBeNull();

@@ -32,6 +32,12 @@ describe("processTerminal", () => {
     expect(err).toEqual(["bad\n"]);
   });
 
+  it("shows the thin space between groups of digits as an ordinary one", () => {
+    const { terminal, err } = terminalWith(false, {});
+    terminal.say("224\u202f412 EUR");
+    expect(err).toEqual(["224 412 EUR\n"]);
+  });
+
   it("keeps words and data apart", () => {
     const { terminal, err, out } = terminalWith(false, {});
     terminal.say("word");

@@ -25,6 +25,12 @@ describe("readDemand", () => {
     expect(faults.find(({ path }) => path === "stpes")!.remedy).toBe("did you mean 'steps'?");
   });
 
+  it("tells with a fault of shape what the sound parts say by themselves", () => {
+    const json = { stpes: {}, week: { days: 5 }, animals: { yield: "0 %" }, steps: { rinsing: { cycle: "4 s" } } };
+    const paths = readDemand(json, NO_FILES).faults.map(({ path }) => path);
+    expect(paths).toEqual(expect.arrayContaining(["stpes", "week", "animals.yield", "steps.rinsing"]));
+  });
+
   it.each<[string, Record<string, unknown>, RegExp]>([
     ["no quantity", { week: { days: 5 } }, /^week: no quantity; allowed: exactly one of "heads"/],
     ["two quantities", { week: { days: 5, heads: 9, carcasses: 8 } }, /^week: "heads" and "carcasses"; .* keep one$/],

@@ -296,6 +296,18 @@ describe("faults", () => {
     ]);
   });
 
+  it("of shape and of names at once: what sound keys say of the plan does not wait for the others", () => {
+    const knownResponses = () => [{ key: "finish", format: "clock" as const, better: "less" as const }];
+    const design = { list: [{ name: "a", set: { "line.skining.buffer": 4 } }] };
+    const found = messages(studyWith(design, { nmae: 1, replications: 0, responses: ["headOut"] }), { knownResponses });
+    expect(found.map((line) => line.split(":")[0])).toEqual(["replications", "nmae", "variant 'a'", "responses[0]"]);
+    const faulty = messages(studyWith({ lst: [] }, { responses: ["headOut"] }), { knownResponses });
+    expect(faulty.map((line) => line.split(":")[0])).toContain("responses[0]");
+    const twins = { list: [design.list[0], design.list[0]] };
+    const named = messages(studyWith(twins, { responses: ["headOut"] }), { knownResponses });
+    expect(named.map((line) => line.split(":")[0])).toEqual(["design.list[1].name", "responses[0]"]);
+  });
+
   it("of responses that the plan cannot give, where the known ones are passed in", () => {
     const knownResponses = () => [
       { key: "headsOut", format: "number", better: "more" } as const,

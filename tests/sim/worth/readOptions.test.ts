@@ -71,6 +71,15 @@ describe("readOptions", () => {
     expect(faultsOf(changes)).toEqual([expect.stringMatching(words)]);
   });
 
+  it("tells with a fault of shape what is wrong with the plan", () => {
+    expect(faultsOf({ plan: SMALL_PLAN, intrest: "5 %", options: [] })).toEqual(
+      expect.arrayContaining([
+        expect.stringMatching(/^intrest: unknown key/),
+        expect.stringMatching(/^plan: the plan reckons no money/),
+      ]),
+    );
+  });
+
   it("tells all faults of all options at once", () => {
     const options = [
       { ...OFFER, crew: { dresing: 1 } },
