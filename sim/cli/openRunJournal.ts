@@ -2,8 +2,8 @@ import { daySource, type TraceKind } from "../run/index.ts";
 import type { OpenJournal, QuestionJournal } from "../run/journal/index.ts";
 import type { Study } from "../study/index.ts";
 import { BadInput } from "./badInput.ts";
-import type { StudyCommandOptions } from "./commands/study.ts";
 import { programVersion } from "./programVersion.ts";
+import type { StudyCommandOptions } from "./studyOptions.ts";
 
 /** The journal of a run into `folder`; `BadInput` says what is in its way. */
 export async function openRunJournal(

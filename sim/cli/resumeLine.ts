@@ -1,7 +1,7 @@
 import { shownAddress } from "../run/index.ts";
 import { ceilingWords } from "./ceilings.ts";
 import { commandLine } from "./commandLine.ts";
-import type { StudyCommandOptions } from "./commands/study.ts";
+import type { StudyCommandOptions } from "./studyOptions.ts";
 
 /** The command line that finishes a run that was stopped, ready to paste; without any password. */
 export function resumeLine(command: "study" | "improve", path: string, options: StudyCommandOptions): string {

@@ -1,6 +1,6 @@
 import { observedChart, observedView, serverDocument, svgText } from "../../viz/index.ts";
 import { stableJson } from "../results/index.ts";
-import type { CalibrationResults } from "./commands/calibrate.ts";
+import type { CalibrationResults } from "./calibrationResults.ts";
 import { writeFolder } from "./writeFolder.ts";
 
 /** Draws the picture and writes the folder, whole or not at all. */

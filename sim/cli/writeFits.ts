@@ -1,7 +1,7 @@
 import { fitChartFiles } from "../../viz/index.ts";
 import { fitPicture } from "../fit/index.ts";
 import { type RunFile, stableJson } from "../results/index.ts";
-import type { FitResults } from "./commands/fit.ts";
+import type { FitResults } from "./fitResults.ts";
 import { writeFolder } from "./writeFolder.ts";
 
 /** Draws the pictures of all columns and writes the folder, whole or not at all. */

@@ -12,6 +12,7 @@ import {
 import { formatFault, listWords, nearestWords, type Plan } from "../../plan/index.ts";
 import { stableJson } from "../../results/index.ts";
 import { BadInput } from "../badInput.ts";
+import type { CalibrationResults } from "../calibrationResults.ts";
 import { calibrationSummary } from "../calibrationSummary.ts";
 import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";
@@ -29,14 +30,6 @@ export interface CalibrateCommandOptions {
   overwrite?: boolean;
   json?: boolean;
   ceiling?: Partial<Ceilings>;
-}
-
-/** What `--json` prints and results.json holds. */
-export interface CalibrationResults extends Calibration {
-  plan: string;
-  observedFile: string;
-  seed: string;
-  passedOver: string[];
 }
 
 const CONFIDENCE = 0.95;

@@ -1,10 +1,11 @@
 import { basename } from "node:path";
-import { type ColumnFit, fitColumn, type PlanFragment, planFragment, readTimes } from "../../fit/index.ts";
+import { fitColumn, planFragment, readTimes } from "../../fit/index.ts";
 import { formatFault } from "../../plan/index.ts";
 import { stableJson } from "../../results/index.ts";
 import { BadInput } from "../badInput.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";
 import { checkRunFolder } from "../checkRunFolder.ts";
+import type { FitResults } from "../fitResults.ts";
 import { fitSummary } from "../fitSummary.ts";
 import { readNamedText } from "../inputFile.ts";
 import type { Terminal } from "../terminal.ts";
@@ -18,16 +19,6 @@ export interface FitCommandOptions {
   overwrite?: boolean;
   json?: boolean;
   ceiling?: Partial<Ceilings>;
-}
-
-/** What `--json` prints and results.json holds. */
-export interface FitResults {
-  file: string;
-  seed: string;
-  samples: number;
-  columns: ColumnFit[];
-  passedOver: string[];
-  fragment: PlanFragment;
 }
 
 /** Fits every column of a table of times; writes a folder only when one is named. */

@@ -4,7 +4,7 @@ import { type DayJournal, daySource, type TraceKind } from "../../run/index.ts";
 import type { Study } from "../../study/index.ts";
 import { BadInput } from "../badInput.ts";
 import { CAUTION } from "../caution.ts";
-import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
+import { ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { checkRunFolder, takeRunFolder } from "../checkRunFolder.ts";
 import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
@@ -16,23 +16,9 @@ import { openRunJournal } from "../openRunJournal.ts";
 import { programVersion } from "../programVersion.ts";
 import { resumeLine } from "../resumeLine.ts";
 import { simulateStudy } from "../simulateStudy.ts";
+import type { StudyCommandOptions } from "../studyOptions.ts";
 import { studySummary } from "../studySummary.ts";
 import type { Terminal } from "../terminal.ts";
-
-export interface StudyCommandOptions {
-  seed?: string;
-  replications?: number;
-  /** "binned" when left out, "none" with more than `MOST_TRACED` variants. */
-  traces?: TraceKind;
-  verify?: boolean;
-  out?: string;
-  overwrite?: boolean;
-  resume?: boolean;
-  threads?: number;
-  queue?: string;
-  json?: boolean;
-  ceiling?: Partial<Ceilings>;
-}
 
 /** Runs a study; writes its folder unless only data on standard output is wanted. */
 export async function studyCommand(terminal: Terminal, path: string, options: StudyCommandOptions): Promise<void> {

@@ -1,6 +1,6 @@
 import type { Table } from "../../csv/index.ts";
 import { type Fault, listWords, nearestWords } from "../../plan/index.ts";
-import type { RawColumn } from "./readTimes.ts";
+import type { RawColumn } from "./rawColumn.ts";
 
 const UNIT = /[([][^()[\]]*[)\]]\s*$/u;
 

@@ -3,6 +3,7 @@ import { type Fault, nearestWords } from "../../plan/index.ts";
 import { time } from "../../units/index.ts";
 import { byName } from "./byName.ts";
 import { cellPath, columnFault } from "./faultPaths.ts";
+import type { RawColumn } from "./rawColumn.ts";
 import { type Cell, isTime, readTime } from "./readTime.ts";
 import { readSubject } from "./subject.ts";
 import type { ObservedTime, TimesColumn } from "./timesColumn.ts";
@@ -23,12 +24,6 @@ export interface TimesReading {
   /** Headings of columns that hold no times and were passed over. */
   passedOver: string[];
   faults: Fault[];
-}
-
-/** A column of the file before its heading is read. */
-export interface RawColumn {
-  heading: string;
-  cells: Cell[];
 }
 
 /**

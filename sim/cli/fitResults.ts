@@ -1,0 +1,11 @@
+import type { ColumnFit, PlanFragment } from "../fit/index.ts";
+
+/** What `--json` prints and results.json holds. */
+export interface FitResults {
+  file: string;
+  seed: string;
+  samples: number;
+  columns: ColumnFit[];
+  passedOver: string[];
+  fragment: PlanFragment;
+}
