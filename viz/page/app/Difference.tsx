@@ -16,8 +16,7 @@ export function Difference() {
     <p class="difference">
       <strong>{state.isChanged.value ? differenceWords(found) : "Nothing is changed yet."}</strong>
       <span>
-        Heads past the last work by now (they may still chill): {counts}. This is one day; the figures of twenty are
-        under “What it comes to”.
+        Heads past the last work: {counts}. This is one day; the figures of twenty are under “What it comes to”.
       </span>
     </p>
   );

@@ -19,6 +19,18 @@ export function drawBottleneck(pen: Pen, scene: Scene, place: StagePlace, top: n
   pen.text(x, top + 13 * s, wordsOf(scene), { size: SIZE.text * s, bold: true, fill: "line", anchor: "middle" });
 }
 
+/** What the pointers to the bottleneck take up right above the rails; their words stand higher. */
+export function pointerStretches(scene: Scene): { from: number; to: number; y: number }[] {
+  const { layout, bottleneck } = scene;
+  const reach = 9 * layout.scale;
+  return bottleneck.flatMap((stage) => {
+    const place = layout.stages[stage];
+    if (!place || place.look === "siding") return [];
+    const y = layout.rows[place.row]!.y + SIZE.rail * layout.scale;
+    return [{ from: middleOf(place) - reach, to: middleOf(place) + reach, y }];
+  });
+}
+
 /** On a short chain its name makes way for the bottleneck's words above one of its stations. */
 export function isNameCovered(scene: Scene, { stage, label, labelX, waiting }: StagePlace): boolean {
   const { layout, course, bottleneck } = scene;

@@ -1,9 +1,7 @@
-import { type LimitDanger, lastAtOrBefore } from "../../../sim/course/index.ts";
-import { formatNumber, isolated, type Paint, textWidth } from "../../frame/index.ts";
-import { spanWords } from "../../words/index.ts";
-import { BODY, HOOK, PENNANT } from "./glyphs.ts";
+import type { Paint } from "../../frame/index.ts";
+import { drawFlags } from "./drawFlags.ts";
+import { BODY, HOOK } from "./glyphs.ts";
 import { type HangingHead, type HeadLook, headsAt } from "./headsAt.ts";
-import { SIZE } from "./layout.ts";
 import type { Pen } from "./pen.ts";
 import { dangersAt, type Scene } from "./scene.ts";
 
@@ -30,63 +28,5 @@ export function drawHeads(pen: Pen, scene: Scene): void {
     pen.shape(BODY, hanging.x, hanging.y, { fill: beyond ? "limit" : FILLS[hanging.look], ...outline }, s);
     if (danger !== undefined) drawn.set(hanging.head, hanging);
   }
-  for (const flag of flagsOf(scene, dangers, drawn)) drawFlag(pen, scene, flag);
-}
-
-/** What is told at one place: the limit that is worst there and how many heads it concerns, drawn or not. */
-interface Flag {
-  x: number;
-  y: number;
-  worst: LimitDanger;
-  heads: number;
-  beyond: boolean;
-}
-
-function flagsOf(scene: Scene, dangers: readonly LimitDanger[], drawn: ReadonlyMap<number, HangingHead>): Flag[] {
-  const byStage = new Map<number, LimitDanger[]>();
-  for (const danger of dangers) {
-    const stage = stageOfHead(scene, danger.head);
-    byStage.set(stage, [...(byStage.get(stage) ?? []), danger]);
-  }
-  return [...byStage].map(([stage, all]) => {
-    const beyond = all.filter(({ beyondSeconds }) => beyondSeconds <= scene.seconds);
-    const told = beyond.length > 0 ? beyond : all;
-    const worst = told[0]!;
-    const same = told.filter(({ limit }) => limit === worst.limit);
-    const spot = same.map(({ head }) => drawn.get(head)).find((each) => each !== undefined);
-    return { ...(spot ?? spotOf(scene, stage)), worst, heads: same.length, beyond: beyond.length > 0 };
-  });
-}
-
-/** Where a head is that is not drawn by itself: -1 in its crate, before it is hung. */
-function stageOfHead({ course, seconds }: Scene, head: number): number {
-  const { ways } = course;
-  const row = lastAtOrBefore(ways.times, seconds, ways.from[head]!, ways.from[head + 1]!);
-  return row < 0 ? -1 : ways.points[row]! >> 2;
-}
-
-function spotOf({ layout }: Scene, stage: number): { x: number; y: number } {
-  const place = layout.stages[stage];
-  if (!place) return { x: 112 * layout.scale, y: 66 * layout.scale };
-  return { x: place.waiting.to, y: layout.rows[place.row]!.y + SIZE.rail * layout.scale };
-}
-
-function drawFlag(pen: Pen, { course, layout }: Scene, { x, y, worst, heads, beyond }: Flag): void {
-  const s = layout.scale;
-  pen.shape(PENNANT, x, y, { fill: beyond ? "limit" : "beyond", stroke: "limit", width: 1.4 }, s);
-  const { name, maxSeconds, minSeconds } = course.record.limits[worst.limit]!;
-  const tooSoon = worst.fromSeconds === worst.beyondSeconds;
-  const bound = tooSoon
-    ? `under ${spanWords(minSeconds ?? 0)}`
-    : `${beyond ? "over" : "near"} ${spanWords(maxSeconds ?? 0)}`;
-  const words = `${isolated(name)}: ${formatNumber(heads, 0)} ${bound}`;
-  const size = SIZE.text * s;
-  // Towards the side where it has room.
-  const atEnd = x + 12 * s + textWidth(words, size, true) > layout.width;
-  pen.text(x + (atEnd ? -4 : 12) * s, y - 8 * s, words, {
-    size,
-    bold: true,
-    fill: "limit",
-    anchor: atEnd ? "end" : "start",
-  });
+  drawFlags(pen, scene, dangers, drawn);
 }

@@ -15,10 +15,12 @@ export function drawStation(pen: Pen, scene: Scene, place: StagePlace): void {
   const top = layout.rows[place.row]!.y + (place.look === "siding" ? SIZE.sidingDrop * s : 0);
   const rail = top + SIZE.rail * s;
   if (scene.picked === place.stage) {
-    const height = (SIZE.row - 6) * s;
+    // Below the rail that a siding hangs from.
+    const above = place.look === "siding" ? (SIZE.rail - 6) * s : 2;
+    const height = (SIZE.row - 4) * s - above;
     pen.rect(
       place.cell.from - 2,
-      top + 2,
+      top + above,
       place.cell.to - place.cell.from + 4,
       height,
       { fill: "pause", stroke: "line" },

@@ -126,5 +126,5 @@ function drawWayBack(pen: Pen, { course, layout, seconds }: Scene): void {
   const y = 112 * s;
   pen.shape("M206,0H8M14,-4L8,0L14,4", 0, y, { stroke: "rule", width: 1.2 }, s);
   const words = `crates back: ${formatNumber(empty, 0)} on the way, ${formatNumber(clean, 0)} clean`;
-  pen.text(14 * s, y + 13 * s, words, { size: SIZE.text * s, fill: "muted" });
+  pen.text(14 * s, y + 15 * s, words, { size: SIZE.text * s, fill: "muted" });
 }
