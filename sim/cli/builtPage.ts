@@ -19,18 +19,21 @@ export async function builtPage(
     if (existsSync(page)) return page;
     throw new Error(`${page} is not there; is the installation whole?`);
   }
-  if (existsSync(page) && statSync(page).mtimeMs > newestSource(root)) return page;
+  const isFresh = () => existsSync(page) && statSync(page).mtimeMs > newestSource(root);
+  if (isFresh()) return page;
   say("Building the page from its sources: some seconds, once.");
-  await build(config, folder);
+  await build(config, folder, isFresh);
   return page;
 }
 
-async function build(configFile: string, folder: string): Promise<void> {
+/** Where another process has finished the same work meanwhile, its page stays: somebody may be reading it. */
+async function build(configFile: string, folder: string, isFresh: () => boolean): Promise<void> {
   mkdirSync(dirname(folder), { recursive: true });
   const fresh = mkdtempSync(`${folder}-`);
   try {
     const vite = await import("vite");
     await vite.build({ configFile, logLevel: "error", build: { outDir: fresh, emptyOutDir: true } });
+    if (isFresh()) return;
     rmSync(folder, { recursive: true, force: true });
     renameSync(fresh, folder);
   } finally {

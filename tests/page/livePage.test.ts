@@ -119,6 +119,9 @@ describe("the live page, opened from the disk", () => {
       await page.getByRole("button", { name: new RegExp(`Edit the plan ${told.length} to mend`) }).click();
       const dialog = page.getByRole("dialog", { name: "The plan" });
       expect(await dialog.locator(".verdicts li").allTextContents()).toEqual(told);
+      expect(await page.locator(".unsound").textContent()).toMatch(
+        /^\d+ faults? in this plan\. Lines and figures are still those/,
+      );
       await dialog.getByRole("button", { name: "Close the plan" }).click();
     }
     expect(await page.getByRole("img", { name: /skinning: / }).count()).toBeGreaterThan(0);

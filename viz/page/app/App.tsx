@@ -25,6 +25,7 @@ export function App() {
             <Transport />
             <DayStrip />
           </div>
+          <Unsound />
           <Lines />
           <Legend />
           <Strips />
@@ -79,6 +80,24 @@ function Licences() {
       <summary>Licences of the libraries in this page</summary>
       <pre>{text.replaceAll("<\\/", "</")}</pre>
     </details>
+  );
+}
+
+/** With faults in the plan the page shows another one than the plan that is open: that has to be said. */
+function Unsound() {
+  const count = state.faults.value.length;
+  if (count === 0) return null;
+  const shown =
+    state.soundPlan.value === null
+      ? "There is nothing to draw until they are mended."
+      : "Lines and figures are still those of the last sound plan.";
+  return (
+    <p class="unsound" role="status">
+      <b>
+        {count} {count === 1 ? "fault" : "faults"} in this plan.
+      </b>{" "}
+      {shown} “Edit the plan” tells what to mend.
+    </p>
   );
 }
 

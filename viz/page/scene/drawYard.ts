@@ -59,7 +59,7 @@ function drawLorries(pen: Pen, { course, layout, seconds }: Scene): void {
   }
   const words = [
     here.length === 0 ? "no lorry here" : `${here.length} ${here.length === 1 ? "lorry" : "lorries"} here`,
-    ...(aboard > 0 ? [`${formatNumber(aboard, 0)} crates aboard`] : []),
+    ...(aboard > 0 ? [`${formatNumber(aboard, 0)} ${aboard === 1 ? "crate" : "crates"} aboard`] : []),
     ...nextDue(course.record, seconds),
   ];
   for (const [index, line] of words.entries()) {
