@@ -25,11 +25,10 @@ export async function connect(address: string, say: (words: string) => void): Pr
     reason = words;
   });
   try {
-    await client.connect();
-    await client.ping();
+    await inTime(client.connect().then(() => client.ping()));
   } catch (error) {
     client.disconnect();
-    const words = reason || withoutPassword((error as Error).message, address);
+    const words = plainWords(reason || withoutPassword((error as Error).message, address));
     throw new QueueProblem(
       `${shownAddress(address)}: no queue to be had there (${words}); is Redis or Valkey running, and are address, password and certificate right?`,
     );
@@ -43,4 +42,22 @@ export async function connect(address: string, say: (words: string) => void): Pr
     connected = false;
   });
   return client;
+}
+
+/** Something that takes the connection and then says nothing would be waited for without an end. */
+async function inTime(answer: Promise<unknown>): Promise<void> {
+  let timer: NodeJS.Timeout | undefined;
+  const late = new Promise<never>((_, reject) => {
+    timer = setTimeout(() => reject(new Error(`no answer in ${CONNECT_MS / 1000} s`)), CONNECT_MS);
+  });
+  try {
+    await Promise.race([answer, late]);
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
+/** RESP is what Redis and Valkey speak; the client's own words ask to report what is no fault of its. */
+function plainWords(words: string): string {
+  return /RESP/.test(words) ? "what answers there speaks another language" : words;
 }

@@ -19,7 +19,7 @@ describe("gambrel options", PATIENCE, () => {
     const { code, out, err } = await runCli(folderWith(offersFile()), ["options", "offers.json", "--json"]);
     expect(code).toBe(0);
     expect(err).toMatch(/6 days of each on the same random numbers, seed "7"/);
-    expect(err).toMatch(/nothing new +1000 +0 +-1000 +-231 +never +never /);
+    expect(err).toMatch(/nothing new +1 000 +0 +-1 000 +-231 +never +never /);
     expect(err).toMatch(/"nothing new" does not pay/);
     expect(err).toMatch(/options are taken one at a time, not together/);
     const { lineUp } = JSON.parse(out);
