@@ -22,8 +22,14 @@ process.stderr.on("error", () => {});
 
 // What fails outside of every command, in a timer or a thread, is told like everything else.
 process.on("uncaughtException", async (error) => {
-  process.exit(await exitCode(error));
+  process.exit(await exitCode(error).catch(() => bareExitCode(error)));
 });
+
+/** Where even the words cannot be loaded any more (the program was taken away while it ran): the failure's own. */
+function bareExitCode(error: Error): number {
+  process.stderr.write(`${error.message}\n`);
+  return 1;
+}
 
 try {
   await program(terminal).parseAsync(process.argv);
