@@ -11,8 +11,8 @@ import { startCli } from "../support/startCli.ts";
 
 const PATIENCE = { timeout: 180_000 };
 const STUDY = "study study.json --threads 1";
-/** A file system of 2 MB in a folder, seen by the one command alone; needs a kernel that lets its users do that. */
-const SMALL_DISK = `unshare -rm bash -c 'mkdir -p small && mount -t tmpfs -o size=2m none small && {`;
+/** A file system of 1.2 MB in a folder, seen by the one command alone; needs a kernel that lets its users do that. */
+const SMALL_DISK = `unshare -rm bash -c 'mkdir -p small && mount -t tmpfs -o size=1200k none small && {`;
 const END = "}'";
 const HAS_SMALL_DISK = spawnSync("bash", ["-c", `cd "$(mktemp -d)" && ${SMALL_DISK} true; ${END}`]).status === 0;
 const NOBODY = 65534;
