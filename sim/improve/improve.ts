@@ -23,8 +23,9 @@ export interface ImproveTools {
 
 /**
  * Searches for the best way to share out the total, picks among the best ones found with a stated probability, and
- * compares the pick with the plan as it is. Search, choice and comparison have random numbers of their own: what looked good
- * in the search by luck alone has no advantage in the choice, and the luck with which one is picked is in no figure told of it. The result is a function of the question alone.
+ * compares the pick with the plan as it is. Search, choice and comparison have random numbers of their own: what looked
+ * good in the search by luck alone has no advantage in the choice, and the luck with which one is picked is in no figure
+ * told of it. The result is a function of the question alone.
  */
 export async function improve(
   question: ImproveQuestion,

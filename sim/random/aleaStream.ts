@@ -38,6 +38,7 @@ export class AleaStream implements UniformStream {
     return this.mirrored ? 1 - u : u;
   }
 
+  /** The step of `next` once more, with its state in variables: through `next` a serial line's day takes 5 % longer. */
   fill(values: Float64Array, from: number, to: number): void {
     const { state, mirrored } = this;
     let s0 = state[0]!;

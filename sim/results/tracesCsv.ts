@@ -38,8 +38,9 @@ export const TRACES_COLUMNS = [
 /**
  * The traces of each variant's first day in long form, in parts. `time_s`: seconds after the day's start, of a step or of the
  * beginning of a bin of `bin_s` seconds. A step (exact trace) has `value`; a bin has `low`, `high` and `mean`; a row of
- * kind "state" has the position-seconds spent in `state` during the bin as its `value` (rows of 0 are left out). A day has at most 256 bins (`stepSpans`), and those that hold the same are one row: results.json has finer
- * ones. Null when no day has traces.
+ * kind "state" has the position-seconds spent in `state` during the bin as its `value` (rows of 0 are left out). A day has
+ * at most 256 bins (`stepSpans`), and those that hold the same are one row: results.json has finer ones. Null when no day
+ * has traces.
  */
 export function tracesCsv(results: StudyResults): Generator<string> | null {
   const traced = results.variants.some(({ day }) => day.traces !== null);

@@ -1,8 +1,9 @@
 import type { StateTrace, StepTrace, Traces } from "../engine/index.ts";
 
 /**
- * Traces in bins with means and position-seconds to a millionth: what a result keeps of them, and what sums over a day cannot tell from the whole. Lowest and
- * highest values stay as they are; who asked for exact traces gets all of them as they were recorded.
+ * Traces in bins with means and position-seconds to a millionth: what a result keeps of them, and what sums over a day
+ * cannot tell from the whole. Lowest and highest values stay as they are; who asked for exact traces gets all of them as
+ * they were recorded.
  */
 export function roundedTraces(traces: Traces): Traces {
   const { queues, wip, out, arrived, crews, states } = traces;

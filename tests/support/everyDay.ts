@@ -1,13 +1,9 @@
-import { availableParallelism } from "node:os";
-import { Piscina } from "piscina";
-import { afterAll } from "vitest";
 import type { Plan } from "../../sim/plan/index.ts";
 import { MOST_EVENTS } from "../../sim/run/index.ts";
-import { threadArguments } from "../../sim/run/threads/threadArguments.ts";
 import { PLAIN_PROCEDURE } from "../../sim/study/index.ts";
 import type { EveryDay } from "./everyDayThread.ts";
+import { stayingThreads } from "./stayingThreads.ts";
 
-const THREADS = availableParallelism();
 /** Plans handed to a thread at once. */
 const PART = 20;
 
@@ -16,14 +12,7 @@ const PART = 20;
  * times as fast as among the tests: values of the keys, by plan and day.
  */
 export function everyDay(): (plans: readonly Plan[], keys: string[], days: number) => Promise<(number | null)[][][]> {
-  const pool = new Piscina<EveryDay, (number | null)[][][]>({
-    filename: new URL("./everyDayThread.ts", import.meta.url).href,
-    minThreads: THREADS,
-    maxThreads: THREADS,
-    concurrentTasksPerWorker: 1,
-    execArgv: threadArguments(),
-  });
-  afterAll(() => pool.destroy());
+  const pool = stayingThreads<EveryDay, (number | null)[][][]>("./everyDayThread.ts");
   return async (plans, keys, days) => {
     const common = { keys, procedure: PLAIN_PROCEDURE, traces: "none", check: false, mostEvents: MOST_EVENTS } as const;
     const parts = Array.from({ length: Math.ceil(plans.length / PART) }, (_, part) =>

@@ -1,21 +1,9 @@
-import { availableParallelism } from "node:os";
-import { Piscina } from "piscina";
-import { afterAll } from "vitest";
 import { type DayOptions, type DayRecord, STATES, type State } from "../../sim/engine/index.ts";
 import type { Plan } from "../../sim/plan/index.ts";
-import { threadArguments } from "../../sim/run/threads/threadArguments.ts";
 import type { Replications } from "./replicationThread.ts";
+import { stayingThreads, THREADS } from "./stayingThreads.ts";
 
-const THREADS = availableParallelism();
-// Threads that stay: to start one takes longer than most checks.
-const pool = new Piscina<Replications, DayRecord[]>({
-  filename: new URL("./replicationThread.ts", import.meta.url).href,
-  minThreads: THREADS,
-  maxThreads: THREADS,
-  concurrentTasksPerWorker: 1,
-  execArgv: threadArguments(),
-});
-afterAll(() => pool.destroy());
+const pool = stayingThreads<Replications, DayRecord[]>("./replicationThread.ts");
 
 /**
  * Independent days of one plan, in worker threads; `seed` is the name of the check, so that no seed is chosen for its

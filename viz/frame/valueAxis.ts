@@ -27,7 +27,10 @@ function fittedLabel(quantity: Quantity, scale: Linear, room: number): string {
   return name + unit;
 }
 
-/** A value axis along the bottom: grid lines up to `top`, ticks, texts that do not touch, name and unit; returns the lower edge. `labelRoom`: pixels for name and unit about the axis's middle. */
+/**
+ * A value axis along the bottom: grid lines up to `top`, ticks, texts that do not touch, name and unit; returns the lower
+ * edge. `labelRoom`: pixels for name and unit about the axis's middle.
+ */
 export function drawBottomAxis(
   group: Group,
   scale: Linear,

@@ -6,7 +6,8 @@ import { studyCharts, tradeOffChart, worthChart } from "./studyCharts.ts";
 
 /**
  * The pictures of a study as stand-alone SVG files: `name` without ending (a-z, 0-9, hyphen; unique), `svg` the whole file.
- * Those of a search's or a line-up's answer come first. Theme `light` by default: word processors and image viewers do not know the CSS that `auto` needs.
+ * Those of a search's or a line-up's answer come first. Theme `light` by default: word processors and image viewers do
+ * not know the CSS that `auto` needs.
  */
 export function chartFiles(
   results: StudyResults,

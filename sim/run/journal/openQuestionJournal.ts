@@ -25,9 +25,9 @@ export interface QuestionJournal extends Pick<OpenLines<Line>, "folder" | "keep"
 
 /**
  * The journal of a run that asks one study after another, each by what the ones before it brought, such as a search;
- * see `openLines`. `question` is all that the studies depend on, as plain data. Days are found again by what they were simulated from, so a study
- * that is asked again in the same way finds its own, and no other one's. A day that is none of its study (a number of
- * values that it cannot have) is passed over, and so simulated again.
+ * see `openLines`. `question` is all that the studies depend on, as plain data. Days are found again by what they were
+ * simulated from, so a study that is asked again in the same way finds its own, and no other one's. A day that is none of
+ * its study (a number of values that it cannot have) is passed over, and so simulated again.
  */
 export function openQuestionJournal(folder: string, question: unknown, options: JournalOptions): QuestionJournal {
   const digest = createHash("sha256").update(exactJson(question)).digest("hex");
