@@ -15,8 +15,9 @@ export class Stopped extends Error {
 }
 
 /**
- * Runs work that Ctrl-C (or SIGTERM, or SIGHUP when the terminal is closed) stops at the next opportunity, so that it can leave the disk in order. A second
- * Ctrl-C ends the program at once.
+ * Runs work that Ctrl-C (or SIGTERM, or SIGHUP when the terminal is closed) stops at the next opportunity, so that it
+ * can leave the disk in order. A second Ctrl-C ends the program at once. What asks for Ctrl-C is said inside `work`:
+ * before, nobody would be listening yet.
  */
 export async function untilInterrupted<Result>(
   events: EventEmitter,
@@ -30,4 +31,10 @@ export async function untilInterrupted<Result>(
   } finally {
     for (const { name, stop } of stops) events.off(name, stop);
   }
+}
+
+/** Waits for the signal; also done when it came before anybody waited. */
+export async function interruption(signal: AbortSignal): Promise<void> {
+  if (signal.aborted) return;
+  await new Promise((resolve) => signal.addEventListener("abort", resolve, { once: true }));
 }

@@ -83,16 +83,16 @@ function asked(path: string, file: InputFile, { seed }: ImproveCommandOptions): 
 
 /** A signal that comes between two studies is heeded before the next one. */
 function improved({ terminal, question, run, tell }: Search, journalOf?: JournalOf): Promise<Found> {
-  tell();
-  return untilInterrupted(process, (signal) =>
-    improve(question, {
+  return untilInterrupted(process, (signal) => {
+    tell();
+    return improve(question, {
       simulate: (study, own) => {
         signal.throwIfAborted();
         return run(study, "none", journalOf === undefined ? own : withKept(own, journalOf(study, "none"), study));
       },
       say: (words) => terminal.say(words, "dim"),
-    }),
-  );
+    });
+  });
 }
 
 type JournalOf = (study: Study, traces: "none" | "binned") => DayJournal;

@@ -9,7 +9,7 @@ import { type OpenedPlan, openedPlan, pageWithPlan } from "../openedPlan.ts";
 import { servePage } from "../pageServer.ts";
 import { projectRoot } from "../projectRoot.ts";
 import type { Terminal } from "../terminal.ts";
-import { untilInterrupted } from "../untilInterrupted.ts";
+import { interruption, untilInterrupted } from "../untilInterrupted.ts";
 
 export interface PageCommandOptions {
   port: number;
@@ -28,15 +28,18 @@ export async function pageCommand(
   const built = await builtPage(projectRoot(), (line) => terminal.say(line));
   const plan = path === undefined ? () => null : latestPlan(path);
   const page = () => pageWithPlan(readFileSync(built, "utf8"), plan());
-  const server = await servePage(page, port);
-  try {
-    terminal.say(`The page is at ${server.address} for this machine alone; Ctrl-C ends it.`, "bold");
-    terminal.say(CAUTION, "dim");
-    if (open) await openBrowser(terminal, server.address);
-    await interrupted();
-  } finally {
-    await server.close();
-  }
+  // Ctrl-C (or SIGTERM) is how a page that is served is meant to end.
+  await untilInterrupted(process, async (signal) => {
+    const server = await servePage(page, port);
+    try {
+      terminal.say(`The page is at ${server.address} for this machine alone; Ctrl-C ends it.`, "bold");
+      terminal.say(CAUTION, "dim");
+      if (open) await openBrowser(terminal, server.address);
+      await interruption(signal);
+    } finally {
+      await server.close();
+    }
+  });
 }
 
 /** The plan as the file is when the page is loaded; as it was last when it cannot be read meanwhile. */
@@ -61,12 +64,4 @@ async function openBrowser(terminal: Terminal, address: string): Promise<void> {
   } catch {
     terminal.say("No browser could be opened; open the address by hand.");
   }
-}
-
-/** Ends with Ctrl-C (or SIGTERM), which is how a page that is served is meant to end. */
-async function interrupted(): Promise<void> {
-  await untilInterrupted(
-    process,
-    (signal) => new Promise<void>((resolve) => signal.addEventListener("abort", () => resolve(), { once: true })),
-  );
 }

@@ -5,7 +5,7 @@ import { type Ceilings, ceilingsOf } from "../ceilings.ts";
 import { programVersion } from "../programVersion.ts";
 import { queueAddress } from "../queueAddress.ts";
 import type { Terminal } from "../terminal.ts";
-import { Stopped, untilInterrupted } from "../untilInterrupted.ts";
+import { interruption, Stopped, untilInterrupted } from "../untilInterrupted.ts";
 
 export interface WorkerCommandOptions {
   queue: string;
@@ -30,7 +30,7 @@ export async function workerCommand(terminal: Terminal, options: WorkerCommandOp
       `Waiting for work at ${shownAddress(options.queue)}, ${concurrency} at a time. Ctrl-C ends it.`,
       "bold",
     );
-    await new Promise((resolve) => signal.addEventListener("abort", resolve, { once: true }));
+    await interruption(signal);
     terminal.say("Finishing the tasks in hand; once more to drop them, for another worker to do.");
     const finished = await worker.close();
     const words = finished

@@ -1,6 +1,6 @@
 import { EventEmitter } from "node:events";
 import { describe, expect, it } from "vitest";
-import { Stopped, untilInterrupted } from "../../../sim/cli/untilInterrupted.ts";
+import { interruption, Stopped, untilInterrupted } from "../../../sim/cli/untilInterrupted.ts";
 
 describe.each(["SIGHUP", "SIGINT", "SIGTERM"] as const)("%s", (name) => {
   it("is told to the work, as Stopped with its name", async () => {
@@ -20,5 +20,16 @@ describe.each(["SIGHUP", "SIGINT", "SIGTERM"] as const)("%s", (name) => {
       expect(events.listenerCount(name)).toBe(0);
     });
     expect(events.listenerCount(name)).toBe(0);
+  });
+
+  it("is waited for, and not for ever when it came before the waiting", async () => {
+    const events = new EventEmitter();
+    await untilInterrupted(events, async (signal) => {
+      const waiting = interruption(signal);
+      events.emit(name);
+      await waiting;
+      await interruption(signal);
+      expect(signal.aborted).toBe(true);
+    });
   });
 });
