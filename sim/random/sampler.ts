@@ -1,7 +1,7 @@
 import type { Varying } from "../varying/index.ts";
 import { pertBeta, type TabledShape } from "./quantile.ts";
 import { type QuantileTable, quantileTable } from "./quantileTable.ts";
-import type { UniformStream } from "./uniformStream.ts";
+import type { Quantiles, UniformStream } from "./uniformStream.ts";
 
 const CONSTANT = 0;
 const TABLE = 1;
@@ -16,7 +16,7 @@ const NO_VALUES = new Float64Array(0);
  *
  * One class for every family keeps the call in the event loop monomorphic.
  */
-export class Sampler {
+export class Sampler implements Quantiles {
   private readonly kind: number;
   private readonly shift: number;
   private readonly scale: number;
@@ -48,8 +48,7 @@ export class Sampler {
       values.fill(this.shift, from, to);
       return;
     }
-    this.uniforms.fill(values, from, to);
-    for (let at = from; at < to; at++) values[at] = this.quantile(values[at]!);
+    this.uniforms.fill(values, from, to, this);
   }
 
   /** Value at lower-tail probability `u`, 0 <= u <= 1. */

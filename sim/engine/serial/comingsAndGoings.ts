@@ -14,61 +14,66 @@ const FIRST_ROOM = 16;
  * time, exactly as the event loop sums it.
  */
 export class ComingsAndGoings {
-  private readonly area: Float64Array;
-  private readonly since: Float64Array;
-  private readonly heads: Int32Array;
-  private readonly most: Int32Array;
+  private readonly columns: CrowdColumns;
   private readonly row: number;
   private due = new Float64Array(FIRST_ROOM);
   private first = 0;
   private waiting = 0;
 
-  constructor({ area, since, heads, most }: CrowdColumns, row: number) {
-    this.area = area;
-    this.since = since;
-    this.heads = heads;
-    this.most = most;
+  constructor(columns: CrowdColumns, row: number) {
+    this.columns = columns;
     this.row = row;
   }
 
-  /** A head comes. Who goes at the same instant has gone: a place frees before it is taken. */
-  come(time: number): void {
-    if (this.waiting > 0) this.goUntil(time);
-    const { area, since, heads, most, row } = this;
-    const before = heads[row]!;
-    area[row]! += before * (time - since[row]!);
-    since[row] = time;
-    heads[row] = before + 1;
-    if (before >= most[row]!) most[row] = before + 1;
-  }
-
-  /** A head will go at `time`, no earlier than those told before. */
-  go(time: number): void {
-    if (this.waiting === this.due.length) this.widen();
-    this.due[(this.first + this.waiting++) & (this.due.length - 1)] = time;
+  /**
+   * Heads come one after another, the first at `comings[from]`; the first `going` of them go again at `goings[goFrom]` and
+   * so on, nobody before those told earlier. Who goes at the instant at which another comes has gone: a place frees
+   * before it is taken.
+   */
+  pass(comings: Float64Array, from: number, coming: number, goings: Float64Array, goFrom: number, going: number): void {
+    while (this.waiting + going > this.due.length) this.widen();
+    const { due, row, first } = this;
+    const { area, since, heads, most } = this.columns;
+    const mask = due.length - 1;
+    let next = first;
+    let end = first + this.waiting;
+    let sum = area[row]!;
+    let last = since[row]!;
+    let now = heads[row]!;
+    let peak = most[row]!;
+    for (let head = 0; head < coming; head++) {
+      const comes = comings[from + head]!;
+      for (; next < end; next++) {
+        const goes = due[next & mask]!;
+        if (goes > comes) break;
+        sum += now-- * (goes - last);
+        last = goes;
+      }
+      sum += now++ * (comes - last);
+      last = comes;
+      if (now > peak) peak = now;
+      if (head < going) due[end++ & mask] = goings[goFrom + head]!;
+    }
+    area[row] = sum;
+    since[row] = last;
+    heads[row] = now;
+    most[row] = peak;
+    this.first = next & mask;
+    this.waiting = end - next;
   }
 
   /** Lets everybody go who is due by `time`. */
   goUntil(time: number): void {
-    const { due, area, since, heads, row } = this;
+    const { due, row } = this;
+    const { area, since, heads } = this.columns;
     const mask = due.length - 1;
-    let { first, waiting } = this;
-    let next = due[first]!;
-    if (waiting === 0 || next > time) return;
-    let sum = area[row]!;
-    let last = since[row]!;
-    let now = heads[row]!;
-    do {
-      sum += now-- * (next - last);
-      last = next;
-      first = (first + 1) & mask;
-      next = due[first]!;
-    } while (--waiting > 0 && next <= time);
-    area[row] = sum;
-    since[row] = last;
-    heads[row] = now;
-    this.first = first;
-    this.waiting = waiting;
+    while (this.waiting > 0 && due[this.first]! <= time) {
+      const goes = due[this.first]!;
+      area[row]! += heads[row]!-- * (goes - since[row]!);
+      since[row] = goes;
+      this.first = (this.first + 1) & mask;
+      this.waiting--;
+    }
   }
 
   private widen(): void {

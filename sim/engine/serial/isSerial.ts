@@ -3,8 +3,8 @@ import type { DayOptions } from "../dayState.ts";
 
 /** Options that a day may have whatever way it is simulated; with any other one something watches the single events. */
 const UNWATCHED: ReadonlySet<string> = new Set<keyof DayOptions>(["seed", "replication", "antithetic"]);
-/** Beyond so many places (8 MB a stage) it is not worth while to remember who left when. */
-const MOST_PLACES = 1 << 20;
+/** Beyond so many places (1 MB a stage) it is not worth while to remember who left when. */
+const MOST_PLACES = 1 << 16;
 
 /**
  * True when nothing can happen on the day but that heads go from machine to machine: every stage one machine that hands to

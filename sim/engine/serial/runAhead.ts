@@ -1,6 +1,6 @@
 import type { CompiledLine } from "../../line/index.ts";
 import { BLOCKED, type DayOptions, DayState, WORK_ENDS, WORKING } from "../dayState.ts";
-import { SerialPass } from "./serialPass.ts";
+import { BLOCK, SerialPass } from "./serialPass.ts";
 
 const CARCASS = 0;
 
@@ -15,11 +15,13 @@ export function runAhead(line: CompiledLine, options: DayOptions): DayState | nu
   const { supply } = line;
   if (supply.kind === "loads" || supply.heads < 2) return null;
   const day = new DayState(line, options);
-  const pass = new SerialPass(day, supply.heads - 1);
+  const pass = new SerialPass(day);
   const heads = supply.kind === "saturated" ? new WithoutEnd(pass) : new Stream(day, supply.heads);
-  for (let carcasses = 1; carcasses < supply.heads; carcasses++) takeThrough(day, pass, heads);
+  const block: Block = { weights: new Float64Array(BLOCK), outs: new Float64Array(BLOCK) };
+  for (let left = supply.heads - 1; left > 0; left -= BLOCK)
+    takeThrough(day, pass, heads, block, Math.min(BLOCK, left));
   if (day.now > line.ceilingSeconds) return null;
-  while (heads.nextAt <= day.now) takeInto(day, pass, heads);
+  while (!pass.hadInstantWork && heads.nextAt <= day.now) takeInto(day, pass, heads);
   if (pass.hadInstantWork) return null;
   pass.close(day.now);
   day.arrived = day.hung;
@@ -29,13 +31,13 @@ export function runAhead(line: CompiledLine, options: DayOptions): DayState | nu
   return day;
 }
 
-/** Where heads come from: when the next one joins the line (Infinity: none will), and that it does. */
+/** Where heads come from: when the next one joins the line (Infinity: none will), and that so many do. */
 interface Source {
   readonly nextAt: number;
-  take(): void;
+  take(joins: Float64Array, heads: number): void;
 }
 
-/** Heads without end: one is hung when the first machine is free. */
+/** Heads without end: one is hung when the first machine is free, which the pass itself finds. */
 class WithoutEnd implements Source {
   private readonly pass: SerialPass;
 
@@ -61,8 +63,11 @@ class Stream implements Source {
     this.nextAt = day.interarrival!.draw();
   }
 
-  take(): void {
-    this.nextAt = this.left-- > 0 ? this.nextAt + this.day.interarrival!.draw() : Infinity;
+  take(joins: Float64Array, heads: number): void {
+    for (let head = 0; head < heads; head++) {
+      joins[head] = this.nextAt;
+      this.nextAt = this.left-- > 0 ? this.nextAt + this.day.interarrival!.draw() : Infinity;
+    }
   }
 }
 
@@ -72,37 +77,44 @@ function scheduleStream(day: DayState, heads: number, nextAt: number): void {
   day.calendar.schedule(day.line.slots.supply, nextAt);
 }
 
-/** A head goes the whole way and is out; the clock shows when. */
-function takeThrough(day: DayState, pass: SerialPass, heads: Source): void {
-  const joins = heads.nextAt;
-  heads.take();
-  const weight = weigh(day);
-  day.now = pass.through(joins, Infinity);
-  day.out[CARCASS]!++;
-  day.outKg[CARCASS]! += weight;
-  day.carcassLiveKg += weight;
-  day.timeInSystem.add(day.now - joins);
+/** Live weights of a block's heads, and when they are out. */
+interface Block {
+  weights: Float64Array;
+  outs: Float64Array;
 }
 
-function weigh(day: DayState): number {
-  const weight = day.liveWeight[0]!.draw();
-  day.liveKg += weight;
-  day.hung++;
-  return weight;
+/** So many heads go the whole way and are out; the clock shows when the last one is. */
+function takeThrough(day: DayState, pass: SerialPass, source: Source, { weights, outs }: Block, heads: number): void {
+  day.liveWeight[0]!.drawInto(weights, 0, heads);
+  source.take(pass.joins, heads);
+  pass.takeThrough(heads, outs);
+  for (let head = 0; head < heads; head++) {
+    const weight = weights[head]!;
+    day.liveKg += weight;
+    day.outKg[CARCASS]! += weight;
+    day.carcassLiveKg += weight;
+    day.timeInSystem.add(outs[head]! - pass.joins[head]!);
+  }
+  day.hung += heads;
+  day.out[CARCASS]! += heads;
+  day.now = outs[heads - 1]!;
 }
 
 /** A head that is still on the line now: it stands in a queue or at a machine. */
-function takeInto(day: DayState, pass: SerialPass, heads: Source): void {
-  const joins = heads.nextAt;
-  heads.take();
+function takeInto(day: DayState, pass: SerialPass, source: Source): void {
+  source.take(pass.joins, 1);
+  pass.takeUntil(day.now);
+  if (pass.hadInstantWork) return;
   const item = day.pool.take();
+  const weight = day.liveWeight[0]!.draw();
+  day.liveKg += weight;
+  day.hung++;
   day.pool.number[item] = day.hung;
   day.pool.load[item] = -1;
-  day.pool.arrived[item] = joins;
-  day.pool.weight[item] = weigh(day);
-  day.pool.mass[item] = day.pool.weight[item]!;
+  day.pool.arrived[item] = pass.joins[0]!;
+  day.pool.weight[item] = weight;
+  day.pool.mass[item] = weight;
   day.headsOnLine++;
-  pass.through(joins, day.now);
   const { at, start, end } = pass;
   day.occupancy[at]!++;
   if (start > day.now) day.queue.push(at, item);

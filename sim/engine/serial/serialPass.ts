@@ -1,173 +1,238 @@
 import { NO_LIMIT } from "../../line/index.ts";
-import type { Sampler } from "../../random/index.ts";
 import { STATES } from "../dayRecord.ts";
 import { BLOCKED, type DayState, STARVED, WORKING } from "../dayState.ts";
-import { ComingsAndGoings, type CrowdColumns } from "./comingsAndGoings.ts";
+import { ComingsAndGoings } from "./comingsAndGoings.ts";
 
 const WIDTH = STATES.length;
-/** Cycle times of a stage that are drawn in a row. */
-const BLOCK = 64;
+/** Heads that are taken through the line before the books are kept. */
+export const BLOCK = 64;
+
+/** How many heads of a block come to a stage, start there, are done there and leave it. */
+interface Passing {
+  come: number;
+  start: number;
+  end: number;
+  leave: number;
+}
+
+/** Stages first to last, and who is in them. */
+interface SectionBook {
+  first: number;
+  last: number;
+  book: ComingsAndGoings;
+}
 
 /**
  * Heads of a serial line in the order in which they are hung, each taken through all its machines at one go:
  *
  *   start = max(it joins, the head before left)   end = start + work   leaves = max(end, a place behind is free)
  *
- * where a stage with n places has one free for this head when the head n before it has left it. The books of machines,
- * queues and sections are kept in the day's own columns by the same sums in the same order as the event loop keeps them.
+ * where a stage with n places has one free for this head when the head n before it has left it. Heads go in blocks: first
+ * the times of them all, then, stage by stage, the books of machines, queues and sections. These are kept in the day's own
+ * columns by the same sums in the same order as the event loop keeps them.
  */
 export class SerialPass {
   /** Some work took no time. */
   hadInstantWork = false;
-  /** Where the head taken through last stays when it is not through, when it starts there and when it is done. */
+  /** When the heads of the block join the line: to be filled in beforehand, but for heads without end. */
+  readonly joins = new Float64Array(BLOCK);
+  /** Where the head taken last stays when it is not through, when it starts there and when it is done. */
   at = 0;
   start = 0;
   end = 0;
+  private readonly day: DayState;
   private readonly stages: number;
-  private readonly samplers: Sampler[];
-  /** Blocks of cycle times of each stage, how many are left of the block, and how many heads more will surely need one. */
+  private readonly endless: boolean;
+  /** Times of the block's heads, `BLOCK` of them a stage. */
   private readonly work: Float64Array;
-  private readonly workLeft: Int32Array;
-  private readonly sure: Int32Array;
-  private readonly seconds: Float64Array;
-  private readonly stateSince: Float64Array;
-  private readonly processed: Float64Array;
-  /** When the last head left each stage; Infinity when it stays. */
-  private readonly left: Float64Array;
+  private readonly starts: Float64Array;
+  private readonly ends: Float64Array;
   /**
-   * Ring of each stage: when its last heads left, as many as it has places; `turn` is the oldest. A stage without limit
-   * and the world behind the last stage have one entry that is always 0.
+   * When heads left, a row a stage; after those a row of zeros, for where there is always room. The block's heads stand
+   * from `base` on in each row, and before them as many earlier ones as any stage has places.
    */
-  private readonly ring: Float64Array;
-  private readonly ringFrom: Int32Array;
-  private readonly turn: Int32Array;
-  private readonly limited: Uint8Array;
-  private readonly queues: ComingsAndGoings[];
-  private readonly sections: ComingsAndGoings[];
-  /** Stages of the sections in turn: from[section] .. from[section + 1]. */
-  private readonly sectionFrom: number[];
+  private readonly leaves: Float64Array;
+  private readonly row: number;
+  private readonly reach: number;
+  private base: number;
+  /** Less `base`: where in `leaves` the head stands that makes room behind the stage for the block's first one. */
+  private readonly roomFrom: Int32Array;
+  private readonly queues: (ComingsAndGoings | null)[];
+  private readonly sections: SectionBook[];
 
-  /** `sure`: so many heads are taken the whole way. */
-  constructor(day: DayState, sure: number) {
-    const { line } = day;
-    const { stages } = line;
-    const all = [...stages.names.keys()];
-    this.stages = stages.count;
-    this.samplers = day.work;
-    this.work = new Float64Array(stages.count * BLOCK);
-    this.workLeft = new Int32Array(stages.count);
-    this.sure = new Int32Array(stages.count).fill(sure);
-    this.seconds = day.stateSeconds;
-    this.stateSince = day.stateSince;
-    this.processed = day.processed;
-    this.left = new Float64Array(stages.count);
-    this.limited = Uint8Array.from(stages.places, (places) => (places === NO_LIMIT ? 0 : 1));
-    this.ringFrom = new Int32Array(stages.count + 2);
-    for (const stage of all) {
-      this.ringFrom[stage + 1] = this.ringFrom[stage]! + (this.limited[stage] ? stages.places[stage]! : 1);
-    }
-    this.turn = this.ringFrom.slice();
-    this.ring = new Float64Array(this.ringFrom[stages.count]! + 1);
-    const { queueArea, queueSince, queueShown, queueMax, sectionArea, sectionSince, sectionHeads, sectionMax } = day;
-    const queue = { area: queueArea, since: queueSince, heads: queueShown, most: queueMax };
-    const section = { area: sectionArea, since: sectionSince, heads: sectionHeads, most: sectionMax };
-    const firsts = all.filter((stage) => stage === 0 || stages.section[stage] !== stages.section[stage - 1]);
-    // Without want of heads none waits before the first stage: what is noted there goes nowhere.
-    const nowhere = line.supply.kind === "saturated" ? unread() : queue;
-    this.queues = all.map((stage) => new ComingsAndGoings(stage === 0 ? nowhere : queue, stage));
-    this.sections = firsts.map((stage) => new ComingsAndGoings(section, stages.section[stage]!));
-    this.sectionFrom = [...firsts, stages.count];
+  constructor(day: DayState) {
+    const { count, places } = day.line.stages;
+    this.day = day;
+    this.stages = count;
+    this.endless = day.line.supply.kind === "saturated";
+    this.work = new Float64Array(count * BLOCK);
+    this.starts = new Float64Array(count * BLOCK);
+    this.ends = new Float64Array(count * BLOCK);
+    this.reach = Math.max(1, ...places.filter((limit) => limit !== NO_LIMIT));
+    this.row = this.reach + Math.max(this.reach, BLOCK);
+    this.base = this.reach;
+    this.leaves = new Float64Array((count + 1) * this.row);
+    this.roomFrom = Int32Array.from(places, (_, stage) => this.roomBehind(stage));
+    this.queues = queueBooks(day, this.endless);
+    this.sections = sectionBooks(day);
   }
 
   /** When the first stage is free again. */
   get freeAt(): number {
-    return this.left[0]!;
+    return this.leaves[this.base - 1]!;
   }
 
-  /**
-   * Takes the next head, which joins the line at `joins`, as far as it comes by `until`. The time at which it is out, or
-   * Infinity when it stays: then `at`, `start` and `end` say where, Infinity for what is not known yet.
-   */
-  through(joins: number, until: number): number {
-    let time = joins;
-    for (let index = 0; index < this.sections.length; index++) {
-      const section = this.sections[index]!;
-      section.come(time);
-      time = this.throughStages(this.sectionFrom[index]!, this.sectionFrom[index + 1]!, time, until);
-      if (time === Infinity) return time;
-      section.go(time);
+  /** Takes the next heads, at most `BLOCK`, the whole way, and notes in `outs` when each is out. */
+  takeThrough(heads: number, outs: Float64Array): void {
+    for (let stage = 0; stage < this.stages; stage++) {
+      this.day.work[stage]!.drawInto(this.work, stage * BLOCK, stage * BLOCK + heads);
     }
-    return time;
+    this.time(heads);
+    const all = { come: heads, start: heads, end: heads, leave: heads };
+    for (let stage = 0; stage < this.stages; stage++) this.book(stage, all);
+    for (const section of this.sections) this.bookSection(section, heads, heads);
+    const last = this.rowOf(this.stages - 1);
+    outs.set(this.leaves.subarray(last, last + heads));
+    this.advance(heads);
+  }
+
+  /** Takes one head as far as it comes by `until`, where it stays: `at`, `start` and `end`, Infinity for what is not known. */
+  takeUntil(until: number): void {
+    const { leaves, day } = this;
+    if (this.endless) this.joins[0] = this.freeAt;
+    let time = this.joins[0]!;
+    let stage = 0;
+    for (; stage < this.stages; stage++) {
+      const here = this.rowOf(stage);
+      this.start = Math.max(time, leaves[here - 1]!);
+      this.end = this.start > until ? Infinity : this.start + day.work[stage]!.draw();
+      this.starts[stage * BLOCK] = this.start;
+      this.ends[stage * BLOCK] = this.end;
+      time = Math.max(this.end, leaves[this.roomFrom[stage]! + this.base]!);
+      if (time > until) break;
+      leaves[here] = time;
+    }
+    this.stay(stage, until);
+    this.advance(1);
   }
 
   /** Brings the books up to `until`: queues, sections, and machines that have nothing to do. */
   close(until: number): void {
-    for (const queue of this.queues) queue.goUntil(until);
-    for (const section of this.sections) section.goUntil(until);
+    for (const queue of this.queues) queue?.goUntil(until);
+    for (const { book } of this.sections) book.goUntil(until);
     for (let stage = 0; stage < this.stages; stage++) this.noteIdle(stage);
   }
 
-  private throughStages(from: number, to: number, joins: number, until: number): number {
-    const { queues, left, work, workLeft, seconds, processed, ring, turn } = this;
-    let time = joins;
-    for (let stage = from; stage < to; stage++) {
-      const queue = queues[stage]!;
-      queue.come(time);
-      const free = left[stage]!;
-      const start = Math.max(time, free);
-      if (start > until) return this.stay(stage, start, Infinity);
-      queue.go(start);
-      if (workLeft[stage] === 0) this.drawBlock(stage);
-      const end = start + work[(stage + 1) * BLOCK - workLeft[stage]!--]!;
-      if (end <= start) this.hadInstantWork = true;
-      seconds[stage * WIDTH + STARVED]! += start - free;
-      if (end > until) return this.stay(stage, start, end);
-      seconds[stage * WIDTH + WORKING]! += end - start;
-      processed[stage]!++;
-      const room = ring[turn[stage + 1]!]!;
-      const leaves = Math.max(end, room);
-      if (leaves > until) return this.stay(stage, start, end);
-      seconds[stage * WIDTH + BLOCKED]! += leaves - end;
-      this.leave(stage, leaves);
-      time = leaves;
+  private time(heads: number): void {
+    const { stages, row, base, endless, joins, work, starts, ends, leaves, roomFrom } = this;
+    for (let head = 0; head < heads; head++) {
+      let here = base + head;
+      let time = endless ? leaves[here - 1]! : joins[head]!;
+      joins[head] = time;
+      let cell = head;
+      for (let stage = 0; stage < stages; stage++) {
+        const start = Math.max(time, leaves[here - 1]!);
+        const end = start + work[cell]!;
+        time = Math.max(end, leaves[roomFrom[stage]! + base + head]!);
+        starts[cell] = start;
+        ends[cell] = end;
+        leaves[here] = time;
+        cell += BLOCK;
+        here += row;
+      }
     }
-    return time;
   }
 
-  /** Draws no more than will be taken: the stream has to be where the event loop would have left it. */
-  private drawBlock(stage: number): void {
-    const count = Math.min(BLOCK, Math.max(1, this.sure[stage]!));
-    this.sure[stage]! -= count;
-    this.workLeft[stage] = count;
-    this.samplers[stage]!.drawInto(this.work, (stage + 1) * BLOCK - count, (stage + 1) * BLOCK);
+  private book(stage: number, { come, start, end, leave }: Passing): void {
+    const { day, starts, ends, leaves } = this;
+    const { stateSeconds, processed } = day;
+    const cell = stage * BLOCK;
+    const here = this.rowOf(stage);
+    let starved = stateSeconds[stage * WIDTH + STARVED]!;
+    let working = stateSeconds[stage * WIDTH + WORKING]!;
+    let blocked = stateSeconds[stage * WIDTH + BLOCKED]!;
+    for (let head = 0; head < start; head++) starved += starts[cell + head]! - leaves[here + head - 1]!;
+    for (let head = 0; head < end; head++) {
+      const work = ends[cell + head]! - starts[cell + head]!;
+      if (work <= 0) this.hadInstantWork = true;
+      working += work;
+    }
+    for (let head = 0; head < leave; head++) blocked += leaves[here + head]! - ends[cell + head]!;
+    stateSeconds[stage * WIDTH + STARVED] = starved;
+    stateSeconds[stage * WIDTH + WORKING] = working;
+    stateSeconds[stage * WIDTH + BLOCKED] = blocked;
+    processed[stage]! += end;
+    if (stage > 0) this.queues[stage]!.pass(leaves, here - this.row, come, starts, cell, start);
+    else this.queues[0]?.pass(this.joins, 0, come, starts, 0, start);
   }
 
-  private leave(stage: number, time: number): void {
-    this.left[stage] = time;
-    if (this.limited[stage] === 0) return;
-    const oldest = this.turn[stage]!;
-    this.ring[oldest] = time;
-    this.turn[stage] = oldest + 1 === this.ringFrom[stage + 1] ? this.ringFrom[stage]! : oldest + 1;
+  private bookSection({ first, last, book }: SectionBook, come: number, leave: number): void {
+    const { leaves, joins } = this;
+    if (first > 0) book.pass(leaves, this.rowOf(first - 1), come, leaves, this.rowOf(last), leave);
+    else book.pass(joins, 0, come, leaves, this.rowOf(last), leave);
   }
 
   /** The head stays: so nobody leaves this stage or a later one any more. */
-  private stay(at: number, start: number, end: number): number {
+  private stay(at: number, until: number): void {
     this.at = at;
-    this.start = start;
-    this.end = end;
     for (let stage = at; stage < this.stages; stage++) {
       this.noteIdle(stage);
-      this.leave(stage, Infinity);
+      this.leaves[this.rowOf(stage)] = Infinity;
     }
-    return Infinity;
+    for (let stage = 0; stage < at; stage++) this.book(stage, { come: 1, start: 1, end: 1, leave: 1 });
+    this.book(at, { come: 1, start: this.start > until ? 0 : 1, end: this.end > until ? 0 : 1, leave: 0 });
+    for (const section of this.sections) {
+      this.bookSection(section, section.first > at ? 0 : 1, section.last < at ? 1 : 0);
+    }
   }
 
   /** The machine has been starved since its last head left, unless another one is put to it afterwards. */
   private noteIdle(stage: number): void {
-    if (this.left[stage]! < Infinity) this.stateSince[stage] = this.left[stage]!;
+    const left = this.leaves[this.rowOf(stage) - 1]!;
+    if (left < Infinity) this.day.stateSince[stage] = left;
+  }
+
+  /** The heads of the block are earlier ones from now on; where a row is full, its end begins it anew. */
+  private advance(heads: number): void {
+    this.base += heads;
+    if (this.base + BLOCK <= this.row) return;
+    for (let stage = 0; stage < this.stages; stage++) {
+      const from = stage * this.row;
+      this.leaves.copyWithin(from, from + this.base - this.reach, from + this.base);
+    }
+    this.base = this.reach;
+  }
+
+  /** Where in `leaves` the block's first head stands. */
+  private rowOf(stage: number): number {
+    return stage * this.row + this.base;
+  }
+
+  private roomBehind(stage: number): number {
+    const { places } = this.day.line.stages;
+    const next = stage + 1;
+    const isLimited = next < this.stages && places[next] !== NO_LIMIT;
+    return isLimited ? next * this.row - places[next]! : this.stages * this.row;
   }
 }
 
-function unread(): CrowdColumns {
-  return { area: new Float64Array(1), since: new Float64Array(1), heads: new Int32Array(1), most: new Int32Array(1) };
+/** Without want of heads none waits before the first stage. */
+function queueBooks(day: DayState, endless: boolean): (ComingsAndGoings | null)[] {
+  const { queueArea, queueSince, queueShown, queueMax } = day;
+  const columns = { area: queueArea, since: queueSince, heads: queueShown, most: queueMax };
+  return day.line.stages.names.map((_, stage) =>
+    endless && stage === 0 ? null : new ComingsAndGoings(columns, stage),
+  );
+}
+
+function sectionBooks(day: DayState): SectionBook[] {
+  const { sectionArea, sectionSince, sectionHeads, sectionMax } = day;
+  const { section, count } = day.line.stages;
+  const columns = { area: sectionArea, since: sectionSince, heads: sectionHeads, most: sectionMax };
+  const firsts = [...section.keys()].filter((stage) => stage === 0 || section[stage] !== section[stage - 1]);
+  return firsts.map((first, rank) => ({
+    first,
+    last: (firsts[rank + 1] ?? count) - 1,
+    book: new ComingsAndGoings(columns, section[first]!),
+  }));
 }

@@ -62,6 +62,23 @@ describe("runAhead", () => {
     }
   });
 
+  it("does so over many blocks of heads, with buffers shorter and longer than a block, to the last bit", () => {
+    const times = [1, 0.9, 1.1, 0.8, 1];
+    for (const buffers of [
+      [0, 3, 63, 64, 200],
+      [0, 700, 1, Infinity, 62],
+      [0, 0, 130, 2, 65],
+    ]) {
+      const stages = times.map((mean, at) => station(`s${at}`, exponential(mean), { buffer: buffers[at]! }));
+      for (const supply of [saturated(1500), stream(exponential(1.05), 1500)]) {
+        const line = compileLine(inSections(planOf(supply, stages), 2));
+        const options = { seed: "blocks", replication: 1 };
+        expect(runAhead(line, options)).not.toBeNull();
+        expect(runDay(line, options)).toEqual(byEvents(line, options));
+      }
+    }
+  });
+
   it("takes hardly any event of its own", () => {
     const line = compileLine(planOf(saturated(500), [station("a", exponential(1)), station("b", exponential(1))]));
     const day = runAhead(line, { seed: "few", replication: 0 })!;
