@@ -20,6 +20,7 @@ export {
 // Reading study files
 
 export type { KnownResponse } from "./knownResponse.ts";
+export { readOnce } from "./readOnce.ts";
 export { readStudy, type StudyOptions, type StudyReading } from "./readStudy.ts";
 export { studyJsonSchema } from "./studyJsonSchema.ts";
 

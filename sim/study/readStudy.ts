@@ -43,7 +43,7 @@ type SoundBase = Extract<BasePlan, { fault: null }>;
  * twice.
  */
 export function readStudy(json: unknown, files: TextFiles, options: StudyOptions = {}): StudyReading {
-  const shape = studyFile().safeParse(json, PARSING);
+  const shape = schema().safeParse(json, PARSING);
   const studyFiles = readOnce(files);
   const base = basePlan(json, studyFiles);
   const reading = base === null || base.fault !== null ? null : readPlan(base.json, base.files);
@@ -63,13 +63,21 @@ export function readStudy(json: unknown, files: TextFiles, options: StudyOptions
   return withVariants(workedOut, { ...base, studyFiles }, reading, faults, options);
 }
 
+let built: ReturnType<typeof studyFile> | undefined;
+
+/** Building the schema costs milliseconds, and the live page reads a study whenever a control moves. */
+function schema(): ReturnType<typeof studyFile> {
+  built ??= studyFile();
+  return built;
+}
+
 /** What can be read of a file with faults of shape; null where that is nothing. Names of variants hang on that of the base. */
 function soundPart(json: unknown, issues: Parameters<typeof soundKeys>[1]): StudyFile | null {
   const sound = soundKeys(json, issues);
   if (sound === null || !("plan" in sound)) return null;
   const { baseName, design, ...others } = sound;
   const together = isRecord(json) && "baseName" in json && baseName === undefined ? {} : { baseName, design };
-  const shape = studyFile().safeParse({ name: "a study", ...others, ...together }, PARSING);
+  const shape = schema().safeParse({ name: "a study", ...others, ...together }, PARSING);
   return shape.success ? shape.data : null;
 }
 

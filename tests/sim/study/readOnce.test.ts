@@ -14,4 +14,5 @@ it("readOnce reads each file once, and remembers that one could not be read", ()
   expect(() => files.readText("bad")).toThrow("gone");
   expect(() => files.readText("bad")).toThrow("gone");
   expect(reads).toBe(2);
+  expect(readOnce(files)).toBe(files);
 });

@@ -21,8 +21,12 @@ export interface StudyRun {
   soFar: (results: StudyResults) => void;
 }
 
-/** After so long the figures of fewer days are better than none. */
-const PATIENCE_MILLISECONDS = 120;
+/** From then on it is known well enough how long all days will take. */
+const LOOK_MILLISECONDS = 120;
+/** When all figures are there by then nobody needs those of fewer days, whose work would only delay them. */
+const PATIENCE_MILLISECONDS = 500;
+/** Every time the progress is told the browser draws the page anew, on the processors that simulate. */
+const TELL_MILLISECONDS = 200;
 /** With fewer days an interval says too little. */
 const LEAST_DAYS = 4;
 
@@ -39,11 +43,15 @@ export async function askQuestion(pool: WorkerPool, run: StudyRun): Promise<Stud
   base.begin(key);
   const variantDays: SimulatedDay[] = [];
   const total = study.variants.length * study.replications;
+  const atFirst = total - base.known().length;
   let isTold = false;
+  let told = began;
   const put = (replications: number, days: SimulatedDay[]) =>
     pool.ask<"results">({ kind: "results", study: { ...study, replications }, days }, { wanted, urgency: 2 });
-  const tell = () => progress(Math.min(total, base.known().length + variantDays.length), total);
-  tell();
+  const done = () => Math.min(total, base.known().length + variantDays.length);
+  /** Milliseconds since the start at which all days will be there, as fast as they came so far. */
+  const expected = (now: number) => ((now - began) * atFirst) / (atFirst - total + done());
+  progress(done(), total);
   const take = async (batch: Batch) => {
     const result = await pool.ask<"days">({ kind: "days", number, source, batch }, { wanted });
     if (result.failed.length > 0) throw new Error(result.failed[0]!.message);
@@ -52,8 +60,12 @@ export async function askQuestion(pool: WorkerPool, run: StudyRun): Promise<Stud
       else variantDays.push(day);
     }
     if (!wanted()) return;
-    tell();
-    if (!isTold && performance.now() - began > PATIENCE_MILLISECONDS) {
+    const now = performance.now();
+    if (now - told > TELL_MILLISECONDS || done() === total) {
+      told = now;
+      progress(done(), total);
+    }
+    if (!isTold && now - began > LOOK_MILLISECONDS && expected(now) > PATIENCE_MILLISECONDS) {
       const common = commonDays(study, [...base.known(), ...variantDays]);
       if (common.replications < LEAST_DAYS || common.replications === study.replications) return;
       isTold = true;

@@ -9,7 +9,7 @@ import {
   type TextFiles,
 } from "../../../sim/plan/index.ts";
 import { daySource } from "../../../sim/run/index.ts";
-import { readStudy, type Study } from "../../../sim/study/index.ts";
+import { readOnce, readStudy, type Study } from "../../../sim/study/index.ts";
 import { studyFile } from "../plan/studyFile.ts";
 import type { PlanFault, PlanText, Question, QuestionReading } from "./messages.ts";
 import { shownResponses } from "./shownResponses.ts";
@@ -26,33 +26,45 @@ export function readQuestion(question: Question): QuestionReading {
     const words = 'this is a study; run it with "gambrel study", or name a plan.';
     return bad([{ path: "", words, line: `${written.name}: ${words}` }]);
   }
-  const reading = readBase(written, value);
+  const { reading, files } = readBase(written, value);
   if (reading.plan === null) return bad(reading.faults.map((each) => told(written, each)));
   const warnings = reading.warnings.map((each) => told(written, each, "warning: "));
   const responses = shownResponses(reading.plan);
-  const built = studyOf(value, question, responses);
+  const built = studyOf(value, files, question, responses);
   return { ...built, faults: [], warnings };
 }
 
-let lastRead: { written: string; reading: PlanReading } | null = null;
+/** A plan and its files as they were read last. */
+interface ReadPlan {
+  written: string;
+  files: TextFiles;
+  reading: PlanReading;
+}
 
-/** Controls move many times on the same plan, which is read once. */
-function readBase(written: PlanText, value: unknown): PlanReading {
+let lastRead: ReadPlan | null = null;
+
+/** Controls move many times on the same plan, which is read once; its checks are built once for it and its variants. */
+function readBase(written: PlanText, value: unknown): ReadPlan {
   const key = JSON.stringify(written);
-  if (lastRead?.written !== key) lastRead = { written: key, reading: readPlan(value, filesOf(written)) };
-  return lastRead.reading;
+  if (lastRead?.written !== key) {
+    const files = readOnce(filesOf(written));
+    lastRead = { written: key, files, reading: readPlan(value, files) };
+  }
+  return lastRead;
 }
 
 function studyOf(
   plan: unknown,
+  files: TextFiles,
   { plan: written, set, seed, replications }: Question,
   responses: readonly string[],
 ): Pick<QuestionReading, "study" | "source" | "variantFaults"> {
   const changed = Object.keys(set).length > 0;
   // A study has a change in it: one that says what the plan says already.
   const nothing = { notes: (plan as { notes?: unknown }).notes ?? "" };
-  const json = studyFile({ plan, set: changed ? set : nothing, seed, replications, responses });
-  const reading = readStudy(json, filesOf(written), { knownResponses: responsesOf });
+  const asked = studyFile({ plan, set: changed ? set : nothing, seed, replications, responses });
+  // What the end of work was owed to is not among the figures of the page, and would lengthen every day by a third.
+  const reading = readStudy({ ...asked, why: false }, files, { knownResponses: responsesOf });
   if (reading.study === null) {
     return { study: null, source: null, variantFaults: reading.faults.map((each) => told(written, each)) };
   }
