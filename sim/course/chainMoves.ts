@@ -35,8 +35,8 @@ export class ChainMoves {
 
   private lookAt(chain: number): void {
     const { day, steps, shift, moved, since, moves } = this;
-    const { chains, stages } = day.line;
-    const moving = day.state[stages.positionFrom[chains.stage[chain]!]!] === MOVING ? 1 : 0;
+    const { chains } = day.line;
+    const moving = day.stageAt[chains.stage[chain]!]!.positions[0]!.state === MOVING ? 1 : 0;
     const stepped = shift[chain] !== day.ringShift[chain];
     if (!stepped && moving === moves[chain] && day.now > 0) return;
     // Within a step it comes at most to the next shackle, where it waits until it may go on.

@@ -47,22 +47,17 @@ export class Scribe {
 
   private lookAtPositions(): void {
     const { day, states, held } = this;
-    const { positions, stages } = day.line;
-    for (let position = 0; position < positions.count; position++) {
-      const stage = positions.stage[position]!;
-      const item = day.item[position]!;
-      states.set(position, day.now, day.state[position]!);
-      held.set(position, day.now, item === NONE ? NONE : stage < stages.hanging ? 0 : day.pool.number[item]!);
+    for (const { index, stage, state, item } of day.positionAt) {
+      states.set(index, day.now, state);
+      held.set(index, day.now, item === NONE ? NONE : stage.takesHeads ? day.pool.number[item]! : 0);
     }
   }
 
   private lookAtCounts(): void {
     const { day } = this;
-    const { stages, crews, sectionNames, vessels } = day.line;
-    for (let stage = 0; stage < stages.count; stage++) this.waiting.set(stage, day.now, day.queueShown[stage]!);
-    for (let section = 0; section < sectionNames.length; section++) {
-      this.sections.set(section, day.now, day.sectionHeads[section]!);
-    }
+    const { crews, vessels } = day.line;
+    for (const { index, shown } of day.stageAt) this.waiting.set(index, day.now, shown.heads);
+    for (const [section, { heads }] of day.inSection.entries()) this.sections.set(section, day.now, heads);
     for (let crew = 0; crew < crews.count; crew++) {
       this.busy.set(crew, day.now, day.busyPeople[crew]!);
       this.onDuty.set(crew, day.now, day.breaks[crew]! > 0 ? 0 : day.people[crew]!);
@@ -76,7 +71,7 @@ export class Scribe {
 
   private lookAtSupply(): void {
     const { day, crates, counts } = this;
-    crates.set(0, day.now, day.atHanging.length[0]!);
+    crates.set(0, day.now, day.atHanging.length);
     crates.set(1, day.now, day.emptyCrates);
     crates.set(2, day.now, day.cleanCrates);
     let takenOff = 0;

@@ -1,56 +1,55 @@
 import { CREW_PEOPLE, DWELL, NO_LIMIT } from "../line/index.ts";
-import { STATES } from "./dayRecord.ts";
 import { BLOCKED, type DayState, DOWN, STARVED, WORKING } from "./dayState.ts";
-
-const WIDTH = STATES.length;
+import type { Headcount } from "./headcount.ts";
+import type { PositionState } from "./positionState.ts";
+import type { StageState } from "./stageState.ts";
 
 /** Books the time a position spent in its state and puts it into `state`. */
-export function setState(day: DayState, position: number, state: number): void {
-  const old = day.state[position]!;
+export function setState(day: DayState, position: PositionState, state: number): void {
+  const old = position.state;
   if (old === state) return;
   bookState(day, position);
-  day.state[position] = state;
-  day.active?.machineTurns(position, state === WORKING || state === DOWN, day.now);
+  position.state = state;
+  day.active?.machineTurns(position.index, state === WORKING || state === DOWN, day.now);
 }
 
-export function bookState(day: DayState, position: number): void {
-  const since = day.stateSince[position]!;
-  const state = day.state[position]!;
-  day.stateSeconds[position * WIDTH + state]! += day.now - since;
-  day.stateSince[position] = day.now;
-  if (day.recorders !== null) day.recorders.states[day.positions.stage[position]!]!.add(state, since, day.now);
+export function bookState(day: DayState, position: PositionState): void {
+  const { state, stateSince } = position;
+  position.stateSeconds[state]! += day.now - stateSince;
+  position.stateSince = day.now;
+  if (day.recorders !== null) day.recorders.states[position.stage.index]!.add(state, stateSince, day.now);
 }
 
 /** Books the time a stage's queue had its length and notes the new one. */
-export function noteQueue(day: DayState, stage: number, length: number): void {
-  bookQueue(day, stage);
-  day.queueShown[stage] = length;
-  if (length > day.queueMax[stage]!) day.queueMax[stage] = length;
-  if (day.recorders !== null) day.recorders.queues[stage]!.set(day.now, length);
+export function noteQueue(day: DayState, stage: StageState, length: number): void {
+  if (day.recorders !== null) traceQueue(day, stage, length);
+  stage.shown.set(length, day.now);
 }
 
-export function bookQueue(day: DayState, stage: number): void {
+function traceQueue(day: DayState, stage: StageState, length: number): void {
+  traceEmptyPlaces(day, stage);
+  day.recorders?.queues[stage.index]?.set(day.now, length);
+}
+
+export function bookQueue(day: DayState, stage: StageState): void {
   if (day.recorders !== null) traceEmptyPlaces(day, stage);
-  day.queueArea[stage]! += day.queueShown[stage]! * (day.now - day.queueSince[stage]!);
-  day.queueSince[stage] = day.now;
+  stage.shown.book(day.now);
 }
 
 /** Empty places of a dwell stage starve; its taken ones are booked when their heads leave. */
-function traceEmptyPlaces(day: DayState, stage: number): void {
-  const { kind, places } = day.stages;
-  if (kind[stage] !== DWELL || places[stage] === NO_LIMIT) return;
-  const empty = places[stage]! - day.queueShown[stage]!;
-  day.recorders?.states[stage]?.add(STARVED, day.queueSince[stage]!, day.now, empty);
+function traceEmptyPlaces(day: DayState, { index, kind, places, shown }: StageState): void {
+  if (kind !== DWELL || places === NO_LIMIT) return;
+  day.recorders?.states[index]?.add(STARVED, shown.since, day.now, places - shown.heads);
 }
 
 /** Books a head's dwell so far, and its wait after it; called when it leaves, and at the day's end. */
-export function bookDwell(day: DayState, stage: number, item: number): void {
-  const row = day.stages.positionFrom[stage]! * WIDTH;
+export function bookDwell(day: DayState, stage: StageState, item: number): void {
+  const { stateSeconds } = stage.positions[0]!;
   const from = Math.max(day.pool.entered[item]!, day.watchedFrom);
   const turn = Math.min(day.now, Math.max(from, day.pool.ready[item]!));
-  day.stateSeconds[row + WORKING]! += turn - from;
-  day.stateSeconds[row + BLOCKED]! += day.now - turn;
-  const recorder = day.recorders?.states[stage];
+  stateSeconds[WORKING]! += turn - from;
+  stateSeconds[BLOCKED]! += day.now - turn;
+  const recorder = day.recorders?.states[stage.index];
   recorder?.add(WORKING, from, turn);
   recorder?.add(BLOCKED, turn, day.now);
 }
@@ -64,16 +63,9 @@ export function changeSection(day: DayState, from: number, to: number): void {
 
 /** Adds heads to (or takes them from) a section. */
 export function noteSection(day: DayState, section: number, change: number): void {
-  bookSection(day, section);
-  const heads = day.sectionHeads[section]! + change;
-  day.sectionHeads[section] = heads;
-  if (heads > day.sectionMax[section]!) day.sectionMax[section] = heads;
-  if (day.recorders !== null) day.recorders.sections[section]!.set(day.now, heads);
-}
-
-export function bookSection(day: DayState, section: number): void {
-  day.sectionArea[section]! += day.sectionHeads[section]! * (day.now - day.sectionSince[section]!);
-  day.sectionSince[section] = day.now;
+  const inside = day.inSection[section]!;
+  inside.set(inside.heads + change, day.now);
+  if (day.recorders !== null) day.recorders.sections[section]!.set(day.now, inside.heads);
 }
 
 /** Books a crew's busy and present person-seconds up to now; whoever finishes a head in hand is still present. */
@@ -122,23 +114,38 @@ function moreShiftsFor(day: DayState, crew: number): boolean {
 
 /** Starts all time-weighted figures and counts afresh; what is present stays. */
 export function forgetWarmUp(day: DayState): void {
-  const { stages, positions, sectionNames, crews } = day.line;
-  for (let position = 0; position < positions.count; position++) bookState(day, position);
-  day.gateSince.fill(day.now);
+  for (const position of day.positionAt) {
+    bookState(day, position);
+    position.stateSeconds.fill(0);
+  }
+  for (const stage of day.stageAt) forgetStage(day, stage);
+  for (const inside of day.inSection) forgetHeads(inside, day.now);
+  // The most heads between the ends of a gate are those of the whole day.
+  for (const between of day.between) Object.assign(between, { area: 0, since: day.now });
+  for (let crew = 0; crew < day.crews.count; crew++) bookCrew(day, crew);
   day.standSince.fill(day.now);
-  for (const column of [day.gateArea, day.standSeconds, day.passed, day.gaps, day.missing, day.heldSeconds])
-    column.fill(0);
-  for (const column of [day.unworked, day.unfinished, day.diverted, day.heatJoules]) column.fill(0);
-  day.heldSince.fill(Number.NaN);
-  for (let stage = 0; stage < stages.count; stage++) bookQueue(day, stage);
-  for (let section = 0; section < sectionNames.length; section++) bookSection(day, section);
-  for (let crew = 0; crew < crews.count; crew++) bookCrew(day, crew);
-  for (const column of [day.stateSeconds, day.queueArea, day.sectionArea, day.busySeconds, day.presentSeconds])
-    column.fill(0);
-  for (const column of [day.processed, day.stops, day.out, day.beyond]) column.fill(0);
-  day.queueMax.set(day.queueShown);
-  day.sectionMax.set(day.sectionHeads);
+  for (const column of [day.standSeconds, day.passed, day.gaps, day.missing]) column.fill(0);
+  for (const column of [day.busySeconds, day.presentSeconds, day.out, day.beyond]) column.fill(0);
   for (const tally of [day.timeInSystem, ...day.limitTallies]) tally.reset();
   day.watchedFrom = day.now;
   day.active?.forget(day.now);
+}
+
+function forgetStage(day: DayState, stage: StageState): void {
+  bookQueue(day, stage);
+  forgetHeads(stage.shown, day.now);
+  stage.processed = 0;
+  stage.unworked = 0;
+  stage.unfinished = 0;
+  stage.diverted = 0;
+  stage.stops = 0;
+  stage.heldSeconds = 0;
+  stage.heldSince = Number.NaN;
+  stage.heatJoules = 0;
+}
+
+function forgetHeads(count: Headcount, now: number): void {
+  count.book(now);
+  count.area = 0;
+  count.most = count.heads;
 }

@@ -7,8 +7,8 @@ import { checkFinished } from "./leaveLine.ts";
 
 /** Sets the supply going at the day's start. */
 export function startSupply(day: DayState): void {
-  const { supply, stages } = day.line;
-  if (supply.kind === "saturated") startWaiting(day, stages.hanging);
+  const { supply } = day.line;
+  if (supply.kind === "saturated") startWaiting(day, day.hanging);
   else if (supply.kind === "stream") {
     day.toHang = supply.heads;
     scheduleHead(day);
@@ -37,6 +37,7 @@ export function admitLoads(day: DayState): void {
 /** A lorry is there: its crates wait on it for unloading. */
 function bringLoad(day: DayState, supply: CompiledLoads, index: number): void {
   const load = supply.loads[index]!;
+  const unloading = day.stageAt[supply.unloading]!;
   if (supply.fleet !== NO_LIMIT) day.fleetFree -= load.crates;
   day.loadArrived[index] = day.now;
   if (supply.firstBack >= 0) day.lorries.push(index);
@@ -44,29 +45,30 @@ function bringLoad(day: DayState, supply: CompiledLoads, index: number): void {
     const crate = day.pool.take();
     day.pool.load[crate] = index;
     day.pool.number[crate] = load.headsPerCrate;
-    day.occupancy[supply.unloading]!++;
-    day.queue.push(supply.unloading, crate);
+    unloading.occupancy++;
+    unloading.queue.push(crate);
   }
   noteArrived(day, load.crates * load.headsPerCrate);
-  noteQueue(day, supply.unloading, day.queue.length[supply.unloading]!);
-  startWaiting(day, supply.unloading);
+  noteQueue(day, unloading, unloading.queue.length);
+  startWaiting(day, unloading);
 }
 
 /** A single head arrives; without a place it waits outside or is turned away. */
 export function headArrives(day: DayState): void {
-  const { supply, stages } = day.line;
+  const { hanging } = day;
+  const { supply } = day.line;
   if (supply.kind !== "stream") return;
   day.toHang--;
   noteArrived(day, 1);
   scheduleHead(day);
-  if (supply.turnAway && day.occupancy[stages.hanging]! >= stages.places[stages.hanging]!) {
+  if (supply.turnAway && hanging.occupancy >= hanging.places) {
     day.turnedAway++;
     checkFinished(day);
     return;
   }
   joinLine(day, day.pool.take(), -1, day.now);
-  noteQueue(day, stages.hanging, day.queue.length[stages.hanging]!);
-  startWaiting(day, stages.hanging);
+  noteQueue(day, hanging, hanging.queue.length);
+  startWaiting(day, hanging);
 }
 
 function noteArrived(day: DayState, heads: number): void {

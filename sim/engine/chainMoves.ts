@@ -1,14 +1,14 @@
 import { setState } from "./accounting.ts";
-import { bringShackles, headAt, setStand, turnRing } from "./chainRing.ts";
+import { bringShackles, chainStage, headAt, setStand, turnRing } from "./chainRing.ts";
 import { type DayState, MOVES, NONE, STANDS_UNFINISHED, STANDS_UNLOADING, WORKING } from "./dayState.ts";
 import { admit, enterWindows, leaveUnfinished, unloadChain } from "./flow.ts";
 import { vesselIsFull } from "./gates.ts";
 
 /** Chains run from the day's start on. */
 export function startChains(day: DayState): void {
-  const { chains, stages } = day;
+  const { chains } = day;
   for (let chain = 0; chain < chains.count; chain++) {
-    setState(day, stages.positionFrom[chains.stage[chain]!]!, WORKING);
+    setState(day, chainStage(day, chain).positions[0]!, WORKING);
     day.calendar.schedule(chains.slot[chain]!, chains.secondsPerShackle[chain]!);
   }
 }
@@ -67,9 +67,9 @@ function unfinishedAt(day: DayState, chain: number, station: number): number {
 function isUnloaded(day: DayState, chain: number): boolean {
   const last = day.chains.places[chain]! - 1;
   if (headAt(day, chain, last) === NONE) return true;
-  const position = day.stages.positionFrom[day.chains.stage[chain]!]!;
-  if (day.item[position] === headAt(day, chain, last)) return false;
-  if (vesselIsFull(day, day.chains.stage[chain]!)) return false;
+  const stage = chainStage(day, chain);
+  if (stage.positions[0]!.item === headAt(day, chain, last)) return false;
+  if (vesselIsFull(day, stage)) return false;
   day.path?.turnTo(day, chain, headAt(day, chain, last));
   passLastWindow(day, chain);
   unloadChain(day, chain);
@@ -81,7 +81,7 @@ function passLastWindow(day: DayState, chain: number): void {
   const station = lastStation(day, chain);
   if (station < firstStation(day, chain) || day.chains.windowTo[station] !== day.chains.places[chain]) return;
   const item = unfinishedAt(day, chain, station);
-  if (item !== NONE) leaveUnfinished(day, station, item);
+  if (item !== NONE) leaveUnfinished(day, day.stageAt[station]!, item);
 }
 
 function step(day: DayState, chain: number): void {
@@ -89,7 +89,7 @@ function step(day: DayState, chain: number): void {
   day.chainDue[chain] = 0;
   for (let station = lastStation(day, chain); station >= firstStation(day, chain); station--) {
     const item = unfinishedAt(day, chain, station);
-    if (item !== NONE) leaveUnfinished(day, station, item);
+    if (item !== NONE) leaveUnfinished(day, day.stageAt[station]!, item);
   }
   countShackle(day, chain);
   turnRing(day, chain);
@@ -101,7 +101,7 @@ function step(day: DayState, chain: number): void {
   }
   if (chains.places[chain]! > 1) day.path?.turnTo(day, chain, headAt(day, chain, 1));
   day.calendar.schedule(chains.slot[chain]!, day.now + chains.secondsPerShackle[chain]!);
-  admit(day, chains.stage[chain]!);
+  admit(day, chainStage(day, chain));
 }
 
 /** A shackle leaves the loading point, with a head or as a gap; gaps count only between the first and the last head hung. */
@@ -109,7 +109,7 @@ function countShackle(day: DayState, chain: number): void {
   const isGap = headAt(day, chain, 0) === NONE;
   if (isGap) {
     day.passedSince[chain]!++;
-    const waits = day.waiterFirst[day.chains.stage[chain]!] !== NONE;
+    const waits = chainStage(day, chain).waiters.first !== null;
     if (waits && day.freeShackles[chain] === 0) day.missingSince[chain]!++;
     return;
   }

@@ -11,6 +11,7 @@ import {
   STANDS_PAUSE,
   WORKING,
 } from "./dayState.ts";
+import type { StageState } from "./stageState.ts";
 
 /*
  * The shackles of a chain as a ring: place 0 is the loading point, the last place the unloading point. The chain moves in
@@ -21,20 +22,25 @@ export function headAt(day: DayState, chain: number, place: number): number {
   return day.shackles[cell(day, chain, place)]!;
 }
 
+export function chainStage(day: DayState, chain: number): StageState {
+  return day.stageAt[day.chains.stage[chain]!]!;
+}
+
 /** A head is hung on the shackle at the loading point. */
 export function hangOn(day: DayState, chain: number, item: number): void {
-  const stage = day.chains.stage[chain]!;
+  const stage = chainStage(day, chain);
   day.shackles[cell(day, chain, 0)] = item;
   day.freeShackles[chain]!--;
-  noteQueue(day, stage, day.queueShown[stage]! + 1);
+  noteQueue(day, stage, stage.shown.heads + 1);
 }
 
 /** The head at the unloading point is taken off; its shackle goes back through the washer. */
 export function takeOff(day: DayState, chain: number): void {
-  const { stage, places, backSeconds } = day.chains;
+  const { places, backSeconds } = day.chains;
+  const stage = chainStage(day, chain);
   day.shackles[cell(day, chain, places[chain]! - 1)] = NONE;
   day.shacklesBack[chain]!.push(day.now + backSeconds[chain]!);
-  noteQueue(day, stage[chain]!, day.queueShown[stage[chain]!]! - 1);
+  noteQueue(day, stage, stage.shown.heads - 1);
 }
 
 /** One shackle further: what was at place k is at k + 1, an empty shackle comes to the loading point. */
@@ -67,16 +73,15 @@ export function setStand(day: DayState, chain: number, reason: number): void {
   if (day.stand[chain] === reason) return;
   day.stand[chain] = reason;
   noteChainActive(day, chain);
-  const { chains, stages } = day.line;
-  setState(day, stages.positionFrom[chains.stage[chain]!]!, stateOf(reason));
+  setState(day, chainStage(day, chain).positions[0]!, stateOf(reason));
 }
 
 /** A chain that moves is active as a bottleneck may be while a head waits to be hung on it. */
 export function noteChainActive(day: DayState, chain: number): void {
   if (day.active === null) return;
-  const stage = day.chains.stage[chain]!;
-  const isActive = day.stand[chain] === MOVES && day.waiterFirst[stage] !== NONE;
-  day.active.turn(day.stages.positionFrom[stage]!, isActive, day.now);
+  const { waiters, positions } = chainStage(day, chain);
+  const isActive = day.stand[chain] === MOVES && waiters.first !== null;
+  day.active.turn(positions[0]!.index, isActive, day.now);
 }
 
 export function bookStand(day: DayState, chain: number): void {

@@ -1,7 +1,7 @@
 import { CHAIN_STATION } from "../line/index.ts";
 import type { DayState } from "./dayState.ts";
-import { isHeadStage } from "./flow.ts";
 import { visitList, visitPresent } from "./present.ts";
+import type { StageState } from "./stageState.ts";
 
 /** Heads, crates, people or kilograms were lost or doubled: a fault of the engine, never of a plan. */
 export class ConservationError extends Error {
@@ -24,9 +24,9 @@ const counts = new WeakMap<DayState, Count>();
 
 /** Counts every head and crate where it stands and compares with the running figures. Cost: all that is present. */
 export function checkConservation(day: DayState): void {
-  const { stages, supply } = day.line;
+  const { supply } = day.line;
   const count = countPresent(day);
-  for (let stage = 0; stage < stages.count; stage++) checkPlaces(day, stage, count.taken[stage]!);
+  for (const stage of day.stageAt) checkPlaces(day, stage, count.taken[stage.index]!);
   expectEqual(day, "heads on the line", count.heads, day.headsOnLine);
   expectEqual(day, "heads and crates present", count.heads + count.crates, day.pool.live);
   if (supply.kind === "loads") expectEqual(day, "heads hung and not hung", day.arrived, count.headsInCrates + day.hung);
@@ -34,17 +34,22 @@ export function checkConservation(day: DayState): void {
   checkCrews(day);
   if (day.watchedFrom > 0) return;
   expectEqual(day, "heads arrived", day.arrived, count.headsInCrates + day.turnedAway + count.heads + sum(day.out));
-  expectEqual(day, "heads by section", count.heads, sum(day.sectionHeads));
+  expectEqual(
+    day,
+    "heads by section",
+    count.heads,
+    day.inSection.reduce((heads, inside) => heads + inside.heads, 0),
+  );
 }
 
 function countPresent(day: DayState): Count {
   const count = freshCount(day);
   visitPresent(day, (item, stage, travelling) => {
-    meet(day, count, item, isHeadStage(day, stage));
+    meet(day, count, item, stage.takesHeads);
     // To the hanging point or a lorry nothing travels.
-    count.taken[travelling ? day.pool.sendTo[item]! : stage]!++;
+    count.taken[travelling ? day.pool.sendTo[item]! : stage.index]!++;
   });
-  visitList(day, day.atHanging.first[0]!, day.atHanging.length[0]!, (crate) => meet(day, count, crate, false));
+  visitList(day, day.atHanging, (crate) => meet(day, count, crate, false));
   return count;
 }
 
@@ -78,12 +83,13 @@ function meet(day: DayState, count: Count, item: number, isHead: boolean): void 
 }
 
 /** What is at the stage takes a place each, and so does what is on its way to it. */
-function checkPlaces(day: DayState, stage: number, taken: number): void {
+function checkPlaces(day: DayState, stage: StageState, taken: number): void {
   const { stages, supply } = day.line;
-  if (stages.kind[stage] === CHAIN_STATION) return;
-  expectEqual(day, `places taken at ${stages.names[stage]}`, day.occupancy[stage]!, taken);
-  const unlimited = stage === stages.hanging && supply.kind === "stream" && !supply.turnAway;
-  if (!unlimited && day.occupancy[stage]! > stages.places[stage]!) fail(day, `${stages.names[stage]} holds too many`);
+  if (stage.kind === CHAIN_STATION) return;
+  const name = stages.names[stage.index]!;
+  expectEqual(day, `places taken at ${name}`, stage.occupancy, taken);
+  const unlimited = stage.isHanging && supply.kind === "stream" && !supply.turnAway;
+  if (!unlimited && stage.occupancy > stage.places) fail(day, `${name} holds too many`);
 }
 
 /** Live weight = by-products + out + on the line, to rounding. */

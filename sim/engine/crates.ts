@@ -2,11 +2,12 @@ import { FLEET_BACK, NO_LIMIT } from "../line/index.ts";
 import type { DayState } from "./dayState.ts";
 import { checkFinished } from "./leaveLine.ts";
 import { addReturn } from "./returns.ts";
+import type { StageState } from "./stageState.ts";
 
 /** A crate leaves a crate stage; with the last one off the lorry its load is unloaded, and the lorry waits for empty ones. */
-export function noteUnloaded(day: DayState, stage: number, crate: number): void {
+export function noteUnloaded(day: DayState, stage: StageState, crate: number): void {
   const { supply } = day.line;
-  if (supply.kind !== "loads" || stage !== supply.unloading) return;
+  if (supply.kind !== "loads" || stage.index !== supply.unloading) return;
   const load = day.pool.load[crate]!;
   if (--day.loadCratesAboard[load]! > 0) return;
   day.loadUnloaded[load] = day.now;

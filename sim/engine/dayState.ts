@@ -4,13 +4,16 @@ import { absentees } from "./absentees.ts";
 import { ActivePeriods } from "./binding/activePeriods.ts";
 import { BindingPath } from "./binding/bindingPath.ts";
 import { Calendar } from "./calendar.ts";
-import { NONE, STANDS, STARVED } from "./codes.ts";
-import { STATES } from "./dayRecord.ts";
-import { Fifos } from "./fifos.ts";
+import { NONE, STANDS } from "./codes.ts";
+import { Fifo } from "./fifo.ts";
+import { Headcount } from "./headcount.ts";
 import type { HeadWatcher } from "./headWatcher.ts";
 import { ItemPool } from "./itemPool.ts";
+import { PositionState } from "./positionState.ts";
 import { Recorders } from "./recorders.ts";
+import { type StageDraws, StageState } from "./stageState.ts";
 import { TallyBuilder } from "./tallyBuilder.ts";
+import { Waiters } from "./waiters.ts";
 
 export * from "./codes.ts";
 
@@ -49,8 +52,9 @@ export interface Return {
 }
 
 /**
- * Everything that changes while a day runs, as columns indexed like the compiled line's tables. The functions that change
- * it stand in files of their own, one for each kind of thing that happens; this class only sets the columns up.
+ * Everything that changes while a day runs: an object for each stage and position, and columns indexed like the compiled
+ * line's tables for all that is asked for less often. The functions that change it stand in files of their own, one for
+ * each kind of thing that happens; this class only sets it up.
  */
 export class DayState {
   readonly line: CompiledLine;
@@ -84,63 +88,14 @@ export class DayState {
   events = 0;
   finished = false;
 
-  // One row per stage.
-  /** Items waiting (station) or present (dwell), in order. */
-  readonly queue: Fifos;
-  /** Items on their way out of the stage to the next one, in order. */
-  readonly travelling: Fifos;
-  /** When the last item on its way arrives: travel keeps the order. */
-  readonly lastArrival: Float64Array;
-  /** Places taken, those reserved by travelling items included. */
-  readonly occupancy: Int32Array;
-  /** Dwell stages: heads that took a place and that left, so far. */
-  readonly cameIn: Float64Array;
-  readonly wentOut: Float64Array;
-  /** Positions with neither work nor stoppage; none of them before `idleFrom`. */
-  readonly idle: Int32Array;
-  readonly idleFrom: Int32Array;
-  /** The state that all idle positions of the stage are in, or NONE when they are in several. */
-  readonly idleState: Int8Array;
-  readonly workingPositions: Int32Array;
-  readonly pauses: Int32Array;
-  readonly processed: Float64Array;
-  readonly unworked: Float64Array;
-  readonly unfinished: Float64Array;
-  readonly diverted: Float64Array;
-  readonly stops: Float64Array;
-  readonly heldSeconds: Float64Array;
-  /** Since when a gate, a due stop or a full vessel holds the stage back; NaN when none does. */
-  readonly heldSince: Float64Array;
-  readonly heatJoules: Float64Array;
-  readonly queueArea: Float64Array;
-  readonly queueSince: Float64Array;
-  readonly queueShown: Int32Array;
-  readonly queueMax: Int32Array;
-  /** Positions blocked for a place in the stage, in the order they blocked; row `stages.count` is the hanging point. */
-  readonly waiterFirst: Int32Array;
-  readonly waiterLast: Int32Array;
-  readonly work: Sampler[];
-  readonly travel: (Sampler | null)[];
-  readonly branch: (UniformStream | null)[];
-
-  // One row per position; row `positions.count` is the hanging point's empty crate.
-  readonly item: Int32Array;
-  /** Further items of the same cycle (crate steps that take several at once). */
-  readonly held: Fifos;
-  /** 1: the item in hand is finished and waits for a place; at a dwell stage: for a full vessel to be emptied. */
-  readonly done: Int8Array;
-  readonly state: Int8Array;
-  readonly stateSince: Float64Array;
-  /** Row-major position x state, position-seconds. */
-  readonly stateSeconds: Float64Array;
-  readonly announces: Int8Array;
-  readonly remaining: Float64Array;
-  readonly runStart: Float64Array;
-  /** Stoppages now in force. */
-  readonly stoppages: Int32Array;
-  readonly failingUnit: Int32Array;
-  readonly crewOf: Int32Array;
-  readonly waiterNext: Int32Array;
+  /** By index. */
+  readonly stageAt: readonly StageState[];
+  readonly positionAt: readonly PositionState[];
+  /** The stage that takes heads from the supply. */
+  readonly hanging: StageState;
+  /** Stands for the empty crate at the hanging point where positions wait for a place; and those that wait for one there. */
+  readonly emptyCrate: PositionState;
+  readonly hangingWaiters = new Waiters();
 
   // One row per failure unit.
   readonly uptimeLeft: Float64Array;
@@ -165,10 +120,8 @@ export class DayState {
   readonly unlocated: Int32Array;
 
   // Gates, chains, vessels, products.
-  readonly gateHeads: Int32Array;
-  readonly gateMax: Int32Array;
-  readonly gateArea: Float64Array;
-  readonly gateSince: Float64Array;
+  /** By gate: heads between its ends. */
+  readonly between: readonly Headcount[];
   readonly gateOpened: Int8Array;
   /** Something opened during this event: held stages have to look again. */
   opened = false;
@@ -176,7 +129,7 @@ export class DayState {
   unmanned = 0;
   /** Which stations put off starting until the cascade under way is over, and those that did. */
   defers = 0;
-  readonly deferred: Int32Array;
+  readonly deferred: StageState[] = [];
   deferredCount = 0;
   /** By unit: 1 when the position's own operator repairs it. */
   readonly ownRepair: Int8Array;
@@ -240,7 +193,7 @@ export class DayState {
   /** Empty crates between the hanging point and the lorries. */
   emptyCrates = 0;
   /** Crates at the hanging point, the first being emptied. */
-  readonly atHanging: Fifos;
+  readonly atHanging: Fifo;
   interarrival: Sampler | null = null;
   calendarRow = 0;
   loadRow = 0;
@@ -254,10 +207,8 @@ export class DayState {
   // Heads on the line and out of it.
   headsOnLine = 0;
   readonly out: Float64Array;
-  readonly sectionHeads: Int32Array;
-  readonly sectionMax: Int32Array;
-  readonly sectionArea: Float64Array;
-  readonly sectionSince: Float64Array;
+  /** By section. */
+  readonly inSection: readonly Headcount[];
   readonly beyond: Float64Array;
   readonly limitTallies: TallyBuilder[];
   readonly timeInSystem = new TallyBuilder();
@@ -284,55 +235,18 @@ export class DayState {
     this.calendar = new Calendar(line.slots.count);
     this.pool = new ItemPool(line.limits.count);
 
-    this.queue = new Fifos(stages.count, this.pool);
-    this.travelling = new Fifos(stages.count, this.pool);
-    this.lastArrival = new Float64Array(stages.count);
-    this.occupancy = new Int32Array(stages.count);
-    this.cameIn = new Float64Array(stages.count);
-    this.wentOut = new Float64Array(stages.count);
-    this.idle = Int32Array.from(stages.names, (_, stage) =>
-      stages.kind[stage] === DWELL ? 0 : stages.positionFrom[stage + 1]! - stages.positionFrom[stage]!,
+    this.stageAt = stages.names.map(
+      (name, stage) =>
+        new StageState(
+          line,
+          stage,
+          drawsOf(line, stage, (purpose) => stream(name, purpose)),
+          this.pool,
+        ),
     );
-    this.idleFrom = stages.positionFrom.slice(0, stages.count);
-    this.idleState = new Int8Array(stages.count).fill(STARVED);
-    this.workingPositions = new Int32Array(stages.count);
-    this.pauses = new Int32Array(stages.count);
-    this.processed = new Float64Array(stages.count);
-    this.unworked = new Float64Array(stages.count);
-    this.unfinished = new Float64Array(stages.count);
-    this.diverted = new Float64Array(stages.count);
-    this.stops = new Float64Array(stages.count);
-    this.heldSeconds = new Float64Array(stages.count);
-    this.heldSince = new Float64Array(stages.count).fill(Number.NaN);
-    this.heatJoules = new Float64Array(stages.count);
-    this.queueArea = new Float64Array(stages.count);
-    this.queueSince = new Float64Array(stages.count);
-    this.queueShown = new Int32Array(stages.count);
-    this.queueMax = new Int32Array(stages.count);
-    this.waiterFirst = new Int32Array(stages.count + 1).fill(NONE);
-    this.waiterLast = new Int32Array(stages.count + 1).fill(NONE);
-    this.work = stages.work.map((varying, stage) => new Sampler(varying, stream(stages.names[stage]!, "work")));
-    this.travel = stages.travel.map((varying, stage) =>
-      varying === null ? null : new Sampler(varying, stream(stages.names[stage]!, "travel")),
-    );
-    this.branch = stages.names.map((name, stage) =>
-      stages.branchFrom[stage] === stages.branchFrom[stage + 1] ? null : stream(name, "removal"),
-    );
-
-    this.deferred = new Int32Array(stages.count);
-    this.item = new Int32Array(positions.count).fill(NONE);
-    this.held = new Fifos(positions.count, this.pool);
-    this.done = new Int8Array(positions.count);
-    this.state = new Int8Array(positions.count).fill(STARVED);
-    this.stateSince = new Float64Array(positions.count);
-    this.stateSeconds = new Float64Array(positions.count * STATES.length);
-    this.announces = new Int8Array(positions.count);
-    this.remaining = new Float64Array(positions.count);
-    this.runStart = new Float64Array(positions.count);
-    this.stoppages = new Int32Array(positions.count);
-    this.failingUnit = new Int32Array(positions.count).fill(NONE);
-    this.crewOf = new Int32Array(positions.count).fill(NONE);
-    this.waiterNext = new Int32Array(positions.count + 1).fill(NONE);
+    this.positionAt = this.stageAt.flatMap((stage) => stage.positions);
+    this.hanging = this.stageAt[stages.hanging]!;
+    this.emptyCrate = new PositionState(line, this.hanging, positions.count, this.pool);
 
     const unitStreams = (purpose: string) => (unit: number) => stream(unitName(line, unit), purpose);
     const uptimeStream = unitStreams("uptime");
@@ -357,10 +271,7 @@ export class DayState {
     this.located = new Int32Array(crews.stations.length);
     this.unlocated = crews.peopleMax.slice();
 
-    this.gateHeads = new Int32Array(gates.count);
-    this.gateMax = new Int32Array(gates.count);
-    this.gateArea = new Float64Array(gates.count);
-    this.gateSince = new Float64Array(gates.count);
+    this.between = Array.from({ length: gates.count }, () => new Headcount());
     this.gateOpened = new Int8Array(gates.count);
     this.ringFrom = new Int32Array(chains.count + 1);
     for (let chain = 0; chain < chains.count; chain++) {
@@ -414,14 +325,11 @@ export class DayState {
         ? loads.map((load) => new Sampler(load.liveWeightKg, stream(load.name, "live weight")))
         : [new Sampler(supply.liveWeightKg, stream("", "live weight"))];
     this.fleetFree = supply.kind === "loads" ? supply.fleet : NO_LIMIT;
-    this.atHanging = new Fifos(1, this.pool);
+    this.atHanging = new Fifo(this.pool);
     if (supply.kind === "stream") this.interarrival = new Sampler(supply.interarrival, stream("", "arrival"));
 
     this.out = new Float64Array(line.destinationNames.length);
-    this.sectionHeads = new Int32Array(line.sectionNames.length);
-    this.sectionMax = new Int32Array(line.sectionNames.length);
-    this.sectionArea = new Float64Array(line.sectionNames.length);
-    this.sectionSince = new Float64Array(line.sectionNames.length);
+    this.inSection = line.sectionNames.map(() => new Headcount());
     this.beyond = new Float64Array(line.limits.count);
     this.limitTallies = line.limits.names.map(() => new TallyBuilder());
     this.recorders = Recorders.wanted(options, line);
@@ -438,6 +346,16 @@ export class DayState {
 function activePeriodsOf({ positions, stages }: CompiledLine): ActivePeriods {
   const kindOf = (stage: number) => stages.kind[stage]!;
   return new ActivePeriods(Array.from(positions.stage, (stage) => kindOf(stage) !== DWELL && kindOf(stage) !== CHAIN));
+}
+
+function drawsOf({ stages }: CompiledLine, stage: number, stream: (purpose: string) => UniformStream): StageDraws {
+  const travel = stages.travel[stage]!;
+  const branches = stages.branchFrom[stage + 1]! > stages.branchFrom[stage]!;
+  return {
+    work: new Sampler(stages.work[stage]!, stream("work")),
+    travel: travel === null ? null : new Sampler(travel, stream("travel")),
+    branch: branches ? stream("removal") : null,
+  };
 }
 
 /** Names a failure unit by stage, failure and position within the stage: the same wherever else the plan changes. */

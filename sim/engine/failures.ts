@@ -4,33 +4,33 @@ import { BLOCKED, type DayState, DOWN, NONE, NOTHING, WORKING } from "./dayState
 import { beginLeaving, dispatchCrew, endLeaving, release, startRun, startWaiting, stopRun, turnIdle } from "./flow.ts";
 import { requestJob, startJob } from "./jobs.ts";
 import { releasePeople } from "./people.ts";
+import type { PositionState } from "./positionState.ts";
 
 /** One of the position's own failures strikes while it works. */
-export function failPosition(day: DayState, position: number): void {
-  const unit = day.failingUnit[position]!;
-  const stage = day.positions.stage[position]!;
-  stopRun(day, stage, position, unit);
+export function failPosition(day: DayState, position: PositionState): void {
+  const unit = position.failingUnit;
+  stopRun(day, position, unit);
   countStop(day, position);
-  day.stoppages[position]!++;
+  position.stoppages++;
   setState(day, position, DOWN);
-  day.stops[stage]!++;
+  position.stage.stops++;
   callRepair(day, unit, [position]);
   loseHead(day, position, unit);
 }
 
 /** An operator of the crew that repairs, who stands there with the head in hand, repairs it himself. */
-function callRepair(day: DayState, unit: number, working: number[]): void {
+function callRepair(day: DayState, unit: number, working: PositionState[]): void {
   const { crew, headTo } = day.failures;
-  const own = crew[unit]! >= 0 && headTo[unit]! < 0 && working.some((position) => day.crewOf[position] === crew[unit]);
+  const own = crew[unit]! >= 0 && headTo[unit]! < 0 && working.some((position) => position.crew === crew[unit]);
   day.ownRepair[unit] = own ? 1 : 0;
   if (own) startJob(day, unit);
   else requestJob(day, unit);
 }
 
-export function repairPosition(day: DayState, position: number): void {
-  const unit = day.failingUnit[position]!;
+export function repairPosition(day: DayState, position: PositionState): void {
+  const unit = position.failingUnit;
   day.uptimeLeft[unit] = day.uptime[unit]!.draw();
-  day.announces[position] = NOTHING;
+  position.announces = NOTHING;
   endStoppage(day, position);
   freeRepairer(day, unit);
 }
@@ -44,11 +44,11 @@ export function turnFailureUnit(day: DayState, unit: number): void {
 function failUnit(day: DayState, unit: number): void {
   const { positionFrom, positionTo, stage, slot } = day.failures;
   day.unitDown[unit] = 1;
-  day.stops[stage[unit]!]!++;
+  day.stageAt[stage[unit]!]!.stops++;
   day.calendar.schedule(slot[unit]!, Infinity);
-  const working: number[] = [];
-  for (let position = positionFrom[unit]!; position < positionTo[unit]!; position++) {
-    if (day.state[position] === WORKING) working.push(position);
+  const working: PositionState[] = [];
+  for (const position of day.positionAt.slice(positionFrom[unit]!, positionTo[unit]!)) {
+    if (position.state === WORKING) working.push(position);
     beginStoppage(day, position);
   }
   day.path?.unitFails(unit, working);
@@ -63,7 +63,7 @@ function repairUnit(day: DayState, unit: number): void {
   day.unitDown[unit] = 0;
   day.uptimeLeft[unit] = day.uptime[unit]!.draw();
   day.calendar.schedule(slot[unit]!, onRunningTime[unit] ? Infinity : day.now + day.uptimeLeft[unit]!);
-  for (let position = positionFrom[unit]!; position < positionTo[unit]!; position++) endStoppage(day, position);
+  for (const position of day.positionAt.slice(positionFrom[unit]!, positionTo[unit]!)) endStoppage(day, position);
   freeRepairer(day, unit);
 }
 
@@ -75,16 +75,14 @@ function freeRepairer(day: DayState, unit: number): void {
 }
 
 /** The head in hand is taken off unfinished when the failure says so; else its work is resumed after the repair. */
-function loseHead(day: DayState, position: number, unit: number): void {
+function loseHead(day: DayState, position: PositionState, unit: number): void {
+  const { stage, item, crew } = position;
   const to = day.failures.headTo[unit]!;
-  const item = day.item[position]!;
   if (to < 0 || item === NONE) return;
-  const stage = day.positions.stage[position]!;
   day.pool.sendTo[item] = to;
-  day.unfinished[stage]!++;
-  const crew = day.crewOf[position]!;
+  stage.unfinished++;
   beginLeaving(day, crew);
-  release(day, stage, position);
+  release(day, position);
   endLeaving(day, crew, stage);
 }
 
@@ -97,40 +95,37 @@ export function startCalendarClocks(day: DayState): void {
 }
 
 /** The position stands: work in hand is interrupted; a finished item may still move on; an idle position takes nothing. */
-function beginStoppage(day: DayState, position: number): void {
+function beginStoppage(day: DayState, position: PositionState): void {
   countStop(day, position);
-  if (day.stoppages[position]!++ > 0) return;
-  const stage = day.positions.stage[position]!;
-  if (day.state[position] === WORKING) {
+  if (position.stoppages++ > 0) return;
+  if (position.state === WORKING) {
     day.path?.suspend(day, position);
-    stopRun(day, stage, position, NONE);
-    day.calendar.schedule(day.slots.ofPosition[position]!, Infinity);
-  } else if (day.item[position] === NONE) day.idle[stage]!--;
+    stopRun(day, position, NONE);
+    day.calendar.schedule(position.slot, Infinity);
+  } else if (position.item === NONE) position.stage.idle--;
   setState(day, position, DOWN);
 }
 
-function endStoppage(day: DayState, position: number): void {
-  const stage = day.positions.stage[position]!;
-  const chain = day.stages.chain[stage]!;
-  if (chain >= 0) {
-    day.chainStops[chain]!--;
-    resumeChain(day, chain);
+function endStoppage(day: DayState, position: PositionState): void {
+  const { stage } = position;
+  if (stage.chain >= 0) {
+    day.chainStops[stage.chain]!--;
+    resumeChain(day, stage.chain);
   }
-  if (--day.stoppages[position]! > 0) return;
-  if (day.item[position] === NONE) {
-    turnIdle(day, stage, position);
+  if (--position.stoppages > 0) return;
+  if (position.item === NONE) {
+    turnIdle(day, position);
     startWaiting(day, stage);
-  } else if (day.done[position]) setState(day, position, BLOCKED);
+  } else if (position.done) setState(day, position, BLOCKED);
   else {
     day.path?.resume(day, position);
-    startRun(day, stage, position);
+    startRun(day, position);
   }
 }
 
 /** The whole chain stands when any station on it is down. */
-function countStop(day: DayState, position: number): void {
-  const chain = day.stages.chain[day.positions.stage[position]!]!;
-  if (chain < 0) return;
-  day.chainStops[chain]!++;
-  interruptChain(day, chain);
+function countStop(day: DayState, { stage }: PositionState): void {
+  if (stage.chain < 0) return;
+  day.chainStops[stage.chain]!++;
+  interruptChain(day, stage.chain);
 }

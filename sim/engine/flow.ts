@@ -1,7 +1,7 @@
 import { CHAIN, CHAIN_STATION, DWELL, HANGING_POINT, LORRY, OUT } from "../line/index.ts";
 import { CREW_RULES } from "../plan/plan.ts";
 import { bookDwell, changeSection, crewIsAway, noteQueue, setState } from "./accounting.ts";
-import { canHangOn, hangOn, headAt, noteChainActive, takeOff, wakeChain } from "./chainRing.ts";
+import { canHangOn, chainStage, hangOn, headAt, noteChainActive, takeOff, wakeChain } from "./chainRing.ts";
 import { cratesBack, noteUnloaded } from "./crates.ts";
 import {
   BLOCKED,
@@ -21,7 +21,9 @@ import { DIVERTED, UNFINISHED } from "./itemPool.ts";
 import { startJobs } from "./jobs.ts";
 import { leaveLine, noMoreHeads } from "./leaveLine.ts";
 import { claimForStage, crewFor, everyCrew, NOBODY, releaseFromStage } from "./people.ts";
+import type { PositionState } from "./positionState.ts";
 import { takeProducts } from "./products.ts";
+import type { StageState } from "./stageState.ts";
 import { firstOwnFailure, spendOwnUptime, startStationClocks, stopStationClocks } from "./uptime.ts";
 import { END, ENTRY, EXIT, passGates, passPoint, START } from "./watchLimits.ts";
 
@@ -36,16 +38,14 @@ import { END, ENTRY, EXIT, passGates, passPoint, START } from "./watchLimits.ts"
  */
 
 /** A position's work is over. */
-export function endWork(day: DayState, position: number): void {
-  const { stages, positions } = day.line;
-  const stage = positions.stage[position]!;
-  const crew = day.crewOf[position]!;
-  stopRun(day, stage, position, NONE);
-  if (isHeadStage(day, stage)) finishHead(day, stage, day.item[position]!);
-  else day.processed[stage]! += 1 + day.held.length[position]!;
+export function endWork(day: DayState, position: PositionState): void {
+  const { stage, crew } = position;
+  stopRun(day, position, NONE);
+  if (stage.takesHeads) finishHead(day, stage, position.item);
+  else stage.processed += 1 + position.held.length;
   beginLeaving(day, crew);
-  if (stages.kind[stage] === CHAIN_STATION) leaveWindowStation(day, stage, position);
-  else release(day, stage, position);
+  if (stage.kind === CHAIN_STATION) leaveWindowStation(day, position);
+  else release(day, position);
   endLeaving(day, crew, stage);
 }
 
@@ -59,7 +59,7 @@ export function beginLeaving(day: DayState, crew: number): void {
 }
 
 /** People are free again: jobs first, then stations by the crew's rule, then whatever waited. */
-export function endLeaving(day: DayState, crew: number, stage: number): void {
+export function endLeaving(day: DayState, crew: number, stage: StageState): void {
   if (crew < 0) return;
   day.defers = DEFER_NONE;
   releaseFromStage(day, crew, stage);
@@ -77,52 +77,53 @@ function startDeferred(day: DayState): void {
   day.deferredCount = 0;
 }
 
-function defer(day: DayState, stage: number): void {
+function defer(day: DayState, stage: StageState): void {
   for (let row = 0; row < day.deferredCount; row++) if (day.deferred[row] === stage) return;
   day.deferred[day.deferredCount++] = stage;
 }
 
-function finishHead(day: DayState, stage: number, item: number): void {
+function finishHead(day: DayState, stage: StageState, item: number): void {
   passPoint(day, item, stage, END);
   day.workFinish = day.now;
   if (day.path && noMoreHeads(day)) day.path.workEnds();
   // Sent elsewhere before its work began: too light or too heavy for the machine.
   if (day.pool.sendTo[item] !== NONE) return;
-  day.processed[stage]!++;
+  stage.processed++;
   takeProducts(day, stage, item);
 }
 
 /** The head rides on; the position takes the next one in its window. */
-function leaveWindowStation(day: DayState, stage: number, position: number): void {
-  const item = day.item[position]!;
-  day.pool.doneAt[item] = stage;
+function leaveWindowStation(day: DayState, position: PositionState): void {
+  const { stage, item } = position;
+  day.pool.doneAt[item] = stage.index;
   passPoint(day, item, stage, EXIT);
-  emptyPosition(day, stage, position);
+  emptyPosition(day, position);
   startWaiting(day, stage);
-  wakeChain(day, day.stages.chain[stage]!);
+  wakeChain(day, stage.chain);
 }
 
 /** The first head of a dwell stage has dwelt long enough. */
-export function endDwell(day: DayState, position: number): void {
-  const stage = day.positions.stage[position]!;
-  const item = day.queue.first[stage]!;
-  day.calendar.schedule(day.slots.ofPosition[position]!, Infinity);
+export function endDwell(day: DayState, position: PositionState): void {
+  const { stage } = position;
+  const item = stage.queue.first;
+  day.calendar.schedule(position.slot, Infinity);
   // The vessel that its blood or drip runs into is full: turnVessel.ts calls again.
   if (vesselIsFull(day, stage)) {
-    day.done[position] = 1;
+    position.done = true;
     return;
   }
   passPoint(day, item, stage, END);
-  day.processed[stage]!++;
+  stage.processed++;
   takeProducts(day, stage, item);
-  release(day, stage, position);
+  release(day, position);
 }
 
 /** The first item on its way out of `stage` reaches the next one. */
-export function endTravel(day: DayState, stage: number): void {
-  const item = day.travelling.shift(stage);
-  const next = day.travelling.length[stage]! > 0 ? day.pool.ready[day.travelling.first[stage]!]! : Infinity;
-  day.calendar.schedule(day.slots.ofTravel[stage]!, next);
+export function endTravel(day: DayState, stage: StageState): void {
+  const { travelling, travelSlot } = stage;
+  const item = travelling.shift();
+  const next = travelling.length > 0 ? day.pool.ready[travelling.first]! : Infinity;
+  day.calendar.schedule(travelSlot, next);
   arrive(day, day.pool.sendTo[item]!, item);
 }
 
@@ -130,173 +131,169 @@ export function endTravel(day: DayState, stage: number): void {
  * What is finished leaves the position, one item after another, as long as there is somewhere to go; an item without a
  * place blocks the position.
  */
-export function release(day: DayState, stage: number, position: number): void {
-  if (day.stages.perCycle[stage] === 1) {
-    releaseItem(day, stage, position);
+export function release(day: DayState, position: PositionState): void {
+  const { stage } = position;
+  if (stage.perCycle === 1) {
+    releaseItem(day, position);
     refill(day, stage);
     return;
   }
   // Crates that come off together are there together when the next step looks for its batch.
   const before = day.defers;
   day.defers = DEFER_ALL;
-  while (releaseItem(day, stage, position) && day.item[position] !== NONE);
+  while (releaseItem(day, position) && position.item !== NONE);
   refill(day, stage);
   day.defers = before;
   if (before === DEFER_NONE) startDeferred(day);
 }
 
 /** False when the item has no place to go and blocks the position. */
-function releaseItem(day: DayState, stage: number, position: number): boolean {
-  const item = itemOf(day, stage, position);
-  const to = routeOf(day, stage, item);
-  if (isQueuedFor(day, to) || !takePlace(day, to)) {
+function releaseItem(day: DayState, position: PositionState): boolean {
+  const item = itemOf(position);
+  const to = routeOf(day, position.stage, item);
+  if (!takePlaceAfter(day, to)) {
     waitForPlace(day, position, to);
     return false;
   }
-  vacate(day, stage, position, item);
-  deliver(day, stage, to, item);
+  vacate(day, position, item);
+  deliver(day, position.stage, to, item);
   return true;
 }
 
 /** Heads that wait to be hung onto a chain are not overtaken. */
-function isQueuedFor(day: DayState, to: number): boolean {
-  return to >= 0 && day.stages.kind[to] === CHAIN && day.waiterFirst[to] !== NONE;
+function isQueuedFor(stage: StageState): boolean {
+  return stage.kind === CHAIN && stage.waiters.first !== null;
 }
 
-function itemOf(day: DayState, stage: number, position: number): number {
-  return day.stages.kind[stage] === DWELL ? day.queue.first[stage]! : day.item[position]!;
+function itemOf({ stage, item }: PositionState): number {
+  return stage.kind === DWELL ? stage.queue.first : item;
 }
 
 /**
  * Where the item goes: a stage, OUT, HANGING_POINT or LORRY. A head that leaves the line has its destination written
  * down. Dead heads are taken off where they are hung; one draw decides among removals, diversions and going on.
  */
-function routeOf(day: DayState, stage: number, item: number): number {
-  const { hanging, next, branchTo } = day.stages;
-  if (stage === hanging && day.pool.destination[item] !== NONE) return OUT;
-  const branch = day.branch[stage];
-  const row = branch ? branchRow(day, stage, branch.next()) : NONE;
+function routeOf(day: DayState, stage: StageState, item: number): number {
+  if (stage.isHanging && day.pool.destination[item] !== NONE) return OUT;
+  const row = stage.branch === null ? NONE : branchRow(day, stage, stage.branch.next());
   // Sent elsewhere unworked or unfinished: nothing was decided on it here, but its draw is taken to keep others in step.
   const sent = day.pool.sendTo[item]!;
   if (sent !== NONE) return sent;
-  if (row === NONE) return next[stage]!;
-  const to = branchTo[row]!;
+  if (row === NONE) return stage.next;
+  const to = day.stages.branchTo[row]!;
   if (to < 0) return divert(day, stage, item, -1 - to);
   day.pool.destination[item] = to;
   return OUT;
 }
 
 /** The removal or diversion that the draw falls on, or NONE. */
-function branchRow(day: DayState, stage: number, u: number): number {
-  const { branchFrom, branchShare } = day.stages;
-  for (let row = branchFrom[stage]!; row < branchFrom[stage + 1]!; row++) if (u < branchShare[row]!) return row;
+function branchRow(day: DayState, stage: StageState, u: number): number {
+  const { branchShare } = day.stages;
+  for (let row = stage.branchFrom; row < stage.branchTo; row++) if (u < branchShare[row]!) return row;
   return NONE;
 }
 
 /** A head that was sent once goes on the next time. */
-function divert(day: DayState, stage: number, item: number, to: number): number {
-  if (day.pool.flags[item]! & DIVERTED) return day.stages.next[stage]!;
+function divert(day: DayState, stage: StageState, item: number, to: number): number {
+  if (day.pool.flags[item]! & DIVERTED) return stage.next;
   day.pool.flags[item]! |= DIVERTED;
-  day.diverted[stage]!++;
+  stage.diverted++;
   return to;
 }
 
-function takePlace(day: DayState, stage: number): boolean {
-  if (stage === OUT || stage === LORRY) return true;
-  if (stage === HANGING_POINT) return takeHangingPlace(day);
-  const { kind, chain } = day.stages;
-  if (kind[stage] === CHAIN) {
-    if (!canHangOn(day, chain[stage]!)) return false;
-  } else if (isFull(day, stage)) return false;
-  day.occupancy[stage]!++;
-  day.cameIn[stage]!++;
+function takePlaceAfter(day: DayState, to: number): boolean {
+  if (to === OUT || to === LORRY) return true;
+  if (to === HANGING_POINT) return takeHangingPlace(day);
+  const stage = day.stageAt[to]!;
+  return !isQueuedFor(stage) && takePlace(day, stage);
+}
+
+function takePlace(day: DayState, stage: StageState): boolean {
+  if (stage.kind === CHAIN) {
+    if (!canHangOn(day, stage.chain)) return false;
+  } else if (isFull(stage)) return false;
+  stage.occupancy++;
+  stage.cameIn++;
   return true;
 }
 
-function isFull(day: DayState, stage: number): boolean {
-  const { places, headsPerHook } = day.stages;
-  if (headsPerHook[stage]! > 1) return !hookHasPlace(day, stage);
-  return day.occupancy[stage]! >= places[stage]!;
+function isFull(stage: StageState): boolean {
+  if (stage.headsPerHook > 1) return !hookHasPlace(stage);
+  return stage.occupancy >= stage.places;
 }
 
 /** Hooks fill one after another; a hook is free again when its last head has left. */
-function hookHasPlace(day: DayState, stage: number): boolean {
-  const { places, headsPerHook } = day.stages;
-  const heads = headsPerHook[stage]!;
-  const inUse = Math.floor(day.cameIn[stage]! / heads) - Math.floor(day.wentOut[stage]! / heads);
-  return inUse < Math.floor(places[stage]! / heads);
+function hookHasPlace({ places, headsPerHook, cameIn, wentOut }: StageState): boolean {
+  const inUse = Math.floor(cameIn / headsPerHook) - Math.floor(wentOut / headsPerHook);
+  return inUse < Math.floor(places / headsPerHook);
 }
 
 function takeHangingPlace(day: DayState): boolean {
   const { supply } = day.line;
-  return supply.kind === "loads" && day.atHanging.length[0]! < supply.cratesAtHanging;
+  return supply.kind === "loads" && day.atHanging.length < supply.cratesAtHanging;
 }
 
-/** `position` positions.count stands for the hanging point with its empty crate. */
-function waitForPlace(day: DayState, position: number, to: number): void {
-  const list = to === HANGING_POINT ? day.stages.count : to;
-  day.waiterNext[position] = NONE;
-  if (day.waiterFirst[list] === NONE) day.waiterFirst[list] = position;
-  else day.waiterNext[day.waiterLast[list]!] = position;
-  day.waiterLast[list] = position;
+function waitForPlace(day: DayState, position: PositionState, to: number): void {
+  if (to === HANGING_POINT) day.hangingWaiters.push(position);
+  else day.stageAt[to]!.waiters.push(position);
   if (day.active !== null) noteActive(day, to);
-  if (position === day.positions.count) return;
-  const stage = day.positions.stage[position]!;
-  const kind = day.stages.kind[stage];
-  if (kind === DWELL) day.active?.turn(position, false, day.now);
+  if (position === day.emptyCrate) return;
+  const { kind } = position.stage;
+  if (kind === DWELL) day.active?.turn(position.index, false, day.now);
   if (kind === DWELL || kind === CHAIN) return;
-  day.done[position] = 1;
-  if (day.stoppages[position] === 0) setState(day, position, BLOCKED);
+  position.done = true;
+  if (position.stoppages === 0) setState(day, position, BLOCKED);
 }
 
 /** Who waits for a place, and which places are taken, tells whether a chain or a dwell stage is active. */
-function noteActive(day: DayState, stage: number): void {
-  if (stage < 0) return;
-  const { kind, chain, positionFrom } = day.stages;
-  if (kind[stage] === CHAIN) noteChainActive(day, chain[stage]!);
-  if (kind[stage] !== DWELL) return;
-  const firstDwells = day.queue.length[stage]! > 0 && day.pool.ready[day.queue.first[stage]!]! > day.now;
-  day.active?.turn(positionFrom[stage]!, firstDwells && isFull(day, stage), day.now);
+function noteActive(day: DayState, to: number): void {
+  if (to < 0) return;
+  const stage = day.stageAt[to]!;
+  if (stage.kind === CHAIN) noteChainActive(day, stage.chain);
+  if (stage.kind !== DWELL) return;
+  const firstDwells = stage.queue.length > 0 && day.pool.ready[stage.queue.first]! > day.now;
+  day.active?.turn(stage.positions[0]!.index, firstDwells && isFull(stage), day.now);
 }
 
 /** The item leaves its position and stage; the position may take the next one. */
-function vacate(day: DayState, stage: number, position: number, item: number): void {
-  const kind = day.stages.kind[stage];
-  if (isHeadStage(day, stage)) passPoint(day, item, stage, EXIT);
-  day.occupancy[stage]!--;
-  day.wentOut[stage]!++;
-  if (kind === DWELL) leaveDwell(day, stage, item);
-  else if (kind === CHAIN) {
-    day.item[position] = NONE;
-    takeOff(day, day.stages.chain[stage]!);
-  } else emptyPosition(day, stage, position);
+function vacate(day: DayState, position: PositionState, item: number): void {
+  const { stage } = position;
+  if (stage.takesHeads) passPoint(day, item, stage, EXIT);
+  stage.occupancy--;
+  stage.wentOut++;
+  if (stage.kind === DWELL) leaveDwell(day, stage, item);
+  else if (stage.kind === CHAIN) {
+    position.item = NONE;
+    takeOff(day, stage.chain);
+  } else emptyPosition(day, position);
 }
 
-function emptyPosition(day: DayState, stage: number, position: number): void {
-  if (day.stages.perCycle[stage]! > 1 && day.held.length[position]! > 0) {
-    day.item[position] = day.held.shift(position);
+function emptyPosition(day: DayState, position: PositionState): void {
+  const { stage } = position;
+  if (stage.perCycle > 1 && position.held.length > 0) {
+    position.item = position.held.shift();
     return;
   }
-  day.item[position] = NONE;
-  day.done[position] = 0;
-  if (day.stoppages[position]! > 0) return;
-  if (day.idle[stage] === 0) day.path?.freed(stage);
-  turnIdle(day, stage, position);
+  position.item = NONE;
+  position.done = false;
+  if (position.stoppages > 0) return;
+  if (stage.idle === 0) day.path?.freed(stage.index);
+  turnIdle(day, position);
 }
 
 /** A position has nothing in hand any more, and no stoppage. */
-export function turnIdle(day: DayState, stage: number, position: number): void {
-  const others = day.idle[stage]!++;
-  if (others === 0) day.idleState[stage] = STARVED;
-  else if (day.idleState[stage] !== STARVED) day.idleState[stage] = NONE;
-  if (position < day.idleFrom[stage]!) day.idleFrom[stage] = position;
+export function turnIdle(day: DayState, position: PositionState): void {
+  const { stage } = position;
+  if (stage.idle === 0) stage.idleState = STARVED;
+  else if (stage.idleState !== STARVED) stage.idleState = NONE;
+  stage.idle++;
+  if (position.rank < stage.idleFrom) stage.idleFrom = position.rank;
   setState(day, position, STARVED);
 }
 
 /** The place there is taken: the item goes out, onto a lorry, or to the stage, at once or after its travel. */
-function deliver(day: DayState, stage: number, to: number, item: number): void {
-  const { section } = day.stages;
-  if (isHeadStage(day, stage)) changeSection(day, section[stage]!, to === OUT ? NONE : section[to]!);
+function deliver(day: DayState, stage: StageState, to: number, item: number): void {
+  if (stage.takesHeads) changeSection(day, stage.section, to === OUT ? NONE : day.stageAt[to]!.section);
   if (to === OUT) {
     leaveLine(day, item, Math.max(day.pool.destination[item]!, 0));
     return;
@@ -305,57 +302,57 @@ function deliver(day: DayState, stage: number, to: number, item: number): void {
     cratesBack(day, item);
     return;
   }
-  if (!isHeadStage(day, stage)) noteUnloaded(day, stage, item);
-  const travel = day.travel[stage];
-  if (!travel) {
-    arrive(day, to, item);
-    return;
-  }
-  const free = day.now + travel.draw();
-  const arrival = Math.max(day.lastArrival[stage]!, free);
-  day.path?.travels(stage, item, arrival > free);
-  day.lastArrival[stage] = arrival;
-  day.pool.ready[item] = arrival;
-  day.pool.sendTo[item] = to;
-  day.travelling.push(stage, item);
-  if (day.travelling.length[stage] === 1) day.calendar.schedule(day.slots.ofTravel[stage]!, arrival);
+  if (!stage.takesHeads) noteUnloaded(day, stage, item);
+  if (stage.travel === null) arrive(day, to, item);
+  else sendOff(day, stage, stage.travel.draw(), to, item);
 }
 
-/** An item joins a stage where a place is reserved for it. */
-export function arrive(day: DayState, stage: number, item: number): void {
+/** The item comes no earlier than whoever left before it. */
+function sendOff(day: DayState, stage: StageState, seconds: number, to: number, item: number): void {
+  const free = day.now + seconds;
+  const arrival = Math.max(stage.lastArrival, free);
+  day.path?.travels(stage.index, item, arrival > free);
+  stage.lastArrival = arrival;
+  day.pool.ready[item] = arrival;
+  day.pool.sendTo[item] = to;
+  stage.travelling.push(item);
+  if (stage.travelling.length === 1) day.calendar.schedule(stage.travelSlot, arrival);
+}
+
+/** An item joins a stage (or the hanging point) where a place is reserved for it. */
+export function arrive(day: DayState, to: number, item: number): void {
   day.pool.sendTo[item] = NONE;
-  if (stage === HANGING_POINT) {
+  if (to === HANGING_POINT) {
     arriveAtHanging(day, item);
     return;
   }
-  if (isHeadStage(day, stage)) passPoint(day, item, stage, ENTRY);
-  const kind = day.stages.kind[stage];
-  if (kind === CHAIN) {
+  const stage = day.stageAt[to]!;
+  if (stage.takesHeads) passPoint(day, item, stage, ENTRY);
+  if (stage.kind === CHAIN) {
     arriveOnChain(day, stage, item);
     return;
   }
-  day.queue.push(stage, item);
-  if (kind === DWELL) enterDwell(day, stage, item);
+  stage.queue.push(item);
+  if (stage.kind === DWELL) enterDwell(day, stage, item);
   else {
-    noteQueue(day, stage, day.queue.length[stage]!);
+    noteQueue(day, stage, stage.queue.length);
     startWaiting(day, stage);
   }
 }
 
 function arriveAtHanging(day: DayState, crate: number): void {
-  day.atHanging.push(0, crate);
-  const { hanging } = day.stages;
-  noteQueue(day, hanging, day.queueShown[hanging]! + day.pool.number[crate]!);
+  const { hanging } = day;
+  day.atHanging.push(crate);
+  noteQueue(day, hanging, hanging.shown.heads + day.pool.number[crate]!);
   startWaiting(day, hanging);
 }
 
-function arriveOnChain(day: DayState, stage: number, item: number): void {
-  const chain = day.stages.chain[stage]!;
+function arriveOnChain(day: DayState, stage: StageState, item: number): void {
   passPoint(day, item, stage, START);
   day.pool.doneAt[item] = NONE;
-  hangOn(day, chain, item);
+  hangOn(day, stage.chain, item);
   day.path?.hung(day, item);
-  enterWindows(day, chain, 0);
+  enterWindows(day, stage.chain, 0);
 }
 
 /** The head at this place of the chain comes into the window that begins there. */
@@ -364,126 +361,129 @@ export function enterWindows(day: DayState, chain: number, place: number): void 
   if (item === NONE) return;
   const { stage, stationCount, windowFrom } = day.chains;
   const first = stage[chain]! + 1;
-  for (let station = first; station < first + stationCount[chain]!; station++) {
-    if (windowFrom[station] !== place) continue;
+  for (let index = first; index < first + stationCount[chain]!; index++) {
+    if (windowFrom[index] !== place) continue;
+    const station = day.stageAt[index]!;
     passPoint(day, item, station, ENTRY);
-    day.queue.push(station, item);
-    noteQueue(day, station, day.queue.length[station]!);
+    station.queue.push(item);
+    noteQueue(day, station, station.queue.length);
     startWaiting(day, station);
   }
 }
 
 /** The head at the last place of a window leaves it without being finished there. */
-export function leaveUnfinished(day: DayState, station: number, item: number): void {
+export function leaveUnfinished(day: DayState, station: StageState, item: number): void {
+  const { queue } = station;
   day.pool.flags[item]! |= UNFINISHED;
-  day.unfinished[station]!++;
+  station.unfinished++;
   passGates(day, item, station, END);
   passPoint(day, item, station, EXIT);
-  if (day.queue.length[station]! > 0 && day.queue.first[station] === item) {
-    day.queue.shift(station);
-    noteQueue(day, station, day.queue.length[station]!);
+  if (queue.length > 0 && queue.first === item) {
+    queue.shift();
+    noteQueue(day, station, queue.length);
     return;
   }
-  let position = day.stages.positionFrom[station]!;
-  while (day.item[position] !== item) position++;
-  const crew = day.crewOf[position]!;
-  stopRun(day, station, position, NONE);
-  day.calendar.schedule(day.slots.ofPosition[position]!, Infinity);
+  const position = station.positions.find((each) => each.item === item)!;
+  const { crew } = position;
+  stopRun(day, position, NONE);
+  day.calendar.schedule(position.slot, Infinity);
   beginLeaving(day, crew);
-  emptyPosition(day, station, position);
+  emptyPosition(day, position);
   startWaiting(day, station);
   endLeaving(day, crew, station);
 }
 
 /** The head at the unloading point is taken off if there is a place for it; else the chain waits in line for one. */
 export function unloadChain(day: DayState, chain: number): void {
-  const { stage, places, unfinishedTo } = day.chains;
+  const { places, unfinishedTo } = day.chains;
+  const stage = chainStage(day, chain);
   const item = headAt(day, chain, places[chain]! - 1);
   const isUnfinished = (day.pool.flags[item]! & UNFINISHED) !== 0 && unfinishedTo[chain]! >= 0;
   if (isUnfinished) {
     day.pool.flags[item]! &= ~UNFINISHED;
     day.pool.sendTo[item] = unfinishedTo[chain]!;
   }
-  const position = day.stages.positionFrom[stage[chain]!]!;
-  day.item[position] = item;
-  day.processed[stage[chain]!]!++;
-  passPoint(day, item, stage[chain]!, END);
-  takeProducts(day, stage[chain]!, item);
-  release(day, stage[chain]!, position);
+  const position = stage.positions[0]!;
+  position.item = item;
+  stage.processed++;
+  passPoint(day, item, stage, END);
+  takeProducts(day, stage, item);
+  release(day, position);
 }
 
-function enterDwell(day: DayState, stage: number, item: number): void {
-  noteQueue(day, stage, day.queue.length[stage]!);
+function enterDwell(day: DayState, stage: StageState, item: number): void {
+  noteQueue(day, stage, stage.queue.length);
   passPoint(day, item, stage, START);
   day.pool.entered[item] = day.now;
   day.pool.ready[item] = day.now + dwellOf(day, stage, item);
-  day.path?.dwells(stage, item);
-  if (day.queue.length[stage] === 1) scheduleDwell(day, stage);
-  if (day.active !== null) noteActive(day, stage);
+  day.path?.dwells(stage.index, item);
+  if (stage.queue.length === 1) scheduleDwell(day, stage);
+  if (day.active !== null) noteActive(day, stage.index);
 }
 
 /** Drawn, or read off the chilling curve for the head's weight; the heat that goes is booked with it. */
-function dwellOf(day: DayState, stage: number, item: number): number {
-  const curve = day.stages.chilling[stage];
-  if (!curve) return day.work[stage]!.draw();
-  const { weightsKg, seconds, joules } = curve;
+function dwellOf(day: DayState, stage: StageState, item: number): number {
+  if (stage.chilling === null) return stage.work.draw();
+  const { weightsKg, seconds, joules } = stage.chilling;
   const step = weightsKg[1]! - weightsKg[0]!;
   const last = weightsKg.length - 2;
   const at = (day.pool.weight[item]! - weightsKg[0]!) / step;
   const row = Math.min(Math.max(Math.floor(at), 0), last);
   const within = Math.min(Math.max(at - row, 0), 1);
-  day.heatJoules[stage]! += joules[row]! + within * (joules[row + 1]! - joules[row]!);
+  stage.heatJoules += joules[row]! + within * (joules[row + 1]! - joules[row]!);
   return seconds[row]! + within * (seconds[row + 1]! - seconds[row]!);
 }
 
-export function scheduleDwell(day: DayState, stage: number): void {
-  const ready = day.queue.length[stage]! > 0 ? day.pool.ready[day.queue.first[stage]!]! : Infinity;
+export function scheduleDwell(day: DayState, stage: StageState): void {
+  const { queue, positions } = stage;
+  const ready = queue.length > 0 ? day.pool.ready[queue.first]! : Infinity;
   const first = Math.max(day.now, ready);
-  day.path?.dwellsNext(stage, ready < first);
-  day.calendar.schedule(day.slots.ofPosition[day.stages.positionFrom[stage]!]!, first);
+  day.path?.dwellsNext(stage.index, ready < first);
+  day.calendar.schedule(positions[0]!.slot, first);
 }
 
 /** Books the head's dwell and the wait after it, and turns to the next head. */
-function leaveDwell(day: DayState, stage: number, item: number): void {
-  day.queue.shift(stage);
-  noteQueue(day, stage, day.queue.length[stage]!);
+function leaveDwell(day: DayState, stage: StageState, item: number): void {
+  stage.queue.shift();
+  noteQueue(day, stage, stage.queue.length);
   bookDwell(day, stage, item);
   scheduleDwell(day, stage);
-  if (day.active !== null) noteActive(day, stage);
+  if (day.active !== null) noteActive(day, stage.index);
 }
 
 /** Something left the stage: its positions take what waits, then whoever is blocked for a place there gets it. */
-export function refill(day: DayState, stage: number): void {
-  const kind = day.stages.kind[stage];
-  if (kind !== DWELL && kind !== CHAIN) startWaiting(day, stage);
+export function refill(day: DayState, stage: StageState): void {
+  if (stage.kind !== DWELL && stage.kind !== CHAIN) startWaiting(day, stage);
   admit(day, stage);
 }
 
 /** Whoever is blocked for a place in the stage gets it, in the order of blocking, as far as there are places. */
-export function admit(day: DayState, stage: number): void {
-  while (day.waiterFirst[stage] !== NONE && takePlace(day, stage)) moveFirstWaiter(day, stage, stage);
+export function admit(day: DayState, stage: StageState): void {
+  while (stage.waiters.first !== null && takePlace(day, stage)) {
+    moveWaiter(day, stage.waiters.shift(), stage.index);
+  }
 }
 
 function admitCrates(day: DayState): void {
-  const list = day.stages.count;
-  while (day.waiterFirst[list] !== NONE && takeHangingPlace(day)) moveFirstWaiter(day, list, HANGING_POINT);
+  const { hangingWaiters } = day;
+  while (hangingWaiters.first !== null && takeHangingPlace(day)) {
+    moveWaiter(day, hangingWaiters.shift(), HANGING_POINT);
+  }
 }
 
-function moveFirstWaiter(day: DayState, list: number, to: number): void {
-  const position = day.waiterFirst[list]!;
-  day.waiterFirst[list] = day.waiterNext[position]!;
+function moveWaiter(day: DayState, position: PositionState, to: number): void {
   if (day.active !== null) noteActive(day, to);
-  if (position === day.positions.count) {
+  if (position === day.emptyCrate) {
     passEmptyCrate(day, to);
     return;
   }
-  const from = day.positions.stage[position]!;
-  const item = itemOf(day, from, position);
-  vacate(day, from, position, item);
+  const from = position.stage;
+  const item = itemOf(position);
+  vacate(day, position, item);
   deliver(day, from, to, item);
-  if (day.stages.perCycle[from]! > 1 && day.item[position] !== NONE) release(day, from, position);
+  if (from.perCycle > 1 && position.item !== NONE) release(day, position);
   else refill(day, from);
-  if (day.stages.kind[from] === CHAIN) wakeChain(day, day.stages.chain[from]!);
+  if (from.kind === CHAIN) wakeChain(day, from.chain);
 }
 
 /** The crate at the hanging point is empty: it goes to the washer when there is a place, and the next one comes. */
@@ -491,121 +491,119 @@ function emptyCrate(day: DayState): void {
   const { supply } = day.line;
   if (supply.kind !== "loads") return;
   if (supply.firstBack < 0) {
-    day.pool.give(day.atHanging.shift(0));
+    day.pool.give(day.atHanging.shift());
     admitCrates(day);
-  } else if (takePlace(day, supply.firstBack)) passEmptyCrate(day, supply.firstBack);
-  else waitForPlace(day, day.positions.count, supply.firstBack);
+  } else if (takePlace(day, day.stageAt[supply.firstBack]!)) passEmptyCrate(day, supply.firstBack);
+  else waitForPlace(day, day.emptyCrate, supply.firstBack);
 }
 
 function passEmptyCrate(day: DayState, to: number): void {
-  const crate = day.atHanging.shift(0);
+  const crate = day.atHanging.shift();
   day.emptyCrates++;
   arrive(day, to, crate);
   admitCrates(day);
-  startWaiting(day, day.stages.hanging);
+  startWaiting(day, day.hanging);
 }
 
 /** Idle positions of the stage begin whatever waits, as far as they may; then the idle ones say why they are. */
-export function startWaiting(day: DayState, stage: number): void {
-  if (day.defers === DEFER_ALL || (day.defers === DEFER_CREWED && day.stages.people[stage]! > 0)) {
+export function startWaiting(day: DayState, stage: StageState): void {
+  if (day.defers === DEFER_ALL || (day.defers === DEFER_CREWED && stage.people > 0)) {
     defer(day, stage);
     return;
   }
-  while (day.idle[stage]! > 0 && hasWork(day, stage) && isOpen(day, stage)) {
+  while (stage.idle > 0 && hasWork(day, stage) && isOpen(day, stage)) {
     const crew = crewFor(day, stage);
     if (crew === NOBODY) break;
     startNext(day, stage, crew);
   }
-  if (day.idle[stage]! > 0) explainIdle(day, stage);
-  else if (day.path && hasWork(day, stage)) day.path.waits(day, stage);
+  if (stage.idle > 0) explainIdle(day, stage);
+  else if (day.path && hasWork(day, stage)) day.path.waits(stage);
 }
 
-function hasWork(day: DayState, stage: number): boolean {
-  if (day.hangingClosed && stage === day.stages.hanging) return false;
-  return day.queue.length[stage]! > 0 || (stage === day.stages.hanging && supplyHasHead(day));
+function hasWork(day: DayState, stage: StageState): boolean {
+  if (!stage.isHanging) return stage.queue.length > 0;
+  return !day.hangingClosed && (stage.queue.length > 0 || supplyHasHead(day));
 }
 
 /** Nothing but people or a machine can keep the stage from beginning what waits. */
-function isOpen(day: DayState, stage: number): boolean {
-  return day.pauses[stage] === 0 && !isHeld(day, stage);
+function isOpen(day: DayState, stage: StageState): boolean {
+  return stage.pauses === 0 && !isHeld(day, stage);
 }
 
 /** An idle position of the stage begins, with the crew that `crewFor` names. */
-function startNext(day: DayState, stage: number, crew: number): void {
-  const { perCycle } = day.stages;
-  const crateIsEmpty = day.queue.length[stage] === 0 && claimHead(day);
-  const item = day.queue.shift(stage);
-  const position = firstIdle(day, stage);
+function startNext(day: DayState, stage: StageState, crew: number): void {
+  const { queue } = stage;
+  const crateIsEmpty = queue.length === 0 && claimHead(day);
+  const item = queue.shift();
+  const position = firstIdle(stage);
   const walking = crew >= 0 ? claimForStage(day, crew, stage) : 0;
-  day.crewOf[position] = crew;
-  day.idle[stage]!--;
-  day.item[position] = item;
-  for (let more = 1; more < perCycle[stage]! && day.queue.length[stage]! > 0; more++) {
-    day.held.push(position, day.queue.shift(stage));
-  }
+  position.crew = crew;
+  stage.idle--;
+  position.item = item;
+  for (let more = 1; more < stage.perCycle && queue.length > 0; more++) position.held.push(queue.shift());
   noteQueueLeft(day, stage);
   noteHold(day, stage, false);
-  day.remaining[position] = walking + workOn(day, stage, item);
-  if (isHeadStage(day, stage)) {
+  position.remaining = walking + workOn(day, stage, item);
+  if (stage.takesHeads) {
     passPoint(day, item, stage, START);
     enterGates(day, stage, item);
   }
-  day.path?.start(day, stage, position, walking);
-  startRun(day, stage, position);
+  day.path?.start(day, position, walking);
+  startRun(day, position);
   if (crateIsEmpty) emptyCrate(day);
 }
 
 /** One draw per head even when it passes unworked, so that another setting keeps every other head's time. */
-function workOn(day: DayState, stage: number, item: number): number {
-  const { weightPerKg, weightAt, weightFrom, weightTo, weightElse } = day.stages;
-  const drawn = day.work[stage]!.draw();
+function workOn(day: DayState, stage: StageState, item: number): number {
+  const { weightPerKg, weightElse } = stage;
+  const drawn = stage.work.draw();
+  if (weightElse < 0 && weightPerKg === 0) return drawn;
   const weight = day.pool.weight[item]!;
-  if (weightElse[stage]! >= 0 && (weight < weightFrom[stage]! || weight > weightTo[stage]!)) {
-    day.pool.sendTo[item] = weightElse[stage]!;
-    day.unworked[stage]!++;
+  if (weightElse >= 0 && (weight < stage.weightFrom || weight > stage.weightTo)) {
+    day.pool.sendTo[item] = weightElse;
+    stage.unworked++;
     return 0;
   }
-  if (weightPerKg[stage] === 0) return drawn;
-  return drawn * Math.max(0.1, 1 + weightPerKg[stage]! * (weight - weightAt[stage]!));
+  if (weightPerKg === 0) return drawn;
+  return drawn * Math.max(0.1, 1 + weightPerKg * (weight - stage.weightAt));
 }
 
 /** Heads that wait for hanging stand in crates: the queue shown there is theirs. */
-function noteQueueLeft(day: DayState, stage: number): void {
-  if (stage === day.stages.hanging && day.line.supply.kind === "loads") {
-    noteQueue(day, stage, day.queueShown[stage]! - 1);
-  } else noteQueue(day, stage, day.queue.length[stage]!);
+function noteQueueLeft(day: DayState, stage: StageState): void {
+  const inCrates = stage.isHanging && day.line.supply.kind === "loads";
+  noteQueue(day, stage, inCrates ? stage.shown.heads - 1 : stage.queue.length);
 }
 
-function firstIdle(day: DayState, stage: number): number {
-  let position = day.idleFrom[stage]!;
-  while (day.item[position] !== NONE || day.stoppages[position]! > 0) position++;
-  day.idleFrom[stage] = position;
-  return position;
+function firstIdle(stage: StageState): PositionState {
+  const { positions } = stage;
+  let rank = stage.idleFrom;
+  while (positions[rank]!.item !== NONE || positions[rank]!.stoppages > 0) rank++;
+  stage.idleFrom = rank;
+  return positions[rank]!;
 }
 
 /** The position works (again) on the item in hand, until it is done or one of its own failures strikes. */
-export function startRun(day: DayState, stage: number, position: number): void {
+export function startRun(day: DayState, position: PositionState): void {
   setState(day, position, WORKING);
-  day.runStart[position] = day.now;
-  const slot = day.slots.ofPosition[position]!;
+  position.runStart = day.now;
   const unit = firstOwnFailure(day, position);
-  if (unit >= 0 && day.uptimeLeft[unit]! < day.remaining[position]!) {
-    day.announces[position] = POSITION_FAILS;
-    day.failingUnit[position] = unit;
-    day.calendar.schedule(slot, day.now + day.uptimeLeft[unit]!);
+  if (unit >= 0 && day.uptimeLeft[unit]! < position.remaining) {
+    position.announces = POSITION_FAILS;
+    position.failingUnit = unit;
+    day.calendar.schedule(position.slot, day.now + day.uptimeLeft[unit]!);
   } else {
-    day.announces[position] = WORK_ENDS;
-    day.calendar.schedule(slot, day.now + day.remaining[position]!);
+    position.announces = WORK_ENDS;
+    day.calendar.schedule(position.slot, day.now + position.remaining);
   }
-  startStationClocks(day, stage);
+  startStationClocks(day, position.stage);
 }
 
 /** The position stops working, done or not; what is left of the work is remembered. The caller sees to its slot. */
-export function stopRun(day: DayState, stage: number, position: number, failing: number): void {
-  day.remaining[position]! -= day.now - day.runStart[position]!;
+export function stopRun(day: DayState, position: PositionState, failing: number): void {
+  position.remaining -= day.now - position.runStart;
   spendOwnUptime(day, position, failing);
-  day.announces[position] = NOTHING;
-  stopStationClocks(day, stage);
+  position.announces = NOTHING;
+  stopStationClocks(day, position.stage);
 }
 
 /** Free people take jobs, then go where work waits, by the crew's rule, until there is no more to begin. */
@@ -613,9 +611,9 @@ export function dispatchCrew(day: DayState, crew: number): void {
   startJobs(day, crew);
   for (;;) {
     const stage = chooseStation(day, crew);
-    if (stage === NONE) return;
+    if (stage === null) return;
     startNext(day, stage, crewFor(day, stage));
-    if (day.idle[stage]! > 0) explainIdle(day, stage);
+    if (stage.idle > 0) explainIdle(day, stage);
   }
 }
 
@@ -623,49 +621,41 @@ const LONGEST_QUEUE = CREW_RULES.indexOf("longest queue");
 const FIXED_ORDER = CREW_RULES.indexOf("fixed order");
 
 /** Ties of the longest queue go to the station further downstream. */
-function chooseStation(day: DayState, crew: number): number {
+function chooseStation(day: DayState, crew: number): StageState | null {
   const { stationFrom, stations, rule } = day.crews;
-  let chosen = NONE;
+  let chosen: StageState | null = null;
   for (let row = stationFrom[crew]!; row < stationFrom[crew + 1]!; row++) {
-    const stage = stations[row]!;
-    if (day.idle[stage] === 0 || !hasWork(day, stage) || !isOpen(day, stage)) continue;
+    const stage = day.stageAt[stations[row]!]!;
+    if (stage.idle === 0 || !hasWork(day, stage) || !isOpen(day, stage)) continue;
     if (crewFor(day, stage) === NOBODY) continue;
     if (rule[crew] === FIXED_ORDER) return stage;
-    if (chosen === NONE || rule[crew] !== LONGEST_QUEUE || day.queueShown[stage]! >= day.queueShown[chosen]!) {
-      chosen = stage;
-    }
+    if (chosen === null || rule[crew] !== LONGEST_QUEUE || stage.shown.heads >= chosen.shown.heads) chosen = stage;
   }
   return chosen;
 }
 
 /** Puts every idle position of the stage into the state that says why it idles. */
-export function explainIdle(day: DayState, stage: number): void {
+export function explainIdle(day: DayState, stage: StageState): void {
   const reason = idleReason(day, stage);
-  day.path?.explain(stage, reason, hasWork(day, stage));
+  day.path?.explain(stage.index, reason, hasWork(day, stage));
   noteHold(day, stage, reason === BLOCKED);
-  if (day.idleState[stage] === reason) return;
-  day.idleState[stage] = reason;
-  const to = day.stages.positionFrom[stage + 1]!;
-  for (let position = day.stages.positionFrom[stage]!; position < to; position++) {
-    if (day.item[position] === NONE && day.stoppages[position] === 0) setState(day, position, reason);
+  if (stage.idleState === reason) return;
+  stage.idleState = reason;
+  for (const position of stage.positions) {
+    if (position.item === NONE && position.stoppages === 0) setState(day, position, reason);
   }
 }
 
-function idleReason(day: DayState, stage: number): number {
-  if (day.pauses[stage]! > 0 || everyCrew(day, stage, crewIsAway)) return ON_BREAK;
-  if (stage === day.stages.hanging && day.hangingClosed) return ON_BREAK;
+function idleReason(day: DayState, stage: StageState): number {
+  if (stage.pauses > 0 || everyCrew(day, stage, crewIsAway)) return ON_BREAK;
+  if (stage.isHanging && day.hangingClosed) return ON_BREAK;
   if (!hasWork(day, stage)) return STARVED;
   return isHeld(day, stage) ? BLOCKED : NO_CREW;
 }
 
 /** Books the time in which waiting heads are held back. */
-function noteHold(day: DayState, stage: number, held: boolean): void {
-  if (held === !Number.isNaN(day.heldSince[stage]!)) return;
-  if (!held) day.heldSeconds[stage]! += day.now - day.heldSince[stage]!;
-  day.heldSince[stage] = held ? day.now : Number.NaN;
-}
-
-/** Crates pass the stages before hanging; heads the others. */
-export function isHeadStage(day: DayState, stage: number): boolean {
-  return stage >= day.stages.hanging;
+function noteHold(day: DayState, stage: StageState, held: boolean): void {
+  if (held === !Number.isNaN(stage.heldSince)) return;
+  if (!held) stage.heldSeconds += day.now - stage.heldSince;
+  stage.heldSince = held ? day.now : Number.NaN;
 }

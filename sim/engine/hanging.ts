@@ -7,7 +7,7 @@ export function supplyHasHead(day: DayState): boolean {
   if (day.hangingClosed) return false;
   const { kind } = day.line.supply;
   if (kind === "saturated") return true;
-  return kind === "loads" && day.atHanging.length[0]! > 0 && day.pool.number[day.atHanging.first[0]!]! > 0;
+  return kind === "loads" && day.atHanging.length > 0 && day.pool.number[day.atHanging.first]! > 0;
 }
 
 /** Puts the next head of the supply into the first stage's queue. True when its crate is empty now. */
@@ -18,7 +18,7 @@ export function claimHead(day: DayState): boolean {
     day.arrived++;
     return false;
   }
-  const crate = day.atHanging.first[0]!;
+  const crate = day.atHanging.first;
   const load = day.pool.load[crate]!;
   day.toHang--;
   joinLine(day, item, load, day.loadArrived[load]!);
@@ -29,7 +29,7 @@ export function claimHead(day: DayState): boolean {
 
 /** A head enters the first stage: from here on it counts as being on the line. */
 export function joinLine(day: DayState, item: number, load: number, arrived: number): void {
-  const { hanging, section } = day.stages;
+  const { hanging } = day;
   const weight = day.liveWeight[Math.max(load, 0)]!.draw();
   day.pool.weight[item] = weight;
   day.pool.mass[item] = weight;
@@ -40,11 +40,11 @@ export function joinLine(day: DayState, item: number, load: number, arrived: num
   day.recorders?.heads?.begin(day.hung, load, arrived);
   day.hung++;
   day.headsOnLine++;
-  day.occupancy[hanging]!++;
-  noteSection(day, section[hanging]!, 1);
+  hanging.occupancy++;
+  noteSection(day, hanging.section, 1);
   passArrival(day, item);
   passPoint(day, item, hanging, ENTRY);
-  day.queue.push(hanging, item);
+  hanging.queue.push(item);
 }
 
 /** One draw per head of the load, dead or not, so that another share keeps every other head's fate in step. */

@@ -32,7 +32,7 @@ function crewOfJob(day: DayState, job: number): number {
 
 /** The job is under way; whoever does it is there already. */
 export function startJob(day: DayState, job: number): void {
-  const { failures, vessels, slots } = day.line;
+  const { failures, vessels } = day.line;
   if (job >= failures.count) {
     const vessel = job - failures.count;
     day.vesselTaken[vessel] = day.vesselKg[vessel]!;
@@ -44,8 +44,8 @@ export function startJob(day: DayState, job: number): void {
   day.path?.repairBegins(day, job);
   if (job >= failures.ownCount) day.calendar.schedule(failures.slot[job]!, repaired);
   else {
-    const position = failures.positionFrom[job]!;
-    day.announces[position] = POSITION_REPAIRED;
-    day.calendar.schedule(slots.ofPosition[position]!, repaired);
+    const position = day.positionAt[failures.positionFrom[job]!]!;
+    position.announces = POSITION_REPAIRED;
+    day.calendar.schedule(position.slot, repaired);
   }
 }

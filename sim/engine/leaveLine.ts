@@ -37,7 +37,7 @@ export function checkFinished(day: DayState): void {
 
 /** Heads of a stream that still stand before the first stage when hanging has ended: they stay there. */
 export function notHung(day: DayState): number {
-  return day.hangingClosed ? day.queue.length[day.stages.hanging]! : 0;
+  return day.hangingClosed ? day.hanging.queue.length : 0;
 }
 
 /** No head will be hung any more. */

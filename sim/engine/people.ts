@@ -1,5 +1,6 @@
 import { bookCrew, peopleOnDuty } from "./accounting.ts";
 import { type DayState, NONE } from "./dayState.ts";
+import type { StageState } from "./stageState.ts";
 
 /** People of the crew who could begin something now. */
 export function freePeople(day: DayState, crew: number): number {
@@ -10,36 +11,34 @@ export function freePeople(day: DayState, crew: number): number {
 export const NOBODY = -2;
 
 /** The first of the stage's crews that has enough free people, or NOBODY; NONE for a stage that needs no people. */
-export function crewFor(day: DayState, stage: number): number {
-  const { crewFrom, crew, people } = day.stages;
-  if (people[stage] === 0) return NONE;
-  for (let row = crewFrom[stage]!; row < crewFrom[stage + 1]!; row++) {
-    if (freePeople(day, crew[row]!) >= people[stage]!) return crew[row]!;
+export function crewFor(day: DayState, { people, crews }: StageState): number {
+  if (people === 0) return NONE;
+  for (let row = 0; row < crews.length; row++) {
+    if (freePeople(day, crews[row]!) >= people) return crews[row]!;
   }
   return NOBODY;
 }
 
 /** Takes people for a position of the stage; the seconds they have to walk. */
-export function claimForStage(day: DayState, crew: number, stage: number): number {
-  const people = day.stages.people[stage]!;
-  claimPeople(day, crew, people);
-  const { walkSeconds } = day.crews;
-  return walkSeconds[crew]! > 0 && walks(day, crew, stage, people) ? walkSeconds[crew]! : 0;
+export function claimForStage(day: DayState, crew: number, stage: StageState): number {
+  claimPeople(day, crew, stage.people);
+  const walkSeconds = day.crews.walkSeconds[crew]!;
+  return walkSeconds > 0 && walks(day, crew, stage) ? walkSeconds : 0;
 }
 
-export function releaseFromStage(day: DayState, crew: number, stage: number): void {
-  const people = day.stages.people[stage]!;
-  releasePeople(day, crew, people);
-  if (day.crews.walkSeconds[crew]! > 0) day.located[rowOf(day, crew, stage)]! += people;
+export function releaseFromStage(day: DayState, crew: number, stage: StageState): void {
+  releasePeople(day, crew, stage.people);
+  if (day.crews.walkSeconds[crew]! > 0) day.located[rowOf(day, crew, stage)]! += stage.people;
 }
 
 /** True when the test holds for every crew of the stage; false for a stage without crews. */
-export function everyCrew(day: DayState, stage: number, test: (day: DayState, crew: number) => boolean): boolean {
-  const { crewFrom, crew } = day.stages;
-  for (let row = crewFrom[stage]!; row < crewFrom[stage + 1]!; row++) {
-    if (!test(day, crew[row]!)) return false;
-  }
-  return crewFrom[stage]! < crewFrom[stage + 1]!;
+export function everyCrew(
+  day: DayState,
+  { crews }: StageState,
+  test: (day: DayState, crew: number) => boolean,
+): boolean {
+  for (let row = 0; row < crews.length; row++) if (!test(day, crews[row]!)) return false;
+  return crews.length > 0;
 }
 
 export function claimPeople(day: DayState, crew: number, people: number): void {
@@ -53,7 +52,8 @@ export function releasePeople(day: DayState, crew: number, people: number): void
 }
 
 /** Who worked here last comes first, then those who have not worked yet, then others, who walk. True when anyone walks. */
-function walks(day: DayState, crew: number, stage: number, people: number): boolean {
+function walks(day: DayState, crew: number, stage: StageState): boolean {
+  const { people } = stage;
   const here = rowOf(day, crew, stage);
   const near = Math.min(people, day.located[here]!);
   day.located[here]! -= near;
@@ -71,9 +71,9 @@ function walks(day: DayState, crew: number, stage: number, people: number): bool
   return walk;
 }
 
-function rowOf(day: DayState, crew: number, stage: number): number {
+function rowOf(day: DayState, crew: number, stage: StageState): number {
   const { stations, stationFrom } = day.crews;
   let row = stationFrom[crew]!;
-  while (stations[row] !== stage) row++;
+  while (stations[row] !== stage.index) row++;
   return row;
 }

@@ -7,13 +7,14 @@ import { dispatchCrew, explainIdle, startWaiting } from "./flow.ts";
 import { checkFinished } from "./leaveLine.ts";
 import { everyCrew } from "./people.ts";
 import { addReturn, takeReturn } from "./returns.ts";
+import type { StageState } from "./stageState.ts";
 
 /** The calendar's next entry: shifts, breaks, pauses, the end of hanging. */
 export function turnCalendar(day: DayState): void {
   const row = day.calendarRow++;
   scheduleCalendar(day);
   dropOvertaken(day, row);
-  if (stopsProtected(day, row) && day.gateHeads[day.gates.safeStop]! > 0) day.heldRows.push(row);
+  if (stopsProtected(day, row) && day.between[day.gates.safeStop]!.heads > 0) day.heldRows.push(row);
   else applyRow(day, row);
 }
 
@@ -50,7 +51,7 @@ export function turnReturn(day: DayState): void {
     return;
   }
   if (action === CREW_BREAK) changeCrew(day, target, () => day.breaks[target]!--);
-  else changePause(day, target, -1);
+  else changePause(day, day.stageAt[target]!, -1);
 }
 
 /** A break, a pause or the end of a shift that takes somebody off the stretch which no stop may catch a head in. */
@@ -80,7 +81,7 @@ function applyRow(day: DayState, row: number): void {
   }
   addReturn(day, { seconds: day.now + calendar.lengthSeconds[row]!, action, target, amount: 0 });
   if (action === CREW_BREAK) changeCrew(day, target, () => day.breaks[target]!++);
-  else changePause(day, target, 1);
+  else changePause(day, day.stageAt[target]!, 1);
 }
 
 /** The stretch's first stage looks again, when the event is over, whether it may begin heads. */
@@ -96,8 +97,9 @@ export function countUnmanned(day: DayState): void {
   const { stages, gates } = day.line;
   if (gates.safeStop < 0) return;
   day.unmanned = 0;
-  for (let stage = 0; stage < stages.count; stage++) {
-    if (stages.protected[stage] && (day.pauses[stage]! > 0 || everyCrew(day, stage, nobodyOnDuty))) day.unmanned++;
+  for (const stage of day.stageAt) {
+    if (!stages.protected[stage.index]) continue;
+    if (stage.pauses > 0 || everyCrew(day, stage, nobodyOnDuty)) day.unmanned++;
   }
   openStretch(day);
 }
@@ -113,17 +115,18 @@ function changeCrew(day: DayState, crew: number, change: () => void): void {
   countUnmanned(day);
   dispatchCrew(day, crew);
   const { stationFrom, stations } = day.crews;
-  for (let row = stationFrom[crew]!; row < stationFrom[crew + 1]!; row++) startWaiting(day, stations[row]!);
+  for (let row = stationFrom[crew]!; row < stationFrom[crew + 1]!; row++)
+    startWaiting(day, day.stageAt[stations[row]!]!);
 }
 
-function changePause(day: DayState, stage: number, change: number): void {
-  day.pauses[stage]! += change;
+function changePause(day: DayState, stage: StageState, change: number): void {
+  stage.pauses += change;
   countUnmanned(day);
-  if (day.stages.kind[stage] !== CHAIN) {
+  if (stage.kind !== CHAIN) {
     startWaiting(day, stage);
     return;
   }
-  const chain = day.stages.chain[stage]!;
+  const { chain } = stage;
   day.chainPauses[chain]! += change;
   if (change > 0) interruptChain(day, chain);
   else resumeChain(day, chain);
@@ -131,6 +134,6 @@ function changePause(day: DayState, stage: number, change: number): void {
 
 function endHanging(day: DayState): void {
   day.hangingClosed = true;
-  explainIdle(day, day.stages.hanging);
+  explainIdle(day, day.hanging);
   checkFinished(day);
 }

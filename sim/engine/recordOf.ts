@@ -1,5 +1,5 @@
 import { CHAIN, CHAIN_STATION, DWELL, NO_LIMIT } from "../line/index.ts";
-import { bookDwell, bookQueue, bookSection, bookState, closeCrew } from "./accounting.ts";
+import { bookDwell, bookQueue, bookState, closeCrew } from "./accounting.ts";
 import { bindingRecord } from "./binding/bindingRecord.ts";
 import { bookStand } from "./chainRing.ts";
 import {
@@ -16,10 +16,10 @@ import {
   type VesselRecord,
 } from "./dayRecord.ts";
 import { type DayState, STANDS, STANDS_DOWN, STANDS_PAUSE, STANDS_UNFINISHED, STANDS_UNLOADING } from "./dayState.ts";
-import { isHeadStage } from "./flow.ts";
-import { bookGate } from "./gates.ts";
+import type { Headcount } from "./headcount.ts";
 import { notHung } from "./leaveLine.ts";
 import { visitPresent } from "./present.ts";
+import type { StageState } from "./stageState.ts";
 
 /** Closes the books at the day's end and writes what is left of it. */
 export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord {
@@ -28,7 +28,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
   return {
     replication: day.options.replication,
     status,
-    stuckAt: status === "finished" ? [] : line.stages.names.filter((_, stage) => day.occupancy[stage]! > 0),
+    stuckAt: status === "finished" ? [] : line.stages.names.filter((_, stage) => day.stageAt[stage]!.occupancy > 0),
     startClockSeconds: line.startClockSeconds,
     watchedFromSeconds: day.watchedFrom,
     finishSeconds: day.now,
@@ -43,7 +43,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
       inLairage: line.supply.kind === "loads" ? day.arrived - day.hung : notHung(day),
       onLine: day.headsOnLine - notHung(day),
     },
-    stages: line.stages.names.map((_, stage) => stageRecord(day, stage)),
+    stages: day.stageAt.map((stage) => stageRecord(day, stage)),
     crews: line.crews.names.map((_, crew) => crewRecord(day, crew)),
     sections: line.sectionNames.map((_, section) => sectionRecord(day, section)),
     limits: line.limits.names.map((_, limit) => limitRecord(day, limit)),
@@ -53,7 +53,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     gates: line.gates.names.map((_, gate) => gateRecord(day, gate)),
     vessels: line.vessels.names.map((_, vessel) => vesselRecord(day, vessel)),
     masses: massRecord(day),
-    lairage: line.supply.kind === "loads" ? queueRecord(day, line.supply.feeding) : null,
+    lairage: line.supply.kind === "loads" ? headsOver(day, day.stageAt[line.supply.feeding]!.shown) : null,
     traces: day.recorders?.traces(day.now) ?? null,
     perHead: day.recorders?.headTable() ?? null,
     binding: bindingRecord(day, status),
@@ -61,56 +61,52 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
 }
 
 function closeBooks(day: DayState): void {
-  const { stages, positions, sectionNames, crews } = day.line;
-  for (let position = 0; position < positions.count; position++) {
-    const stage = positions.stage[position]!;
-    if (stages.kind[stage] === DWELL) bookDwelling(day, stage);
-    else bookState(day, position);
+  for (const stage of day.stageAt) {
+    if (stage.kind === DWELL) bookDwelling(day, stage);
+    else for (const position of stage.positions) bookState(day, position);
+    bookQueue(day, stage);
   }
-  for (let stage = 0; stage < stages.count; stage++) bookQueue(day, stage);
-  for (let section = 0; section < sectionNames.length; section++) bookSection(day, section);
-  for (let crew = 0; crew < crews.count; crew++) closeCrew(day, crew);
+  for (const inside of day.inSection) inside.book(day.now);
+  for (let crew = 0; crew < day.crews.count; crew++) closeCrew(day, crew);
 }
 
 /** Heads still dwelling at the end have their time booked up to now. */
-function bookDwelling(day: DayState, stage: number): void {
-  let item = day.queue.first[stage]!;
-  for (let rank = 0; rank < day.queue.length[stage]!; rank++) {
+function bookDwelling(day: DayState, stage: StageState): void {
+  let item = stage.queue.first;
+  for (let rank = 0; rank < stage.queue.length; rank++) {
     bookDwell(day, stage, item);
     item = day.pool.next[item]!;
   }
 }
 
-function stageRecord(day: DayState, stage: number): StageRecord {
+function stageRecord(day: DayState, stage: StageState): StageRecord {
   const { stages, sectionNames } = day.line;
-  const isDwell = stages.kind[stage] === DWELL;
-  const positions = stages.positionFrom[stage + 1]! - stages.positionFrom[stage]!;
-  const kind = kindOf(day, stage);
-  const places = isDwell || kind === "chain" ? stages.places[stage]! : stages.bufferPlaces[stage]!;
+  const isDwell = stage.kind === DWELL;
+  const kind = kindOf(stage);
+  const places = isDwell || kind === "chain" ? stage.places : stages.bufferPlaces[stage.index]!;
   return {
-    name: stages.names[stage]!,
-    section: sectionNames[stages.section[stage]!] ?? "",
+    name: stages.names[stage.index]!,
+    section: sectionNames[stage.section] ?? "",
     kind,
     places: places === NO_LIMIT ? Infinity : places,
-    positions: isDwell ? (places === NO_LIMIT ? Infinity : places) : positions,
-    processed: day.processed[stage]!,
-    queue: queueRecord(day, stage),
-    stateSeconds: isDwell ? dwellSeconds(day, stage) : stationSeconds(day, stage),
-    stops: day.stops[stage]!,
-    unworked: day.unworked[stage]!,
-    unfinished: day.unfinished[stage]!,
-    diverted: day.diverted[stage]!,
-    heldSeconds: day.heldSeconds[stage]! + (Number.isNaN(day.heldSince[stage]!) ? 0 : day.now - day.heldSince[stage]!),
-    heatJoules: day.heatJoules[stage]!,
+    positions: isDwell ? (places === NO_LIMIT ? Infinity : places) : stage.positions.length,
+    processed: stage.processed,
+    queue: headsOver(day, stage.shown),
+    stateSeconds: isDwell ? dwellSeconds(day, stage) : stationSeconds(stage),
+    stops: stage.stops,
+    unworked: stage.unworked,
+    unfinished: stage.unfinished,
+    diverted: stage.diverted,
+    heldSeconds: stage.heldSeconds + (Number.isNaN(stage.heldSince) ? 0 : day.now - stage.heldSince),
+    heatJoules: stage.heatJoules,
   };
 }
 
-function kindOf(day: DayState, stage: number): StageRecord["kind"] {
-  const { kind, hanging } = day.stages;
-  if (stage < hanging) return "crates";
-  if (kind[stage] === DWELL) return "dwell";
-  if (kind[stage] === CHAIN) return "chain";
-  return kind[stage] === CHAIN_STATION ? "chain station" : "station";
+function kindOf({ kind, takesHeads }: StageState): StageRecord["kind"] {
+  if (!takesHeads) return "crates";
+  if (kind === DWELL) return "dwell";
+  if (kind === CHAIN) return "chain";
+  return kind === CHAIN_STATION ? "chain station" : "station";
 }
 
 function chainRecord(day: DayState, chain: number): ChainRecord {
@@ -133,12 +129,12 @@ function chainRecord(day: DayState, chain: number): ChainRecord {
 
 function gateRecord(day: DayState, gate: number): GateRecord {
   const { names, atMost } = day.gates;
-  bookGate(day, gate);
+  const between = day.between[gate]!;
+  between.book(day.now);
   return {
     name: names[gate]!,
     atMost: atMost[gate] === NO_LIMIT ? Infinity : atMost[gate]!,
-    mean: overTime(day, day.gateArea[gate]!),
-    max: day.gateMax[gate]!,
+    ...headsOver(day, between),
   };
 }
 
@@ -158,7 +154,7 @@ function massRecord(day: DayState): MassRecord {
   const { line } = day;
   let onLineKg = 0;
   visitPresent(day, (item, stage) => {
-    if (isHeadStage(day, stage)) onLineKg += day.pool.mass[item]!;
+    if (stage.takesHeads) onLineKg += day.pool.mass[item]!;
   });
   return {
     liveKg: day.liveKg,
@@ -169,33 +165,22 @@ function massRecord(day: DayState): MassRecord {
   };
 }
 
-function stationSeconds(day: DayState, stage: number): number[] {
-  const { positionFrom } = day.stages;
-  return STATES.map((_, state) => {
-    let sum = 0;
-    for (let position = positionFrom[stage]!; position < positionFrom[stage + 1]!; position++) {
-      sum += day.stateSeconds[position * STATES.length + state]!;
-    }
-    return sum;
-  });
+function stationSeconds({ positions }: StageState): number[] {
+  return STATES.map((_, state) => positions.reduce((sum, position) => sum + position.stateSeconds[state]!, 0));
 }
 
 /** Empty places of a dwell stage starve; a stage without limit has no empty places to speak of. */
-function dwellSeconds(day: DayState, stage: number): number[] {
-  const seconds = stationSeconds(day, stage);
-  const places = day.stages.places[stage]!;
-  if (places !== NO_LIMIT)
-    seconds[STATES.indexOf("starved")] = places * (day.now - day.watchedFrom) - day.queueArea[stage]!;
+function dwellSeconds(day: DayState, stage: StageState): number[] {
+  const seconds = stationSeconds(stage);
+  const { places, shown } = stage;
+  if (places !== NO_LIMIT) seconds[STATES.indexOf("starved")] = places * (day.now - day.watchedFrom) - shown.area;
   return seconds;
 }
 
-function queueRecord(day: DayState, stage: number): { mean: number; max: number } {
-  return { mean: overTime(day, day.queueArea[stage]!), max: day.queueMax[stage]! };
-}
-
-function overTime(day: DayState, area: number): number {
+/** Mean and most over the time watched; the count is booked up to now. */
+function headsOver(day: DayState, { area, most }: Headcount): { mean: number; max: number } {
   const seconds = day.now - day.watchedFrom;
-  return seconds > 0 ? area / seconds : 0;
+  return { mean: seconds > 0 ? area / seconds : 0, max: most };
 }
 
 function crewRecord(day: DayState, crew: number): CrewRecord {
@@ -210,8 +195,7 @@ function crewRecord(day: DayState, crew: number): CrewRecord {
 }
 
 function sectionRecord(day: DayState, section: number): SectionRecord {
-  const wip = { mean: overTime(day, day.sectionArea[section]!), max: day.sectionMax[section]! };
-  return { name: day.line.sectionNames[section]!, wip };
+  return { name: day.line.sectionNames[section]!, wip: headsOver(day, day.inSection[section]!) };
 }
 
 function limitRecord(day: DayState, limit: number): LimitRecord {

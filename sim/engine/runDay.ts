@@ -19,6 +19,7 @@ import { busiestStage, DayTooLong } from "./dayTooLong.ts";
 import { failPosition, repairPosition, startCalendarClocks, turnFailureUnit } from "./failures.ts";
 import { endDwell, endTravel, endWork } from "./flow.ts";
 import { countUnmanned, scheduleCalendar, turnCalendar, turnReturn } from "./planned.ts";
+import type { PositionState } from "./positionState.ts";
 import { recordOf } from "./recordOf.ts";
 import { isSerial } from "./serial/isSerial.ts";
 import { runAhead } from "./serial/runAhead.ts";
@@ -100,9 +101,9 @@ function tooLong(day: DayState, mostEvents: number): DayTooLong {
 }
 
 function take(day: DayState, slot: number, kind: number, owner: number): void {
-  if (kind === SLOT_POSITION) takePosition(day, slot, owner);
-  else if (kind === SLOT_DWELL) endDwell(day, owner);
-  else if (kind === SLOT_TRAVEL) endTravel(day, owner);
+  if (kind === SLOT_POSITION) takePosition(day, slot, day.positionAt[owner]!);
+  else if (kind === SLOT_DWELL) endDwell(day, day.positionAt[owner]!);
+  else if (kind === SLOT_TRAVEL) endTravel(day, day.stageAt[owner]!);
   else if (kind === SLOT_FAILURE) turnFailureUnit(day, owner);
   else if (kind === SLOT_CHAIN) endChainStep(day, owner);
   else if (kind === SLOT_VESSEL) turnVessel(day, owner);
@@ -113,10 +114,10 @@ function take(day: DayState, slot: number, kind: number, owner: number): void {
 }
 
 /** The slot is withdrawn afterwards unless the position has something new to announce: that saves one walk up the tree. */
-function takePosition(day: DayState, slot: number, position: number): void {
-  const announced = day.announces[position]!;
+function takePosition(day: DayState, slot: number, position: PositionState): void {
+  const announced = position.announces;
   if (announced === WORK_ENDS) endWork(day, position);
   else if (announced === POSITION_FAILS) failPosition(day, position);
   else repairPosition(day, position);
-  if (day.announces[position] === NOTHING) day.calendar.schedule(slot, Infinity);
+  if (position.announces === NOTHING) day.calendar.schedule(slot, Infinity);
 }

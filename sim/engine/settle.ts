@@ -14,8 +14,8 @@ export function settle(day: DayState): void {
     for (let gate = 0; gate < gates.count; gate++) {
       if (!day.gateOpened[gate]) continue;
       day.gateOpened[gate] = 0;
-      if (gate === gates.safeStop && day.gateHeads[gate] === 0 && day.heldRows.length > 0) applyHeldRows(day);
-      startWaiting(day, gates.from[gate]!);
+      if (gate === gates.safeStop && day.between[gate]!.heads === 0 && day.heldRows.length > 0) applyHeldRows(day);
+      startWaiting(day, day.stageAt[gates.from[gate]!]!);
     }
     for (let chain = 0; chain < chains.count; chain++) {
       if (!day.chainWaits[chain]) continue;

@@ -1,5 +1,6 @@
 import type { DayState } from "./dayState.ts";
 import { leaveGate } from "./gates.ts";
+import type { StageState } from "./stageState.ts";
 
 export const ENTRY = 0;
 export const START = 1;
@@ -10,9 +11,9 @@ export const EXIT = 3;
  * A head passes a point of its way: the near end of a limit is stamped, at the far end the time between is tallied, gates
  * that end here are left.
  */
-export function passPoint(day: DayState, item: number, stage: number, moment: number): void {
-  if (day.points.watched[stage * 4 + moment] === 1) watch(day, item, stage * 4 + moment, day.now);
-  if (day.recorders !== null) day.recorders.heads?.pass(day.pool.number[item]!, stage, moment, day.now);
+export function passPoint(day: DayState, item: number, stage: StageState, moment: number): void {
+  if (day.points.watched[stage.index * 4 + moment] === 1) watch(day, item, stage.index * 4 + moment, day.now);
+  if (day.recorders !== null) day.recorders.heads?.pass(day.pool.number[item]!, stage.index, moment, day.now);
 }
 
 /** The head hung now: its way began when its load arrived. */
@@ -25,8 +26,8 @@ export function passExit(day: DayState, item: number): void {
 }
 
 /** The head is past a point without having done what is done there: gates that end there are left, limits see nothing. */
-export function passGates(day: DayState, item: number, stage: number, moment: number): void {
-  leaveGatesAt(day, item, stage * 4 + moment);
+export function passGates(day: DayState, item: number, stage: StageState, moment: number): void {
+  leaveGatesAt(day, item, stage.index * 4 + moment);
 }
 
 function leaveGatesAt(day: DayState, item: number, point: number): void {

@@ -14,6 +14,8 @@ import {
 } from "../../line/index.ts";
 import { BLOCKED, DOWN, NO_CREW, NONE, POSITION_REPAIRED, STARVED } from "../codes.ts";
 import type { DayState } from "../dayState.ts";
+import type { PositionState } from "../positionState.ts";
+import type { StageState } from "../stageState.ts";
 import { type PathCells, pathCells } from "./pathCells.ts";
 import { PathRows } from "./pathRows.ts";
 
@@ -92,10 +94,10 @@ export class BindingPath {
     this.unit = NONE;
     this.chain = NONE;
     this.lastStage = NONE;
-    if (kind === SLOT_POSITION) this.firePosition(day, slot, owner);
-    else if (kind === SLOT_DWELL) this.fireDwell(day, slot, owner);
+    if (kind === SLOT_POSITION) this.firePosition(day.positionAt[owner]!, day.now);
+    else if (kind === SLOT_DWELL) this.fireDwell(day.positionAt[owner]!, day.now);
     else if (kind === SLOT_TRAVEL) {
-      this.goOn(this.rows.ofItem(day.travelling.first[owner]!), this.cells.travel[owner]!, owner, day.now);
+      this.goOn(this.rows.ofItem(day.stageAt[owner]!.travelling.first), this.cells.travel[owner]!, owner, day.now);
     } else if (kind === SLOT_FAILURE) this.fireFailure(day, slot, owner);
     else if (kind === SLOT_CHAIN) {
       this.chain = owner;
@@ -106,21 +108,19 @@ export class BindingPath {
     else this.fireAbsolute(day, kind);
   }
 
-  private firePosition(day: DayState, slot: number, position: number): void {
-    const stage = this.line.positions.stage[position]!;
-    if (day.announces[position] !== POSITION_REPAIRED) {
-      this.goOn(slot, this.workCell(stage, slot, day.now), stage, day.now);
+  private firePosition({ announces, slot, stage, failingUnit }: PositionState, now: number): void {
+    if (announces !== POSITION_REPAIRED) {
+      this.goOn(slot, this.workCell(stage.index, slot, now), stage.index, now);
       return;
     }
-    this.unit = day.failingUnit[position]!;
-    this.goOn(slot, this.cells.repair[this.unit]!, stage, day.now);
+    this.unit = failingUnit;
+    this.goOn(slot, this.cells.repair[failingUnit]!, stage.index, now);
   }
 
   /** The first head's dwell is over now, or was over while it stood behind another one. */
-  private fireDwell(day: DayState, slot: number, position: number): void {
-    const stage = this.line.positions.stage[position]!;
-    const row = this.dwellsOut[stage] ? slot : this.rows.ofItem(day.queue.first[stage]!);
-    this.goOn(row, this.cells.own[stage]!, stage, day.now);
+  private fireDwell({ stage, slot }: PositionState, now: number): void {
+    const row = this.dwellsOut[stage.index] ? slot : this.rows.ofItem(stage.queue.first);
+    this.goOn(row, this.cells.own[stage.index]!, stage.index, now);
   }
 
   private fireFailure(day: DayState, slot: number, unit: number): void {
@@ -155,8 +155,9 @@ export class BindingPath {
   }
 
   /** A position of the stage starts work on an item. `walking`: seconds that its people walk first. */
-  start(day: DayState, stage: number, position: number, walking: number): void {
-    const row = this.line.slots.ofPosition[position]!;
+  start(day: DayState, position: PositionState, walking: number): void {
+    const row = position.slot;
+    const stage = position.stage.index;
     const wait = this.waitedFor(stage);
     if (wait < 0) this.take(row, this.via(stage));
     else {
@@ -215,21 +216,14 @@ export class BindingPath {
   }
 
   /** Work waits at a stage without a free position; one that stands idle for a repair would take it. */
-  waits(day: DayState, stage: number): void {
-    if (this.mayStand[stage] === 0) return;
-    const { positionFrom } = this.line.stages;
-    for (let position = positionFrom[stage]!; position < positionFrom[stage + 1]!; position++) {
-      if (day.item[position] !== NONE || day.stoppages[position] === 0) continue;
-      this.noteReady(stage);
-      return;
-    }
+  waits({ index, positions }: StageState): void {
+    if (this.mayStand[index] === 0) return;
+    if (positions.some(({ item, stoppages }) => item === NONE && stoppages > 0)) this.noteReady(index);
   }
 
   /** Work in hand is interrupted by something that stops more than this position. */
-  suspend(day: DayState, position: number): void {
-    const stage = this.line.positions.stage[position]!;
-    const row = this.line.slots.ofPosition[position]!;
-    this.rows.accrue(row, this.workCell(stage, row, day.now), day.now);
+  suspend(day: DayState, { slot, stage }: PositionState): void {
+    this.rows.accrue(slot, this.workCell(stage.index, slot, day.now), day.now);
   }
 
   /** Walking is booked ahead: when work is interrupted before people are there, what they did not walk is taken back. */
@@ -238,27 +232,28 @@ export class BindingPath {
   }
 
   /** Interrupted work goes on after a repair. */
-  resume(day: DayState, position: number): void {
-    this.rows.accrue(this.line.slots.ofPosition[position]!, this.cells.repair[this.unit]!, day.now);
+  resume(day: DayState, { slot }: PositionState): void {
+    this.rows.accrue(slot, this.cells.repair[this.unit]!, day.now);
   }
 
   /** A unit with a slot of its own fails: because of the work of a position, if there was any. */
-  unitFails(unit: number, working: readonly number[]): void {
-    if (working.length === 0) return;
-    this.rows.copy(this.line.slots.ofPosition[working[0]!]!, this.line.failures.slot[unit]!);
+  unitFails(unit: number, working: readonly PositionState[]): void {
+    const [first] = working;
+    if (first === undefined) return;
+    this.rows.copy(first.slot, this.line.failures.slot[unit]!);
     this.lastSeconds = 0;
   }
 
   /** Somebody is there to repair; the time until now was spent waiting for that. */
   repairBegins(day: DayState, unit: number): void {
-    const { failures, slots, stages } = this.line;
+    const { failures, stages } = this.line;
     const stage = failures.stage[unit]!;
     if (failures.crew[unit]! < 0) return;
     const repairer = this.cells.repairer[stage]!;
     if (unit >= failures.ownCount) this.rows.accrue(failures.slot[unit]!, repairer, day.now);
-    for (let position = failures.positionFrom[unit]!; position < failures.positionTo[unit]!; position++) {
-      const isInterrupted = day.item[position] !== NONE && !day.done[position] && day.state[position] === DOWN;
-      if (isInterrupted) this.rows.accrue(slots.ofPosition[position]!, repairer, day.now);
+    for (const position of day.positionAt.slice(failures.positionFrom[unit]!, failures.positionTo[unit]!)) {
+      const isInterrupted = position.item !== NONE && !position.done && position.state === DOWN;
+      if (isInterrupted) this.rows.accrue(position.slot, repairer, day.now);
     }
     const chain = stages.chain[stage]!;
     if (chain >= 0 && !day.chainDue[chain]) this.chainAccrues(day, chain, repairer);

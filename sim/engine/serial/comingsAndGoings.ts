@@ -1,10 +1,4 @@
-/** Columns that books of this kind are kept in: the integral over time, when it was last brought up to date, heads now, most heads. */
-export interface CrowdColumns {
-  area: Float64Array;
-  since: Float64Array;
-  heads: Int32Array;
-  most: Int32Array;
-}
+import type { Headcount } from "../headcount.ts";
 
 const FIRST_ROOM = 16;
 
@@ -14,15 +8,13 @@ const FIRST_ROOM = 16;
  * time, exactly as the event loop sums it.
  */
 export class ComingsAndGoings {
-  private readonly columns: CrowdColumns;
-  private readonly row: number;
+  private readonly count: Headcount;
   private due = new Float64Array(FIRST_ROOM);
   private first = 0;
   private waiting = 0;
 
-  constructor(columns: CrowdColumns, row: number) {
-    this.columns = columns;
-    this.row = row;
+  constructor(count: Headcount) {
+    this.count = count;
   }
 
   /**
@@ -32,45 +24,38 @@ export class ComingsAndGoings {
    */
   pass(comings: Float64Array, from: number, coming: number, goings: Float64Array, goFrom: number, going: number): void {
     while (this.waiting + going > this.due.length) this.widen();
-    const { due, row, first } = this;
-    const { area, since, heads, most } = this.columns;
+    const { due, first, count } = this;
     const mask = due.length - 1;
     let next = first;
     let end = first + this.waiting;
-    let sum = area[row]!;
-    let last = since[row]!;
-    let now = heads[row]!;
-    let peak = most[row]!;
+    let { area, since, heads, most } = count;
     for (let head = 0; head < coming; head++) {
       const comes = comings[from + head]!;
       for (; next < end; next++) {
         const goes = due[next & mask]!;
         if (goes > comes) break;
-        sum += now-- * (goes - last);
-        last = goes;
+        area += heads-- * (goes - since);
+        since = goes;
       }
-      sum += now++ * (comes - last);
-      last = comes;
-      if (now > peak) peak = now;
+      area += heads++ * (comes - since);
+      since = comes;
+      if (heads > most) most = heads;
       if (head < going) due[end++ & mask] = goings[goFrom + head]!;
     }
-    area[row] = sum;
-    since[row] = last;
-    heads[row] = now;
-    most[row] = peak;
+    count.area = area;
+    count.since = since;
+    count.heads = heads;
+    count.most = most;
     this.first = next & mask;
     this.waiting = end - next;
   }
 
   /** Lets everybody go who is due by `time`. */
   goUntil(time: number): void {
-    const { due, row } = this;
-    const { area, since, heads } = this.columns;
+    const { due, count } = this;
     const mask = due.length - 1;
     while (this.waiting > 0 && due[this.first]! <= time) {
-      const goes = due[this.first]!;
-      area[row]! += heads[row]!-- * (goes - since[row]!);
-      since[row] = goes;
+      count.set(count.heads - 1, due[this.first]!);
       this.first = (this.first + 1) & mask;
       this.waiting--;
     }

@@ -1,5 +1,6 @@
 import type { CompiledLine } from "../../line/index.ts";
 import { BLOCKED, type DayOptions, DayState, WORK_ENDS, WORKING } from "../dayState.ts";
+import type { PositionState } from "../positionState.ts";
 import { BLOCK, SerialPass } from "./serialPass.ts";
 
 const CARCASS = 0;
@@ -26,7 +27,7 @@ export function runAhead(line: CompiledLine, options: DayOptions): DayState | nu
   pass.close(day.now);
   day.arrived = day.hung;
   day.workFinish = day.now;
-  day.events = day.processed.reduce((sum, worked) => sum + worked, 0);
+  day.events = day.stageAt.reduce((sum, { processed }) => sum + processed, 0);
   if (supply.kind === "stream") scheduleStream(day, supply.heads, heads.nextAt);
   return day;
 }
@@ -115,32 +116,36 @@ function takeInto(day: DayState, pass: SerialPass, source: Source): void {
   day.pool.weight[item] = weight;
   day.pool.mass[item] = weight;
   day.headsOnLine++;
-  const { at, start, end } = pass;
-  day.occupancy[at]!++;
-  if (start > day.now) day.queue.push(at, item);
-  else {
-    day.item[at] = item;
-    day.idle[at]!--;
-    if (end > day.now) putToWork(day, pass);
-    else putBlocked(day, pass);
+  standAt(day, pass, item);
+}
+
+function standAt(day: DayState, { at, start, end }: SerialPass, item: number): void {
+  const stage = day.stageAt[at]!;
+  stage.occupancy++;
+  if (start > day.now) {
+    stage.queue.push(item);
+    return;
   }
+  const machine = stage.positions[0]!;
+  machine.item = item;
+  stage.idle--;
+  if (end > day.now) putToWork(day, machine, start, end);
+  else putBlocked(day, machine, end);
 }
 
-/** One machine a stage: a stage's number is its position's. */
-function putToWork(day: DayState, { at, start, end }: SerialPass): void {
-  day.state[at] = WORKING;
-  day.stateSince[at] = start;
-  day.runStart[at] = start;
-  day.remaining[at] = end - start;
-  day.workingPositions[at]!++;
-  day.announces[at] = WORK_ENDS;
-  day.calendar.schedule(day.line.slots.ofPosition[at]!, end);
+function putToWork(day: DayState, machine: PositionState, start: number, end: number): void {
+  machine.state = WORKING;
+  machine.stateSince = start;
+  machine.runStart = start;
+  machine.remaining = end - start;
+  machine.stage.workingPositions++;
+  machine.announces = WORK_ENDS;
+  day.calendar.schedule(machine.slot, end);
 }
 
-function putBlocked(day: DayState, { at, end }: SerialPass): void {
-  day.state[at] = BLOCKED;
-  day.stateSince[at] = end;
-  day.done[at] = 1;
-  day.waiterFirst[at + 1] = at;
-  day.waiterLast[at + 1] = at;
+function putBlocked(day: DayState, machine: PositionState, end: number): void {
+  machine.state = BLOCKED;
+  machine.stateSince = end;
+  machine.done = true;
+  day.stageAt[machine.stage.next]!.waiters.push(machine);
 }

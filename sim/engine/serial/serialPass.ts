@@ -1,9 +1,8 @@
 import { NO_LIMIT } from "../../line/index.ts";
-import { STATES } from "../dayRecord.ts";
 import { BLOCKED, type DayState, STARVED, WORKING } from "../dayState.ts";
+import type { PositionState } from "../positionState.ts";
 import { ComingsAndGoings } from "./comingsAndGoings.ts";
 
-const WIDTH = STATES.length;
 /** Heads that are taken through the line before the books are kept. */
 export const BLOCK = 64;
 
@@ -84,9 +83,7 @@ export class SerialPass {
 
   /** Takes the next heads, at most `BLOCK`, the whole way, and notes in `outs` when each is out. */
   takeThrough(heads: number, outs: Float64Array): void {
-    for (let stage = 0; stage < this.stages; stage++) {
-      this.day.work[stage]!.drawInto(this.work, stage * BLOCK, stage * BLOCK + heads);
-    }
+    for (const { index, work } of this.day.stageAt) work.drawInto(this.work, index * BLOCK, index * BLOCK + heads);
     this.time(heads);
     const all = { come: heads, start: heads, end: heads, leave: heads };
     for (let stage = 0; stage < this.stages; stage++) this.book(stage, all);
@@ -105,7 +102,7 @@ export class SerialPass {
     for (; stage < this.stages; stage++) {
       const here = this.rowOf(stage);
       this.start = Math.max(time, leaves[here - 1]!);
-      this.end = this.start > until ? Infinity : this.start + day.work[stage]!.draw();
+      this.end = this.start > until ? Infinity : this.start + day.stageAt[stage]!.work.draw();
       this.starts[stage * BLOCK] = this.start;
       this.ends[stage * BLOCK] = this.end;
       time = Math.max(this.end, leaves[this.roomFrom[stage]! + this.base]!);
@@ -144,13 +141,13 @@ export class SerialPass {
   }
 
   private book(stage: number, { come, start, end, leave }: Passing): void {
-    const { day, starts, ends, leaves } = this;
-    const { stateSeconds, processed } = day;
+    const { starts, ends, leaves } = this;
+    const { stateSeconds } = this.machine(stage);
     const cell = stage * BLOCK;
     const here = this.rowOf(stage);
-    let starved = stateSeconds[stage * WIDTH + STARVED]!;
-    let working = stateSeconds[stage * WIDTH + WORKING]!;
-    let blocked = stateSeconds[stage * WIDTH + BLOCKED]!;
+    let starved = stateSeconds[STARVED]!;
+    let working = stateSeconds[WORKING]!;
+    let blocked = stateSeconds[BLOCKED]!;
     for (let head = 0; head < start; head++) starved += starts[cell + head]! - leaves[here + head - 1]!;
     for (let head = 0; head < end; head++) {
       const work = ends[cell + head]! - starts[cell + head]!;
@@ -158,10 +155,10 @@ export class SerialPass {
       working += work;
     }
     for (let head = 0; head < leave; head++) blocked += leaves[here + head]! - ends[cell + head]!;
-    stateSeconds[stage * WIDTH + STARVED] = starved;
-    stateSeconds[stage * WIDTH + WORKING] = working;
-    stateSeconds[stage * WIDTH + BLOCKED] = blocked;
-    processed[stage]! += end;
+    stateSeconds[STARVED] = starved;
+    stateSeconds[WORKING] = working;
+    stateSeconds[BLOCKED] = blocked;
+    this.day.stageAt[stage]!.processed += end;
     if (stage > 0) this.queues[stage]!.pass(leaves, here - this.row, come, starts, cell, start);
     else this.queues[0]?.pass(this.joins, 0, come, starts, 0, start);
   }
@@ -189,7 +186,7 @@ export class SerialPass {
   /** The machine has been starved since its last head left, unless another one is put to it afterwards. */
   private noteIdle(stage: number): void {
     const left = this.leaves[this.rowOf(stage) - 1]!;
-    if (left < Infinity) this.day.stateSince[stage] = left;
+    if (left < Infinity) this.machine(stage).stateSince = left;
   }
 
   /** The heads of the block are earlier ones from now on; where a row is full, its end begins it anew. */
@@ -201,6 +198,10 @@ export class SerialPass {
       this.leaves.copyWithin(from, from + this.base - this.reach, from + this.base);
     }
     this.base = this.reach;
+  }
+
+  private machine(stage: number): PositionState {
+    return this.day.stageAt[stage]!.positions[0]!;
   }
 
   /** Where in `leaves` the block's first head stands. */
@@ -218,21 +219,14 @@ export class SerialPass {
 
 /** Without want of heads none waits before the first stage. */
 function queueBooks(day: DayState, endless: boolean): (ComingsAndGoings | null)[] {
-  const { queueArea, queueSince, queueShown, queueMax } = day;
-  const columns = { area: queueArea, since: queueSince, heads: queueShown, most: queueMax };
-  return day.line.stages.names.map((_, stage) =>
-    endless && stage === 0 ? null : new ComingsAndGoings(columns, stage),
-  );
+  return day.stageAt.map(({ index, shown }) => (endless && index === 0 ? null : new ComingsAndGoings(shown)));
 }
 
-function sectionBooks(day: DayState): SectionBook[] {
-  const { sectionArea, sectionSince, sectionHeads, sectionMax } = day;
-  const { section, count } = day.line.stages;
-  const columns = { area: sectionArea, since: sectionSince, heads: sectionHeads, most: sectionMax };
-  const firsts = [...section.keys()].filter((stage) => stage === 0 || section[stage] !== section[stage - 1]);
-  return firsts.map((first, rank) => ({
-    first,
-    last: (firsts[rank + 1] ?? count) - 1,
-    book: new ComingsAndGoings(columns, section[first]!),
+function sectionBooks({ stageAt, inSection }: DayState): SectionBook[] {
+  const firsts = stageAt.filter(({ index, section }) => index === 0 || section !== stageAt[index - 1]!.section);
+  return firsts.map(({ index, section }, rank) => ({
+    first: index,
+    last: (firsts[rank + 1]?.index ?? stageAt.length) - 1,
+    book: new ComingsAndGoings(inSection[section]!),
   }));
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Fifos } from "../../../sim/engine/fifos.ts";
+import { Fifo } from "../../../sim/engine/fifo.ts";
 import { ItemPool } from "../../../sim/engine/itemPool.ts";
 
 describe("ItemPool", () => {
@@ -33,19 +33,20 @@ describe("ItemPool", () => {
   });
 });
 
-describe("Fifos", () => {
-  it("gives items back in the order they came, list by list, also after running empty", () => {
+describe("Fifo", () => {
+  it("gives items back in the order they came, each list its own, also after running empty", () => {
     const pool = new ItemPool(0);
-    const fifos = new Fifos(2, pool);
+    const one = new Fifo(pool);
+    const other = new Fifo(pool);
     const [a, b, c, d] = [pool.take(), pool.take(), pool.take(), pool.take()];
-    fifos.push(0, a);
-    fifos.push(1, b);
-    fifos.push(0, c);
-    expect([fifos.length[0], fifos.length[1]]).toEqual([2, 1]);
-    expect([fifos.shift(0), fifos.shift(0), fifos.shift(1)]).toEqual([a, c, b]);
-    fifos.push(0, d);
-    expect(fifos.first[0]).toBe(d);
-    expect(fifos.shift(0)).toBe(d);
-    expect(fifos.length[0]).toBe(0);
+    one.push(a);
+    other.push(b);
+    one.push(c);
+    expect([one.length, other.length]).toEqual([2, 1]);
+    expect([one.shift(), one.shift(), other.shift()]).toEqual([a, c, b]);
+    one.push(d);
+    expect(one.first).toBe(d);
+    expect(one.shift()).toBe(d);
+    expect(one.length).toBe(0);
   });
 });

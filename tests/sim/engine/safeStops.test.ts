@@ -187,7 +187,7 @@ function awayTimes(plan: Plan, day: DayState): Time[] {
     status = advance(day, Math.min(day.calendar.times[day.calendar.next()]!, plan.day.ceilingSeconds));
     const onBreak = new Set(plan.crews.flatMap((each, index) => (day.breaks[index]! > 0 ? [each.name] : [])));
     const crewAway = staffed.some((crews) => crews.every((name) => onBreak.has(name)));
-    const paused = stages.some(({ name }) => day.pauses[day.line.stages.names.indexOf(name)]! > 0);
+    const paused = stages.some(({ name }) => day.stageAt[day.line.stages.names.indexOf(name)]!.pauses > 0);
     const isAway = crewAway || paused;
     if (isAway && since === null) since = day.now;
     if (!isAway && since !== null) times.push({ from: since, to: day.now });

@@ -1,0 +1,54 @@
+import type { CompiledLine } from "../line/index.ts";
+import { NONE, NOTHING, STARVED } from "./codes.ts";
+import { STATES } from "./dayRecord.ts";
+import { Fifo } from "./fifo.ts";
+import type { ItemPool } from "./itemPool.ts";
+import type { StageState } from "./stageState.ts";
+
+/** One position of a stage while a day runs; a dwell stage and a chain have one, their way out. */
+export class PositionState {
+  readonly index: number;
+  readonly stage: StageState;
+  /** Its place among the stage's positions, from 0. */
+  readonly rank: number;
+  readonly slot: number;
+  /** Rows of the failures that stop this position alone and run on its working time. */
+  readonly ownFailureFrom: number;
+  readonly ownFailureTo: number;
+  /** Item in hand, or NONE, and further ones of the same cycle (crate steps that take several at once). */
+  item = NONE;
+  readonly held: Fifo;
+  /** The item in hand is finished and waits for a place; at a dwell stage: for a full vessel to be emptied. */
+  done = false;
+  state = STARVED;
+  // Seconds begin as NaN and as 0 from the constructor's end on: see DayState.
+  stateSince = Number.NaN;
+  /** Seconds spent in each state. */
+  readonly stateSeconds = new Float64Array(STATES.length);
+  /** What its slot will announce. */
+  announces = NOTHING;
+  /** Seconds of work left when the run began. */
+  remaining = Number.NaN;
+  runStart = Number.NaN;
+  /** Stoppages now in force. */
+  stoppages = 0;
+  failingUnit = NONE;
+  /** Crew that works here now, or NONE. */
+  crew = NONE;
+  /** Who blocked next for a place in the stage that this position waits for. */
+  nextWaiter: PositionState | null = null;
+
+  constructor(line: CompiledLine, stage: StageState, index: number, pool: ItemPool) {
+    const { ownFailureFrom } = line.positions;
+    this.index = index;
+    this.stage = stage;
+    this.rank = index - line.stages.positionFrom[stage.index]!;
+    this.slot = line.slots.ofPosition[index] ?? NONE;
+    this.ownFailureFrom = ownFailureFrom[index] ?? 0;
+    this.ownFailureTo = ownFailureFrom[index + 1] ?? 0;
+    this.held = new Fifo(pool);
+    this.stateSince = 0;
+    this.remaining = 0;
+    this.runStart = 0;
+  }
+}

@@ -1,0 +1,140 @@
+import { type CompiledLine, DWELL, type StageColumns } from "../line/index.ts";
+import type { Sampler, UniformStream } from "../random/index.ts";
+import { STARVED } from "./codes.ts";
+import { Fifo } from "./fifo.ts";
+import { Headcount } from "./headcount.ts";
+import type { ItemPool } from "./itemPool.ts";
+import { PositionState } from "./positionState.ts";
+import { Waiters } from "./waiters.ts";
+
+/** What a stage draws; null where nothing is left to chance. */
+export interface StageDraws {
+  work: Sampler;
+  travel: Sampler | null;
+  /** Decides among removals, diversions and going on. */
+  branch: UniformStream | null;
+}
+
+/**
+ * One stage while a day runs: the facts of the compiled line that every event asks for (`StageColumns` explains them), and
+ * all that changes. One object a stage instead of a column a figure, because an event looks at a dozen figures of
+ * the same stage: so they lie together, and are found with one step each.
+ */
+export class StageState {
+  readonly index: number;
+  readonly kind: number;
+  readonly next: number;
+  readonly places: number;
+  readonly perCycle: number;
+  readonly headsPerHook: number;
+  readonly people: number;
+  readonly section: number;
+  readonly chain: number;
+  /** Takes heads from the supply. */
+  readonly isHanging: boolean;
+  /** Crates pass the stages before hanging; heads the others. */
+  readonly takesHeads: boolean;
+  readonly crews: Int32Array;
+  readonly gates: Int32Array;
+  readonly vessels: Int32Array;
+  /** Failure units of the whole station that run on its working time. */
+  readonly clocks: Int32Array;
+  readonly branchFrom: number;
+  readonly branchTo: number;
+  readonly productFrom: number;
+  readonly productTo: number;
+  // Numbers that are not whole begin as NaN: see DayState.
+  readonly weightPerKg: number = Number.NaN;
+  readonly weightAt: number = Number.NaN;
+  readonly weightFrom: number = Number.NaN;
+  readonly weightTo: number = Number.NaN;
+  readonly weightElse: number;
+  readonly chilling: StageColumns["chilling"][number];
+  readonly travelSlot: number;
+  readonly positions: readonly PositionState[];
+  readonly work: Sampler;
+  readonly travel: Sampler | null;
+  readonly branch: UniformStream | null;
+
+  /** Items waiting (station) or present (dwell), in order. */
+  readonly queue: Fifo;
+  /** Items on their way out of the stage to the next one, in order. */
+  readonly travelling: Fifo;
+  /** When the last item on its way arrives: travel keeps the order. */
+  lastArrival = Number.NaN;
+  /** Places taken, those reserved by travelling items included. */
+  occupancy = 0;
+  /** Dwell stages: heads that took a place and that left, so far. */
+  cameIn = 0;
+  wentOut = 0;
+  /** Positions with neither work nor stoppage; none of them before rank `idleFrom`. */
+  idle: number;
+  idleFrom = 0;
+  /** The state that all idle positions are in, or NONE when they are in several. */
+  idleState = STARVED;
+  workingPositions = 0;
+  pauses = 0;
+  processed = 0;
+  unworked = 0;
+  unfinished = 0;
+  diverted = 0;
+  stops = 0;
+  heldSeconds = Number.NaN;
+  /** Since when a gate, a due stop or a full vessel holds the stage back; NaN when none does. */
+  heldSince = Number.NaN;
+  heatJoules = Number.NaN;
+  /** The queue as it is shown: before the hanging point the heads in the crates there, on a chain the heads that ride. */
+  readonly shown = new Headcount();
+  /** Positions that are blocked for a place here. */
+  readonly waiters = new Waiters();
+
+  constructor(line: CompiledLine, index: number, draws: StageDraws, pool: ItemPool) {
+    const { stages, failures } = line;
+    this.index = index;
+    this.kind = stages.kind[index]!;
+    this.next = stages.next[index]!;
+    this.places = stages.places[index]!;
+    this.perCycle = stages.perCycle[index]!;
+    this.headsPerHook = stages.headsPerHook[index]!;
+    this.people = stages.people[index]!;
+    this.section = stages.section[index]!;
+    this.chain = stages.chain[index]!;
+    this.isHanging = index === stages.hanging;
+    this.takesHeads = index >= stages.hanging;
+    this.crews = rowsOf(stages.crew, stages.crewFrom, index);
+    this.gates = rowsOf(stages.gate, stages.gateFrom, index);
+    this.vessels = rowsOf(stages.vessel, stages.vesselFrom, index);
+    this.clocks = rowsOf(failures.stationClock, failures.stationClockFrom, index);
+    this.branchFrom = stages.branchFrom[index]!;
+    this.branchTo = stages.branchFrom[index + 1]!;
+    this.productFrom = stages.productFrom[index]!;
+    this.productTo = stages.productFrom[index + 1]!;
+    this.weightPerKg = stages.weightPerKg[index]!;
+    this.weightAt = stages.weightAt[index]!;
+    this.weightFrom = stages.weightFrom[index]!;
+    this.weightTo = stages.weightTo[index]!;
+    this.weightElse = stages.weightElse[index]!;
+    this.chilling = stages.chilling[index]!;
+    this.travelSlot = line.slots.ofTravel[index]!;
+    this.work = draws.work;
+    this.travel = draws.travel;
+    this.branch = draws.branch;
+    this.queue = new Fifo(pool);
+    this.travelling = new Fifo(pool);
+    this.positions = positionsOf(line, stages, this, pool);
+    this.idle = this.kind === DWELL ? 0 : this.positions.length;
+    this.lastArrival = 0;
+    this.heldSeconds = 0;
+    this.heatJoules = 0;
+  }
+}
+
+function positionsOf(line: CompiledLine, { positionFrom }: StageColumns, stage: StageState, pool: ItemPool) {
+  const from = positionFrom[stage.index]!;
+  const count = positionFrom[stage.index + 1]! - from;
+  return Array.from({ length: count }, (_, rank) => new PositionState(line, stage, from + rank, pool));
+}
+
+function rowsOf(rows: Int32Array, from: Int32Array, index: number): Int32Array {
+  return rows.slice(from[index]!, from[index + 1]!);
+}
