@@ -11,7 +11,7 @@ export class ChainMoves {
   readonly log: StepLog;
   private readonly day: DayState;
   private readonly steps: Float64Array;
-  private readonly shift: Int32Array;
+  private readonly shifts: Int32Array;
   private readonly moved: Float64Array;
   private readonly since: Float64Array;
   private readonly moves: Uint8Array;
@@ -21,7 +21,7 @@ export class ChainMoves {
     this.day = day;
     this.log = new StepLog(count);
     this.steps = new Float64Array(count);
-    this.shift = new Int32Array(count);
+    this.shifts = new Int32Array(count);
     this.moved = new Float64Array(count);
     this.since = new Float64Array(count);
     this.moves = new Uint8Array(count);
@@ -29,26 +29,24 @@ export class ChainMoves {
 
   /** Called after all events of an instant. */
   look(): void {
-    const { chains } = this.day.line;
-    for (let chain = 0; chain < chains.count; chain++) this.lookAt(chain);
+    for (const chain of this.day.chainAt) this.lookAt(chain);
   }
 
-  private lookAt(chain: number): void {
-    const { day, steps, shift, moved, since, moves } = this;
-    const { chains } = day.line;
-    const moving = day.stageAt[chains.stage[chain]!]!.positions[0]!.state === MOVING ? 1 : 0;
-    const stepped = shift[chain] !== day.ringShift[chain];
-    if (!stepped && moving === moves[chain] && day.now > 0) return;
+  private lookAt({ index, wayOut, shift, secondsPerShackle }: DayState["chainAt"][number]): void {
+    const { day, steps, shifts, moved, since, moves } = this;
+    const moving = wayOut.state === MOVING ? 1 : 0;
+    const stepped = shifts[index] !== shift;
+    if (!stepped && moving === moves[index] && day.now > 0) return;
     // Within a step it comes at most to the next shackle, where it waits until it may go on.
-    const way = moves[chain] === 1 ? (day.now - since[chain]!) / chains.secondsPerShackle[chain]! : 0;
-    moved[chain] = Math.min(steps[chain]! + 1, moved[chain]! + way);
+    const way = moves[index] === 1 ? (day.now - since[index]!) / secondsPerShackle : 0;
+    moved[index] = Math.min(steps[index]! + 1, moved[index]! + way);
     if (stepped) {
-      steps[chain]!++;
-      shift[chain] = day.ringShift[chain]!;
-      moved[chain] = steps[chain]!;
+      steps[index]!++;
+      shifts[index] = shift;
+      moved[index] = steps[index]!;
     }
-    since[chain] = day.now;
-    moves[chain] = moving;
-    this.log.set(chain, day.now, moved[chain]!);
+    since[index] = day.now;
+    moves[index] = moving;
+    this.log.set(index, day.now, moved[index]!);
   }
 }

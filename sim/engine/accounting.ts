@@ -1,4 +1,5 @@
 import { CREW_PEOPLE, DWELL, NO_LIMIT } from "../line/index.ts";
+import type { ChainState } from "./chainState.ts";
 import { BLOCKED, type DayState, DOWN, STARVED, WORKING } from "./dayState.ts";
 import type { Headcount } from "./headcount.ts";
 import type { PositionState } from "./positionState.ts";
@@ -123,8 +124,7 @@ export function forgetWarmUp(day: DayState): void {
   // The most heads between the ends of a gate are those of the whole day.
   for (const between of day.between) Object.assign(between, { area: 0, since: day.now });
   for (let crew = 0; crew < day.crews.count; crew++) bookCrew(day, crew);
-  day.standSince.fill(day.now);
-  for (const column of [day.standSeconds, day.passed, day.gaps, day.missing]) column.fill(0);
+  for (const chain of day.chainAt) forgetChain(chain, day.now);
   for (const column of [day.busySeconds, day.presentSeconds, day.out, day.beyond]) column.fill(0);
   for (const tally of [day.timeInSystem, ...day.limitTallies]) tally.reset();
   day.watchedFrom = day.now;
@@ -142,6 +142,14 @@ function forgetStage(day: DayState, stage: StageState): void {
   stage.heldSeconds = 0;
   stage.heldSince = Number.NaN;
   stage.heatJoules = 0;
+}
+
+function forgetChain(chain: ChainState, now: number): void {
+  chain.standSince = now;
+  chain.standSeconds.fill(0);
+  chain.passed = 0;
+  chain.gaps = 0;
+  chain.missing = 0;
 }
 
 function forgetHeads(count: Headcount, now: number): void {

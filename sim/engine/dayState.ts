@@ -4,7 +4,7 @@ import { absentees } from "./absentees.ts";
 import { ActivePeriods } from "./binding/activePeriods.ts";
 import { BindingPath } from "./binding/bindingPath.ts";
 import { Calendar } from "./calendar.ts";
-import { NONE, STANDS } from "./codes.ts";
+import { ChainState } from "./chainState.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
 import type { HeadWatcher } from "./headWatcher.ts";
@@ -91,6 +91,7 @@ export class DayState {
   /** By index. */
   readonly stageAt: readonly StageState[];
   readonly positionAt: readonly PositionState[];
+  readonly chainAt: readonly ChainState[];
   /** The stage that takes heads from the supply. */
   readonly hanging: StageState;
   /** Stands for the empty crate at the hanging point where positions wait for a place; and those that wait for one there. */
@@ -136,29 +137,6 @@ export class DayState {
   /** Calendar rows that wait for the protected stretch to be empty. */
   readonly heldRows: number[] = [];
   readonly returns: Return[] = [];
-  /** Shackles of all chains, ring after ring: the item on it, or NONE. */
-  readonly shackles: Int32Array;
-  readonly ringFrom: Int32Array;
-  readonly ringShift: Int32Array;
-  readonly chainDue: Int8Array;
-  /** Time left of the interrupted step. */
-  readonly chainLeft: Float64Array;
-  readonly chainStops: Int32Array;
-  readonly chainPauses: Int32Array;
-  readonly chainWaits: Int8Array;
-  readonly stand: Int8Array;
-  readonly standSince: Float64Array;
-  /** Row-major chain x reason. */
-  readonly standSeconds: Float64Array;
-  readonly passed: Float64Array;
-  readonly gaps: Float64Array;
-  readonly missing: Float64Array;
-  /** Since the last head hung: shackles, gaps and missing ones that count only if another head follows. */
-  readonly passedSince: Float64Array;
-  readonly missingSince: Float64Array;
-  readonly freeShackles: Int32Array;
-  /** Times at which shackles are back, per chain, ascending. */
-  readonly shacklesBack: number[][];
   readonly vesselKg: Float64Array;
   readonly vesselMax: Float64Array;
   readonly vesselBusy: Int8Array;
@@ -245,6 +223,7 @@ export class DayState {
         ),
     );
     this.positionAt = this.stageAt.flatMap((stage) => stage.positions);
+    this.chainAt = Array.from({ length: chains.count }, (_, chain) => new ChainState(line, chain, this.stageAt));
     this.hanging = this.stageAt[stages.hanging]!;
     this.emptyCrate = new PositionState(line, this.hanging, positions.count, this.pool);
 
@@ -273,27 +252,6 @@ export class DayState {
 
     this.between = Array.from({ length: gates.count }, () => new Headcount());
     this.gateOpened = new Int8Array(gates.count);
-    this.ringFrom = new Int32Array(chains.count + 1);
-    for (let chain = 0; chain < chains.count; chain++) {
-      this.ringFrom[chain + 1] = this.ringFrom[chain]! + chains.places[chain]!;
-    }
-    this.shackles = new Int32Array(this.ringFrom[chains.count]!).fill(NONE);
-    this.ringShift = new Int32Array(chains.count);
-    this.chainDue = new Int8Array(chains.count);
-    this.chainLeft = new Float64Array(chains.count);
-    this.chainStops = new Int32Array(chains.count);
-    this.chainPauses = new Int32Array(chains.count);
-    this.chainWaits = new Int8Array(chains.count);
-    this.stand = new Int8Array(chains.count);
-    this.standSince = new Float64Array(chains.count);
-    this.standSeconds = new Float64Array(chains.count * STANDS);
-    this.passed = new Float64Array(chains.count);
-    this.gaps = new Float64Array(chains.count);
-    this.missing = new Float64Array(chains.count);
-    this.passedSince = new Float64Array(chains.count).fill(Number.NaN);
-    this.missingSince = new Float64Array(chains.count);
-    this.freeShackles = chains.shackles.slice();
-    this.shacklesBack = Array.from(chains.stage, () => []);
     this.vesselKg = new Float64Array(vessels.count);
     this.vesselMax = new Float64Array(vessels.count);
     this.vesselBusy = new Int8Array(vessels.count);

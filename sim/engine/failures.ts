@@ -108,8 +108,8 @@ function beginStoppage(day: DayState, position: PositionState): void {
 
 function endStoppage(day: DayState, position: PositionState): void {
   const { stage } = position;
-  if (stage.chain >= 0) {
-    day.chainStops[stage.chain]!--;
+  if (stage.chain !== null) {
+    stage.chain.stops--;
     resumeChain(day, stage.chain);
   }
   if (--position.stoppages > 0) return;
@@ -125,7 +125,7 @@ function endStoppage(day: DayState, position: PositionState): void {
 
 /** The whole chain stands when any station on it is down. */
 function countStop(day: DayState, { stage }: PositionState): void {
-  if (stage.chain < 0) return;
-  day.chainStops[stage.chain]!++;
+  if (stage.chain === null) return;
+  stage.chain.stops++;
   interruptChain(day, stage.chain);
 }

@@ -1,7 +1,8 @@
 import { CHAIN, CHAIN_STATION, DWELL, HANGING_POINT, LORRY, OUT } from "../line/index.ts";
 import { CREW_RULES } from "../plan/plan.ts";
 import { bookDwell, changeSection, crewIsAway, noteQueue, setState } from "./accounting.ts";
-import { canHangOn, chainStage, hangOn, headAt, noteChainActive, takeOff, wakeChain } from "./chainRing.ts";
+import { canHangOn, hangOn, noteChainActive, takeOff, wakeChain } from "./chainRing.ts";
+import type { ChainState } from "./chainState.ts";
 import { cratesBack, noteUnloaded } from "./crates.ts";
 import {
   BLOCKED,
@@ -99,7 +100,7 @@ function leaveWindowStation(day: DayState, position: PositionState): void {
   passPoint(day, item, stage, EXIT);
   emptyPosition(day, position);
   startWaiting(day, stage);
-  wakeChain(day, stage.chain);
+  wakeChain(day, stage.chain!);
 }
 
 /** The first head of a dwell stage has dwelt long enough. */
@@ -205,12 +206,12 @@ function takePlaceAfter(day: DayState, to: number): boolean {
   if (to === OUT || to === LORRY) return true;
   if (to === HANGING_POINT) return takeHangingPlace(day);
   const stage = day.stageAt[to]!;
-  return !isQueuedFor(stage) && takePlace(day, stage);
+  return !isQueuedFor(stage) && takePlace(stage);
 }
 
-function takePlace(day: DayState, stage: StageState): boolean {
+function takePlace(stage: StageState): boolean {
   if (stage.kind === CHAIN) {
-    if (!canHangOn(day, stage.chain)) return false;
+    if (!canHangOn(stage.chain!)) return false;
   } else if (isFull(stage)) return false;
   stage.occupancy++;
   stage.cameIn++;
@@ -249,7 +250,7 @@ function waitForPlace(day: DayState, position: PositionState, to: number): void 
 function noteActive(day: DayState, to: number): void {
   if (to < 0) return;
   const stage = day.stageAt[to]!;
-  if (stage.kind === CHAIN) noteChainActive(day, stage.chain);
+  if (stage.kind === CHAIN) noteChainActive(day, stage.chain!);
   if (stage.kind !== DWELL) return;
   const firstDwells = stage.queue.length > 0 && day.pool.ready[stage.queue.first]! > day.now;
   day.active?.turn(stage.positions[0]!.index, firstDwells && isFull(stage), day.now);
@@ -264,7 +265,7 @@ function vacate(day: DayState, position: PositionState, item: number): void {
   if (stage.kind === DWELL) leaveDwell(day, stage, item);
   else if (stage.kind === CHAIN) {
     position.item = NONE;
-    takeOff(day, stage.chain);
+    takeOff(day, stage.chain!);
   } else emptyPosition(day, position);
 }
 
@@ -329,7 +330,7 @@ export function arrive(day: DayState, to: number, item: number): void {
   const stage = day.stageAt[to]!;
   if (stage.takesHeads) passPoint(day, item, stage, ENTRY);
   if (stage.kind === CHAIN) {
-    arriveOnChain(day, stage, item);
+    arriveOnChain(day, stage.chain!, item);
     return;
   }
   stage.queue.push(item);
@@ -347,28 +348,20 @@ function arriveAtHanging(day: DayState, crate: number): void {
   startWaiting(day, hanging);
 }
 
-function arriveOnChain(day: DayState, stage: StageState, item: number): void {
-  passPoint(day, item, stage, START);
+function arriveOnChain(day: DayState, chain: ChainState, item: number): void {
+  passPoint(day, item, chain.stage, START);
   day.pool.doneAt[item] = NONE;
-  hangOn(day, stage.chain, item);
+  hangOn(day, chain, item);
   day.path?.hung(day, item);
-  enterWindows(day, stage.chain, 0);
+  for (const station of chain.stations) if (station.windowFrom === 0) enterWindow(day, station, item);
 }
 
-/** The head at this place of the chain comes into the window that begins there. */
-export function enterWindows(day: DayState, chain: number, place: number): void {
-  const item = headAt(day, chain, place);
-  if (item === NONE) return;
-  const { stage, stationCount, windowFrom } = day.chains;
-  const first = stage[chain]! + 1;
-  for (let index = first; index < first + stationCount[chain]!; index++) {
-    if (windowFrom[index] !== place) continue;
-    const station = day.stageAt[index]!;
-    passPoint(day, item, station, ENTRY);
-    station.queue.push(item);
-    noteQueue(day, station, station.queue.length);
-    startWaiting(day, station);
-  }
+/** The head comes into the window of a station on the chain it hangs on. */
+export function enterWindow(day: DayState, station: StageState, item: number): void {
+  passPoint(day, item, station, ENTRY);
+  station.queue.push(item);
+  noteQueue(day, station, station.queue.length);
+  startWaiting(day, station);
 }
 
 /** The head at the last place of a window leaves it without being finished there. */
@@ -394,21 +387,16 @@ export function leaveUnfinished(day: DayState, station: StageState, item: number
 }
 
 /** The head at the unloading point is taken off if there is a place for it; else the chain waits in line for one. */
-export function unloadChain(day: DayState, chain: number): void {
-  const { places, unfinishedTo } = day.chains;
-  const stage = chainStage(day, chain);
-  const item = headAt(day, chain, places[chain]! - 1);
-  const isUnfinished = (day.pool.flags[item]! & UNFINISHED) !== 0 && unfinishedTo[chain]! >= 0;
-  if (isUnfinished) {
+export function unloadChain(day: DayState, { stage, wayOut, unfinishedTo }: ChainState, item: number): void {
+  if ((day.pool.flags[item]! & UNFINISHED) !== 0 && unfinishedTo >= 0) {
     day.pool.flags[item]! &= ~UNFINISHED;
-    day.pool.sendTo[item] = unfinishedTo[chain]!;
+    day.pool.sendTo[item] = unfinishedTo;
   }
-  const position = stage.positions[0]!;
-  position.item = item;
+  wayOut.item = item;
   stage.processed++;
   passPoint(day, item, stage, END);
   takeProducts(day, stage, item);
-  release(day, position);
+  release(day, wayOut);
 }
 
 function enterDwell(day: DayState, stage: StageState, item: number): void {
@@ -459,7 +447,7 @@ export function refill(day: DayState, stage: StageState): void {
 
 /** Whoever is blocked for a place in the stage gets it, in the order of blocking, as far as there are places. */
 export function admit(day: DayState, stage: StageState): void {
-  while (stage.waiters.first !== null && takePlace(day, stage)) {
+  while (stage.waiters.first !== null && takePlace(stage)) {
     moveWaiter(day, stage.waiters.shift(), stage.index);
   }
 }
@@ -483,7 +471,7 @@ function moveWaiter(day: DayState, position: PositionState, to: number): void {
   deliver(day, from, to, item);
   if (from.perCycle > 1 && position.item !== NONE) release(day, position);
   else refill(day, from);
-  if (from.kind === CHAIN) wakeChain(day, from.chain);
+  if (from.kind === CHAIN) wakeChain(day, from.chain!);
 }
 
 /** The crate at the hanging point is empty: it goes to the washer when there is a place, and the next one comes. */
@@ -493,7 +481,7 @@ function emptyCrate(day: DayState): void {
   if (supply.firstBack < 0) {
     day.pool.give(day.atHanging.shift());
     admitCrates(day);
-  } else if (takePlace(day, day.stageAt[supply.firstBack]!)) passEmptyCrate(day, supply.firstBack);
+  } else if (takePlace(day.stageAt[supply.firstBack]!)) passEmptyCrate(day, supply.firstBack);
   else waitForPlace(day, day.emptyCrate, supply.firstBack);
 }
 

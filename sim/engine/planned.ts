@@ -122,12 +122,12 @@ function changeCrew(day: DayState, crew: number, change: () => void): void {
 function changePause(day: DayState, stage: StageState, change: number): void {
   stage.pauses += change;
   countUnmanned(day);
-  if (stage.kind !== CHAIN) {
+  const { kind, chain } = stage;
+  if (kind !== CHAIN || chain === null) {
     startWaiting(day, stage);
     return;
   }
-  const { chain } = stage;
-  day.chainPauses[chain]! += change;
+  chain.pauses += change;
   if (change > 0) interruptChain(day, chain);
   else resumeChain(day, chain);
 }

@@ -1,5 +1,6 @@
 import { CHAIN, CHAIN_STATION, DWELL } from "../line/index.ts";
 import { headAt } from "./chainRing.ts";
+import type { ChainState } from "./chainState.ts";
 import { type DayState, NONE } from "./dayState.ts";
 import type { Fifo } from "./fifo.ts";
 import type { StageState } from "./stageState.ts";
@@ -17,7 +18,7 @@ export function visitPresent(day: DayState, visit: Visitor): void {
     // A head at a station on a chain hangs on the chain and is met there.
     if (stage.kind === CHAIN_STATION) continue;
     const here = (item: number) => visit(item, stage, false);
-    if (stage.kind === CHAIN) visitRing(day, stage.chain, here);
+    if (stage.kind === CHAIN) visitRing(stage.chain!, here);
     else {
       visitList(day, stage.queue, here);
       if (stage.kind !== DWELL) visitPositions(day, stage, here);
@@ -34,9 +35,9 @@ export function visitList(day: DayState, { first, length }: Fifo, visit: (item: 
   }
 }
 
-function visitRing(day: DayState, chain: number, visit: (item: number) => void): void {
-  for (let place = 0; place < day.chains.places[chain]!; place++) {
-    const item = headAt(day, chain, place);
+function visitRing(chain: ChainState, visit: (item: number) => void): void {
+  for (let place = 0; place < chain.places; place++) {
+    const item = headAt(chain, place);
     if (item !== NONE) visit(item);
   }
 }

@@ -2,6 +2,7 @@ import { CHAIN, CHAIN_STATION, DWELL, NO_LIMIT } from "../line/index.ts";
 import { bookDwell, bookQueue, bookState, closeCrew } from "./accounting.ts";
 import { bindingRecord } from "./binding/bindingRecord.ts";
 import { bookStand } from "./chainRing.ts";
+import type { ChainState } from "./chainState.ts";
 import {
   type ChainRecord,
   type CrewRecord,
@@ -15,7 +16,7 @@ import {
   type StageRecord,
   type VesselRecord,
 } from "./dayRecord.ts";
-import { type DayState, STANDS, STANDS_DOWN, STANDS_PAUSE, STANDS_UNFINISHED, STANDS_UNLOADING } from "./dayState.ts";
+import { type DayState, STANDS_DOWN, STANDS_PAUSE, STANDS_UNFINISHED, STANDS_UNLOADING } from "./dayState.ts";
 import type { Headcount } from "./headcount.ts";
 import { notHung } from "./leaveLine.ts";
 import { visitPresent } from "./present.ts";
@@ -49,7 +50,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     limits: line.limits.names.map((_, limit) => limitRecord(day, limit)),
     timeInSystem: day.timeInSystem.tally(),
     loads: loadRecords(day),
-    chains: line.chains.count === 0 ? [] : Array.from(line.chains.stage, (_, chain) => chainRecord(day, chain)),
+    chains: day.chainAt.map((chain) => chainRecord(day, chain)),
     gates: line.gates.names.map((_, gate) => gateRecord(day, gate)),
     vessels: line.vessels.names.map((_, vessel) => vesselRecord(day, vessel)),
     masses: massRecord(day),
@@ -109,20 +110,19 @@ function kindOf({ kind, takesHeads }: StageState): StageRecord["kind"] {
   return kind === CHAIN_STATION ? "chain station" : "station";
 }
 
-function chainRecord(day: DayState, chain: number): ChainRecord {
-  const { chains, stages } = day.line;
-  bookStand(day, chain);
-  const stood = (reason: number) => day.standSeconds[chain * STANDS + reason]!;
+function chainRecord(day: DayState, chain: ChainState): ChainRecord {
+  bookStand(chain, day.now);
+  const { standSeconds } = chain;
   return {
-    name: stages.names[chains.stage[chain]!]!,
-    shackles: day.passed[chain]!,
-    gaps: day.gaps[chain]!,
-    missingShackles: day.missing[chain]!,
+    name: day.stages.names[chain.stage.index]!,
+    shackles: chain.passed,
+    gaps: chain.gaps,
+    missingShackles: chain.missing,
     standSeconds: {
-      down: stood(STANDS_DOWN),
-      unfinished: stood(STANDS_UNFINISHED),
-      unloading: stood(STANDS_UNLOADING),
-      pause: stood(STANDS_PAUSE),
+      down: standSeconds[STANDS_DOWN]!,
+      unfinished: standSeconds[STANDS_UNFINISHED]!,
+      unloading: standSeconds[STANDS_UNLOADING]!,
+      pause: standSeconds[STANDS_PAUSE]!,
     },
   };
 }

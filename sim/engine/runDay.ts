@@ -105,7 +105,7 @@ function take(day: DayState, slot: number, kind: number, owner: number): void {
   else if (kind === SLOT_DWELL) endDwell(day, day.positionAt[owner]!);
   else if (kind === SLOT_TRAVEL) endTravel(day, day.stageAt[owner]!);
   else if (kind === SLOT_FAILURE) turnFailureUnit(day, owner);
-  else if (kind === SLOT_CHAIN) endChainStep(day, owner);
+  else if (kind === SLOT_CHAIN) endChainStep(day, day.chainAt[owner]!);
   else if (kind === SLOT_VESSEL) turnVessel(day, owner);
   else if (kind === SLOT_RETURN) turnReturn(day);
   else if (kind === SLOT_CALENDAR) turnCalendar(day);

@@ -8,7 +8,7 @@ import { applyHeldRows } from "./planned.ts";
  * chains whose hindrance is gone move, until nothing opens any more. All at the same instant.
  */
 export function settle(day: DayState): void {
-  const { gates, chains } = day.line;
+  const { gates } = day.line;
   while (day.opened) {
     day.opened = false;
     for (let gate = 0; gate < gates.count; gate++) {
@@ -17,9 +17,9 @@ export function settle(day: DayState): void {
       if (gate === gates.safeStop && day.between[gate]!.heads === 0 && day.heldRows.length > 0) applyHeldRows(day);
       startWaiting(day, day.stageAt[gates.from[gate]!]!);
     }
-    for (let chain = 0; chain < chains.count; chain++) {
-      if (!day.chainWaits[chain]) continue;
-      day.chainWaits[chain] = 0;
+    for (const chain of day.chainAt) {
+      if (!chain.looksAgain) continue;
+      chain.looksAgain = false;
       tryMoveChain(day, chain);
     }
   }

@@ -1,5 +1,6 @@
 import { type CompiledLine, DWELL, type StageColumns } from "../line/index.ts";
 import type { Sampler, UniformStream } from "../random/index.ts";
+import type { ChainState } from "./chainState.ts";
 import { STARVED } from "./codes.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
@@ -29,7 +30,10 @@ export class StageState {
   readonly headsPerHook: number;
   readonly people: number;
   readonly section: number;
-  readonly chain: number;
+  /** Stations on chains: first place of the window, the one after its last, and that the chain stands for who is unfinished. */
+  readonly windowFrom: number;
+  readonly windowTo: number;
+  readonly stopsChain: boolean;
   /** Takes heads from the supply. */
   readonly isHanging: boolean;
   /** Crates pass the stages before hanging; heads the others. */
@@ -56,6 +60,8 @@ export class StageState {
   readonly travel: Sampler | null;
   readonly branch: UniformStream | null;
 
+  /** The chain that it is, or that it stands on. */
+  chain: ChainState | null = null;
   /** Items waiting (station) or present (dwell), in order. */
   readonly queue: Fifo;
   /** Items on their way out of the stage to the next one, in order. */
@@ -89,7 +95,7 @@ export class StageState {
   readonly waiters = new Waiters();
 
   constructor(line: CompiledLine, index: number, draws: StageDraws, pool: ItemPool) {
-    const { stages, failures } = line;
+    const { stages, failures, chains } = line;
     this.index = index;
     this.kind = stages.kind[index]!;
     this.next = stages.next[index]!;
@@ -98,7 +104,9 @@ export class StageState {
     this.headsPerHook = stages.headsPerHook[index]!;
     this.people = stages.people[index]!;
     this.section = stages.section[index]!;
-    this.chain = stages.chain[index]!;
+    this.windowFrom = chains.windowFrom[index]!;
+    this.windowTo = chains.windowTo[index]!;
+    this.stopsChain = chains.stops[index] === 1;
     this.isHanging = index === stages.hanging;
     this.takesHeads = index >= stages.hanging;
     this.crews = rowsOf(stages.crew, stages.crewFrom, index);

@@ -19,7 +19,7 @@ export function turnVessel(day: DayState, vessel: number): void {
 /** A stage that the full vessel stopped looks again. */
 function callFeeder(day: DayState, stage: StageState): void {
   if (stage.kind === DWELL) resumeDwell(day, stage);
-  else if (stage.kind === CHAIN) wakeChain(day, stage.chain);
+  else if (stage.kind === CHAIN) wakeChain(day, stage.chain!);
   else startWaiting(day, stage);
 }
 

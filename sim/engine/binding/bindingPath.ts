@@ -12,6 +12,7 @@ import {
   SLOT_TRAVEL,
   SLOT_VESSEL,
 } from "../../line/index.ts";
+import type { ChainState } from "../chainState.ts";
 import { BLOCKED, DOWN, NO_CREW, NONE, POSITION_REPAIRED, STARVED } from "../codes.ts";
 import type { DayState } from "../dayState.ts";
 import type { PositionState } from "../positionState.ts";
@@ -246,7 +247,7 @@ export class BindingPath {
 
   /** Somebody is there to repair; the time until now was spent waiting for that. */
   repairBegins(day: DayState, unit: number): void {
-    const { failures, stages } = this.line;
+    const { failures } = this.line;
     const stage = failures.stage[unit]!;
     if (failures.crew[unit]! < 0) return;
     const repairer = this.cells.repairer[stage]!;
@@ -255,8 +256,8 @@ export class BindingPath {
       const isInterrupted = position.item !== NONE && !position.done && position.state === DOWN;
       if (isInterrupted) this.rows.accrue(position.slot, repairer, day.now);
     }
-    const chain = stages.chain[stage]!;
-    if (chain >= 0 && !day.chainDue[chain]) this.chainAccrues(day, chain, repairer);
+    const { chain } = day.stageAt[stage]!;
+    if (chain !== null && !chain.isDue) this.chainAccrues(chain, repairer, day.now);
   }
 
   emptyingBegins(vessel: number): void {
@@ -290,52 +291,48 @@ export class BindingPath {
   }
 
   /** What follows concerns this head on the chain that makes its step now. */
-  turnTo(day: DayState, chain: number, item: number): void {
-    if (this.chain !== chain) return;
-    const stage = this.line.chains.stage[chain]!;
-    const bound = item === NONE || day.pool.entered[item]! < this.setFree[chain]!;
-    this.goOn(bound ? this.line.chains.slot[chain]! : this.rows.ofItem(item), this.cells.own[stage]!, stage, day.now);
+  turnTo(day: DayState, { index, slot, stage }: ChainState, item: number): void {
+    if (this.chain !== index) return;
+    const bound = item === NONE || day.pool.entered[item]! < this.setFree[index]!;
+    this.goOn(bound ? slot : this.rows.ofItem(item), this.cells.own[stage.index]!, stage.index, day.now);
   }
 
   /** A chain that stood with its step due is set free by something else than its own pace: `unfinished` or for want of a place. */
-  moves(day: DayState, chain: number, unfinished: boolean): void {
-    if (this.chain === chain) return;
+  moves(day: DayState, chain: ChainState, unfinished: boolean): void {
+    if (this.chain === chain.index) return;
     if (this.planned) {
-      this.movesAfterStop(day, chain);
+      this.movesAfterStop(chain, day.now);
       return;
     }
     const from = this.unit === NONE ? this.lastStage : NONE;
     const via = from === NONE ? NONE : unfinished ? this.cells.hold[from]! : this.cells.place[from]!;
-    this.take(this.line.chains.slot[chain]!, via);
-    this.setFree[chain] = day.now;
+    this.take(chain.slot, via);
+    this.setFree[chain.index] = day.now;
   }
 
   /** The planned stop lengthened the way of what hangs on the chain; from here on the chain goes by its own pace. */
-  private movesAfterStop(day: DayState, chain: number): void {
-    this.chainAccrues(day, chain, this.cells.plannedStop[this.line.chains.stage[chain]!]!);
+  private movesAfterStop(chain: ChainState, now: number): void {
+    this.chainAccrues(chain, this.cells.plannedStop[chain.stage.index]!, now);
     this.planned = false;
-    this.chain = chain;
-    this.at = this.line.chains.slot[chain]!;
+    this.chain = chain.index;
+    this.at = chain.slot;
     this.lastSeconds = 0;
   }
 
   /** The step under way is interrupted. */
-  chainStops(day: DayState, chain: number): void {
-    this.chainAccrues(day, chain, this.cells.own[this.line.chains.stage[chain]!]!);
+  chainStops(day: DayState, chain: ChainState): void {
+    this.chainAccrues(chain, this.cells.own[chain.stage.index]!, day.now);
   }
 
   /** It goes on. */
-  chainGoesOn(day: DayState, chain: number): void {
-    const stop = this.cells.plannedStop[this.line.chains.stage[chain]!]!;
-    this.chainAccrues(day, chain, this.planned || this.unit === NONE ? stop : this.cells.repair[this.unit]!);
+  chainGoesOn(day: DayState, chain: ChainState): void {
+    const stop = this.cells.plannedStop[chain.stage.index]!;
+    this.chainAccrues(chain, this.planned || this.unit === NONE ? stop : this.cells.repair[this.unit]!, day.now);
   }
 
-  private chainAccrues(day: DayState, chain: number, cell: number): void {
-    const { slot } = this.line.chains;
-    this.rows.accrue(slot[chain]!, cell, day.now);
-    for (let place = day.ringFrom[chain]!; place < day.ringFrom[chain + 1]!; place++) {
-      if (day.shackles[place] !== NONE) this.rows.accrue(this.rows.ofItem(day.shackles[place]!), cell, day.now);
-    }
+  private chainAccrues({ slot, shackles }: ChainState, cell: number, now: number): void {
+    this.rows.accrue(slot, cell, now);
+    for (const item of shackles) if (item !== NONE) this.rows.accrue(this.rows.ofItem(item), cell, now);
   }
 
   /** The event's row, for something that comes back much later. */
