@@ -55,12 +55,12 @@ export class Scribe {
 
   private lookAtCounts(): void {
     const { day } = this;
-    const { crews, vessels } = day.line;
+    const { vessels } = day.line;
     for (const { index, shown } of day.stageAt) this.waiting.set(index, day.now, shown.heads);
     for (const [section, { heads }] of day.inSection.entries()) this.sections.set(section, day.now, heads);
-    for (let crew = 0; crew < crews.count; crew++) {
-      this.busy.set(crew, day.now, day.busyPeople[crew]!);
-      this.onDuty.set(crew, day.now, day.breaks[crew]! > 0 ? 0 : day.people[crew]!);
+    for (const { index, busy, breaks, people } of day.crewAt) {
+      this.busy.set(index, day.now, busy);
+      this.onDuty.set(index, day.now, breaks > 0 ? 0 : people);
     }
     for (let vessel = 0; vessel < vessels.count; vessel++) {
       const step = vessels.capacityKg[vessel]! * VESSEL_STEP;

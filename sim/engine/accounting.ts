@@ -1,5 +1,6 @@
-import { CREW_PEOPLE, DWELL, NO_LIMIT } from "../line/index.ts";
+import { DWELL, NO_LIMIT } from "../line/index.ts";
 import type { ChainState } from "./chainState.ts";
+import type { CrewState } from "./crewState.ts";
 import { BLOCKED, type DayState, DOWN, STARVED, WORKING } from "./dayState.ts";
 import type { Headcount } from "./headcount.ts";
 import type { PositionState } from "./positionState.ts";
@@ -70,47 +71,33 @@ export function noteSection(day: DayState, section: number, change: number): voi
 }
 
 /** Books a crew's busy and present person-seconds up to now; whoever finishes a head in hand is still present. */
-export function bookCrew(day: DayState, crew: number): void {
-  const seconds = day.now - day.crewSince[crew]!;
-  const busy = day.busyPeople[crew]!;
-  const present = Math.max(busy, peopleOnDuty(day, crew));
-  day.busySeconds[crew]! += busy * seconds;
-  day.presentSeconds[crew]! += present * seconds;
-  if (day.recorders !== null) day.recorders.crew(crew, day.crewSince[crew]!, busy, present);
-  day.crewSince[crew] = day.now;
+export function bookCrew(day: DayState, crew: CrewState): void {
+  const { busy, since } = crew;
+  const seconds = day.now - since;
+  const present = Math.max(busy, peopleOnDuty(crew));
+  crew.busySeconds += busy * seconds;
+  crew.presentSeconds += present * seconds;
+  if (day.recorders !== null) day.recorders.crew(crew.index, since, busy, present);
+  crew.since = day.now;
 }
 
 /** The last entry in a crew's book: people stay for the last work on the line, or for their own last job if that is later. */
-export function closeCrew(day: DayState, crew: number): void {
-  const seconds = Math.max(0, day.workFinish - day.crewSince[crew]!);
-  const busy = day.busyPeople[crew]!;
-  if (busy > 0) {
+export function closeCrew(day: DayState, crew: CrewState): void {
+  if (crew.busy > 0) {
     bookCrew(day, crew);
     return;
   }
-  const left = day.crewSince[crew]! + seconds;
-  day.presentSeconds[crew]! += peopleOnDuty(day, crew) * seconds;
-  if (seconds > 0) day.recorders?.crew(crew, day.crewSince[crew]!, 0, peopleOnDuty(day, crew));
-  if (left < day.now) day.recorders?.crew(crew, left, 0, 0);
+  const { index, since } = crew;
+  const seconds = Math.max(0, day.workFinish - since);
+  const present = peopleOnDuty(crew);
+  crew.presentSeconds += present * seconds;
+  if (seconds > 0) day.recorders?.crew(index, since, 0, present);
+  if (since + seconds < day.now) day.recorders?.crew(index, since + seconds, 0, 0);
 }
 
 /** People of the crew who may begin something now, those at work included. */
-export function peopleOnDuty(day: DayState, crew: number): number {
-  return day.breaks[crew]! > 0 ? 0 : day.people[crew]!;
-}
-
-/** True when nobody of the crew is on duty but someone will come back: a planned absence. */
-export function crewIsAway(day: DayState, crew: number): boolean {
-  if (day.breaks[crew]! > 0) return true;
-  return day.people[crew] === 0 && moreShiftsFor(day, crew);
-}
-
-function moreShiftsFor(day: DayState, crew: number): boolean {
-  const { calendar } = day.line;
-  for (let row = day.calendarRow; row < calendar.count; row++) {
-    if (calendar.action[row] === CREW_PEOPLE && calendar.target[row] === crew && calendar.amount[row]! > 0) return true;
-  }
-  return false;
+export function peopleOnDuty({ breaks, people }: CrewState): number {
+  return breaks > 0 ? 0 : people;
 }
 
 /** Starts all time-weighted figures and counts afresh; what is present stays. */
@@ -123,9 +110,13 @@ export function forgetWarmUp(day: DayState): void {
   for (const inside of day.inSection) forgetHeads(inside, day.now);
   // The most heads between the ends of a gate are those of the whole day.
   for (const between of day.between) Object.assign(between, { area: 0, since: day.now });
-  for (let crew = 0; crew < day.crews.count; crew++) bookCrew(day, crew);
+  for (const crew of day.crewAt) {
+    bookCrew(day, crew);
+    crew.busySeconds = 0;
+    crew.presentSeconds = 0;
+  }
   for (const chain of day.chainAt) forgetChain(chain, day.now);
-  for (const column of [day.busySeconds, day.presentSeconds, day.out, day.beyond]) column.fill(0);
+  for (const column of [day.out, day.beyond]) column.fill(0);
   for (const tally of [day.timeInSystem, ...day.limitTallies]) tally.reset();
   day.watchedFrom = day.now;
   day.active?.forget(day.now);

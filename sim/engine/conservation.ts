@@ -100,10 +100,8 @@ function checkMass(day: DayState, onLine: number): void {
 }
 
 function checkCrews(day: DayState): void {
-  const { names, peopleMax, count } = day.crews;
-  for (let crew = 0; crew < count; crew++) {
-    const busy = day.busyPeople[crew]!;
-    if (busy < 0 || busy > peopleMax[crew]!) fail(day, `${names[crew]} has ${busy} people at work`);
+  for (const { index, busy, peopleMax } of day.crewAt) {
+    if (busy < 0 || busy > peopleMax) fail(day, `${day.crews.names[index]} has ${busy} people at work`);
   }
 }
 

@@ -1,10 +1,10 @@
 import { CHAIN, type CompiledLine, DWELL, NO_LIMIT } from "../line/index.ts";
 import { Sampler, type UniformStream, uniformStream } from "../random/index.ts";
-import { absentees } from "./absentees.ts";
 import { ActivePeriods } from "./binding/activePeriods.ts";
 import { BindingPath } from "./binding/bindingPath.ts";
 import { Calendar } from "./calendar.ts";
 import { ChainState } from "./chainState.ts";
+import { CrewState } from "./crewState.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
 import type { HeadWatcher } from "./headWatcher.ts";
@@ -92,6 +92,7 @@ export class DayState {
   readonly stageAt: readonly StageState[];
   readonly positionAt: readonly PositionState[];
   readonly chainAt: readonly ChainState[];
+  readonly crewAt: readonly CrewState[];
   /** The stage that takes heads from the supply. */
   readonly hanging: StageState;
   /** Stands for the empty crate at the hanging point where positions wait for a place; and those that wait for one there. */
@@ -104,21 +105,6 @@ export class DayState {
   readonly unitDown: Int8Array;
   readonly uptime: Sampler[];
   readonly repair: Sampler[];
-
-  // One row per crew.
-  readonly people: Int32Array;
-  readonly breaks: Int32Array;
-  readonly busyPeople: Int32Array;
-  readonly crewSince: Float64Array;
-  readonly busySeconds: Float64Array;
-  readonly presentSeconds: Float64Array;
-  /** Repairs and emptyings that wait for a person, first come first served: unit, or failures.count + vessel. */
-  readonly jobs: number[][];
-  /** For each crew, how many of its first n people are missing today: absent[crew][n]. */
-  readonly absent: Int32Array[];
-  /** Free people by where they worked last, row by row of `crews.stations`, and those who have not worked yet. */
-  readonly located: Int32Array;
-  readonly unlocated: Int32Array;
 
   // Gates, chains, vessels, products.
   /** By gate: heads between its ends. */
@@ -224,6 +210,10 @@ export class DayState {
     );
     this.positionAt = this.stageAt.flatMap((stage) => stage.positions);
     this.chainAt = Array.from({ length: chains.count }, (_, chain) => new ChainState(line, chain, this.stageAt));
+    this.crewAt = crews.names.map(
+      (name, crew) => new CrewState(line, crew, this.stageAt, () => stream(name, "absent")),
+    );
+    for (const stage of this.stageAt) stage.crews = crewsOf(line, stage.index, this.crewAt);
     this.hanging = this.stageAt[stages.hanging]!;
     this.emptyCrate = new PositionState(line, this.hanging, positions.count, this.pool);
 
@@ -236,19 +226,6 @@ export class DayState {
     this.unitRunStart = new Float64Array(failures.count);
     this.unitDown = new Int8Array(failures.count);
     this.ownRepair = new Int8Array(failures.count);
-
-    this.people = new Int32Array(crews.count);
-    this.breaks = new Int32Array(crews.count);
-    this.busyPeople = new Int32Array(crews.count);
-    this.crewSince = new Float64Array(crews.count);
-    this.busySeconds = new Float64Array(crews.count);
-    this.presentSeconds = new Float64Array(crews.count);
-    this.jobs = crews.names.map(() => []);
-    this.absent = crews.names.map((name, crew) =>
-      absentees(crews.peopleMax[crew]!, crews.absentShare[crew]!, () => stream(name, "absent")),
-    );
-    this.located = new Int32Array(crews.stations.length);
-    this.unlocated = crews.peopleMax.slice();
 
     this.between = Array.from({ length: gates.count }, () => new Headcount());
     this.gateOpened = new Int8Array(gates.count);
@@ -304,6 +281,11 @@ export class DayState {
 function activePeriodsOf({ positions, stages }: CompiledLine): ActivePeriods {
   const kindOf = (stage: number) => stages.kind[stage]!;
   return new ActivePeriods(Array.from(positions.stage, (stage) => kindOf(stage) !== DWELL && kindOf(stage) !== CHAIN));
+}
+
+function crewsOf({ stages }: CompiledLine, stage: number, crewAt: readonly CrewState[]): CrewState[] {
+  const rows = stages.crew.subarray(stages.crewFrom[stage]!, stages.crewFrom[stage + 1]!);
+  return Array.from(rows, (crew) => crewAt[crew]!);
 }
 
 function drawsOf({ stages }: CompiledLine, stage: number, stream: (purpose: string) => UniformStream): StageDraws {

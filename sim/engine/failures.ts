@@ -21,7 +21,7 @@ export function failPosition(day: DayState, position: PositionState): void {
 /** An operator of the crew that repairs, who stands there with the head in hand, repairs it himself. */
 function callRepair(day: DayState, unit: number, working: PositionState[]): void {
   const { crew, headTo } = day.failures;
-  const own = crew[unit]! >= 0 && headTo[unit]! < 0 && working.some((position) => position.crew === crew[unit]);
+  const own = crew[unit]! >= 0 && headTo[unit]! < 0 && working.some((position) => position.crew?.index === crew[unit]);
   day.ownRepair[unit] = own ? 1 : 0;
   if (own) startJob(day, unit);
   else requestJob(day, unit);
@@ -68,8 +68,8 @@ function repairUnit(day: DayState, unit: number): void {
 }
 
 function freeRepairer(day: DayState, unit: number): void {
-  const crew = day.failures.crew[unit]!;
-  if (crew < 0 || day.ownRepair[unit]) return;
+  const crew = day.crewAt[day.failures.crew[unit]!];
+  if (crew === undefined || day.ownRepair[unit]) return;
   releasePeople(day, crew, 1);
   dispatchCrew(day, crew);
 }

@@ -1,9 +1,10 @@
 import { CHAIN, CHAIN_STATION, DWELL, HANGING_POINT, LORRY, OUT } from "../line/index.ts";
 import { CREW_RULES } from "../plan/plan.ts";
-import { bookDwell, changeSection, crewIsAway, noteQueue, setState } from "./accounting.ts";
+import { bookDwell, changeSection, noteQueue, setState } from "./accounting.ts";
 import { canHangOn, hangOn, noteChainActive, takeOff, wakeChain } from "./chainRing.ts";
 import type { ChainState } from "./chainState.ts";
 import { cratesBack, noteUnloaded } from "./crates.ts";
+import type { CrewState } from "./crewState.ts";
 import {
   BLOCKED,
   type DayState,
@@ -21,7 +22,7 @@ import { claimHead, supplyHasHead } from "./hanging.ts";
 import { DIVERTED, UNFINISHED } from "./itemPool.ts";
 import { startJobs } from "./jobs.ts";
 import { leaveLine, noMoreHeads } from "./leaveLine.ts";
-import { claimForStage, crewFor, everyCrew, NOBODY, releaseFromStage } from "./people.ts";
+import { claimForStage, crewFor, isStaffAway, NOBODY, releaseFromStage } from "./people.ts";
 import type { PositionState } from "./positionState.ts";
 import { takeProducts } from "./products.ts";
 import type { StageState } from "./stageState.ts";
@@ -53,15 +54,15 @@ export function endWork(day: DayState, position: PositionState): void {
 /**
  * Brackets whatever follows when a crew's work at a stage is over, before its people are free. Crewed stations wait until
  * they are: the crew's rule decides where people go, not the order in which places happened to free, and relief is not
- * called for work that the crew itself is about to take. Without a crew (NONE) nothing waits.
+ * called for work that the crew itself is about to take. Without a crew (null) nothing waits.
  */
-export function beginLeaving(day: DayState, crew: number): void {
-  if (crew >= 0) day.defers = DEFER_CREWED;
+export function beginLeaving(day: DayState, crew: CrewState | null): void {
+  if (crew !== null) day.defers = DEFER_CREWED;
 }
 
 /** People are free again: jobs first, then stations by the crew's rule, then whatever waited. */
-export function endLeaving(day: DayState, crew: number, stage: StageState): void {
-  if (crew < 0) return;
+export function endLeaving(day: DayState, crew: CrewState | null, stage: StageState): void {
+  if (crew === null) return;
   day.defers = DEFER_NONE;
   releaseFromStage(day, crew, stage);
   dispatchCrew(day, crew);
@@ -500,7 +501,7 @@ export function startWaiting(day: DayState, stage: StageState): void {
     return;
   }
   while (stage.idle > 0 && hasWork(day, stage) && isOpen(day, stage)) {
-    const crew = crewFor(day, stage);
+    const crew = crewFor(stage);
     if (crew === NOBODY) break;
     startNext(day, stage, crew);
   }
@@ -519,12 +520,12 @@ function isOpen(day: DayState, stage: StageState): boolean {
 }
 
 /** An idle position of the stage begins, with the crew that `crewFor` names. */
-function startNext(day: DayState, stage: StageState, crew: number): void {
+function startNext(day: DayState, stage: StageState, crew: CrewState | null): void {
   const { queue } = stage;
   const crateIsEmpty = queue.length === 0 && claimHead(day);
   const item = queue.shift();
   const position = firstIdle(stage);
-  const walking = crew >= 0 ? claimForStage(day, crew, stage) : 0;
+  const walking = crew === null ? 0 : claimForStage(day, crew, stage);
   position.crew = crew;
   stage.idle--;
   position.item = item;
@@ -595,12 +596,13 @@ export function stopRun(day: DayState, position: PositionState, failing: number)
 }
 
 /** Free people take jobs, then go where work waits, by the crew's rule, until there is no more to begin. */
-export function dispatchCrew(day: DayState, crew: number): void {
+export function dispatchCrew(day: DayState, crew: CrewState): void {
   startJobs(day, crew);
   for (;;) {
     const stage = chooseStation(day, crew);
-    if (stage === null) return;
-    startNext(day, stage, crewFor(day, stage));
+    const hands = stage === null ? NOBODY : crewFor(stage);
+    if (stage === null || hands === NOBODY) return;
+    startNext(day, stage, hands);
     if (stage.idle > 0) explainIdle(day, stage);
   }
 }
@@ -609,15 +611,14 @@ const LONGEST_QUEUE = CREW_RULES.indexOf("longest queue");
 const FIXED_ORDER = CREW_RULES.indexOf("fixed order");
 
 /** Ties of the longest queue go to the station further downstream. */
-function chooseStation(day: DayState, crew: number): StageState | null {
-  const { stationFrom, stations, rule } = day.crews;
+function chooseStation(day: DayState, { stations, rule }: CrewState): StageState | null {
   let chosen: StageState | null = null;
-  for (let row = stationFrom[crew]!; row < stationFrom[crew + 1]!; row++) {
-    const stage = day.stageAt[stations[row]!]!;
+  for (let row = 0; row < stations.length; row++) {
+    const stage = stations[row]!;
     if (stage.idle === 0 || !hasWork(day, stage) || !isOpen(day, stage)) continue;
-    if (crewFor(day, stage) === NOBODY) continue;
-    if (rule[crew] === FIXED_ORDER) return stage;
-    if (chosen === null || rule[crew] !== LONGEST_QUEUE || stage.shown.heads >= chosen.shown.heads) chosen = stage;
+    if (crewFor(stage) === NOBODY) continue;
+    if (rule === FIXED_ORDER) return stage;
+    if (chosen === null || rule !== LONGEST_QUEUE || stage.shown.heads >= chosen.shown.heads) chosen = stage;
   }
   return chosen;
 }
@@ -635,7 +636,7 @@ export function explainIdle(day: DayState, stage: StageState): void {
 }
 
 function idleReason(day: DayState, stage: StageState): number {
-  if (stage.pauses > 0 || everyCrew(day, stage, crewIsAway)) return ON_BREAK;
+  if (stage.pauses > 0 || isStaffAway(day, stage)) return ON_BREAK;
   if (stage.isHanging && day.hangingClosed) return ON_BREAK;
   if (!hasWork(day, stage)) return STARVED;
   return isHeld(day, stage) ? BLOCKED : NO_CREW;

@@ -1,3 +1,4 @@
+import type { CrewState } from "./crewState.ts";
 import { type DayState, POSITION_REPAIRED } from "./dayState.ts";
 import { claimPeople, freePeople } from "./people.ts";
 
@@ -9,25 +10,26 @@ import { claimPeople, freePeople } from "./people.ts";
 
 export function requestJob(day: DayState, job: number): void {
   const crew = crewOfJob(day, job);
-  if (crew < 0) startJob(day, job);
+  if (crew === null) startJob(day, job);
   else {
-    day.jobs[crew]!.push(job);
+    crew.jobs.push(job);
     startJobs(day, crew);
   }
 }
 
 /** Free people take the jobs that wait. */
-export function startJobs(day: DayState, crew: number): void {
-  const waiting = day.jobs[crew]!;
-  while (waiting.length > 0 && freePeople(day, crew) >= 1) {
+export function startJobs(day: DayState, crew: CrewState): void {
+  const { jobs } = crew;
+  while (jobs.length > 0 && freePeople(crew) >= 1) {
     claimPeople(day, crew, 1);
-    startJob(day, waiting.shift()!);
+    startJob(day, jobs.shift()!);
   }
 }
 
-function crewOfJob(day: DayState, job: number): number {
+function crewOfJob(day: DayState, job: number): CrewState | null {
   const { failures, vessels } = day.line;
-  return job < failures.count ? failures.crew[job]! : vessels.crew[job - failures.count]!;
+  const crew = job < failures.count ? failures.crew[job]! : vessels.crew[job - failures.count]!;
+  return day.crewAt[crew] ?? null;
 }
 
 /** The job is under way; whoever does it is there already. */

@@ -1,79 +1,86 @@
+import { CREW_PEOPLE } from "../line/index.ts";
 import { bookCrew, peopleOnDuty } from "./accounting.ts";
-import { type DayState, NONE } from "./dayState.ts";
+import type { CrewState } from "./crewState.ts";
+import type { DayState } from "./dayState.ts";
 import type { StageState } from "./stageState.ts";
 
 /** People of the crew who could begin something now. */
-export function freePeople(day: DayState, crew: number): number {
-  return peopleOnDuty(day, crew) - day.busyPeople[crew]!;
+export function freePeople(crew: CrewState): number {
+  return peopleOnDuty(crew) - crew.busy;
 }
 
 /** No crew of the stage has enough free people. */
-export const NOBODY = -2;
+export const NOBODY = undefined;
 
-/** The first of the stage's crews that has enough free people, or NOBODY; NONE for a stage that needs no people. */
-export function crewFor(day: DayState, { people, crews }: StageState): number {
-  if (people === 0) return NONE;
+/** The first of the stage's crews that has enough free people, or NOBODY; null for a stage that needs no people. */
+export function crewFor({ people, crews }: StageState): CrewState | null | typeof NOBODY {
+  if (people === 0) return null;
   for (let row = 0; row < crews.length; row++) {
-    if (freePeople(day, crews[row]!) >= people) return crews[row]!;
+    if (freePeople(crews[row]!) >= people) return crews[row]!;
   }
   return NOBODY;
 }
 
 /** Takes people for a position of the stage; the seconds they have to walk. */
-export function claimForStage(day: DayState, crew: number, stage: StageState): number {
+export function claimForStage(day: DayState, crew: CrewState, stage: StageState): number {
   claimPeople(day, crew, stage.people);
-  const walkSeconds = day.crews.walkSeconds[crew]!;
-  return walkSeconds > 0 && walks(day, crew, stage) ? walkSeconds : 0;
+  return crew.walkSeconds > 0 && walks(crew, stage) ? crew.walkSeconds : 0;
 }
 
-export function releaseFromStage(day: DayState, crew: number, stage: StageState): void {
+export function releaseFromStage(day: DayState, crew: CrewState, stage: StageState): void {
   releasePeople(day, crew, stage.people);
-  if (day.crews.walkSeconds[crew]! > 0) day.located[rowOf(day, crew, stage)]! += stage.people;
+  if (crew.walkSeconds > 0) crew.located[crew.stations.indexOf(stage)]! += stage.people;
 }
 
-/** True when the test holds for every crew of the stage; false for a stage without crews. */
-export function everyCrew(
-  day: DayState,
-  { crews }: StageState,
-  test: (day: DayState, crew: number) => boolean,
-): boolean {
-  for (let row = 0; row < crews.length; row++) if (!test(day, crews[row]!)) return false;
+/** True when the stage has crews and nobody of them is on duty. */
+export function isUnmanned({ crews }: StageState): boolean {
+  return crews.length > 0 && crews.every((crew) => peopleOnDuty(crew) === 0);
+}
+
+/** True when nobody of any of the stage's crews is on duty but someone will come back: a planned absence. */
+export function isStaffAway(day: DayState, { crews }: StageState): boolean {
+  for (let row = 0; row < crews.length; row++) if (!isAway(day, crews[row]!)) return false;
   return crews.length > 0;
 }
 
-export function claimPeople(day: DayState, crew: number, people: number): void {
-  bookCrew(day, crew);
-  day.busyPeople[crew]! += people;
+function isAway(day: DayState, { breaks, people, index }: CrewState): boolean {
+  return breaks > 0 || (people === 0 && moreShiftsFor(day, index));
 }
 
-export function releasePeople(day: DayState, crew: number, people: number): void {
+function moreShiftsFor(day: DayState, crew: number): boolean {
+  const { calendar } = day.line;
+  for (let row = day.calendarRow; row < calendar.count; row++) {
+    if (calendar.action[row] === CREW_PEOPLE && calendar.target[row] === crew && calendar.amount[row]! > 0) return true;
+  }
+  return false;
+}
+
+export function claimPeople(day: DayState, crew: CrewState, people: number): void {
   bookCrew(day, crew);
-  day.busyPeople[crew]! -= people;
+  crew.busy += people;
+}
+
+export function releasePeople(day: DayState, crew: CrewState, people: number): void {
+  bookCrew(day, crew);
+  crew.busy -= people;
 }
 
 /** Who worked here last comes first, then those who have not worked yet, then others, who walk. True when anyone walks. */
-function walks(day: DayState, crew: number, stage: StageState): boolean {
+function walks(crew: CrewState, stage: StageState): boolean {
   const { people } = stage;
-  const here = rowOf(day, crew, stage);
-  const near = Math.min(people, day.located[here]!);
-  day.located[here]! -= near;
-  const missing = day.crews.peopleMax[crew]! - peopleOnDuty(day, crew);
-  const fresh = Math.min(people - near, Math.max(0, day.unlocated[crew]! - missing));
-  day.unlocated[crew]! -= fresh;
+  const { located, stations } = crew;
+  const here = stations.indexOf(stage);
+  const near = Math.min(people, located[here]!);
+  located[here]! -= near;
+  const missing = crew.peopleMax - peopleOnDuty(crew);
+  const fresh = Math.min(people - near, Math.max(0, crew.unlocated - missing));
+  crew.unlocated -= fresh;
   let left = people - near - fresh;
   const walk = left > 0;
-  const { stationFrom } = day.crews;
-  for (let row = stationFrom[crew]!; left > 0 && row < stationFrom[crew + 1]!; row++) {
-    const taken = Math.min(left, day.located[row]!);
-    day.located[row]! -= taken;
+  for (let row = 0; left > 0 && row < located.length; row++) {
+    const taken = Math.min(left, located[row]!);
+    located[row]! -= taken;
     left -= taken;
   }
   return walk;
-}
-
-function rowOf(day: DayState, crew: number, stage: StageState): number {
-  const { stations, stationFrom } = day.crews;
-  let row = stationFrom[crew]!;
-  while (stations[row] !== stage.index) row++;
-  return row;
 }

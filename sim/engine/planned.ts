@@ -1,11 +1,12 @@
 import { CHAIN, CREW_BREAK, CREW_PEOPLE, FLEET_BACK, HANGING_ENDS, STAGE_PAUSE } from "../line/index.ts";
-import { bookCrew, peopleOnDuty } from "./accounting.ts";
+import { bookCrew } from "./accounting.ts";
 import { admitLoads } from "./arrivals.ts";
 import { interruptChain, resumeChain } from "./chainRing.ts";
+import type { CrewState } from "./crewState.ts";
 import type { DayState } from "./dayState.ts";
 import { dispatchCrew, explainIdle, startWaiting } from "./flow.ts";
 import { checkFinished } from "./leaveLine.ts";
-import { everyCrew } from "./people.ts";
+import { isUnmanned } from "./people.ts";
 import { addReturn, takeReturn } from "./returns.ts";
 import type { StageState } from "./stageState.ts";
 
@@ -50,7 +51,7 @@ export function turnReturn(day: DayState): void {
     admitLoads(day);
     return;
   }
-  if (action === CREW_BREAK) changeCrew(day, target, () => day.breaks[target]!--);
+  if (action === CREW_BREAK) changeBreaks(day, day.crewAt[target]!, -1);
   else changePause(day, day.stageAt[target]!, -1);
 }
 
@@ -61,7 +62,7 @@ function stopsProtected(day: DayState, row: number): boolean {
   if (calendar.action[row] === CREW_BREAK) return crews.protected[target] === 1;
   if (calendar.action[row] === STAGE_PAUSE) return stages.protected[target] === 1;
   if (calendar.action[row] !== CREW_PEOPLE || !crews.protected[target]) return false;
-  return calendar.amount[row] === 0 && day.people[target]! > 0;
+  return calendar.amount[row] === 0 && day.crewAt[target]!.people > 0;
 }
 
 function applyRow(day: DayState, row: number): void {
@@ -74,13 +75,14 @@ function applyRow(day: DayState, row: number): void {
   }
   if (action === CREW_PEOPLE) {
     const amount = calendar.amount[row]!;
-    changeCrew(day, target, () => {
-      day.people[target] = amount - day.absent[target]![amount]!;
+    const crew = day.crewAt[target]!;
+    changeCrew(day, crew, () => {
+      crew.people = amount - crew.absent[amount]!;
     });
     return;
   }
   addReturn(day, { seconds: day.now + calendar.lengthSeconds[row]!, action, target, amount: 0 });
-  if (action === CREW_BREAK) changeCrew(day, target, () => day.breaks[target]!++);
+  if (action === CREW_BREAK) changeBreaks(day, day.crewAt[target]!, 1);
   else changePause(day, day.stageAt[target]!, 1);
 }
 
@@ -99,24 +101,24 @@ export function countUnmanned(day: DayState): void {
   day.unmanned = 0;
   for (const stage of day.stageAt) {
     if (!stages.protected[stage.index]) continue;
-    if (stage.pauses > 0 || everyCrew(day, stage, nobodyOnDuty)) day.unmanned++;
+    if (stage.pauses > 0 || isUnmanned(stage)) day.unmanned++;
   }
   openStretch(day);
 }
 
-function nobodyOnDuty(day: DayState, crew: number): boolean {
-  return peopleOnDuty(day, crew) === 0;
+function changeBreaks(day: DayState, crew: CrewState, change: number): void {
+  changeCrew(day, crew, () => {
+    crew.breaks += change;
+  });
 }
 
 /** Whoever holds a head finishes it first: only free people go at once. */
-function changeCrew(day: DayState, crew: number, change: () => void): void {
+function changeCrew(day: DayState, crew: CrewState, change: () => void): void {
   bookCrew(day, crew);
   change();
   countUnmanned(day);
   dispatchCrew(day, crew);
-  const { stationFrom, stations } = day.crews;
-  for (let row = stationFrom[crew]!; row < stationFrom[crew + 1]!; row++)
-    startWaiting(day, day.stageAt[stations[row]!]!);
+  for (const stage of crew.stations) startWaiting(day, stage);
 }
 
 function changePause(day: DayState, stage: StageState, change: number): void {

@@ -1,5 +1,6 @@
 import type { CompiledLine } from "../line/index.ts";
 import { NONE, NOTHING, STARVED } from "./codes.ts";
+import type { CrewState } from "./crewState.ts";
 import { STATES } from "./dayRecord.ts";
 import { Fifo } from "./fifo.ts";
 import type { ItemPool } from "./itemPool.ts";
@@ -33,8 +34,8 @@ export class PositionState {
   /** Stoppages now in force. */
   stoppages = 0;
   failingUnit = NONE;
-  /** Crew that works here now, or NONE. */
-  crew = NONE;
+  /** Crew that works here now. */
+  crew: CrewState | null = null;
   /** Who blocked next for a place in the stage that this position waits for. */
   nextWaiter: PositionState | null = null;
 

@@ -3,6 +3,7 @@ import { bookDwell, bookQueue, bookState, closeCrew } from "./accounting.ts";
 import { bindingRecord } from "./binding/bindingRecord.ts";
 import { bookStand } from "./chainRing.ts";
 import type { ChainState } from "./chainState.ts";
+import type { CrewState } from "./crewState.ts";
 import {
   type ChainRecord,
   type CrewRecord,
@@ -45,7 +46,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
       onLine: day.headsOnLine - notHung(day),
     },
     stages: day.stageAt.map((stage) => stageRecord(day, stage)),
-    crews: line.crews.names.map((_, crew) => crewRecord(day, crew)),
+    crews: day.crewAt.map((crew) => crewRecord(day, crew)),
     sections: line.sectionNames.map((_, section) => sectionRecord(day, section)),
     limits: line.limits.names.map((_, limit) => limitRecord(day, limit)),
     timeInSystem: day.timeInSystem.tally(),
@@ -68,7 +69,7 @@ function closeBooks(day: DayState): void {
     bookQueue(day, stage);
   }
   for (const inside of day.inSection) inside.book(day.now);
-  for (let crew = 0; crew < day.crews.count; crew++) closeCrew(day, crew);
+  for (const crew of day.crewAt) closeCrew(day, crew);
 }
 
 /** Heads still dwelling at the end have their time booked up to now. */
@@ -183,14 +184,14 @@ function headsOver(day: DayState, { area, most }: Headcount): { mean: number; ma
   return { mean: seconds > 0 ? area / seconds : 0, max: most };
 }
 
-function crewRecord(day: DayState, crew: number): CrewRecord {
-  const { names, peopleMax, shiftPeople } = day.crews;
+function crewRecord(day: DayState, crew: CrewState): CrewRecord {
+  const { names, shiftPeople } = day.crews;
   return {
-    name: names[crew]!,
-    peopleMax: peopleMax[crew]!,
-    people: shiftPeople[crew]!.map((people) => people - day.absent[crew]![people]!),
-    busySeconds: day.busySeconds[crew]!,
-    presentSeconds: day.presentSeconds[crew]!,
+    name: names[crew.index]!,
+    peopleMax: crew.peopleMax,
+    people: shiftPeople[crew.index]!.map((people) => people - crew.absent[people]!),
+    busySeconds: crew.busySeconds,
+    presentSeconds: crew.presentSeconds,
   };
 }
 

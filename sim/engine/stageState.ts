@@ -2,6 +2,7 @@ import { type CompiledLine, DWELL, type StageColumns } from "../line/index.ts";
 import type { Sampler, UniformStream } from "../random/index.ts";
 import type { ChainState } from "./chainState.ts";
 import { STARVED } from "./codes.ts";
+import type { CrewState } from "./crewState.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
 import type { ItemPool } from "./itemPool.ts";
@@ -38,7 +39,6 @@ export class StageState {
   readonly isHanging: boolean;
   /** Crates pass the stages before hanging; heads the others. */
   readonly takesHeads: boolean;
-  readonly crews: Int32Array;
   readonly gates: Int32Array;
   readonly vessels: Int32Array;
   /** Failure units of the whole station that run on its working time. */
@@ -60,6 +60,8 @@ export class StageState {
   readonly travel: Sampler | null;
   readonly branch: UniformStream | null;
 
+  /** Crews that may work here, the preferred one first; filled in when the crews are there. */
+  crews: readonly CrewState[] = [];
   /** The chain that it is, or that it stands on. */
   chain: ChainState | null = null;
   /** Items waiting (station) or present (dwell), in order. */
@@ -109,7 +111,6 @@ export class StageState {
     this.stopsChain = chains.stops[index] === 1;
     this.isHanging = index === stages.hanging;
     this.takesHeads = index >= stages.hanging;
-    this.crews = rowsOf(stages.crew, stages.crewFrom, index);
     this.gates = rowsOf(stages.gate, stages.gateFrom, index);
     this.vessels = rowsOf(stages.vessel, stages.vesselFrom, index);
     this.clocks = rowsOf(failures.stationClock, failures.stationClockFrom, index);

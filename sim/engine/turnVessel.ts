@@ -11,9 +11,10 @@ export function turnVessel(day: DayState, vessel: number): void {
   const { crew, feederFrom, feeder } = day.vessels;
   emptyVessel(day, vessel);
   for (let row = feederFrom[vessel]!; row < feederFrom[vessel + 1]!; row++) callFeeder(day, day.stageAt[feeder[row]!]!);
-  if (crew[vessel]! < 0) return;
-  releasePeople(day, crew[vessel]!, 1);
-  dispatchCrew(day, crew[vessel]!);
+  const emptier = day.crewAt[crew[vessel]!];
+  if (emptier === undefined) return;
+  releasePeople(day, emptier, 1);
+  dispatchCrew(day, emptier);
 }
 
 /** A stage that the full vessel stopped looks again. */

@@ -1,0 +1,47 @@
+import type { CompiledLine } from "../line/index.ts";
+import type { UniformStream } from "../random/index.ts";
+import { absentees } from "./absentees.ts";
+import type { StageState } from "./stageState.ts";
+
+/** One crew while a day runs: what `CrewColumns` says of it, and all that changes. */
+export class CrewState {
+  readonly index: number;
+  readonly rule: number;
+  readonly peopleMax: number;
+  readonly walkSeconds: number = Number.NaN;
+  /** Stages it serves, in line order. */
+  readonly stations: readonly StageState[];
+  /** People of the shift that are there, on a break or not, and breaks in force. */
+  people = 0;
+  breaks = 0;
+  /** People at work; booked person-seconds of work and of presence, up to `since`. */
+  busy = 0;
+  // Seconds begin as NaN: see DayState.
+  since = Number.NaN;
+  busySeconds = Number.NaN;
+  presentSeconds = Number.NaN;
+  /** Repairs and emptyings that wait for a person, first come first served: unit, or failures.count + vessel. */
+  readonly jobs: number[] = [];
+  /** How many of its first n people are missing today: absent[n]. */
+  readonly absent: Int32Array;
+  /** Free people by the station where they worked last, and those who have not worked yet. */
+  readonly located: Int32Array;
+  unlocated: number;
+
+  /** `absence`: the stream that decides who is missing. */
+  constructor(line: CompiledLine, index: number, stageAt: readonly StageState[], absence: () => UniformStream) {
+    const { crews } = line;
+    this.index = index;
+    this.rule = crews.rule[index]!;
+    this.peopleMax = crews.peopleMax[index]!;
+    this.walkSeconds = crews.walkSeconds[index]!;
+    const served = crews.stations.subarray(crews.stationFrom[index]!, crews.stationFrom[index + 1]!);
+    this.stations = Array.from(served, (stage) => stageAt[stage]!);
+    this.absent = absentees(this.peopleMax, crews.absentShare[index]!, absence);
+    this.located = new Int32Array(this.stations.length);
+    this.unlocated = this.peopleMax;
+    this.since = 0;
+    this.busySeconds = 0;
+    this.presentSeconds = 0;
+  }
+}
