@@ -49,7 +49,7 @@ export class Scribe {
     const { day, states, held } = this;
     for (const { index, stage, state, item } of day.positionAt) {
       states.set(index, day.now, state);
-      held.set(index, day.now, item === NONE ? NONE : stage.takesHeads ? day.pool.number[item]! : 0);
+      held.set(index, day.now, item === null ? NONE : stage.takesHeads ? item.number : 0);
     }
   }
 

@@ -3,6 +3,7 @@ import type { ChainState } from "./chainState.ts";
 import type { CrewState } from "./crewState.ts";
 import { BLOCKED, type DayState, DOWN, STARVED, WORKING } from "./dayState.ts";
 import type { Headcount } from "./headcount.ts";
+import type { Item } from "./item.ts";
 import type { PositionState } from "./positionState.ts";
 import type { StageState } from "./stageState.ts";
 
@@ -45,10 +46,10 @@ function traceEmptyPlaces(day: DayState, { index, kind, places, shown }: StageSt
 }
 
 /** Books a head's dwell so far, and its wait after it; called when it leaves, and at the day's end. */
-export function bookDwell(day: DayState, stage: StageState, item: number): void {
+export function bookDwell(day: DayState, stage: StageState, item: Item): void {
   const { stateSeconds } = stage.positions[0]!;
-  const from = Math.max(day.pool.entered[item]!, day.watchedFrom);
-  const turn = Math.min(day.now, Math.max(from, day.pool.ready[item]!));
+  const from = Math.max(item.entered, day.watchedFrom);
+  const turn = Math.min(day.now, Math.max(from, item.ready));
   stateSeconds[WORKING]! += turn - from;
   stateSeconds[BLOCKED]! += day.now - turn;
   const recorder = day.recorders?.states[stage.index];

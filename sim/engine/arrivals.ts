@@ -43,8 +43,8 @@ function bringLoad(day: DayState, supply: CompiledLoads, index: number): void {
   if (supply.firstBack >= 0) day.lorries.push(index);
   for (let number = 0; number < load.crates; number++) {
     const crate = day.pool.take();
-    day.pool.load[crate] = index;
-    day.pool.number[crate] = load.headsPerCrate;
+    crate.load = index;
+    crate.number = load.headsPerCrate;
     unloading.occupancy++;
     unloading.queue.push(crate);
   }

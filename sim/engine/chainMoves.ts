@@ -1,9 +1,10 @@
 import { setState } from "./accounting.ts";
 import { bringShackles, headAt, headAtUnloading, setStand, turnRing } from "./chainRing.ts";
 import type { ChainState } from "./chainState.ts";
-import { type DayState, MOVES, NONE, STANDS_UNFINISHED, STANDS_UNLOADING, WORKING } from "./dayState.ts";
+import { type DayState, MOVES, STANDS_UNFINISHED, STANDS_UNLOADING, WORKING } from "./dayState.ts";
 import { admit, enterWindow, leaveUnfinished, unloadChain } from "./flow.ts";
 import { vesselIsFull } from "./gates.ts";
+import type { Item } from "./item.ts";
 import type { StageState } from "./stageState.ts";
 
 /** Chains run from the day's start on. */
@@ -29,8 +30,8 @@ export function endChainStep(day: DayState, chain: ChainState): void {
 export function tryMoveChain(day: DayState, chain: ChainState): void {
   if (!chain.isDue || chain.stops > 0 || chain.pauses > 0) return;
   // A finished head at the unloading point is taken off even while a window holds the chain.
-  const unloaded = !lastIsHeld(day, chain) && isUnloaded(day, chain);
-  if (holdsUnfinished(day, chain)) {
+  const unloaded = !lastIsHeld(chain) && isUnloaded(day, chain);
+  if (holdsUnfinished(chain)) {
     setStand(day, chain, STANDS_UNFINISHED);
     return;
   }
@@ -43,41 +44,41 @@ export function tryMoveChain(day: DayState, chain: ChainState): void {
   step(day, chain);
 }
 
-function holdsUnfinished(day: DayState, chain: ChainState): boolean {
+function holdsUnfinished(chain: ChainState): boolean {
   const { stations } = chain;
   for (let rank = 0; rank < stations.length; rank++) {
-    if (stations[rank]!.stopsChain && unfinishedAt(day, chain, stations[rank]!) !== NONE) return true;
+    if (stations[rank]!.stopsChain && unfinishedAt(chain, stations[rank]!) !== null) return true;
   }
   return false;
 }
 
 /** True when the last window reaches to the unloading point and stops the chain for the head there. */
-function lastIsHeld(day: DayState, chain: ChainState): boolean {
+function lastIsHeld(chain: ChainState): boolean {
   const { lastStation } = chain;
-  return lastStation?.stopsChain === true && unfinishedAt(day, chain, lastStation) !== NONE;
+  return lastStation?.stopsChain === true && unfinishedAt(chain, lastStation) !== null;
 }
 
 /** The head at the last place of the station's window, if the station has not finished it. */
-function unfinishedAt(day: DayState, chain: ChainState, { index, windowTo }: StageState): number {
+function unfinishedAt(chain: ChainState, { index, windowTo }: StageState): Item | null {
   const item = headAt(chain, windowTo - 1);
-  return item !== NONE && day.pool.doneAt[item] !== index ? item : NONE;
+  return item !== null && item.doneAt !== index ? item : null;
 }
 
 /** A chain that already waits in line for a place downstream keeps waiting. */
 function isUnloaded(day: DayState, chain: ChainState): boolean {
   const item = headAtUnloading(chain);
-  if (item === NONE) return true;
+  if (item === null) return true;
   if (chain.wayOut.item === item || vesselIsFull(day, chain.stage)) return false;
   day.path?.turnTo(day, chain, item);
   // A window that reaches to the unloading point ends there: what is not done by now stays undone.
   if (chain.lastStation !== null) leaveIfUnfinished(day, chain, chain.lastStation);
   unloadChain(day, chain, item);
-  return headAtUnloading(chain) === NONE;
+  return headAtUnloading(chain) === null;
 }
 
 function leaveIfUnfinished(day: DayState, chain: ChainState, station: StageState): void {
-  const item = unfinishedAt(day, chain, station);
-  if (item !== NONE) leaveUnfinished(day, station, item);
+  const item = unfinishedAt(chain, station);
+  if (item !== null) leaveUnfinished(day, station, item);
 }
 
 /** The stations in turn from the last one on: whoever leaves a window makes room for who comes into it. */
@@ -101,12 +102,12 @@ function step(day: DayState, chain: ChainState): void {
 function comeInto(day: DayState, chain: ChainState, station: StageState): void {
   const item = headAt(chain, station.windowFrom);
   day.path?.turnTo(day, chain, item);
-  if (item !== NONE) enterWindow(day, station, item);
+  if (item !== null) enterWindow(day, station, item);
 }
 
 /** A shackle leaves the loading point, with a head or as a gap; gaps count only between the first and the last head hung. */
 function countShackle(chain: ChainState): void {
-  if (headAt(chain, 0) === NONE) {
+  if (headAt(chain, 0) === null) {
     chain.passedSince++;
     if (chain.stage.waiters.first !== null && chain.freeShackles === 0) chain.missingSince++;
     return;

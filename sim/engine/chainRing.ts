@@ -1,22 +1,23 @@
 import { noteQueue, setState } from "./accounting.ts";
 import type { ChainState } from "./chainState.ts";
-import { BLOCKED, type DayState, DOWN, MOVES, NONE, ON_BREAK, STANDS_DOWN, STANDS_PAUSE, WORKING } from "./dayState.ts";
+import { BLOCKED, type DayState, DOWN, MOVES, ON_BREAK, STANDS_DOWN, STANDS_PAUSE, WORKING } from "./dayState.ts";
+import type { Item } from "./item.ts";
 
 /*
  * The shackles of a chain as a ring: place 0 is the loading point, the last place the unloading point. The chain moves in
  * steps of one shackle. Only looking, putting and taking here; what follows from a step is in chainMoves.ts.
  */
 
-export function headAt(chain: ChainState, place: number): number {
+export function headAt(chain: ChainState, place: number): Item | null {
   return chain.shackles[cell(chain, place)]!;
 }
 
-export function headAtUnloading(chain: ChainState): number {
+export function headAtUnloading(chain: ChainState): Item | null {
   return headAt(chain, chain.places - 1);
 }
 
 /** A head is hung on the shackle at the loading point. */
-export function hangOn(day: DayState, chain: ChainState, item: number): void {
+export function hangOn(day: DayState, chain: ChainState, item: Item): void {
   chain.shackles[cell(chain, 0)] = item;
   chain.freeShackles--;
   noteQueue(day, chain.stage, chain.stage.shown.heads + 1);
@@ -24,7 +25,7 @@ export function hangOn(day: DayState, chain: ChainState, item: number): void {
 
 /** The head at the unloading point is taken off; its shackle goes back through the washer. */
 export function takeOff(day: DayState, chain: ChainState): void {
-  chain.shackles[cell(chain, chain.places - 1)] = NONE;
+  chain.shackles[cell(chain, chain.places - 1)] = null;
   chain.shacklesBack.push(day.now + chain.backSeconds);
   noteQueue(day, chain.stage, chain.stage.shown.heads - 1);
 }
@@ -41,7 +42,7 @@ export function turnRing(chain: ChainState): void {
  */
 export function canHangOn(chain: ChainState): boolean {
   if (chain.places === 1 && chain.isDue) return false;
-  return headAt(chain, 0) === NONE && chain.freeShackles > 0;
+  return headAt(chain, 0) === null && chain.freeShackles > 0;
 }
 
 /** Shackles that came back during the last step are there from the next one on. */

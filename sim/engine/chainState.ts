@@ -1,5 +1,6 @@
 import type { CompiledLine } from "../line/index.ts";
-import { MOVES, NONE, STANDS } from "./codes.ts";
+import { MOVES, STANDS } from "./codes.ts";
+import type { Item } from "./item.ts";
 import type { PositionState } from "./positionState.ts";
 import type { StageState } from "./stageState.ts";
 
@@ -18,8 +19,8 @@ export class ChainState {
   readonly secondsPerShackle: number = Number.NaN;
   readonly backSeconds: number = Number.NaN;
   readonly unfinishedTo: number;
-  /** What hangs on each shackle, or NONE; place 0 is at `shift` less than nothing: see chainRing.ts. */
-  readonly shackles: Int32Array;
+  /** What hangs on each shackle; place 0 is at `shift` less than nothing: see chainRing.ts. */
+  readonly shackles: (Item | null)[];
   shift = 0;
   /** Its step is due: it moves as soon as nothing holds it. */
   isDue = false;
@@ -59,7 +60,7 @@ export class ChainState {
     this.secondsPerShackle = chains.secondsPerShackle[index]!;
     this.backSeconds = chains.backSeconds[index]!;
     this.unfinishedTo = chains.unfinishedTo[index]!;
-    this.shackles = new Int32Array(this.places).fill(NONE);
+    this.shackles = new Array(this.places).fill(null);
     this.freeShackles = chains.shackles[index]!;
     this.left = 0;
     this.standSince = 0;

@@ -1,5 +1,6 @@
 import { CHAIN_STATION } from "../line/index.ts";
 import type { DayState } from "./dayState.ts";
+import type { Item } from "./item.ts";
 import { visitList, visitPresent } from "./present.ts";
 import type { StageState } from "./stageState.ts";
 
@@ -8,7 +9,7 @@ export class ConservationError extends Error {
   override name = "ConservationError";
 }
 
-/** One count of everything that is present. `seen[item]` is the number of the count that met the item last. */
+/** One count of everything that is present. `seen[item.row]` is the number of the count that met the item last. */
 interface Count {
   seen: Int32Array;
   number: number;
@@ -47,17 +48,17 @@ function countPresent(day: DayState): Count {
   visitPresent(day, (item, stage, travelling) => {
     meet(day, count, item, stage.takesHeads);
     // To the hanging point or a lorry nothing travels.
-    count.taken[travelling ? day.pool.sendTo[item]! : stage.index]!++;
+    count.taken[travelling ? item.sendTo : stage.index]!++;
   });
-  visitList(day, day.atHanging, (crate) => meet(day, count, crate, false));
+  visitList(day.atHanging, (crate) => meet(day, count, crate, false));
   return count;
 }
 
 function freshCount(day: DayState): Count {
   let count = counts.get(day);
-  if (count === undefined || count.seen.length < day.pool.next.length) {
+  if (count === undefined || count.seen.length < day.pool.made) {
     const taken = new Int32Array(day.stages.count);
-    const seen = new Int32Array(day.pool.next.length);
+    const seen = new Int32Array(day.pool.made);
     count = { seen, number: 0, heads: 0, crates: 0, headsInCrates: 0, kilograms: 0, taken };
     counts.set(day, count);
   }
@@ -70,15 +71,15 @@ function freshCount(day: DayState): Count {
   return count;
 }
 
-function meet(day: DayState, count: Count, item: number, isHead: boolean): void {
-  if (count.seen[item] === count.number) fail(day, `item ${item} stands in two places`);
-  count.seen[item] = count.number;
+function meet(day: DayState, count: Count, item: Item, isHead: boolean): void {
+  if (count.seen[item.row] === count.number) fail(day, `item ${item.row} stands in two places`);
+  count.seen[item.row] = count.number;
   if (isHead) {
     count.heads++;
-    count.kilograms += day.pool.mass[item]!;
+    count.kilograms += item.mass;
   } else {
     count.crates++;
-    count.headsInCrates += day.pool.number[item]!;
+    count.headsInCrates += item.number;
   }
 }
 

@@ -1,14 +1,15 @@
 import { FLEET_BACK, NO_LIMIT } from "../line/index.ts";
 import type { DayState } from "./dayState.ts";
+import type { Item } from "./item.ts";
 import { checkFinished } from "./leaveLine.ts";
 import { addReturn } from "./returns.ts";
 import type { StageState } from "./stageState.ts";
 
 /** A crate leaves a crate stage; with the last one off the lorry its load is unloaded, and the lorry waits for empty ones. */
-export function noteUnloaded(day: DayState, stage: StageState, crate: number): void {
+export function noteUnloaded(day: DayState, stage: StageState, crate: Item): void {
   const { supply } = day.line;
   if (supply.kind !== "loads" || stage.index !== supply.unloading) return;
-  const load = day.pool.load[crate]!;
+  const load = crate.load;
   if (--day.loadCratesAboard[load]! > 0) return;
   day.loadUnloaded[load] = day.now;
   if (supply.firstBack < 0) day.loadLeft[load] = day.now;
@@ -16,8 +17,8 @@ export function noteUnloaded(day: DayState, stage: StageState, crate: number): v
 }
 
 /** A clean crate is ready: it goes onto the lorry that has waited longest, or stands by. */
-export function cratesBack(day: DayState, crate: number): void {
-  const load = day.pool.load[crate]!;
+export function cratesBack(day: DayState, crate: Item): void {
+  const load = crate.load;
   if (--day.loadCratesDirty[load]! === 0) day.loadWashed[load] = day.now;
   day.pool.give(crate);
   day.emptyCrates--;

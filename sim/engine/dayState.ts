@@ -205,7 +205,6 @@ export class DayState {
           line,
           stage,
           drawsOf(line, stage, (purpose) => stream(name, purpose)),
-          this.pool,
         ),
     );
     this.positionAt = this.stageAt.flatMap((stage) => stage.positions);
@@ -215,7 +214,7 @@ export class DayState {
     );
     for (const stage of this.stageAt) stage.crews = crewsOf(line, stage.index, this.crewAt);
     this.hanging = this.stageAt[stages.hanging]!;
-    this.emptyCrate = new PositionState(line, this.hanging, positions.count, this.pool);
+    this.emptyCrate = new PositionState(line, this.hanging, positions.count);
 
     const unitStreams = (purpose: string) => (unit: number) => stream(unitName(line, unit), purpose);
     const uptimeStream = unitStreams("uptime");
@@ -260,7 +259,7 @@ export class DayState {
         ? loads.map((load) => new Sampler(load.liveWeightKg, stream(load.name, "live weight")))
         : [new Sampler(supply.liveWeightKg, stream("", "live weight"))];
     this.fleetFree = supply.kind === "loads" ? supply.fleet : NO_LIMIT;
-    this.atHanging = new Fifo(this.pool);
+    this.atHanging = new Fifo();
     if (supply.kind === "stream") this.interarrival = new Sampler(supply.interarrival, stream("", "arrival"));
 
     this.out = new Float64Array(line.destinationNames.length);

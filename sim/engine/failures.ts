@@ -78,8 +78,8 @@ function freeRepairer(day: DayState, unit: number): void {
 function loseHead(day: DayState, position: PositionState, unit: number): void {
   const { stage, item, crew } = position;
   const to = day.failures.headTo[unit]!;
-  if (to < 0 || item === NONE) return;
-  day.pool.sendTo[item] = to;
+  if (to < 0 || item === null) return;
+  item.sendTo = to;
   stage.unfinished++;
   beginLeaving(day, crew);
   release(day, position);
@@ -102,7 +102,7 @@ function beginStoppage(day: DayState, position: PositionState): void {
     day.path?.suspend(day, position);
     stopRun(day, position, NONE);
     day.calendar.schedule(position.slot, Infinity);
-  } else if (position.item === NONE) position.stage.idle--;
+  } else if (position.item === null) position.stage.idle--;
   setState(day, position, DOWN);
 }
 
@@ -113,7 +113,7 @@ function endStoppage(day: DayState, position: PositionState): void {
     resumeChain(day, stage.chain);
   }
   if (--position.stoppages > 0) return;
-  if (position.item === NONE) {
+  if (position.item === null) {
     turnIdle(day, position);
     startWaiting(day, stage);
   } else if (position.done) setState(day, position, BLOCKED);

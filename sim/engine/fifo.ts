@@ -1,31 +1,24 @@
-import type { ItemPool } from "./itemPool.ts";
+import type { Item } from "./item.ts";
 
-const NONE = -1;
-
-/** A first-in-first-out list of items, threaded through the pool's `next`: it has no size of its own. */
+/** A first-in-first-out list of items, threaded through their `next`: an item stands in one list at a time. */
 export class Fifo {
   length = 0;
-  first = NONE;
-  private last = NONE;
-  private readonly pool: ItemPool;
+  /** Who goes next; of no meaning in an empty list. */
+  first: Item | null = null;
+  private last: Item | null = null;
 
-  constructor(pool: ItemPool) {
-    this.pool = pool;
-  }
-
-  push(item: number): void {
-    const { next } = this.pool;
-    next[item] = NONE;
+  push(item: Item): void {
+    item.next = null;
     if (this.length === 0) this.first = item;
-    else next[this.last] = item;
+    else this.last!.next = item;
     this.last = item;
     this.length++;
   }
 
   /** Takes the first item; the list must not be empty. */
-  shift(): number {
-    const item = this.first;
-    this.first = this.pool.next[item]!;
+  shift(): Item {
+    const item = this.first!;
+    this.first = item.next;
     this.length--;
     return item;
   }

@@ -19,7 +19,8 @@ import {
 } from "./dayState.ts";
 import { enterGates, isHeld, vesselIsFull } from "./gates.ts";
 import { claimHead, supplyHasHead } from "./hanging.ts";
-import { DIVERTED, UNFINISHED } from "./itemPool.ts";
+import type { Item } from "./item.ts";
+import { DIVERTED, UNFINISHED } from "./item.ts";
 import { startJobs } from "./jobs.ts";
 import { leaveLine, noMoreHeads } from "./leaveLine.ts";
 import { claimForStage, crewFor, isStaffAway, NOBODY, releaseFromStage } from "./people.ts";
@@ -43,7 +44,7 @@ import { END, ENTRY, EXIT, passGates, passPoint, START } from "./watchLimits.ts"
 export function endWork(day: DayState, position: PositionState): void {
   const { stage, crew } = position;
   stopRun(day, position, NONE);
-  if (stage.takesHeads) finishHead(day, stage, position.item);
+  if (stage.takesHeads) finishHead(day, stage, position.item!);
   else stage.processed += 1 + position.held.length;
   beginLeaving(day, crew);
   if (stage.kind === CHAIN_STATION) leaveWindowStation(day, position);
@@ -84,20 +85,21 @@ function defer(day: DayState, stage: StageState): void {
   day.deferred[day.deferredCount++] = stage;
 }
 
-function finishHead(day: DayState, stage: StageState, item: number): void {
+function finishHead(day: DayState, stage: StageState, item: Item): void {
   passPoint(day, item, stage, END);
   day.workFinish = day.now;
   if (day.path && noMoreHeads(day)) day.path.workEnds();
   // Sent elsewhere before its work began: too light or too heavy for the machine.
-  if (day.pool.sendTo[item] !== NONE) return;
+  if (item.sendTo !== NONE) return;
   stage.processed++;
   takeProducts(day, stage, item);
 }
 
 /** The head rides on; the position takes the next one in its window. */
 function leaveWindowStation(day: DayState, position: PositionState): void {
-  const { stage, item } = position;
-  day.pool.doneAt[item] = stage.index;
+  const { stage } = position;
+  const item = position.item!;
+  item.doneAt = stage.index;
   passPoint(day, item, stage, EXIT);
   emptyPosition(day, position);
   startWaiting(day, stage);
@@ -107,7 +109,7 @@ function leaveWindowStation(day: DayState, position: PositionState): void {
 /** The first head of a dwell stage has dwelt long enough. */
 export function endDwell(day: DayState, position: PositionState): void {
   const { stage } = position;
-  const item = stage.queue.first;
+  const item = stage.queue.first!;
   day.calendar.schedule(position.slot, Infinity);
   // The vessel that its blood or drip runs into is full: turnVessel.ts calls again.
   if (vesselIsFull(day, stage)) {
@@ -124,9 +126,9 @@ export function endDwell(day: DayState, position: PositionState): void {
 export function endTravel(day: DayState, stage: StageState): void {
   const { travelling, travelSlot } = stage;
   const item = travelling.shift();
-  const next = travelling.length > 0 ? day.pool.ready[travelling.first]! : Infinity;
+  const next = travelling.length > 0 ? travelling.first!.ready : Infinity;
   day.calendar.schedule(travelSlot, next);
-  arrive(day, day.pool.sendTo[item]!, item);
+  arrive(day, item.sendTo, item);
 }
 
 /**
@@ -143,7 +145,7 @@ export function release(day: DayState, position: PositionState): void {
   // Crates that come off together are there together when the next step looks for its batch.
   const before = day.defers;
   day.defers = DEFER_ALL;
-  while (releaseItem(day, position) && position.item !== NONE);
+  while (releaseItem(day, position) && position.item !== null);
   refill(day, stage);
   day.defers = before;
   if (before === DEFER_NONE) startDeferred(day);
@@ -167,24 +169,24 @@ function isQueuedFor(stage: StageState): boolean {
   return stage.kind === CHAIN && stage.waiters.first !== null;
 }
 
-function itemOf({ stage, item }: PositionState): number {
-  return stage.kind === DWELL ? stage.queue.first : item;
+function itemOf({ stage, item }: PositionState): Item {
+  return stage.kind === DWELL ? stage.queue.first! : item!;
 }
 
 /**
  * Where the item goes: a stage, OUT, HANGING_POINT or LORRY. A head that leaves the line has its destination written
  * down. Dead heads are taken off where they are hung; one draw decides among removals, diversions and going on.
  */
-function routeOf(day: DayState, stage: StageState, item: number): number {
-  if (stage.isHanging && day.pool.destination[item] !== NONE) return OUT;
+function routeOf(day: DayState, stage: StageState, item: Item): number {
+  if (stage.isHanging && item.destination !== NONE) return OUT;
   const row = stage.branch === null ? NONE : branchRow(day, stage, stage.branch.next());
   // Sent elsewhere unworked or unfinished: nothing was decided on it here, but its draw is taken to keep others in step.
-  const sent = day.pool.sendTo[item]!;
+  const sent = item.sendTo;
   if (sent !== NONE) return sent;
   if (row === NONE) return stage.next;
   const to = day.stages.branchTo[row]!;
-  if (to < 0) return divert(day, stage, item, -1 - to);
-  day.pool.destination[item] = to;
+  if (to < 0) return divert(stage, item, -1 - to);
+  item.destination = to;
   return OUT;
 }
 
@@ -196,9 +198,9 @@ function branchRow(day: DayState, stage: StageState, u: number): number {
 }
 
 /** A head that was sent once goes on the next time. */
-function divert(day: DayState, stage: StageState, item: number, to: number): number {
-  if (day.pool.flags[item]! & DIVERTED) return stage.next;
-  day.pool.flags[item]! |= DIVERTED;
+function divert(stage: StageState, item: Item, to: number): number {
+  if (item.flags & DIVERTED) return stage.next;
+  item.flags |= DIVERTED;
   stage.diverted++;
   return to;
 }
@@ -253,19 +255,19 @@ function noteActive(day: DayState, to: number): void {
   const stage = day.stageAt[to]!;
   if (stage.kind === CHAIN) noteChainActive(day, stage.chain!);
   if (stage.kind !== DWELL) return;
-  const firstDwells = stage.queue.length > 0 && day.pool.ready[stage.queue.first]! > day.now;
+  const firstDwells = stage.queue.length > 0 && stage.queue.first!.ready > day.now;
   day.active?.turn(stage.positions[0]!.index, firstDwells && isFull(stage), day.now);
 }
 
 /** The item leaves its position and stage; the position may take the next one. */
-function vacate(day: DayState, position: PositionState, item: number): void {
+function vacate(day: DayState, position: PositionState, item: Item): void {
   const { stage } = position;
   if (stage.takesHeads) passPoint(day, item, stage, EXIT);
   stage.occupancy--;
   stage.wentOut++;
   if (stage.kind === DWELL) leaveDwell(day, stage, item);
   else if (stage.kind === CHAIN) {
-    position.item = NONE;
+    position.item = null;
     takeOff(day, stage.chain!);
   } else emptyPosition(day, position);
 }
@@ -276,7 +278,7 @@ function emptyPosition(day: DayState, position: PositionState): void {
     position.item = position.held.shift();
     return;
   }
-  position.item = NONE;
+  position.item = null;
   position.done = false;
   if (position.stoppages > 0) return;
   if (stage.idle === 0) day.path?.freed(stage.index);
@@ -294,10 +296,10 @@ export function turnIdle(day: DayState, position: PositionState): void {
 }
 
 /** The place there is taken: the item goes out, onto a lorry, or to the stage, at once or after its travel. */
-function deliver(day: DayState, stage: StageState, to: number, item: number): void {
+function deliver(day: DayState, stage: StageState, to: number, item: Item): void {
   if (stage.takesHeads) changeSection(day, stage.section, to === OUT ? NONE : day.stageAt[to]!.section);
   if (to === OUT) {
-    leaveLine(day, item, Math.max(day.pool.destination[item]!, 0));
+    leaveLine(day, item, Math.max(item.destination, 0));
     return;
   }
   if (to === LORRY) {
@@ -310,20 +312,20 @@ function deliver(day: DayState, stage: StageState, to: number, item: number): vo
 }
 
 /** The item comes no earlier than whoever left before it. */
-function sendOff(day: DayState, stage: StageState, seconds: number, to: number, item: number): void {
+function sendOff(day: DayState, stage: StageState, seconds: number, to: number, item: Item): void {
   const free = day.now + seconds;
   const arrival = Math.max(stage.lastArrival, free);
   day.path?.travels(stage.index, item, arrival > free);
   stage.lastArrival = arrival;
-  day.pool.ready[item] = arrival;
-  day.pool.sendTo[item] = to;
+  item.ready = arrival;
+  item.sendTo = to;
   stage.travelling.push(item);
   if (stage.travelling.length === 1) day.calendar.schedule(stage.travelSlot, arrival);
 }
 
 /** An item joins a stage (or the hanging point) where a place is reserved for it. */
-export function arrive(day: DayState, to: number, item: number): void {
-  day.pool.sendTo[item] = NONE;
+export function arrive(day: DayState, to: number, item: Item): void {
+  item.sendTo = NONE;
   if (to === HANGING_POINT) {
     arriveAtHanging(day, item);
     return;
@@ -342,23 +344,23 @@ export function arrive(day: DayState, to: number, item: number): void {
   }
 }
 
-function arriveAtHanging(day: DayState, crate: number): void {
+function arriveAtHanging(day: DayState, crate: Item): void {
   const { hanging } = day;
   day.atHanging.push(crate);
-  noteQueue(day, hanging, hanging.shown.heads + day.pool.number[crate]!);
+  noteQueue(day, hanging, hanging.shown.heads + crate.number);
   startWaiting(day, hanging);
 }
 
-function arriveOnChain(day: DayState, chain: ChainState, item: number): void {
+function arriveOnChain(day: DayState, chain: ChainState, item: Item): void {
   passPoint(day, item, chain.stage, START);
-  day.pool.doneAt[item] = NONE;
+  item.doneAt = NONE;
   hangOn(day, chain, item);
   day.path?.hung(day, item);
   for (const station of chain.stations) if (station.windowFrom === 0) enterWindow(day, station, item);
 }
 
 /** The head comes into the window of a station on the chain it hangs on. */
-export function enterWindow(day: DayState, station: StageState, item: number): void {
+export function enterWindow(day: DayState, station: StageState, item: Item): void {
   passPoint(day, item, station, ENTRY);
   station.queue.push(item);
   noteQueue(day, station, station.queue.length);
@@ -366,9 +368,9 @@ export function enterWindow(day: DayState, station: StageState, item: number): v
 }
 
 /** The head at the last place of a window leaves it without being finished there. */
-export function leaveUnfinished(day: DayState, station: StageState, item: number): void {
+export function leaveUnfinished(day: DayState, station: StageState, item: Item): void {
   const { queue } = station;
-  day.pool.flags[item]! |= UNFINISHED;
+  item.flags |= UNFINISHED;
   station.unfinished++;
   passGates(day, item, station, END);
   passPoint(day, item, station, EXIT);
@@ -388,10 +390,10 @@ export function leaveUnfinished(day: DayState, station: StageState, item: number
 }
 
 /** The head at the unloading point is taken off if there is a place for it; else the chain waits in line for one. */
-export function unloadChain(day: DayState, { stage, wayOut, unfinishedTo }: ChainState, item: number): void {
-  if ((day.pool.flags[item]! & UNFINISHED) !== 0 && unfinishedTo >= 0) {
-    day.pool.flags[item]! &= ~UNFINISHED;
-    day.pool.sendTo[item] = unfinishedTo;
+export function unloadChain(day: DayState, { stage, wayOut, unfinishedTo }: ChainState, item: Item): void {
+  if ((item.flags & UNFINISHED) !== 0 && unfinishedTo >= 0) {
+    item.flags &= ~UNFINISHED;
+    item.sendTo = unfinishedTo;
   }
   wayOut.item = item;
   stage.processed++;
@@ -400,23 +402,23 @@ export function unloadChain(day: DayState, { stage, wayOut, unfinishedTo }: Chai
   release(day, wayOut);
 }
 
-function enterDwell(day: DayState, stage: StageState, item: number): void {
+function enterDwell(day: DayState, stage: StageState, item: Item): void {
   noteQueue(day, stage, stage.queue.length);
   passPoint(day, item, stage, START);
-  day.pool.entered[item] = day.now;
-  day.pool.ready[item] = day.now + dwellOf(day, stage, item);
+  item.entered = day.now;
+  item.ready = day.now + dwellOf(stage, item);
   day.path?.dwells(stage.index, item);
   if (stage.queue.length === 1) scheduleDwell(day, stage);
   if (day.active !== null) noteActive(day, stage.index);
 }
 
 /** Drawn, or read off the chilling curve for the head's weight; the heat that goes is booked with it. */
-function dwellOf(day: DayState, stage: StageState, item: number): number {
+function dwellOf(stage: StageState, item: Item): number {
   if (stage.chilling === null) return stage.work.draw();
   const { weightsKg, seconds, joules } = stage.chilling;
   const step = weightsKg[1]! - weightsKg[0]!;
   const last = weightsKg.length - 2;
-  const at = (day.pool.weight[item]! - weightsKg[0]!) / step;
+  const at = (item.weight - weightsKg[0]!) / step;
   const row = Math.min(Math.max(Math.floor(at), 0), last);
   const within = Math.min(Math.max(at - row, 0), 1);
   stage.heatJoules += joules[row]! + within * (joules[row + 1]! - joules[row]!);
@@ -425,14 +427,14 @@ function dwellOf(day: DayState, stage: StageState, item: number): number {
 
 export function scheduleDwell(day: DayState, stage: StageState): void {
   const { queue, positions } = stage;
-  const ready = queue.length > 0 ? day.pool.ready[queue.first]! : Infinity;
+  const ready = queue.length > 0 ? queue.first!.ready : Infinity;
   const first = Math.max(day.now, ready);
   day.path?.dwellsNext(stage.index, ready < first);
   day.calendar.schedule(positions[0]!.slot, first);
 }
 
 /** Books the head's dwell and the wait after it, and turns to the next head. */
-function leaveDwell(day: DayState, stage: StageState, item: number): void {
+function leaveDwell(day: DayState, stage: StageState, item: Item): void {
   stage.queue.shift();
   noteQueue(day, stage, stage.queue.length);
   bookDwell(day, stage, item);
@@ -470,7 +472,7 @@ function moveWaiter(day: DayState, position: PositionState, to: number): void {
   const item = itemOf(position);
   vacate(day, position, item);
   deliver(day, from, to, item);
-  if (from.perCycle > 1 && position.item !== NONE) release(day, position);
+  if (from.perCycle > 1 && position.item !== null) release(day, position);
   else refill(day, from);
   if (from.kind === CHAIN) wakeChain(day, from.chain!);
 }
@@ -532,7 +534,7 @@ function startNext(day: DayState, stage: StageState, crew: CrewState | null): vo
   for (let more = 1; more < stage.perCycle && queue.length > 0; more++) position.held.push(queue.shift());
   noteQueueLeft(day, stage);
   noteHold(day, stage, false);
-  position.remaining = walking + workOn(day, stage, item);
+  position.remaining = walking + workOn(stage, item);
   if (stage.takesHeads) {
     passPoint(day, item, stage, START);
     enterGates(day, stage, item);
@@ -543,13 +545,13 @@ function startNext(day: DayState, stage: StageState, crew: CrewState | null): vo
 }
 
 /** One draw per head even when it passes unworked, so that another setting keeps every other head's time. */
-function workOn(day: DayState, stage: StageState, item: number): number {
+function workOn(stage: StageState, item: Item): number {
   const { weightPerKg, weightElse } = stage;
   const drawn = stage.work.draw();
   if (weightElse < 0 && weightPerKg === 0) return drawn;
-  const weight = day.pool.weight[item]!;
+  const weight = item.weight;
   if (weightElse >= 0 && (weight < stage.weightFrom || weight > stage.weightTo)) {
-    day.pool.sendTo[item] = weightElse;
+    item.sendTo = weightElse;
     stage.unworked++;
     return 0;
   }
@@ -566,7 +568,7 @@ function noteQueueLeft(day: DayState, stage: StageState): void {
 function firstIdle(stage: StageState): PositionState {
   const { positions } = stage;
   let rank = stage.idleFrom;
-  while (positions[rank]!.item !== NONE || positions[rank]!.stoppages > 0) rank++;
+  while (positions[rank]!.item !== null || positions[rank]!.stoppages > 0) rank++;
   stage.idleFrom = rank;
   return positions[rank]!;
 }
@@ -631,7 +633,7 @@ export function explainIdle(day: DayState, stage: StageState): void {
   if (stage.idleState === reason) return;
   stage.idleState = reason;
   for (const position of stage.positions) {
-    if (position.item === NONE && position.stoppages === 0) setState(day, position, reason);
+    if (position.item === null && position.stoppages === 0) setState(day, position, reason);
   }
 }
 

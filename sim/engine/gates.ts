@@ -1,29 +1,30 @@
 import type { DayState } from "./dayState.ts";
+import type { Item } from "./item.ts";
 import type { StageState } from "./stageState.ts";
 
 /** A head begins the stretch of every gate that stands before the stage. */
-export function enterGates(day: DayState, { gates }: StageState, item: number): void {
+export function enterGates(day: DayState, { gates }: StageState, item: Item): void {
   for (let row = 0; row < gates.length; row++) {
     const gate = gates[row]!;
     // Back at the start of a stretch that it never left: it is counted there already.
-    if (day.pool.inside[item]! & (1 << gate)) continue;
+    if (item.inside & (1 << gate)) continue;
     change(day, gate, 1);
-    day.pool.inside[item]! |= 1 << gate;
+    item.inside |= 1 << gate;
   }
 }
 
 /** The head is through; whoever is held back at the gate looks again when the event is over. */
-export function leaveGate(day: DayState, gate: number, item: number): void {
-  if ((day.pool.inside[item]! & (1 << gate)) === 0) return;
+export function leaveGate(day: DayState, gate: number, item: Item): void {
+  if ((item.inside & (1 << gate)) === 0) return;
   change(day, gate, -1);
-  day.pool.inside[item]! &= ~(1 << gate);
+  item.inside &= ~(1 << gate);
   day.gateOpened[gate] = 1;
   day.opened = true;
 }
 
 /** A head that leaves the line leaves every stretch it was on. */
-export function leaveAllGates(day: DayState, item: number): void {
-  if (day.pool.inside[item] === 0) return;
+export function leaveAllGates(day: DayState, item: Item): void {
+  if (item.inside === 0) return;
   for (let gate = 0; gate < day.gates.count; gate++) leaveGate(day, gate, item);
 }
 

@@ -1,23 +1,24 @@
 import { forgetWarmUp } from "./accounting.ts";
 import type { DayState } from "./dayState.ts";
 import { leaveAllGates } from "./gates.ts";
+import type { Item } from "./item.ts";
 import { passExit } from "./watchLimits.ts";
 
 const CARCASS_INDEX = 0;
 
 /** A head leaves the line for good, as a carcass or to one of the plan's other destinations. */
-export function leaveLine(day: DayState, item: number, destination: number): void {
+export function leaveLine(day: DayState, item: Item, destination: number): void {
   day.headsOnLine--;
   day.out[destination]!++;
-  day.outKg[destination]! += day.pool.mass[item]!;
+  day.outKg[destination]! += item.mass;
   if (destination === CARCASS_INDEX) {
-    day.timeInSystem.add(day.now - day.pool.arrived[item]!);
-    day.carcassLiveKg += day.pool.weight[item]!;
+    day.timeInSystem.add(day.now - item.arrived);
+    day.carcassLiveKg += item.weight;
     passExit(day, item);
     day.recorders?.out.set(day.now, day.out[CARCASS_INDEX]!);
   }
   leaveAllGates(day, item);
-  day.recorders?.heads?.end(day.pool.number[item]!, destination);
+  day.recorders?.heads?.end(item.number, destination);
   day.pool.give(item);
   checkFinished(day);
 }

@@ -3,7 +3,7 @@ import { NONE, NOTHING, STARVED } from "./codes.ts";
 import type { CrewState } from "./crewState.ts";
 import { STATES } from "./dayRecord.ts";
 import { Fifo } from "./fifo.ts";
-import type { ItemPool } from "./itemPool.ts";
+import type { Item } from "./item.ts";
 import type { StageState } from "./stageState.ts";
 
 /** One position of a stage while a day runs; a dwell stage and a chain have one, their way out. */
@@ -16,8 +16,8 @@ export class PositionState {
   /** Rows of the failures that stop this position alone and run on its working time. */
   readonly ownFailureFrom: number;
   readonly ownFailureTo: number;
-  /** Item in hand, or NONE, and further ones of the same cycle (crate steps that take several at once). */
-  item = NONE;
+  /** Item in hand, and further ones of the same cycle (crate steps that take several at once). */
+  item: Item | null = null;
   readonly held: Fifo;
   /** The item in hand is finished and waits for a place; at a dwell stage: for a full vessel to be emptied. */
   done = false;
@@ -39,7 +39,7 @@ export class PositionState {
   /** Who blocked next for a place in the stage that this position waits for. */
   nextWaiter: PositionState | null = null;
 
-  constructor(line: CompiledLine, stage: StageState, index: number, pool: ItemPool) {
+  constructor(line: CompiledLine, stage: StageState, index: number) {
     const { ownFailureFrom } = line.positions;
     this.index = index;
     this.stage = stage;
@@ -47,7 +47,7 @@ export class PositionState {
     this.slot = line.slots.ofPosition[index] ?? NONE;
     this.ownFailureFrom = ownFailureFrom[index] ?? 0;
     this.ownFailureTo = ownFailureFrom[index + 1] ?? 0;
-    this.held = new Fifo(pool);
+    this.held = new Fifo();
     this.stateSince = 0;
     this.remaining = 0;
     this.runStart = 0;

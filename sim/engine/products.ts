@@ -1,14 +1,15 @@
 import type { DayState } from "./dayState.ts";
+import type { Item } from "./item.ts";
 import type { StageState } from "./stageState.ts";
 import { fillVessel } from "./vessels.ts";
 
 /** Takes off the head what the stage takes off. */
-export function takeProducts(day: DayState, stage: StageState, item: number): void {
+export function takeProducts(day: DayState, stage: StageState, item: Item): void {
   const { productName, productShare, productOfLive, productVessel } = day.stages;
   for (let row = stage.productFrom; row < stage.productTo; row++) {
-    const base = productOfLive[row] ? day.pool.weight[item]! : day.pool.mass[item]!;
-    const kilograms = Math.min(day.pool.mass[item]!, productShare[row]! * base);
-    day.pool.mass[item]! -= kilograms;
+    const base = productOfLive[row] ? item.weight : item.mass;
+    const kilograms = Math.min(item.mass, productShare[row]! * base);
+    item.mass -= kilograms;
     day.productKg[productName[row]!]! += kilograms;
     if (productVessel[row]! >= 0) fillVessel(day, productVessel[row]!, kilograms);
   }

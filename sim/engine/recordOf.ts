@@ -20,7 +20,7 @@ import {
 import { type DayState, STANDS_DOWN, STANDS_PAUSE, STANDS_UNFINISHED, STANDS_UNLOADING } from "./dayState.ts";
 import type { Headcount } from "./headcount.ts";
 import { notHung } from "./leaveLine.ts";
-import { visitPresent } from "./present.ts";
+import { visitList, visitPresent } from "./present.ts";
 import type { StageState } from "./stageState.ts";
 
 /** Closes the books at the day's end and writes what is left of it. */
@@ -74,11 +74,7 @@ function closeBooks(day: DayState): void {
 
 /** Heads still dwelling at the end have their time booked up to now. */
 function bookDwelling(day: DayState, stage: StageState): void {
-  let item = stage.queue.first;
-  for (let rank = 0; rank < stage.queue.length; rank++) {
-    bookDwell(day, stage, item);
-    item = day.pool.next[item]!;
-  }
+  visitList(stage.queue, (item) => bookDwell(day, stage, item));
 }
 
 function stageRecord(day: DayState, stage: StageState): StageRecord {
@@ -155,7 +151,7 @@ function massRecord(day: DayState): MassRecord {
   const { line } = day;
   let onLineKg = 0;
   visitPresent(day, (item, stage) => {
-    if (stage.takesHeads) onLineKg += day.pool.mass[item]!;
+    if (stage.takesHeads) onLineKg += item.mass;
   });
   return {
     liveKg: day.liveKg,

@@ -5,7 +5,6 @@ import { STARVED } from "./codes.ts";
 import type { CrewState } from "./crewState.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
-import type { ItemPool } from "./itemPool.ts";
 import { PositionState } from "./positionState.ts";
 import { Waiters } from "./waiters.ts";
 
@@ -96,7 +95,7 @@ export class StageState {
   /** Positions that are blocked for a place here. */
   readonly waiters = new Waiters();
 
-  constructor(line: CompiledLine, index: number, draws: StageDraws, pool: ItemPool) {
+  constructor(line: CompiledLine, index: number, draws: StageDraws) {
     const { stages, failures, chains } = line;
     this.index = index;
     this.kind = stages.kind[index]!;
@@ -128,9 +127,9 @@ export class StageState {
     this.work = draws.work;
     this.travel = draws.travel;
     this.branch = draws.branch;
-    this.queue = new Fifo(pool);
-    this.travelling = new Fifo(pool);
-    this.positions = positionsOf(line, stages, this, pool);
+    this.queue = new Fifo();
+    this.travelling = new Fifo();
+    this.positions = positionsOf(line, stages, this);
     this.idle = this.kind === DWELL ? 0 : this.positions.length;
     this.lastArrival = 0;
     this.heldSeconds = 0;
@@ -138,10 +137,10 @@ export class StageState {
   }
 }
 
-function positionsOf(line: CompiledLine, { positionFrom }: StageColumns, stage: StageState, pool: ItemPool) {
+function positionsOf(line: CompiledLine, { positionFrom }: StageColumns, stage: StageState) {
   const from = positionFrom[stage.index]!;
   const count = positionFrom[stage.index + 1]! - from;
-  return Array.from({ length: count }, (_, rank) => new PositionState(line, stage, from + rank, pool));
+  return Array.from({ length: count }, (_, rank) => new PositionState(line, stage, from + rank));
 }
 
 function rowsOf(rows: Int32Array, from: Int32Array, index: number): Int32Array {

@@ -1,5 +1,6 @@
 import type { DayState } from "./dayState.ts";
 import { leaveGate } from "./gates.ts";
+import type { Item } from "./item.ts";
 import type { StageState } from "./stageState.ts";
 
 export const ENTRY = 0;
@@ -11,37 +12,36 @@ export const EXIT = 3;
  * A head passes a point of its way: the near end of a limit is stamped, at the far end the time between is tallied, gates
  * that end here are left.
  */
-export function passPoint(day: DayState, item: number, stage: StageState, moment: number): void {
+export function passPoint(day: DayState, item: Item, stage: StageState, moment: number): void {
   if (day.points.watched[stage.index * 4 + moment] === 1) watch(day, item, stage.index * 4 + moment, day.now);
-  if (day.recorders !== null) day.recorders.heads?.pass(day.pool.number[item]!, stage.index, moment, day.now);
+  if (day.recorders !== null) day.recorders.heads?.pass(item.number, stage.index, moment, day.now);
 }
 
 /** The head hung now: its way began when its load arrived. */
-export function passArrival(day: DayState, item: number): void {
-  watch(day, item, day.stages.count * 4, day.pool.arrived[item]!);
+export function passArrival(day: DayState, item: Item): void {
+  watch(day, item, day.stages.count * 4, item.arrived);
 }
 
-export function passExit(day: DayState, item: number): void {
+export function passExit(day: DayState, item: Item): void {
   watch(day, item, day.stages.count * 4 + 1, day.now);
 }
 
 /** The head is past a point without having done what is done there: gates that end there are left, limits see nothing. */
-export function passGates(day: DayState, item: number, stage: StageState, moment: number): void {
+export function passGates(day: DayState, item: Item, stage: StageState, moment: number): void {
   leaveGatesAt(day, item, stage.index * 4 + moment);
 }
 
-function leaveGatesAt(day: DayState, item: number, point: number): void {
+function leaveGatesAt(day: DayState, item: Item, point: number): void {
   const { gateFrom, gate } = day.points;
   for (let row = gateFrom[point]!; row < gateFrom[point + 1]!; row++) leaveGate(day, gate[row]!, item);
 }
 
-function watch(day: DayState, item: number, point: number, time: number): void {
+function watch(day: DayState, item: Item, point: number, time: number): void {
   const { limitFrom, limit: limits } = day.points;
   for (let row = limitFrom[point]!; row < limitFrom[point + 1]!; row++) {
     const limit = limits[row]! >> 1;
-    const cell = item * day.limits.count + limit;
-    if ((limits[row]! & 1) === 0) day.pool.stamps[cell] = time;
-    else tallyLimit(day, limit, time - day.pool.stamps[cell]!);
+    if ((limits[row]! & 1) === 0) item.stamps[limit] = time;
+    else tallyLimit(day, limit, time - item.stamps[limit]!);
   }
   leaveGatesAt(day, item, point);
 }

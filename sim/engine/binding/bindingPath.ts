@@ -15,6 +15,7 @@ import {
 import type { ChainState } from "../chainState.ts";
 import { BLOCKED, DOWN, NO_CREW, NONE, POSITION_REPAIRED, STARVED } from "../codes.ts";
 import type { DayState } from "../dayState.ts";
+import type { Item } from "../item.ts";
 import type { PositionState } from "../positionState.ts";
 import type { StageState } from "../stageState.ts";
 import { type PathCells, pathCells } from "./pathCells.ts";
@@ -98,7 +99,7 @@ export class BindingPath {
     if (kind === SLOT_POSITION) this.firePosition(day.positionAt[owner]!, day.now);
     else if (kind === SLOT_DWELL) this.fireDwell(day.positionAt[owner]!, day.now);
     else if (kind === SLOT_TRAVEL) {
-      this.goOn(this.rows.ofItem(day.stageAt[owner]!.travelling.first), this.cells.travel[owner]!, owner, day.now);
+      this.goOn(this.rows.ofItem(day.stageAt[owner]!.travelling.first!.row), this.cells.travel[owner]!, owner, day.now);
     } else if (kind === SLOT_FAILURE) this.fireFailure(day, slot, owner);
     else if (kind === SLOT_CHAIN) {
       this.chain = owner;
@@ -120,7 +121,7 @@ export class BindingPath {
 
   /** The first head's dwell is over now, or was over while it stood behind another one. */
   private fireDwell({ stage, slot }: PositionState, now: number): void {
-    const row = this.dwellsOut[stage.index] ? slot : this.rows.ofItem(stage.queue.first);
+    const row = this.dwellsOut[stage.index] ? slot : this.rows.ofItem(stage.queue.first!.row);
     this.goOn(row, this.cells.own[stage.index]!, stage.index, now);
   }
 
@@ -219,7 +220,7 @@ export class BindingPath {
   /** Work waits at a stage without a free position; one that stands idle for a repair would take it. */
   waits({ index, positions }: StageState): void {
     if (this.mayStand[index] === 0) return;
-    if (positions.some(({ item, stoppages }) => item === NONE && stoppages > 0)) this.noteReady(index);
+    if (positions.some(({ item, stoppages }) => item === null && stoppages > 0)) this.noteReady(index);
   }
 
   /** Work in hand is interrupted by something that stops more than this position. */
@@ -253,7 +254,7 @@ export class BindingPath {
     const repairer = this.cells.repairer[stage]!;
     if (unit >= failures.ownCount) this.rows.accrue(failures.slot[unit]!, repairer, day.now);
     for (const position of day.positionAt.slice(failures.positionFrom[unit]!, failures.positionTo[unit]!)) {
-      const isInterrupted = position.item !== NONE && !position.done && position.state === DOWN;
+      const isInterrupted = position.item !== null && !position.done && position.state === DOWN;
       if (isInterrupted) this.rows.accrue(position.slot, repairer, day.now);
     }
     const { chain } = day.stageAt[stage]!;
@@ -265,17 +266,17 @@ export class BindingPath {
   }
 
   /** An item begins its way to the next stage; `behind`: it comes no earlier than the one before it. */
-  travels(stage: number, item: number, behind: boolean): void {
-    const row = this.rows.ofItem(item);
+  travels(stage: number, item: Item, behind: boolean): void {
+    const row = this.rows.ofItem(item.row);
     const before = this.lastTraveller[stage]!;
     if (behind && before !== NONE) this.rows.copy(this.rows.ofItem(before), row);
     else this.take(row, this.via(stage));
-    this.lastTraveller[stage] = item;
+    this.lastTraveller[stage] = item.row;
   }
 
   /** A head begins to dwell. */
-  dwells(stage: number, item: number): void {
-    this.take(this.rows.ofItem(item), this.lastStage > stage ? this.cells.place[this.lastStage]! : NONE);
+  dwells(stage: number, item: Item): void {
+    this.take(this.rows.ofItem(item.row), this.lastStage > stage ? this.cells.place[this.lastStage]! : NONE);
   }
 
   /** The first head of a dwell stage: `isOut` when its dwell is over already. */
@@ -285,16 +286,16 @@ export class BindingPath {
   }
 
   /** A head is hung on a chain. */
-  hung(day: DayState, item: number): void {
-    day.pool.entered[item] = day.now;
-    this.take(this.rows.ofItem(item), NONE);
+  hung(day: DayState, item: Item): void {
+    item.entered = day.now;
+    this.take(this.rows.ofItem(item.row), NONE);
   }
 
   /** What follows concerns this head on the chain that makes its step now. */
-  turnTo(day: DayState, { index, slot, stage }: ChainState, item: number): void {
+  turnTo(day: DayState, { index, slot, stage }: ChainState, item: Item | null): void {
     if (this.chain !== index) return;
-    const bound = item === NONE || day.pool.entered[item]! < this.setFree[index]!;
-    this.goOn(bound ? slot : this.rows.ofItem(item), this.cells.own[stage.index]!, stage.index, day.now);
+    const bound = item === null || item.entered < this.setFree[index]!;
+    this.goOn(bound ? slot : this.rows.ofItem(item.row), this.cells.own[stage.index]!, stage.index, day.now);
   }
 
   /** A chain that stood with its step due is set free by something else than its own pace: `unfinished` or for want of a place. */
@@ -332,7 +333,7 @@ export class BindingPath {
 
   private chainAccrues({ slot, shackles }: ChainState, cell: number, now: number): void {
     this.rows.accrue(slot, cell, now);
-    for (const item of shackles) if (item !== NONE) this.rows.accrue(this.rows.ofItem(item), cell, now);
+    for (const item of shackles) if (item !== null) this.rows.accrue(this.rows.ofItem(item.row), cell, now);
   }
 
   /** The event's row, for something that comes back much later. */

@@ -1,5 +1,6 @@
 import type { CompiledLine } from "../../line/index.ts";
 import { BLOCKED, type DayOptions, DayState, WORK_ENDS, WORKING } from "../dayState.ts";
+import type { Item } from "../item.ts";
 import type { PositionState } from "../positionState.ts";
 import { BLOCK, SerialPass } from "./serialPass.ts";
 
@@ -110,16 +111,16 @@ function takeInto(day: DayState, pass: SerialPass, source: Source): void {
   const weight = day.liveWeight[0]!.draw();
   day.liveKg += weight;
   day.hung++;
-  day.pool.number[item] = day.hung;
-  day.pool.load[item] = -1;
-  day.pool.arrived[item] = pass.joins[0]!;
-  day.pool.weight[item] = weight;
-  day.pool.mass[item] = weight;
+  item.number = day.hung;
+  item.load = -1;
+  item.arrived = pass.joins[0]!;
+  item.weight = weight;
+  item.mass = weight;
   day.headsOnLine++;
   standAt(day, pass, item);
 }
 
-function standAt(day: DayState, { at, start, end }: SerialPass, item: number): void {
+function standAt(day: DayState, { at, start, end }: SerialPass, item: Item): void {
   const stage = day.stageAt[at]!;
   stage.occupancy++;
   if (start > day.now) {

@@ -1,43 +1,40 @@
 import { describe, expect, it } from "vitest";
 import { Fifo } from "../../../sim/engine/fifo.ts";
+import { UNFINISHED } from "../../../sim/engine/item.ts";
 import { ItemPool } from "../../../sim/engine/itemPool.ts";
 
 describe("ItemPool", () => {
-  it("reuses rows, so that it holds what is present and not what has passed", () => {
+  it("takes anew who has left, so that it holds what is present and not what has passed", () => {
     const pool = new ItemPool(0);
     for (let head = 0; head < 100_000; head++) pool.give(pool.take());
-    expect(pool.live).toBe(0);
-    expect(pool.next.length).toBe(256);
+    expect([pool.live, pool.made]).toEqual([0, 1]);
   });
 
-  it("keeps the rows' contents when it grows", () => {
+  it("gives each item that is present a row of its own", () => {
+    const pool = new ItemPool(0);
+    const items = Array.from({ length: 1000 }, () => pool.take());
+    expect(new Set(items.map(({ row }) => row)).size).toBe(1000);
+    expect(Math.max(...items.map(({ row }) => row))).toBe(pool.made - 1);
+  });
+
+  it("hands out items without anything of the head before", () => {
     const pool = new ItemPool(2);
-    const items = Array.from({ length: 1000 }, (_, index) => {
-      const item = pool.take();
-      pool.arrived[item] = index;
-      pool.stamps[item * 2 + 1] = -index;
-      return item;
-    });
-    expect(new Set(items).size).toBe(1000);
-    expect(items.map((item) => pool.arrived[item])).toEqual(items.map((_, index) => index));
-    expect(items.map((item) => pool.stamps[item * 2 + 1])).toEqual(items.map((_, index) => -index));
-  });
-
-  it("hands out rows without stamps of the head before", () => {
-    const pool = new ItemPool(1);
     const first = pool.take();
-    pool.stamps[first] = 5;
+    const asNew = { ...first, stamps: [...first.stamps] };
+    expect(asNew.stamps).toEqual([Number.NaN, Number.NaN]);
+    first.stamps[1] = 5;
+    Object.assign(first, { flags: UNFINISHED, inside: 3, sendTo: 2, destination: 1, doneAt: 4, next: pool.take() });
     pool.give(first);
     expect(pool.take()).toBe(first);
-    expect(pool.stamps[first]).toBeNaN();
+    expect({ ...first, stamps: [...first.stamps] }).toEqual(asNew);
   });
 });
 
 describe("Fifo", () => {
   it("gives items back in the order they came, each list its own, also after running empty", () => {
     const pool = new ItemPool(0);
-    const one = new Fifo(pool);
-    const other = new Fifo(pool);
+    const one = new Fifo();
+    const other = new Fifo();
     const [a, b, c, d] = [pool.take(), pool.take(), pool.take(), pool.take()];
     one.push(a);
     other.push(b);

@@ -1,0 +1,44 @@
+import { NONE } from "./codes.ts";
+
+/** Was sent to another stage once: not sent again. */
+export const DIVERTED = 1;
+/** Left a chain's window, or a machine that broke, before its work was done. */
+export const UNFINISHED = 2;
+
+/** A head or a crate in the plant. */
+export class Item {
+  /** Tells those apart that are present together. */
+  readonly row: number;
+  /** Next item in whatever list the item stands in. */
+  next: Item | null = null;
+  /** Load the item came with, or -1. */
+  load = NONE;
+  /** Heads: the hanging order, 0 first. Crates: heads still in it. */
+  number = 0;
+  /** Destination fixed beforehand (dead on arrival), or -1. */
+  destination = NONE;
+  /** Stage it has to go to next instead of the usual one, or -1. */
+  sendTo = NONE;
+  /** DIVERTED and UNFINISHED bits. */
+  flags = 0;
+  /** Gates it is between, one bit each. */
+  inside = 0;
+  /** Last station on a chain that finished its work on it, or -1. */
+  doneAt = NONE;
+  // Numbers that are not whole begin as NaN: see DayState.
+  /** Live weight, and what is left of it, kilograms. */
+  weight = Number.NaN;
+  mass = Number.NaN;
+  /** Arrival of the head's load (or of the head in a stream), seconds. */
+  arrived = Number.NaN;
+  /** Dwell stages: when the head came in, and when its dwell is over, seconds. Travel: when it arrives. */
+  entered = Number.NaN;
+  ready = Number.NaN;
+  /** By limit: when the item passed the near end, NaN before. */
+  readonly stamps: Float64Array;
+
+  constructor(row: number, limits: number) {
+    this.row = row;
+    this.stamps = new Float64Array(limits);
+  }
+}
