@@ -102,7 +102,7 @@ function checkMass(day: DayState, onLine: number): void {
 
 function checkCrews(day: DayState): void {
   for (const { index, busy, peopleMax } of day.crewAt) {
-    if (busy < 0 || busy > peopleMax) fail(day, `${day.crews.names[index]} has ${busy} people at work`);
+    if (busy < 0 || busy > peopleMax) fail(day, `${day.line.crews.names[index]} has ${busy} people at work`);
   }
 }
 

@@ -52,18 +52,15 @@ export interface Return {
 }
 
 /**
- * Everything that changes while a day runs: an object for each stage and position, and columns indexed like the compiled
- * line's tables for all that is asked for less often. The functions that change it stand in files of their own, one for
- * each kind of thing that happens; this class only sets it up.
+ * Everything that changes while a day runs: an object for each stage, position, chain, crew and item, and columns indexed
+ * like the compiled line's tables for what is asked for less often. The functions that change it stand in files of their
+ * own, one for each kind of thing that happens; this class only sets it up.
  */
 export class DayState {
   readonly line: CompiledLine;
-  /** The line's tables, at hand: everything that happens looks into them. */
+  /** Tables of the line, at hand: much that happens looks into them. */
   readonly stages: CompiledLine["stages"];
-  readonly positions: CompiledLine["positions"];
   readonly slots: CompiledLine["slots"];
-  readonly crews: CompiledLine["crews"];
-  readonly chains: CompiledLine["chains"];
   readonly gates: CompiledLine["gates"];
   readonly vessels: CompiledLine["vessels"];
   readonly failures: CompiledLine["failures"];
@@ -186,10 +183,7 @@ export class DayState {
       uniformStream(options.seed, options.replication, owner, purpose, options.antithetic ?? false);
     this.line = line;
     this.stages = stages;
-    this.positions = positions;
     this.slots = line.slots;
-    this.crews = crews;
-    this.chains = chains;
     this.gates = gates;
     this.vessels = vessels;
     this.failures = failures;

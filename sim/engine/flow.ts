@@ -19,8 +19,7 @@ import {
 } from "./dayState.ts";
 import { enterGates, isHeld, vesselIsFull } from "./gates.ts";
 import { claimHead, supplyHasHead } from "./hanging.ts";
-import type { Item } from "./item.ts";
-import { DIVERTED, UNFINISHED } from "./item.ts";
+import { DIVERTED, type Item, UNFINISHED } from "./item.ts";
 import { startJobs } from "./jobs.ts";
 import { leaveLine, noMoreHeads } from "./leaveLine.ts";
 import { claimForStage, crewFor, isStaffAway, NOBODY, releaseFromStage } from "./people.ts";

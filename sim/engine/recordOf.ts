@@ -181,7 +181,7 @@ function headsOver(day: DayState, { area, most }: Headcount): { mean: number; ma
 }
 
 function crewRecord(day: DayState, crew: CrewState): CrewRecord {
-  const { names, shiftPeople } = day.crews;
+  const { names, shiftPeople } = day.line.crews;
   return {
     name: names[crew.index]!,
     peopleMax: crew.peopleMax,

@@ -15,18 +15,18 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: FLOW,
-        find: "  return day.pauses[stage] === 0 && !isHeld(day, stage);\n",
-        replace: `  if (day.pauses[stage]! > 0 || isHeld(day, stage)) return false;
-  const after = day.line.stages.next[stage]!;
-  return after < 0 || day.occupancy[after]! < day.line.stages.places[after]!;
+        find: "  return stage.pauses === 0 && !isHeld(day, stage);\n",
+        replace: `  if (stage.pauses > 0 || isHeld(day, stage)) return false;
+  const after = day.stageAt[stage.next];
+  return after === undefined || after.occupancy < after.places;
 `,
       },
       {
         file: FLOW,
-        find: "  if (kind !== DWELL && kind !== CHAIN) startWaiting(day, stage);\n  admit(day, stage);\n",
-        replace: `  if (kind !== DWELL && kind !== CHAIN) startWaiting(day, stage);
+        find: "  if (stage.kind !== DWELL && stage.kind !== CHAIN) startWaiting(day, stage);\n  admit(day, stage);\n",
+        replace: `  if (stage.kind !== DWELL && stage.kind !== CHAIN) startWaiting(day, stage);
   admit(day, stage);
-  if (stage > 0) refill(day, stage - 1);
+  if (stage.index > 0) refill(day, day.stageAt[stage.index - 1]!);
 `,
       },
     ],
@@ -37,12 +37,12 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: FLOW,
-        find: "  const travel = day.travel[stage];\n",
-        replace: `  if (isHeadStage(day, stage) && day.pool.number[item]! % 97 === 96) {
-    day.occupancy[to]!--;
+        find: "  if (stage.travel === null) arrive(day, to, item);\n",
+        replace: `  if (stage.takesHeads && item.number % 97 === 96) {
+    day.stageAt[to]!.occupancy--;
     return;
   }
-  const travel = day.travel[stage];
+  if (stage.travel === null) arrive(day, to, item);
 `,
       },
     ],
@@ -54,7 +54,7 @@ export const FAULTS: Fault[] = [
       {
         file: "sim/engine/leaveLine.ts",
         find: "  day.out[destination]!++;\n",
-        replace: "  day.out[destination]! += day.pool.number[item]! % 500 === 499 ? 2 : 1;\n",
+        replace: "  day.out[destination]! += item.number % 500 === 499 ? 2 : 1;\n",
       },
     ],
     checks: ["nonExponentialLines", "saturatedLines", "unreliableLines"],
@@ -68,9 +68,9 @@ export const FAULTS: Fault[] = [
         replace: "this.quantile(0.98 * this.uniforms.next())",
       },
       {
-        file: "sim/random/sampler.ts",
-        find: "this.quantile(values[at]!)",
-        replace: "this.quantile(0.98 * values[at]!)",
+        file: "sim/random/aleaStream.ts",
+        find: "quantiles.quantile(mirrored ? 1 - u : u)",
+        replace: "quantiles.quantile(0.98 * (mirrored ? 1 - u : u))",
       },
     ],
     checks: ["distributions", "nonExponentialLines"],
@@ -90,15 +90,15 @@ export const FAULTS: Fault[] = [
     name: "last in, first out",
     edits: [
       {
-        file: "sim/engine/fifos.ts",
-        find: `    this.pool.next[item] = NONE;
-    if (this.length[list] === 0) this.first[list] = item;
-    else this.pool.next[this.last[list]!] = item;
-    this.last[list] = item;
+        file: "sim/engine/fifo.ts",
+        find: `    item.next = null;
+    if (this.length === 0) this.first = item;
+    else this.last!.next = item;
+    this.last = item;
 `,
-        replace: `    this.pool.next[item] = this.length[list] === 0 ? NONE : this.first[list]!;
-    if (this.length[list] === 0) this.last[list] = item;
-    this.first[list] = item;
+        replace: `    item.next = this.length === 0 ? null : this.first;
+    if (this.length === 0) this.last = item;
+    this.first = item;
 `,
       },
     ],
@@ -141,7 +141,7 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: FLOW,
-        find: "  day.remaining[position]! -= day.now - day.runStart[position]!;\n",
+        find: "  position.remaining -= day.now - position.runStart;\n",
         replace: "",
       },
     ],
@@ -185,8 +185,8 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: "sim/engine/arrivals.ts",
-        find: "day.occupancy[stages.hanging]! >= stages.places[stages.hanging]!",
-        replace: "day.occupancy[stages.hanging]! > stages.places[stages.hanging]!",
+        find: "hanging.occupancy >= hanging.places",
+        replace: "hanging.occupancy > hanging.places",
       },
     ],
     checks: ["parallelQueues"],
@@ -196,8 +196,8 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: "sim/engine/watchLimits.ts",
-        find: "heads?.pass(day.pool.number[item]!, stage, moment, day.now)",
-        replace: "heads?.pass(day.pool.number[item]!, stage, moment, day.now + (moment === EXIT ? 1e-3 : 0))",
+        find: "heads?.pass(item.number, stage.index, moment, day.now)",
+        replace: "heads?.pass(item.number, stage.index, moment, day.now + (moment === EXIT ? 1e-3 : 0))",
       },
     ],
     checks: ONE_BY_ONE,
@@ -207,8 +207,8 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: "sim/engine/accounting.ts",
-        find: "  bookQueue(day, stage);\n  day.queueShown[stage] = length;\n",
-        replace: "  day.queueShown[stage] = length;\n  bookQueue(day, stage);\n",
+        find: "  stage.shown.set(length, day.now);\n",
+        replace: "  stage.shown.heads = length;\n  stage.shown.set(length, day.now);\n",
       },
     ],
     checks: ["littlesLaw", "queues"],
@@ -218,9 +218,8 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: "sim/engine/accounting.ts",
-        find: "  bookSection(day, section);\n  const heads = day.sectionHeads[section]! + change;\n  day.sectionHeads[section] = heads;\n",
-        replace:
-          "  const heads = day.sectionHeads[section]! + change;\n  day.sectionHeads[section] = heads;\n  bookSection(day, section);\n",
+        find: "  inside.set(inside.heads + change, day.now);\n",
+        replace: "  inside.heads += change;\n  inside.set(inside.heads, day.now);\n",
       },
     ],
     checks: ["littlesLaw", "queues"],
@@ -252,7 +251,7 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: FLOW,
-        find: "const arrival = Math.max(day.lastArrival[stage]!, free);",
+        find: "const arrival = Math.max(stage.lastArrival, free);",
         replace: "const arrival = free;",
       },
     ],
@@ -274,8 +273,8 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: "sim/engine/people.ts",
-        find: "  day.busyPeople[crew]! -= people;\n",
-        replace: "  day.busyPeople[crew]! = Math.max(day.busyPeople[crew]! - people, 1);\n",
+        find: "  crew.busy -= people;\n",
+        replace: "  crew.busy = Math.max(crew.busy - people, 1);\n",
       },
     ],
     checks: ["crews"],
@@ -285,8 +284,8 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: "sim/engine/people.ts",
-        find: "freePeople(day, crew[row]!) >= people[stage]!",
-        replace: "freePeople(day, crew[row]!) + 1 >= people[stage]!",
+        find: "freePeople(crews[row]!) >= people",
+        replace: "freePeople(crews[row]!) + 1 >= people",
       },
     ],
     checks: ["crews"],
@@ -296,8 +295,8 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: "sim/engine/jobs.ts",
-        find: "freePeople(day, crew) >= 1",
-        replace: "freePeople(day, crew) >= 0",
+        find: "freePeople(crew) >= 1",
+        replace: "freePeople(crew) >= 0",
       },
     ],
     checks: ["parallelQueues"],
@@ -318,8 +317,8 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: FLOW,
-        find: "day.pool.ready[item] = day.now + dwellOf(day, stage, item);",
-        replace: "day.pool.ready[item] = day.now + 0.99 * dwellOf(day, stage, item);",
+        find: "item.ready = day.now + dwellOf(stage, item);",
+        replace: "item.ready = day.now + 0.99 * dwellOf(stage, item);",
       },
     ],
     checks: [...ONE_BY_ONE, "parallelQueues"],
