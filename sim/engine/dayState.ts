@@ -193,14 +193,11 @@ export class DayState {
     this.calendar = new Calendar(line.slots.count);
     this.pool = new ItemPool(line.limits.count);
 
-    this.stageAt = stages.names.map(
-      (name, stage) =>
-        new StageState(
-          line,
-          stage,
-          drawsOf(line, stage, (purpose) => stream(name, purpose)),
-        ),
-    );
+    const tellsAll = options.perHead === true || options.watcher !== undefined;
+    this.stageAt = stages.names.map((name, stage) => {
+      const draws = drawsOf(line, stage, (purpose) => stream(name, purpose));
+      return new StageState(line, stage, draws, tellsAll);
+    });
     this.positionAt = this.stageAt.flatMap((stage) => stage.positions);
     this.chainAt = Array.from({ length: chains.count }, (_, chain) => new ChainState(line, chain, this.stageAt));
     this.crewAt = crews.names.map(

@@ -5,6 +5,7 @@ import { fillVessel } from "./vessels.ts";
 
 /** Takes off the head what the stage takes off. */
 export function takeProducts(day: DayState, stage: StageState, item: Item): void {
+  if (stage.productFrom === stage.productTo) return;
   const { productName, productShare, productOfLive, productVessel } = day.stages;
   for (let row = stage.productFrom; row < stage.productTo; row++) {
     const base = productOfLive[row] ? item.weight : item.mass;

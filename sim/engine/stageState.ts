@@ -1,4 +1,5 @@
 import { type CompiledLine, DWELL, type StageColumns } from "../line/index.ts";
+import { MOMENTS } from "../plan/plan.ts";
 import type { Sampler, UniformStream } from "../random/index.ts";
 import type { ChainState } from "./chainState.ts";
 import { STARVED } from "./codes.ts";
@@ -7,6 +8,8 @@ import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
 import { PositionState } from "./positionState.ts";
 import { Waiters } from "./waiters.ts";
+
+const EVERY_MOMENT = (1 << MOMENTS.length) - 1;
 
 /** What a stage draws; null where nothing is left to chance. */
 export interface StageDraws {
@@ -42,6 +45,8 @@ export class StageState {
   readonly vessels: Int32Array;
   /** Failure units of the whole station that run on its working time. */
   readonly clocks: Int32Array;
+  /** Bit by moment of a head's way through: a limit or a gate has an end there, or somebody is told of every head. */
+  readonly watched: number;
   readonly branchFrom: number;
   readonly branchTo: number;
   readonly productFrom: number;
@@ -95,8 +100,9 @@ export class StageState {
   /** Positions that are blocked for a place here. */
   readonly waiters = new Waiters();
 
-  constructor(line: CompiledLine, index: number, draws: StageDraws) {
-    const { stages, failures, chains } = line;
+  /** `tellsAll`: somebody wants to know of every head at every point of its way. */
+  constructor(line: CompiledLine, index: number, draws: StageDraws, tellsAll: boolean) {
+    const { stages, failures, chains, points } = line;
     this.index = index;
     this.kind = stages.kind[index]!;
     this.next = stages.next[index]!;
@@ -113,6 +119,7 @@ export class StageState {
     this.gates = rowsOf(stages.gate, stages.gateFrom, index);
     this.vessels = rowsOf(stages.vessel, stages.vesselFrom, index);
     this.clocks = rowsOf(failures.stationClock, failures.stationClockFrom, index);
+    this.watched = tellsAll ? EVERY_MOMENT : watchedMoments(points.watched, index);
     this.branchFrom = stages.branchFrom[index]!;
     this.branchTo = stages.branchFrom[index + 1]!;
     this.productFrom = stages.productFrom[index]!;
@@ -141,6 +148,10 @@ function positionsOf(line: CompiledLine, { positionFrom }: StageColumns, stage: 
   const from = positionFrom[stage.index]!;
   const count = positionFrom[stage.index + 1]! - from;
   return Array.from({ length: count }, (_, rank) => new PositionState(line, stage, from + rank));
+}
+
+function watchedMoments(watched: Uint8Array, index: number): number {
+  return MOMENTS.reduce((bits, _, moment) => bits | (watched[index * MOMENTS.length + moment]! << moment), 0);
 }
 
 function rowsOf(rows: Int32Array, from: Int32Array, index: number): Int32Array {

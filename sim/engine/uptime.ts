@@ -22,7 +22,7 @@ export function spendOwnUptime(day: DayState, position: PositionState, failing: 
 
 /** A position of the stage began to work: clocks of the whole station run from the first one on. */
 export function startStationClocks(day: DayState, stage: StageState): void {
-  if (stage.workingPositions++ > 0) return;
+  if (stage.workingPositions++ > 0 || stage.clocks.length === 0) return;
   const { slot } = day.failures;
   for (const unit of stage.clocks) {
     day.unitRunStart[unit] = day.now;
@@ -32,7 +32,7 @@ export function startStationClocks(day: DayState, stage: StageState): void {
 
 /** A position of the stage stopped working: with the last one the clocks of the station stand. */
 export function stopStationClocks(day: DayState, stage: StageState): void {
-  if (--stage.workingPositions > 0) return;
+  if (--stage.workingPositions > 0 || stage.clocks.length === 0) return;
   const { slot } = day.failures;
   for (const unit of stage.clocks) {
     if (day.unitDown[unit]) continue;

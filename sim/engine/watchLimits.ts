@@ -13,8 +13,12 @@ export const EXIT = 3;
  * that end here are left.
  */
 export function passPoint(day: DayState, item: Item, stage: StageState, moment: number): void {
-  if (day.points.watched[stage.index * 4 + moment] === 1) watch(day, item, stage.index * 4 + moment, day.now);
-  if (day.recorders !== null) day.recorders.heads?.pass(item.number, stage.index, moment, day.now);
+  if ((stage.watched & (1 << moment)) !== 0) notePass(day, item, stage.index, moment);
+}
+
+function notePass(day: DayState, item: Item, stage: number, moment: number): void {
+  watch(day, item, stage * 4 + moment, day.now);
+  day.recorders?.heads?.pass(item.number, stage, moment, day.now);
 }
 
 /** The head hung now: its way began when its load arrived. */
