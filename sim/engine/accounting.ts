@@ -1,11 +1,11 @@
 import { DWELL, NO_LIMIT } from "../line/index.ts";
-import type { ChainState } from "./chainState.ts";
-import type { CrewState } from "./crewState.ts";
-import { BLOCKED, type DayState, DOWN, STARVED, WORKING } from "./dayState.ts";
-import type { Headcount } from "./headcount.ts";
-import type { Item } from "./item.ts";
-import type { PositionState } from "./positionState.ts";
-import type { StageState } from "./stageState.ts";
+import type { ChainState } from "./state/chainState.ts";
+import type { CrewState } from "./state/crewState.ts";
+import { BLOCKED, type DayState, DOWN, STARVED, WORKING } from "./state/dayState.ts";
+import type { Headcount } from "./state/headcount.ts";
+import type { Item } from "./state/item.ts";
+import type { PositionState } from "./state/positionState.ts";
+import type { StageState } from "./state/stageState.ts";
 
 /** Books the time a position spent in its state and puts it into `state`. */
 export function setState(day: DayState, position: PositionState, state: number): void {

@@ -1,9 +1,9 @@
 import { type CompiledLoads, NO_LIMIT } from "../line/index.ts";
 import { noteQueue } from "./accounting.ts";
-import type { DayState } from "./dayState.ts";
 import { startWaiting } from "./flow.ts";
 import { joinLine } from "./hanging.ts";
 import { checkFinished } from "./leaveLine.ts";
+import type { DayState } from "./state/dayState.ts";
 
 /** Sets the supply going at the day's start. */
 export function startSupply(day: DayState): void {

@@ -1,11 +1,11 @@
 import { setState } from "./accounting.ts";
 import { bringShackles, headAt, headAtUnloading, setStand, turnRing } from "./chainRing.ts";
-import type { ChainState } from "./chainState.ts";
-import { type DayState, MOVES, STANDS_UNFINISHED, STANDS_UNLOADING, WORKING } from "./dayState.ts";
 import { admit, enterWindow, leaveUnfinished, unloadChain } from "./flow.ts";
 import { vesselIsFull } from "./gates.ts";
-import type { Item } from "./item.ts";
-import type { StageState } from "./stageState.ts";
+import type { ChainState } from "./state/chainState.ts";
+import { type DayState, MOVES, STANDS_UNFINISHED, STANDS_UNLOADING, WORKING } from "./state/dayState.ts";
+import type { Item } from "./state/item.ts";
+import type { StageState } from "./state/stageState.ts";
 
 /** Chains run from the day's start on. */
 export function startChains(day: DayState): void {

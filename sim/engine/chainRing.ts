@@ -1,7 +1,7 @@
 import { noteQueue, setState } from "./accounting.ts";
-import type { ChainState } from "./chainState.ts";
-import { BLOCKED, type DayState, DOWN, MOVES, ON_BREAK, STANDS_DOWN, STANDS_PAUSE, WORKING } from "./dayState.ts";
-import type { Item } from "./item.ts";
+import type { ChainState } from "./state/chainState.ts";
+import { BLOCKED, type DayState, DOWN, MOVES, ON_BREAK, STANDS_DOWN, STANDS_PAUSE, WORKING } from "./state/dayState.ts";
+import type { Item } from "./state/item.ts";
 
 /*
  * The shackles of a chain as a ring: place 0 is the loading point, the last place the unloading point. The chain moves in

@@ -1,8 +1,8 @@
 import { CHAIN_STATION } from "../line/index.ts";
-import type { DayState } from "./dayState.ts";
-import type { Item } from "./item.ts";
 import { visitList, visitPresent } from "./present.ts";
-import type { StageState } from "./stageState.ts";
+import type { DayState } from "./state/dayState.ts";
+import type { Item } from "./state/item.ts";
+import type { StageState } from "./state/stageState.ts";
 
 /** Heads, crates, people or kilograms were lost or doubled: a fault of the engine, never of a plan. */
 export class ConservationError extends Error {

@@ -1,9 +1,9 @@
 import { FLEET_BACK, NO_LIMIT } from "../line/index.ts";
-import type { DayState } from "./dayState.ts";
-import type { Item } from "./item.ts";
 import { checkFinished } from "./leaveLine.ts";
 import { addReturn } from "./returns.ts";
-import type { StageState } from "./stageState.ts";
+import type { DayState } from "./state/dayState.ts";
+import type { Item } from "./state/item.ts";
+import type { StageState } from "./state/stageState.ts";
 
 /** A crate leaves a crate stage; with the last one off the lorry its load is unloaded, and the lorry waits for empty ones. */
 export function noteUnloaded(day: DayState, stage: StageState, crate: Item): void {

@@ -1,10 +1,10 @@
 import { setState } from "./accounting.ts";
 import { interruptChain, resumeChain } from "./chainRing.ts";
-import { BLOCKED, type DayState, DOWN, NONE, NOTHING, WORKING } from "./dayState.ts";
 import { beginLeaving, dispatchCrew, endLeaving, release, startRun, startWaiting, stopRun, turnIdle } from "./flow.ts";
 import { requestJob, startJob } from "./jobs.ts";
 import { releasePeople } from "./people.ts";
-import type { PositionState } from "./positionState.ts";
+import { BLOCKED, type DayState, DOWN, NONE, NOTHING, WORKING } from "./state/dayState.ts";
+import type { PositionState } from "./state/positionState.ts";
 
 /** One of the position's own failures strikes while it works. */
 export function failPosition(day: DayState, position: PositionState): void {

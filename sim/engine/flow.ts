@@ -2,9 +2,15 @@ import { CHAIN, CHAIN_STATION, DWELL, HANGING_POINT, LORRY, OUT } from "../line/
 import { CREW_RULES } from "../plan/plan.ts";
 import { bookDwell, changeSection, noteQueue, setState } from "./accounting.ts";
 import { canHangOn, hangOn, noteChainActive, takeOff, wakeChain } from "./chainRing.ts";
-import type { ChainState } from "./chainState.ts";
 import { cratesBack, noteUnloaded } from "./crates.ts";
-import type { CrewState } from "./crewState.ts";
+import { enterGates, isHeld, vesselIsFull } from "./gates.ts";
+import { claimHead, supplyHasHead } from "./hanging.ts";
+import { startJobs } from "./jobs.ts";
+import { leaveLine, noMoreHeads } from "./leaveLine.ts";
+import { claimForStage, crewFor, isStaffAway, NOBODY, releaseFromStage } from "./people.ts";
+import { takeProducts } from "./products.ts";
+import type { ChainState } from "./state/chainState.ts";
+import type { CrewState } from "./state/crewState.ts";
 import {
   BLOCKED,
   type DayState,
@@ -16,16 +22,10 @@ import {
   STARVED,
   WORK_ENDS,
   WORKING,
-} from "./dayState.ts";
-import { enterGates, isHeld, vesselIsFull } from "./gates.ts";
-import { claimHead, supplyHasHead } from "./hanging.ts";
-import { DIVERTED, type Item, UNFINISHED } from "./item.ts";
-import { startJobs } from "./jobs.ts";
-import { leaveLine, noMoreHeads } from "./leaveLine.ts";
-import { claimForStage, crewFor, isStaffAway, NOBODY, releaseFromStage } from "./people.ts";
-import type { PositionState } from "./positionState.ts";
-import { takeProducts } from "./products.ts";
-import type { StageState } from "./stageState.ts";
+} from "./state/dayState.ts";
+import { DIVERTED, type Item, UNFINISHED } from "./state/item.ts";
+import type { PositionState } from "./state/positionState.ts";
+import type { StageState } from "./state/stageState.ts";
 import { firstOwnFailure, spendOwnUptime, startStationClocks, stopStationClocks } from "./uptime.ts";
 import { END, ENTRY, EXIT, passGates, passPoint, START } from "./watchLimits.ts";
 

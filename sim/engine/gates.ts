@@ -1,6 +1,6 @@
-import type { DayState } from "./dayState.ts";
-import type { Item } from "./item.ts";
-import type { StageState } from "./stageState.ts";
+import type { DayState } from "./state/dayState.ts";
+import type { Item } from "./state/item.ts";
+import type { StageState } from "./state/stageState.ts";
 
 /** A head begins the stretch of every gate that stands before the stage. */
 export function enterGates(day: DayState, { gates }: StageState, item: Item): void {

@@ -1,6 +1,6 @@
 import { noteSection } from "./accounting.ts";
-import type { DayState } from "./dayState.ts";
-import type { Item } from "./item.ts";
+import type { DayState } from "./state/dayState.ts";
+import type { Item } from "./state/item.ts";
 import { ENTRY, passArrival, passPoint } from "./watchLimits.ts";
 
 /** True when the first stage may take a head out of the supply now (heads of a stream stand in its buffer instead). */

@@ -1,6 +1,6 @@
-import type { CrewState } from "./crewState.ts";
-import { type DayState, POSITION_REPAIRED } from "./dayState.ts";
 import { claimPeople, freePeople } from "./people.ts";
+import type { CrewState } from "./state/crewState.ts";
+import { type DayState, POSITION_REPAIRED } from "./state/dayState.ts";
 
 /*
  * Jobs that one person of a crew may have to be there for: repairing a failure unit (job = unit) and emptying a vessel

@@ -1,7 +1,7 @@
 import { forgetWarmUp } from "./accounting.ts";
-import type { DayState } from "./dayState.ts";
 import { leaveAllGates } from "./gates.ts";
-import type { Item } from "./item.ts";
+import type { DayState } from "./state/dayState.ts";
+import type { Item } from "./state/item.ts";
 import { passExit } from "./watchLimits.ts";
 
 const CARCASS_INDEX = 0;

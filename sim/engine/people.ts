@@ -1,8 +1,8 @@
 import { CREW_PEOPLE } from "../line/index.ts";
 import { bookCrew, peopleOnDuty } from "./accounting.ts";
-import type { CrewState } from "./crewState.ts";
-import type { DayState } from "./dayState.ts";
-import type { StageState } from "./stageState.ts";
+import type { CrewState } from "./state/crewState.ts";
+import type { DayState } from "./state/dayState.ts";
+import type { StageState } from "./state/stageState.ts";
 
 /** People of the crew who could begin something now. */
 export function freePeople(crew: CrewState): number {

@@ -2,13 +2,13 @@ import { CHAIN, CREW_BREAK, CREW_PEOPLE, FLEET_BACK, HANGING_ENDS, STAGE_PAUSE }
 import { bookCrew } from "./accounting.ts";
 import { admitLoads } from "./arrivals.ts";
 import { interruptChain, resumeChain } from "./chainRing.ts";
-import type { CrewState } from "./crewState.ts";
-import type { DayState } from "./dayState.ts";
 import { dispatchCrew, explainIdle, startWaiting } from "./flow.ts";
 import { checkFinished } from "./leaveLine.ts";
 import { isUnmanned } from "./people.ts";
 import { addReturn, takeReturn } from "./returns.ts";
-import type { StageState } from "./stageState.ts";
+import type { CrewState } from "./state/crewState.ts";
+import type { DayState } from "./state/dayState.ts";
+import type { StageState } from "./state/stageState.ts";
 
 /** The calendar's next entry: shifts, breaks, pauses, the end of hanging. */
 export function turnCalendar(day: DayState): void {

@@ -1,10 +1,10 @@
 import { CHAIN, CHAIN_STATION, DWELL } from "../line/index.ts";
 import { headAt } from "./chainRing.ts";
-import type { ChainState } from "./chainState.ts";
-import type { DayState } from "./dayState.ts";
-import type { Fifo } from "./fifo.ts";
-import type { Item } from "./item.ts";
-import type { StageState } from "./stageState.ts";
+import type { ChainState } from "./state/chainState.ts";
+import type { DayState } from "./state/dayState.ts";
+import type { Fifo } from "./state/fifo.ts";
+import type { Item } from "./state/item.ts";
+import type { StageState } from "./state/stageState.ts";
 
 /** `stage` is where the item is, or the stage it left when it travels. */
 export type Visitor = (item: Item, stage: StageState, travelling: boolean) => void;

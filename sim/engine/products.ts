@@ -1,6 +1,6 @@
-import type { DayState } from "./dayState.ts";
-import type { Item } from "./item.ts";
-import type { StageState } from "./stageState.ts";
+import type { DayState } from "./state/dayState.ts";
+import type { Item } from "./state/item.ts";
+import type { StageState } from "./state/stageState.ts";
 import { fillVessel } from "./vessels.ts";
 
 /** Takes off the head what the stage takes off. */

@@ -2,8 +2,6 @@ import { CHAIN, CHAIN_STATION, DWELL, NO_LIMIT } from "../line/index.ts";
 import { bookDwell, bookQueue, bookState, closeCrew } from "./accounting.ts";
 import { bindingRecord } from "./binding/bindingRecord.ts";
 import { bookStand } from "./chainRing.ts";
-import type { ChainState } from "./chainState.ts";
-import type { CrewState } from "./crewState.ts";
 import {
   type ChainRecord,
   type CrewRecord,
@@ -17,11 +15,13 @@ import {
   type StageRecord,
   type VesselRecord,
 } from "./dayRecord.ts";
-import { type DayState, STANDS_DOWN, STANDS_PAUSE, STANDS_UNFINISHED, STANDS_UNLOADING } from "./dayState.ts";
-import type { Headcount } from "./headcount.ts";
 import { notHung } from "./leaveLine.ts";
 import { visitList, visitPresent } from "./present.ts";
-import type { StageState } from "./stageState.ts";
+import type { ChainState } from "./state/chainState.ts";
+import type { CrewState } from "./state/crewState.ts";
+import { type DayState, STANDS_DOWN, STANDS_PAUSE, STANDS_UNFINISHED, STANDS_UNLOADING } from "./state/dayState.ts";
+import type { Headcount } from "./state/headcount.ts";
+import type { StageState } from "./state/stageState.ts";
 
 /** Closes the books at the day's end and writes what is left of it. */
 export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord {

@@ -1,4 +1,4 @@
-import type { DayState, Return } from "./dayState.ts";
+import type { DayState, Return } from "./state/dayState.ts";
 
 /** Notes that something comes back at a known time; equal times in the order of noting. */
 export function addReturn(day: DayState, back: Return): void {

@@ -14,16 +14,16 @@ import { headArrives, loadArrives, startSupply } from "./arrivals.ts";
 import { endChainStep, startChains } from "./chainMoves.ts";
 import { checkConservation } from "./conservation.ts";
 import type { DayRecord } from "./dayRecord.ts";
-import { type DayOptions, DayState, NOTHING, POSITION_FAILS, WORK_ENDS } from "./dayState.ts";
 import { busiestStage, DayTooLong } from "./dayTooLong.ts";
 import { failPosition, repairPosition, startCalendarClocks, turnFailureUnit } from "./failures.ts";
 import { endDwell, endTravel, endWork } from "./flow.ts";
 import { countUnmanned, scheduleCalendar, turnCalendar, turnReturn } from "./planned.ts";
-import type { PositionState } from "./positionState.ts";
 import { recordOf } from "./recordOf.ts";
 import { isSerial } from "./serial/isSerial.ts";
 import { runAhead } from "./serial/runAhead.ts";
 import { settle } from "./settle.ts";
+import { type DayOptions, DayState, NOTHING, POSITION_FAILS, WORK_ENDS } from "./state/dayState.ts";
+import type { PositionState } from "./state/positionState.ts";
 import { turnVessel } from "./turnVessel.ts";
 
 /**

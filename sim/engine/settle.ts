@@ -1,7 +1,7 @@
 import { tryMoveChain } from "./chainMoves.ts";
-import type { DayState } from "./dayState.ts";
 import { startWaiting } from "./flow.ts";
 import { applyHeldRows } from "./planned.ts";
+import type { DayState } from "./state/dayState.ts";
 
 /**
  * After an event: stages behind gates that opened look again, planned stops that waited for an empty stretch begin, and

@@ -1,9 +1,9 @@
 import { CHAIN, DWELL } from "../line/index.ts";
 import { wakeChain } from "./chainRing.ts";
-import type { DayState } from "./dayState.ts";
 import { dispatchCrew, scheduleDwell, startWaiting } from "./flow.ts";
 import { releasePeople } from "./people.ts";
-import type { StageState } from "./stageState.ts";
+import type { DayState } from "./state/dayState.ts";
+import type { StageState } from "./state/stageState.ts";
 import { emptyVessel } from "./vessels.ts";
 
 /** A vessel is empty: who emptied it is free, and the stages it stopped go on. */

@@ -1,6 +1,6 @@
-import type { DayState } from "./dayState.ts";
-import type { PositionState } from "./positionState.ts";
-import type { StageState } from "./stageState.ts";
+import type { DayState } from "./state/dayState.ts";
+import type { PositionState } from "./state/positionState.ts";
+import type { StageState } from "./state/stageState.ts";
 
 /** The unit of this position that fails first if it works on, or -1. */
 export function firstOwnFailure(day: DayState, { ownFailureFrom, ownFailureTo }: PositionState): number {

@@ -1,5 +1,5 @@
-import type { DayState } from "./dayState.ts";
 import { requestJob } from "./jobs.ts";
+import type { DayState } from "./state/dayState.ts";
 
 /** By-product runs into the vessel: at its mark somebody is called to empty it; when it is full it stops its stages or spills. */
 export function fillVessel(day: DayState, vessel: number, kilograms: number): void {

@@ -1,7 +1,7 @@
-import type { DayState } from "./dayState.ts";
 import { leaveGate } from "./gates.ts";
-import type { Item } from "./item.ts";
-import type { StageState } from "./stageState.ts";
+import type { DayState } from "./state/dayState.ts";
+import type { Item } from "./state/item.ts";
+import type { StageState } from "./state/stageState.ts";
 
 export const ENTRY = 0;
 export const START = 1;

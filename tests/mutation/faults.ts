@@ -90,7 +90,7 @@ export const FAULTS: Fault[] = [
     name: "last in, first out",
     edits: [
       {
-        file: "sim/engine/fifo.ts",
+        file: "sim/engine/state/fifo.ts",
         find: `    item.next = null;
     if (this.length === 0) this.first = item;
     else this.last!.next = item;
@@ -196,8 +196,8 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: "sim/engine/watchLimits.ts",
-        find: "heads?.pass(item.number, stage.index, moment, day.now)",
-        replace: "heads?.pass(item.number, stage.index, moment, day.now + (moment === EXIT ? 1e-3 : 0))",
+        find: "heads?.pass(item.number, stage, moment, day.now)",
+        replace: "heads?.pass(item.number, stage, moment, day.now + (moment === EXIT ? 1e-3 : 0))",
       },
     ],
     checks: ONE_BY_ONE,

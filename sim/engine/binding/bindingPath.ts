@@ -12,12 +12,12 @@ import {
   SLOT_TRAVEL,
   SLOT_VESSEL,
 } from "../../line/index.ts";
-import type { ChainState } from "../chainState.ts";
-import { BLOCKED, DOWN, NO_CREW, NONE, POSITION_REPAIRED, STARVED } from "../codes.ts";
-import type { DayState } from "../dayState.ts";
-import type { Item } from "../item.ts";
-import type { PositionState } from "../positionState.ts";
-import type { StageState } from "../stageState.ts";
+import type { ChainState } from "../state/chainState.ts";
+import { BLOCKED, DOWN, NO_CREW, NONE, POSITION_REPAIRED, STARVED } from "../state/codes.ts";
+import type { DayState } from "../state/dayState.ts";
+import type { Item } from "../state/item.ts";
+import type { PositionState } from "../state/positionState.ts";
+import type { StageState } from "../state/stageState.ts";
 import { type PathCells, pathCells } from "./pathCells.ts";
 import { PathRows } from "./pathRows.ts";
 

@@ -1,5 +1,5 @@
 import type { BindingRecord, BottleneckRecord, BoundSeconds } from "../dayRecord.ts";
-import type { DayState } from "../dayState.ts";
+import type { DayState } from "../state/dayState.ts";
 import { momentaryBottleneck } from "./momentaryBottleneck.ts";
 import { CAUSES, type PathCell } from "./pathCells.ts";
 

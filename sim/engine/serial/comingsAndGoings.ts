@@ -1,4 +1,4 @@
-import type { Headcount } from "../headcount.ts";
+import type { Headcount } from "../state/headcount.ts";
 
 const FIRST_ROOM = 16;
 

@@ -1,5 +1,5 @@
 import { type CompiledLine, NO_LIMIT, OUT, STATION } from "../../line/index.ts";
-import type { DayOptions } from "../dayState.ts";
+import type { DayOptions } from "../state/dayState.ts";
 
 /** Options that a day may have whatever way it is simulated; with any other one something watches the single events. */
 const UNWATCHED: ReadonlySet<string> = new Set<keyof DayOptions>(["seed", "replication", "antithetic"]);

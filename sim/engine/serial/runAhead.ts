@@ -1,7 +1,7 @@
 import type { CompiledLine } from "../../line/index.ts";
-import { BLOCKED, type DayOptions, DayState, WORK_ENDS, WORKING } from "../dayState.ts";
-import type { Item } from "../item.ts";
-import type { PositionState } from "../positionState.ts";
+import { BLOCKED, type DayOptions, DayState, WORK_ENDS, WORKING } from "../state/dayState.ts";
+import type { Item } from "../state/item.ts";
+import type { PositionState } from "../state/positionState.ts";
 import { BLOCK, SerialPass } from "./serialPass.ts";
 
 const CARCASS = 0;

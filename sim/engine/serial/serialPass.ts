@@ -1,6 +1,6 @@
 import { NO_LIMIT } from "../../line/index.ts";
-import { BLOCKED, type DayState, STARVED, WORKING } from "../dayState.ts";
-import type { PositionState } from "../positionState.ts";
+import { BLOCKED, type DayState, STARVED, WORKING } from "../state/dayState.ts";
+import type { PositionState } from "../state/positionState.ts";
 import { ComingsAndGoings } from "./comingsAndGoings.ts";
 
 /** Heads that are taken through the line before the books are kept. */

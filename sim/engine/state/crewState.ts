@@ -1,5 +1,5 @@
-import type { CompiledLine } from "../line/index.ts";
-import type { UniformStream } from "../random/index.ts";
+import type { CompiledLine } from "../../line/index.ts";
+import type { UniformStream } from "../../random/index.ts";
 import { absentees } from "./absentees.ts";
 import type { StageState } from "./stageState.ts";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { TallyBuilder } from "../../../sim/engine/tallyBuilder.ts";
-import { Sampler, uniformStream } from "../../../sim/random/index.ts";
-import { relativeError } from "../../support/relativeError.ts";
+import { TallyBuilder } from "../../../../sim/engine/state/tallyBuilder.ts";
+import { Sampler, uniformStream } from "../../../../sim/random/index.ts";
+import { relativeError } from "../../../support/relativeError.ts";
 
 function sample(count: number): number[] {
   const sampler = new Sampler({ family: "lognormal", mean: 40, cv: 1.2 }, uniformStream("tally", 0, "a", "b"));

@@ -1,6 +1,6 @@
-import { type CompiledLine, DWELL, type StageColumns } from "../line/index.ts";
-import { MOMENTS } from "../plan/plan.ts";
-import type { Sampler, UniformStream } from "../random/index.ts";
+import { type CompiledLine, DWELL, type StageColumns } from "../../line/index.ts";
+import { MOMENTS } from "../../plan/plan.ts";
+import type { Sampler, UniformStream } from "../../random/index.ts";
 import type { ChainState } from "./chainState.ts";
 import { STARVED } from "./codes.ts";
 import type { CrewState } from "./crewState.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { Fifo } from "../../../sim/engine/fifo.ts";
-import { UNFINISHED } from "../../../sim/engine/item.ts";
-import { ItemPool } from "../../../sim/engine/itemPool.ts";
+import { Fifo } from "../../../../sim/engine/state/fifo.ts";
+import { UNFINISHED } from "../../../../sim/engine/state/item.ts";
+import { ItemPool } from "../../../../sim/engine/state/itemPool.ts";
 
 describe("ItemPool", () => {
   it("takes anew who has left, so that it holds what is present and not what has passed", () => {

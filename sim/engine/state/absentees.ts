@@ -1,4 +1,4 @@
-import type { UniformStream } from "../random/index.ts";
+import type { UniformStream } from "../../random/index.ts";
 
 /**
  * How many of a crew's first n people are missing today, for n = 0 .. people. One draw per person, so that a smaller crew

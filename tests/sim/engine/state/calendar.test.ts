@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { Calendar } from "../../../sim/engine/calendar.ts";
+import { Calendar } from "../../../../sim/engine/state/calendar.ts";
 
 /** The naive calendar: look at every slot; the lowest number wins a tie. */
 function earliest(times: readonly number[]): number {

@@ -1,7 +1,7 @@
-import type { CompiledLine } from "../line/index.ts";
+import type { CompiledLine } from "../../line/index.ts";
+import { STATES } from "../dayRecord.ts";
 import { NONE, NOTHING, STARVED } from "./codes.ts";
 import type { CrewState } from "./crewState.ts";
-import { STATES } from "./dayRecord.ts";
 import { Fifo } from "./fifo.ts";
 import type { Item } from "./item.ts";
 import type { StageState } from "./stageState.ts";

@@ -1,4 +1,4 @@
-import type { CompiledLine } from "../line/index.ts";
+import type { CompiledLine } from "../../line/index.ts";
 import { MOVES, STANDS } from "./codes.ts";
 import type { Item } from "./item.ts";
 import type { PositionState } from "./positionState.ts";

@@ -1,4 +1,4 @@
-import { STATES } from "./dayRecord.ts";
+import { STATES } from "../dayRecord.ts";
 
 /* Numbers that stand for something in the columns of a day. */
 

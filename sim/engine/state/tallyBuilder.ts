@@ -1,4 +1,4 @@
-import type { Tally } from "./dayRecord.ts";
+import type { Tally } from "../dayRecord.ts";
 
 /** 128 bins to every doubling, from 2^-10 s to 2^24 s; what is smaller falls into the first bin, what is larger into the last. */
 const BIN_BITS = 7;
