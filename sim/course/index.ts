@@ -5,7 +5,7 @@ export { CRATE_PLACES, type DayCourse, HEAD_COUNTS, type LimitDanger } from "./d
 export type { ChainSketch, LineSketch, StageSketch } from "./lineSketch.ts";
 export { CourseTooLong, type HeadWays } from "./passLog.ts";
 // One day
-export { MOST_PASSES, recordCourse } from "./recordCourse.ts";
+export { MOST_PASSES, recordCourse, recordInParts } from "./recordCourse.ts";
 // Reading it
 export { lastAtOrBefore, rowAt, stepAt } from "./stepAt.ts";
 export type { Steps } from "./stepLog.ts";

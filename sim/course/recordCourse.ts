@@ -11,20 +11,39 @@ import type { StepLog } from "./stepLog.ts";
 /** Beyond so many passes (of heads past points of their way) a day is too long to be kept whole: some 100 MB. */
 export const MOST_PASSES = 5_000_000;
 
+/** Which day of a line is meant. */
+interface DayDraws {
+  seed: string;
+  replication: number;
+}
+
+/** Instants between two places at which a recording may be left: some milliseconds. */
+const INSTANTS_A_PART = 1000;
+
 /**
  * Simulates one day as `runDay` does, event by event, and keeps its whole course. The record is that of `runDay` with
  * the same seed and replication, to the last digit, with what its time was owed to and the bottleneck of every moment. Throws `CourseTooLong` when heads pass more than `most` points.
  */
-export function recordCourse(
+export function recordCourse(line: CompiledLine, draws: DayDraws, most = MOST_PASSES): DayCourse {
+  const parts = recordInParts(line, draws, most);
+  for (;;) {
+    const { done, value } = parts.next();
+    if (done) return value;
+  }
+}
+
+/** The same, part by part: whoever asks for the next one may do something else before, or never ask. */
+export function* recordInParts(
   line: CompiledLine,
-  { seed, replication }: { seed: string; replication: number },
+  { seed, replication }: DayDraws,
   most = MOST_PASSES,
-): DayCourse {
+): Generator<undefined, DayCourse> {
   const passes = new PassLog(most);
   const day = startDay(line, { seed, replication, watcher: passes, binding: true });
   const scribe = new Scribe(day);
   let status: ReturnType<typeof advance> = "running";
-  for (;;) {
+  for (let instant = 1; ; instant++) {
+    if (instant % INSTANTS_A_PART === 0) yield;
     scribe.look();
     const next = day.calendar.times[day.calendar.next()]!;
     if (day.finished || next > line.ceilingSeconds) {

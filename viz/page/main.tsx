@@ -12,11 +12,13 @@ import { WorkerPool } from "./worker/workerPool.ts";
 // Zod would build its checks with eval, which the page's policy forbids.
 z.config({ jitless: true });
 
-/** Two at least, so that a picture can be made while days are simulated; one core is left to the page itself. */
-const HANDS = Math.min(8, Math.max(2, (navigator.hardwareConcurrency ?? 2) - 1));
+const CORES = navigator.hardwareConcurrency ?? 2;
+/** On two cores both simulate days; of more, one is left to the page and its pictures. */
+const HANDS = Math.min(8, Math.max(2, CORES - 1));
+const hands = (count: number) => new WorkerPool(Array.from({ length: count }, () => new PageWorker()));
 
 startTheme(document.documentElement);
-new Desk(new WorkerPool(Array.from({ length: HANDS }, () => new PageWorker()))).start();
+new Desk({ days: hands(HANDS), pictures: hands(1), isRoomForBoth: HANDS < CORES }).start();
 startKeys(document);
 void openFromAddress();
 addEventListener("hashchange", () => void openFromAddress());

@@ -10,6 +10,8 @@ import { type Section, shown } from "../section.ts";
 
 const PLANS = ["sallowfield-compact.json", "ferncote.json"];
 const CHANGES = 6;
+/** Whoever opens a page looks at it before moving anything. */
+const LOOK_MILLISECONDS = 3000;
 const FRAME_SECONDS = 4;
 /** Names of measures that the page takes of itself. */
 const FIRST = "first figures after a change";
@@ -50,6 +52,7 @@ async function addPlan(section: Section, browser: Browser, plan: string): Promis
   const link = await writeLink({ name: plan, text, files: {}, moves: {}, seed: "bench", replication: 0 });
   await page.goto(`${pathToFileURL(path).href}#plan=${link}`);
   await untilMeasured(page, 0);
+  await page.waitForTimeout(LOOK_MILLISECONDS);
   await change(page);
   const first = median(await measured(page, FIRST));
   const all = median(await measured(page, ALL));

@@ -1,6 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { CourseTooLong, type DayCourse, HEAD_COUNTS, recordCourse, stepAt } from "../../../sim/course/index.ts";
+import {
+  CourseTooLong,
+  type DayCourse,
+  HEAD_COUNTS,
+  recordCourse,
+  recordInParts,
+  stepAt,
+} from "../../../sim/course/index.ts";
 import { runDay, STATES } from "../../../sim/engine/index.ts";
 import { compileLine } from "../../../sim/line/index.ts";
 import type { TimeLimit } from "../../../sim/plan/index.ts";
@@ -49,6 +56,23 @@ function secondsInStates(course: DayCourse, stage: number): number[] {
 }
 
 describe("recordCourse", () => {
+  it("can be asked for part by part, several days at once, and gives the same", () => {
+    const line = compileLine(planOf(saturated(3000), [station("one", 4, { buffer: 3 }), station("two", 4)]));
+    const draws = [0, 1].map((replication) => ({ seed: "parts", replication }));
+    const recordings = draws.map((each) => recordInParts(line, each));
+    const found: DayCourse[] = [];
+    let parts = 0;
+    while (found.length < recordings.length) {
+      for (const recording of recordings) {
+        const { done, value } = recording.next();
+        if (done && value !== undefined) found.push(value);
+        else parts++;
+      }
+    }
+    expect(parts).toBeGreaterThan(2);
+    expect(found).toEqual(draws.map((each) => recordCourse(line, each)));
+  });
+
   it("keeps the way of every head, worked by hand", () => {
     const { ways, moments, counts } = recordCourse(compileLine(HAND), DRAWS);
     const way = (head: number) => [...ways.times.subarray(ways.from[head]!, ways.from[head + 1]!)];

@@ -7,8 +7,9 @@ import type { DaySource } from "../../../sim/run/index.ts";
 import type { Study } from "../../../sim/study/index.ts";
 import { askQuestion } from "../worker/askQuestion.ts";
 import { BaseDays } from "../worker/baseDays.ts";
+import { Dropped } from "../worker/dropped.ts";
 import type { Question, QuestionReading } from "../worker/messages.ts";
-import { Dropped, type WorkerPool } from "../worker/workerPool.ts";
+import type { WorkerPool } from "../worker/workerPool.ts";
 import * as state from "./state.ts";
 
 /** Name of the measures that tell how long the figures took after a change (performance.getEntriesByName). */
@@ -16,19 +17,33 @@ export const UPDATE_MEASURE = "figures after a change";
 /** The same for the first figures, of fewer days, where all of them took long. */
 export const FIRST_MEASURE = "first figures after a change";
 
+/** Who does the work of the page. */
+interface Workers {
+  /** They read the plan, simulate days and put the figures together. */
+  days: WorkerPool;
+  /** For the days that are drawn: what keeps a whole day would have the others' machine code made anew for both. */
+  pictures: WorkerPool;
+  /** The processor has cores enough to make the picture while days are simulated. */
+  isRoomForBoth: boolean;
+}
+
 /**
  * Asks the workers whenever the plan, a control, the seed or the day changes, and puts their answers into the state. Only
  * the latest question counts; while it is answered the picture and the figures of the one before stay.
  */
 export class Desk {
   private readonly pool: WorkerPool;
+  private readonly pictures: WorkerPool;
+  private readonly isRoomForBoth: boolean;
   private readonly base = new BaseDays();
   private asked = 0;
   private drawn = 0;
   private baseCourse: { key: string; course: DayCourse } | null = null;
 
-  constructor(pool: WorkerPool) {
-    this.pool = pool;
+  constructor({ days, pictures, isRoomForBoth }: Workers) {
+    this.pool = days;
+    this.pictures = pictures;
+    this.isRoomForBoth = isRoomForBoth;
   }
 
   /** Starts answering; gives the function that stops it. */
@@ -57,6 +72,7 @@ export class Desk {
     const began = performance.now();
     const number = ++this.asked;
     const wanted = () => number === this.asked;
+    this.pictures.withdraw();
     const reading = await this.pool.ask<"read">({ kind: "read", question }, { wanted, urgency: 3 });
     if (!wanted()) return;
     this.tell(question, reading);
@@ -66,10 +82,12 @@ export class Desk {
     const plans = study.variants.map(({ plan }) => plan);
     const draw = () => this.draw(question, plans, replication, wanted);
     const work = () => this.work(study, source, key, wanted, began);
-    // Once there is a picture it can wait until no worker is needed for the figures any more.
-    const isFirst = state.courses.base.peek() === null;
-    // Where one is dropped or fails the other is dropped or fails with it, and is heard of here.
-    await Promise.all(isFirst ? [draw(), work()] : [work(), draw()]);
+    // Where there is a picture the next one can wait for the figures, which would be later for it on few cores.
+    if (this.isRoomForBoth || state.courses.base.peek() === null) await Promise.all([draw(), work()]);
+    else {
+      await work();
+      await draw();
+    }
   }
 
   /** Brings the figures: those of the days so far when all of them take long, then those of all days. */
@@ -120,7 +138,7 @@ export class Desk {
     const { seed, plan } = question;
     const key = JSON.stringify([plan, seed, replication]);
     const record = (of: Plan) =>
-      this.pool.ask<"course">({ kind: "course", plan: of, seed, replication }, { wanted: latest, urgency: -1 });
+      this.pictures.ask<"course">({ kind: "course", plan: of, seed, replication }, { wanted: latest });
     const known = this.baseCourse?.key === key ? this.baseCourse.course : null;
     let courses: [DayCourse, DayCourse | null];
     try {

@@ -2,6 +2,7 @@ import type { StudyResults } from "../../../sim/results/index.ts";
 import type { Batch, DaySource, SimulatedDay } from "../../../sim/run/index.ts";
 import type { Study } from "../../../sim/study/index.ts";
 import type { BaseDays } from "./baseDays.ts";
+import { studyNumber } from "./studyNumber.ts";
 import type { WorkerPool } from "./workerPool.ts";
 
 /** Days in one task: short enough that a control that moves on is not waited for. */
@@ -30,8 +31,6 @@ const TELL_MILLISECONDS = 200;
 /** With fewer days an interval says too little. */
 const LEAST_DAYS = 4;
 
-let runs = 0;
-
 /**
  * Runs a study on the pool's workers and puts it together there: the same source, simulator and assembly as the command
  * line's, so the same figures to the last digit.
@@ -39,7 +38,7 @@ let runs = 0;
 export async function askQuestion(pool: WorkerPool, run: StudyRun): Promise<StudyResults> {
   const { study, source, base, key, wanted, progress } = run;
   const began = performance.now();
-  const number = runs++;
+  const number = studyNumber();
   base.begin(key);
   const variantDays: SimulatedDay[] = [];
   const total = study.variants.length * study.replications;

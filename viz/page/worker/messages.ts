@@ -56,5 +56,6 @@ export interface PlanFault {
   line: string;
 }
 
-export type Outgoing = { id: number; task: Task };
+/** Without a task: the answer to the one with this number is not wanted any more. */
+export type Outgoing = { id: number; task: Task | null };
 export type Incoming = { id: number; answer: unknown } | { id: number; error: string; name: string };

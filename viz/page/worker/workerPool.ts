@@ -1,3 +1,4 @@
+import { Dropped } from "./dropped.ts";
 import type { Answer, Incoming, Outgoing, Task } from "./messages.ts";
 
 /** The part of a Worker that the pool needs. */
@@ -17,19 +18,24 @@ interface Job {
   failed: (error: Error) => void;
 }
 
-/** A task that was dropped because nobody wants its answer any more. */
-export class Dropped extends Error {
-  override name = "Dropped";
+/** What a worker is at. */
+interface Running {
+  id: number;
+  job: Job;
+  /** Told that the answer is not wanted any more. */
+  told: boolean;
 }
 
 /**
  * Hands tasks to workers, one at a time to each, the most urgent first. A task whose answer is no longer wanted is dropped
- * before it begins; its promise is rejected with `Dropped`. Nothing here computes, so the page stays free.
+ * before it begins, and its worker told of it where it has begun; its promise is rejected with `Dropped` then. Nothing here
+ * computes, so the page stays free.
  */
 export class WorkerPool {
   private readonly free: Hand[];
   private readonly jobs: Job[] = [];
   private readonly known = new Map<Hand, number>();
+  private readonly running = new Map<Hand, Running>();
   private next = 0;
   readonly size: number;
 
@@ -46,8 +52,18 @@ export class WorkerPool {
       const job: Job = { task, wanted, urgency, done: done as Job["done"], failed };
       const at = this.jobs.findIndex((other) => other.urgency < urgency);
       this.jobs.splice(at < 0 ? this.jobs.length : at, 0, job);
+      this.withdraw();
       this.start();
     });
+  }
+
+  /** Tells workers which have begun something that nobody wants now; so does every new task. */
+  withdraw(): void {
+    for (const [hand, running] of this.running) {
+      if (running.told || running.job.wanted()) continue;
+      running.told = true;
+      hand.postMessage({ id: running.id, task: null });
+    }
   }
 
   private start(): void {
@@ -60,7 +76,9 @@ export class WorkerPool {
 
   private give(hand: Hand, job: Job): void {
     const id = this.next++;
+    this.running.set(hand, { id, job, told: false });
     const end = (finish: () => void) => {
+      this.running.delete(hand);
       hand.onmessage = null;
       hand.onerror = null;
       this.free.push(hand);
@@ -69,7 +87,8 @@ export class WorkerPool {
     };
     hand.onmessage = ({ data }) => {
       if (data.id !== id) return;
-      if ("error" in data) end(() => job.failed(Object.assign(new Error(data.error), { name: data.name })));
+      if ("error" in data && data.name === "Dropped") end(() => job.failed(new Dropped(data.error)));
+      else if ("error" in data) end(() => job.failed(Object.assign(new Error(data.error), { name: data.name })));
       else end(() => job.done(data.answer as never));
     };
     hand.onerror = (event) => end(() => job.failed(new Error(event.message || "a worker failed")));

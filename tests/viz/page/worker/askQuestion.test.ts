@@ -21,6 +21,7 @@ class ThreadHand implements Hand {
 
   postMessage(message: Outgoing): void {
     const { id, task } = structuredClone(message);
+    if (task === null) return;
     if (task.kind === "days") this.days += task.batch.count;
     void this.answerer.answer(task).then((answer) => {
       this.onmessage?.({ data: { id, answer: structuredClone(answer) } } as MessageEvent);

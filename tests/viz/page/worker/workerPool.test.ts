@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { Dropped } from "../../../../viz/page/worker/dropped.ts";
 import type { Outgoing, Task } from "../../../../viz/page/worker/messages.ts";
-import { buffersOf } from "../../../../viz/page/worker/transfer.ts";
-import { Dropped, type Hand, WorkerPool } from "../../../../viz/page/worker/workerPool.ts";
+import { type Hand, WorkerPool } from "../../../../viz/page/worker/workerPool.ts";
 
 /** A worker that answers when it is told to. */
 class TestHand implements Hand {
@@ -17,8 +17,8 @@ class TestHand implements Hand {
     this.onmessage?.({ data: { id: this.asked.at(-1)!.id, answer } } as MessageEvent);
   }
 
-  fail(error: string): void {
-    this.onmessage?.({ data: { id: this.asked.at(-1)!.id, error, name: "Broken" } } as MessageEvent);
+  fail(error: string, name = "Broken"): void {
+    this.onmessage?.({ data: { id: this.asked.at(-1)!.id, error, name } } as MessageEvent);
   }
 }
 
@@ -62,6 +62,22 @@ describe("WorkerPool", () => {
     expect(hand.asked).toHaveLength(1);
   });
 
+  it("tells a worker once that what it has begun is not wanted any more, when something else is asked", async () => {
+    const hand = new TestHand();
+    const pool = new WorkerPool([hand]);
+    let wanted = true;
+    const late = pool.ask<"course">(course("a"), { wanted: () => wanted });
+    void pool.ask<"course">(course("b"));
+    expect(hand.asked).toHaveLength(1);
+    wanted = false;
+    void pool.ask<"course">(course("c"));
+    void pool.ask<"course">(course("d"));
+    expect(hand.asked.slice(1)).toEqual([{ id: hand.asked[0]!.id, task: null }]);
+    hand.fail("stopped", "Dropped");
+    await expect(late).rejects.toThrow(Dropped);
+    expect(seedOf(hand.asked.at(-1)!)).toBe("b");
+  });
+
   it("sends a study's plans to a worker once", () => {
     const hands = [new TestHand(), new TestHand()];
     const pool = new WorkerPool(hands);
@@ -85,10 +101,4 @@ describe("WorkerPool", () => {
     hand.reply("fine");
     expect(await next).toBe("fine");
   });
-});
-
-it("finds every buffer of a plain value once", () => {
-  const shared = new Float64Array(4);
-  const value = { a: shared, b: [{ c: new Int32Array(2), d: shared.subarray(1) }], e: "text", f: null };
-  expect(buffersOf(value)).toEqual([shared.buffer, value.b[0]!.c.buffer]);
 });
