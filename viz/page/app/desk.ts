@@ -9,6 +9,7 @@ import { askQuestion } from "../worker/askQuestion.ts";
 import { BaseDays } from "../worker/baseDays.ts";
 import { Dropped } from "../worker/dropped.ts";
 import type { Question, QuestionReading } from "../worker/messages.ts";
+import { practise } from "../worker/practise.ts";
 import type { WorkerPool } from "../worker/workerPool.ts";
 import * as state from "./state.ts";
 
@@ -36,6 +37,7 @@ export class Desk {
   private readonly pictures: WorkerPool;
   private readonly isRoomForBoth: boolean;
   private readonly base = new BaseDays();
+  private hasPractised = false;
   private asked = 0;
   private drawn = 0;
   private baseCourse: { key: string; course: DayCourse } | null = null;
@@ -88,6 +90,9 @@ export class Desk {
       await work();
       await draw();
     }
+    if (this.hasPractised) return;
+    this.hasPractised = true;
+    await practise(this.pool, source, wanted);
   }
 
   /** Brings the figures: those of the days so far when all of them take long, then those of all days. */

@@ -1,26 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { Dropped } from "../../../../viz/page/worker/dropped.ts";
 import type { Outgoing, Task } from "../../../../viz/page/worker/messages.ts";
-import { type Hand, WorkerPool } from "../../../../viz/page/worker/workerPool.ts";
-
-/** A worker that answers when it is told to. */
-class TestHand implements Hand {
-  onmessage: Hand["onmessage"] = null;
-  onerror: Hand["onerror"] = null;
-  readonly asked: Outgoing[] = [];
-
-  postMessage(message: Outgoing): void {
-    this.asked.push(message);
-  }
-
-  reply(answer: unknown): void {
-    this.onmessage?.({ data: { id: this.asked.at(-1)!.id, answer } } as MessageEvent);
-  }
-
-  fail(error: string, name = "Broken"): void {
-    this.onmessage?.({ data: { id: this.asked.at(-1)!.id, error, name } } as MessageEvent);
-  }
-}
+import { WorkerPool } from "../../../../viz/page/worker/workerPool.ts";
+import { TestHand } from "../../../support/testHand.ts";
 
 const course = (seed: string): Extract<Task, { kind: "course" }> => ({
   kind: "course",

@@ -1,0 +1,18 @@
+import type { DaySource } from "../../../sim/run/index.ts";
+import { studyNumber } from "./studyNumber.ts";
+import type { WorkerPool } from "./workerPool.ts";
+
+/** So many days after the first twenty a browser has translated the engine as well as it ever will. */
+const DAYS_EACH = 20;
+
+/**
+ * Simulates days that nobody asked for, when there is nothing else to do: without them the first two controls that are
+ * moved would take twice as long as those after them. Rejected with `Dropped` as soon as they are not `wanted` any more.
+ */
+export async function practise(pool: WorkerPool, source: DaySource, wanted: () => boolean): Promise<void> {
+  const number = studyNumber();
+  const days = Array.from({ length: DAYS_EACH * pool.size }, (_, day) => ({ variant: 0, first: 1 + day, count: 1 }));
+  const simulate = (batch: (typeof days)[number]) =>
+    pool.ask<"days">({ kind: "days", number, source, batch }, { wanted, urgency: -1 });
+  await Promise.all(days.map(simulate));
+}
