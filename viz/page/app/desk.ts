@@ -84,9 +84,11 @@ export class Desk {
     const plans = study.variants.map(({ plan }) => plan);
     const draw = () => this.draw(question, plans, replication, wanted);
     const work = () => this.work(study, source, key, wanted, began);
-    // Where there is a picture the next one can wait for the figures, which would be later for it on few cores.
-    if (this.isRoomForBoth || state.courses.base.peek() === null) await Promise.all([draw(), work()]);
+    if (this.isRoomForBoth) await Promise.all([draw(), work()]);
+    // Nothing is to be seen before the first picture: it comes as if alone.
+    else if (state.courses.base.peek() === null) await Promise.all([this.pool.withOneResting(draw), work()]);
     else {
+      // The picture before can stay until the figures are there.
       await work();
       await draw();
     }

@@ -57,6 +57,17 @@ export class WorkerPool {
     });
   }
 
+  /** Does something for which a processor is needed that a worker, if one is free, would have: it rests meanwhile. */
+  async withOneResting<Result>(work: () => Promise<Result>): Promise<Result> {
+    const resting = this.free.pop();
+    try {
+      return await work();
+    } finally {
+      if (resting !== undefined) this.free.push(resting);
+      this.start();
+    }
+  }
+
   /** Tells workers which have begun something that nobody wants now; so does every new task. */
   withdraw(): void {
     for (const [hand, running] of this.running) {

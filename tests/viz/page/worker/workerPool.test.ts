@@ -83,4 +83,23 @@ describe("WorkerPool", () => {
     hand.reply("fine");
     expect(await next).toBe("fine");
   });
+
+  it("lets one worker rest while something else is done, and no longer, even where that fails", async () => {
+    const hands = [new TestHand(), new TestHand()];
+    const pool = new WorkerPool(hands);
+    let end = (): void => {};
+    const other = pool.withOneResting(
+      () =>
+        new Promise<void>((_, fail) => {
+          end = () => fail(new Error("broken"));
+        }),
+    );
+    void pool.ask<"course">(course("a"));
+    void pool.ask<"course">(course("b"));
+    const seeds = () => hands.map(({ asked }) => asked.map(seedOf)).filter((asked) => asked.length > 0);
+    expect(seeds()).toEqual([["a"]]);
+    end();
+    await expect(other).rejects.toThrow("broken");
+    expect(seeds().flat().sort()).toEqual(["a", "b"]);
+  });
 });
