@@ -93,7 +93,10 @@ export class SerialPass {
     this.advance(heads);
   }
 
-  /** Takes one head as far as it comes by `until`, where it stays: `at`, `start` and `end`, Infinity for what is not known. */
+  /**
+   * Takes one head as far as it comes by `until`, where it stays: `at`, `start` and `end`, Infinity for what is not known.
+   * Where its last work takes no time it may be through, which is of no meaning: see `hadInstantWork`.
+   */
   takeUntil(until: number): void {
     const { leaves, day } = this;
     if (this.endless) this.joins[0] = this.freeAt;
@@ -177,7 +180,9 @@ export class SerialPass {
       this.leaves[this.rowOf(stage)] = Infinity;
     }
     for (let stage = 0; stage < at; stage++) this.book(stage, { come: 1, start: 1, end: 1, leave: 1 });
-    this.book(at, { come: 1, start: this.start > until ? 0 : 1, end: this.end > until ? 0 : 1, leave: 0 });
+    if (at < this.stages) {
+      this.book(at, { come: 1, start: this.start > until ? 0 : 1, end: this.end > until ? 0 : 1, leave: 0 });
+    }
     for (const section of this.sections) {
       this.bookSection(section, section.first > at ? 0 : 1, section.last < at ? 1 : 0);
     }

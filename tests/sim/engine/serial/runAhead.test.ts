@@ -79,6 +79,24 @@ describe("runAhead", () => {
     }
   });
 
+  it("leaves a day to the event loop in which some work takes no time, wherever that comes up first", () => {
+    const times = { family: "empirical" as const, values: [0, 1, 2, 3] };
+    const line = compileLine(
+      planOf(
+        saturated(3),
+        ["a", "b", "c"].map((name) => station(name, times, { buffer: 1 })),
+      ),
+    );
+    let left = 0;
+    for (let replication = 0; replication < 300; replication++) {
+      const options = { seed: "instant", replication };
+      if (runAhead(line, options) === null) left++;
+      expect(runDay(line, options)).toEqual(byEvents(line, options));
+    }
+    expect(left).toBeGreaterThan(200);
+    expect(left).toBeLessThan(300);
+  });
+
   it("takes hardly any event of its own", () => {
     const line = compileLine(planOf(saturated(500), [station("a", exponential(1)), station("b", exponential(1))]));
     const day = runAhead(line, { seed: "few", replication: 0 })!;
