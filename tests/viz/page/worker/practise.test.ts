@@ -33,3 +33,20 @@ it("lets whatever is asked go first, and leaves off when nobody wants it any mor
   await expect(practice).rejects.toBeInstanceOf(Dropped);
   expect(hand.asked).toHaveLength(2);
 });
+
+it("does not go on for long where days are long", async () => {
+  const hand = new TestHand();
+  let clock = 0;
+  const practice = practise(
+    new WorkerPool([hand]),
+    source,
+    () => true,
+    () => clock,
+  );
+  for (let day = 0; day < 3; day++) {
+    clock += 800;
+    hand.reply({ days: [], failed: [] });
+  }
+  await expect(practice).rejects.toBeInstanceOf(Dropped);
+  expect(hand.asked).toHaveLength(2);
+});
