@@ -50,7 +50,7 @@ export class Answerer {
     }
     if (this.simulator === null) throw new Error("a worker was asked for days of a study it does not have");
     const result = this.simulator.simulateBatch(batch);
-    this.held ??= source && wholeDay(source);
+    if (source !== null && result.failed.length === 0) this.held ??= wholeDay(source);
     return result;
   }
 }
