@@ -14,6 +14,19 @@ export class DayTooLong extends Error {
   }
 }
 
+/** More stands in the plant at once than any plant holds. */
+export class PlantTooFull extends Error {
+  override name = "PlantTooFull";
+
+  /** `where` is the stage with most of it. */
+  constructor(items: number, hours: number, where: string) {
+    super(
+      `more than ${items} heads and crates are in the plant at once ${hours.toFixed(2)} h after the day's start, most of them at '${where}'; ` +
+        `is the line too slow for what comes, or a time in it too long?`,
+    );
+  }
+}
+
 /** The stage that most of these slots belong to; null when most are of none. */
 export function busiestStage(line: CompiledLine, slots: readonly number[]): string | null {
   const counts = new Map<string | null, number>();

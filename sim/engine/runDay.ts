@@ -14,7 +14,7 @@ import { headArrives, loadArrives, startSupply } from "./arrivals.ts";
 import { endChainStep, startChains } from "./chainMoves.ts";
 import { checkConservation } from "./conservation.ts";
 import type { DayRecord } from "./dayRecord.ts";
-import { busiestStage, DayTooLong } from "./dayTooLong.ts";
+import { busiestStage, DayTooLong, PlantTooFull } from "./dayTooLong.ts";
 import { failPosition, repairPosition, startCalendarClocks, turnFailureUnit } from "./failures.ts";
 import { endDwell, endTravel, endWork } from "./flow.ts";
 import { countUnmanned, scheduleCalendar, turnCalendar, turnReturn } from "./planned.ts";
@@ -30,7 +30,7 @@ import { turnVessel } from "./turnVessel.ts";
  * Simulates one day: a pure function of the compiled line, the seed and the replication number.
  *
  * Throws `ConservationError` (only with `check`) when heads or crates were lost or doubled: a fault of the engine; and
- * `DayTooLong` when it takes more than `mostEvents`.
+ * `DayTooLong` when it takes more than `mostEvents`, `PlantTooFull` when more than `mostPresent` stand in the plant at once.
  */
 export function runDay(line: CompiledLine, options: DayOptions): DayRecord {
   const day = (isSerial(line, options) ? runAhead(line, options) : null) ?? startDay(line, options);
@@ -49,8 +49,13 @@ export function startDay(line: CompiledLine, options: DayOptions): DayState {
   return day;
 }
 
-/** A clock that stands still for so many events will never move again: some stage works in no time without an end. */
-const MOST_EVENTS_AT_ONCE = 5_000_000;
+const MOST_PRESENT = 2_000_000;
+
+/**
+ * A clock that stands still for so many events will never move again: some stage works in no time without an end. What
+ * piles up meanwhile takes some 200 MB.
+ */
+const MOST_EVENTS_AT_ONCE = 1_000_000;
 
 /**
  * Takes events in order up to and including `until` seconds; "stuck" when heads are left but no event is pending, or when
@@ -58,7 +63,7 @@ const MOST_EVENTS_AT_ONCE = 5_000_000;
  */
 export function advance(day: DayState, until: number): "running" | "finished" | "stuck" {
   const { calendar, line, options } = day;
-  const { mostEvents = Infinity } = options;
+  const { mostEvents = Infinity, mostPresent = MOST_PRESENT } = options;
   const { kind, owner } = line.slots;
   let atOnce = 0;
   while (!day.finished) {
@@ -72,6 +77,7 @@ export function advance(day: DayState, until: number): "running" | "finished" | 
     atOnce = time > day.now ? 0 : atOnce + 1;
     if (atOnce > MOST_EVENTS_AT_ONCE) return "stuck";
     if (day.events >= mostEvents) throw tooLong(day, mostEvents);
+    if (day.pool.live > mostPresent) throw tooFull(day, mostPresent);
     day.now = time;
     day.events++;
     day.path?.fire(day, slot, kind[slot]!, owner[slot]!);
@@ -80,6 +86,11 @@ export function advance(day: DayState, until: number): "running" | "finished" | 
     if (options.check) checkConservation(day);
   }
   return "finished";
+}
+
+function tooFull({ stageAt, stages, now }: DayState, mostPresent: number): PlantTooFull {
+  const fullest = stageAt.reduce((most, stage) => (stage.occupancy > most.occupancy ? stage : most));
+  return new PlantTooFull(mostPresent, now / 3600, stages.names[fullest.index]!);
 }
 
 const LOOKED_AT = 1000;

@@ -5,17 +5,22 @@ import type { PositionState } from "../state/positionState.ts";
 import { BLOCK, SerialPass } from "./serialPass.ts";
 
 const CARCASS = 0;
+/** A quick machine before a buffer without end leaves any number of heads there by the time the last carcass is out. */
+const MOST_LEFT = 100_000;
 
 /**
  * A day of a serial line (`isSerial`) up to the instant at which the last carcass but one leaves, simulated without
  * events: the state is bit for bit what the event loop would have made of it, and the event loop goes on from there.
  *
- * Null when that cannot be: with fewer than two heads, when the plan's ceiling comes before, or when some work takes no
- * time, so that the order of what happens at one instant has to be sorted out.
+ * Null when that cannot be: with fewer than two heads, when the plan's ceiling or that of events comes before, when so many
+ * heads are left on the line that the event loop is to look after them, or when some work takes no time, so that the
+ * order of what happens at one instant has to be sorted out.
  */
 export function runAhead(line: CompiledLine, options: DayOptions): DayState | null {
   const { supply } = line;
+  const { mostEvents = Infinity } = options;
   if (supply.kind === "loads" || supply.heads < 2) return null;
+  if ((supply.heads - 1) * line.stages.count > mostEvents) return null;
   const day = new DayState(line, options);
   const pass = new SerialPass(day);
   const heads = supply.kind === "saturated" ? new WithoutEnd(pass) : new Stream(day, supply.heads);
@@ -23,14 +28,15 @@ export function runAhead(line: CompiledLine, options: DayOptions): DayState | nu
   for (let left = supply.heads - 1; left > 0; left -= BLOCK)
     takeThrough(day, pass, heads, block, Math.min(BLOCK, left));
   if (day.now > line.ceilingSeconds) return null;
-  while (!pass.hadInstantWork && heads.nextAt <= day.now) takeInto(day, pass, heads);
-  if (pass.hadInstantWork) return null;
+  const isLeft = () => heads.nextAt <= day.now && day.headsOnLine <= MOST_LEFT;
+  while (!pass.hadInstantWork && isLeft()) takeInto(day, pass, heads);
+  if (pass.hadInstantWork || day.headsOnLine > MOST_LEFT) return null;
   pass.close(day.now);
   day.arrived = day.hung;
   day.workFinish = day.now;
   day.events = day.stageAt.reduce((sum, { processed }) => sum + processed, 0);
   if (supply.kind === "stream") scheduleStream(day, supply.heads, heads.nextAt);
-  return day;
+  return day.events > mostEvents ? null : day;
 }
 
 /** Where heads come from: when the next one joins the line (Infinity: none will), and that so many do. */

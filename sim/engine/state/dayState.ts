@@ -35,6 +35,8 @@ export interface DayOptions {
   watcher?: HeadWatcher;
   /** A day with more events is given up. Default: any number. */
   mostEvents?: number;
+  /** A day with more heads and crates in the plant at once is given up. Default 2 million (600 MB). */
+  mostPresent?: number;
   /** Tell what the day's end was owed to, and which station was the bottleneck when. Default false. */
   binding?: boolean;
 }

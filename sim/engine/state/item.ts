@@ -5,6 +5,9 @@ export const DIVERTED = 1;
 /** Left a chain's window, or a machine that broke, before its work was done. */
 export const UNFINISHED = 2;
 
+/** One for all items of a plan without limits: a list of their own would take up half as much again. */
+const NO_STAMPS = new Float64Array(0);
+
 /** A head or a crate in the plant. */
 export class Item {
   /** Tells those apart that are present together. */
@@ -39,6 +42,6 @@ export class Item {
 
   constructor(row: number, limits: number) {
     this.row = row;
-    this.stamps = new Float64Array(limits);
+    this.stamps = limits === 0 ? NO_STAMPS : new Float64Array(limits);
   }
 }

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { DayTooLong } from "../../../sim/engine/index.ts";
+import { DayTooLong, PlantTooFull } from "../../../sim/engine/index.ts";
 import { compileLine, runDay } from "../../../sim/index.ts";
 import type { Plan } from "../../../sim/plan/index.ts";
 import { breakdown } from "../../support/breakdowns.ts";
@@ -34,4 +34,31 @@ it("lets a day pass that takes exactly so many, to the same record", () => {
   const day = runDay(line, DAY);
   expect(runDay(line, { ...DAY, mostEvents: day.events })).toEqual(day);
   expect(() => runDay(line, { ...DAY, mostEvents: day.events - 1 })).toThrow(DayTooLong);
+});
+
+it("holds a line of single machines to the same number of events, which are not simulated one by one there", () => {
+  const line = compileLine(planOf(saturated(50), [station("a", 5), station("b", 4, { buffer: 2 })]));
+  const day = runDay(line, DAY);
+  expect(runDay(line, { ...DAY, mostEvents: day.events })).toEqual(day);
+  expect(() => runDay(line, { ...DAY, mostEvents: day.events - 1 })).toThrow(DayTooLong);
+  expect(() => runDay(line, { ...DAY, mostEvents: 50 })).toThrow(DayTooLong);
+});
+
+it.each<[string, Plan]>([
+  ["a stage", planOf(saturated(1e4), [station("quick", 1), station("slow", 1e4, { buffer: Infinity, positions: 2 })])],
+  [
+    "a line of single machines",
+    planOf(saturated(1e4), [station("quick", 0.01), station("slow", 50, { buffer: Infinity })]),
+  ],
+])("gives up a day on which more and more heads stand before %s, and names the stage", (_, plan) => {
+  const run = () => runDay(compileLine(plan), { ...DAY, mostPresent: 5000 });
+  expect(run).toThrow(PlantTooFull);
+  expect(run).toThrow(/more than 5000 heads and crates are in the plant at once \d+\.\d\d h .* most of them at 'slow'/);
+});
+
+it("lets a plant be as full as it is allowed to be", () => {
+  const line = compileLine(planOf(saturated(20), [station("a", 1), station("b", 3, { buffer: 8, positions: 2 })]));
+  const day = runDay(line, DAY);
+  expect(runDay(line, { ...DAY, mostPresent: 11 })).toEqual(day);
+  expect(() => runDay(line, { ...DAY, mostPresent: 10 })).toThrow(PlantTooFull);
 });
