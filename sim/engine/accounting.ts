@@ -110,7 +110,7 @@ export function forgetWarmUp(day: DayState): void {
   for (const stage of day.stageAt) forgetStage(day, stage);
   for (const inside of day.inSection) forgetHeads(inside, day.now);
   // The most heads between the ends of a gate are those of the whole day.
-  for (const between of day.between) Object.assign(between, { area: 0, since: day.now });
+  for (const between of day.between) between.restart(day.now);
   for (const crew of day.crewAt) {
     bookCrew(day, crew);
     crew.busySeconds = 0;
@@ -145,7 +145,6 @@ function forgetChain(chain: ChainState, now: number): void {
 }
 
 function forgetHeads(count: Headcount, now: number): void {
-  count.book(now);
-  count.area = 0;
+  count.restart(now);
   count.most = count.heads;
 }

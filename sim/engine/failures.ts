@@ -5,6 +5,7 @@ import { requestJob, startJob } from "./jobs.ts";
 import { releasePeople } from "./people.ts";
 import { BLOCKED, type DayState, DOWN, NONE, NOTHING, WORKING } from "./state/dayState.ts";
 import type { PositionState } from "./state/positionState.ts";
+import { unitPositions } from "./unitPositions.ts";
 
 /** One of the position's own failures strikes while it works. */
 export function failPosition(day: DayState, position: PositionState): void {
@@ -42,12 +43,12 @@ export function turnFailureUnit(day: DayState, unit: number): void {
 }
 
 function failUnit(day: DayState, unit: number): void {
-  const { positionFrom, positionTo, stage, slot } = day.failures;
+  const { stage, slot } = day.failures;
   day.unitDown[unit] = 1;
   day.stageAt[stage[unit]!]!.stops++;
   day.calendar.schedule(slot[unit]!, Infinity);
   const working: PositionState[] = [];
-  for (const position of day.positionAt.slice(positionFrom[unit]!, positionTo[unit]!)) {
+  for (const position of unitPositions(day, unit)) {
     if (position.state === WORKING) working.push(position);
     beginStoppage(day, position);
   }
@@ -59,11 +60,11 @@ function failUnit(day: DayState, unit: number): void {
 
 /** A unit on running time starts counting with the first position that works again. */
 function repairUnit(day: DayState, unit: number): void {
-  const { positionFrom, positionTo, slot, onRunningTime } = day.failures;
+  const { slot, onRunningTime } = day.failures;
   day.unitDown[unit] = 0;
   day.uptimeLeft[unit] = day.uptime[unit]!.draw();
   day.calendar.schedule(slot[unit]!, onRunningTime[unit] ? Infinity : day.now + day.uptimeLeft[unit]!);
-  for (const position of day.positionAt.slice(positionFrom[unit]!, positionTo[unit]!)) endStoppage(day, position);
+  for (const position of unitPositions(day, unit)) endStoppage(day, position);
   freeRepairer(day, unit);
 }
 

@@ -18,6 +18,7 @@ import type { DayState } from "../state/dayState.ts";
 import type { Item } from "../state/item.ts";
 import type { PositionState } from "../state/positionState.ts";
 import type { StageState } from "../state/stageState.ts";
+import { unitPositions } from "../unitPositions.ts";
 import { type PathCells, pathCells } from "./pathCells.ts";
 import { PathRows } from "./pathRows.ts";
 
@@ -253,7 +254,7 @@ export class BindingPath {
     if (failures.crew[unit]! < 0) return;
     const repairer = this.cells.repairer[stage]!;
     if (unit >= failures.ownCount) this.rows.accrue(failures.slot[unit]!, repairer, day.now);
-    for (const position of day.positionAt.slice(failures.positionFrom[unit]!, failures.positionTo[unit]!)) {
+    for (const position of unitPositions(day, unit)) {
       const isInterrupted = position.item !== null && !position.done && position.state === DOWN;
       if (isInterrupted) this.rows.accrue(position.slot, repairer, day.now);
     }

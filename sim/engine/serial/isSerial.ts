@@ -2,13 +2,7 @@ import { type CompiledLine, NO_LIMIT, OUT, STATION } from "../../line/index.ts";
 import type { DayOptions } from "../state/dayState.ts";
 
 /** Options that a day may have whatever way it is simulated; with any other one something watches the single events. */
-const UNWATCHED: ReadonlySet<string> = new Set<keyof DayOptions>([
-  "seed",
-  "replication",
-  "antithetic",
-  "mostEvents",
-  "mostPresent",
-]);
+const UNWATCHED: ReadonlySet<string> = new Set<keyof DayOptions>(["seed", "replication", "antithetic", "mostEvents"]);
 /** Beyond so many places (1 MB a stage) it is not worth while to remember who left when. */
 const MOST_PLACES = 1 << 16;
 

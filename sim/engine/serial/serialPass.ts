@@ -27,8 +27,8 @@ interface SectionBook {
  *   start = max(it joins, the head before left)   end = start + work   leaves = max(end, a place behind is free)
  *
  * where a stage with n places has one free for this head when the head n before it has left it. Heads go in blocks: first
- * the times of them all, then, stage by stage, the books of machines, queues and sections. These are kept in the day's own
- * columns by the same sums in the same order as the event loop keeps them.
+ * the times of them all, then, stage by stage, the books of machines, queues and sections. These are the day's own, kept
+ * by the same sums in the same order as the event loop keeps them.
  */
 export class SerialPass {
   /** Some work took no time. */

@@ -1,6 +1,7 @@
 import type { CompiledLine } from "../../line/index.ts";
 import type { UniformStream } from "../../random/index.ts";
 import { absentees } from "./absentees.ts";
+import { rowsOf } from "./rowsOf.ts";
 import type { StageState } from "./stageState.ts";
 
 /** One crew while a day runs: what `CrewColumns` says of it, and all that changes. */
@@ -35,8 +36,7 @@ export class CrewState {
     this.rule = crews.rule[index]!;
     this.peopleMax = crews.peopleMax[index]!;
     this.walkSeconds = crews.walkSeconds[index]!;
-    const served = crews.stations.subarray(crews.stationFrom[index]!, crews.stationFrom[index + 1]!);
-    this.stations = Array.from(served, (stage) => stageAt[stage]!);
+    this.stations = Array.from(rowsOf(crews.stations, crews.stationFrom, index), (stage) => stageAt[stage]!);
     this.absent = absentees(this.peopleMax, crews.absentShare[index]!, absence);
     this.located = new Int32Array(this.stations.length);
     this.unlocated = this.peopleMax;

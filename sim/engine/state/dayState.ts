@@ -11,6 +11,7 @@ import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
 import { ItemPool } from "./itemPool.ts";
 import { PositionState } from "./positionState.ts";
+import { rowsOf } from "./rowsOf.ts";
 import { type StageDraws, StageState } from "./stageState.ts";
 import { TallyBuilder } from "./tallyBuilder.ts";
 import { Waiters } from "./waiters.ts";
@@ -35,7 +36,10 @@ export interface DayOptions {
   watcher?: HeadWatcher;
   /** A day with more events is given up. Default: any number. */
   mostEvents?: number;
-  /** A day with more heads and crates in the plant at once is given up. Default 2 million (600 MB). */
+  /**
+   * A day with more heads and crates in the plant at once is given up. Default 2 million (600 MB), where they are kept one
+   * by one: on a line of single machines those that wait are no more than a time each.
+   */
   mostPresent?: number;
   /** Tell what the day's end was owed to, and which station was the bottleneck when. Default false. */
   binding?: boolean;
@@ -276,8 +280,7 @@ function activePeriodsOf({ positions, stages }: CompiledLine): ActivePeriods {
 }
 
 function crewsOf({ stages }: CompiledLine, stage: number, crewAt: readonly CrewState[]): CrewState[] {
-  const rows = stages.crew.subarray(stages.crewFrom[stage]!, stages.crewFrom[stage + 1]!);
-  return Array.from(rows, (crew) => crewAt[crew]!);
+  return Array.from(rowsOf(stages.crew, stages.crewFrom, stage), (crew) => crewAt[crew]!);
 }
 
 function drawsOf({ stages }: CompiledLine, stage: number, stream: (purpose: string) => UniformStream): StageDraws {

@@ -18,6 +18,12 @@ export class Headcount {
     if (heads > this.most) this.most = heads;
   }
 
+  /** The integral begins anew. */
+  restart(now: number): void {
+    this.area = 0;
+    this.since = now;
+  }
+
   /** Brings the integral up to `now`. */
   book(now: number): void {
     this.area += this.heads * (now - this.since);

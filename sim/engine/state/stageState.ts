@@ -7,6 +7,7 @@ import type { CrewState } from "./crewState.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
 import { PositionState } from "./positionState.ts";
+import { rowsOf } from "./rowsOf.ts";
 import { Waiters } from "./waiters.ts";
 
 const EVERY_MOMENT = (1 << MOMENTS.length) - 1;
@@ -136,7 +137,7 @@ export class StageState {
     this.branch = draws.branch;
     this.queue = new Fifo();
     this.travelling = new Fifo();
-    this.positions = positionsOf(line, stages, this);
+    this.positions = positionsOf(line, this);
     this.idle = this.kind === DWELL ? 0 : this.positions.length;
     this.lastArrival = 0;
     this.heldSeconds = 0;
@@ -144,7 +145,8 @@ export class StageState {
   }
 }
 
-function positionsOf(line: CompiledLine, { positionFrom }: StageColumns, stage: StageState) {
+function positionsOf(line: CompiledLine, stage: StageState): PositionState[] {
+  const { positionFrom } = line.stages;
   const from = positionFrom[stage.index]!;
   const count = positionFrom[stage.index + 1]! - from;
   return Array.from({ length: count }, (_, rank) => new PositionState(line, stage, from + rank));
@@ -152,8 +154,4 @@ function positionsOf(line: CompiledLine, { positionFrom }: StageColumns, stage: 
 
 function watchedMoments(watched: Uint8Array, index: number): number {
   return MOMENTS.reduce((bits, _, moment) => bits | (watched[index * MOMENTS.length + moment]! << moment), 0);
-}
-
-function rowsOf(rows: Int32Array, from: Int32Array, index: number): Int32Array {
-  return rows.slice(from[index]!, from[index + 1]!);
 }

@@ -56,8 +56,9 @@ it.each<[string, Plan]>([
   expect(run).toThrow(/more than 5000 heads and crates are in the plant at once \d+\.\d\d h .* most of them at 'slow'/);
 });
 
-it("lets a plant be as full as it is allowed to be", () => {
-  const line = compileLine(planOf(saturated(20), [station("a", 1), station("b", 3, { buffer: 8, positions: 2 })]));
+it.each([1, 2])("lets a plant be as full as it is allowed to be, with %i machines at the full stage", (positions) => {
+  const buffer = 10 - positions;
+  const line = compileLine(planOf(saturated(20), [station("a", 1), station("b", 3, { buffer, positions })]));
   const day = runDay(line, DAY);
   expect(runDay(line, { ...DAY, mostPresent: 11 })).toEqual(day);
   expect(() => runDay(line, { ...DAY, mostPresent: 10 })).toThrow(PlantTooFull);
