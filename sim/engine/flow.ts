@@ -23,7 +23,7 @@ import {
   WORK_ENDS,
   WORKING,
 } from "./state/dayState.ts";
-import { DIVERTED, type Item, UNFINISHED } from "./state/item.ts";
+import { DIVERTED, type Item, UNDRAINED, UNFINISHED } from "./state/item.ts";
 import type { PositionState } from "./state/positionState.ts";
 import type { StageState } from "./state/stageState.ts";
 import { firstOwnFailure, spendOwnUptime, startStationClocks, stopStationClocks } from "./uptime.ts";
@@ -105,20 +105,53 @@ function leaveWindowStation(day: DayState, position: PositionState): void {
   wakeChain(day, stage.chain!);
 }
 
-/** The first head of a dwell stage has dwelt long enough. */
+/** Some head of a dwell stage has dwelt long enough, or the first one, whose time was up before, may leave now. */
 export function endDwell(day: DayState, position: PositionState): void {
   const { stage } = position;
-  const item = stage.queue.first!;
-  day.calendar.schedule(position.slot, Infinity);
-  // The vessel that its blood or drip runs into is full: turnVessel.ts calls again.
-  if (vesselIsFull(day, stage)) {
-    position.done = true;
-    return;
-  }
+  if (!firstIsDue(position)) endDwellOf(day, stage);
+  if (firstIsDue(position)) leaveFirst(day, position);
+  scheduleDwell(day, stage);
+  if (day.active !== null) noteActive(day, stage.index);
+}
+
+/** The head's time is up, wherever it stands: what comes after is waiting. */
+function endDwellOf(day: DayState, stage: StageState): void {
+  const item = stage.ends.shift();
+  item.doneAt = stage.index;
   passPoint(day, item, stage, END);
   stage.processed++;
-  takeProducts(day, stage, item);
-  release(day, position);
+  if (vesselIsFull(day, stage)) item.flags |= UNDRAINED;
+  else takeProducts(day, stage, item);
+}
+
+/** The first head's time is up, and nothing was done about it yet. */
+function firstIsDue({ stage, item }: PositionState): boolean {
+  const { queue } = stage;
+  return queue.length > 0 && queue.first!.doneAt === stage.index && queue.first !== item;
+}
+
+/** The first head leaves, unless the vessel that its blood or drip runs into is full: turnVessel.ts calls again. */
+function leaveFirst(day: DayState, position: PositionState): void {
+  position.item = position.stage.queue.first;
+  if ((position.item!.flags & UNDRAINED) !== 0) position.done = true;
+  else release(day, position);
+}
+
+/** A vessel was emptied: what is still on heads whose time is up runs into it, in their order, until it is full again. */
+export function drainDwell(day: DayState, stage: StageState): void {
+  const { queue } = stage;
+  const wayOut = stage.positions[0]!;
+  let item = queue.first;
+  for (let rank = 0; rank < queue.length && !vesselIsFull(day, stage); rank++) {
+    if ((item!.flags & UNDRAINED) !== 0) {
+      item!.flags &= ~UNDRAINED;
+      takeProducts(day, stage, item!);
+    }
+    item = item!.next;
+  }
+  if (!wayOut.done || (wayOut.item!.flags & UNDRAINED) !== 0) return;
+  wayOut.done = false;
+  release(day, wayOut);
 }
 
 /** The first item on its way out of `stage` reaches the next one. */
@@ -242,7 +275,6 @@ function waitForPlace(day: DayState, position: PositionState, to: number): void 
   if (day.active !== null) noteActive(day, to);
   if (position === day.emptyCrate) return;
   const { kind } = position.stage;
-  if (kind === DWELL) day.active?.turn(position.index, false, day.now);
   if (kind === DWELL || kind === CHAIN) return;
   position.done = true;
   if (position.stoppages === 0) setState(day, position, BLOCKED);
@@ -254,7 +286,7 @@ function noteActive(day: DayState, to: number): void {
   const stage = day.stageAt[to]!;
   if (stage.kind === CHAIN) noteChainActive(day, stage.chain!);
   if (stage.kind !== DWELL) return;
-  const firstDwells = stage.queue.length > 0 && stage.queue.first!.ready > day.now;
+  const firstDwells = stage.queue.length > 0 && stage.queue.first!.doneAt !== to;
   day.active?.turn(stage.positions[0]!.index, firstDwells && isFull(stage), day.now);
 }
 
@@ -406,8 +438,10 @@ function enterDwell(day: DayState, stage: StageState, item: Item): void {
   passPoint(day, item, stage, START);
   item.entered = day.now;
   item.ready = day.now + dwellOf(stage, item);
+  item.doneAt = NONE;
   day.path?.dwells(stage.index, item);
-  if (stage.queue.length === 1) scheduleDwell(day, stage);
+  stage.ends.push(item);
+  if (stage.ends.first === item) scheduleDwell(day, stage);
   if (day.active !== null) noteActive(day, stage.index);
 }
 
@@ -424,19 +458,21 @@ function dwellOf(stage: StageState, item: Item): number {
   return seconds[row]! + within * (seconds[row + 1]! - seconds[row]!);
 }
 
-export function scheduleDwell(day: DayState, stage: StageState): void {
-  const { queue, positions } = stage;
-  const ready = queue.length > 0 ? queue.first!.ready : Infinity;
-  const first = Math.max(day.now, ready);
-  day.path?.dwellsNext(stage.index, ready < first);
-  day.calendar.schedule(positions[0]!.slot, first);
+/** What comes next: the first head leaves whose time was up behind another one, or the next head's time is up. */
+function scheduleDwell(day: DayState, { ends, positions }: StageState): void {
+  const wayOut = positions[0]!;
+  const next = firstIsDue(wayOut) ? day.now : ends.length > 0 ? ends.first.ready : Infinity;
+  day.calendar.schedule(wayOut.slot, next);
 }
 
 /** Books the head's dwell and the wait after it, and turns to the next head. */
 function leaveDwell(day: DayState, stage: StageState, item: Item): void {
+  const wayOut = stage.positions[0]!;
   stage.queue.shift();
+  wayOut.item = null;
   noteQueue(day, stage, stage.queue.length);
   bookDwell(day, stage, item);
+  if (firstIsDue(wayOut)) day.path?.leavesNext(stage.index);
   scheduleDwell(day, stage);
   if (day.active !== null) noteActive(day, stage.index);
 }

@@ -1,6 +1,6 @@
 import { CHAIN, DWELL } from "../line/index.ts";
 import { wakeChain } from "./chainRing.ts";
-import { dispatchCrew, scheduleDwell, startWaiting } from "./flow.ts";
+import { dispatchCrew, drainDwell, startWaiting } from "./flow.ts";
 import { releasePeople } from "./people.ts";
 import type { DayState } from "./state/dayState.ts";
 import type { StageState } from "./state/stageState.ts";
@@ -19,15 +19,7 @@ export function turnVessel(day: DayState, vessel: number): void {
 
 /** A stage that the full vessel stopped looks again. */
 function callFeeder(day: DayState, stage: StageState): void {
-  if (stage.kind === DWELL) resumeDwell(day, stage);
+  if (stage.kind === DWELL) drainDwell(day, stage);
   else if (stage.kind === CHAIN) wakeChain(day, stage.chain!);
   else startWaiting(day, stage);
-}
-
-/** Only a head that the vessel held is called again; one that waits for a place is called when there is one. */
-function resumeDwell(day: DayState, stage: StageState): void {
-  const wayOut = stage.positions[0]!;
-  if (!wayOut.done) return;
-  wayOut.done = false;
-  scheduleDwell(day, stage);
 }

@@ -58,7 +58,8 @@ export class BindingPath {
   private readonly mayStand: Uint8Array;
   /** Why idle positions idle. */
   private readonly why: Int8Array;
-  private readonly dwellsOut: Uint8Array;
+  /** The next event of a dwell stage is its first head's leaving, whose dwell was over before. */
+  private readonly leavesLate: Uint8Array;
   private readonly lastTraveller: Int32Array;
   /** By chain: since when what it carries is bound by the chain's own row. */
   private readonly setFree: Float64Array;
@@ -86,7 +87,7 @@ export class BindingPath {
     this.mayStand = new Uint8Array(stages.count).fill(line.calendar.count > 0 ? 1 : 0);
     for (const stage of line.failures.stage) this.mayStand[stage] = 1;
     this.why = new Int8Array(stages.count).fill(STARVED);
-    this.dwellsOut = new Uint8Array(stages.count);
+    this.leavesLate = new Uint8Array(stages.count);
     this.lastTraveller = new Int32Array(stages.count).fill(NONE);
     this.setFree = new Float64Array(chains.count);
   }
@@ -120,10 +121,12 @@ export class BindingPath {
     this.goOn(slot, this.cells.repair[failingUnit]!, stage.index, now);
   }
 
-  /** The first head's dwell is over now, or was over while it stood behind another one. */
+  /** A head's dwell is over now; or the first one leaves, whose dwell was over while it stood behind another one. */
   private fireDwell({ stage, slot }: PositionState, now: number): void {
-    const row = this.dwellsOut[stage.index] ? slot : this.rows.ofItem(stage.queue.first!.row);
-    this.goOn(row, this.cells.own[stage.index]!, stage.index, now);
+    const { index, ends } = stage;
+    const row = this.leavesLate[index] ? slot : this.rows.ofItem(ends.first.row);
+    this.leavesLate[index] = 0;
+    this.goOn(row, this.cells.own[index]!, index, now);
   }
 
   private fireFailure(day: DayState, slot: number, unit: number): void {
@@ -280,10 +283,10 @@ export class BindingPath {
     this.take(this.rows.ofItem(item.row), this.lastStage > stage ? this.cells.place[this.lastStage]! : NONE);
   }
 
-  /** The first head of a dwell stage: `isOut` when its dwell is over already. */
-  dwellsNext(stage: number, isOut: boolean): void {
-    this.dwellsOut[stage] = isOut ? 1 : 0;
-    if (isOut) this.take(this.line.slots.ofPosition[this.line.stages.positionFrom[stage]!]!, NONE);
+  /** A head left a dwell stage, and the one behind it, whose dwell is over already, leaves next. */
+  leavesNext(stage: number): void {
+    this.leavesLate[stage] = 1;
+    this.take(this.line.slots.ofPosition[this.line.stages.positionFrom[stage]!]!, NONE);
   }
 
   /** A head is hung on a chain. */

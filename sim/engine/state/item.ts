@@ -4,6 +4,8 @@ import { NONE } from "./codes.ts";
 export const DIVERTED = 1;
 /** Left a chain's window, or a machine that broke, before its work was done. */
 export const UNFINISHED = 2;
+/** Its time in a dwell stage is up, but what the stage takes off is still on it: the vessel for that was full. */
+export const UNDRAINED = 4;
 
 /** One for all items of a plan without limits: a list of their own would take up half as much again. */
 const NO_STAMPS = new Float64Array(0);
@@ -22,12 +24,14 @@ export class Item {
   destination = NONE;
   /** Stage it has to go to next instead of the usual one, or -1. */
   sendTo = NONE;
-  /** DIVERTED and UNFINISHED bits. */
+  /** DIVERTED, UNFINISHED and UNDRAINED bits. */
   flags = 0;
   /** Gates it is between, one bit each. */
   inside = 0;
-  /** Last station on a chain that finished its work on it, or -1. */
+  /** Last station on a chain that finished its work on it, or dwell stage in which its time was up, or -1. */
   doneAt = NONE;
+  /** Dwell stages: how many came in before it. */
+  turn = 0;
   // Numbers that are not whole begin as NaN: see DayState.
   /** Live weight, and what is left of it, kilograms. */
   weight = Number.NaN;

@@ -16,10 +16,13 @@ export class PositionState {
   /** Rows of the failures that stop this position alone and run on its working time. */
   readonly ownFailureFrom: number;
   readonly ownFailureTo: number;
-  /** Item in hand, and further ones of the same cycle (crate steps that take several at once). */
+  /**
+   * Item in hand, and further ones of the same cycle (crate steps that take several at once). Ways out of a dwell stage: the
+   * first head, once it waits for a place or for a full vessel.
+   */
   item: Item | null = null;
   readonly held: Fifo;
-  /** The item in hand is finished and waits for a place; at a dwell stage: for a full vessel to be emptied. */
+  /** The item in hand is finished and waits for a place; at a dwell stage: the first head waits for a full vessel. */
   done = false;
   state = STARVED;
   // Seconds begin as NaN and as 0 from the constructor's end on: see DayState.

@@ -4,6 +4,7 @@ import type { Sampler, UniformStream } from "../../random/index.ts";
 import type { ChainState } from "./chainState.ts";
 import { STARVED } from "./codes.ts";
 import type { CrewState } from "./crewState.ts";
+import { DwellEnds } from "./dwellEnds.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
 import { PositionState } from "./positionState.ts";
@@ -71,6 +72,8 @@ export class StageState {
   chain: ChainState | null = null;
   /** Items waiting (station) or present (dwell), in order. */
   readonly queue: Fifo;
+  /** Dwell stages: heads whose time is not up. */
+  readonly ends = new DwellEnds();
   /** Items on their way out of the stage to the next one, in order. */
   readonly travelling: Fifo;
   /** When the last item on its way arrives: travel keeps the order. */
