@@ -1,8 +1,8 @@
 import { setState } from "./accounting.ts";
 import { interruptChain, resumeChain } from "./chainRing.ts";
-import { beginLeaving, dispatchCrew, endLeaving, release, startRun, startWaiting, stopRun, turnIdle } from "./flow.ts";
+import { release, startRun, startWaiting, stopRun, turnIdle } from "./flow.ts";
 import { requestJob, startJob } from "./jobs.ts";
-import { releasePeople } from "./people.ts";
+import { releaseHands, releasePeople } from "./people.ts";
 import { BLOCKED, type DayState, DOWN, NONE, NOTHING, WORKING } from "./state/dayState.ts";
 import type { PositionState } from "./state/positionState.ts";
 import { unitPositions } from "./unitPositions.ts";
@@ -70,21 +70,18 @@ function repairUnit(day: DayState, unit: number): void {
 
 function freeRepairer(day: DayState, unit: number): void {
   const crew = day.crewAt[day.failures.crew[unit]!];
-  if (crew === undefined || day.ownRepair[unit]) return;
-  releasePeople(day, crew, 1);
-  dispatchCrew(day, crew);
+  if (crew !== undefined && !day.ownRepair[unit]) releasePeople(day, crew, 1);
 }
 
 /** The head in hand is taken off unfinished when the failure says so; else its work is resumed after the repair. */
 function loseHead(day: DayState, position: PositionState, unit: number): void {
-  const { stage, item, crew } = position;
+  const { stage, item } = position;
   const to = day.failures.headTo[unit]!;
   if (to < 0 || item === null) return;
   item.sendTo = to;
   stage.unfinished++;
-  beginLeaving(day, crew);
+  releaseHands(day, position);
   release(day, position);
-  endLeaving(day, crew, stage);
 }
 
 /** Calendar clocks run from the day's start on. */

@@ -1,13 +1,12 @@
 import { CHAIN, CHAIN_STATION, DWELL, HANGING_POINT, LORRY, OUT } from "../line/index.ts";
-import { CREW_RULES } from "../plan/plan.ts";
 import { bookDwell, changeSection, noteQueue, setState } from "./accounting.ts";
 import { canHangOn, hangOn, noteChainActive, takeOff, wakeChain } from "./chainRing.ts";
 import { cratesBack, noteUnloaded } from "./crates.ts";
+import { callPeople } from "./dispatch.ts";
 import { enterGates, isHeld, vesselIsFull } from "./gates.ts";
 import { claimHead, supplyHasHead } from "./hanging.ts";
-import { startJobs } from "./jobs.ts";
 import { leaveLine, noMoreHeads } from "./leaveLine.ts";
-import { claimForStage, crewFor, isStaffAway, NOBODY, releaseFromStage } from "./people.ts";
+import { claimForStage, isStaffAway, releaseHands } from "./people.ts";
 import { takeProducts } from "./products.ts";
 import type { ChainState } from "./state/chainState.ts";
 import type { CrewState } from "./state/crewState.ts";
@@ -36,45 +35,23 @@ import { END, ENTRY, EXIT, passGates, passPoint, START } from "./watchLimits.ts"
  *
  * A stage has `places` (buffer + positions; dwell: places; chain: the shackle at its loading point). An item takes a place
  * when it leaves the stage before, so a travelling item holds its place already. An item at an idle position that waits
- * for a person or a repair stands there. What only opens a gate or wakes a chain is left to settle.ts, after the event.
+ * for a person or a repair stands there. What only opens a gate or wakes a chain is left to settle.ts, after the event; who
+ * goes where to dispatch.ts, when all that happens at the instant is over.
  */
 
-/** A position's work is over. */
+/** A position's work is over: its people are free, and the head moves on if it can. */
 export function endWork(day: DayState, position: PositionState): void {
-  const { stage, crew } = position;
+  const { stage } = position;
   stopRun(day, position, NONE);
+  releaseHands(day, position);
   if (stage.takesHeads) finishHead(day, stage, position.item!);
   else stage.processed += 1 + position.held.length;
-  beginLeaving(day, crew);
   if (stage.kind === CHAIN_STATION) leaveWindowStation(day, position);
   else release(day, position);
-  endLeaving(day, crew, stage);
 }
-
-/**
- * Brackets whatever follows when a crew's work at a stage is over, before its people are free. Crewed stations wait until
- * they are: the crew's rule decides where people go, not the order in which places happened to free, and relief is not
- * called for work that the crew itself is about to take. Without a crew (null) nothing waits.
- */
-export function beginLeaving(day: DayState, crew: CrewState | null): void {
-  if (crew !== null) day.defers = DEFER_CREWED;
-}
-
-/** People are free again: jobs first, then stations by the crew's rule, then whatever waited. */
-export function endLeaving(day: DayState, crew: CrewState | null, stage: StageState): void {
-  if (crew === null) return;
-  day.defers = DEFER_NONE;
-  releaseFromStage(day, crew, stage);
-  dispatchCrew(day, crew);
-  startDeferred(day);
-}
-
-/** Which stations put off starting until the cascade under way is over. */
-const DEFER_NONE = 0;
-const DEFER_CREWED = 1;
-const DEFER_ALL = 2;
 
 function startDeferred(day: DayState): void {
+  day.defers = false;
   for (let row = 0; row < day.deferredCount; row++) startWaiting(day, day.deferred[row]!);
   day.deferredCount = 0;
 }
@@ -175,12 +152,11 @@ export function release(day: DayState, position: PositionState): void {
     return;
   }
   // Crates that come off together are there together when the next step looks for its batch.
-  const before = day.defers;
-  day.defers = DEFER_ALL;
+  const isOutermost = !day.defers;
+  day.defers = true;
   while (releaseItem(day, position) && position.item !== null);
   refill(day, stage);
-  day.defers = before;
-  if (before === DEFER_NONE) startDeferred(day);
+  if (isOutermost) startDeferred(day);
 }
 
 /** False when the item has no place to go and blocks the position. */
@@ -408,16 +384,15 @@ export function leaveUnfinished(day: DayState, station: StageState, item: Item):
   if (queue.length > 0 && queue.first === item) {
     queue.shift();
     noteQueue(day, station, queue.length);
+    startWaiting(day, station);
     return;
   }
   const position = station.positions.find((each) => each.item === item)!;
-  const { crew } = position;
   stopRun(day, position, NONE);
   day.calendar.schedule(position.slot, Infinity);
-  beginLeaving(day, crew);
+  releaseHands(day, position);
   emptyPosition(day, position);
   startWaiting(day, station);
-  endLeaving(day, crew, station);
 }
 
 /** The head at the unloading point is taken off if there is a place for it; else the chain waits in line for one. */
@@ -531,33 +506,36 @@ function passEmptyCrate(day: DayState, to: number): void {
   startWaiting(day, day.hanging);
 }
 
-/** Idle positions of the stage begin whatever waits, as far as they may; then the idle ones say why they are. */
+/**
+ * Idle positions of the stage begin whatever waits, as far as they may; then the idle ones say why they are. Crewed stations
+ * do so when the instant is over.
+ */
 export function startWaiting(day: DayState, stage: StageState): void {
-  if (day.defers === DEFER_ALL || (day.defers === DEFER_CREWED && stage.people > 0)) {
+  if (stage.people > 0) {
+    callPeople(day, stage);
+    return;
+  }
+  if (day.defers) {
     defer(day, stage);
     return;
   }
-  while (stage.idle > 0 && hasWork(day, stage) && isOpen(day, stage)) {
-    const crew = crewFor(stage);
-    if (crew === NOBODY) break;
-    startNext(day, stage, crew);
-  }
+  while (stage.idle > 0 && hasWork(day, stage) && isOpen(day, stage)) startNext(day, stage, null);
   if (stage.idle > 0) explainIdle(day, stage);
   else if (day.path && hasWork(day, stage)) day.path.waits(stage);
 }
 
-function hasWork(day: DayState, stage: StageState): boolean {
+export function hasWork(day: DayState, stage: StageState): boolean {
   if (!stage.isHanging) return stage.queue.length > 0;
   return !day.hangingClosed && (stage.queue.length > 0 || supplyHasHead(day));
 }
 
 /** Nothing but people or a machine can keep the stage from beginning what waits. */
-function isOpen(day: DayState, stage: StageState): boolean {
+export function isOpen(day: DayState, stage: StageState): boolean {
   return stage.pauses === 0 && !isHeld(day, stage);
 }
 
-/** An idle position of the stage begins, with the crew that `crewFor` names. */
-function startNext(day: DayState, stage: StageState, crew: CrewState | null): void {
+/** An idle position of the stage begins, with people of that crew, or with none. */
+export function startNext(day: DayState, stage: StageState, crew: CrewState | null): void {
   const { queue } = stage;
   const crateIsEmpty = queue.length === 0 && claimHead(day);
   const item = queue.shift();
@@ -630,34 +608,6 @@ export function stopRun(day: DayState, position: PositionState, failing: number)
   spendOwnUptime(day, position, failing);
   position.announces = NOTHING;
   stopStationClocks(day, position.stage);
-}
-
-/** Free people take jobs, then go where work waits, by the crew's rule, until there is no more to begin. */
-export function dispatchCrew(day: DayState, crew: CrewState): void {
-  startJobs(day, crew);
-  for (;;) {
-    const stage = chooseStation(day, crew);
-    const hands = stage === null ? NOBODY : crewFor(stage);
-    if (stage === null || hands === NOBODY) return;
-    startNext(day, stage, hands);
-    if (stage.idle > 0) explainIdle(day, stage);
-  }
-}
-
-const LONGEST_QUEUE = CREW_RULES.indexOf("longest queue");
-const FIXED_ORDER = CREW_RULES.indexOf("fixed order");
-
-/** Ties of the longest queue go to the station further downstream. */
-function chooseStation(day: DayState, { stations, rule }: CrewState): StageState | null {
-  let chosen: StageState | null = null;
-  for (let row = 0; row < stations.length; row++) {
-    const stage = stations[row]!;
-    if (stage.idle === 0 || !hasWork(day, stage) || !isOpen(day, stage)) continue;
-    if (crewFor(stage) === NOBODY) continue;
-    if (rule === FIXED_ORDER) return stage;
-    if (chosen === null || rule !== LONGEST_QUEUE || stage.shown.heads >= chosen.shown.heads) chosen = stage;
-  }
-  return chosen;
 }
 
 /** Puts every idle position of the stage into the state that says why it idles. */

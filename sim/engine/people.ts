@@ -1,7 +1,9 @@
 import { CREW_PEOPLE } from "../line/index.ts";
 import { bookCrew, peopleOnDuty } from "./accounting.ts";
+import { callCrew } from "./dispatch.ts";
 import type { CrewState } from "./state/crewState.ts";
 import type { DayState } from "./state/dayState.ts";
+import type { PositionState } from "./state/positionState.ts";
 import type { StageState } from "./state/stageState.ts";
 
 /** People of the crew who could begin something now. */
@@ -9,16 +11,12 @@ export function freePeople(crew: CrewState): number {
   return peopleOnDuty(crew) - crew.busy;
 }
 
-/** No crew of the stage has enough free people. */
-export const NOBODY = undefined;
-
-/** The first of the stage's crews that has enough free people, or NOBODY; null for a stage that needs no people. */
-export function crewFor({ people, crews }: StageState): CrewState | null | typeof NOBODY {
-  if (people === 0) return null;
+/** The first of the stage's crews that has enough free people, or null. */
+export function crewFor({ people, crews }: StageState): CrewState | null {
   for (let row = 0; row < crews.length; row++) {
     if (freePeople(crews[row]!) >= people) return crews[row]!;
   }
-  return NOBODY;
+  return null;
 }
 
 /** Takes people for a position of the stage; the seconds they have to walk. */
@@ -27,9 +25,13 @@ export function claimForStage(day: DayState, crew: CrewState, stage: StageState)
   return crew.walkSeconds > 0 && walks(crew, stage) ? crew.walkSeconds : 0;
 }
 
-export function releaseFromStage(day: DayState, crew: CrewState, stage: StageState): void {
-  releasePeople(day, crew, stage.people);
+/** Whoever worked at the position is free. */
+export function releaseHands(day: DayState, position: PositionState): void {
+  const { crew, stage } = position;
+  if (crew === null) return;
+  position.crew = null;
   if (crew.walkSeconds > 0) crew.located[crew.stations.indexOf(stage)]! += stage.people;
+  releasePeople(day, crew, stage.people);
 }
 
 /** True when the stage has crews and nobody of them is on duty. */
@@ -60,9 +62,11 @@ export function claimPeople(day: DayState, crew: CrewState, people: number): voi
   crew.busy += people;
 }
 
+/** They look for other work when the instant is over. */
 export function releasePeople(day: DayState, crew: CrewState, people: number): void {
   bookCrew(day, crew);
   crew.busy -= people;
+  callCrew(day, crew);
 }
 
 /** Who worked here last comes first, then those who have not worked yet, then others, who walk. True when anyone walks. */

@@ -2,7 +2,8 @@ import { CHAIN, CREW_BREAK, CREW_PEOPLE, FLEET_BACK, HANGING_ENDS, STAGE_PAUSE }
 import { bookCrew } from "./accounting.ts";
 import { admitLoads } from "./arrivals.ts";
 import { interruptChain, resumeChain } from "./chainRing.ts";
-import { dispatchCrew, explainIdle, startWaiting } from "./flow.ts";
+import { callCrew } from "./dispatch.ts";
+import { explainIdle, startWaiting } from "./flow.ts";
 import { checkFinished } from "./leaveLine.ts";
 import { isUnmanned } from "./people.ts";
 import { addReturn, takeReturn } from "./returns.ts";
@@ -117,7 +118,7 @@ function changeCrew(day: DayState, crew: CrewState, change: () => void): void {
   bookCrew(day, crew);
   change();
   countUnmanned(day);
-  dispatchCrew(day, crew);
+  callCrew(day, crew);
   for (const stage of crew.stations) startWaiting(day, stage);
 }
 

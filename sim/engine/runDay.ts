@@ -15,6 +15,7 @@ import { endChainStep, startChains } from "./chainMoves.ts";
 import { checkConservation } from "./conservation.ts";
 import type { DayRecord } from "./dayRecord.ts";
 import { busiestStage, DayTooLong, PlantTooFull } from "./dayTooLong.ts";
+import { sendPeople } from "./dispatch.ts";
 import { failPosition, repairPosition, startCalendarClocks, turnFailureUnit } from "./failures.ts";
 import { endDwell, endTravel, endWork } from "./flow.ts";
 import { countUnmanned, scheduleCalendar, turnCalendar, turnReturn } from "./planned.ts";
@@ -46,6 +47,8 @@ export function startDay(line: CompiledLine, options: DayOptions): DayState {
   scheduleCalendar(day);
   countUnmanned(day);
   startSupply(day);
+  // What happens at the day's first instant comes before people are sent; if nothing does, they are sent now.
+  nextSlot(day);
   return day;
 }
 
@@ -67,7 +70,7 @@ export function advance(day: DayState, until: number): "running" | "finished" | 
   const { kind, owner } = line.slots;
   let atOnce = 0;
   while (!day.finished) {
-    const slot = calendar.next();
+    const slot = nextSlot(day);
     const time = calendar.times[slot]!;
     if (time > until) {
       if (time === Infinity) return "stuck";
@@ -88,6 +91,19 @@ export function advance(day: DayState, until: number): "running" | "finished" | 
   return "finished";
 }
 
+/** The slot of the next event. Before the clock goes on, people are sent, until that makes nothing more happen now. */
+function nextSlot(day: DayState): number {
+  const { calendar } = day;
+  let slot = calendar.next();
+  while (day.unsent && calendar.times[slot]! > day.now) {
+    sendPeople(day);
+    if (day.opened) settle(day);
+    if (day.options.check) checkConservation(day);
+    slot = calendar.next();
+  }
+  return slot;
+}
+
 function tooFull({ stageAt, stages, now }: DayState, mostPresent: number): PlantTooFull {
   const fullest = stageAt.reduce((most, stage) => (stage.occupancy > most.occupancy ? stage : most));
   return new PlantTooFull(mostPresent, now / 3600, stages.names[fullest.index]!);
@@ -101,7 +117,7 @@ function tooLong(day: DayState, mostEvents: number): DayTooLong {
   const hours = day.now / 3600;
   const slots: number[] = [];
   while (slots.length < LOOKED_AT && !day.finished) {
-    const slot = calendar.next();
+    const slot = nextSlot(day);
     if (calendar.times[slot] === Infinity) break;
     slots.push(slot);
     day.now = calendar.times[slot]!;

@@ -1,6 +1,6 @@
 import { CHAIN, DWELL } from "../line/index.ts";
 import { wakeChain } from "./chainRing.ts";
-import { dispatchCrew, drainDwell, startWaiting } from "./flow.ts";
+import { drainDwell, startWaiting } from "./flow.ts";
 import { releasePeople } from "./people.ts";
 import type { DayState } from "./state/dayState.ts";
 import type { StageState } from "./state/stageState.ts";
@@ -12,9 +12,7 @@ export function turnVessel(day: DayState, vessel: number): void {
   emptyVessel(day, vessel);
   for (let row = feederFrom[vessel]!; row < feederFrom[vessel + 1]!; row++) callFeeder(day, day.stageAt[feeder[row]!]!);
   const emptier = day.crewAt[crew[vessel]!];
-  if (emptier === undefined) return;
-  releasePeople(day, emptier, 1);
-  dispatchCrew(day, emptier);
+  if (emptier !== undefined) releasePeople(day, emptier, 1);
 }
 
 /** A stage that the full vessel stopped looks again. */

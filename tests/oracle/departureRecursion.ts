@@ -104,8 +104,8 @@ function dwellTimes({ work }: RecursionStation, entry: number[] | null, holds: n
     const joined = entry![m]!;
     solved.entry.push(joined);
     solved.start.push(joined);
-    solved.end.push(Math.max(joined + work[m]!, solved.end[m - 1] ?? 0, solved.leaving[m - 1] ?? 0));
-    leave(solved, m, Math.max(solved.end[m]!, hold));
+    solved.end.push(joined + work[m]!);
+    leave(solved, m, Math.max(solved.end[m]!, solved.leaving[m - 1] ?? 0, hold));
   });
   return solved;
 }

@@ -13,7 +13,7 @@ import {
   SLOT_VESSEL,
 } from "../../line/index.ts";
 import type { ChainState } from "../state/chainState.ts";
-import { BLOCKED, DOWN, NO_CREW, NONE, POSITION_REPAIRED, STARVED } from "../state/codes.ts";
+import { BLOCKED, DOWN, NO_CREW, NONE, ON_BREAK, POSITION_REPAIRED, STARVED } from "../state/codes.ts";
 import type { DayState } from "../state/dayState.ts";
 import type { Item } from "../state/item.ts";
 import type { PositionState } from "../state/positionState.ts";
@@ -64,6 +64,21 @@ export class BindingPath {
   /** By chain: since when what it carries is bound by the chain's own row. */
   private readonly setFree: Float64Array;
 
+  /**
+   * By stage, then by crew: what the event was like in which the stage called for people, or the crew's people came free.
+   * They are sent when the instant is over, and what starts then was released by that event.
+   */
+  private readonly callRow: number;
+  private readonly hasCalled: Uint8Array;
+  private readonly callCell: Int32Array;
+  private readonly callSeconds: Float64Array;
+  private readonly callStage: Int32Array;
+  private readonly callPlanned: Uint8Array;
+  private readonly callUnit: Int32Array;
+  /** By stage: nothing but people was missing when it called. */
+  private readonly lacksPeople: Uint8Array;
+  private readonly stages: number;
+
   private readonly scratch: number;
   private readonly absolute: number;
   private readonly endRow: number;
@@ -72,7 +87,8 @@ export class BindingPath {
   private workEnded = false;
 
   constructor(line: CompiledLine) {
-    const { slots, stages, chains } = line;
+    const { slots, stages, chains, crews } = line;
+    const callers = stages.count + crews.count;
     this.line = line;
     this.cells = pathCells(line);
     this.readyRow = slots.count;
@@ -81,7 +97,16 @@ export class BindingPath {
     this.endRow = this.scratch + 2;
     this.workRow = this.scratch + 3;
     this.warmUpRow = this.scratch + 4;
-    this.rows = new PathRows(this.cells.cells.length, this.scratch + 5);
+    this.callRow = this.scratch + 5;
+    this.rows = new PathRows(this.cells.cells.length, this.callRow + callers);
+    this.hasCalled = new Uint8Array(callers);
+    this.callCell = new Int32Array(callers);
+    this.callSeconds = new Float64Array(callers);
+    this.callStage = new Int32Array(callers);
+    this.callPlanned = new Uint8Array(callers);
+    this.callUnit = new Int32Array(callers);
+    this.lacksPeople = new Uint8Array(stages.count);
+    this.stages = stages.count;
     this.at = this.absolute;
     this.isReady = new Uint8Array(stages.count);
     this.mayStand = new Uint8Array(stages.count).fill(line.calendar.count > 0 ? 1 : 0);
@@ -158,6 +183,55 @@ export class BindingPath {
     this.lastCell = cell;
     this.lastStage = stage;
     this.lastSeconds = this.rows.accrue(row, cell, now);
+  }
+
+  /** The stage calls for people. The first call of an instant counts at which nothing but people was missing. */
+  calls(stage: number, lacksPeople: boolean): void {
+    if (this.hasCalled[stage] && this.lacksPeople[stage]) return;
+    this.lacksPeople[stage] = lacksPeople ? 1 : 0;
+    this.noteCall(stage);
+  }
+
+  /** People of the crew are free. */
+  frees(crew: number): void {
+    this.noteCall(this.stages + crew);
+  }
+
+  private noteCall(caller: number): void {
+    this.hasCalled[caller] = 1;
+    this.rows.copy(this.at, this.callRow + caller);
+    this.callCell[caller] = this.lastCell;
+    this.callSeconds[caller] = this.lastSeconds;
+    this.callStage[caller] = this.lastStage;
+    this.callPlanned[caller] = this.planned ? 1 : 0;
+    this.callUnit[caller] = this.unit;
+  }
+
+  /** Back to the event in which the stage (or crew, behind the stages) called, if it did at this instant. */
+  recall(caller: number): void {
+    if (!this.hasCalled[caller]) return;
+    this.at = this.callRow + caller;
+    this.lastCell = this.callCell[caller]!;
+    this.lastSeconds = this.callSeconds[caller]!;
+    this.lastStage = this.callStage[caller]!;
+    this.planned = this.callPlanned[caller] === 1;
+    this.unit = this.callUnit[caller]!;
+    this.chain = NONE;
+  }
+
+  /** People of the crew go to the stage: they released what starts there if it waited for people before, else its own call did. */
+  sends(stage: number, crew: number): void {
+    const waited = this.why[stage] === NO_CREW || this.why[stage] === ON_BREAK;
+    const caller = this.stages + crew;
+    this.recall((waited && this.hasCalled[caller]) || !this.hasCalled[stage] ? caller : stage);
+  }
+
+  sendsToJob(crew: number): void {
+    this.recall(this.stages + crew);
+  }
+
+  everybodyIsSent(): void {
+    this.hasCalled.fill(0);
   }
 
   /** A position of the stage starts work on an item. `walking`: seconds that its people walk first. */

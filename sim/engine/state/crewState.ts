@@ -15,6 +15,8 @@ export class CrewState {
   /** People of the shift that are there, on a break or not, and breaks in force. */
   people = 0;
   breaks = 0;
+  /** Looks for work when the instant is over. */
+  looks = false;
   /** People at work; booked person-seconds of work and of presence, up to `since`. */
   busy = 0;
   // Seconds begin as NaN: see DayState.

@@ -117,8 +117,12 @@ export class DayState {
   opened = false;
   /** Stations on the protected stretch that nobody may work at now by plan. */
   unmanned = 0;
-  /** Which stations put off starting until the cascade under way is over, and those that did. */
-  defers = 0;
+  /** People are to be sent where they are needed when all that happens at this instant is over; crewed stages that call. */
+  unsent = false;
+  readonly calling: StageState[] = [];
+  callingCount = 0;
+  /** Stages put off starting until the batch under way has come off, and those that did. */
+  defers = false;
   readonly deferred: StageState[] = [];
   deferredCount = 0;
   /** By unit: 1 when the position's own operator repairs it. */

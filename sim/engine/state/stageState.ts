@@ -88,6 +88,8 @@ export class StageState {
   idleFrom = 0;
   /** The state that all idle positions are in, or NONE when they are in several. */
   idleState = STARVED;
+  /** Crewed stages: looks for people when the instant is over. */
+  isCalling = false;
   workingPositions = 0;
   pauses = 0;
   processed = 0;

@@ -30,9 +30,9 @@ describe("a break", () => {
     });
     const day = runChecked(plan);
     expect(passes(day, "a", "end").slice(0, 3)).toEqual([4, 8, 12]);
-    // At the same instant work goes before the calendar: the head that ends at a when the break begins is still taken in
-    // hand at 4 and finished; the next ones wait.
-    expect(passes(day, "b", "start").slice(0, 3)).toEqual([4, 54, 55]);
+    // People are sent when all that happens at an instant is over: at 4 the break has begun when the first head is there,
+    // and nobody takes it in hand. Three heads wait.
+    expect(passes(day, "b", "start").slice(0, 3)).toEqual([54, 55, 56]);
   });
 });
 
