@@ -1,6 +1,6 @@
 import { setState } from "./accounting.ts";
 import { interruptChain, resumeChain } from "./chainRing.ts";
-import { release, startRun, startWaiting, stopRun, turnIdle } from "./flow.ts";
+import { explainIdle, release, startRun, startWaiting, stopRun, turnIdle } from "./flow.ts";
 import { requestJob, startJob } from "./jobs.ts";
 import { releaseHands, releasePeople } from "./people.ts";
 import { BLOCKED, type DayState, DOWN, NONE, NOTHING, WORKING } from "./state/dayState.ts";
@@ -102,6 +102,8 @@ function beginStoppage(day: DayState, position: PositionState): void {
     day.calendar.schedule(position.slot, Infinity);
   } else if (position.item === null) position.stage.idle--;
   setState(day, position, DOWN);
+  // Another idle position may be the one now that work is waiting for.
+  if (position.item === null && position.stage.idle > 0) explainIdle(day, position.stage);
 }
 
 function endStoppage(day: DayState, position: PositionState): void {

@@ -610,16 +610,31 @@ export function stopRun(day: DayState, position: PositionState, failing: number)
   stopStationClocks(day, position.stage);
 }
 
-/** Puts every idle position of the stage into the state that says why it idles. */
+/**
+ * Puts every idle position of the stage into the state that says why it idles. Without people, or held back, are only as
+ * many as there is work waiting for, the first ones; the others are starved.
+ */
 export function explainIdle(day: DayState, stage: StageState): void {
   const reason = idleReason(day, stage);
   day.path?.explain(stage.index, reason, hasWork(day, stage));
   noteHold(day, stage, reason === BLOCKED);
-  if (stage.idleState === reason) return;
+  const hasTask = reason === NO_CREW || reason === BLOCKED;
+  const wanted = hasTask ? Math.min(stage.idle, wantedPositions(day, stage)) : stage.idle;
+  const isSaid = !hasTask || (stage.idleWanted === wanted && stage.idleExplained === stage.idle);
+  if (stage.idleState === reason && isSaid) return;
   stage.idleState = reason;
+  stage.idleWanted = wanted;
+  stage.idleExplained = stage.idle;
+  let left = wanted;
   for (const position of stage.positions) {
-    if (position.item === null && position.stoppages === 0) setState(day, position, reason);
+    if (position.item === null && position.stoppages === 0) setState(day, position, left-- > 0 ? reason : STARVED);
   }
+}
+
+/** Positions that what waits would keep at work. */
+function wantedPositions(day: DayState, { isHanging, shown, queue, perCycle }: StageState): number {
+  if (!isHanging) return Math.ceil(queue.length / perCycle);
+  return day.line.supply.kind === "saturated" ? Infinity : Math.max(queue.length, shown.heads);
 }
 
 function idleReason(day: DayState, stage: StageState): number {

@@ -86,8 +86,13 @@ export class StageState {
   /** Positions with neither work nor stoppage; none of them before rank `idleFrom`. */
   idle: number;
   idleFrom = 0;
-  /** The state that all idle positions are in, or NONE when they are in several. */
+  /**
+   * Why idle positions idle, or NONE when that is to be told anew; how many of them work is waiting for, and of how many
+   * idle ones that was said.
+   */
   idleState = STARVED;
+  idleWanted = 0;
+  idleExplained = 0;
   /** Crewed stages: looks for people when the instant is over. */
   isCalling = false;
   workingPositions = 0;

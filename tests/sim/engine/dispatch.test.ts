@@ -1,7 +1,21 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { runDay } from "../../../sim/engine/index.ts";
-import { compileLine } from "../../../sim/line/index.ts";
-import { constant, crew, exponential, manual, planOf, saturated, station, stream } from "../../support/plans.ts";
+import { advance, runDay, startDay } from "../../../sim/engine/index.ts";
+import { BLOCKED, NO_CREW } from "../../../sim/engine/state/codes.ts";
+import { compileLine, STATION } from "../../../sim/line/index.ts";
+import { handling, load } from "../../support/loads.ts";
+import {
+  constant,
+  crateStep,
+  crew,
+  exponential,
+  manual,
+  planOf,
+  saturated,
+  station,
+  stream,
+} from "../../support/plans.ts";
+import { randomPlan } from "../../support/randomPlans.ts";
 import { passes, runChecked, secondsIn } from "../../support/timeline.ts";
 
 // Every timeline below is worked by hand: the comment gives the way of thinking, the numbers are seconds.
@@ -107,5 +121,62 @@ describe("what released work that people begin when the instant is over", () => 
       ["people", "c", 2],
       ["arrivals", "", 10],
     ]);
+  });
+});
+
+describe("idle positions", () => {
+  it("lack a crew no more than there are heads waiting; the others are starved", () => {
+    // Five positions, one person, two heads at 1 and 2, 90 s each: 1-91 and 91-181. The second head waits at one position
+    // from 2 to 91, where "no crew" at all four would be 356 s; of 5 x 181 s the rest is starved.
+    const line = [manual("a", 90, "crew", { positions: 5 })];
+    const day = runChecked(planOf(stream(constant(1), 2), line, { crews: [crew("crew", 1)] }));
+    expect(secondsIn(day, "a")).toEqual({ working: 180, "no crew": 89, starved: 5 * 181 - 180 - 89 });
+  });
+
+  it("lack a crew before the hanging point's crates in the same way: 90 s, not 360", () => {
+    // A crate of two heads at once, 90 s a head, five positions, one person: 0-90 and 90-180.
+    const steps = [crateStep("unloading", 0), crateStep("feeding", 0)];
+    const line = [manual("hanging", 90, "crew", { positions: 5 })];
+    const supply = { kind: "loads" as const, loads: [load("lorry", 0, 1, 2)] };
+    const plan = planOf(supply, line, { liveHandling: handling(steps), crews: [crew("crew", 1)] });
+    expect(secondsIn(runChecked(plan), "hanging")).toEqual({ working: 180, "no crew": 90, starved: 5 * 180 - 270 });
+  });
+
+  it("are held back no more than there are heads waiting", () => {
+    // Three positions; at most one head from a's start to b's end. Heads at 1, 2, 3; a 1 s, b 9 s. a: head 1 1-2, b 2-11.
+    // Held: head 2 from 2 to 11, head 3 from 3; head 2 again a 11-12, b 12-21, head 3 held to 21: 9 + 8 + 10 s blocked.
+    const line = [station("a", 1, { positions: 3, buffer: Infinity }), station("b", 9, { buffer: Infinity })];
+    const gates = [{ name: "gate", from: "a", to: { stage: "b", moment: "end" as const }, atMost: 1 }];
+    const day = runChecked(planOf(stream(constant(1), 3), line, { gates }));
+    expect(passes(day, "a", "start")).toEqual([1, 11, 21]);
+    expect(secondsIn(day, "a")).toMatchObject({ working: 3, blocked: 9 + 8 + 10 });
+    expect(day.stages[0]!.heldSeconds).toBe(9 + 10);
+  });
+
+  it("lack a crew or are held back for no more work than there is, at any instant of random plans", () => {
+    let met = 0;
+    fc.assert(
+      fc.property(randomPlan, (plan) => {
+        const line = compileLine(plan);
+        const day = startDay(line, { seed: "idle", replication: 0 });
+        for (let events = 0; events < 400 && !day.finished; events++) {
+          const next = day.calendar.times[day.calendar.next()]!;
+          if (next === Infinity) return;
+          advance(day, next);
+          if (day.finished) return;
+          for (const { positions, queue, perCycle, isHanging, idle, kind } of day.stageAt) {
+            if (isHanging || kind !== STATION) continue;
+            const wanting = positions.filter(
+              ({ item, state }) => item === null && (state === NO_CREW || state === BLOCKED),
+            ).length;
+            if (wanting === 0) continue;
+            met++;
+            expect(wanting).toBe(Math.min(idle, Math.ceil(queue.length / perCycle)));
+          }
+        }
+      }),
+      { seed: 2026, numRuns: 200 },
+    );
+    expect(met).toBeGreaterThan(1000);
   });
 });
