@@ -58,9 +58,9 @@ export class Scribe {
     const { vessels } = day.line;
     for (const { index, shown } of day.stageAt) this.waiting.set(index, day.now, shown.heads);
     for (const [section, { heads }] of day.inSection.entries()) this.sections.set(section, day.now, heads);
-    for (const { index, busy, breaks, people } of day.crewAt) {
+    for (const { index, busy, away, people } of day.crewAt) {
       this.busy.set(index, day.now, busy);
-      this.onDuty.set(index, day.now, breaks > 0 ? 0 : people);
+      this.onDuty.set(index, day.now, Math.max(0, people - away));
     }
     for (let vessel = 0; vessel < vessels.count; vessel++) {
       const step = vessels.capacityKg[vessel]! * VESSEL_STEP;

@@ -75,7 +75,7 @@ export function noteSection(day: DayState, section: number, change: number): voi
 export function bookCrew(day: DayState, crew: CrewState): void {
   const { busy, since } = crew;
   const seconds = day.now - since;
-  const present = Math.max(busy, peopleOnDuty(crew));
+  const present = Math.max(busy, peopleHere(crew));
   crew.busySeconds += busy * seconds;
   crew.presentSeconds += present * seconds;
   if (day.recorders !== null) day.recorders.crew(crew.index, since, busy, present);
@@ -90,15 +90,15 @@ export function closeCrew(day: DayState, crew: CrewState): void {
   }
   const { index, since } = crew;
   const seconds = Math.max(0, day.workFinish - since);
-  const present = peopleOnDuty(crew);
+  const present = peopleHere(crew);
   crew.presentSeconds += present * seconds;
   if (seconds > 0) day.recorders?.crew(index, since, 0, present);
   if (since + seconds < day.now) day.recorders?.crew(index, since + seconds, 0, 0);
 }
 
-/** People of the crew who may begin something now, those at work included. */
-export function peopleOnDuty({ breaks, people }: CrewState): number {
-  return breaks > 0 ? 0 : people;
+/** People of the shift who are not on a break. */
+export function peopleHere({ away, people }: CrewState): number {
+  return Math.max(0, people - away);
 }
 
 /** Starts all time-weighted figures and counts afresh; what is present stays. */

@@ -101,8 +101,11 @@ function checkMass(day: DayState, onLine: number): void {
 }
 
 function checkCrews(day: DayState): void {
-  for (const { index, busy, peopleMax } of day.crewAt) {
-    if (busy < 0 || busy > peopleMax) fail(day, `${day.line.crews.names[index]} has ${busy} people at work`);
+  for (const { index, busy, away, owing, peopleMax } of day.crewAt) {
+    const name = day.line.crews.names[index];
+    if (busy < 0 || busy > peopleMax) fail(day, `${name} has ${busy} people at work`);
+    if (away < 0 || away > peopleMax) fail(day, `${name} has ${away} people on a break`);
+    if (owing < 0 || owing > busy) fail(day, `${name} has ${owing} people bound for a break, ${busy} at work`);
   }
 }
 

@@ -2,7 +2,7 @@ import { setState } from "./accounting.ts";
 import { interruptChain, resumeChain } from "./chainRing.ts";
 import { explainIdle, release, startRun, startWaiting, stopRun, turnIdle } from "./flow.ts";
 import { requestJob, startJob } from "./jobs.ts";
-import { releaseHands, releasePeople } from "./people.ts";
+import { releaseFromJob, releaseHands } from "./people.ts";
 import { BLOCKED, type DayState, DOWN, NONE, NOTHING, WORKING } from "./state/dayState.ts";
 import type { PositionState } from "./state/positionState.ts";
 import { unitPositions } from "./unitPositions.ts";
@@ -23,7 +23,6 @@ export function failPosition(day: DayState, position: PositionState): void {
 function callRepair(day: DayState, unit: number, working: PositionState[]): void {
   const { crew, headTo } = day.failures;
   const own = crew[unit]! >= 0 && headTo[unit]! < 0 && working.some((position) => position.crew?.index === crew[unit]);
-  day.ownRepair[unit] = own ? 1 : 0;
   if (own) startJob(day, unit);
   else requestJob(day, unit);
 }
@@ -33,7 +32,7 @@ export function repairPosition(day: DayState, position: PositionState): void {
   day.uptimeLeft[unit] = day.uptime[unit]!.draw();
   position.announces = NOTHING;
   endStoppage(day, position);
-  freeRepairer(day, unit);
+  releaseFromJob(day, unit);
 }
 
 /** A failure unit with a slot of its own breaks, or is repaired. */
@@ -65,12 +64,7 @@ function repairUnit(day: DayState, unit: number): void {
   day.uptimeLeft[unit] = day.uptime[unit]!.draw();
   day.calendar.schedule(slot[unit]!, onRunningTime[unit] ? Infinity : day.now + day.uptimeLeft[unit]!);
   for (const position of unitPositions(day, unit)) endStoppage(day, position);
-  freeRepairer(day, unit);
-}
-
-function freeRepairer(day: DayState, unit: number): void {
-  const crew = day.crewAt[day.failures.crew[unit]!];
-  if (crew !== undefined && !day.ownRepair[unit]) releasePeople(day, crew, 1);
+  releaseFromJob(day, unit);
 }
 
 /** The head in hand is taken off unfinished when the failure says so; else its work is resumed after the repair. */

@@ -6,7 +6,7 @@ import { callPeople } from "./dispatch.ts";
 import { enterGates, isHeld, vesselIsFull } from "./gates.ts";
 import { claimHead, supplyHasHead } from "./hanging.ts";
 import { leaveLine, noMoreHeads } from "./leaveLine.ts";
-import { claimForStage, isStaffAway, releaseHands } from "./people.ts";
+import { claimHands, isStaffAway, releaseHands } from "./people.ts";
 import { takeProducts } from "./products.ts";
 import type { ChainState } from "./state/chainState.ts";
 import type { CrewState } from "./state/crewState.ts";
@@ -540,8 +540,7 @@ export function startNext(day: DayState, stage: StageState, crew: CrewState | nu
   const crateIsEmpty = queue.length === 0 && claimHead(day);
   const item = queue.shift();
   const position = firstIdle(stage);
-  const walking = crew === null ? 0 : claimForStage(day, crew, stage);
-  position.crew = crew;
+  const walking = crew === null ? 0 : claimHands(day, crew, position);
   stage.idle--;
   position.item = item;
   for (let more = 1; more < stage.perCycle && queue.length > 0; more++) position.held.push(queue.shift());

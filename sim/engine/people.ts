@@ -1,14 +1,20 @@
 import { CREW_PEOPLE } from "../line/index.ts";
-import { bookCrew, peopleOnDuty } from "./accounting.ts";
+import { bookCrew, peopleHere } from "./accounting.ts";
+import { goLate } from "./breaks.ts";
 import { callCrew } from "./dispatch.ts";
 import type { CrewState } from "./state/crewState.ts";
-import type { DayState } from "./state/dayState.ts";
+import { type DayState, NONE } from "./state/dayState.ts";
 import type { PositionState } from "./state/positionState.ts";
 import type { StageState } from "./state/stageState.ts";
 
 /** People of the crew who could begin something now. */
 export function freePeople(crew: CrewState): number {
-  return peopleOnDuty(crew) - crew.busy;
+  return peopleHere(crew) - crew.busy;
+}
+
+/** People of the crew who may begin something now or when their work is done: not on a break, and not bound for one. */
+function peopleOnDuty(crew: CrewState): number {
+  return Math.max(0, peopleHere(crew) - crew.owing);
 }
 
 /** The first of the stage's crews that has enough free people, or null. */
@@ -19,8 +25,11 @@ export function crewFor({ people, crews }: StageState): CrewState | null {
   return null;
 }
 
-/** Takes people for a position of the stage; the seconds they have to walk. */
-export function claimForStage(day: DayState, crew: CrewState, stage: StageState): number {
+/** Takes people for the position; the seconds they have to walk. */
+export function claimHands(day: DayState, crew: CrewState, position: PositionState): number {
+  const { stage } = position;
+  position.crew = crew;
+  position.breaksSeen = crew.breaksBegun;
   claimPeople(day, crew, stage.people);
   return crew.walkSeconds > 0 && walks(crew, stage) ? crew.walkSeconds : 0;
 }
@@ -31,7 +40,7 @@ export function releaseHands(day: DayState, position: PositionState): void {
   if (crew === null) return;
   position.crew = null;
   if (crew.walkSeconds > 0) crew.located[crew.stations.indexOf(stage)]! += stage.people;
-  releasePeople(day, crew, stage.people);
+  releasePeople(day, crew, stage.people, position.breaksSeen);
 }
 
 /** True when the stage has crews and nobody of them is on duty. */
@@ -45,8 +54,9 @@ export function isStaffAway(day: DayState, { crews }: StageState): boolean {
   return crews.length > 0;
 }
 
-function isAway(day: DayState, { breaks, people, index }: CrewState): boolean {
-  return breaks > 0 || (people === 0 && moreShiftsFor(day, index));
+function isAway(day: DayState, crew: CrewState): boolean {
+  if (peopleOnDuty(crew) > 0) return false;
+  return crew.people > 0 || moreShiftsFor(day, crew.index);
 }
 
 function moreShiftsFor(day: DayState, crew: number): boolean {
@@ -57,15 +67,31 @@ function moreShiftsFor(day: DayState, crew: number): boolean {
   return false;
 }
 
-export function claimPeople(day: DayState, crew: CrewState, people: number): void {
+/** Somebody of the crew goes to a repair or an emptying. */
+export function claimForJob(day: DayState, crew: CrewState, job: number): void {
+  claimPeople(day, crew, 1);
+  day.jobCrew[job] = crew.index;
+  day.jobBreaksSeen[job] = crew.breaksBegun;
+}
+
+/** Whoever was at the job is free. */
+export function releaseFromJob(day: DayState, job: number): void {
+  const crew = day.crewAt[day.jobCrew[job]!];
+  if (crew === undefined) return;
+  day.jobCrew[job] = NONE;
+  releasePeople(day, crew, 1, day.jobBreaksSeen[job]!);
+}
+
+function claimPeople(day: DayState, crew: CrewState, people: number): void {
   bookCrew(day, crew);
   crew.busy += people;
 }
 
-/** They look for other work when the instant is over. */
-export function releasePeople(day: DayState, crew: CrewState, people: number): void {
+/** They go on a break that is due, or look for other work when the instant is over. `seen`: see breaks.ts. */
+function releasePeople(day: DayState, crew: CrewState, people: number, seen: number): void {
   bookCrew(day, crew);
   crew.busy -= people;
+  if (seen < crew.breaksBegun) goLate(day, crew, people, seen);
   callCrew(day, crew);
 }
 
@@ -76,7 +102,7 @@ function walks(crew: CrewState, stage: StageState): boolean {
   const here = stations.indexOf(stage);
   const near = Math.min(people, located[here]!);
   located[here]! -= near;
-  const missing = crew.peopleMax - peopleOnDuty(crew);
+  const missing = crew.peopleMax - crew.people;
   const fresh = Math.min(people - near, Math.max(0, crew.unlocated - missing));
   crew.unlocated -= fresh;
   let left = people - near - fresh;

@@ -1,6 +1,7 @@
 import { CHAIN, CREW_BREAK, CREW_PEOPLE, FLEET_BACK, HANGING_ENDS, STAGE_PAUSE } from "../line/index.ts";
 import { bookCrew } from "./accounting.ts";
 import { admitLoads } from "./arrivals.ts";
+import { beginBreak, dropBreaks, endBreak } from "./breaks.ts";
 import { interruptChain, resumeChain } from "./chainRing.ts";
 import { callCrew } from "./dispatch.ts";
 import { explainIdle, startWaiting } from "./flow.ts";
@@ -52,8 +53,13 @@ export function turnReturn(day: DayState): void {
     admitLoads(day);
     return;
   }
-  if (action === CREW_BREAK) changeBreaks(day, day.crewAt[target]!, -1);
-  else changePause(day, day.stageAt[target]!, -1);
+  if (action === STAGE_PAUSE) {
+    changePause(day, day.stageAt[target]!, -1);
+    return;
+  }
+  const crew = day.crewAt[target]!;
+  endBreak(day, crew, amount);
+  callAgain(day, crew);
 }
 
 /** A break, a pause or the end of a shift that takes somebody off the stretch which no stop may catch a head in. */
@@ -74,17 +80,29 @@ function applyRow(day: DayState, row: number): void {
     endHanging(day);
     return;
   }
-  if (action === CREW_PEOPLE) {
-    const amount = calendar.amount[row]!;
-    const crew = day.crewAt[target]!;
-    changeCrew(day, crew, () => {
-      crew.people = amount - crew.absent[amount]!;
-    });
+  if (action === STAGE_PAUSE) {
+    addReturn(day, { seconds: day.now + calendar.lengthSeconds[row]!, action, target, amount: 0 });
+    changePause(day, day.stageAt[target]!, 1);
     return;
   }
-  addReturn(day, { seconds: day.now + calendar.lengthSeconds[row]!, action, target, amount: 0 });
-  if (action === CREW_BREAK) changeBreaks(day, day.crewAt[target]!, 1);
-  else changePause(day, day.stageAt[target]!, 1);
+  const crew = day.crewAt[target]!;
+  if (action === CREW_PEOPLE) changePeople(day, crew, calendar.amount[row]!);
+  else beginBreak(day, crew, calendar.lengthSeconds[row]!, calendar.endSeconds[row]!);
+  callAgain(day, crew);
+}
+
+/** Whoever holds a head finishes it first: only free people go at once. */
+function changePeople(day: DayState, crew: CrewState, amount: number): void {
+  bookCrew(day, crew);
+  crew.people = amount - crew.absent[amount]!;
+  if (crew.people === 0) dropBreaks(day, crew);
+}
+
+/** People of the crew went or came: its stations look again. */
+function callAgain(day: DayState, crew: CrewState): void {
+  countUnmanned(day);
+  callCrew(day, crew);
+  for (const stage of crew.stations) startWaiting(day, stage);
 }
 
 /** The stretch's first stage looks again, when the event is over, whether it may begin heads. */
@@ -105,21 +123,6 @@ export function countUnmanned(day: DayState): void {
     if (stage.pauses > 0 || isUnmanned(stage)) day.unmanned++;
   }
   openStretch(day);
-}
-
-function changeBreaks(day: DayState, crew: CrewState, change: number): void {
-  changeCrew(day, crew, () => {
-    crew.breaks += change;
-  });
-}
-
-/** Whoever holds a head finishes it first: only free people go at once. */
-function changeCrew(day: DayState, crew: CrewState, change: () => void): void {
-  bookCrew(day, crew);
-  change();
-  countUnmanned(day);
-  callCrew(day, crew);
-  for (const stage of crew.stations) startWaiting(day, stage);
 }
 
 function changePause(day: DayState, stage: StageState, change: number): void {

@@ -8,6 +8,8 @@ interface Entry {
   target: number;
   amount: number;
   length: number;
+  /** Of a break that ends at its time; NaN otherwise. */
+  end: number;
 }
 
 /**
@@ -24,6 +26,7 @@ export function compileCalendar(plan: Plan, all: Step[]): CalendarColumns {
     target: Int32Array.from(entries, (entry) => entry.target),
     amount: Int32Array.from(entries, (entry) => entry.amount),
     lengthSeconds: Float64Array.from(entries, (entry) => entry.length),
+    endSeconds: Float64Array.from(entries, (entry) => entry.end),
   };
 }
 
@@ -31,7 +34,7 @@ function shiftEntries(plan: Plan): Entry[] {
   return plan.crews.flatMap((crew, target) =>
     plan.day.shifts.flatMap((shift, index) => {
       const checks = index === 0 ? plan.day.preStartSeconds : 0;
-      const entry = { action: CREW_PEOPLE, target, length: 0 };
+      const entry = { action: CREW_PEOPLE, target, length: 0, end: Number.NaN };
       const begins = { ...entry, seconds: shift.fromSeconds + checks, amount: crew.people[index]! };
       const following = plan.day.shifts[index + 1];
       if (following === undefined || following.fromSeconds === shift.toSeconds) return [begins];
@@ -50,6 +53,7 @@ function breakEntries(plan: Plan, all: Step[]): Entry[] {
       target,
       amount: 0,
       length: pause.lengthSeconds,
+      end: pause.ends === "at its time" ? pause.atSeconds + later + pause.lengthSeconds : Number.NaN,
     });
     return [
       ...pause.crews.map((name) => begins(CREW_BREAK, crews.indexOf(name), pause.laterSeconds[name] ?? 0)),
@@ -60,5 +64,7 @@ function breakEntries(plan: Plan, all: Step[]): Entry[] {
 
 function closingEntries(plan: Plan): Entry[] {
   if (plan.day.closing.rule === "finish") return [];
-  return [{ seconds: plan.day.closing.atSeconds, action: HANGING_ENDS, target: 0, amount: 0, length: 0 }];
+  return [
+    { seconds: plan.day.closing.atSeconds, action: HANGING_ENDS, target: 0, amount: 0, length: 0, end: Number.NaN },
+  ];
 }

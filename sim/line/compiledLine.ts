@@ -185,6 +185,8 @@ export interface CalendarColumns {
   amount: Int32Array;
   /** How long a break or pause lasts; 0 for the others. */
   lengthSeconds: Float64Array;
+  /** When a break ends for everybody; NaN where each has its whole length, and for the others. */
+  endSeconds: Float64Array;
 }
 
 /**

@@ -76,6 +76,9 @@ export interface SafeStop {
   to: string;
 }
 
+/** When a break ends for somebody who had a head to finish first. */
+export const BREAK_ENDS = ["after its length", "at its time"] as const;
+
 /** A planned pause of the named crews and machines-with-pauses; a head in hand is finished first. */
 export interface Break {
   name: string;
@@ -83,6 +86,8 @@ export interface Break {
   lengthSeconds: number;
   /** Names of the crews that go; every crew of the plan when the file names none. */
   crews: string[];
+  /** Whoever leaves late comes back late, or when the break ends for all. */
+  ends: (typeof BREAK_ENDS)[number];
   /** By crew name: seconds after `atSeconds` at which that crew goes (and after the break's end comes back). */
   laterSeconds: Record<string, number>;
   /** Names of the stages whose machines pause; none when the file names none. */

@@ -24,7 +24,15 @@ export const HAND_MADE_PLAN: Plan = {
     startClockSeconds: 6 * 3600,
     shifts: [{ name: "early", fromSeconds: 1800, toSeconds: 7200 }],
     breaks: [
-      { name: "coffee", atSeconds: 3600, lengthSeconds: 600, crews: ["dressing"], laterSeconds: {}, stages: [] },
+      {
+        name: "coffee",
+        atSeconds: 3600,
+        lengthSeconds: 600,
+        ends: "after its length",
+        crews: ["dressing"],
+        laterSeconds: {},
+        stages: [],
+      },
     ],
     closing: { rule: "finish" },
     preStartSeconds: 0,

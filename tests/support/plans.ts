@@ -69,7 +69,16 @@ export function crew(name: string, people: number | number[], changes: Partial<C
 }
 
 export function pause(name: string, atSeconds: number, lengthSeconds: number, changes: Partial<Break> = {}): Break {
-  return { name, atSeconds, lengthSeconds, crews: [], laterSeconds: {}, stages: [], ...changes };
+  return {
+    name,
+    atSeconds,
+    lengthSeconds,
+    ends: "after its length",
+    crews: [],
+    laterSeconds: {},
+    stages: [],
+    ...changes,
+  };
 }
 
 export const saturated = (heads: number): Supply => ({ kind: "saturated", heads, liveWeightKg: constant(2.5) });

@@ -12,9 +12,19 @@ export class CrewState {
   readonly walkSeconds: number = Number.NaN;
   /** Stages it serves, in line order. */
   readonly stations: readonly StageState[];
-  /** People of the shift that are there, on a break or not, and breaks in force. */
+  /** People of the shift that came today, on a break or not; how many are on a break now. */
   people = 0;
-  breaks = 0;
+  away = 0;
+  /** People at work who go on a break when that is done. */
+  owing = 0;
+  /** Breaks begun so far; by their number: lengths of all up to it, those left out that end at a fixed time. */
+  breaksBegun = 0;
+  readonly restSeconds: number[] = [0];
+  /** The last break with a fixed end, by number, and that end. */
+  lastFixed = 0;
+  fixedEnd = Number.NaN;
+  /** Breaks begun when the last shift ended: they are not owed any more. */
+  forgiven = 0;
   /** Looks for work when the instant is over. */
   looks = false;
   /** People at work; booked person-seconds of work and of presence, up to `since`. */

@@ -6,6 +6,7 @@ import type { HeadWatcher } from "../headWatcher.ts";
 import { Recorders } from "../recorders.ts";
 import { Calendar } from "./calendar.ts";
 import { ChainState } from "./chainState.ts";
+import { NONE } from "./codes.ts";
 import { CrewState } from "./crewState.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
@@ -125,8 +126,9 @@ export class DayState {
   defers = false;
   readonly deferred: StageState[] = [];
   deferredCount = 0;
-  /** By unit: 1 when the position's own operator repairs it. */
-  readonly ownRepair: Int8Array;
+  /** By job (jobs.ts): the crew of which somebody is at it, or -1, and the breaks that it had begun by then. */
+  readonly jobCrew: Int32Array;
+  readonly jobBreaksSeen: Int32Array;
   /** Calendar rows that wait for the protected stretch to be empty. */
   readonly heldRows: number[] = [];
   readonly returns: Return[] = [];
@@ -225,7 +227,8 @@ export class DayState {
     this.uptimeLeft = Float64Array.from(this.uptime, (sampler) => sampler.draw());
     this.unitRunStart = new Float64Array(failures.count);
     this.unitDown = new Int8Array(failures.count);
-    this.ownRepair = new Int8Array(failures.count);
+    this.jobCrew = new Int32Array(failures.count + vessels.count).fill(NONE);
+    this.jobBreaksSeen = new Int32Array(failures.count + vessels.count);
 
     this.between = Array.from({ length: gates.count }, () => new Headcount());
     this.gateOpened = new Int8Array(gates.count);

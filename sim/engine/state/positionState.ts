@@ -39,6 +39,8 @@ export class PositionState {
   failingUnit = NONE;
   /** Crew that works here now. */
   crew: CrewState | null = null;
+  /** Breaks that it had begun by then. */
+  breaksSeen = 0;
   /** Who blocked next for a place in the stage that this position waits for. */
   nextWaiter: PositionState | null = null;
 

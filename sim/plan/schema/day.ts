@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { time } from "../../units/index.ts";
+import { BREAK_ENDS } from "../plan.ts";
 import { CEILINGS } from "./ceilings.ts";
 import { clock, quantity, quantityAboveZero } from "./readBy.ts";
 import { oneKeyOf, record } from "./record.ts";
@@ -64,6 +65,12 @@ function pause() {
     name: name().describe("Name of the break."),
     at: clock().describe("When it starts; a head in hand is finished first."),
     length: quantityAboveZero(time).describe("How long it lasts."),
+    ends: z
+      .enum(BREAK_ENDS)
+      .default("after its length")
+      .describe(
+        'For who had a head to finish first: "after its length", so that everybody has the whole break (default), or "at its time", for all at once.',
+      ),
     crews: z.array(reference()).max(CEILINGS.crews).optional().describe("Crews that go. Default: every crew."),
     later: z
       .record(reference(), quantity(time))

@@ -156,7 +156,7 @@ describe("a crew that repairs", () => {
   });
 
   it("finishes a repair before it goes on break", () => {
-    // Down at 6, mended until 16; the break due at 10 lets that be finished: away 16-30.
+    // Down at 6, mended until 16; the break due at 10 lets that be finished: away 16-36.
     const line = [station("a", 4, { breakdowns: [breakdown(6, 10, { crew: "maintenance" })] })];
     const plan = withDay(planOf(saturated(2), line, { crews: [crew("maintenance", 1)] }), {
       breaks: [pause("tea", 10, 20, { crews: ["maintenance"] })],

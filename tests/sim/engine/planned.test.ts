@@ -7,14 +7,14 @@ import { withDay } from "../../support/withDay.ts";
 
 describe("a break", () => {
   it("lets the head in hand be finished, then nobody starts until it is over", () => {
-    // 4 s a head: 0-4, 4-8, 8-12; break 10-30: the third is finished at 12, the fourth starts at 30.
+    // 4 s a head: 0-4, 4-8, 8-12; the break of 20 s is due at 10: the third is finished at 12, the fourth starts at 32.
     const plan = withDay(planOf(saturated(5), [manual("a", 4, "crew")], { crews: [crew("crew", 1)] }), {
       breaks: [pause("tea", 10, 20, { crews: ["crew"] })],
     });
     const day = runChecked(plan);
-    expect(passes(day, "a", "start").slice(0, 5)).toEqual([0, 4, 8, 30, 34]);
-    expect(secondsIn(day, "a")).toEqual({ working: 20, "on break": 18 });
-    // Present 0-12 (two seconds longer than planned) and 30-38.
+    expect(passes(day, "a", "start").slice(0, 5)).toEqual([0, 4, 8, 32, 36]);
+    expect(secondsIn(day, "a")).toEqual({ working: 20, "on break": 20 });
+    // Present 0-12 (two seconds longer than planned) and 32-40.
     expect(day.crews[0]).toMatchObject({ busySeconds: 20, presentSeconds: 20 });
   });
 

@@ -185,7 +185,12 @@ function awayTimes(plan: Plan, day: DayState): Time[] {
   let since: number | null = null;
   for (let status = "running"; status === "running" && day.now < plan.day.ceilingSeconds; ) {
     status = advance(day, Math.min(day.calendar.times[day.calendar.next()]!, plan.day.ceilingSeconds));
-    const onBreak = new Set(plan.crews.flatMap((each, index) => (day.crewAt[index]!.breaks > 0 ? [each.name] : [])));
+    const onBreak = new Set(
+      plan.crews.flatMap((each, index) => {
+        const { away, owing, people } = day.crewAt[index]!;
+        return away + owing > 0 && away + owing >= people ? [each.name] : [];
+      }),
+    );
     const crewAway = staffed.some((crews) => crews.every((name) => onBreak.has(name)));
     const paused = stages.some(({ name }) => day.stageAt[day.line.stages.names.indexOf(name)]!.pauses > 0);
     const isAway = crewAway || paused;

@@ -90,9 +90,9 @@ describe("the binding path", () => {
   it("counts the hours before a break, and owes only the wait to it", () => {
     const plan = planOf(saturated(10), [manual("a", 3, "cutters")], { crews: [crew("cutters", 1)] });
     const day = run({ ...plan, day: { ...plan.day, breaks: [pause("rest", 10, 20, { crews: ["cutters"] })] } });
-    // Four heads to 12 s; the break is from 10 to 30; six heads from 30 to 48.
-    expect(day.finishSeconds).toBe(48);
-    expect(parts(day.binding!.day)).toEqual({ "work a": 30, "planned stop a": 18 });
+    // Four heads to 12 s; the break of 20 s is due at 10 and lasts from 12 to 32; six heads from 32 to 50.
+    expect(day.finishSeconds).toBe(50);
+    expect(parts(day.binding!.day)).toEqual({ "work a": 30, "planned stop a": 20 });
   });
 
   it("owes to shared people the work that kept them", () => {
