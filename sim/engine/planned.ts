@@ -77,7 +77,8 @@ function applyRow(day: DayState, row: number): void {
     const amount = calendar.amount[row]!;
     const crew = day.crewAt[target]!;
     changeCrew(day, crew, () => {
-      crew.people = amount - crew.absent[amount]!;
+      crew.missing = crew.absent[amount]!;
+      crew.people = amount - crew.missing;
     });
     return;
   }

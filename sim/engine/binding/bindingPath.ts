@@ -19,6 +19,7 @@ import type { Item } from "../state/item.ts";
 import type { PositionState } from "../state/positionState.ts";
 import type { StageState } from "../state/stageState.ts";
 import { unitPositions } from "../unitPositions.ts";
+import { ABSENT, FEW, lackOf } from "./lackOfPeople.ts";
 import { type PathCells, pathCells } from "./pathCells.ts";
 import { PathRows } from "./pathRows.ts";
 
@@ -162,7 +163,7 @@ export class BindingPath {
     const row = position.slot;
     const stage = position.stage.index;
     const wait = this.waitedFor(stage);
-    if (wait < 0) this.take(row, this.via(stage));
+    if (wait < 0) this.take(row, this.via(position.stage));
     else {
       if (this.isReady[stage]) this.rows.copy(this.readyRow + stage, row);
       else this.rows.clear(row);
@@ -179,12 +180,21 @@ export class BindingPath {
   }
 
   /** What the event's last seconds meant to the stage that was waiting, or -1 where they were just its own or the head's. */
-  private via(stage: number): number {
+  private via(waiting: StageState): number {
+    const stage = waiting.index;
     const from = this.lastStage;
     if (from === NONE) return NONE;
-    if (this.why[stage] === NO_CREW) return this.cells.people[from]!;
+    if (this.why[stage] === NO_CREW) return this.lackCell(waiting, from);
     if (this.why[stage] === BLOCKED) return this.cells.hold[from]!;
     return from > stage ? this.cells.place[from]! : NONE;
+  }
+
+  /** Why the head that starts at `waiting` had no people until those at `from` were free. */
+  private lackCell(waiting: StageState, from: number): number {
+    const { people, absent, fewPeople } = this.cells;
+    const lack = lackOf(waiting, from);
+    if (lack === ABSENT && absent[from]! >= 0) return absent[from]!;
+    return lack === FEW ? fewPeople[from]! : people[from]!;
   }
 
   /** The row takes over that of the event, its last seconds owed to `via` if that is a cell. */
@@ -267,11 +277,11 @@ export class BindingPath {
   }
 
   /** An item begins its way to the next stage; `behind`: it comes no earlier than the one before it. */
-  travels(stage: number, item: Item, behind: boolean): void {
+  travels(day: DayState, stage: number, item: Item, behind: boolean): void {
     const row = this.rows.ofItem(item.row);
     const before = this.lastTraveller[stage]!;
     if (behind && before !== NONE) this.rows.copy(this.rows.ofItem(before), row);
-    else this.take(row, this.via(stage));
+    else this.take(row, this.via(day.stageAt[stage]!));
     this.lastTraveller[stage] = item.row;
   }
 

@@ -14,6 +14,8 @@ export class CrewState {
   readonly stations: readonly StageState[];
   /** People of the shift that are there, on a break or not, and breaks in force. */
   people = 0;
+  /** People of the shift who are absent today. */
+  missing = 0;
   breaks = 0;
   /** People at work; booked person-seconds of work and of presence, up to `since`. */
   busy = 0;
