@@ -11,6 +11,11 @@ export { planJsonSchema } from "./planJsonSchema.ts";
 export { type PlanReading, readPlan } from "./readPlan.ts";
 export type { TextFiles } from "./textFiles.ts";
 
+// How planned stops fit places and times
+
+export { meanDayEnd } from "./stops/meanDay.ts";
+export { costsMoreThanPlanned, plannedStopSeconds, type StopFit, type StopGap, stopFit } from "./stops/stopFit.ts";
+
 // For files that speak of plans
 
 export { formatPath } from "./formatPath.ts";
