@@ -32,7 +32,8 @@ function headsBefore({ hanging }: DayState): number {
 type Reason = Pick<LeftRecord, "reason" | "of">;
 
 function reasonOf(day: DayState, stage: StageState): Reason {
-  if (stage.isHanging && day.hangingClosed && stage.occupancy === notHung(day)) return { reason: "hanging is over", of: [] };
+  if (stage.isHanging && day.hangingClosed && stage.occupancy === notHung(day))
+    return { reason: "hanging is over", of: [] };
   if (vesselIsFull(day, stage)) return { reason: "a full vessel", of: vesselNames(day, stage) };
   if (stage.kind === DWELL || stage.kind === CHAIN) return dwelling(day, stage);
   const some = (state: number) => stage.positions.some((position) => position.state === state);
@@ -48,7 +49,10 @@ function reasonOf(day: DayState, stage: StageState): Reason {
 
 /** A head that has not dwelt or ridden to its end waits for that, another one for a place. */
 function dwelling(day: DayState, stage: StageState): Reason {
-  const isReady = stage.kind === DWELL ? stage.queue.length > 0 && stage.queue.first!.ready <= day.now : stage.positions[0]!.item !== null;
+  const isReady =
+    stage.kind === DWELL
+      ? stage.queue.length > 0 && stage.queue.first!.ready <= day.now
+      : stage.positions[0]!.item !== null;
   if (isReady) return nextFull(stage);
   const waitsForStations = stage.kind === CHAIN && stage.chain!.stations.some((station) => station.queue.length > 0);
   return waitsForStations ? { reason: "the next stage", of: [] } : { reason: "time", of: [] };
@@ -73,6 +77,8 @@ function vesselNames(day: DayState, { vessels }: StageState): string[] {
 /** Crews that would have to repair what stands there. */
 function repairers(day: DayState, stage: StageState): string[] {
   const { failures, crews } = day.line;
-  const units = [...failures.stage].flatMap((of, unit) => (of === stage.index && failures.crew[unit]! >= 0 ? [unit] : []));
+  const units = [...failures.stage].flatMap((of, unit) =>
+    of === stage.index && failures.crew[unit]! >= 0 ? [unit] : [],
+  );
   return [...new Set(units.map((unit) => crews.names[failures.crew[unit]!]!))];
 }

@@ -31,7 +31,9 @@ export function leftWords(plan: Plan, day: DayRecord): string[] {
   if (day.status === "finished") return [];
   const causes = day.left.filter(({ reason }) => reason !== "the next stage" && reason !== "hanging is over");
   const behind = day.left.filter(({ reason }) => reason === "the next stage");
-  const sentences = causes.map((left) => `${countWords(plan, left)} at ${quoted(left.stage)} ${reasonWords(plan, day, left)}.`);
+  const sentences = causes.map(
+    (left) => `${countWords(plan, left)} at ${quoted(left.stage)} ${reasonWords(plan, day, left)}.`,
+  );
   if (behind.length === 0) return sentences;
   const waiting = behind.map((left) => `${countWords(plan, left)} at ${quoted(left.stage)}`).join(", ");
   return [...sentences, `Behind them wait for a place: ${waiting}.`];

@@ -26,6 +26,7 @@ function isAbsence(crew: CrewState, people: number): boolean {
 /** People of the crew with work in hand at other stages, repairs and emptyings. */
 function busyElsewhere(crew: CrewState, { positions, people }: StageState): number {
   let here = 0;
-  for (const position of positions) if (position.crew === crew && position.item !== null && !position.done) here += people;
+  for (const position of positions)
+    if (position.crew === crew && position.item !== null && !position.done) here += people;
   return crew.busy - here;
 }

@@ -63,8 +63,11 @@ class MeanDay {
     this.hangingEnds = closing.rule === "finish" ? Infinity : closing.atSeconds;
     this.begun = new Float64Array(units.length).fill(-Infinity);
     const { crews, stages } = plannedStops(plan);
-    const stretch = units.slice(Math.max(0, this.stretchFrom), this.stretchTo + 1);
-    const kept = { crews: new Set(stretch.flatMap(({ manned }) => manned.flat())), stages: new Set(stretch.flatMap((u) => u.stops)) };
+    const stretch = safeStop === null ? [] : units.slice(this.stretchFrom, this.stretchTo + 1);
+    const kept = {
+      crews: new Set(stretch.flatMap(({ manned }) => manned.flat())),
+      stages: new Set(stretch.flatMap((u) => u.stops)),
+    };
     this.due = [];
     this.crews = new Map(
       plan.crews.map(({ name, people }) => {
@@ -135,7 +138,8 @@ class MeanDay {
     for (;;) {
       while (due.length > 0 && due[0]!.at <= begins) this.beginStop(due.shift()!);
       let opens = begins;
-      for (let at = this.stretchFrom; at <= this.stretchTo; at++) opens = Math.max(opens, this.opens(units[at]!, begins));
+      for (let at = this.stretchFrom; at <= this.stretchTo; at++)
+        opens = Math.max(opens, this.opens(units[at]!, begins));
       if (opens === begins) return begins;
       begins = opens;
     }

@@ -74,7 +74,18 @@ function dwellUnit({ name, places, dwell }: Dwell): Unit[] {
   if (dwell.kind === "chilling") return [];
   const seconds = writtenMeanOf(dwell.seconds);
   return [
-    { name, kind: "dwell", seconds, servers: 1, places, spacing: 0, manned: [], stops: [name], placesKey: "places", ...NOBODY },
+    {
+      name,
+      kind: "dwell",
+      seconds,
+      servers: 1,
+      places,
+      spacing: 0,
+      manned: [],
+      stops: [name],
+      placesKey: "places",
+      ...NOBODY,
+    },
   ];
 }
 
@@ -129,9 +140,11 @@ function limitedByPeople(unit: Unit, plan: Plan, all: readonly Unit[]): MeanUnit
   return { ...unit, servers: manned, seconds: Math.max(seconds, manned * shared) };
 }
 
-/** Person-seconds that a head takes of the crew at all its stations, by its people. */
+/** Person-seconds that a head takes of the crew at all its stations, by its people; 0 where all can be manned at once. */
 function roundSeconds(crew: string, people: number, all: readonly Unit[]): number {
   const own = all.filter((unit) => unit.crews.length === 1 && unit.crews[0] === crew);
+  const wanted = own.reduce((sum, unit) => sum + unit.people * unit.servers, 0);
+  if (wanted <= people) return 0;
   return own.reduce((sum, unit) => sum + unit.people * unit.seconds, 0) / Math.max(1, people);
 }
 

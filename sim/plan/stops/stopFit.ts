@@ -17,10 +17,10 @@ export interface StopFit {
   places: { stage: string; key: "places" | "buffer"; now: number; places: number; lostSeconds: number } | null;
 }
 
-/** `first` pauses `leadSeconds` before `then`; `first` is further down the line where `downstreamFirst`. */
+/** `first` pauses `leadSeconds` before `second`; `first` is further down the line where `downstreamFirst`. */
 export interface StopGap {
   first: string;
-  then: string;
+  second: string;
   downstreamFirst: boolean;
   atSeconds: number;
   leadSeconds: number;
@@ -125,11 +125,18 @@ function nearest(windows: readonly Window[], { from }: Window): Window | null {
   );
 }
 
-function gapOf(units: readonly MeanUnit[], up: number, down: number, upper: Window, lower: Window, rate: number): StopGap[] {
+function gapOf(
+  units: readonly MeanUnit[],
+  up: number,
+  down: number,
+  upper: Window,
+  lower: Window,
+  rate: number,
+): StopGap[] {
   const downstreamFirst = lower.from < upper.from;
-  const [first, then] = downstreamFirst ? [lower, upper] : [upper, lower];
+  const [first, second] = downstreamFirst ? [lower, upper] : [upper, lower];
   const lengthSeconds = Math.min(upper.to - upper.from, lower.to - lower.from);
-  const leadSeconds = then.from - first.from;
+  const leadSeconds = second.from - first.from;
   const inner = units.slice(up + 1, down);
   const target = units[down]!;
   const waiting = target.kind === "station" ? target.places - target.servers : 0;
@@ -138,12 +145,15 @@ function gapOf(units: readonly MeanUnit[], up: number, down: number, upper: Wind
   const freePlaces = places - inFlow;
   const carriesSeconds = (downstreamFirst ? freePlaces : inFlow) / rate;
   if (Math.min(leadSeconds, lengthSeconds) <= carriesSeconds + 1) return [];
-  const between = [...inner.filter((unit) => unit.places > 0 && unit.kind !== "station"), ...(waiting > 0 ? [target] : [])];
+  const between = [
+    ...inner.filter((unit) => unit.places > 0 && unit.kind !== "station"),
+    ...(waiting > 0 ? [target] : []),
+  ];
   const [upName, downName] = [units[up]!.name, target.name];
   return [
     {
       first: downstreamFirst ? downName : upName,
-      then: downstreamFirst ? upName : downName,
+      second: downstreamFirst ? upName : downName,
       ...{ downstreamFirst, atSeconds: first.from, leadSeconds, lengthSeconds },
       ...{ between: between.map(({ name }) => name), places, freePlaces, rate, carriesSeconds },
     },
@@ -158,7 +168,9 @@ function lineRate({ targetHeadsPerSecond }: Plan, units: readonly MeanUnit[]): n
 
 function unitRate({ kind, servers, seconds, spacing, places }: MeanUnit): number {
   if (kind === "chain") return 1 / spacing;
-  return kind === "dwell" ? places / Math.max(seconds, Number.MIN_VALUE) : servers / Math.max(seconds, Number.MIN_VALUE);
+  return kind === "dwell"
+    ? places / Math.max(seconds, Number.MIN_VALUE)
+    : servers / Math.max(seconds, Number.MIN_VALUE);
 }
 
 type Lost = (plan: Plan, places?: ReadonlyMap<string, number>) => number;
@@ -187,7 +199,9 @@ function wave(units: readonly MeanUnit[], stopping: readonly Stopping[]): Map<st
   const later = new Map<string, number>();
   const first = stopping[0]!.at;
   for (const { at } of stopping) {
-    const seconds = units.slice(first, at).reduce((sum, { kind, seconds }) => (kind === "station" ? sum : sum + seconds), 0);
+    const seconds = units
+      .slice(first, at)
+      .reduce((sum, { kind, seconds }) => (kind === "station" ? sum : sum + seconds), 0);
     for (const name of units[at]!.manned.flat()) if (!later.has(name)) later.set(name, 60 * Math.floor(seconds / 60));
   }
   return later;

@@ -36,7 +36,9 @@ export function offDuty({ day }: Plan, people: readonly number[]): Window[] {
     const from = fromSeconds + (shift === 0 ? day.preStartSeconds : 0);
     return people[shift]! > 0 ? [{ from, to: toSeconds }] : [];
   });
-  return on.map(({ from }, row) => ({ from: row === 0 ? 0 : on[row - 1]!.to, to: from })).filter(({ from, to }) => to > from);
+  return on
+    .map(({ from }, row) => ({ from: row === 0 ? 0 : on[row - 1]!.to, to: from }))
+    .filter(({ from, to }) => to > from);
 }
 
 function windowFrom(from: number, length: number): Window {
