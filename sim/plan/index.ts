@@ -15,6 +15,8 @@ export type { TextFiles } from "./textFiles.ts";
 
 export { meanDayEnd } from "./stops/meanDay.ts";
 export { costsMoreThanPlanned, plannedStopSeconds, type StopFit, type StopGap, stopFit } from "./stops/stopFit.ts";
+export { flowWarnings } from "./warnings/planWarnings.ts";
+export { staggerWords, stopGapWords } from "./warnings/stopWarnings.ts";
 
 // For files that speak of plans
 

@@ -19,6 +19,14 @@ export function meanDayEnd(plan: Plan, placesOf: ReadonlyMap<string, number> = n
   return new MeanDay(plan, units).run(arrivalsOf(plan));
 }
 
+/** When the last head begins at each stage of such a day, seconds, by every name of the stage (a chain's stations too). */
+export function lastBegins(plan: Plan): Map<string, number> {
+  const units = meanUnits(plan);
+  const day = new MeanDay(plan, units);
+  day.run(arrivalsOf(plan));
+  return new Map(units.flatMap(({ names }, at) => names.map((name) => [name, day.begun[at]!] as const)));
+}
+
 /** When heads are there, in order; at most as many as are worth following. */
 function arrivalsOf({ supply, day }: Plan): Float64Array {
   if (supply.kind === "loads") {
@@ -51,7 +59,7 @@ class MeanDay {
   private readonly hangingEnds: number;
   /** By unit and head: when it leaves its place there; when the head before began. */
   private readonly left: Float64Array[] = [];
-  private readonly begun: Float64Array;
+  readonly begun: Float64Array;
   /** When the last head that began the stretch was through it. */
   private through = 0;
 
@@ -195,7 +203,7 @@ class MeanDay {
 }
 
 function unitIndex(units: readonly MeanUnit[], name: string): number {
-  return units.findIndex((unit) => unit.name === name || unit.stops.includes(name));
+  return units.findIndex((unit) => unit.names.includes(name));
 }
 
 /** When the head `count` before this one left; long ago for the first ones. */

@@ -17,6 +17,8 @@ export interface MeanUnit {
   manned: string[][];
   /** Names under which the unit can pause. */
   stops: string[];
+  /** All names of the plan that it stands for: a chain's stations are its own. */
+  names: string[];
   /** Key of `places` in the plan's terms. */
   placesKey: "places" | "buffer" | null;
 }
@@ -58,6 +60,7 @@ function crateUnit(step: CrateStep, headsPerCrate: number): Unit {
     spacing: 0,
     manned: crews.length === 0 ? [] : [crews],
     stops: [name],
+    names: [name],
     placesKey: null,
     people: step.peoplePerPosition,
     crews,
@@ -83,6 +86,7 @@ function dwellUnit({ name, places, dwell }: Dwell): Unit[] {
       spacing: 0,
       manned: [],
       stops: [name],
+      names: [name],
       placesKey: "places",
       ...NOBODY,
     },
@@ -101,6 +105,7 @@ function chainUnit({ name, places, secondsPerShackle, stations }: Chain): Unit {
     spacing: Math.max(secondsPerShackle, ...slowest),
     manned: held.filter(({ crews }) => crews.length > 0).map(({ crews }) => crews),
     stops: [name, ...held.map((of) => of.name)],
+    names: [name, ...stations.map((of) => of.name)],
     placesKey: null,
     ...NOBODY,
   };
@@ -116,6 +121,7 @@ function stationUnit({ name, cycleSeconds, breakdowns, positions, buffer, crews,
     spacing: 0,
     manned: crews.length === 0 ? [] : [crews],
     stops: [name],
+    names: [name],
     placesKey: "buffer",
     people: peoplePerPosition,
     crews,

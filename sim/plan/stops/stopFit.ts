@@ -106,16 +106,23 @@ function bothAway(one: readonly Window[], other: readonly Window[]): Window[] {
   );
 }
 
-/** Neighbours among those that stop, whose stops are apart by more than the places between can carry. */
+/** Neighbours among those that stop, whose stops are apart by more than the places between can carry; the worst first. */
 function gapsOf(plan: Plan, units: readonly MeanUnit[], stopping: readonly Stopping[]): StopGap[] {
   const rate = lineRate(plan, units);
-  return stopping.slice(1).flatMap((down, row) => {
+  const gaps = stopping.slice(1).flatMap((down, row) => {
     const up = stopping[row]!;
-    return down.windows.flatMap((window) => {
+    const found = down.windows.flatMap((window) => {
       const other = nearest(up.windows, window);
       return other === null ? [] : gapOf(units, up.at, down.at, other, window, rate);
     });
+    return found.toSorted((a, b) => notCarried(b) - notCarried(a)).slice(0, 1);
   });
+  return gaps.toSorted((a, b) => notCarried(b) - notCarried(a));
+}
+
+/** For how long the places between do not carry the one that goes on. */
+function notCarried({ leadSeconds, lengthSeconds, carriesSeconds }: StopGap): number {
+  return Math.min(leadSeconds, lengthSeconds) - carriesSeconds;
 }
 
 function nearest(windows: readonly Window[], { from }: Window): Window | null {
