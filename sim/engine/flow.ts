@@ -67,6 +67,7 @@ export function endLeaving(day: DayState, crew: CrewState | null, stage: StageSt
   releaseFromStage(day, crew, stage);
   dispatchCrew(day, crew);
   startDeferred(day);
+  day.path?.peopleFreed(crew);
 }
 
 /** Which stations put off starting until the cascade under way is over. */

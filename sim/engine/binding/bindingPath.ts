@@ -13,7 +13,8 @@ import {
   SLOT_VESSEL,
 } from "../../line/index.ts";
 import type { ChainState } from "../state/chainState.ts";
-import { BLOCKED, DOWN, NO_CREW, NONE, POSITION_REPAIRED, STARVED } from "../state/codes.ts";
+import { BLOCKED, DOWN, NO_CREW, NONE, ON_BREAK, POSITION_REPAIRED, STARVED } from "../state/codes.ts";
+import type { CrewState } from "../state/crewState.ts";
 import type { DayState } from "../state/dayState.ts";
 import type { Item } from "../state/item.ts";
 import type { PositionState } from "../state/positionState.ts";
@@ -226,6 +227,17 @@ export class BindingPath {
   freed(stage: number): void {
     this.why[stage] = STARVED;
     this.isReady[stage] = 0;
+  }
+
+  /**
+   * People of the crew have ended some work, and heads at other idle positions still wait for them: until now it was that
+   * work which kept them waiting. What a break that begins then makes them wait longer is counted from here.
+   */
+  peopleFreed({ stations }: CrewState): void {
+    for (const { index } of stations) {
+      const waits = this.isReady[index] && (this.why[index] === NO_CREW || this.why[index] === ON_BREAK);
+      if (waits) this.rows.copy(this.at, this.readyRow + index);
+    }
   }
 
   /** Work waits at a stage without a free position; one that stands idle for a repair would take it. */
