@@ -60,6 +60,8 @@ export class BindingPath {
   private readonly mayStand: Uint8Array;
   /** Why idle positions idle. */
   private readonly why: Int8Array;
+  /** Since when they idle for a planned stop. */
+  private readonly awaySince: Float64Array;
   private readonly dwellsOut: Uint8Array;
   private readonly lastTraveller: Int32Array;
   /** By chain: since when what it carries is bound by the chain's own row. */
@@ -88,6 +90,7 @@ export class BindingPath {
     this.mayStand = new Uint8Array(stages.count).fill(line.calendar.count > 0 ? 1 : 0);
     for (const stage of line.failures.stage) this.mayStand[stage] = 1;
     this.why = new Int8Array(stages.count).fill(STARVED);
+    this.awaySince = new Float64Array(stages.count);
     this.dwellsOut = new Uint8Array(stages.count);
     this.lastTraveller = new Int32Array(stages.count).fill(NONE);
     this.setFree = new Float64Array(chains.count);
@@ -212,6 +215,7 @@ export class BindingPath {
 
   /** Idle positions of the stage wait for this reason; with work there, all but the reason is ready now. */
   explain(stage: number, reason: number, hasWork: boolean): void {
+    if (reason === ON_BREAK && this.why[stage] !== ON_BREAK) this.awaySince[stage] = this.rows.since(this.at);
     this.why[stage] = reason;
     if (!hasWork) this.isReady[stage] = 0;
     else this.noteReady(stage);
@@ -235,9 +239,14 @@ export class BindingPath {
    */
   peopleFreed({ stations }: CrewState): void {
     for (const { index } of stations) {
-      const waits = this.isReady[index] && (this.why[index] === NO_CREW || this.why[index] === ON_BREAK);
-      if (waits) this.rows.copy(this.at, this.readyRow + index);
+      if (this.isReady[index] && this.waitedForWork(index)) this.rows.copy(this.at, this.readyRow + index);
     }
+  }
+
+  /** On a break only the first to end counts: from then on a position was free for the next head. */
+  private waitedForWork(stage: number): boolean {
+    if (this.why[stage] === NO_CREW) return true;
+    return this.why[stage] === ON_BREAK && this.rows.since(this.readyRow + stage) < this.awaySince[stage]!;
   }
 
   /** Work waits at a stage without a free position; one that stands idle for a repair would take it. */

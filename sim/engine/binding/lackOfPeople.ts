@@ -1,4 +1,3 @@
-import { freePeople } from "../people.ts";
 import type { CrewState } from "../state/crewState.ts";
 import type { StageState } from "../state/stageState.ts";
 
@@ -15,12 +14,16 @@ export function lackOf(stage: StageState, from: number): number {
   const { crews, people } = stage;
   if (crews.some((crew) => isAbsence(crew, people))) return ABSENT;
   if (from !== stage.index) return ELSEWHERE;
-  return crews.some((crew) => freePeople(crew) + busyElsewhere(crew, stage) >= people) ? ELSEWHERE : FEW;
+  return crews.some((crew) => freeNow(crew) + busyElsewhere(crew, stage) >= people) ? ELSEWHERE : FEW;
 }
 
 function isAbsence(crew: CrewState, people: number): boolean {
   if (crew.breaks > 0 || crew.missing === 0) return false;
-  return freePeople(crew) + crew.missing >= people;
+  return freeNow(crew) + crew.missing >= people;
+}
+
+function freeNow({ breaks, people, busy }: CrewState): number {
+  return breaks > 0 ? 0 : Math.max(0, people - busy);
 }
 
 /** People of the crew with work in hand at other stages, repairs and emptyings. */
