@@ -137,7 +137,7 @@ export interface PlannedStopCost {
   lostSeconds: number;
   /** The most that any crew or stage on the line stood by plan before the end of work. */
   plannedSeconds: number;
-  /** Heads hung fewer than without the stops: where hanging ends at an hour, stops cost heads. */
+  /** Heads worked fewer than without the stops: where hanging ends at an hour, stops cost heads. */
   lostHeads: number;
   /** Seconds of the way to the end of work that the line waited for a planned stop to end, by stage, most first. */
   where: { stage: string; seconds: number }[];

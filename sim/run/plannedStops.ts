@@ -25,12 +25,17 @@ export function plannedStopCost(plan: Plan, day: DayRecord, options: DayOptions)
   return {
     lostSeconds: day.workFinishSeconds - without.workFinishSeconds,
     plannedSeconds: plannedStopSeconds(plan, day.workFinishSeconds),
-    lostHeads: Math.max(0, without.heads.hung - day.heads.hung),
+    lostHeads: Math.max(0, headsOut(without) - headsOut(day)),
     where: parts
       .filter(({ cause }) => cause === "planned stop")
       .map(({ stage, seconds }) => ({ stage, seconds }))
       .sort((a, b) => b.seconds - a.seconds),
   };
+}
+
+/** All that left the line, by whatever way. */
+function headsOut({ heads }: DayRecord): number {
+  return Object.values(heads.out).reduce((sum, count) => sum + count, 0);
 }
 
 const MOST_STAGES = 4;
@@ -41,7 +46,7 @@ export function plannedStopWords(plan: Plan, cost: PlannedStopCost): string[] {
   if (plannedSeconds === 0) return [];
   if (lostHeads > 0) {
     return [
-      `Planned stops cost ${lostHeads} heads: so many fewer were hung than on the same day without them (longest stop of anybody by plan: ${minutes(plannedSeconds)}).`,
+      `Planned stops cost ${lostHeads} heads: so many fewer were worked than on the same day without them (longest stop of anybody by plan: ${minutes(plannedSeconds)}).`,
     ];
   }
   const lost =
