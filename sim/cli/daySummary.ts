@@ -6,7 +6,7 @@ import { partsTable } from "./whyTables.ts";
 
 /** One day as lines of text: what came out, when it ended, limits, people, then the stages with what they did. */
 export function daySummary(results: StudyResults): string[] {
-  const { day, values } = results.variants[0]!;
+  const { day, values, dayNotes = [] } = results.variants[0]!;
   const rows = results.responses
     // Said in a sentence of its own where it applies.
     .filter(({ key }) => key !== "unfinished")
@@ -14,17 +14,16 @@ export function daySummary(results: StudyResults): string[] {
       const value = values[info.key]?.[0] ?? null;
       return [info.label, value === null ? "no value" : formatResponse(value, info, day.startClockSeconds)];
     });
-  const ending = day.status === "finished" ? [] : [unfinishedNote(day.status, day.stuckAt)];
+  const ending = day.status === "finished" ? [] : [unfinishedNote(day.status)];
   const capacity = results.capacity === null ? [] : ["", results.capacity.words];
   const why = results.variants[0]!.why;
   const owed = why === null ? [] : ["", ...partsTable(why)];
-  return [...ending, ...textTable(rows), ...capacity, "", ...stageTable(day.stages), ...owed];
+  return [...ending, ...dayNotes, ...textTable(rows), ...capacity, "", ...stageTable(day.stages), ...owed];
 }
 
-function unfinishedNote(status: "ceiling" | "stuck", stuckAt: readonly string[]): string {
-  const held = stuckAt.length === 0 ? "" : ` Heads are left at: ${stuckAt.join(", ")}.`;
+function unfinishedNote(status: "ceiling" | "stuck"): string {
   const reason = status === "ceiling" ? "it was cut off at the plan's longest day" : "nothing could move any more";
-  return `This day did not end by itself: ${reason}.${held}`;
+  return `This day did not end by itself: ${reason}.`;
 }
 
 function stageTable(stages: readonly StageRecord[]): string[] {

@@ -81,11 +81,11 @@ function chanceNote({ variants, study: { confidence }, procedure }: StudyResults
   ];
 }
 
-function unfinishedWarning({ name, values, day }: VariantResults): string[] {
+function unfinishedWarning({ name, values, dayNotes = [], day }: VariantResults): string[] {
   const days = values.unfinished ?? [];
   const cut = days.filter((value) => value === 1).length;
   if (cut === 0) return [];
-  const held = day.stuckAt.length === 0 ? "" : ` On the first day heads are left at: ${day.stuckAt.join(", ")}.`;
+  const held = day.status === "finished" ? "" : ` On the first day: ${dayNotes.join(" ")}`;
   return [
     `Note on "${name}": ${cut} of ${count(days.length, "day")} did not end by itself (cut off at the plan's longest day, or stuck); its end is a lower bound.${held}`,
   ];

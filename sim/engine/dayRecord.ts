@@ -16,6 +16,8 @@ export interface DayRecord {
    */
   status: "finished" | "ceiling" | "stuck";
   stuckAt: string[];
+  /** What was left where, and what it waited for, on a day that did not end by itself; in line order. */
+  left: LeftRecord[];
   startClockSeconds: number;
   /** Start of the time watched: 0 unless a warm-up was cut off. */
   watchedFromSeconds: number;
@@ -45,6 +47,33 @@ export interface DayRecord {
   binding: BindingRecord | null;
   /** Only on request. */
   perHead: HeadTable | null;
+}
+
+/**
+ * What the heads (crates, for a crate step) that were left at a stage waited for: time (still at work, dwelling or on its
+ * ride), people ("people": nobody of its crews is on duty; "more people": fewer than one position takes), a repair, a
+ * place at the next stage, room in a vessel, the end of a pause, a gate. "hanging is over": heads that are not hung any
+ * more by plan.
+ */
+export const LEFT_REASONS = [
+  "time",
+  "people",
+  "more people",
+  "a repair",
+  "the next stage",
+  "a full vessel",
+  "a pause",
+  "a gate",
+  "hanging is over",
+] as const;
+
+export interface LeftRecord {
+  stage: string;
+  /** Heads; crates for a crate step. */
+  count: number;
+  reason: (typeof LEFT_REASONS)[number];
+  /** Crews that work or repair there, or the full vessels; empty for the other reasons. */
+  of: string[];
 }
 
 /**
@@ -168,6 +197,8 @@ export interface CrewRecord {
   peopleMax: number;
   /** People there by shift, in the order of the plan's shifts; who is absent that day is not counted. */
   people: number[];
+  /** Who is absent that day, by shift. */
+  absent: number[];
   busySeconds: number;
   /** Person-seconds on duty: present by shift, not on break, up to the end of work (or of the crew's own last job). */
   presentSeconds: number;

@@ -27,7 +27,7 @@ export function sendPeople(day: DayState): void {
   for (let row = 0; row < day.callingCount; row++) explainCall(day, day.calling[row]!);
   day.callingCount = 0;
   day.unsent = false;
-  day.path?.everybodyIsSent();
+  day.path?.everybodyIsSent(day.crewAt);
 }
 
 /** True when somebody of the crew began at a station. */

@@ -322,7 +322,7 @@ function deliver(day: DayState, stage: StageState, to: number, item: Item): void
 function sendOff(day: DayState, stage: StageState, seconds: number, to: number, item: Item): void {
   const free = day.now + seconds;
   const arrival = Math.max(stage.lastArrival, free);
-  day.path?.travels(stage.index, item, arrival > free);
+  day.path?.travels(day, stage.index, item, arrival > free);
   stage.lastArrival = arrival;
   item.ready = arrival;
   item.sendTo = to;

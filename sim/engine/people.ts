@@ -93,6 +93,7 @@ function releasePeople(day: DayState, crew: CrewState, people: number, seen: num
   crew.busy -= people;
   if (seen < crew.breaksBegun) goLate(day, crew, people, seen);
   callCrew(day, crew);
+  day.path?.endsWork(crew.index);
 }
 
 /** Who worked here last comes first, then those who have not worked yet, then others, who walk. True when anyone walks. */

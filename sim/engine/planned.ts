@@ -94,7 +94,8 @@ function applyRow(day: DayState, row: number): void {
 /** Whoever holds a head finishes it first: only free people go at once. */
 function changePeople(day: DayState, crew: CrewState, amount: number): void {
   bookCrew(day, crew);
-  crew.people = amount - crew.absent[amount]!;
+  crew.missing = crew.absent[amount]!;
+  crew.people = amount - crew.missing;
   if (crew.people === 0) dropBreaks(day, crew);
 }
 

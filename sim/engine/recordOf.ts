@@ -16,6 +16,7 @@ import {
   type VesselRecord,
 } from "./dayRecord.ts";
 import { notHung } from "./leaveLine.ts";
+import { leftOver } from "./leftOver.ts";
 import { visitList, visitPresent } from "./present.ts";
 import type { ChainState } from "./state/chainState.ts";
 import type { CrewState } from "./state/crewState.ts";
@@ -31,6 +32,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     replication: day.options.replication,
     status,
     stuckAt: status === "finished" ? [] : line.stages.names.filter((_, stage) => day.stageAt[stage]!.occupancy > 0),
+    left: status === "finished" ? [] : leftOver(day),
     startClockSeconds: line.startClockSeconds,
     watchedFromSeconds: day.watchedFrom,
     finishSeconds: day.now,
@@ -186,6 +188,7 @@ function crewRecord(day: DayState, crew: CrewState): CrewRecord {
     name: names[crew.index]!,
     peopleMax: crew.peopleMax,
     people: shiftPeople[crew.index]!.map((people) => people - crew.absent[people]!),
+    absent: shiftPeople[crew.index]!.map((people) => crew.absent[people]!),
     busySeconds: crew.busySeconds,
     presentSeconds: crew.presentSeconds,
   };

@@ -9,6 +9,7 @@ export { boundTotal } from "./binding/boundSeconds.ts";
 export { slopeIn, slopeKey, slopeLabel } from "./binding/slopeResponses.ts";
 export { PARAMETERS, type Parameter, type Slope, slopesOf } from "./binding/slopes.ts";
 // Values as words
+export { dayNotes } from "./dayNotes.ts";
 export { formatRange, formatResponse, formatSpan } from "./formatResponse.ts";
 // One day's values
 export { measure, measurer } from "./measure.ts";

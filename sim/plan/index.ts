@@ -11,6 +11,13 @@ export { planJsonSchema } from "./planJsonSchema.ts";
 export { type PlanReading, readPlan } from "./readPlan.ts";
 export type { TextFiles } from "./textFiles.ts";
 
+// How planned stops fit places and times
+
+export { meanDayEnd } from "./stops/meanDay.ts";
+export { costsMoreThanPlanned, plannedStopSeconds, type StopFit, type StopGap, stopFit } from "./stops/stopFit.ts";
+export { flowWarnings } from "./warnings/planWarnings.ts";
+export { staggerWords, stopGapWords } from "./warnings/stopWarnings.ts";
+
 // For files that speak of plans
 
 export { formatPath } from "./formatPath.ts";

@@ -20,6 +20,7 @@ export type {
   Estimate,
   LevelStep,
   MeanEstimate,
+  PlannedStopCost,
   ProcedureResults,
   Reduction,
   ResponseInfo,

@@ -128,6 +128,21 @@ export interface Difference extends Comparison {
   joint: boolean;
 }
 
+/**
+ * What the planned stops (breaks and pauses) of one day cost: the day is simulated once more without them, with the same
+ * random numbers. Seconds.
+ */
+export interface PlannedStopCost {
+  /** End of the last work, less that of the day without planned stops; can be negative by luck. */
+  lostSeconds: number;
+  /** The most that any crew or stage on the line stood by plan before the end of work. */
+  plannedSeconds: number;
+  /** Heads worked fewer than without the stops: where hanging ends at an hour, stops cost heads. */
+  lostHeads: number;
+  /** Seconds of the way to the end of work that the line waited for a planned stop to end, by stage, most first. */
+  where: { stage: string; seconds: number }[];
+}
+
 export interface VariantResults {
   name: string;
   /** Days that were run of it. */
@@ -149,6 +164,10 @@ export interface VariantResults {
   values: Record<string, (number | null)[]>;
   /** What the end of work was owed to; null when the study does without, or a day did not end by itself. */
   why: Why | null;
+  /** What the planned stops of the first day cost; null where it has none, or was cut off. Absent in older results. */
+  plannedStops?: PlannedStopCost | null;
+  /** What must be said of the first day: who was absent, heads left where and why, planned stops that cost too much. */
+  dayNotes?: string[];
   /** The first replication's day with its traces. */
   day: DayRecord;
 }

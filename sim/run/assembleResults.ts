@@ -1,5 +1,5 @@
 import type { DayRecord } from "../engine/index.ts";
-import type { ResponseInfo } from "../observations/index.ts";
+import { dayNotes, type ResponseInfo } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { MeanEstimate, StudyResults, VariantResults } from "../results/index.ts";
 import { levelSteps, pairMeans, screeningEffects } from "../statistics/index.ts";
@@ -64,6 +64,7 @@ export function assembleResults(
         ...compared[index]!,
         values: valuesOf[index]!,
         why: study.why ? whyOf(variant.plan, outcomes[index]!, study) : null,
+        dayNotes: dayNotes(variant.plan, outcomes[index]![0]!.day!),
         day: keptDay(outcomes[index]![0]!.day!),
       };
     }),

@@ -8,6 +8,7 @@ import { capacityOf } from "./capacityOf.ts";
 import { MOST_EVENTS } from "./ceilings.ts";
 import type { TraceKind } from "./daySource.ts";
 import { exitsPerMinute } from "./exitsPerMinute.ts";
+import { plannedStopCost, plannedStopWords } from "./plannedStops.ts";
 import { singleDayStudy } from "./singleDayStudy.ts";
 
 export interface SingleDayOptions extends Provenance {
@@ -31,7 +32,11 @@ export function runSingleDay(plan: Plan, seed: string, traces: TraceKind, option
   const study = singleDayStudy(plan, seed);
   const results = assembleResults(study, [[{ values: measure(day, plan), day }]], options);
   const { confidence } = study;
-  return { ...results, capacity: capacityRun(plan, line, { seed, replication }, confidence) };
+  const [variant] = results.variants;
+  const plannedStops = plannedStopCost(plan, day, { seed, replication, mostEvents });
+  const notes = plannedStops === null ? [] : plannedStopWords(plan, plannedStops);
+  const told = { ...variant!, plannedStops, dayNotes: [...(variant!.dayNotes ?? []), ...notes] };
+  return { ...results, variants: [told], capacity: capacityRun(plan, line, { seed, replication }, confidence) };
 }
 
 function capacityRun(plan: Plan, line: CompiledLine, day: DayOptions, confidence: number): CapacityResults | null {

@@ -145,6 +145,7 @@ export function handMadeDay(replication = 0): DayRecord {
     replication,
     status: "finished",
     stuckAt: [],
+    left: [],
     startClockSeconds: 6 * 3600,
     watchedFromSeconds: 0,
     finishSeconds: 9600,
@@ -165,7 +166,7 @@ export function handMadeDay(replication = 0): DayRecord {
       stage("skinning", "dressing", "station", 5, 2, [9000, 1800, 3600, 900, 1800, 900], { mean: 2.5, max: 5 }),
       stage("chilling", "chilling", "dwell", 100, 1, [6750, 0, 2250, 0, 0, 0], { mean: 61, max: 90 }),
     ],
-    crews: [{ name: "dressing", peopleMax: 4, people: [4], busySeconds: 21_600, presentSeconds: 28_800 }],
+    crews: [{ name: "dressing", peopleMax: 4, people: [4], absent: [0], busySeconds: 21_600, presentSeconds: 28_800 }],
     sections: [
       { name: "dressing", wip: { mean: 4.25, max: 7 } },
       { name: "chilling", wip: { mean: 61, max: 90 } },

@@ -359,6 +359,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
     replication,
     status: "finished",
     stuckAt: [],
+    left: [],
     watchedFromSeconds: 0,
     perHead: null,
     binding: null,

@@ -63,6 +63,7 @@ function dayAnswer(results: StudyResults): string[] {
   );
   return [
     "This is one day, no interval: another day of the same plan would differ.",
+    ...(variant.dayNotes ?? []).map(isolated),
     headsOutView(results, variant).description,
     ...(results.capacity === null ? [] : [results.capacity.words]),
     ...limits,

@@ -82,8 +82,8 @@ function unfinished(variants: readonly VariantResults[]): string[] {
   const cut = variants.filter((variant) => variant.day.status === "ceiling").map((variant) => quoted(variant.name));
   const stuck = variants.filter((variant) => variant.day.status === "stuck");
   const sentences = stuck.map(
-    ({ name, day }) =>
-      `Take care: the first day of ${quoted(name)} got stuck, with heads left at ${day.stuckAt.map(isolated).join(", ")}, so its figures describe no whole day.`,
+    ({ name, day, dayNotes = [] }) =>
+      `Take care: the first day of ${quoted(name)} got stuck, with heads left at ${day.stuckAt.map(isolated).join(", ")}, so its figures describe no whole day.${dayNotes.map((note) => ` ${isolated(note)}`).join("")}`,
   );
   if (cut.length > 0) {
     sentences.push(

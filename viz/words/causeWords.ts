@@ -5,7 +5,7 @@ import { isolated } from "../frame/index.ts";
 export const CAUSE_KINDS = [
   "work",
   "work, a place was waited for",
-  "work, its people needed elsewhere",
+  "work, people were lacking",
   "work, heads were held back",
   "repair",
   "planned stop",
@@ -17,7 +17,9 @@ export const CAUSE_KINDS = [
 const CAUSES: Record<Cause, { kind: (typeof CAUSE_KINDS)[number]; words: string }> = {
   work: { kind: "work", words: "its work" },
   place: { kind: "work, a place was waited for", words: "its work, a place was waited for" },
-  people: { kind: "work, its people needed elsewhere", words: "its work, people elsewhere" },
+  people: { kind: "work, people were lacking", words: "its work, its people had work at more than one place" },
+  absent: { kind: "work, people were lacking", words: "its work, people were absent" },
+  "few people": { kind: "work, people were lacking", words: "its work, fewer people than positions" },
   hold: { kind: "work, heads were held back", words: "its work, heads were held back" },
   walking: { kind: "dwell and travel", words: "people walking there" },
   repair: { kind: "repair", words: "repairs" },

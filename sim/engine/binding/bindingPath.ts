@@ -14,11 +14,13 @@ import {
 } from "../../line/index.ts";
 import type { ChainState } from "../state/chainState.ts";
 import { BLOCKED, DOWN, NO_CREW, NONE, ON_BREAK, POSITION_REPAIRED, STARVED } from "../state/codes.ts";
+import type { CrewState } from "../state/crewState.ts";
 import type { DayState } from "../state/dayState.ts";
 import type { Item } from "../state/item.ts";
 import type { PositionState } from "../state/positionState.ts";
 import type { StageState } from "../state/stageState.ts";
 import { unitPositions } from "../unitPositions.ts";
+import { ABSENT, FEW, lackOf } from "./lackOfPeople.ts";
 import { type PathCells, pathCells } from "./pathCells.ts";
 import { PathRows } from "./pathRows.ts";
 
@@ -60,6 +62,8 @@ export class BindingPath {
   private readonly why: Int8Array;
   /** The next event of a dwell stage is its first head's leaving, whose dwell was over before. */
   private readonly leavesLate: Uint8Array;
+  /** Since when they idle for a planned stop. */
+  private readonly awaySince: Float64Array;
   private readonly lastTraveller: Int32Array;
   /** By chain: since when what it carries is bound by the chain's own row. */
   private readonly setFree: Float64Array;
@@ -75,6 +79,8 @@ export class BindingPath {
   private readonly callStage: Int32Array;
   private readonly callPlanned: Uint8Array;
   private readonly callUnit: Int32Array;
+  /** By crew: its people ended some work at this instant. */
+  private readonly hasEnded: Uint8Array;
   /** By stage: nothing but people was missing when it called. */
   private readonly lacksPeople: Uint8Array;
   private readonly stages: number;
@@ -105,6 +111,7 @@ export class BindingPath {
     this.callStage = new Int32Array(callers);
     this.callPlanned = new Uint8Array(callers);
     this.callUnit = new Int32Array(callers);
+    this.hasEnded = new Uint8Array(crews.count);
     this.lacksPeople = new Uint8Array(stages.count);
     this.stages = stages.count;
     this.at = this.absolute;
@@ -113,6 +120,7 @@ export class BindingPath {
     for (const stage of line.failures.stage) this.mayStand[stage] = 1;
     this.why = new Int8Array(stages.count).fill(STARVED);
     this.leavesLate = new Uint8Array(stages.count);
+    this.awaySince = new Float64Array(stages.count);
     this.lastTraveller = new Int32Array(stages.count).fill(NONE);
     this.setFree = new Float64Array(chains.count);
   }
@@ -230,7 +238,14 @@ export class BindingPath {
     this.recall(this.stages + crew);
   }
 
-  everybodyIsSent(): void {
+  /** People of the crew have ended some work. */
+  endsWork(crew: number): void {
+    this.hasEnded[crew] = 1;
+  }
+
+  everybodyIsSent(crews: readonly CrewState[]): void {
+    for (const crew of crews) if (this.hasEnded[crew.index]) this.peopleFreed(crew);
+    this.hasEnded.fill(0);
     this.hasCalled.fill(0);
   }
 
@@ -239,7 +254,7 @@ export class BindingPath {
     const row = position.slot;
     const stage = position.stage.index;
     const wait = this.waitedFor(stage);
-    if (wait < 0) this.take(row, this.via(stage));
+    if (wait < 0) this.take(row, this.via(position.stage));
     else {
       if (this.isReady[stage]) this.rows.copy(this.readyRow + stage, row);
       else this.rows.clear(row);
@@ -256,12 +271,21 @@ export class BindingPath {
   }
 
   /** What the event's last seconds meant to the stage that was waiting, or -1 where they were just its own or the head's. */
-  private via(stage: number): number {
+  private via(waiting: StageState): number {
+    const stage = waiting.index;
     const from = this.lastStage;
     if (from === NONE) return NONE;
-    if (this.why[stage] === NO_CREW) return this.cells.people[from]!;
+    if (this.why[stage] === NO_CREW) return this.lackCell(waiting, from);
     if (this.why[stage] === BLOCKED) return this.cells.hold[from]!;
     return from > stage ? this.cells.place[from]! : NONE;
+  }
+
+  /** Why the head that starts at `waiting` had no people until those at `from` were free. */
+  private lackCell(waiting: StageState, from: number): number {
+    const { people, absent, fewPeople } = this.cells;
+    const lack = lackOf(waiting, from);
+    if (lack === ABSENT && absent[from]! >= 0) return absent[from]!;
+    return lack === FEW ? fewPeople[from]! : people[from]!;
   }
 
   /** The row takes over that of the event, its last seconds owed to `via` if that is a cell. */
@@ -278,6 +302,7 @@ export class BindingPath {
 
   /** Idle positions of the stage wait for this reason; with work there, all but the reason is ready now. */
   explain(stage: number, reason: number, hasWork: boolean): void {
+    if (reason === ON_BREAK && this.why[stage] !== ON_BREAK) this.awaySince[stage] = this.rows.since(this.at);
     this.why[stage] = reason;
     if (!hasWork) this.isReady[stage] = 0;
     else this.noteReady(stage);
@@ -293,6 +318,23 @@ export class BindingPath {
   freed(stage: number): void {
     this.why[stage] = STARVED;
     this.isReady[stage] = 0;
+  }
+
+  /**
+   * People of the crew have ended some work, and heads at other idle positions still wait for them: until now it was that
+   * work which kept them waiting. What a break that begins then makes them wait longer is counted from here.
+   */
+  private peopleFreed({ index: crew, stations }: CrewState): void {
+    this.recall(this.stages + crew);
+    for (const { index } of stations) {
+      if (this.isReady[index] && this.waitedForWork(index)) this.rows.copy(this.at, this.readyRow + index);
+    }
+  }
+
+  /** On a break only the first to end counts: from then on a position was free for the next head. */
+  private waitedForWork(stage: number): boolean {
+    if (this.why[stage] === NO_CREW) return true;
+    return this.why[stage] === ON_BREAK && this.rows.since(this.readyRow + stage) < this.awaySince[stage]!;
   }
 
   /** Work waits at a stage without a free position; one that stands idle for a repair would take it. */
@@ -344,11 +386,11 @@ export class BindingPath {
   }
 
   /** An item begins its way to the next stage; `behind`: it comes no earlier than the one before it. */
-  travels(stage: number, item: Item, behind: boolean): void {
+  travels(day: DayState, stage: number, item: Item, behind: boolean): void {
     const row = this.rows.ofItem(item.row);
     const before = this.lastTraveller[stage]!;
     if (behind && before !== NONE) this.rows.copy(this.rows.ofItem(before), row);
-    else this.take(row, this.via(stage));
+    else this.take(row, this.via(day.stageAt[stage]!));
     this.lastTraveller[stage] = item.row;
   }
 

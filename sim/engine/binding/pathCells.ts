@@ -5,7 +5,9 @@ import { CHAIN, type CompiledLine, DWELL, NO_LIMIT, STAGE_PAUSE } from "../../li
  *
  * - `work`: the cycle of a station, for which its own next head or the next stage waited
  * - `place`: a cycle, dwell or ride here, during which a stage upstream waited for a place
- * - `people`: a cycle or repair here, during which somebody was needed elsewhere
+ * - `people`: a cycle or repair here, during which its people had work at more than one place
+ * - `absent`: the same, where those absent today would have sufficed
+ * - `few people`: a cycle here, during which a head waited at an idle position that the crews at full strength cannot man
  * - `hold`: a cycle here, during which a gate, a full vessel or a standing chain held heads back
  * - `walking`: people on their way to the station
  * - `repair`: a repair (`detail`: the failure); `repairer`: waiting for somebody who repairs
@@ -19,6 +21,8 @@ export const CAUSES = [
   "work",
   "place",
   "people",
+  "absent",
+  "few people",
   "hold",
   "walking",
   "repair",
@@ -49,6 +53,8 @@ export interface PathCells {
   own: Int32Array;
   place: Int32Array;
   people: Int32Array;
+  absent: Int32Array;
+  fewPeople: Int32Array;
   hold: Int32Array;
   walking: Int32Array;
   repairer: Int32Array;
@@ -77,6 +83,11 @@ export function pathCells(line: CompiledLine): PathCells {
   const always = () => true;
   const paused = new Set([...calendar.target].filter((_, row) => calendar.action[row] === STAGE_PAUSE));
   const repairs = new Set([...failures.stage].filter((_, unit) => failures.crew[unit]! >= 0));
+  const mayLack = new Set([...crews.absentShare].flatMap((share, crew) => (share > 0 ? [crew] : [])));
+  const crewsOf = (stage: number) => [
+    ...stages.crew.subarray(stages.crewFrom[stage]!, stages.crewFrom[stage + 1]!),
+    ...[...failures.crew].filter((_, unit) => failures.stage[unit] === stage),
+  ];
   const held = gates.safeStop < 0 ? -1 : gates.from[gates.safeStop]!;
   const mayStop = (stage: number) =>
     stages.people[stage]! > 0 || stage === stages.hanging || stage === held || paused.has(stage);
@@ -91,6 +102,14 @@ export function pathCells(line: CompiledLine): PathCells {
     people: byStage(
       (stage) => stages.people[stage]! > 0 || repairs.has(stage),
       () => "people",
+    ),
+    absent: byStage(
+      (stage) => crewsOf(stage).some((crew) => mayLack.has(crew)),
+      () => "absent",
+    ),
+    fewPeople: byStage(
+      (stage) => stages.people[stage]! > 0 && stages.positionFrom[stage + 1]! - stages.positionFrom[stage]! > 1,
+      () => "few people",
     ),
     hold: byStage(
       () => gates.count + vessels.count + chains.count > 0,

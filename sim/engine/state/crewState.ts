@@ -27,6 +27,8 @@ export class CrewState {
   forgiven = 0;
   /** Looks for work when the instant is over. */
   looks = false;
+  /** People of the shift who are absent today. */
+  missing = 0;
   /** People at work; booked person-seconds of work and of presence, up to `since`. */
   busy = 0;
   // Seconds begin as NaN: see DayState.

@@ -10,7 +10,11 @@ export function needsBinding(key: string): boolean {
   return [BOUND, SLOPE, BOTTLENECK].some((first) => key.startsWith(`${first}.`));
 }
 
-const CAUSE_KEYS: Partial<Record<Cause, string>> = { "planned stop": "plannedStop", "lorry away": "lorryAway" };
+const CAUSE_KEYS: Partial<Record<Cause, string>> = {
+  "planned stop": "plannedStop",
+  "lorry away": "lorryAway",
+  "few people": "fewPeople",
+};
 
 /** `bound.work.skinning`, `bound.repair.skinning.jam`, `bound.load.first lorry`. */
 export function boundKey({ cause, stage, detail }: PathCell): string {

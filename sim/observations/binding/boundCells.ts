@@ -12,7 +12,7 @@ export function boundCells(plan: Plan): PathCell[] {
     ...(supply.kind === "stream" ? [cell("arrivals")] : []),
     ...(plan.liveHandling?.fleet ? [cell("lorry away")] : []),
     ...steps(plan).flatMap((step) => {
-      const { crews, breakdowns } = workplace(step);
+      const { crews, breakdowns, positions } = workplace(step);
       const isCrewed = crews.length > 0;
       const isRepaired = breakdowns.some(({ crew }) => crew !== null);
       return [
@@ -20,6 +20,8 @@ export function boundCells(plan: Plan): PathCell[] {
         cell("place", step.name),
         cell("hold", step.name),
         ...(isCrewed || isRepaired ? [cell("people", step.name)] : []),
+        ...(mayLack(plan, step) ? [cell("absent", step.name)] : []),
+        ...(isCrewed && positions > 1 ? [cell("few people", step.name)] : []),
         ...(isCrewed && walks ? [cell("walking", step.name)] : []),
         ...(hasTravel(step) ? [cell("travel", step.name)] : []),
         ...(mayStop(plan, step, isCrewed) ? [cell("planned stop", step.name)] : []),
@@ -34,6 +36,13 @@ export function boundCells(plan: Plan): PathCell[] {
 function ownCause({ kind }: Step): Cause {
   if (kind === "dwell") return "dwell";
   return kind === "chain" ? "chain" : "work";
+}
+
+/** Somebody who works or repairs there can be absent. */
+function mayLack(plan: Plan, step: Step): boolean {
+  const { crews, breakdowns } = workplace(step);
+  const names = [...crews, ...breakdowns.map(({ crew }) => crew)];
+  return plan.crews.some(({ name, absentShare }) => absentShare > 0 && names.includes(name));
 }
 
 function hasTravel(step: Step): boolean {

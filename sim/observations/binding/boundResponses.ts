@@ -74,7 +74,9 @@ function bottleneckOf(stage: string): Response[] {
 const WORDS: Record<Cause, string> = {
   work: "its work",
   place: "its work, while heads before it waited for a place",
-  people: "its work, while its people were needed elsewhere",
+  people: "its work, while its people had work at more than one place",
+  absent: "its work, while people were absent",
+  "few people": "its work, with fewer people than positions",
   hold: "its work, while heads were held back",
   walking: "people walking there",
   repair: "repairs",

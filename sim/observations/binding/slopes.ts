@@ -47,7 +47,7 @@ function ofStep(plan: Plan, step: Step): Slope[] {
  * the path go with the work.
  */
 function here({ name }: Step): Slope["weight"] {
-  const grows = ["work", "place", "people", "hold", "dwell", "repair", "repairer"];
+  const grows = ["work", "place", "people", "absent", "few people", "hold", "dwell", "repair", "repairer"];
   return ({ cause, stage }) => (stage === name && grows.includes(cause) ? 1 : 0);
 }
 

@@ -1,10 +1,21 @@
 import type { Fault } from "../fault.ts";
 import type { Plan } from "../plan.ts";
+import { crewSize } from "./crewSize.ts";
 import { dwellCapacity } from "./dwellCapacity.ts";
+import { lastShift } from "./lastShift.ts";
 import { ringLocks } from "./ringLocks.ts";
+import { stopWarnings } from "./stopWarnings.ts";
 import { unusedVessels } from "./unusedVessels.ts";
+
+/**
+ * More of the same kind: what is seen when heads flow by mean times. Apart, because it takes tens of milliseconds, too long
+ * for a study that reads thousands of plans.
+ */
+export function flowWarnings(plan: Plan, json: unknown): Fault[] {
+  return [...lastShift(plan, json), ...stopWarnings(plan)];
+}
 
 /** What runs but is probably not meant, in a sound plan and the file it was made from. */
 export function planWarnings(plan: Plan, json: unknown): Fault[] {
-  return [...dwellCapacity(plan, json), ...ringLocks(json), ...unusedVessels(json)];
+  return [...dwellCapacity(plan, json), ...ringLocks(json), ...unusedVessels(json), ...crewSize(plan, json)];
 }

@@ -40,7 +40,13 @@ describe("studySummary", () => {
       index === 0 ? variant : { ...variant, values: { ...variant.values, unfinished: [0, 1, 1] } },
     );
     expect(studySummary({ ...results, variants }).at(-1)).toMatch(/"\+1 person, skinning": 2 of 3 days did not end/);
-    const stuck = variants.map((variant) => ({ ...variant, day: { ...variant.day, stuckAt: ["trim", "chilling"] } }));
-    expect(studySummary({ ...results, variants: stuck }).at(-1)).toMatch(/heads are left at: trim, chilling\.$/);
+    const stuck = variants.map((variant): typeof variant => ({
+      ...variant,
+      dayNotes: ["5 heads at 'trim' stay unworked: nobody is there."],
+      day: { ...variant.day, status: "stuck" },
+    }));
+    expect(studySummary({ ...results, variants: stuck }).at(-1)).toMatch(
+      /On the first day: 5 heads at 'trim' stay unworked: nobody is there\.$/,
+    );
   });
 });
