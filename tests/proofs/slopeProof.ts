@@ -22,10 +22,16 @@ export interface Comparison {
 
 export const LIMIT = 3.3;
 
-/** Null when days of the plan do not end by themselves: no slope of it is printed. */
-export function compare(plan: Plan, seed: string, slope: Slope, days: number, step: number): Comparison | null {
-  const pairs = pairsOf(plan, slope, seed, days, step);
-  return pairs === null ? null : { slope, ...verdictOf(pairs) };
+/** In the order of `slopes`; null when a day of the plan does not end by itself: no slope of it is printed. */
+export function compare(
+  plan: Plan,
+  seed: string,
+  slopes: readonly Slope[],
+  days: number,
+  step: number,
+): Comparison[] | null {
+  const pairs = pairsOf(plan, slopes, seed, days, step);
+  return pairs?.map((each, row) => ({ slope: slopes[row]!, ...verdictOf(each) })) ?? null;
 }
 
 function verdictOf(pairs: readonly SlopePair[]) {

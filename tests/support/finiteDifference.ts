@@ -1,6 +1,6 @@
 import { runDay } from "../../sim/engine/index.ts";
 import { compileLine, type Step, steps, workplace } from "../../sim/line/index.ts";
-import { boundTotal, type Slope, slopeIn } from "../../sim/observations/index.ts";
+import { type Slope, slopeIn } from "../../sim/observations/index.ts";
 import type { Plan } from "../../sim/plan/index.ts";
 import { timesAsLong, type Varying } from "../../sim/random/index.ts";
 
@@ -47,36 +47,54 @@ export interface SlopePair {
   difference: number;
 }
 
-/**
- * A pair for each replication; null when a day does not end by itself. `step`: a share of the mean; of a load's arrival,
- * which moves as a whole, so many times twenty seconds.
- */
+type Line = ReturnType<typeof compileLine>;
+
+/** The plan with a time a little longer and a little shorter, and what lies between them, seconds. */
+interface Moved {
+  more: Line;
+  less: Line;
+  seconds: number;
+}
+
+/** `step`: a share of the mean; of a load's arrival, which moves as a whole, so many times twenty seconds. */
+function movedBy(plan: Plan, slope: Slope, step: number): Moved {
+  const { meanSeconds, detail } = slope;
+  const half = meanSeconds > 0 ? step * meanSeconds : 20 * step;
+  const line = (by: number) =>
+    compileLine(meanSeconds > 0 ? scaled(plan, slope, 1 + by * step) : withLoadLater(plan, detail, by * half));
+  return { more: line(1), less: line(-1), seconds: 2 * half };
+}
+
+/** For each slope a pair for each replication; null when a day does not end by itself. `step` as in `movedBy`. */
 export function pairsOf(
   plan: Plan,
-  slope: Slope,
+  slopes: readonly Slope[],
   seed: string,
   replications: number,
   step: number,
-): SlopePair[] | null {
-  const { meanSeconds, detail } = slope;
-  const half = meanSeconds > 0 ? step * meanSeconds : 20 * step;
-  const moved = (by: number) =>
-    meanSeconds > 0 ? scaled(plan, slope, 1 + by * step) : withLoadLater(plan, detail, by * half);
-  const [base, more, less] = [plan, moved(1), moved(-1)].map(compileLine) as [Line, Line, Line];
-  const pairs: SlopePair[] = [];
+): SlopePair[][] | null {
+  const base = compileLine(plan);
+  const moved = slopes.map((slope) => movedBy(plan, slope, step));
+  const pairs: SlopePair[][] = slopes.map(() => []);
   for (let replication = 0; replication < replications; replication++) {
     const day = runDay(base, { seed, replication, binding: true });
-    const ends = [more, less].map((line) => runDay(line, { seed, replication, binding: true }));
-    if ([day, ...ends].some(({ status }) => status !== "finished")) return null;
-    const [later, earlier] = ends.map(boundTotal) as [number, number];
-    pairs.push({ slope: slopeIn(day, slope)!, difference: (later - earlier) / (2 * half) });
+    if (day.status !== "finished") return null;
+    const whole = day.binding!.work === null;
+    for (const [row, slope] of slopes.entries()) {
+      const { more, less, seconds } = moved[row]!;
+      const ends = [more, less].map((line) => runDay(line, { seed, replication }));
+      if (ends.some(({ status }) => status !== "finished")) return null;
+      const [later, earlier] = ends.map((end) => (whole ? end.finishSeconds : end.workFinishSeconds)) as [
+        number,
+        number,
+      ];
+      pairs[row]!.push({ slope: slopeIn(day, slope)!, difference: (later - earlier) / seconds });
+    }
   }
   return pairs;
 }
 
-type Line = ReturnType<typeof compileLine>;
-
-/** The same, for a plan whose days end. */
+/** The same of one slope, for a plan whose days end. */
 export function slopeAndDifference(
   plan: Plan,
   slope: Slope,
@@ -84,8 +102,7 @@ export function slopeAndDifference(
   replications: number,
   step: number,
 ): SlopePair[] {
-  const pairs = pairsOf(plan, slope, seed, replications, step);
+  const pairs = pairsOf(plan, [slope], seed, replications, step);
   if (pairs === null) throw new Error(`${seed}: a day did not end by itself`);
-  return pairs;
+  return pairs[0]!;
 }
-

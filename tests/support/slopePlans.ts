@@ -34,7 +34,12 @@ const kept: fc.Arbitrary<Hindrance[]> = fc.oneof(
 );
 
 export const slopePlan: fc.Arbitrary<Plan> = fc
-  .record({ plan: randomPlan, kept, repairs: fc.boolean(), law: fc.constantFrom("exponential" as const, "gamma" as const) })
+  .record({
+    plan: randomPlan,
+    kept,
+    repairs: fc.boolean(),
+    law: fc.constantFrom("exponential" as const, "gamma" as const),
+  })
   .map(({ plan, kept: keeps, repairs, law }) => {
     const without = HINDRANCES.filter((each) => !keeps.includes(each));
     const calmer = without.reduce((left, each) => TAKEN_OUT[each](left), plan);
@@ -76,8 +81,7 @@ const TAKEN_OUT: Record<Hindrance, TakeOut> = {
     return { ...plan, line };
   },
   ties: withoutFixedTimes,
-  loss: (plan) =>
-    plan.supply.kind === "stream" ? { ...plan, supply: { ...plan.supply, whenFull: "wait" } } : plan,
+  loss: (plan) => (plan.supply.kind === "stream" ? { ...plan, supply: { ...plan.supply, whenFull: "wait" } } : plan),
   delays: (plan) => {
     const { supply } = plan;
     if (supply.kind !== "loads") return plan;

@@ -178,13 +178,22 @@ export class BindingPath {
     return this.line.failures.stage[this.unit] === stage ? this.cells.repair[this.unit]! : NONE;
   }
 
-  /** What the event's last seconds meant to the stage that was waiting, or -1 where they were just its own or the head's. */
+  /**
+   * What the event's last seconds meant to the stage that was waiting, or -1 where they were just its own or the head's. A
+   * stage's own time alone is told so: seconds of a way or a repair keep their name, for its mean is what they grow with.
+   */
   private via(stage: number): number {
-    const from = this.lastStage;
+    const from = this.ownWorkOf();
     if (from === NONE) return NONE;
     if (this.why[stage] === NO_CREW) return this.cells.people[from]!;
     if (this.why[stage] === BLOCKED) return this.cells.hold[from]!;
     return from > stage ? this.cells.place[from]! : NONE;
+  }
+
+  /** The stage whose own time the event's last seconds were; -1 where they were something else. */
+  private ownWorkOf(): number {
+    const from = this.lastStage;
+    return from !== NONE && this.lastCell === this.cells.own[from] ? from : NONE;
   }
 
   /** The row takes over that of the event, its last seconds owed to `via` if that is a cell. */
@@ -277,7 +286,8 @@ export class BindingPath {
 
   /** A head begins to dwell. */
   dwells(stage: number, item: Item): void {
-    this.take(this.rows.ofItem(item.row), this.lastStage > stage ? this.cells.place[this.lastStage]! : NONE);
+    const from = this.ownWorkOf();
+    this.take(this.rows.ofItem(item.row), from > stage ? this.cells.place[from]! : NONE);
   }
 
   /** The first head of a dwell stage: `isOut` when its dwell is over already. */
@@ -306,7 +316,7 @@ export class BindingPath {
       this.movesAfterStop(chain, day.now);
       return;
     }
-    const from = this.unit === NONE ? this.lastStage : NONE;
+    const from = this.unit === NONE ? this.ownWorkOf() : NONE;
     const via = from === NONE ? NONE : unfinished ? this.cells.hold[from]! : this.cells.place[from]!;
     this.take(chain.slot, via);
     this.setFree[chain.index] = day.now;

@@ -30,12 +30,15 @@ export function whyLoadIsWithheld({ supply }: Plan): string | null {
   if (supply.kind !== "loads") return null;
   if (supply.loads.some(({ delay }) => delay !== null)) return "delays differ, so loads may come in another order";
   const times = new Set(supply.loads.map(({ atSeconds }) => atSeconds));
-  return times.size === supply.loads.length ? null : "loads come at the same moment, and a small change settles which is first";
+  return times.size === supply.loads.length
+    ? null
+    : "loads come at the same moment, and a small change settles which is first";
 }
 
 /** Decisions that hang on an hour: who just misses it waits for all that follows. */
 function hourReason({ day, crews }: Plan): string | null {
-  if (day.closing.rule === "stop hanging") return "hanging stops at an hour, so a small change alters how many heads are hung";
+  if (day.closing.rule === "stop hanging")
+    return "hanging stops at an hour, so a small change alters how many heads are hung";
   if (day.breaks.length > 0) return "breaks begin at an hour: a head that just misses one waits for all of it";
   if (day.shifts.length > 1 && crews.length > 0)
     return "shifts end at an hour: a head that just misses one waits for the next";
@@ -55,7 +58,9 @@ function supplyReason({ supply, liveHandling }: Plan): string | null {
   if (batch !== undefined) return `${batch.name} takes as many crates as are there, so a small change alters how many`;
   const beside = crateSteps.find(({ positions }) => positions > 1);
   if (beside !== undefined) return `crates pass each other at ${beside.name}, so a small change alters their order`;
-  return liveHandling?.fleet ? "lorries wait for crates of a limited number, so a small change alters when they come" : null;
+  return liveHandling?.fleet
+    ? "lorries wait for crates of a limited number, so a small change alters when they come"
+    : null;
 }
 
 function lineReason(plan: Plan): string | null {
@@ -64,7 +69,9 @@ function lineReason(plan: Plan): string | null {
   const away = plan.line.find(({ diversions, next, offLine }) => diversions.length > 0 || (next !== null && !offLine));
   if (away !== undefined) return `heads leave the row at ${away.name}, so a small change alters their order`;
   const choosy = plan.line.find((stage) => stage.kind === "station" && stage.weights !== null);
-  return choosy === undefined ? null : `heads leave the row at ${choosy.name} by weight, so a small change alters their order`;
+  return choosy === undefined
+    ? null
+    : `heads leave the row at ${choosy.name} by weight, so a small change alters their order`;
 }
 
 function peopleReason(plan: Plan): string | null {
@@ -88,7 +95,9 @@ function jobsOf(plan: Plan, crew: string): number {
 function vesselReason(plan: Plan): string | null {
   const feeds = steps(plan).flatMap((step) => byProductsOf(step).map(({ vessel }) => vessel));
   const stopping = plan.vessels.find(({ name, whenFull }) => whenFull === "stop" && feeds.includes(name));
-  return stopping === undefined ? null : `${stopping.name} stops the line when it is full, at another head after a small change`;
+  return stopping === undefined
+    ? null
+    : `${stopping.name} stops the line when it is full, at another head after a small change`;
 }
 
 /** Heads that passed each other take their weights with them to whatever goes by weight. */
@@ -119,7 +128,8 @@ function whyItMoves(step: Step, { name, clock, scope, uptimeSeconds, headInHand 
   const what = `${name} (${step.name})`;
   const { positions } = workplace(step);
   if (clock === "calendar") return `${what} goes by the clock and also strikes an idle machine`;
-  if (headInHand !== "resume") return `heads leave the row at ${step.name} when it breaks down, so a small change alters their order`;
+  if (headInHand !== "resume")
+    return `heads leave the row at ${step.name} when it breaks down, so a small change alters their order`;
   if (positions === 1) return null;
   if (scope === "station") return `${what} counts the time in which any of several positions works`;
   return uptimeSeconds.family === "exponential"
