@@ -200,12 +200,15 @@ export class BindingPath {
   private take(row: number, via: number): void {
     const { rows } = this;
     const tells = via >= 0 && this.lastSeconds > 0;
-    if (row === this.at && tells) {
-      rows.copy(row, this.scratch);
-      this.at = this.scratch;
-    }
+    if (row === this.at && tells) this.setEventAside();
     rows.copy(this.at, row);
     if (tells) rows.move(row, this.lastCell, via, this.lastSeconds);
+  }
+
+  /** The row that the event stands on is about to change: what follows goes on from a copy. */
+  private setEventAside(): void {
+    this.rows.copy(this.at, this.scratch);
+    this.at = this.scratch;
   }
 
   /** Idle positions of the stage wait for this reason; with work there, all but the reason is ready now. */
@@ -279,8 +282,11 @@ export class BindingPath {
   travels(stage: number, item: Item, behind: boolean): void {
     const row = this.rows.ofItem(item.row);
     const before = this.lastTraveller[stage]!;
-    if (behind && before !== NONE) this.rows.copy(this.rows.ofItem(before), row);
-    else this.take(row, this.via(stage));
+    if (behind && before !== NONE) {
+      // Out of a dwell the head's own row is the event's, which others may still take over.
+      if (row === this.at) this.setEventAside();
+      this.rows.copy(this.rows.ofItem(before), row);
+    } else this.take(row, this.via(stage));
     this.lastTraveller[stage] = item.row;
   }
 
