@@ -25,11 +25,13 @@ export type {
   ElementaryEffects,
   Estimate,
   LevelStep,
+  MeanTime,
   ResponseInfo,
   SlopeEstimate,
   StudyResults,
   VariantResults,
   Why,
+  WithheldSlope,
 } from "../sim/results/index.ts";
 export type { Factor } from "../sim/study/study.ts";
 export type { LineUp, Ranged } from "../sim/worth/index.ts";

@@ -14,4 +14,13 @@ export {
 } from "./report/index.ts";
 export * from "./views/index.ts";
 // Study results -> sentences
-export { answer, differenceWords, estimateWords, responseFormat } from "./words/index.ts";
+export {
+  answer,
+  differenceWords,
+  estimateWords,
+  rankedSlopes,
+  responseFormat,
+  slopeName,
+  timesEstimate,
+  withheldWords,
+} from "./words/index.ts";

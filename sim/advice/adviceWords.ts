@@ -37,7 +37,7 @@ function stageWords(stage: string, share: MeanEstimate, why: Why, advice: Tried)
 
 /** Where one run cannot tell the slope, the quicker cycle that was tried speaks instead. */
 function slopeOf(stage: string, { slopes }: Why): SlopeEstimate | undefined {
-  return slopes.find((each) => each.stage === stage && each.parameter === "cycle time" && each.caution === null);
+  return slopes.find((each) => each.stage === stage && each.parameter === "cycle time");
 }
 
 function slopeWords({ slope }: SlopeEstimate): string {

@@ -1,8 +1,8 @@
 import { STATES, type StageRecord } from "../engine/index.ts";
 import { formatResponse } from "../observations/index.ts";
 import type { StudyResults } from "../results/index.ts";
+import { partsTable } from "./partsTable.ts";
 import { textTable } from "./textTable.ts";
-import { partsTable } from "./whyTables.ts";
 
 /** One day as lines of text: what came out, when it ended, limits, people, then the stages with what they did. */
 export function daySummary(results: StudyResults): string[] {

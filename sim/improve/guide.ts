@@ -6,7 +6,7 @@ import type { Counts } from "./space.ts";
 
 /**
  * What one more of each element is likely to take off the end of work, seconds, and what one fewer adds, from the
- * slopes and the binding path of a design's days. A guide to what is tried next, not a forecast.
+ * binding path of a design's days: so also where no slope is given to readers. A guide to what is tried next, not a forecast.
  *
  * Places: the seconds for which the stage held those before it back, and what both sides of the buffer bind (the lesser:
  * a buffer helps as far as now one and now the other is the slower one), shared out over the places there are. People:
@@ -19,7 +19,7 @@ export interface Guide {
 }
 
 export function guideOf(why: Why, counts: Counts, { space, base }: ImproveQuestion): Guide {
-  const bound = boundBy(why);
+  const bound = boundBy(why, base.plan);
   if (space.kind === "places") {
     return forEach(counts, (index, count) => {
       const worth = worthOfPlaces(base.plan, space.elements[index]!.name, bound);
@@ -46,7 +46,7 @@ function forEach(counts: Counts, worth: (index: number, count: number) => { more
 
 /** Seconds of the day by stage. */
 interface Bound {
-  /** That grow with the mean of its time: slope x mean. */
+  /** That grow with the mean of its time. */
   work(stage: string): number;
   /** For which it held those before it back. */
   place(stage: string): number;
@@ -54,16 +54,15 @@ interface Bound {
   people(stage: string): number;
 }
 
-function boundBy({ slopes, parts }: Why): Bound {
+/** A station's or a dwell's own seconds by all causes: they grow with the mean of its time, nearly (a chain's pace is none). */
+const OF_WORK: readonly Why["parts"][number]["cause"][] = ["work", "place", "people", "hold", "dwell", "repair", "repairer"];
+
+function boundBy({ parts }: Why, plan: Plan): Bound {
+  const chains = plan.line.filter(({ kind }) => kind === "chain").map(({ name }) => name);
   const ofParts = (causes: readonly string[]) => (stage: string) =>
     sum(parts.filter((part) => part.stage === stage && causes.includes(part.cause)).map(({ seconds }) => seconds.mean));
   return {
-    work: (stage) =>
-      sum(
-        slopes
-          .filter((each) => each.stage === stage && ["cycle time", "dwell"].includes(each.parameter))
-          .map(({ slope, meanSeconds }) => slope.mean * meanSeconds),
-      ),
+    work: (stage) => (chains.includes(stage) ? 0 : ofParts(OF_WORK)(stage)),
     place: ofParts(["place"]),
     people: ofParts(["people", "walking"]),
   };

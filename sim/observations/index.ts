@@ -7,7 +7,7 @@ export { boundCells } from "./binding/boundCells.ts";
 export { bottleneckKey, boundLabel, shareKey, TOTAL_KEY } from "./binding/boundResponses.ts";
 export { boundTotal } from "./binding/boundSeconds.ts";
 export { slopeIn, slopeKey, slopeLabel } from "./binding/slopeResponses.ts";
-export { PARAMETERS, type Parameter, type Slope, slopesOf } from "./binding/slopes.ts";
+export { PARAMETERS, type Parameter, type Slope, slopesOf, slopesThatHold } from "./binding/slopes.ts";
 // Values as words
 export { dayNotes } from "./dayNotes.ts";
 export { formatRange, formatResponse, formatSpan } from "./formatResponse.ts";

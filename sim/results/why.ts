@@ -10,8 +10,10 @@ export interface Why {
   parts: BoundPart[];
   /** Share of the day that each stage binds by all causes, most first. */
   stages: { stage: string; share: MeanEstimate }[];
-  /** How the end of work moves with each mean time. */
+  /** How the end of work moves with the mean times for which one run tells it; each figure is right, sign included. */
   slopes: SlopeEstimate[];
+  /** The mean times whose slope is not given. */
+  withheldSlopes: WithheldSlope[];
   /** Share of the time that a stage was the momentary bottleneck, alone or with others; line order. */
   bottleneck: { stage: string; sole: MeanEstimate; shifting: MeanEstimate }[];
 }
@@ -24,19 +26,27 @@ export interface BoundPart {
   seconds: MeanEstimate;
 }
 
-export interface SlopeEstimate {
+/** A mean time of the plan. */
+export interface MeanTime {
   parameter: string;
   stage: string;
   detail: string;
   label: string;
   /** Mean that is in the plan, seconds; 0 for a load, which moves as a whole. */
   meanSeconds: number;
+}
+
+/** Holds near today's value; what a larger change is worth, only trying it tells. */
+export interface SlopeEstimate extends MeanTime {
   /** Seconds by which work ends later for each second more of the mean. */
   slope: MeanEstimate;
   /** Carcasses an hour more for each second more of the mean; less where it is negative. */
   rateSlope: MeanEstimate;
-  /** Why this need not hold for larger changes or for the mean over days; null when it does. */
-  caution: string | null;
+}
+
+export interface WithheldSlope extends MeanTime {
+  /** Why one run cannot tell it: a clause without a full stop. */
+  reason: string;
 }
 
 /** What to change first: single changes to the base plan, each tried in paired runs. */

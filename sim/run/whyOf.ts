@@ -4,6 +4,7 @@ import {
   boundCells,
   boundKey,
   boundLabel,
+  type Slope,
   shareKey,
   slopeKey,
   slopeLabel,
@@ -11,7 +12,7 @@ import {
   TOTAL_KEY,
 } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
-import type { MeanEstimate, Why } from "../results/index.ts";
+import type { MeanEstimate, MeanTime, Why } from "../results/index.ts";
 import type { Study } from "../study/index.ts";
 import { meanEstimate } from "./meanEstimate.ts";
 
@@ -29,6 +30,7 @@ export function whyOf(plan: Plan, days: Days, study: Pick<Study, "procedure" | "
   const estimateOf = estimator(days, study);
   const total = estimateOf(TOTAL_KEY);
   const names = steps(plan).map(({ name }) => name);
+  const slopes = slopesOf(plan);
   const isWorthIt = (seconds: number) => Math.abs(seconds) >= LEAST_SHARE * total.mean;
   return {
     total,
@@ -40,14 +42,16 @@ export function whyOf(plan: Plan, days: Days, study: Pick<Study, "procedure" | "
       .map((stage) => ({ stage, share: estimateOf(shareKey(stage)) }))
       .filter(({ share }) => share.mean >= LEAST_SHARE)
       .sort((a, b) => b.share.mean - a.share.mean),
-    slopes: slopesOf(plan)
+    slopes: slopes
+      .filter(({ withheld }) => withheld === null)
       .map((slope) => {
-        const { parameter, stage, detail, meanSeconds, caution } = slope;
-        const labelled = { parameter, stage, detail, label: slopeLabel("end", slope), meanSeconds, caution };
         const [end, rate] = [slopeKey("end", slope), slopeKey("rate", slope)];
-        return { ...labelled, slope: estimateOf(end), rateSlope: estimateOf(rate) };
+        return { ...meanTime(slope), slope: estimateOf(end), rateSlope: estimateOf(rate) };
       })
       .filter(({ slope, meanSeconds }) => isWorthIt(slope.mean * (meanSeconds || total.mean))),
+    withheldSlopes: slopes.flatMap((slope) =>
+      slope.withheld === null ? [] : [{ ...meanTime(slope), reason: slope.withheld }],
+    ),
     bottleneck: names
       .map((stage) => {
         const share = (kind: "sole" | "shifting") => estimateOf(bottleneckKey(kind, stage));
@@ -55,6 +59,11 @@ export function whyOf(plan: Plan, days: Days, study: Pick<Study, "procedure" | "
       })
       .filter(({ sole, shifting }) => sole.mean + shifting.mean >= LEAST_SHARE),
   };
+}
+
+function meanTime(slope: Slope): MeanTime {
+  const { parameter, stage, detail, meanSeconds } = slope;
+  return { parameter, stage, detail, label: slopeLabel("end", slope), meanSeconds };
 }
 
 function estimator(days: Days, study: Pick<Study, "procedure" | "confidence">): (key: string) => MeanEstimate {

@@ -58,7 +58,9 @@ function find(key: string, known: readonly KnownResponse[]): KnownResponse | und
 function unknownResponse(response: string, at: At, known: readonly KnownResponse[]): Fault[] {
   const keys = known.map(({ key }) => key);
   if (keys.includes(response)) return [];
-  const remedy = nearestWords(response, keys, "take one of these");
+  const remedy = response.startsWith("slope.")
+    ? "the plan has no such time, or one run cannot tell its slope: gambrel why says which and why"
+    : nearestWords(response, keys, "take one of these");
   return [fault(at, `'${response}' is no response`, listWords(keys), remedy)];
 }
 

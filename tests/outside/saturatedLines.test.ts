@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { slopeIn, slopesOf } from "../../sim/observations/index.ts";
+import { slopeIn, slopesThatHold } from "../../sim/observations/index.ts";
 import { type ChainLine, type ChainStation, solveLine } from "../oracle/markovChain.ts";
 import { chainPlan } from "../support/chainPlan.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
@@ -257,7 +257,18 @@ const SLOPES: [means: number[], places: number[], printed: string[]][] = [
     [1, 1, 1],
     ["-0.130910", "-0.184666", "-0.184666", "-0.130910"],
   ],
+  [[1, 1], [0], ["-0.333333", "-0.333333"]],
+  [[1, 1], [2], ["-0.400000", "-0.400000"]],
+  [[1, 1.25], [0], ["-0.240795", "-0.279495"]],
+  [[1, 1.25], [5], ["-0.185981", "-0.458960"]],
 ];
+
+/** Two stations that fail on running time: mean cycles, uptimes, repairs, places; the slopes of throughput in each mean repair. */
+const REPAIR_SLOPES: [cycles: Two, uptimes: Two, repairs: Two, places: number, printed: [string, string]][] = [
+  [[0.5, 0.5], [10, 20], [2, 5], 4, ["-0.074546339", "-0.039940696"]],
+  [[1, 1.2], [50, 80], [5, 8], 3, ["-0.007889766", "-0.006317346"]],
+];
+type Two = [number, number];
 
 describe("slopes of throughput in each mean cycle time, from the binding path of single runs", () => {
   it.each(SLOPES)(`${checks.title("2.x slopes")}: means %j, places %j`, async (means, places, printed) => {
@@ -274,7 +285,7 @@ describe("slopes of throughput in each mean cycle time, from the binding path of
     checks.exact("2.x slopes", "Euler", euler, -solved(means), 1e-6);
     const plan = chainPlan(lineOf(ratesOf(means), places), 15_000);
     const days = await replicate(plan, `slopes ${JSON.stringify(means)}`, { warmUpHeads: 1_000, binding: true });
-    const slopes = slopesOf(plan);
+    const slopes = slopesThatHold(plan);
     const found = slopes.map((slope) =>
       days.map((day) => (-throughput(day) / watchedSeconds(day)) * slopeIn(day, slope)!),
     );
@@ -282,6 +293,41 @@ describe("slopes of throughput in each mean cycle time, from the binding path of
       checks.simulated("2.x slopes", `station ${k}`, samples, exact[k]!, { relative: 0.02 });
     });
   });
+});
+
+describe("slopes of throughput in each mean repair time", () => {
+  it.each(REPAIR_SLOPES)(
+    `${checks.title("2.x repairs")}: cycles %j, uptimes %j, repairs %j, %i places`,
+    async (cycles, uptimes, repairs, places, printed) => {
+      const breaking = (means: number[]): ChainLine => ({
+        stations: means.map((repair, i): ChainStation => {
+          return {
+            rate: 1 / cycles[i]!,
+            places: i === 0 ? 0 : places,
+            servers: 1,
+            failure: 1 / uptimes[i]!,
+            repair: 1 / repair,
+          };
+        }),
+      });
+      const exact = repairs.map((mean, k) => {
+        const step = 1e-4 * mean;
+        const moved = (by: number) =>
+          solveLine(breaking(repairs.map((each, i) => (i === k ? each + by : each)))).throughput;
+        return (moved(step) - moved(-step)) / (2 * step);
+      });
+      exact.forEach((slope, k) => {
+        checks.printed("2.x repairs", `chain, station ${k}`, slope, printed[k]!, 1e-7);
+      });
+      const plan = chainPlan(breaking(repairs), 40_000);
+      const options = { warmUpHeads: 1_000, binding: true };
+      const days = await replicate(plan, `repairs ${JSON.stringify(repairs)}`, options);
+      slopesThatHold(plan).forEach((slope, k) => {
+        const samples = days.map((day) => (-throughput(day) / watchedSeconds(day)) * slopeIn(day, slope)!);
+        checks.simulated("2.x repairs", slope.stage, samples, exact[k]!, { relative: 0.03 });
+      });
+    },
+  );
 });
 
 checks.close();

@@ -65,17 +65,10 @@ export function bindingTable(columns: BindingColumns): ChartTable {
 }
 
 export function slopeTable(columns: SlopeColumns): ChartTable {
-  const slope = (name: string) => ({ name, unit: "min/s" });
+  const slope = (name: string) => ({ name, unit: "s for 0.1 s more" });
   return {
-    columns: [text("stage"), slope("slope"), slope("low"), slope("high"), text("to be relied on"), text("note")],
-    rows: columns.rows.map((row) => [
-      row.name,
-      row.minutesPerSecond,
-      row.low,
-      row.high,
-      row.valid ? "yes" : "no",
-      row.note,
-    ]),
+    columns: [text("time"), slope("end of work"), slope("low"), slope("high")],
+    rows: columns.rows.map((row) => [row.name, row.secondsPerTenth, row.low, row.high]),
   };
 }
 

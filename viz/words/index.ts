@@ -20,3 +20,4 @@ export { spanWords } from "./spanWords.ts";
 export { stepWords } from "./stepWords.ts";
 export { studyFormat } from "./studyFormat.ts";
 export { whyWords } from "./whyWords.ts";
+export { withheldWords } from "./withheldWords.ts";

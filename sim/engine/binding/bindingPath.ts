@@ -270,10 +270,13 @@ export class BindingPath {
     return this.line.failures.stage[this.unit] === stage ? this.cells.repair[this.unit]! : NONE;
   }
 
-  /** What the event's last seconds meant to the stage that was waiting, or -1 where they were just its own or the head's. */
+  /**
+   * What the event's last seconds meant to the stage that was waiting, or -1 where they were just its own or the head's. A
+   * stage's own time alone is told so: seconds of a way or a repair keep their name, for its mean is what they grow with.
+   */
   private via(waiting: StageState): number {
     const stage = waiting.index;
-    const from = this.lastStage;
+    const from = this.ownWorkOf();
     if (from === NONE) return NONE;
     if (this.why[stage] === NO_CREW) return this.lackCell(waiting, from);
     if (this.why[stage] === BLOCKED) return this.cells.hold[from]!;
@@ -288,16 +291,25 @@ export class BindingPath {
     return lack === FEW ? fewPeople[from]! : people[from]!;
   }
 
+  /** The stage whose own time the event's last seconds were; -1 where they were something else. */
+  private ownWorkOf(): number {
+    const from = this.lastStage;
+    return from !== NONE && this.lastCell === this.cells.own[from] ? from : NONE;
+  }
+
   /** The row takes over that of the event, its last seconds owed to `via` if that is a cell. */
   private take(row: number, via: number): void {
     const { rows } = this;
     const tells = via >= 0 && this.lastSeconds > 0;
-    if (row === this.at && tells) {
-      rows.copy(row, this.scratch);
-      this.at = this.scratch;
-    }
+    if (row === this.at && tells) this.setEventAside();
     rows.copy(this.at, row);
     if (tells) rows.move(row, this.lastCell, via, this.lastSeconds);
+  }
+
+  /** The row that the event stands on is about to change: what follows goes on from a copy. */
+  private setEventAside(): void {
+    this.rows.copy(this.at, this.scratch);
+    this.at = this.scratch;
   }
 
   /** Idle positions of the stage wait for this reason; with work there, all but the reason is ready now. */
@@ -389,14 +401,18 @@ export class BindingPath {
   travels(day: DayState, stage: number, item: Item, behind: boolean): void {
     const row = this.rows.ofItem(item.row);
     const before = this.lastTraveller[stage]!;
-    if (behind && before !== NONE) this.rows.copy(this.rows.ofItem(before), row);
-    else this.take(row, this.via(day.stageAt[stage]!));
+    if (behind && before !== NONE) {
+      // Out of a dwell the head's own row is the event's, which others may still take over.
+      if (row === this.at) this.setEventAside();
+      this.rows.copy(this.rows.ofItem(before), row);
+    } else this.take(row, this.via(day.stageAt[stage]!));
     this.lastTraveller[stage] = item.row;
   }
 
   /** A head begins to dwell. */
   dwells(stage: number, item: Item): void {
-    this.take(this.rows.ofItem(item.row), this.lastStage > stage ? this.cells.place[this.lastStage]! : NONE);
+    const from = this.ownWorkOf();
+    this.take(this.rows.ofItem(item.row), from > stage ? this.cells.place[from]! : NONE);
   }
 
   /** A head left a dwell stage, and the one behind it, whose dwell is over already, leaves next. */
@@ -425,7 +441,7 @@ export class BindingPath {
       this.movesAfterStop(chain, day.now);
       return;
     }
-    const from = this.unit === NONE ? this.lastStage : NONE;
+    const from = this.unit === NONE ? this.ownWorkOf() : NONE;
     const via = from === NONE ? NONE : unfinished ? this.cells.hold[from]! : this.cells.place[from]!;
     this.take(chain.slot, via);
     this.setFree[chain.index] = day.now;

@@ -5,12 +5,15 @@ import type { Response } from "../response.ts";
 import { row } from "../row.ts";
 import { SLOPE } from "./bindingKeys.ts";
 import { boundOf, boundTotal } from "./boundSeconds.ts";
-import { type Slope, slopesOf } from "./slopes.ts";
+import { type Slope, slopesThatHold } from "./slopes.ts";
 
-/** How much later work ends, and how much more comes out in an hour, for one second more of each mean time. */
+/**
+ * How much later work ends, and how much more comes out in an hour, for one second more of each mean time: near today's
+ * value, and only where the figure is right.
+ */
 export function slopeResponses(plan: Plan): Response[] {
   const startSeconds = plan.day.shifts[0]?.fromSeconds ?? 0;
-  return slopesOf(plan).flatMap((slope) => [
+  return slopesThatHold(plan).flatMap((slope) => [
     row(slopeKey("end", slope), slopeLabel("end", slope), "s per s", (day) => slopeIn(day, slope)),
     row(slopeKey("rate", slope), slopeLabel("rate", slope), "carcasses/h per s", (day) =>
       rateSlopeIn(day, slope, startSeconds),

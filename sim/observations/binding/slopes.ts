@@ -2,7 +2,7 @@ import type { PathCell } from "../../engine/index.ts";
 import { type Step, steps, workplace } from "../../line/index.ts";
 import type { Breakdown, Plan } from "../../plan/index.ts";
 import { meanOf } from "../../random/index.ts";
-import { slopeCaution } from "./slopeCaution.ts";
+import { whyLoadIsWithheld, whyNoneHolds, whyWorkIsWithheld } from "./whyWithheld.ts";
 
 export const PARAMETERS = ["cycle time", "repair time", "uptime", "dwell", "travel time", "arrival"] as const;
 export type Parameter = (typeof PARAMETERS)[number];
@@ -16,22 +16,30 @@ export interface Slope {
   detail: string;
   /** Seconds; 0 for a load, whose arrival moves as a whole. */
   meanSeconds: number;
-  /** Why the slope of one run need not be that of the mean; null when it is. */
-  caution: string | null;
+  /** Why no figure is given: that of one run need not be that of the mean. Null where it is given, and then it is right. */
+  withheld: string | null;
   /** Which seconds of the path grow with the mean: +1 or -1 for each second; 0 for the others. */
   weight(cell: PathCell): number;
 }
 
-/** One for every time of the plan that has a mean and can bind, in line order. */
+/** One for every time of the plan that has a mean and can bind, in line order; those that are withheld as well. */
 export function slopesOf(plan: Plan): Slope[] {
-  return [...steps(plan).flatMap((step) => ofStep(plan, step)), ...arrivals(plan)];
+  const none = whyNoneHolds(plan);
+  return [...steps(plan).flatMap((step) => ofStep(step, none)), ...arrivals(plan, none)];
 }
 
-function ofStep(plan: Plan, step: Step): Slope[] {
+/** Those whose figure is right, sign included. */
+export function slopesThatHold(plan: Plan): Slope[] {
+  return slopesOf(plan).filter(({ withheld }) => withheld === null);
+}
+
+function ofStep(step: Step, none: string | null): Slope[] {
   const { name } = step;
-  const caution = slopeCaution(plan, step);
-  const slope = (parameter: Parameter, meanSeconds: number, weight: Slope["weight"], detail = ""): Slope[] =>
-    meanSeconds > 0 ? [{ parameter, stage: name, detail, meanSeconds, caution, weight }] : [];
+  const ofWork = whyWorkIsWithheld(step);
+  const slope = (parameter: Parameter, meanSeconds: number, weight: Slope["weight"], detail = ""): Slope[] => {
+    const withheld = none ?? (parameter === "cycle time" || parameter === "uptime" ? ofWork : null);
+    return meanSeconds > 0 ? [{ parameter, stage: name, detail, meanSeconds, withheld, weight }] : [];
+  };
   const own = here(step);
   const { breakdowns } = workplace(step);
   return [
@@ -43,8 +51,8 @@ function ofStep(plan: Plan, step: Step): Slope[] {
 
 /**
  * A longer cycle is a longer running time, and so more failures: on average each second of work brings repair / uptime
- * seconds of repair with it, wherever uptime runs with the work or with the time that the work takes. So the repairs on
- * the path go with the work.
+ * seconds of repair with it. So the repairs on the path go with the work: near the truth, but 0.3 to 3 % too steep where
+ * places are few, so that slope is a hint for a search and not given to readers.
  */
 function here({ name }: Step): Slope["weight"] {
   const grows = ["work", "place", "people", "absent", "few people", "hold", "dwell", "repair", "repairer"];
@@ -82,9 +90,11 @@ function travelMean(step: Step): number {
   return meanOf(step.of.travelSeconds);
 }
 
-function arrivals({ supply }: Plan): Slope[] {
+function arrivals(plan: Plan, none: string | null): Slope[] {
+  const { supply } = plan;
+  const withheld = none ?? whyLoadIsWithheld(plan);
   const slope = (detail: string, meanSeconds: number, weight: Slope["weight"]): Slope => {
-    return { parameter: "arrival", stage: "", detail, meanSeconds, caution: null, weight };
+    return { parameter: "arrival", stage: "", detail, meanSeconds, withheld, weight };
   };
   if (supply.kind === "loads") {
     return supply.loads.map(({ name }) => {

@@ -13,27 +13,28 @@ function why(
   people: Record<string, number> = {},
 ): Why {
   const part =
-    (cause: "place" | "people") =>
+    (cause: "work" | "place" | "people") =>
     ([stage, seconds]: [string, number]) => {
       return { cause, stage, detail: "", label: "", seconds: mean(seconds) };
     };
   return {
     total: mean(1000),
-    parts: [...Object.entries(places).map(part("place")), ...Object.entries(people).map(part("people"))],
+    parts: [
+      ...Object.entries(work).map(part("work")),
+      ...Object.entries(places).map(part("place")),
+      ...Object.entries(people).map(part("people")),
+    ],
     stages: [],
     bottleneck: [],
-    slopes: Object.entries(work).map(([stage, seconds]) => ({
-      ...{ parameter: "cycle time", stage, detail: "", label: "", meanSeconds: 5, caution: null },
-      slope: mean(seconds / 5),
-      rateSlope: mean(0),
-    })),
+    slopes: [],
+    withheldSlopes: [],
   };
 }
 
 it("values places by the lesser of what binds on either side, and by what was held back", () => {
   const question = caseQuestion();
   const found = guideOf(why({ hanging: 100, stunning: 300, sticking: 200 }, { skinning: 40 }), [1, 3, 1], question);
-  expect(found.more).toEqual([50, 50, 20]);
+  expect(found.more).toEqual([50, 50, 40]);
   expect(found.fewer[0]).toBe(100);
   expect(found.fewer[1]).toBeCloseTo(66.67, 2);
 });
@@ -41,8 +42,8 @@ it("values places by the lesser of what binds on either side, and by what was he
 it("values people by the work of their stations and how long they were waited for", () => {
   const question = caseQuestion({}, 5);
   const found = guideOf(why({ skinning: 240 }, {}, { skinning: 60 }), [3, 3, 3, 3], question);
-  expect(found.more).toEqual([0, 75, 0, 0]);
-  expect(found.fewer).toEqual([0, 150, 0, 0]);
+  expect(found.more).toEqual([0, 90, 0, 0]);
+  expect(found.fewer).toEqual([0, 180, 0, 0]);
 });
 
 it("values options by the stages and crews that they speak of", () => {

@@ -28,10 +28,10 @@ describe("why the work of each variant ends when it does", () => {
   });
 
   it("is there for a study that asks for one of its responses only", async () => {
-    const asked = threeVariants({ responses: ["bound.share.skinning", "slope.end.cycle.skinning"] });
+    const asked = threeVariants({ responses: ["bound.share.skinning", "bottleneck.sole.skinning"] });
     const { variants } = await runStudy(asked, MADE);
     expect(variants[0]!.why).toBeNull();
     expect(variants[0]!.estimates["bound.share.skinning"]!.mean).toBeGreaterThan(0);
-    expect(variants[0]!.estimates["slope.end.cycle.skinning"]!.mean).toBeGreaterThan(0);
+    expect(variants[0]!.estimates["bottleneck.sole.skinning"]!.mean).toBeGreaterThan(0);
   });
 });

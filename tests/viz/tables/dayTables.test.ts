@@ -56,10 +56,10 @@ test("binding path, slopes and bottleneck keep their figures and units", () => {
     rows: [{ stage: "a", cause: "work", kind: 0, seconds: 9, low: 8, high: null, text: "" }],
   };
   expect(bindingTable(binding).rows).toEqual([["a", "work", 9, 8, null]]);
-  const slope = { name: "a", minutesPerSecond: 3, low: 1, high: 5, valid: false, note: "why", text: "" };
-  expect(slopeTable({ ...WORDS, footnotes: [], rows: [slope] })).toMatchObject({
-    columns: [{ name: "stage" }, { name: "slope", unit: "min/s" }, {}, {}, {}, {}],
-    rows: [["a", 3, 1, 5, "no", "why"]],
+  const slope = { name: "a", secondsPerTenth: 3, low: 1, high: 5, text: "" };
+  expect(slopeTable({ ...WORDS, nothing: "", footnotes: [], rows: [slope] })).toMatchObject({
+    columns: [{ name: "time" }, { name: "end of work", unit: "s for 0.1 s more" }, {}, {}],
+    rows: [["a", 3, 1, 5]],
   });
   const strip = {
     ...{ ...WORDS, footnote: "", startClockSeconds: 0, endSeconds: 9, pauses: [], stages: [{ name: "a", note: "" }] },

@@ -5,7 +5,7 @@ import { rankedSlopes, slopeName } from "../../../viz/words/index.ts";
 const slope = (stage: string, mean: number, meanSeconds: number): SlopeEstimate => {
   const estimate = { n: 2, mean, sd: 0, halfWidth: 0, low: mean, high: mean, min: mean, max: mean };
   return {
-    ...{ parameter: "cycle time", stage, detail: "", label: "", meanSeconds, caution: null },
+    ...{ parameter: "cycle time", stage, detail: "", label: "", meanSeconds },
     ...{ slope: estimate, rateSlope: estimate },
   };
 };

@@ -15,7 +15,7 @@ describe("gambrel why", PATIENCE, () => {
     expect({ code, out }).toEqual({ code: 0, out: "" });
     expect(err).toMatch(/Means over 3 days of seed "1", 95 % intervals in brackets/);
     expect(err).toMatch(/End of work owed to \w+.*: its work +[\d.]+ (s|min|h) +\(.+ to .+\) +\d+\.\d %/);
-    expect(err).toMatch(/One second more of a mean time makes work end later by/);
+    expect(err).toMatch(/No slope is given, because breaks begin at an hour/);
     expect(err).toMatch(/Momentary bottleneck +alone +with others/);
     expect(err).toMatch(/What to change first\n +\w+ binds \d/);
     expect(err).toMatch(/official veterinarian/);

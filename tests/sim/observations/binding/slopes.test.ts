@@ -2,12 +2,12 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { runDay } from "../../../../sim/engine/index.ts";
 import { compileLine } from "../../../../sim/line/index.ts";
-import { boundTotal, slopeIn, slopesOf } from "../../../../sim/observations/index.ts";
+import { boundTotal, slopeIn, slopesOf, slopesThatHold } from "../../../../sim/observations/index.ts";
 import { momentsOf } from "../../../support/agreesWith.ts";
 import { breakdown } from "../../../support/breakdowns.ts";
 import { cephes } from "../../../support/cephes.ts";
 import { slopeAndDifference } from "../../../support/finiteDifference.ts";
-import { chain, crew, manual, onChain, planOf, saturated, station } from "../../../support/plans.ts";
+import { planOf, saturated, station } from "../../../support/plans.ts";
 import { slopeLines } from "../../../support/slopeLines.ts";
 
 const LINES = fc.sample(slopeLines, { seed: 7, numRuns: 50 });
@@ -20,10 +20,9 @@ describe("slopes from one run", () => {
   // probability 0.001.
   it("agree with central differences on the same random numbers, on fifty random lines (overall error probability 0.0015)", () => {
     const found = LINES.flatMap((plan, number) => {
-      const slopes = slopesOf(plan);
+      const slopes = slopesThatHold(plan);
       return [number % slopes.length, (7 * number + 3) % slopes.length].map((row) => {
         const slope = slopes[row]!;
-        expect(slope.caution).toBeNull();
         const pairs = slopeAndDifference(plan, slope, `line ${number}`, DAYS, STEP);
         const gap = momentsOf(pairs.map((pair) => pair.slope - pair.difference));
         const size = Math.abs(momentsOf(pairs.map((pair) => pair.slope)).mean);
@@ -64,30 +63,10 @@ describe("slopes from one run", () => {
     expect(of("uptime", "blade")).toBeCloseTo(-seconds("blade") / 40, 9);
   });
 
-  it("come with a caution where a small change can alter the order of events", () => {
-    const shared = planOf(saturated(9), [manual("a", 2, "pair"), manual("b", 3, "pair")], { crews: [crew("pair", 1)] });
-    expect(slopesOf(shared).map(({ caution }) => caution)).toEqual([
-      "the people of pair also work elsewhere, and who goes where may change",
-      "the people of pair also work elsewhere, and who goes where may change",
-    ]);
-    const passing = chain("rail", 9, 1, [onChain("wash", 2, 2, 3, { ifUnfinished: "pass" })], {
-      unfinishedTo: "trim",
-    });
-    const trim = station("trim", 1, { offLine: true });
-    const windows = planOf(saturated(9), [station("a", 2), passing, station("b", 1), trim]);
-    const cautions = Object.fromEntries(slopesOf(windows).map(({ stage, caution }) => [stage, caution]));
-    expect(cautions.wash).toBe("which heads pass its window undone may change");
-    expect(cautions.a).toBeNull();
-    const alone = planOf(saturated(9), [manual("a", 2, "one")], { crews: [crew("one", 1)] });
-    expect(slopesOf(alone)[0]!.caution).toBeNull();
-    const closing = { ...alone, day: { ...alone.day, closing: { rule: "stop hanging" as const, atSeconds: 60 } } };
-    expect(slopesOf(closing)[0]!.caution).toContain("hanging stops at an hour");
-  });
-
   it("of a load are 1 when the day begins with its arrival, and 0 when others come later", () => {
     // See the binding path's own test: the last lorry is waited for.
     const cells = [{ cause: "load" as const, stage: "", detail: "late", seconds: 100 }];
-    const slope = { parameter: "arrival" as const, stage: "", meanSeconds: 0, caution: null };
+    const slope = { parameter: "arrival" as const, stage: "", meanSeconds: 0, withheld: null };
     const of = (detail: string) => ({
       ...slope,
       detail,

@@ -1,0 +1,31 @@
+import { formatRange, formatResponse, type ResponseInfo } from "../observations/index.ts";
+import type { MeanEstimate, Why } from "../results/index.ts";
+import { textTable } from "./textTable.ts";
+
+const DURATION: ResponseInfo = { key: "", label: "", unit: "s", format: "duration", better: null };
+const MOST_PARTS = 12;
+
+/** What the end of work was owed to, most first: all that one day is asked for. */
+export function partsTable({ parts, total }: Why): string[] {
+  const shown = parts.slice(0, MOST_PARTS);
+  const rest = total.mean - shown.reduce((sum, { seconds }) => sum + seconds.mean, 0);
+  const rows = shown.map(({ label, seconds }) => [
+    label,
+    ...estimateCells(seconds, DURATION),
+    share(seconds.mean, total.mean),
+  ]);
+  const all = formatResponse(rest, DURATION, 0);
+  const others = parts.length > shown.length ? [["all else", all, "", share(rest, total.mean)]] : [];
+  return textTable([...rows, ...others]);
+}
+
+/** A mean and, in brackets, its interval; the second cell is empty without one. */
+export function estimateCells({ mean, low, high }: MeanEstimate, info: ResponseInfo): [string, string] {
+  const format = (value: number) => formatResponse(value, info, 0);
+  if (low === null || high === null) return [format(mean), ""];
+  return [format(mean), `(${formatRange(format(low), format(high))})`];
+}
+
+function share(part: number, whole: number): string {
+  return `${((part / whole) * 100).toFixed(1)} %`;
+}

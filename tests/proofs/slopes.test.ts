@@ -1,0 +1,89 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { runDay } from "../../sim/engine/index.ts";
+import { compileLine } from "../../sim/line/index.ts";
+import { slopeIn, slopesOf, slopesThatHold } from "../../sim/observations/index.ts";
+import type { Plan } from "../../sim/plan/index.ts";
+import { breakdown } from "../support/breakdowns.ts";
+import { pairsOf } from "../support/finiteDifference.ts";
+import { crew, dwell, exponential, manual, pause, planOf, saturated, station } from "../support/plans.ts";
+import { slopePlan } from "../support/slopePlans.ts";
+import { compare, LIMIT, slopesToCompare } from "./slopeProof.ts";
+
+/** The small version of `npx tsx tests/proofs/slopes.ts`; see README.md here. */
+describe("slopes that are given, on random plans with every feature", () => {
+  it("are the exact derivative of each single day: a step too small for any jump finds the same", () => {
+    let days = 0;
+    for (const plan of fc.sample(slopePlan, { seed: 5, numRuns: 60 })) {
+      const slopes = slopesThatHold(plan);
+      for (const [row, pairs] of (pairsOf(plan, slopes, "exact", 4, 1e-7) ?? []).entries()) {
+        for (const { slope, difference } of pairs) {
+          days++;
+          const gap = Math.abs(slope - difference) / (1 + Math.abs(slope));
+          expect(gap, `${slopes[row]!.parameter} ${slopes[row]!.stage}`).toBeLessThan(1e-3);
+        }
+      }
+    }
+    expect(days).toBeGreaterThan(800);
+  }, 240_000);
+
+  // About 200 comparisons, each beyond the limit by chance with probability 0.002 (Student, 39 degrees of freedom): more
+  // than 2 of them with probability 0.01. A shown difference of the other sign has probability below 0.001.
+  it("are the slope of the mean: central differences of 2 % agree, signs as well (error probability 0.01)", () => {
+    const found = fc.sample(slopePlan, { seed: 1, numRuns: 40 }).flatMap((plan, number) => {
+      return compare(plan, `slopes ${number}`, slopesToCompare(plan, false), 40, 0.02) ?? [];
+    });
+    expect(found.length).toBeGreaterThan(190);
+    expect(found.filter(({ isShown }) => isShown).length).toBeGreaterThan(100);
+    expect(found.filter(({ t }) => t > LIMIT).length).toBeLessThanOrEqual(2);
+    expect(found.filter(({ wrongSign }) => wrongSign)).toEqual([]);
+  }, 240_000);
+});
+
+describe("slopes that are withheld would be wrong", () => {
+  it("with breakdowns by the clock: twice too small for repairs, a third too great for the work", () => {
+    const jam = breakdown(0, 0, { clock: "calendar", uptimeSeconds: exponential(120), repairSeconds: exponential(40) });
+    const plan = planOf(saturated(200), [
+      station("stunning", exponential(4), { breakdowns: [jam] }),
+      station("skinning", exponential(6), { buffer: 3, breakdowns: [jam] }),
+    ]);
+    expect(slopesThatHold(plan)).toEqual([]);
+    const [cycle, repair] = compare(plan, "calendar", slopesOf(plan), 200, 0.1)!;
+    expect(cycle!.slope).toMatchObject({ parameter: "cycle time", stage: "stunning" });
+    expect(cycle!.t).toBeGreaterThan(LIMIT);
+    expect(cycle!.found / cycle!.difference).toBeGreaterThan(1.2);
+    expect(repair!.t).toBeGreaterThan(LIMIT);
+    expect(repair!.found / repair!.difference).toBeLessThan(0.6);
+  }, 120_000);
+
+  it("with a planned safe stop: a second less at hanging brings half as much, and a hundredth less may end the day later", () => {
+    expect(slopesThatHold(withSafeStop(11))).toEqual([]);
+    const hanging = slopesOf(withSafeStop(11))[0]!;
+    const dayWith = (seconds: number, replication: number) => {
+      return runDay(compileLine(withSafeStop(seconds)), { seed: "safe", replication, binding: true });
+    };
+    const promised = slopeIn(dayWith(11, 0), hanging)!;
+    expect(promised).toBeGreaterThan(55);
+    const earlier = dayWith(11, 0).workFinishSeconds - dayWith(10, 0).workFinishSeconds;
+    expect(earlier).toBeLessThan(0.6 * promised);
+    const times = Array.from({ length: 11 }, (_, hundredths) => 11 - hundredths / 100);
+    const ends = times.map((seconds) => dayWith(seconds, 5).workFinishSeconds);
+    expect(ends.some((end, row) => row > 0 && end > ends[row - 1]! + 0.5)).toBe(true);
+  });
+});
+
+/** Hanging, so many seconds a head, begins no head when the break is due; the others go when the stretch is empty. */
+function withSafeStop(hangingSeconds: number): Plan {
+  const about = (mean: number) => ({ family: "lognormal" as const, mean, cv: 0.05 });
+  const crews = ["hangers", "stickers", "dressers"];
+  const line = [
+    manual("hanging", about(hangingSeconds), "hangers"),
+    station("stunning", about(9), { buffer: 2 }),
+    manual("sticking", about(9), "stickers", { buffer: 1 }),
+    dwell("bleeding", 120, 20),
+    manual("dressing", about(10), "dressers", { buffer: 4 }),
+  ];
+  const plan = planOf(saturated(60), line, { crews: crews.map((name) => crew(name, 1)) });
+  const breaks = [pause("tea", 470, 600, { crews })];
+  return { ...plan, day: { ...plan.day, breaks, safeStop: { from: "hanging", to: "bleeding" } } };
+}
