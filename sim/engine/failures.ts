@@ -2,7 +2,7 @@ import { setState } from "./accounting.ts";
 import { interruptChain, resumeChain } from "./chainRing.ts";
 import { beginLeaving, dispatchCrew, endLeaving, release, startRun, startWaiting, stopRun, turnIdle } from "./flow.ts";
 import { requestJob, startJob } from "./jobs.ts";
-import { releasePeople } from "./people.ts";
+import { claimForJob } from "./people.ts";
 import { BLOCKED, type DayState, DOWN, NONE, NOTHING, WORKING } from "./state/dayState.ts";
 import type { PositionState } from "./state/positionState.ts";
 import { unitPositions } from "./unitPositions.ts";
@@ -71,7 +71,7 @@ function repairUnit(day: DayState, unit: number): void {
 function freeRepairer(day: DayState, unit: number): void {
   const crew = day.crewAt[day.failures.crew[unit]!];
   if (crew === undefined || day.ownRepair[unit]) return;
-  releasePeople(day, crew, 1);
+  claimForJob(day, crew, -1);
   dispatchCrew(day, crew);
 }
 

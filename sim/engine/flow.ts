@@ -7,6 +7,7 @@ import { enterGates, isHeld, vesselIsFull } from "./gates.ts";
 import { claimHead, supplyHasHead } from "./hanging.ts";
 import { startJobs } from "./jobs.ts";
 import { leaveLine, noMoreHeads } from "./leaveLine.ts";
+import { noteLeft } from "./ownTime.ts";
 import { claimForStage, crewFor, isStaffAway, NOBODY, releaseFromStage } from "./people.ts";
 import { takeProducts } from "./products.ts";
 import type { ChainState } from "./state/chainState.ts";
@@ -100,6 +101,7 @@ function leaveWindowStation(day: DayState, position: PositionState): void {
   const item = position.item!;
   item.doneAt = stage.index;
   passPoint(day, item, stage, EXIT);
+  noteLeft(day, stage);
   emptyPosition(day, position);
   startWaiting(day, stage);
   wakeChain(day, stage.chain!);
@@ -262,6 +264,7 @@ function noteActive(day: DayState, to: number): void {
 function vacate(day: DayState, position: PositionState, item: Item): void {
   const { stage } = position;
   if (stage.takesHeads) passPoint(day, item, stage, EXIT);
+  noteLeft(day, stage);
   stage.occupancy--;
   stage.wentOut++;
   if (stage.kind === DWELL) leaveDwell(day, stage, item);
@@ -373,6 +376,7 @@ export function leaveUnfinished(day: DayState, station: StageState, item: Item):
   station.unfinished++;
   passGates(day, item, station, END);
   passPoint(day, item, station, EXIT);
+  noteLeft(day, station);
   if (queue.length > 0 && queue.first === item) {
     queue.shift();
     noteQueue(day, station, queue.length);

@@ -1,4 +1,4 @@
-import { claimPeople, freePeople } from "./people.ts";
+import { claimForJob, freePeople } from "./people.ts";
 import type { CrewState } from "./state/crewState.ts";
 import { type DayState, POSITION_REPAIRED } from "./state/dayState.ts";
 
@@ -21,7 +21,7 @@ export function requestJob(day: DayState, job: number): void {
 export function startJobs(day: DayState, crew: CrewState): void {
   const { jobs } = crew;
   while (jobs.length > 0 && freePeople(crew) >= 1) {
-    claimPeople(day, crew, 1);
+    claimForJob(day, crew, 1);
     startJob(day, jobs.shift()!);
   }
 }

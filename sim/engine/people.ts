@@ -24,12 +24,27 @@ export function crewFor({ people, crews }: StageState): CrewState | null | typeo
 /** Takes people for a position of the stage; the seconds they have to walk. */
 export function claimForStage(day: DayState, crew: CrewState, stage: StageState): number {
   claimPeople(day, crew, stage.people);
+  moveTo(day, crew, stage, stage.people);
   return crew.walkSeconds > 0 && walks(crew, stage) ? crew.walkSeconds : 0;
 }
 
 export function releaseFromStage(day: DayState, crew: CrewState, stage: StageState): void {
   releasePeople(day, crew, stage.people);
+  moveTo(day, crew, stage, -stage.people);
   if (crew.walkSeconds > 0) crew.located[crew.stations.indexOf(stage)]! += stage.people;
+}
+
+/** So many people more are at work at the station, or fewer. */
+function moveTo(day: DayState, crew: CrewState, stage: StageState, people: number): void {
+  const here = crew.at[crew.stations.indexOf(stage)]!;
+  here.set(here.heads + people, day.now);
+}
+
+/** So many people more are at a repair or an emptying, or fewer. */
+export function claimForJob(day: DayState, crew: CrewState, people: 1 | -1): void {
+  if (people > 0) claimPeople(day, crew, 1);
+  else releasePeople(day, crew, 1);
+  crew.atJobs.set(crew.atJobs.heads + people, day.now);
 }
 
 /** True when the stage has crews and nobody of them is on duty. */
@@ -55,12 +70,12 @@ function moreShiftsFor(day: DayState, crew: number): boolean {
   return false;
 }
 
-export function claimPeople(day: DayState, crew: CrewState, people: number): void {
+function claimPeople(day: DayState, crew: CrewState, people: number): void {
   bookCrew(day, crew);
   crew.busy += people;
 }
 
-export function releasePeople(day: DayState, crew: CrewState, people: number): void {
+function releasePeople(day: DayState, crew: CrewState, people: number): void {
   bookCrew(day, crew);
   crew.busy -= people;
 }

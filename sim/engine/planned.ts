@@ -4,7 +4,8 @@ import { admitLoads } from "./arrivals.ts";
 import { interruptChain, resumeChain } from "./chainRing.ts";
 import { dispatchCrew, explainIdle, startWaiting } from "./flow.ts";
 import { checkFinished } from "./leaveLine.ts";
-import { isUnmanned } from "./people.ts";
+import { endOwnTime, noteAway } from "./ownTime.ts";
+import { isStaffAway, isUnmanned } from "./people.ts";
 import { addReturn, takeReturn } from "./returns.ts";
 import type { CrewState } from "./state/crewState.ts";
 import type { DayState } from "./state/dayState.ts";
@@ -116,6 +117,7 @@ function changeBreaks(day: DayState, crew: CrewState, change: number): void {
 function changeCrew(day: DayState, crew: CrewState, change: () => void): void {
   bookCrew(day, crew);
   change();
+  for (const stage of crew.stations) notePlannedAbsence(day, stage);
   countUnmanned(day);
   dispatchCrew(day, crew);
   for (const stage of crew.stations) startWaiting(day, stage);
@@ -123,6 +125,7 @@ function changeCrew(day: DayState, crew: CrewState, change: () => void): void {
 
 function changePause(day: DayState, stage: StageState, change: number): void {
   stage.pauses += change;
+  notePlannedAbsence(day, stage);
   countUnmanned(day);
   const { kind, chain } = stage;
   if (kind !== CHAIN || chain === null) {
@@ -134,8 +137,19 @@ function changePause(day: DayState, stage: StageState, change: number): void {
   else resumeChain(day, chain);
 }
 
+/** Whether a break, a pause or the hours of its crews keep everybody from working there. */
+export function notePlannedAbsence(day: DayState, stage: StageState): void {
+  noteAway(day, stage, stage.pauses > 0 || isStaffAway(day, stage));
+}
+
 function endHanging(day: DayState): void {
   day.hangingClosed = true;
+  for (const stage of day.stageAt) if (isFeeding(day, stage)) endOwnTime(day, stage);
   explainIdle(day, day.hanging);
   checkFinished(day);
+}
+
+/** A crate step on the way to the hanging point. */
+function isFeeding({ line, hanging }: DayState, { index }: StageState): boolean {
+  return line.supply.kind === "loads" && index < hanging.index && index <= line.supply.feeding;
 }

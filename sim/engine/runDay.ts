@@ -17,7 +17,7 @@ import type { DayRecord } from "./dayRecord.ts";
 import { busiestStage, DayTooLong, PlantTooFull } from "./dayTooLong.ts";
 import { failPosition, repairPosition, startCalendarClocks, turnFailureUnit } from "./failures.ts";
 import { endDwell, endTravel, endWork } from "./flow.ts";
-import { countUnmanned, scheduleCalendar, turnCalendar, turnReturn } from "./planned.ts";
+import { countUnmanned, notePlannedAbsence, scheduleCalendar, turnCalendar, turnReturn } from "./planned.ts";
 import { recordOf } from "./recordOf.ts";
 import { isSerial } from "./serial/isSerial.ts";
 import { runAhead } from "./serial/runAhead.ts";
@@ -45,6 +45,7 @@ export function startDay(line: CompiledLine, options: DayOptions): DayState {
   startChains(day);
   scheduleCalendar(day);
   countUnmanned(day);
+  for (const stage of day.stageAt) notePlannedAbsence(day, stage);
   startSupply(day);
   return day;
 }

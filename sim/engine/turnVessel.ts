@@ -1,7 +1,7 @@
 import { CHAIN, DWELL } from "../line/index.ts";
 import { wakeChain } from "./chainRing.ts";
 import { dispatchCrew, scheduleDwell, startWaiting } from "./flow.ts";
-import { releasePeople } from "./people.ts";
+import { claimForJob } from "./people.ts";
 import type { DayState } from "./state/dayState.ts";
 import type { StageState } from "./state/stageState.ts";
 import { emptyVessel } from "./vessels.ts";
@@ -13,7 +13,7 @@ export function turnVessel(day: DayState, vessel: number): void {
   for (let row = feederFrom[vessel]!; row < feederFrom[vessel + 1]!; row++) callFeeder(day, day.stageAt[feeder[row]!]!);
   const emptier = day.crewAt[crew[vessel]!];
   if (emptier === undefined) return;
-  releasePeople(day, emptier, 1);
+  claimForJob(day, emptier, -1);
   dispatchCrew(day, emptier);
 }
 

@@ -336,6 +336,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
     processed,
     queue: queues[index]!.queue(),
     stateSeconds: states[index]!,
+    ownTime: { fromSeconds: 0, toSeconds: second, stateSeconds: states[index]! },
     stops: 0,
     ...PLAIN_STAGE,
   });
@@ -351,6 +352,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
       processed: station.processed,
       queue: queues[i + 2]!.queue(),
       stateSeconds: states[i + 2]!,
+      ownTime: { fromSeconds: 0, toSeconds: second, stateSeconds: states[i + 2]! },
       stops: station.stops,
       ...PLAIN_STAGE,
     })),
