@@ -257,6 +257,10 @@ export interface Traces {
   out: StepTrace;
   /** Live heads arrived so far. */
   arrived: StepTrace;
+  /** Heads whose work at the first stage of the line is over, so far. */
+  hung: StepTrace;
+  /** One per dwell stage: heads that came into it so far. */
+  entered: StepTrace[];
   /** One per crew: people with work in hand, and people on duty up to the end of work. */
   crews: CrewTrace[];
   /** One per stage: seconds in each state by time bin. */

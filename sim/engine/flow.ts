@@ -88,6 +88,7 @@ function defer(day: DayState, stage: StageState): void {
 function finishHead(day: DayState, stage: StageState, item: Item): void {
   passPoint(day, item, stage, END);
   day.workFinish = day.now;
+  if (stage.isHanging) day.recorders?.hung.pass(day.now);
   if (day.path && noMoreHeads(day)) day.path.workEnds();
   // Sent elsewhere before its work began: too light or too heavy for the machine.
   if (item.sendTo !== NONE) return;
@@ -408,6 +409,7 @@ export function unloadChain(day: DayState, { stage, wayOut, unfinishedTo }: Chai
 function enterDwell(day: DayState, stage: StageState, item: Item): void {
   noteQueue(day, stage, stage.queue.length);
   passPoint(day, item, stage, START);
+  day.recorders?.entered[stage.index]?.pass(day.now);
   item.entered = day.now;
   item.ready = day.now + dwellOf(stage, item);
   day.path?.dwells(stage.index, item);

@@ -9,10 +9,15 @@ export function crewResponses(plan: Plan): Response[] {
   return [...plan.crews.map(({ name }) => occupation(name)), carcassesPerPersonHour()];
 }
 
+/** How a crew's work in hand follows from what its stations did. */
+export const WORK_IN_HAND =
+  "Work in hand, in person-time: working position-time of its stations (by the clock) x people per position, walking included; waiting out a repair with a head in hand; repairs; emptying vessels.";
+
 function occupation(crew: string): Response {
   return {
     key: `crew.${crew}.occupation`,
-    label: `${crew}: time with work in hand`,
+    label: `${crew}: with work in hand, share of time on duty`,
+    meaning: WORK_IN_HAND,
     unit: "share of time on duty",
     format: "share",
     better: null,

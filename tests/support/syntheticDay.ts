@@ -150,6 +150,9 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
   const wip = sections.map(() => new Recorder());
   const outTrace = new Recorder();
   const arrivedTrace = new Recorder();
+  const hungTrace = new Recorder();
+  const dwells = stations.filter(({ kind }) => kind === "dwell");
+  const enteredTraces = dwells.map(() => new Recorder());
   const stunToStick: number[] = [];
   const stickToOpen: number[] = [];
   const inSystem: number[] = [];
@@ -193,6 +196,10 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
     });
     outTrace.take(second, carcass);
     arrivedTrace.take(second, arrived);
+    hungTrace.take(second, hung);
+    dwells.forEach(({ processed, waiting }, index) => {
+      enteredTraces[index]!.take(second, processed + waiting.length);
+    });
   }
 
   function crateStep(now: number): void {
@@ -386,6 +393,8 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
       wip: sections.map((name, s) => wip[s]!.trace(name, second)),
       out: outTrace.trace("out", second),
       arrived: arrivedTrace.trace("arrived", second),
+      hung: hungTrace.trace("heads hung", second),
+      entered: dwells.map(({ name }, index) => enteredTraces[index]!.trace(name, second)),
       crews: [],
       states: stages.map((stage, i) => ({
         name: stage.name,

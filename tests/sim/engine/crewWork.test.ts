@@ -12,12 +12,16 @@ const sum = (numbers: number[]) => numbers.reduce((total, number) => total + num
 
 /** People that one position of each step needs, stations on chains and crate steps included. */
 function peoplePerPosition(plan: Plan): Map<string, number> {
-  const stations = plan.line.flatMap((stage) =>
-    stage.kind === "chain" ? stage.stations : stage.kind === "station" ? [stage] : [],
-  );
+  const rows: [string, number][] = [];
+  for (const stage of plan.line) {
+    if (stage.kind === "station") rows.push([stage.name, stage.peoplePerPosition]);
+    if (stage.kind === "chain") for (const on of stage.stations) rows.push([on.name, on.peoplePerPosition]);
+  }
   const handling = plan.liveHandling;
-  const crates = handling === null ? [] : [...handling.toHanging, ...handling.back];
-  return new Map([...crates, ...stations].map(({ name, peoplePerPosition: people }) => [name, people]));
+  for (const step of handling === null ? [] : [...handling.toHanging, ...handling.back]) {
+    rows.push([step.name, step.peoplePerPosition]);
+  }
+  return new Map(rows);
 }
 
 /** Person-seconds that the books of the crew and those of its stations disagree by. */
