@@ -26,8 +26,8 @@ function ownTime(day: DayState, stage: StageState, isReachable: boolean): OwnTim
 /** What is nothing but rounding is nothing. */
 function secondsUntil(stage: StageState, goesOn: boolean, now: number): number[] {
   const { own } = stage;
-  let sums = own.leftSums;
-  if (goesOn) sumsAt(now, stage, (sums = new Float64Array(STATES.length)));
+  const sums = goesOn ? new Float64Array(STATES.length) : own.leftSums;
+  if (goesOn) sumsAt(now, stage, sums);
   else keepLeftSums(stage);
   return Array.from(sums, (seconds, state) => {
     const since = seconds - own.fromSums[state]!;

@@ -1,4 +1,4 @@
-import { type DayRecord, type OwnTime, type StageRecord, STATES, type Tally } from "../../sim/engine/dayRecord.ts";
+import { type DayRecord, type OwnTime, STATES, type StageRecord, type Tally } from "../../sim/engine/dayRecord.ts";
 import type { CrateStep, Plan } from "../../sim/plan/plan.ts";
 
 const NO_UTILITIES = { waterPerHead: 0, waterPerHour: 0, energyPerHead: 0, powerKilowatts: 0 };

@@ -25,7 +25,7 @@ import { stepPath } from "../marks/index.ts";
 /** A cumulative count: `heads[i]` holds from `seconds[i]` on (`step`), or runs straight to the next point (`straight`). */
 export interface HeadsLine {
   label: string;
-  role: "out" | "arrived" | "target";
+  role: "out" | "chiller" | "hung" | "arrived" | "target";
   shape: "step" | "straight";
   seconds: readonly number[];
   heads: readonly number[];
@@ -41,7 +41,9 @@ export interface HeadsOutColumns extends ChartWords {
 }
 
 const LOOKS: Record<HeadsLine["role"], { paint: Paint; width: number; dash: string }> = {
-  out: { paint: "line", width: 2.4, dash: "" },
+  hung: { paint: "line", width: 2.4, dash: "" },
+  chiller: { paint: "series3", width: 1.8, dash: "9 2 2 2" },
+  out: { paint: "series2", width: 1.8, dash: "" },
   arrived: { paint: "muted", width: 1.6, dash: "" },
   target: { paint: "limit", width: 1.8, dash: "7 3" },
 };
@@ -49,7 +51,7 @@ const GUTTER = 50;
 const RIGHT_GUTTER = 138;
 const HEIGHT = 260;
 
-/** Heads arrived, heads out and the target, all counted from the day's start, over the clock. */
+/** Heads arrived, hung, into the chiller and out, and the target, all counted from the day's start, over the clock. */
 export function headsOutChart(columns: HeadsOutColumns, context: ChartContext): SVGSVGElement {
   const largest = Math.max(0, ...columns.lines.flatMap((curve) => curve.heads));
   if (largest === 0) return emptyChart(columns, "No head arrived or left on this day.", context);
@@ -134,7 +136,7 @@ function drawEndLabels(
   const wishes = late.map((curve) => heads(curve.heads.at(-1) ?? 0));
   const places = spreadLabels(wishes, 32, top + 6, floor - 12);
   late.forEach((curve, i) => {
-    const style = { fill: frame.colour(LOOKS[curve.role].paint), bold: curve.role === "out" };
+    const style = { fill: frame.colour(LOOKS[curve.role].paint), bold: curve.role === "hung" };
     wrapText(curve.label, RIGHT_GUTTER - 10, 11, 2).forEach((text, row) => {
       drawText(frame.body, right + 9, places[i]! + 4 + row * 14, text, style);
     });

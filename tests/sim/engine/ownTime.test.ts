@@ -3,7 +3,19 @@ import { describe, expect, it } from "vitest";
 import { type DayRecord, runDay, STATES, type State } from "../../../sim/engine/index.ts";
 import { compileLine } from "../../../sim/line/index.ts";
 import type { Plan } from "../../../sim/plan/plan.ts";
-import { chain, constant, crew, dwell, manual, onChain, pause, planOf, saturated, station, stream } from "../../support/plans.ts";
+import {
+  chain,
+  constant,
+  crew,
+  dwell,
+  manual,
+  onChain,
+  pause,
+  planOf,
+  saturated,
+  station,
+  stream,
+} from "../../support/plans.ts";
 import { randomPlan } from "../../support/randomPlans.ts";
 import { passes, runChecked } from "../../support/timeline.ts";
 import { withDay } from "../../support/withDay.ts";
@@ -42,7 +54,9 @@ describe("a station's own time", () => {
       crew: null,
       headInHand: "resume" as const,
     };
-    const day = runChecked(planOf(stream(constant(10), 4), [station("a", 10, { breakdowns: [jam] }), station("b", 10), CHILLER]));
+    const day = runChecked(
+      planOf(stream(constant(10), 4), [station("a", 10, { breakdowns: [jam] }), station("b", 10), CHILLER]),
+    );
     // a: 10-20, 20-30, 30-35 down 535-540, 540-550. b: 20-30, 30-40, 540-550, 550-560.
     expect(own(day, "a")).toEqual([10, 550, { working: 40, down: 500 }]);
     expect(own(day, "b")).toEqual([20, 560, { working: 40, starved: 500 }]);
@@ -51,7 +65,9 @@ describe("a station's own time", () => {
   it("leaves out a break, also where a finished head blocks through it, and keeps what is finished into it as work", () => {
     // One place at b, whose machine takes 60 s: a's second head is blocked. Break of a's crew from 25 to 85.
     const plan = withDay(
-      planOf(stream(constant(10), 3), [manual("a", 10, "team"), station("b", 60), CHILLER], { crews: [crew("team", 1)] }),
+      planOf(stream(constant(10), 3), [manual("a", 10, "team"), station("b", 60), CHILLER], {
+        crews: [crew("team", 1)],
+      }),
       { breaks: [pause("tea", 25, 60, { crews: ["team"] })] },
     );
     // a: 10-20, 20-30 (5 s into the break), blocked 30-80, a break that ends at 85, 85-95, blocked 95-140.
@@ -107,18 +123,16 @@ describe("a station's own time", () => {
   });
 
   it("of a dwell stage counts its empty places between its first head and its last", () => {
-    const day = runChecked(planOf(stream(constant(10), 2), [station("a", 5), dwell("bleeding", 20, 3), station("c", 1), CHILLER]));
+    const day = runChecked(
+      planOf(stream(constant(10), 2), [station("a", 5), dwell("bleeding", 20, 3), station("c", 1), CHILLER]),
+    );
     // In it 15-35 and 25-45.
     expect(own(day, "bleeding")).toEqual([15, 45, { working: 40, starved: 50 }]);
   });
 
   it("of a station on a chain goes from the first head in its window to the last one out of its hands", () => {
     const day = runChecked(
-      planOf(stream(constant(20), 2), [
-        station("a", 5),
-        chain("rail", 6, 2, [onChain("cut", 1, 4, 3)]),
-        CHILLER,
-      ]),
+      planOf(stream(constant(20), 2), [station("a", 5), chain("rail", 6, 2, [onChain("cut", 1, 4, 3)]), CHILLER]),
     );
     const [first, second] = [passes(day, "cut", "entry"), passes(day, "cut", "exit")] as const;
     expect(own(day, "cut")).toEqual([first[0], second[1], { working: 6, starved: second[1]! - first[0]! - 6 }]);

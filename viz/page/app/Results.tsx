@@ -79,7 +79,8 @@ export function Figure({ results, info }: { results: StudyResults; info: Respons
   const difference = variant && differenceWords(variant.differences?.[info.key], format, confidence);
   return (
     <li data-response={info.key}>
-      <h3>{isolated(info.label)}</h3>
+      <h3 title={info.meaning}>{isolated(info.label)}</h3>
+      {info.meaning !== undefined && <p class="small meaning">{isolated(info.meaning)}</p>}
       <div class="pair">
         <p>
           <b>{before.mean}</b> <span class="range">{before.interval}</span>
