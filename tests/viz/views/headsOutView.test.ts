@@ -20,7 +20,12 @@ test("the target stops at the heads there are", () => {
 test("without a target or without shifts no target line is drawn", () => {
   const study = syntheticStudy();
   study.plan.targetHeadsPerHour = null;
-  expect(headsOutView(study, study.variants[0]!).lines.map((line) => line.role)).toEqual(["arrived", "hung", "out"]);
+  expect(headsOutView(study, study.variants[0]!).lines.map((line) => line.role)).toEqual([
+    "arrived",
+    "hung",
+    "chiller",
+    "out",
+  ]);
 });
 
 test("the out line ends at the carcasses counted and at the day's end", () => {
