@@ -1,5 +1,5 @@
 import seedrandom from "seedrandom";
-import type { DayRecord, LimitRecord, StageRecord, StepTrace, Tally } from "../../sim/engine/dayRecord.ts";
+import type { DayRecord, LimitRecord, OwnTime, StageRecord, StepTrace, Tally } from "../../sim/engine/dayRecord.ts";
 
 /**
  * An invented day on an invented plant, for pictures only: a naive walk second by second, with whole heads, so that the
@@ -343,7 +343,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
     processed,
     queue: queues[index]!.queue(),
     stateSeconds: states[index]!,
-    ownTime: { fromSeconds: 0, toSeconds: second, stateSeconds: states[index]! },
+    ownTime: ownTimeOf(stateBins[index]!),
     stops: 0,
     ...PLAIN_STAGE,
   });
@@ -359,7 +359,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
       processed: station.processed,
       queue: queues[i + 2]!.queue(),
       stateSeconds: states[i + 2]!,
-      ownTime: { fromSeconds: 0, toSeconds: second, stateSeconds: states[i + 2]! },
+      ownTime: ownTimeOf(stateBins[i + 2]!),
       stops: station.stops,
       ...PLAIN_STAGE,
     })),
@@ -404,6 +404,20 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
       })),
     },
   };
+}
+
+/** From the first bin with work to the last one. */
+function ownTimeOf(bins: readonly number[]): OwnTime {
+  const worked = bins.flatMap((seconds, cell) =>
+    cell % STATE_COUNT === WORKING && seconds > 0 ? [Math.floor(cell / STATE_COUNT)] : [],
+  );
+  const [from, to] = [worked[0]!, worked.at(-1)! + 1];
+  const stateSeconds = Array.from({ length: STATE_COUNT }, (_, state) => {
+    let sum = 0;
+    for (let bin = from; bin < to; bin++) sum += bins[bin * STATE_COUNT + state]!;
+    return sum;
+  });
+  return { fromSeconds: from * BIN, toSeconds: to * BIN, stateSeconds };
 }
 
 function limitOf(name: string, minSeconds: number | null, maxSeconds: number | null, values: number[]): LimitRecord {

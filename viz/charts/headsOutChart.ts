@@ -113,7 +113,17 @@ function drawLine(frame: ChartFrame, curve: HeadsLine, endSeconds: number, time:
   if (look.dash !== "") path.attr("stroke-dasharray", look.dash);
 }
 
-/** A line that ends early is named inside the plot, just below its end (at that height the arrivals may run on); the others are named in the right gutter. */
+/** Whether the heads hung are fewer where the curve ends, and run on below it. */
+function isAbove(curve: HeadsLine, lines: readonly HeadsLine[]): boolean {
+  const hung = lines.find(({ role }) => role === "hung");
+  const last = hung?.seconds.findLastIndex((seconds) => seconds <= curve.seconds.at(-1)!) ?? -1;
+  return last >= 0 && hung!.heads[last]! < curve.heads.at(-1)!;
+}
+
+/**
+ * A line that ends early is named inside the plot: on the side of its end on which the heads hung do not run. The others are
+ * named in the right gutter.
+ */
 function drawEndLabels(
   frame: ChartFrame,
   lines: readonly HeadsLine[],
@@ -127,11 +137,10 @@ function drawEndLabels(
   const early = lines.filter((curve) => curve.shape === "straight" && inside(curve));
   const late = lines.filter((curve) => !early.includes(curve));
   for (const curve of early) {
-    const [x, y] = [time(curve.seconds.at(-1)!) + 8, heads(curve.heads.at(-1)!) + 16];
-    drawText(frame.body, x, y, curve.label, {
-      fill: frame.colour(LOOKS[curve.role].paint),
-      halo: frame.colour("paper"),
-    });
+    const [x, y] = [time(curve.seconds.at(-1)!), heads(curve.heads.at(-1)!)];
+    const style = { fill: frame.colour(LOOKS[curve.role].paint), halo: frame.colour("paper") };
+    if (isAbove(curve, lines)) drawText(frame.body, x - 8, y - 7, curve.label, { ...style, anchor: "end" });
+    else drawText(frame.body, x + 8, y + 16, curve.label, style);
   }
   const wishes = late.map((curve) => heads(curve.heads.at(-1) ?? 0));
   const places = spreadLabels(wishes, 32, top + 6, floor - 12);

@@ -31,7 +31,7 @@ function panelOf(trace: CrewTrace, share: number, binSeconds: number): CrewPanel
   const present = binnedTrace(trace.present, binSeconds);
   return {
     name: isolated(trace.name),
-    note: `people: ${formatNumber(share * 100, 0)} % of time on duty`,
+    note: `at work ${formatNumber(share * 100, 0)} % of time on duty`,
     largest: Math.max(0, ...present.high),
     busy: binnedTrace(trace.busy, binSeconds).mean,
     present: present.mean,
