@@ -20,8 +20,7 @@ export function headsOutView(results: StudyResults, variant: VariantResults): He
     // A target that is reached only after the line was clear still has to end on the axis.
     endSeconds: Math.max(scene.endSeconds, target?.seconds.at(-1) ?? 0),
     title: "Heads in and heads out",
-    caption:
-      "Steeper is faster, flat means nothing came; the gap between two lines is what is between them",
+    caption: "Steeper is faster, flat means nothing came; the gap between two lines is what is between them",
     subtitle: `Counted from the day's start, ${dayWords(results, variant)}${target ? `. Target: ${rate} heads/h over the shifts without breaks; compare it with the heads hung` : ""}`,
     description: describe(results, variant, target, counts),
     shiftEndSeconds: day.shiftEndSeconds,

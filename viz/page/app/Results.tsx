@@ -58,10 +58,21 @@ function Figures({ results }: { results: StudyResults }) {
               <Figure key={info.key} results={results} info={info} />
             ))}
           </ul>
+          <Meanings responses={responses.slice(SHORT)} />
         </details>
       )}
     </>
   );
+}
+
+/** What shares are taken over, each definition once. */
+function Meanings({ responses }: { responses: readonly ResponseInfo[] }) {
+  const sentences = [...new Set(responses.map(({ meaning }) => meaning))].filter((meaning) => meaning !== undefined);
+  return sentences.map((sentence) => (
+    <p key={sentence} class="small">
+      {isolated(sentence)}
+    </p>
+  ));
 }
 
 /** Where no column says what is shown. */
@@ -80,7 +91,6 @@ export function Figure({ results, info }: { results: StudyResults; info: Respons
   return (
     <li data-response={info.key}>
       <h3 title={info.meaning}>{isolated(info.label)}</h3>
-      {info.meaning !== undefined && <p class="small meaning">{isolated(info.meaning)}</p>}
       <div class="pair">
         <p>
           <b>{before.mean}</b> <span class="range">{before.interval}</span>
