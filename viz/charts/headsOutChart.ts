@@ -121,7 +121,7 @@ function isAbove(curve: HeadsLine, lines: readonly HeadsLine[]): boolean {
 }
 
 /**
- * A line that ends early is named inside the plot: on the side of its end on which the heads hung do not run. The others are
+ * A target that ends early is named inside the plot: on the side of its end on which the heads hung do not run. The others are
  * named in the right gutter.
  */
 function drawEndLabels(
@@ -134,7 +134,7 @@ function drawEndLabels(
 ): void {
   const right = time.range()[1]!;
   const inside = (curve: HeadsLine) => time(curve.seconds.at(-1) ?? 0) + textWidth(curve.label, 11) + 14 < right;
-  const early = lines.filter((curve) => curve.shape === "straight" && inside(curve));
+  const early = lines.filter((curve) => curve.role === "target" && inside(curve));
   const late = lines.filter((curve) => !early.includes(curve));
   for (const curve of early) {
     const [x, y] = [time(curve.seconds.at(-1)!), heads(curve.heads.at(-1)!)];
