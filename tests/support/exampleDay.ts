@@ -13,5 +13,8 @@ export function examplePlan(name: string): Plan {
 
 /** One simulated day of an example plan, `name` without ending: "parts/chiller". */
 export function exampleDay(name: string, traces: TraceKind = "binned"): StudyResults {
-  return runSingleDay(examplePlan(name), "1", traces, { gambrel: "0.0.0", command: `gambrel day ${name}.json --seed 1` });
+  return runSingleDay(examplePlan(name), "1", traces, {
+    gambrel: "0.0.0",
+    command: `gambrel day ${name}.json --seed 1`,
+  });
 }
