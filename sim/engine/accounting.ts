@@ -131,7 +131,7 @@ export function forgetWarmUp(day: DayState): void {
     bookCrew(day, crew);
     crew.busySeconds = 0;
     crew.presentSeconds = 0;
-    for (const people of [...crew.at, crew.atJobs]) forgetHeads(people, day.now);
+    for (const people of [...crew.at, crew.atJobs]) if (people !== null) forgetHeads(people, day.now);
     crew.repairSeconds.fill(0);
   }
   for (const chain of day.chainAt) forgetChain(chain, day.now);

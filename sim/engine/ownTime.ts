@@ -19,7 +19,8 @@ const WIDTH = STATES.length;
 /** A head or a crate is there: the stage's own time begins with the first one. */
 export function beginOwnTime(day: DayState, stage: StageState): void {
   const { own } = stage;
-  if (!Number.isNaN(own.from)) return;
+  if (own.hasBegun) return;
+  own.hasBegun = true;
   own.from = day.now;
   sumsAt(day.now, stage, own.fromSums);
 }
@@ -28,9 +29,13 @@ export function beginOwnTime(day: DayState, stage: StageState): void {
 export function noteLeft(day: DayState, { own }: StageState): void {
   if (own.isOver) return;
   own.left = day.now;
-  for (const other of own.beside) {
-    beginOwnTime(day, other);
-    other.own.left = day.now;
+  if (own.beside.length > 0) noteBeside(day, own.beside);
+}
+
+function noteBeside(day: DayState, beside: readonly StageState[]): void {
+  for (const stage of beside) {
+    beginOwnTime(day, stage);
+    stage.own.left = day.now;
   }
 }
 

@@ -36,7 +36,7 @@ export function releaseFromStage(day: DayState, crew: CrewState, stage: StageSta
 
 /** So many people more are at work at the station, or fewer. */
 function moveTo(day: DayState, crew: CrewState, stage: StageState, people: number): void {
-  const here = crew.at[crew.stations.indexOf(stage)]!;
+  const here = crew.at[stage.index]!;
   here.set(here.heads + people, day.now);
 }
 

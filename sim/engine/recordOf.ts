@@ -197,7 +197,7 @@ function crewRecord(day: DayState, crew: CrewState): CrewRecord {
     busySeconds: crew.busySeconds,
     work: crew.stations.map(({ index }, row) => ({
       stage: day.stages.names[index]!,
-      seconds: personSeconds(day, crew.at[row]!),
+      seconds: personSeconds(day, crew.at[index]!),
       repairSeconds: crew.repairSeconds[row]!,
     })),
     jobSeconds: personSeconds(day, crew.atJobs),

@@ -171,7 +171,8 @@ export class SerialPass {
   /** The stage's own time begins with its first head, for which its machine has waited. */
   private noteOwnTime(stage: number, comes: number): void {
     const { own } = this.day.stageAt[stage]!;
-    if (!Number.isNaN(own.from)) return;
+    if (own.hasBegun) return;
+    own.hasBegun = true;
     own.from = comes;
     own.fromSums[STARVED] = comes;
   }

@@ -22,8 +22,8 @@ export class CrewState {
   since = Number.NaN;
   busySeconds = Number.NaN;
   presentSeconds = Number.NaN;
-  /** People at work: by station (rows of `stations`), and at repairs and emptyings. */
-  readonly at: readonly Headcount[];
+  /** People at work: by stage index, null where it has no station; and at repairs and emptyings. */
+  readonly at: readonly (Headcount | null)[];
   readonly atJobs = new Headcount();
   /** By station: person-seconds in which work in hand there waited for the repair of its machine. */
   readonly repairSeconds: Float64Array;
@@ -43,7 +43,7 @@ export class CrewState {
     this.peopleMax = crews.peopleMax[index]!;
     this.walkSeconds = crews.walkSeconds[index]!;
     this.stations = Array.from(rowsOf(crews.stations, crews.stationFrom, index), (stage) => stageAt[stage]!);
-    this.at = this.stations.map(() => new Headcount());
+    this.at = stageAt.map((stage) => (this.stations.includes(stage) ? new Headcount() : null));
     this.repairSeconds = new Float64Array(this.stations.length);
     this.absent = absentees(this.peopleMax, crews.absentShare[index]!, absence);
     this.located = new Int32Array(this.stations.length);

@@ -14,6 +14,7 @@ export class OwnHours {
   left = Number.NaN;
   /** Stages beside this one: what leaves here could come to them. */
   beside: readonly StageState[] = [];
+  hasBegun = false;
   /** It has ended for good. */
   isOver = false;
   /** Nobody may work here by plan: a break, a pause, hours without its crews. */
