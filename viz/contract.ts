@@ -7,6 +7,7 @@ export type {
   LimitRecord,
   LoadRecord,
   MassRecord,
+  OwnTime,
   SectionRecord,
   STATES,
   StageRecord,

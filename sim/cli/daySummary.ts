@@ -1,5 +1,5 @@
-import { STATES, type StageRecord } from "../engine/index.ts";
-import { formatResponse } from "../observations/index.ts";
+import { type CrewRecord, STATES, type StageRecord } from "../engine/index.ts";
+import { formatResponse, OWN_TIME, ownShare, WORK_IN_HAND } from "../observations/index.ts";
 import type { StudyResults } from "../results/index.ts";
 import { partsTable } from "./partsTable.ts";
 import { textTable } from "./textTable.ts";
@@ -18,7 +18,16 @@ export function daySummary(results: StudyResults): string[] {
   const capacity = results.capacity === null ? [] : ["", results.capacity.words];
   const why = results.variants[0]!.why;
   const owed = why === null ? [] : ["", ...partsTable(why)];
-  return [...ending, ...dayNotes, ...textTable(rows), ...capacity, "", ...stageTable(day.stages), ...owed];
+  return [
+    ...ending,
+    ...dayNotes,
+    ...textTable(rows),
+    ...capacity,
+    "",
+    ...stageTable(day.stages),
+    ...crewTable(day.crews),
+    ...owed,
+  ];
 }
 
 function unfinishedNote(status: "ceiling" | "stuck"): string {
@@ -26,13 +35,38 @@ function unfinishedNote(status: "ceiling" | "stuck"): string {
   return `This day did not end by itself: ${reason}.`;
 }
 
+/** Shares of each station's own time; time on break stands beside them. */
 function stageTable(stages: readonly StageRecord[]): string[] {
-  const header = ["stage", ...STATES, "waiting, mean", "most"];
-  return textTable([header, ...stages.map(stageRow)]);
+  const header = ["stage, share of own time", ...STATES, "waiting, mean", "most"];
+  return [...textTable([header, ...stages.map(stageRow)]), `${OWN_TIME} ${ON_BREAK}`];
 }
 
-function stageRow({ name, stateSeconds, queue }: StageRecord): string[] {
-  const total = stateSeconds.reduce((sum, seconds) => sum + seconds, 0);
-  const shares = STATES.map((_, state) => (total > 0 ? `${((stateSeconds[state]! / total) * 100).toFixed(1)} %` : "-"));
+const ON_BREAK = "On break: share of the time from its first head to its last.";
+
+function stageRow({ name, ownTime, queue }: StageRecord): string[] {
+  const shares = STATES.map((state) => {
+    const share = ownShare(ownTime, state);
+    return share === null ? "-" : `${(share * 100).toFixed(1)} %`;
+  });
   return [name, ...shares, queue.mean.toFixed(1), String(queue.max)];
+}
+
+/** What each crew's work in hand was, in person-hours. */
+function crewTable(crews: readonly CrewRecord[]): string[] {
+  if (crews.length === 0) return [];
+  const header = [
+    "crew, person-hours",
+    "on duty",
+    "with work in hand",
+    "at its stations",
+    "repairs waited out",
+    "jobs",
+  ];
+  return ["", ...textTable([header, ...crews.map(crewRow)]), WORK_IN_HAND];
+}
+
+function crewRow({ name, presentSeconds, busySeconds, work, jobSeconds }: CrewRecord): string[] {
+  const hours = (seconds: number) => (seconds / 3600).toFixed(1);
+  const waited = work.reduce((sum, { repairSeconds }) => sum + repairSeconds, 0);
+  return [name, ...[presentSeconds, busySeconds, busySeconds - jobSeconds - waited, waited, jobSeconds].map(hours)];
 }

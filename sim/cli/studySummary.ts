@@ -15,6 +15,7 @@ export function studySummary(results: StudyResults): string[] {
     `${count(variants.length, "variant")}, ${daysWords(results)}, seed "${study.seed}", ${percent} intervals`,
     ...[procedure.stopping, procedure.selection].flatMap((rule) => (rule === null ? [] : [rule.words])),
     `${headline.label}:`,
+    ...(headline.meaning === undefined ? [] : [`  ${headline.meaning}`]),
     ...(results.screening === null ? comparisonLines(results, headline) : screeningTable(results, headline)),
     ...variants.flatMap(unfinishedWarning),
   ];

@@ -1,4 +1,5 @@
-import { DWELL, NO_LIMIT } from "../line/index.ts";
+import { CHAIN, DWELL, NO_LIMIT } from "../line/index.ts";
+import { beginOwnTime, forgetOwnTime, keepLeftSums } from "./ownTime.ts";
 import type { ChainState } from "./state/chainState.ts";
 import type { CrewState } from "./state/crewState.ts";
 import { BLOCKED, type DayState, DOWN, STARVED, WORKING } from "./state/dayState.ts";
@@ -11,21 +12,35 @@ import type { StageState } from "./state/stageState.ts";
 export function setState(day: DayState, position: PositionState, state: number): void {
   const old = position.state;
   if (old === state) return;
+  if (position.stage.kind === CHAIN || isIdleChange(old, state)) keepLeftSums(position.stage);
   bookState(day, position);
   position.state = state;
   day.active?.machineTurns(position.index, state === WORKING || state === DOWN, day.now);
 }
 
+/** No head comes to the position, and none has just left it. */
+function isIdleChange(old: number, state: number): boolean {
+  return old !== WORKING && old !== BLOCKED && state !== WORKING;
+}
+
 export function bookState(day: DayState, position: PositionState): void {
   const { state, stateSince } = position;
   position.stateSeconds[state]! += day.now - stateSince;
+  if (state === DOWN) bookRepair(day, position);
   position.stateSince = day.now;
   if (day.recorders !== null) day.recorders.states[position.stage.index]!.add(state, stateSince, day.now);
+}
+
+/** Whoever has work in hand at a machine that is down stays with it. */
+function bookRepair(day: DayState, { crew, item, done, stage, stateSince }: PositionState): void {
+  if (crew === null || item === null || done) return;
+  crew.repairSeconds[crew.stations.indexOf(stage)]! += stage.people * (day.now - stateSince);
 }
 
 /** Books the time a stage's queue had its length and notes the new one. */
 export function noteQueue(day: DayState, stage: StageState, length: number): void {
   if (day.recorders !== null) traceQueue(day, stage, length);
+  if (length > 0) beginOwnTime(day, stage);
   stage.shown.set(length, day.now);
 }
 
@@ -107,6 +122,7 @@ export function forgetWarmUp(day: DayState): void {
     bookState(day, position);
     position.stateSeconds.fill(0);
   }
+  for (const stage of day.stageAt) forgetOwnTime(day, stage);
   for (const stage of day.stageAt) forgetStage(day, stage);
   for (const inside of day.inSection) forgetHeads(inside, day.now);
   // The most heads between the ends of a gate are those of the whole day.
@@ -115,6 +131,8 @@ export function forgetWarmUp(day: DayState): void {
     bookCrew(day, crew);
     crew.busySeconds = 0;
     crew.presentSeconds = 0;
+    for (const people of [...crew.at, crew.atJobs]) if (people !== null) forgetHeads(people, day.now);
+    crew.repairSeconds.fill(0);
   }
   for (const chain of day.chainAt) forgetChain(chain, day.now);
   for (const column of [day.out, day.beyond]) column.fill(0);

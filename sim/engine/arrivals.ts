@@ -3,13 +3,16 @@ import { noteQueue } from "./accounting.ts";
 import { startWaiting } from "./flow.ts";
 import { joinLine } from "./hanging.ts";
 import { checkFinished } from "./leaveLine.ts";
+import { beginOwnTime } from "./ownTime.ts";
 import type { DayState } from "./state/dayState.ts";
 
 /** Sets the supply going at the day's start. */
 export function startSupply(day: DayState): void {
   const { supply } = day.line;
-  if (supply.kind === "saturated") startWaiting(day, day.hanging);
-  else if (supply.kind === "stream") {
+  if (supply.kind === "saturated") {
+    beginOwnTime(day, day.hanging);
+    startWaiting(day, day.hanging);
+  } else if (supply.kind === "stream") {
     day.toHang = supply.heads;
     scheduleHead(day);
   } else {

@@ -139,6 +139,8 @@ export interface StageRecord {
   queue: QueueRecord;
   /** Position-seconds in each of STATES; they add up to positions x time watched (dwell without limit: empty). */
   stateSeconds: number[];
+  /** Null when no head (crate) could reach it. */
+  ownTime: OwnTime | null;
   stops: number;
   /** Heads that passed unworked (weight outside the machine's range), left a window unfinished, or were sent elsewhere. */
   unworked: number;
@@ -148,6 +150,22 @@ export interface StageRecord {
   heldSeconds: number;
   /** Heat taken out of the carcasses by a computed chilling stage, joules; 0 elsewhere. */
   heatJoules: number;
+}
+
+/**
+ * The time in which a stage could have had something to do: from when its first head (crate) came to when its last one left,
+ * or to the end of the time watched while another could still come. A stage beside the line, to which heads come only
+ * when they are sent aside, has the time of the stages that send them. Crate steps that bring crates to the hanging
+ * point end with hanging.
+ */
+export interface OwnTime {
+  fromSeconds: number;
+  toSeconds: number;
+  /**
+   * Position-seconds in each of STATES; they add up to positions x (to - from). Hours in which nobody may work there by
+   * plan are "on break" here whatever the positions were left in, but for work that is finished into them.
+   */
+  stateSeconds: number[];
 }
 
 /** Kilograms. Live = by-products + out (by destination) + still on the line, to rounding. */
@@ -199,9 +217,24 @@ export interface CrewRecord {
   people: number[];
   /** Who is absent that day, by shift. */
   absent: number[];
+  /** Person-seconds with work in hand: those of `work` and `jobSeconds` together. */
   busySeconds: number;
+  work: CrewWork[];
+  /** Person-seconds at repairs and at emptying vessels. */
+  jobSeconds: number;
   /** Person-seconds on duty: present by shift, not on break, up to the end of work (or of the crew's own last job). */
   presentSeconds: number;
+}
+
+/**
+ * What a crew did at one of its stations, in person-seconds. Over all crews of a station, `seconds` = people per position x
+ * the station's working position-seconds + `repairSeconds`. Walking to a station counts as work there.
+ */
+export interface CrewWork {
+  stage: string;
+  seconds: number;
+  /** Of these: with work in hand that waited for the machine's repair. */
+  repairSeconds: number;
 }
 
 export interface SectionRecord {
@@ -255,6 +288,10 @@ export interface Traces {
   out: StepTrace;
   /** Live heads arrived so far. */
   arrived: StepTrace;
+  /** Heads whose work at the first stage of the line is over, so far. */
+  hung: StepTrace;
+  /** One per dwell stage: heads that came into it so far. */
+  entered: StepTrace[];
   /** One per crew: people with work in hand, and people on duty up to the end of work. */
   crews: CrewTrace[];
   /** One per stage: seconds in each state by time bin. */

@@ -6,6 +6,7 @@ import { callPeople } from "./dispatch.ts";
 import { enterGates, isHeld, vesselIsFull } from "./gates.ts";
 import { claimHead, supplyHasHead } from "./hanging.ts";
 import { leaveLine, noMoreHeads } from "./leaveLine.ts";
+import { noteLeft } from "./ownTime.ts";
 import { claimHands, isStaffAway, releaseHands } from "./people.ts";
 import { takeProducts } from "./products.ts";
 import type { ChainState } from "./state/chainState.ts";
@@ -64,6 +65,7 @@ function defer(day: DayState, stage: StageState): void {
 function finishHead(day: DayState, stage: StageState, item: Item): void {
   passPoint(day, item, stage, END);
   day.workFinish = day.now;
+  if (stage.isHanging) day.recorders?.hung.pass(day.now);
   if (day.path && noMoreHeads(day)) day.path.workEnds();
   // Sent elsewhere before its work began: too light or too heavy for the machine.
   if (item.sendTo !== NONE) return;
@@ -77,6 +79,7 @@ function leaveWindowStation(day: DayState, position: PositionState): void {
   const item = position.item!;
   item.doneAt = stage.index;
   passPoint(day, item, stage, EXIT);
+  noteLeft(day, stage);
   emptyPosition(day, position);
   startWaiting(day, stage);
   wakeChain(day, stage.chain!);
@@ -270,6 +273,7 @@ function noteActive(day: DayState, to: number): void {
 function vacate(day: DayState, position: PositionState, item: Item): void {
   const { stage } = position;
   if (stage.takesHeads) passPoint(day, item, stage, EXIT);
+  noteLeft(day, stage);
   stage.occupancy--;
   stage.wentOut++;
   if (stage.kind === DWELL) leaveDwell(day, stage, item);
@@ -381,6 +385,7 @@ export function leaveUnfinished(day: DayState, station: StageState, item: Item):
   station.unfinished++;
   passGates(day, item, station, END);
   passPoint(day, item, station, EXIT);
+  noteLeft(day, station);
   if (queue.length > 0 && queue.first === item) {
     queue.shift();
     noteQueue(day, station, queue.length);
@@ -411,6 +416,7 @@ export function unloadChain(day: DayState, { stage, wayOut, unfinishedTo }: Chai
 function enterDwell(day: DayState, stage: StageState, item: Item): void {
   noteQueue(day, stage, stage.queue.length);
   passPoint(day, item, stage, START);
+  day.recorders?.entered[stage.index]?.pass(day.now);
   item.entered = day.now;
   item.ready = day.now + dwellOf(stage, item);
   item.doneAt = NONE;

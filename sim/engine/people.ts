@@ -31,6 +31,7 @@ export function claimHands(day: DayState, crew: CrewState, position: PositionSta
   position.crew = crew;
   position.breaksSeen = crew.breaksBegun;
   claimPeople(day, crew, stage.people);
+  moveTo(day, crew, stage, stage.people);
   return crew.walkSeconds > 0 && walks(crew, stage) ? crew.walkSeconds : 0;
 }
 
@@ -39,8 +40,15 @@ export function releaseHands(day: DayState, position: PositionState): void {
   const { crew, stage } = position;
   if (crew === null) return;
   position.crew = null;
+  moveTo(day, crew, stage, -stage.people);
   if (crew.walkSeconds > 0) crew.located[crew.stations.indexOf(stage)]! += stage.people;
   releasePeople(day, crew, stage.people, position.breaksSeen);
+}
+
+/** So many people more are at work at the station, or fewer. */
+function moveTo(day: DayState, crew: CrewState, stage: StageState, people: number): void {
+  const here = crew.at[stage.index]!;
+  here.set(here.heads + people, day.now);
 }
 
 /** True when the stage has crews and nobody of them is on duty. */
@@ -70,6 +78,7 @@ function moreShiftsFor(day: DayState, crew: number): boolean {
 /** Somebody of the crew goes to a repair or an emptying. */
 export function claimForJob(day: DayState, crew: CrewState, job: number): void {
   claimPeople(day, crew, 1);
+  crew.atJobs.set(crew.atJobs.heads + 1, day.now);
   day.jobCrew[job] = crew.index;
   day.jobBreaksSeen[job] = crew.breaksBegun;
 }
@@ -79,6 +88,7 @@ export function releaseFromJob(day: DayState, job: number): void {
   const crew = day.crewAt[day.jobCrew[job]!];
   if (crew === undefined) return;
   day.jobCrew[job] = NONE;
+  crew.atJobs.set(crew.atJobs.heads - 1, day.now);
   releasePeople(day, crew, 1, day.jobBreaksSeen[job]!);
 }
 

@@ -6,7 +6,8 @@ import { interruptChain, resumeChain } from "./chainRing.ts";
 import { callCrew } from "./dispatch.ts";
 import { explainIdle, startWaiting } from "./flow.ts";
 import { checkFinished } from "./leaveLine.ts";
-import { isUnmanned } from "./people.ts";
+import { endOwnTime, noteAway } from "./ownTime.ts";
+import { isStaffAway, isUnmanned } from "./people.ts";
 import { addReturn, takeReturn } from "./returns.ts";
 import type { CrewState } from "./state/crewState.ts";
 import type { DayState } from "./state/dayState.ts";
@@ -101,6 +102,7 @@ function changePeople(day: DayState, crew: CrewState, amount: number): void {
 
 /** People of the crew went or came: its stations look again. */
 function callAgain(day: DayState, crew: CrewState): void {
+  for (const stage of crew.stations) notePlannedAbsence(day, stage);
   countUnmanned(day);
   callCrew(day, crew);
   for (const stage of crew.stations) startWaiting(day, stage);
@@ -128,6 +130,7 @@ export function countUnmanned(day: DayState): void {
 
 function changePause(day: DayState, stage: StageState, change: number): void {
   stage.pauses += change;
+  notePlannedAbsence(day, stage);
   countUnmanned(day);
   const { kind, chain } = stage;
   if (kind !== CHAIN || chain === null) {
@@ -139,8 +142,19 @@ function changePause(day: DayState, stage: StageState, change: number): void {
   else resumeChain(day, chain);
 }
 
+/** Whether a break, a pause or the hours of its crews keep everybody from working there. */
+export function notePlannedAbsence(day: DayState, stage: StageState): void {
+  noteAway(day, stage, stage.pauses > 0 || isStaffAway(day, stage));
+}
+
 function endHanging(day: DayState): void {
   day.hangingClosed = true;
+  for (const stage of day.stageAt) if (isFeeding(day, stage)) endOwnTime(day, stage);
   explainIdle(day, day.hanging);
   checkFinished(day);
+}
+
+/** A crate step on the way to the hanging point. */
+function isFeeding({ line, hanging }: DayState, { index }: StageState): boolean {
+  return line.supply.kind === "loads" && index < hanging.index && index <= line.supply.feeding;
 }

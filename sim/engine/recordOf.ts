@@ -10,6 +10,7 @@ import {
   type LimitRecord,
   type LoadRecord,
   type MassRecord,
+  type OwnTime,
   type SectionRecord,
   STATES,
   type StageRecord,
@@ -17,6 +18,7 @@ import {
 } from "./dayRecord.ts";
 import { notHung } from "./leaveLine.ts";
 import { leftOver } from "./leftOver.ts";
+import { ownTimes } from "./ownTimeRecord.ts";
 import { visitList, visitPresent } from "./present.ts";
 import type { ChainState } from "./state/chainState.ts";
 import type { CrewState } from "./state/crewState.ts";
@@ -47,7 +49,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
       inLairage: line.supply.kind === "loads" ? day.arrived - day.hung : notHung(day),
       onLine: day.headsOnLine - notHung(day),
     },
-    stages: day.stageAt.map((stage) => stageRecord(day, stage)),
+    stages: stageRecords(day),
     crews: day.crewAt.map((crew) => crewRecord(day, crew)),
     sections: line.sectionNames.map((_, section) => sectionRecord(day, section)),
     limits: line.limits.names.map((_, limit) => limitRecord(day, limit)),
@@ -62,6 +64,11 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     perHead: day.recorders?.headTable() ?? null,
     binding: bindingRecord(day, status),
   };
+}
+
+function stageRecords(day: DayState): StageRecord[] {
+  const own = ownTimes(day);
+  return day.stageAt.map((stage) => stageRecord(day, stage, own[stage.index]!));
 }
 
 function closeBooks(day: DayState): void {
@@ -79,7 +86,7 @@ function bookDwelling(day: DayState, stage: StageState): void {
   visitList(stage.queue, (item) => bookDwell(day, stage, item));
 }
 
-function stageRecord(day: DayState, stage: StageState): StageRecord {
+function stageRecord(day: DayState, stage: StageState, ownTime: OwnTime | null): StageRecord {
   const { stages, sectionNames } = day.line;
   const isDwell = stage.kind === DWELL;
   const kind = kindOf(stage);
@@ -93,6 +100,7 @@ function stageRecord(day: DayState, stage: StageState): StageRecord {
     processed: stage.processed,
     queue: headsOver(day, stage.shown),
     stateSeconds: isDwell ? dwellSeconds(day, stage) : stationSeconds(stage),
+    ownTime,
     stops: stage.stops,
     unworked: stage.unworked,
     unfinished: stage.unfinished,
@@ -190,8 +198,19 @@ function crewRecord(day: DayState, crew: CrewState): CrewRecord {
     people: shiftPeople[crew.index]!.map((people) => people - crew.absent[people]!),
     absent: shiftPeople[crew.index]!.map((people) => crew.absent[people]!),
     busySeconds: crew.busySeconds,
+    work: crew.stations.map(({ index }, row) => ({
+      stage: day.stages.names[index]!,
+      seconds: personSeconds(day, crew.at[index]!),
+      repairSeconds: crew.repairSeconds[row]!,
+    })),
+    jobSeconds: personSeconds(day, crew.atJobs),
     presentSeconds: crew.presentSeconds,
   };
+}
+
+function personSeconds({ now }: DayState, people: Headcount): number {
+  people.book(now);
+  return people.area;
 }
 
 function sectionRecord(day: DayState, section: number): SectionRecord {

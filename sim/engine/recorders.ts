@@ -1,5 +1,5 @@
-import type { CompiledLine } from "../line/index.ts";
-import type { HeadTable, Traces } from "./dayRecord.ts";
+import { type CompiledLine, DWELL } from "../line/index.ts";
+import type { HeadTable, StepTrace, Traces } from "./dayRecord.ts";
 import { HeadLog } from "./headLog.ts";
 import type { HeadWatcher } from "./headWatcher.ts";
 import { StateRecorder } from "./stateTraces.ts";
@@ -11,12 +11,33 @@ export interface RecorderOptions {
   watcher?: HeadWatcher;
 }
 
+/** Heads that came by a point so far. */
+export class HeadCounter {
+  private heads = 0;
+  private readonly recorder: StepRecorder;
+
+  constructor(recorder: StepRecorder) {
+    this.recorder = recorder;
+  }
+
+  pass(now: number): void {
+    this.recorder.set(now, ++this.heads);
+  }
+
+  trace(name: string, end: number): StepTrace {
+    return this.recorder.trace(name, end);
+  }
+}
+
 /** The recorders of a day whose course is wanted; a day without them pays one comparison a change. */
 export class Recorders {
   readonly queues: StepRecorder[];
   readonly sections: StepRecorder[];
   readonly out: StepRecorder;
   readonly arrived: StepRecorder;
+  readonly hung: HeadCounter;
+  /** By stage; null where no head dwells. */
+  readonly entered: readonly (HeadCounter | null)[];
   readonly states: StateRecorder[];
   /** Who is told of every head; the table of a run that asks for it, or the caller's own. */
   readonly heads: HeadWatcher | null;
@@ -49,6 +70,8 @@ export class Recorders {
     this.sections = line.sectionNames.map(recorder);
     this.out = recorder();
     this.arrived = recorder();
+    this.hung = new HeadCounter(recorder());
+    this.entered = Array.from(line.stages.kind, (kind) => (kind === DWELL ? new HeadCounter(recorder()) : null));
     this.states = line.stages.names.map(() => new StateRecorder());
     this.busy = line.crews.names.map(recorder);
     this.present = line.crews.names.map(recorder);
@@ -74,6 +97,8 @@ export class Recorders {
       wip: this.sections.map((recorder, section) => recorder.trace(sectionNames[section]!, end)),
       out: this.out.trace("carcasses out", end),
       arrived: this.arrived.trace("heads arrived", end),
+      hung: this.hung.trace("heads hung", end),
+      entered: this.entered.flatMap((counter, stage) => counter?.trace(stages.names[stage]!, end) ?? []),
       crews: crews.names.map((name, crew) => {
         return { name, busy: this.busy[crew]!.trace(name, end), present: this.present[crew]!.trace(name, end) };
       }),

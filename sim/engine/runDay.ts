@@ -18,7 +18,7 @@ import { busiestStage, DayTooLong, PlantTooFull } from "./dayTooLong.ts";
 import { sendPeople } from "./dispatch.ts";
 import { failPosition, repairPosition, startCalendarClocks, turnFailureUnit } from "./failures.ts";
 import { endDwell, endTravel, endWork } from "./flow.ts";
-import { countUnmanned, scheduleCalendar, turnCalendar, turnReturn } from "./planned.ts";
+import { countUnmanned, notePlannedAbsence, scheduleCalendar, turnCalendar, turnReturn } from "./planned.ts";
 import { recordOf } from "./recordOf.ts";
 import { isSerial } from "./serial/isSerial.ts";
 import { runAhead } from "./serial/runAhead.ts";
@@ -46,6 +46,7 @@ export function startDay(line: CompiledLine, options: DayOptions): DayState {
   startChains(day);
   scheduleCalendar(day);
   countUnmanned(day);
+  for (const stage of day.stageAt) notePlannedAbsence(day, stage);
   startSupply(day);
   // What happens at the day's first instant comes before people are sent; if nothing does, they are sent now.
   nextSlot(day);

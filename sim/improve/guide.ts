@@ -55,7 +55,15 @@ interface Bound {
 }
 
 /** A station's or a dwell's own seconds by all causes: they grow with the mean of its time, nearly (a chain's pace is none). */
-const OF_WORK: readonly Why["parts"][number]["cause"][] = ["work", "place", "people", "hold", "dwell", "repair", "repairer"];
+const OF_WORK: readonly Why["parts"][number]["cause"][] = [
+  "work",
+  "place",
+  "people",
+  "hold",
+  "dwell",
+  "repair",
+  "repairer",
+];
 
 function boundBy({ parts }: Why, plan: Plan): Bound {
   const chains = plan.line.filter(({ kind }) => kind === "chain").map(({ name }) => name);

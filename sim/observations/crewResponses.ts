@@ -1,5 +1,5 @@
-import type { DayRecord } from "../engine/index.ts";
-import { CARCASS } from "../line/index.ts";
+import type { CrewRecord, DayRecord } from "../engine/index.ts";
+import { CARCASS, steps } from "../line/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { Response } from "./response.ts";
 
@@ -9,10 +9,15 @@ export function crewResponses(plan: Plan): Response[] {
   return [...plan.crews.map(({ name }) => occupation(name)), carcassesPerPersonHour()];
 }
 
+/** How a crew's work in hand follows from what its stations did. */
+export const WORK_IN_HAND =
+  "Work in hand, in person-time: working position-time of its stations (by the clock) x people per position, walking included; waiting out a repair with a head in hand; repairs; emptying vessels.";
+
 function occupation(crew: string): Response {
   return {
     key: `crew.${crew}.occupation`,
-    label: `${crew}: time with work in hand`,
+    label: `${crew}: with work in hand, share of time on duty`,
+    meaning: WORK_IN_HAND,
     unit: "share of time on duty",
     format: "share",
     better: null,
@@ -21,6 +26,37 @@ function occupation(crew: string): Response {
       return record === undefined || record.presentSeconds === 0 ? null : record.busySeconds / record.presentSeconds;
     },
   };
+}
+
+/** Person-hours of each crew with work in hand, by station, and at repairs and emptyings. */
+export function crewWorkResponses(plan: Plan): Response[] {
+  const hours = (key: string, label: string, seconds: (crew: CrewRecord) => number, crew: string): Response => ({
+    key,
+    label,
+    meaning: WORK_IN_HAND,
+    unit: "person-hours",
+    format: "number",
+    better: null,
+    of: ({ crews }) => {
+      const record = crews.find(({ name }) => name === crew);
+      return record === undefined ? null : seconds(record) / 3600;
+    },
+  });
+  return plan.crews.flatMap(({ name }) => {
+    const stations = stationsOf(plan, name).map((stage) => {
+      const at = ({ work }: CrewRecord) => work.find((each) => each.stage === stage)?.seconds ?? 0;
+      return hours(`crew.${name}.hours.${stage}`, `${name}: person-hours with work in hand at ${stage}`, at, name);
+    });
+    const jobs = `${name}: person-hours at repairs and emptying vessels`;
+    return [...stations, hours(`crew.${name}.jobHours`, jobs, ({ jobSeconds }) => jobSeconds, name)];
+  });
+}
+
+function stationsOf(plan: Plan, crew: string): string[] {
+  return steps(plan).flatMap((step) => {
+    if (step.kind === "dwell" || step.kind === "chain") return [];
+    return step.of.crews.includes(crew) ? [step.name] : [];
+  });
 }
 
 function carcassesPerPersonHour(): Response {

@@ -8,6 +8,8 @@ export { bottleneckKey, boundLabel, shareKey, TOTAL_KEY } from "./binding/boundR
 export { boundTotal } from "./binding/boundSeconds.ts";
 export { slopeIn, slopeKey, slopeLabel } from "./binding/slopeResponses.ts";
 export { PARAMETERS, type Parameter, type Slope, slopesOf, slopesThatHold } from "./binding/slopes.ts";
+// What shares of time are taken over
+export { WORK_IN_HAND } from "./crewResponses.ts";
 // Values as words
 export { dayNotes } from "./dayNotes.ts";
 export { formatRange, formatResponse, formatSpan } from "./formatResponse.ts";
@@ -18,4 +20,5 @@ export { type Oee, type OeeElements, oee } from "./oee.ts";
 // What can be measured
 export type { ResponseInfo } from "./responseInfo.ts";
 export { responsesOf } from "./responsesOf.ts";
+export { OWN_TIME, ownShare } from "./stageResponses.ts";
 export { usualResponses } from "./usualResponses.ts";

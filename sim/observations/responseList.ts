@@ -2,7 +2,7 @@ import type { Plan } from "../plan/index.ts";
 import { bindingResponses } from "./binding/bindingResponses.ts";
 import { chainResponses } from "./chainResponses.ts";
 import { chillerResponses } from "./chillerResponses.ts";
-import { crewResponses } from "./crewResponses.ts";
+import { crewResponses, crewWorkResponses } from "./crewResponses.ts";
 import { dayResponses } from "./dayResponses.ts";
 import { divertedResponses } from "./divertedResponses.ts";
 import { gateResponses } from "./gateResponses.ts";
@@ -26,6 +26,7 @@ export function responseList(plan: Plan): Response[] {
     ...headResponses(plan),
     ...limitResponses(plan),
     ...crewResponses(plan),
+    ...crewWorkResponses(plan),
     ...labourResponses(plan),
     ...supplyResponses(plan),
     ...moneyResponses(plan),

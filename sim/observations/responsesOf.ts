@@ -8,5 +8,5 @@ import { responseList } from "./responseList.ts";
  * chillers, sections, stages, OEE. `measure` gives a value for each key.
  */
 export function responsesOf(plan: Plan): ResponseInfo[] {
-  return responseList(plan).map(({ key, label, unit, format, better }) => ({ key, label, unit, format, better }));
+  return responseList(plan).map(({ of: _, ...info }) => info);
 }

@@ -1,4 +1,4 @@
-import { STATES, type StageRecord, type State } from "../engine/index.ts";
+import { type OwnTime, STATES, type StageRecord, type State } from "../engine/index.ts";
 import { type Step, steps } from "../line/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { Response } from "./response.ts";
@@ -57,22 +57,59 @@ function levelOf(stage: string, label: string, unit: string): Response[] {
   return [row("mean", "time average"), row("max", "most at once")];
 }
 
+/** What a station's shares are taken over. */
+export const OWN_TIME =
+  "Own time: from the first head that comes to the station to the last that leaves it, without its breaks and the hours without its crew.";
+const BETWEEN_HEADS =
+  "Breaks, and hours without its crew, as a share of the time from the first head that comes to the station to the last that leaves it.";
+const CLOCK = "By the clock: the whole day, hours before its first head and after its last one included.";
+
+/** Of its own time, then of the whole day by the clock. */
 function statesOf(stage: string, states: readonly State[]): Response[] {
-  return states.map((state) => ({
+  return [...states.map((state) => ofOwnTime(stage, state)), ...states.map((state) => ofClock(stage, state))];
+}
+
+function ofOwnTime(stage: string, state: State): Response {
+  const isBreak = state === "on break";
+  return {
     key: `${STATE_KEYS[state]}.${stage}`,
-    label: `${stage}: ${state}`,
+    label: `${stage}: ${state}, share of ${isBreak ? "the time between its heads" : "its own time"}`,
+    meaning: isBreak ? BETWEEN_HEADS : OWN_TIME,
+    unit: isBreak ? "share of position time from first to last head" : "share of own position time",
+    format: "share",
+    better: null,
+    of: ({ stages }) => ownShare(recordOf(stages, stage)?.ownTime ?? null, state),
+  };
+}
+
+function ofClock(stage: string, state: State): Response {
+  return {
+    key: `${STATE_KEYS[state]}.${stage}.byClock`,
+    label: `${stage}: ${state}, share of the day by the clock`,
+    meaning: CLOCK,
     unit: "share of position time",
     format: "share",
     better: null,
-    of: ({ stages }) => stateShare(recordOf(stages, stage), state),
-  }));
+    of: ({ stages }) => shareOf(recordOf(stages, stage)?.stateSeconds ?? [], state),
+  };
 }
 
-/** Share of the stage's position-seconds in the state; null when none were watched. */
-function stateShare(record: StageRecord | undefined, state: State): number | null {
-  if (record === undefined) return null;
-  const total = record.stateSeconds.reduce((sum, seconds) => sum + seconds, 0);
-  return total > 0 ? record.stateSeconds[STATES.indexOf(state)]! / total : null;
+/**
+ * Share of a stage's own time in the state: of its position-seconds between its first head and its last without those on
+ * break; time on break itself of all of them. Null for a stage that no head could reach, or that was on break throughout.
+ */
+export function ownShare(own: OwnTime | null, state: State): number | null {
+  if (own === null) return null;
+  if (state === "on break") return shareOf(own.stateSeconds, state);
+  return shareOf(
+    own.stateSeconds.map((seconds, index) => (STATES[index] === "on break" ? 0 : seconds)),
+    state,
+  );
+}
+
+function shareOf(stateSeconds: readonly number[], state: State): number | null {
+  const total = stateSeconds.reduce((sum, seconds) => sum + seconds, 0);
+  return total > 0 ? stateSeconds[STATES.indexOf(state)]! / total : null;
 }
 
 function stopsOf(stage: string): Response {

@@ -55,8 +55,9 @@ const FORMATS: Record<ResponseInfo["format"], string> = {
   duration: "a length of time",
 };
 
-function responseWords({ label, format, better }: ResponseInfo): string {
+function responseWords({ label, meaning, format, better }: ResponseInfo): string {
   const wanted = better === null ? "" : `${better} is better`;
   const more = [FORMATS[format], wanted].filter((words) => words !== "").join("; ");
-  return more === "" ? label : `${label} (${more})`;
+  const words = more === "" ? label : `${label} (${more})`;
+  return meaning === undefined ? words : `${words}. ${meaning}`;
 }

@@ -55,6 +55,8 @@ function withInfinity(results: StudyResults): StudyResults {
     for (const stage of day.stages) {
       stage.places = unlessNull(stage.places);
       stage.positions = unlessNull(stage.positions);
+      // A run of an earlier version does not know it.
+      stage.ownTime ??= null;
     }
     for (const gate of day.gates) gate.atMost = unlessNull(gate.atMost);
   }

@@ -41,6 +41,8 @@ export interface StudyResults {
     targetHeadsPerHour: number | null;
     breaks: { name: string; fromSeconds: number; toSeconds: number }[];
     shifts: { name: string; fromSeconds: number; toSeconds: number }[];
+    /** Cleaning after the last work; 0 without it. */
+    cleaningSeconds: number;
     limitSources: Record<string, string>;
   };
   responses: ResponseInfo[];

@@ -13,7 +13,7 @@ export const TRACES_COLUMNS = [
     "kind",
     "text",
     "",
-    "queue (before or in a stage), wip (in a section), out, arrived, crew busy, crew present, or state.",
+    "queue (before or in a stage), wip (in a section), out, arrived, hung, entered (heads that came into a dwell stage so far), crew busy, crew present, or state.",
   ),
   column("trace", "text", "", "The stage, section or crew."),
   column("state", "text", "", "What the positions were doing; in rows of kind state only."),
@@ -57,6 +57,8 @@ function traceRows(variant: string, traces: Traces): Cell[][] {
     ...traces.wip.flatMap((trace) => stepRows(variant, "wip", trace)),
     ...stepRows(variant, "out", traces.out),
     ...stepRows(variant, "arrived", traces.arrived),
+    ...stepRows(variant, "hung", traces.hung),
+    ...traces.entered.flatMap((trace) => stepRows(variant, "entered", trace)),
     ...traces.crews.flatMap(({ busy, present }) => [
       ...stepRows(variant, "crew busy", busy),
       ...stepRows(variant, "crew present", present),

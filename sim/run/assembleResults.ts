@@ -147,6 +147,7 @@ function aboutPlan(plan: Plan): StudyResults["plan"] {
       return { name, fromSeconds: atSeconds, toSeconds: atSeconds + lengthSeconds };
     }),
     shifts: shifts.map(({ name, fromSeconds, toSeconds }) => ({ name, fromSeconds, toSeconds })),
+    cleaningSeconds: plan.day.cleaning?.seconds ?? 0,
     limitSources: Object.fromEntries(plan.limits.map(({ name, source }) => [name, source])),
   };
 }

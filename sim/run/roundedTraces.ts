@@ -6,13 +6,15 @@ import type { StateTrace, StepTrace, Traces } from "../engine/index.ts";
  * they were recorded.
  */
 export function roundedTraces(traces: Traces): Traces {
-  const { queues, wip, out, arrived, crews, states } = traces;
+  const { queues, wip, out, arrived, hung, entered, crews, states } = traces;
   if (out.kind === "exact") return traces;
   return {
     queues: queues.map(rounded),
     wip: wip.map(rounded),
     out: rounded(out),
     arrived: rounded(arrived),
+    hung: rounded(hung),
+    entered: entered.map(rounded),
     crews: crews.map(({ name, busy, present }) => ({ name, busy: rounded(busy), present: rounded(present) })),
     states: states.map((trace): StateTrace => ({ ...trace, seconds: trace.seconds.map(millionth) })),
   };

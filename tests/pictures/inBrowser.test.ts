@@ -165,7 +165,7 @@ const UNITS: Record<string, readonly RegExp[]> = {
   response: [/, heads\/h$/],
   screening: [/^mean size .*, heads\/h$/, /^spread .*, heads\/h$/],
   slopes: [/, min\/s$/],
-  states: [/^clock time \(h:min\)$/, /^working 38 %$/],
+  states: [/^clock time \(h:min\)$/, /^working 60 %; on break 30 %$/],
   wip: [/, heads$/, /^clock time \(h:min\)$/],
 };
 

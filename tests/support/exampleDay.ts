@@ -1,13 +1,20 @@
 import { resolve } from "node:path";
 import { readInputFile } from "../../sim/cli/inputFile.ts";
 import { loadPlan } from "../../sim/cli/loadPlan.ts";
+import type { Plan } from "../../sim/plan/index.ts";
 import type { StudyResults } from "../../sim/results/index.ts";
 import { runSingleDay, type TraceKind } from "../../sim/run/index.ts";
 
 const PLANS = resolve(import.meta.dirname, "../../experiments/plans");
 
+export function examplePlan(name: string): Plan {
+  return loadPlan(readInputFile(resolve(PLANS, `${name}.json`)));
+}
+
 /** One simulated day of an example plan, `name` without ending: "parts/chiller". */
 export function exampleDay(name: string, traces: TraceKind = "binned"): StudyResults {
-  const plan = loadPlan(readInputFile(resolve(PLANS, `${name}.json`)));
-  return runSingleDay(plan, "1", traces, { gambrel: "0.0.0", command: `gambrel day ${name}.json --seed 1` });
+  return runSingleDay(examplePlan(name), "1", traces, {
+    gambrel: "0.0.0",
+    command: `gambrel day ${name}.json --seed 1`,
+  });
 }

@@ -1,4 +1,4 @@
-import type { DayRecord, StageRecord, Tally } from "../../sim/engine/dayRecord.ts";
+import { type DayRecord, type OwnTime, STATES, type StageRecord, type Tally } from "../../sim/engine/dayRecord.ts";
 import type { CrateStep, Plan } from "../../sim/plan/plan.ts";
 
 const NO_UTILITIES = { waterPerHead: 0, waterPerHour: 0, energyPerHead: 0, powerKilowatts: 0 };
@@ -166,7 +166,18 @@ export function handMadeDay(replication = 0): DayRecord {
       stage("skinning", "dressing", "station", 5, 2, [9000, 1800, 3600, 900, 1800, 900], { mean: 2.5, max: 5 }),
       stage("chilling", "chilling", "dwell", 100, 1, [6750, 0, 2250, 0, 0, 0], { mean: 61, max: 90 }),
     ],
-    crews: [{ name: "dressing", peopleMax: 4, people: [4], absent: [0], busySeconds: 21_600, presentSeconds: 28_800 }],
+    crews: [
+      {
+        name: "dressing",
+        peopleMax: 4,
+        people: [4],
+        absent: [0],
+        busySeconds: 21_600,
+        work: [{ stage: "skinning", seconds: 21_600, repairSeconds: 3600 }],
+        jobSeconds: 0,
+        presentSeconds: 28_800,
+      },
+    ],
     sections: [
       { name: "dressing", wip: { mean: 4.25, max: 7 } },
       { name: "chilling", wip: { mean: 61, max: 90 } },
@@ -224,6 +235,7 @@ function stage(
     processed: 990,
     queue,
     stateSeconds,
+    ownTime: withLessWaiting(stateSeconds, positions),
     stops: 3,
     unworked: 0,
     unfinished: 0,
@@ -231,6 +243,14 @@ function stage(
     heldSeconds: 0,
     heatJoules: 0,
   };
+}
+
+/** The own time of a stage that starved for a third of its waiting between its first head and its last. */
+function withLessWaiting(stateSeconds: readonly number[], positions: number): OwnTime {
+  const starved = STATES.indexOf("starved");
+  const own = stateSeconds.map((seconds, state) => (state === starved ? seconds / 3 : seconds));
+  const total = own.reduce((sum, seconds) => sum + seconds, 0);
+  return { fromSeconds: 600, toSeconds: 600 + total / positions, stateSeconds: own };
 }
 
 /** Quantiles on the straight line from min to max. */

@@ -54,6 +54,8 @@ function smallTraces(): NonNullable<DayRecord["traces"]> {
     wip: [{ kind: "exact", name: "dressing", endSeconds: 120, times: [0, 12.5], values: [0, 1] }],
     out: { ...bins, name: "out", low: [0, 4], high: [4, 9], mean: [2, 6.5] },
     arrived: { ...bins, name: "arrived", low: [0, 20], high: [20, 20], mean: [10, 20] },
+    hung: { ...bins, name: "heads hung", low: [0, 6], high: [6, 12], mean: [3, 9] },
+    entered: [{ ...bins, name: "chilling", low: [0, 5], high: [5, 10], mean: [2, 7.5] }],
     crews: [
       {
         name: "hanging",

@@ -1,5 +1,5 @@
 import seedrandom from "seedrandom";
-import type { DayRecord, LimitRecord, StageRecord, StepTrace, Tally } from "../../sim/engine/dayRecord.ts";
+import type { DayRecord, LimitRecord, OwnTime, StageRecord, StepTrace, Tally } from "../../sim/engine/dayRecord.ts";
 
 /**
  * An invented day on an invented plant, for pictures only: a naive walk second by second, with whole heads, so that the
@@ -150,6 +150,9 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
   const wip = sections.map(() => new Recorder());
   const outTrace = new Recorder();
   const arrivedTrace = new Recorder();
+  const hungTrace = new Recorder();
+  const dwells = stations.filter(({ kind }) => kind === "dwell");
+  const enteredTraces = dwells.map(() => new Recorder());
   const stunToStick: number[] = [];
   const stickToOpen: number[] = [];
   const inSystem: number[] = [];
@@ -193,6 +196,10 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
     });
     outTrace.take(second, carcass);
     arrivedTrace.take(second, arrived);
+    hungTrace.take(second, hung);
+    dwells.forEach(({ processed, waiting }, index) => {
+      enteredTraces[index]!.take(second, processed + waiting.length);
+    });
   }
 
   function crateStep(now: number): void {
@@ -336,6 +343,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
     processed,
     queue: queues[index]!.queue(),
     stateSeconds: states[index]!,
+    ownTime: ownTimeOf(stateBins[index]!),
     stops: 0,
     ...PLAIN_STAGE,
   });
@@ -351,6 +359,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
       processed: station.processed,
       queue: queues[i + 2]!.queue(),
       stateSeconds: states[i + 2]!,
+      ownTime: ownTimeOf(stateBins[i + 2]!),
       stops: station.stops,
       ...PLAIN_STAGE,
     })),
@@ -385,6 +394,8 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
       wip: sections.map((name, s) => wip[s]!.trace(name, second)),
       out: outTrace.trace("out", second),
       arrived: arrivedTrace.trace("arrived", second),
+      hung: hungTrace.trace("heads hung", second),
+      entered: dwells.map(({ name }, index) => enteredTraces[index]!.trace(name, second)),
       crews: [],
       states: stages.map((stage, i) => ({
         name: stage.name,
@@ -394,6 +405,20 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
       })),
     },
   };
+}
+
+/** From the first bin with work to the last one. */
+function ownTimeOf(bins: readonly number[]): OwnTime {
+  const worked = bins.flatMap((seconds, cell) =>
+    cell % STATE_COUNT === WORKING && seconds > 0 ? [Math.floor(cell / STATE_COUNT)] : [],
+  );
+  const [from, to] = [worked[0]!, worked.at(-1)! + 1];
+  const stateSeconds = Array.from({ length: STATE_COUNT }, (_, state) => {
+    let sum = 0;
+    for (let bin = from; bin < to; bin++) sum += bins[bin * STATE_COUNT + state]!;
+    return sum;
+  });
+  return { fromSeconds: from * BIN, toSeconds: to * BIN, stateSeconds };
 }
 
 function limitOf(name: string, minSeconds: number | null, maxSeconds: number | null, values: number[]): LimitRecord {

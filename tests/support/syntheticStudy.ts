@@ -106,6 +106,7 @@ const PLAN: StudyResults["plan"] = {
   targetHeadsPerHour: 600,
   breaks: SYNTHETIC_BREAKS,
   shifts: [{ name: "early", fromSeconds: 0, toSeconds: 28_800 }],
+  cleaningSeconds: 0,
   limitSources: {
     "Stun to stick": "Tierschutz-Schlachtverordnung 2012, Anlage 2 (10 s lying); the site's own law decides",
     "Stick to evisceration": "house rule (invented)",

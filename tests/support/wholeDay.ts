@@ -159,8 +159,26 @@ export function wholeDay(): DayRecord {
       stage("trim", "station", {}),
     ],
     crews: [
-      { name: "dressing", peopleMax: 4, people: [4, 2], absent: [0, 0], busySeconds: 60_000, presentSeconds: 84_000 },
-      { name: "maintenance", peopleMax: 1, people: [1, 1], absent: [0, 0], busySeconds: 3000, presentSeconds: 28_800 },
+      {
+        name: "dressing",
+        peopleMax: 4,
+        people: [4, 2],
+        absent: [0, 0],
+        busySeconds: 60_000,
+        work: [],
+        jobSeconds: 0,
+        presentSeconds: 84_000,
+      },
+      {
+        name: "maintenance",
+        peopleMax: 1,
+        people: [1, 1],
+        absent: [0, 0],
+        busySeconds: 3000,
+        work: [],
+        jobSeconds: 3000,
+        presentSeconds: 28_800,
+      },
     ],
     loads: [
       { ...load, arrivedSeconds: 600, leftSeconds: 4200 },

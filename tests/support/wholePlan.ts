@@ -16,8 +16,16 @@ export function wholePlan() {
     day: {
       start: "05:00",
       shifts: [{ name: "day", from: "06:00", to: "14:30" }],
-      breaks: [{ name: "coffee", at: "09:00", length: "15 min",
-          ends: "at its time", later: { dressing: "5 min" }, stages: ["sticking"] }],
+      breaks: [
+        {
+          name: "coffee",
+          at: "09:00",
+          length: "15 min",
+          ends: "at its time",
+          later: { dressing: "5 min" },
+          stages: ["sticking"],
+        },
+      ],
       closing: { finish: true },
       preStart: "10 min",
       cleaning: { length: "45 min", crews: ["kill", "dressing"] },

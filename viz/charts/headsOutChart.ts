@@ -25,7 +25,7 @@ import { stepPath } from "../marks/index.ts";
 /** A cumulative count: `heads[i]` holds from `seconds[i]` on (`step`), or runs straight to the next point (`straight`). */
 export interface HeadsLine {
   label: string;
-  role: "out" | "arrived" | "target";
+  role: "out" | "chiller" | "hung" | "arrived" | "target";
   shape: "step" | "straight";
   seconds: readonly number[];
   heads: readonly number[];
@@ -41,7 +41,9 @@ export interface HeadsOutColumns extends ChartWords {
 }
 
 const LOOKS: Record<HeadsLine["role"], { paint: Paint; width: number; dash: string }> = {
-  out: { paint: "line", width: 2.4, dash: "" },
+  hung: { paint: "line", width: 2.4, dash: "" },
+  chiller: { paint: "series3", width: 1.8, dash: "9 2 2 2" },
+  out: { paint: "series2", width: 1.8, dash: "" },
   arrived: { paint: "muted", width: 1.6, dash: "" },
   target: { paint: "limit", width: 1.8, dash: "7 3" },
 };
@@ -49,7 +51,7 @@ const GUTTER = 50;
 const RIGHT_GUTTER = 138;
 const HEIGHT = 260;
 
-/** Heads arrived, heads out and the target, all counted from the day's start, over the clock. */
+/** Heads arrived, hung, into the chiller and out, and the target, all counted from the day's start, over the clock. */
 export function headsOutChart(columns: HeadsOutColumns, context: ChartContext): SVGSVGElement {
   const largest = Math.max(0, ...columns.lines.flatMap((curve) => curve.heads));
   if (largest === 0) return emptyChart(columns, "No head arrived or left on this day.", context);
@@ -111,7 +113,17 @@ function drawLine(frame: ChartFrame, curve: HeadsLine, endSeconds: number, time:
   if (look.dash !== "") path.attr("stroke-dasharray", look.dash);
 }
 
-/** A line that ends early is named inside the plot, just below its end (at that height the arrivals may run on); the others are named in the right gutter. */
+/** Whether the heads hung are fewer where the curve ends, and run on below it. */
+function isAbove(curve: HeadsLine, lines: readonly HeadsLine[]): boolean {
+  const hung = lines.find(({ role }) => role === "hung");
+  const last = hung?.seconds.findLastIndex((seconds) => seconds <= curve.seconds.at(-1)!) ?? -1;
+  return last >= 0 && hung!.heads[last]! < curve.heads.at(-1)!;
+}
+
+/**
+ * A target that ends early is named inside the plot: on the side of its end on which the heads hung do not run. The others are
+ * named in the right gutter.
+ */
 function drawEndLabels(
   frame: ChartFrame,
   lines: readonly HeadsLine[],
@@ -122,19 +134,18 @@ function drawEndLabels(
 ): void {
   const right = time.range()[1]!;
   const inside = (curve: HeadsLine) => time(curve.seconds.at(-1) ?? 0) + textWidth(curve.label, 11) + 14 < right;
-  const early = lines.filter((curve) => curve.shape === "straight" && inside(curve));
+  const early = lines.filter((curve) => curve.role === "target" && inside(curve));
   const late = lines.filter((curve) => !early.includes(curve));
   for (const curve of early) {
-    const [x, y] = [time(curve.seconds.at(-1)!) + 8, heads(curve.heads.at(-1)!) + 16];
-    drawText(frame.body, x, y, curve.label, {
-      fill: frame.colour(LOOKS[curve.role].paint),
-      halo: frame.colour("paper"),
-    });
+    const [x, y] = [time(curve.seconds.at(-1)!), heads(curve.heads.at(-1)!)];
+    const style = { fill: frame.colour(LOOKS[curve.role].paint), halo: frame.colour("paper") };
+    if (isAbove(curve, lines)) drawText(frame.body, x - 8, y - 7, curve.label, { ...style, anchor: "end" });
+    else drawText(frame.body, x + 8, y + 16, curve.label, style);
   }
   const wishes = late.map((curve) => heads(curve.heads.at(-1) ?? 0));
   const places = spreadLabels(wishes, 32, top + 6, floor - 12);
   late.forEach((curve, i) => {
-    const style = { fill: frame.colour(LOOKS[curve.role].paint), bold: curve.role === "out" };
+    const style = { fill: frame.colour(LOOKS[curve.role].paint), bold: curve.role === "hung" };
     wrapText(curve.label, RIGHT_GUTTER - 10, 11, 2).forEach((text, row) => {
       drawText(frame.body, right + 9, places[i]! + 4 + row * 14, text, style);
     });

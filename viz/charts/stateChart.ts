@@ -22,8 +22,14 @@ export interface StateRow {
   name: string;
   /** shares[state][bin], 0..1; the states of a bin add up to 1, or to 0 where nothing was watched. */
   shares: readonly (readonly number[])[];
-  /** Share of the whole day by state. */
-  dayShares: readonly number[];
+  /** Shares of the station's own time by state, on break left out; empty where it has none. */
+  ownShares: readonly number[];
+  /** Time on break, as a share of the time from its first head to its last. */
+  breakShare: number | null;
+  /** Shares of the whole day by the clock. */
+  clockShares: readonly number[];
+  /** From its first head to its last, seconds; null where no head could reach it. */
+  own: { fromSeconds: number; toSeconds: number } | null;
   /** The largest shares in words, one or two lines. */
   note: readonly string[];
 }
@@ -69,7 +75,7 @@ export function stateChart(columns: StateColumns, context: ChartContext): SVGSVG
   const right = time.range()[1]!;
   timePlot(frame, top, bottom);
   drawPauses(frame.body, columns.pauses, time, top - 4, bottom + 4, frame.colour("pause"), frame.colour("muted"));
-  drawText(frame.body, right + 12, top - 9, "over the whole day", { fill: frame.colour("muted") });
+  drawText(frame.body, right + 12, top - 9, "share of own time", { fill: frame.colour("muted") });
   const edges = columns.rows[0]!.shares[0]!.map((_, bin) => time(bin * columns.binSeconds));
   edges.push(time(columns.endSeconds));
   columns.rows.forEach((row, index) => {
@@ -109,10 +115,22 @@ function drawRow(
     .attr("width", right - left)
     .attr("height", ROW);
   outline.attr("fill", "none").attr("stroke", frame.colour("rule")).attr("stroke-width", 0.7);
-  drawDayBar(frame, group, row, fills, right + 12, top);
+  if (row.own !== null) drawOwnTime(frame, group, time(row.own.fromSeconds), time(row.own.toSeconds), top + ROW);
+  drawOwnBar(frame, group, row, fills, right + 12, top);
 }
 
-function drawDayBar(
+/** A line below the strip from the station's first head to its last. */
+function drawOwnTime(frame: ChartFrame, group: ChartFrame["body"], from: number, to: number, bottom: number): void {
+  const y = bottom + 3;
+  group
+    .append("path")
+    .attr("d", `M${from.toFixed(1)},${y - 2.5}V${y}H${to.toFixed(1)}V${y - 2.5}`)
+    .attr("fill", "none")
+    .attr("stroke", frame.colour("ink"))
+    .attr("stroke-width", 1.2);
+}
+
+function drawOwnBar(
   frame: ChartFrame,
   group: ChartFrame["body"],
   row: StateRow,
@@ -121,7 +139,7 @@ function drawDayBar(
   top: number,
 ): void {
   let from = x;
-  row.dayShares.forEach((share, state) => {
+  row.ownShares.forEach((share, state) => {
     if (share <= 0) return;
     const part = group
       .append("rect")

@@ -25,9 +25,16 @@ export function listsDifferences({ responses, variants }: StudyResults): boolean
 /** Every response of every variant with interval and difference to the base. */
 export function responseTable(results: StudyResults): Markup {
   if (results.responses.length === 0) return html`<p>No response was asked for.</p>`;
-  return listsDifferences(results)
+  const table = listsDifferences(results)
     ? html`<p class="small">${captionOf(results)}</p>${results.responses.map((info) => oneResponse(results, info))}`
     : sideBySide(results);
+  return html`${table}${meanings(results)}`;
+}
+
+/** What shares are taken over, each definition once. */
+function meanings({ responses }: StudyResults): Markup[] {
+  const sentences = new Set(responses.flatMap(({ meaning }) => (meaning === undefined ? [] : [meaning])));
+  return [...sentences].map((sentence) => html`<p class="small">${isolated(sentence)}</p>`);
 }
 
 function sideBySide(results: StudyResults): Markup {

@@ -28,9 +28,9 @@ export function wipReadings(columns: WipColumns): TimeReadings {
 }
 
 export function headsOutReadings(columns: HeadsOutColumns): TimeReadings {
-  const series = columns.lines.map(({ role, shape, seconds, heads }) =>
+  const series = columns.lines.map(({ role, label, shape, seconds, heads }) =>
     plain(
-      LINE_NAMES[role],
+      role === "chiller" ? label.replace(/: [^:]*:\d\d$/, "") : LINE_NAMES[role],
       "heads",
       shape === "step" ? { kind: "exact", times: seconds, values: heads } : straight(seconds, heads),
     ),
@@ -87,7 +87,12 @@ export function bottleneckReadings(columns: BottleneckColumns): TimeReadings {
 }
 
 const PHASES = ["crates on the lorry", "in lairage", "crates to the washer"];
-const LINE_NAMES = { out: "carcasses out", arrived: "arrived", target: "target" } as const;
+const LINE_NAMES = {
+  arrived: "arrived",
+  hung: "hung",
+  out: "carcasses out",
+  target: "target",
+} as const;
 
 function scene({ startClockSeconds, endSeconds }: { startClockSeconds: number; endSeconds: number }) {
   return { startClockSeconds, endSeconds, spans: [] };

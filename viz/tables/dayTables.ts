@@ -14,9 +14,26 @@ import type { Cell, ChartTable } from "./chartTable.ts";
 /** The pictures of a day that are no traces, as tables. */
 
 export function stateTable(columns: StateColumns): ChartTable {
+  const worked = columns.states.filter((name) => name !== "on break");
+  const clock = (seconds: number): Cell => formatClock(seconds + columns.startClockSeconds, true);
+  const percent = (share: number | null): Cell => (share === null ? null : share * 100);
   return {
-    columns: [text("station"), ...columns.states.map((name) => ({ name, unit: "% of position time" }))],
-    rows: columns.rows.map((row) => [row.name, ...row.dayShares.map((share) => share * 100)]),
+    columns: [
+      text("station"),
+      { name: "first head", unit: "clock time" },
+      { name: "last head", unit: "clock time" },
+      ...worked.map((name) => ({ name, unit: "% of own time" })),
+      { name: "on break", unit: "% from first to last head" },
+      ...columns.states.map((name) => ({ name: `${name}, by the clock`, unit: "% of the day" })),
+    ],
+    rows: columns.rows.map((row) => [
+      row.name,
+      row.own === null ? null : clock(row.own.fromSeconds),
+      row.own === null ? null : clock(row.own.toSeconds),
+      ...worked.map((_, state) => percent(row.ownShares[state] ?? null)),
+      percent(row.breakShare),
+      ...row.clockShares.map(percent),
+    ]),
   };
 }
 

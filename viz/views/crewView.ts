@@ -1,7 +1,7 @@
 import type { CrewColumns, CrewPanel } from "../charts/index.ts";
 import type { CrewTrace, StudyResults, VariantResults } from "../contract.ts";
 import { formatNumber, isolated } from "../frame/index.ts";
-import { spanWords } from "../words/index.ts";
+import { spanWords, WORK_IN_HAND_WORDS } from "../words/index.ts";
 import { binnedTrace, drawingBinSeconds } from "./binnedTrace.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
 
@@ -18,12 +18,12 @@ export function crewView(results: StudyResults, variant: VariantResults): CrewCo
   return {
     ...dayScene(results, variant),
     title: "Who had work in hand",
-    caption: "Room under the line is people on duty without work in hand; a crew without room has no one to spare",
+    caption: "White under the line: people on duty with nothing to do. No white: nobody to spare",
     subtitle: `People on duty (line) and with work in hand (hatched), mean of each ${spanWords(binSeconds)}, ${dayWords(results, variant)}`,
     description: describe(shares),
     binSeconds,
     panels: (traces?.crews ?? []).map((trace, index) => panelOf(trace, shares[index]!.share, wished)),
-    footnote: traces === null ? "This day was run without traces, so the crews cannot be drawn." : "",
+    footnote: traces === null ? "This day was run without traces, so the crews cannot be drawn." : WORK_IN_HAND_WORDS,
   };
 }
 
@@ -31,7 +31,7 @@ function panelOf(trace: CrewTrace, share: number, binSeconds: number): CrewPanel
   const present = binnedTrace(trace.present, binSeconds);
   return {
     name: isolated(trace.name),
-    note: `people: at work ${formatNumber(share * 100, 0)} %`,
+    note: `at work ${formatNumber(share * 100, 0)} % of time on duty`,
     largest: Math.max(0, ...present.high),
     busy: binnedTrace(trace.busy, binSeconds).mean,
     present: present.mean,
@@ -40,5 +40,5 @@ function panelOf(trace: CrewTrace, share: number, binSeconds: number): CrewPanel
 
 function describe(shares: readonly { name: string; share: number }[]): string {
   const sorted = [...shares].sort((a, b) => b.share - a.share);
-  return `Time with work in hand, of time on duty: ${sorted.map(({ name, share }) => `${name} ${formatNumber(share * 100, 0)} %`).join(", ")}.`;
+  return `With work in hand, share of time on duty: ${sorted.map(({ name, share }) => `${name} ${formatNumber(share * 100, 0)} %`).join(", ")}.`;
 }

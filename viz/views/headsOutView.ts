@@ -1,47 +1,83 @@
 import type { HeadsLine, HeadsOutColumns } from "../charts/index.ts";
 import type { StepTrace, StudyResults, VariantResults } from "../contract.ts";
-import { clockAt, formatNumber } from "../frame/index.ts";
+import { clockAt, formatNumber, isolated } from "../frame/index.ts";
+import { overtimeWords } from "../words/index.ts";
+import { chillersOf } from "./chillerView.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
 
-/** Cumulative counts of a variant's first day: arrived, carcasses out, target. */
+/**
+ * Cumulative counts of a variant's first day: arrived, hung, into each chiller, carcasses out, and the target. The target
+ * counts from the start of the shift and is compared with the heads hung: carcasses leave the chiller hours later.
+ */
 export function headsOutView(results: StudyResults, variant: VariantResults): HeadsOutColumns {
   const { day } = variant;
   const scene = dayScene(results, variant);
-  const lines: HeadsLine[] = [];
-  const arrived = `arrived: ${formatNumber(day.heads.arrived, 0)}`;
-  // A load comes all at once. Heads that come one by one are known at the ends of bins, as carcasses out are.
-  const shape = day.loads.length > 0 ? "step" : "straight";
-  if (day.traces) lines.push(counted(day.traces.arrived, "arrived", shape, arrived));
   const target = targetLine(results, day.shiftEndSeconds, day.heads.arrived);
-  if (target) lines.push(target);
-  const out = day.heads.out.carcass ?? 0;
-  const end = clockAt(day.finishSeconds, day.startClockSeconds);
-  if (day.traces)
-    lines.push(counted(day.traces.out, "out", "straight", `carcasses out: ${formatNumber(out, 0)} at ${end}`));
+  const counts = countedLines(variant);
+  const rate = formatNumber(results.plan.targetHeadsPerHour ?? 0, 0);
   return {
     ...scene,
     // A target that is reached only after the line was clear still has to end on the axis.
     endSeconds: Math.max(scene.endSeconds, target?.seconds.at(-1) ?? 0),
     title: "Heads in and heads out",
-    caption:
-      "Slope is speed: where carcasses out run flat, none came; the gap to the arrivals is what is in the plant, chiller included",
-    subtitle: `Counted from the day's start, ${dayWords(results, variant)}${target ? `. Target: ${formatNumber(results.plan.targetHeadsPerHour!, 0)} heads/h over the shifts, breaks left out` : ""}`,
-    description: describe(results, variant, target, out),
+    caption: "Steeper is faster, flat means nothing came; the gap between two lines is what is between them",
+    subtitle: `Counted from the day's start, ${dayWords(results, variant)}${target ? `. Target: ${rate} heads/h over the shifts without breaks; compare it with the heads hung` : ""}`,
+    description: describe(results, variant, target, counts),
     shiftEndSeconds: day.shiftEndSeconds,
-    lines,
+    lines: target ? [counts[0]!, target, ...counts.slice(1)].filter((line) => line !== undefined) : counts,
   };
 }
 
-function counted(trace: StepTrace, role: "out" | "arrived", shape: HeadsLine["shape"], label: string): HeadsLine {
-  if (trace.kind === "exact") return { label, role, shape: "step", seconds: trace.times, heads: trace.values };
+/** In the order in which heads come by: arrived, hung, into each chiller, out. */
+function countedLines(variant: VariantResults): HeadsLine[] {
+  const { day } = variant;
+  const { traces } = day;
+  if (traces === null) return [];
+  const clock = (seconds: number) => clockAt(seconds, day.startClockSeconds);
+  const last = (words: string, line: HeadsLine): HeadsLine => {
+    return { ...line, label: `${words}: ${formatNumber(line.heads.at(-1) ?? 0, 0)} by ${clock(reachedAt(line))}` };
+  };
+  const out = formatNumber(day.heads.out.carcass ?? 0, 0);
+  // A load comes all at once. Heads that come one by one are known at the ends of bins, as carcasses out are.
+  const shape = day.loads.length > 0 ? "step" : "straight";
+  const chillers = chillersOf(variant).flatMap(({ name }) => {
+    const trace = traces.entered?.find((entered) => entered.name === name);
+    return trace === undefined ? [] : [last(`into ${isolated(name)}`, counted(trace, "chiller", "straight"))];
+  });
+  return [
+    { ...counted(traces.arrived, "arrived", shape), label: `arrived: ${formatNumber(day.heads.arrived, 0)}` },
+    // A run of an earlier version did not count them.
+    ...(traces.hung === undefined ? [] : [last("hung", counted(traces.hung, "hung", "straight"))]),
+    ...chillers,
+    { ...counted(traces.out, "out", "straight"), label: `carcasses out: ${out} by ${clock(day.finishSeconds)}` },
+  ];
+}
+
+function counted(trace: StepTrace, role: HeadsLine["role"], shape: HeadsLine["shape"]): HeadsLine {
+  if (trace.kind === "exact") return { label: "", role, shape: "step", seconds: trace.times, heads: trace.values };
   const seconds = trace.high.map((_, bin) => Math.min(trace.endSeconds, (bin + 1) * trace.binSeconds));
   return {
-    label,
+    label: "",
     role,
     shape,
     seconds: [0, ...seconds.slice(0, -1), trace.endSeconds],
     heads: [trace.low[0] ?? 0, ...trace.high],
   };
+}
+
+/** When the count reaches its last value. */
+function reachedAt({ seconds, heads }: HeadsLine): number {
+  return seconds[heads.indexOf(heads.at(-1) ?? 0)] ?? 0;
+}
+
+/** The count at an instant, on the line as it is drawn. */
+function countAt({ shape, seconds, heads }: HeadsLine, at: number): number {
+  const next = seconds.findIndex((time) => time > at);
+  if (next < 0) return heads.at(-1) ?? 0;
+  if (next === 0) return 0;
+  const [from, to] = [seconds[next - 1]!, seconds[next]!];
+  const share = shape === "step" ? 0 : (at - from) / (to - from);
+  return heads[next - 1]! + share * (heads[next]! - heads[next - 1]!);
 }
 
 /** Target rate over shift time less breaks, up to the heads that there are. Null without a target or without shifts. */
@@ -67,19 +103,42 @@ function targetLine(results: StudyResults, shiftEnd: number, arrived: number): H
     seconds.push(to);
     heads.push(before + gained);
   }
-  const label = `target: ${formatNumber(heads.at(-1)!, 0)} at ${clockAt(seconds.at(-1)!, results.variants[0]!.day.startClockSeconds)}`;
+  const label = `target: ${formatNumber(heads.at(-1)!, 0)} by ${clockAt(seconds.at(-1)!, results.variants[0]!.day.startClockSeconds)}`;
   return { label, role: "target", shape: "straight", seconds, heads };
 }
 
-function describe(results: StudyResults, variant: VariantResults, target: HeadsLine | null, out: number): string {
+function describe(
+  results: StudyResults,
+  variant: VariantResults,
+  target: HeadsLine | null,
+  counts: readonly HeadsLine[],
+): string {
   const { day } = variant;
-  const end = clockAt(day.finishSeconds, day.startClockSeconds);
-  const work = clockAt(day.workFinishSeconds, day.startClockSeconds);
-  const over = (day.workFinishSeconds - day.shiftEndSeconds) / 60;
-  const shift = over > 0 ? `${formatNumber(over, 0)} min after the last shift` : "within the shifts";
-  const stop = day.status === "finished" ? "" : " The day did not end by itself: heads were left on the line.";
-  const aim = target
-    ? ` At ${formatNumber(results.plan.targetHeadsPerHour!, 0)} heads/h the target line reaches ${formatNumber(target.heads.at(-1)!, 0)} heads.`
-    : "";
-  return `${formatNumber(day.heads.arrived, 0)} heads arrived, ${formatNumber(out, 0)} carcasses were out by ${end}; the last work on the line ended at ${work}, ${shift}.${aim}${stop}`;
+  const clock = (seconds: number) => clockAt(seconds, day.startClockSeconds);
+  const heads = (count: number) => formatNumber(count, 0);
+  const hung = counts.find(({ role }) => role === "hung");
+  const last = hung === undefined || day.heads.hung === 0 ? "" : `, the last of them by ${clock(reachedAt(hung))}`;
+  const stop = day.status === "finished" ? [] : ["The day did not end by itself: heads were left on the line."];
+  return [
+    `${heads(day.heads.arrived)} heads arrived and ${heads(day.heads.hung)} were hung${last}.`,
+    ...targetWords(results, variant, target, hung),
+    overtimeWords(results, day),
+    `${heads(day.heads.out.carcass ?? 0)} carcasses were out by ${clock(day.finishSeconds)}.`,
+    ...stop,
+  ].join(" ");
+}
+
+/** What was hung by the time at which the target ends. */
+function targetWords(
+  results: StudyResults,
+  { day }: VariantResults,
+  target: HeadsLine | null,
+  hung: HeadsLine | undefined,
+): string[] {
+  if (target === null) return [];
+  const [wanted, until] = [target.heads.at(-1)!, target.seconds.at(-1)!];
+  const rate = formatNumber(results.plan.targetHeadsPerHour!, 0);
+  const words = `The target, ${rate} heads an hour without breaks, is ${formatNumber(wanted, 0)} heads by ${clockAt(until, day.startClockSeconds)}`;
+  if (hung === undefined) return [`${words}.`];
+  return [`${words}; ${formatNumber(Math.floor(countAt(hung, until)), 0)} were hung by then.`];
 }

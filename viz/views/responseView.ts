@@ -33,7 +33,7 @@ export function responseView(results: StudyResults, info: ResponseInfo): Respons
   return {
     title: isolated(info.label),
     caption: "Compare with the band: variants whose interval lies clear of it are likely to differ from the base",
-    subtitle: `${several}${wish(info)}`,
+    subtitle: `${several}${wish(info)}${meaningOf(info)}`,
     description: describeVariants(results, info),
     quantity: format.quantity,
     rows,
@@ -67,7 +67,7 @@ export function differenceView(results: StudyResults, info: ResponseInfo): Diffe
   return {
     title: `${isolated(info.label)}: difference to the base case`,
     caption: "An interval that stays on one side of the upright line is a difference to rely on",
-    subtitle: `Against ${quoted(base?.name ?? "")}, same seeds, ${interval}. Filled dot: a difference is shown; open dot: not shown`,
+    subtitle: `Against ${quoted(base?.name ?? "")}, same seeds, ${interval}. Filled dot: a difference is shown; open dot: not shown${meaningOf(info)}`,
     description: describeDifferences(results, info),
     quantity: format.differenceQuantity,
     rows,
@@ -79,6 +79,10 @@ function sidesOf(info: ResponseInfo, sides: readonly [string, string]): [string,
   if (info.better === null) return [sides[0], sides[1]];
   const more = info.better === "more";
   return [`${sides[0]}: ${more ? "worse" : "better"}`, `${sides[1]}: ${more ? "better" : "worse"}`];
+}
+
+function meaningOf({ meaning }: ResponseInfo): string {
+  return meaning === undefined ? "" : `. ${isolated(meaning)}`;
 }
 
 function wish(info: ResponseInfo): string {

@@ -10,6 +10,8 @@ export { fitTestWords } from "./fitTestWords.ts";
 export { goalFormat, usesWords } from "./goalWords.ts";
 export { differenceIn, furthestVariant, headline, isSingleDay } from "./headline.ts";
 export { observationNoun, observationsOf, observationsWords } from "./observations.ts";
+export { overtimeWords } from "./overtimeWords.ts";
+export { OWN_TIME_WORDS, WORK_IN_HAND_WORDS } from "./ownTimeWords.ts";
 export { quoted } from "./quoted.ts";
 export { type ResponseFormat, responseFormat } from "./responseFormat.ts";
 export { type FactorEffect, rankedEffects, screeningWords } from "./screeningWords.ts";

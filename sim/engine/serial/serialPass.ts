@@ -162,8 +162,19 @@ export class SerialPass {
     stateSeconds[WORKING] = working;
     stateSeconds[BLOCKED] = blocked;
     this.day.stageAt[stage]!.processed += end;
+    if (come > 0) this.noteOwnTime(stage, stage > 0 ? leaves[here - this.row]! : this.joins[0]!);
+    if (leave > 0) this.day.stageAt[stage]!.own.left = leaves[here + leave - 1]!;
     if (stage > 0) this.queues[stage]!.pass(leaves, here - this.row, come, starts, cell, start);
     else this.queues[0]?.pass(this.joins, 0, come, starts, 0, start);
+  }
+
+  /** The stage's own time begins with its first head, for which its machine has waited. */
+  private noteOwnTime(stage: number, comes: number): void {
+    const { own } = this.day.stageAt[stage]!;
+    if (own.hasBegun) return;
+    own.hasBegun = true;
+    own.from = comes;
+    own.fromSums[STARVED] = comes;
   }
 
   private bookSection({ first, last, book }: SectionBook, come: number, leave: number): void {

@@ -1,6 +1,7 @@
 import type { CompiledLine } from "../../line/index.ts";
 import type { UniformStream } from "../../random/index.ts";
 import { absentees } from "./absentees.ts";
+import { Headcount } from "./headcount.ts";
 import { rowsOf } from "./rowsOf.ts";
 import type { StageState } from "./stageState.ts";
 
@@ -35,6 +36,11 @@ export class CrewState {
   since = Number.NaN;
   busySeconds = Number.NaN;
   presentSeconds = Number.NaN;
+  /** People at work: by stage index, null where it has no station; and at repairs and emptyings. */
+  readonly at: readonly (Headcount | null)[];
+  readonly atJobs = new Headcount();
+  /** By station: person-seconds in which work in hand there waited for the repair of its machine. */
+  readonly repairSeconds: Float64Array;
   /** Repairs and emptyings that wait for a person, first come first served: unit, or failures.count + vessel. */
   readonly jobs: number[] = [];
   /** How many of its first n people are missing today: absent[n]. */
@@ -51,6 +57,8 @@ export class CrewState {
     this.peopleMax = crews.peopleMax[index]!;
     this.walkSeconds = crews.walkSeconds[index]!;
     this.stations = Array.from(rowsOf(crews.stations, crews.stationFrom, index), (stage) => stageAt[stage]!);
+    this.at = stageAt.map((stage) => (this.stations.includes(stage) ? new Headcount() : null));
+    this.repairSeconds = new Float64Array(this.stations.length);
     this.absent = absentees(this.peopleMax, crews.absentShare[index]!, absence);
     this.located = new Int32Array(this.stations.length);
     this.unlocated = this.peopleMax;

@@ -1,4 +1,4 @@
-import { CHAIN, type CompiledLine, DWELL, NO_LIMIT } from "../../line/index.ts";
+import { besideOf, CHAIN, type CompiledLine, DWELL, NO_LIMIT, waysOn } from "../../line/index.ts";
 import { Sampler, type UniformStream, uniformStream } from "../../random/index.ts";
 import { ActivePeriods } from "../binding/activePeriods.ts";
 import { BindingPath } from "../binding/bindingPath.ts";
@@ -217,6 +217,7 @@ export class DayState {
     );
     for (const stage of this.stageAt) stage.crews = crewsOf(line, stage.index, this.crewAt);
     this.hanging = this.stageAt[stages.hanging]!;
+    tellBeside(line, this.stageAt);
     this.emptyCrate = new PositionState(line, this.hanging, positions.count);
 
     const unitStreams = (purpose: string) => (unit: number) => stream(unitName(line, unit), purpose);
@@ -284,6 +285,12 @@ export class DayState {
 function activePeriodsOf({ positions, stages }: CompiledLine): ActivePeriods {
   const kindOf = (stage: number) => stages.kind[stage]!;
   return new ActivePeriods(Array.from(positions.stage, (stage) => kindOf(stage) !== DWELL && kindOf(stage) !== CHAIN));
+}
+
+/** Tells every stage which ones stand beside it, for the heads that it sends aside. */
+function tellBeside(line: CompiledLine, stageAt: readonly StageState[]): void {
+  const senders = besideOf(line, waysOn(line));
+  for (const stage of stageAt) stage.own.beside = stageAt.filter(({ index }) => senders[index]!.includes(stage.index));
 }
 
 function crewsOf({ stages }: CompiledLine, stage: number, crewAt: readonly CrewState[]): CrewState[] {

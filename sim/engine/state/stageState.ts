@@ -7,6 +7,7 @@ import type { CrewState } from "./crewState.ts";
 import { DwellEnds } from "./dwellEnds.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
+import { OwnHours } from "./ownHours.ts";
 import { PositionState } from "./positionState.ts";
 import { rowsOf } from "./rowsOf.ts";
 import { Waiters } from "./waiters.ts";
@@ -106,6 +107,7 @@ export class StageState {
   /** Since when a gate, a due stop or a full vessel holds the stage back; NaN when none does. */
   heldSince = Number.NaN;
   heatJoules = Number.NaN;
+  readonly own = new OwnHours();
   /** The queue as it is shown: before the hanging point the heads in the crates there, on a chain the heads that ride. */
   readonly shown = new Headcount();
   /** Positions that are blocked for a place here. */

@@ -1,14 +1,24 @@
 import { describe, expect, it } from "vitest";
 import { daySummary } from "../../../sim/cli/daySummary.ts";
 import { runSingleDay } from "../../../sim/index.ts";
+import { OWN_TIME, WORK_IN_HAND } from "../../../sim/observations/index.ts";
 import { handMadeResults } from "../../support/handMadeResults.ts";
 import { readSmallPlan } from "../../support/readSmallPlan.ts";
 
 describe("daySummary", () => {
-  it("shows what came out, when it ended, and what each stage did, in shares of position time", () => {
+  it("shows what came out, when it ended, and what each stage did, in shares of its own time", () => {
     const lines = daySummary(handMadeResults());
     expect(lines).toContainEqual(expect.stringMatching(/^End of work on the line +08:30$/));
-    expect(lines.at(-2)).toMatch(/^skinning +50\.0 % +10\.0 % +20\.0 % +5\.0 % +10\.0 % +5\.0 % +2\.5 +5$/);
+    const skinning = /^skinning +61\.2 % +12\.2 % +8\.2 % +6\.1 % +12\.2 % +5\.8 % +2\.5 +5$/;
+    expect(lines).toContainEqual(expect.stringMatching(skinning));
+    expect(lines).toContainEqual(expect.stringContaining(OWN_TIME));
+  });
+
+  it("says of each crew where its work in hand lay, in person-hours", () => {
+    const lines = daySummary(handMadeResults());
+    // 8 h on duty, 6 h with work in hand, one of them waiting for a repair.
+    expect(lines).toContainEqual(expect.stringMatching(/^dressing +8\.0 +6\.0 +5\.0 +1\.0 +0\.0$/));
+    expect(lines.at(-1)).toBe(WORK_IN_HAND);
   });
 
   it("says first of all that a day was cut off, and where heads are left", () => {

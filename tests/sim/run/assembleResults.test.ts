@@ -41,6 +41,7 @@ describe("assembleResults", () => {
         targetHeadsPerHour: 720,
         breaks: [{ name: "coffee", fromSeconds: 3600, toSeconds: 4200 }],
         shifts: [{ name: "early", fromSeconds: 1800, toSeconds: 7200 }],
+        cleaningSeconds: 0,
         limitSources: { "stick to evisceration": "house rule, invented" },
       },
     });

@@ -14,11 +14,19 @@ const COLUMNS: HeadsOutColumns = {
   lines: [
     { label: "arrived: 4 000", role: "arrived", shape: "step", seconds: [0, 10_000], heads: [2000, 4000] },
     { label: "target: 4 000", role: "target", shape: "straight", seconds: [0, 24_000], heads: [0, 4000] },
+    { label: "hung: 3 990 by 13:10", role: "hung", shape: "straight", seconds: [0, 25_800], heads: [0, 3990] },
+    {
+      label: "into chilling: 3 980 by 13:40",
+      role: "chiller",
+      shape: "straight",
+      seconds: [0, 1800, 27_600],
+      heads: [0, 0, 3980],
+    },
     { label: "carcasses out: 3 980", role: "out", shape: "straight", seconds: [0, 6000, 36_000], heads: [0, 0, 3980] },
   ],
 };
 
-test("arrivals, target and heads out share one axis, overtime is marked", async () => {
+test("arrivals, target, heads hung, into the chiller and out share one axis, overtime is marked", async () => {
   await expect(picture(headsOutChart(COLUMNS, testContext()))).toMatchFileSnapshot("../../pictures/headsOut.svg");
 });
 

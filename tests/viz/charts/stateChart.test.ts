@@ -24,14 +24,17 @@ const COLUMNS: StateColumns = {
         [0, 0.2, 0, 0.1],
         [0, 0, 1, 0],
       ],
-      dayShares: [0.375, 0.075, 0.15, 0.075, 0.075, 0.25],
-      note: ["working 38 %", "on break 25 %, starved 15 %"],
+      ownShares: [0.6, 0.12, 0.04, 0.12, 0.12, 0],
+      breakShare: 0.3,
+      clockShares: [0.375, 0.075, 0.15, 0.075, 0.075, 0.25],
+      own: { fromSeconds: 300, toSeconds: 6300 },
+      note: ["working 60 %; on break 30 %", "blocked 12 %, no crew 12 %"],
     },
   ],
   footnote: "",
 };
 
-test("each bin is filled by the shares of its states, with the shares of the day beside it", async () => {
+test("each bin is filled by the shares of its states, with the shares of the own time beside it", async () => {
   await expect(picture(stateChart(COLUMNS, testContext()))).toMatchFileSnapshot("../../pictures/states.svg");
 });
 
@@ -48,4 +51,22 @@ test("without recorded states the chart says so", () => {
   expect(textsOf(stateChart({ ...COLUMNS, rows: [] }, testContext()))[1]).toBe(
     "No station of this day has recorded states.",
   );
+});
+
+test("a line below the strip goes from the station's first head to its last; without one there is none", () => {
+  const strokes = (own: StateColumns["rows"][number]["own"]) =>
+    [
+      ...stateChart({ ...COLUMNS, rows: [{ ...COLUMNS.rows[0]!, own }] }, testContext()).querySelectorAll("path"),
+    ].filter((path) => path.getAttribute("stroke-width") === "1.2");
+  const [left, , right] = strokes({ fromSeconds: 0, toSeconds: 7200 })[0]!
+    .getAttribute("d")!
+    .match(/[\d.]+/g)!;
+  const d = strokes({ fromSeconds: 1800, toSeconds: 5400 })[0]!
+    .getAttribute("d")!
+    .match(/[\d.]+/g)!
+    .map(Number);
+  expect(right).toBeDefined();
+  const width = (d[3]! - d[0]!) * 2;
+  expect(d[0]! - Number(left)).toBeCloseTo(width / 4, 0);
+  expect(strokes(null)).toEqual([]);
 });

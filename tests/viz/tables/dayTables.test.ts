@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import type { Cell } from "../../../viz/tables/chartTable.ts";
 import {
   bindingTable,
   bottleneckTable,
@@ -15,14 +16,20 @@ const results = exampleDay("ferncote");
 const base = results.variants[0]!;
 const WORDS = { title: "", caption: "", subtitle: "", description: "" };
 
-test("state shares of a station add up to 100 %", () => {
+test("state shares of a station add up to 100 %, of its own time and by the clock; every column says of what", () => {
   const { columns, rows } = stateTable(stateView(results, base));
-  expect(columns).toHaveLength(7);
-  for (const [name, ...shares] of rows) {
-    expect(
-      shares.reduce<number>((sum, share) => sum + Number(share), 0),
-      String(name),
-    ).toBeCloseTo(100, 6);
+  expect(columns.map(({ unit }) => unit)).toEqual([
+    "",
+    "clock time",
+    "clock time",
+    ...new Array(5).fill("% of own time"),
+    "% from first to last head",
+    ...new Array(6).fill("% of the day"),
+  ]);
+  const sum = (cells: readonly Cell[]) => cells.reduce<number>((total, share) => total + Number(share), 0);
+  for (const [name, , , ...shares] of rows) {
+    if (shares[0] !== null) expect(sum(shares.slice(0, 5)), String(name)).toBeCloseTo(100, 6);
+    expect(sum(shares.slice(6)), String(name)).toBeCloseTo(100, 6);
   }
 });
 

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { headsOutView } from "../../../viz/views/index.ts";
 import { exampleDay } from "../../support/exampleDay.ts";
-import { syntheticStudy } from "../../support/syntheticStudy.ts";
+import { syntheticSingleDay, syntheticStudy } from "../../support/syntheticStudy.ts";
 
 test("the target runs over shift time less breaks: 8 h less 70 min at 600 heads/h is 4 100 heads", () => {
   const study = syntheticStudy();
@@ -20,7 +20,12 @@ test("the target stops at the heads there are", () => {
 test("without a target or without shifts no target line is drawn", () => {
   const study = syntheticStudy();
   study.plan.targetHeadsPerHour = null;
-  expect(headsOutView(study, study.variants[0]!).lines.map((line) => line.role)).toEqual(["arrived", "out"]);
+  expect(headsOutView(study, study.variants[0]!).lines.map((line) => line.role)).toEqual([
+    "arrived",
+    "hung",
+    "chiller",
+    "out",
+  ]);
 });
 
 test("the out line ends at the carcasses counted and at the day's end", () => {
@@ -57,4 +62,31 @@ test("heads that come one by one are joined like carcasses out, so that no more 
   });
   const loads = syntheticStudy();
   expect(headsOutView(loads, loads.variants[0]!).lines[0]).toMatchObject({ role: "arrived", shape: "step" });
+});
+
+test("hung, into the chiller and out are drawn, and the target is held against the heads hung by the time it ends", () => {
+  const results = exampleDay("ferncote");
+  const [variant] = results.variants;
+  const { day } = variant!;
+  const view = headsOutView(results, variant!);
+  expect(view.lines.map(({ role }) => role)).toEqual(["arrived", "target", "hung", "chiller", "out"]);
+  const line = (wanted: string) => view.lines.find(({ role }) => role === wanted)!;
+  expect(line("hung").heads.at(-1)).toBe(day.heads.hung);
+  expect(line("chiller").heads.at(-1)).toBe(day.stages.find(({ name }) => name === "chilling")!.processed);
+  const until = line("target").seconds.at(-1)!;
+  const bin = line("hung").seconds.findIndex((seconds) => seconds > until);
+  const told = Number(/heads by [\d:]+; ([\d\s]+) were hung by then/u.exec(view.description)![1]!.replace(/\s/gu, ""));
+  expect(told).toBeGreaterThanOrEqual(line("hung").heads[bin - 1]!);
+  expect(told).toBeLessThanOrEqual(line("hung").heads[bin]!);
+});
+
+test("overtime is all of it: 18 min with cleaning on a day whose work ended within its shifts", () => {
+  const study = syntheticSingleDay();
+  const { day } = study.variants[0]!;
+  day.shiftEndSeconds = 28_800;
+  day.workFinishSeconds = 28_800 - 12 * 60;
+  const ending = () => headsOutView(study, study.variants[0]!).description;
+  expect(ending()).toContain("Work on the line ended at 13:48, within the shifts.");
+  study.plan.cleaningSeconds = 30 * 60;
+  expect(ending()).toContain("Work on the line ended at 13:48 and cleaning at 14:18, 18 min after the last shift.");
 });

@@ -58,10 +58,21 @@ function Figures({ results }: { results: StudyResults }) {
               <Figure key={info.key} results={results} info={info} />
             ))}
           </ul>
+          <Meanings responses={responses.slice(SHORT)} />
         </details>
       )}
     </>
   );
+}
+
+/** What shares are taken over, each definition once. */
+function Meanings({ responses }: { responses: readonly ResponseInfo[] }) {
+  const sentences = [...new Set(responses.map(({ meaning }) => meaning))].filter((meaning) => meaning !== undefined);
+  return sentences.map((sentence) => (
+    <p key={sentence} class="small">
+      {isolated(sentence)}
+    </p>
+  ));
 }
 
 /** Where no column says what is shown. */
@@ -79,7 +90,7 @@ export function Figure({ results, info }: { results: StudyResults; info: Respons
   const difference = variant && differenceWords(variant.differences?.[info.key], format, confidence);
   return (
     <li data-response={info.key}>
-      <h3>{isolated(info.label)}</h3>
+      <h3 title={info.meaning}>{isolated(info.label)}</h3>
       <div class="pair">
         <p>
           <b>{before.mean}</b> <span class="range">{before.interval}</span>

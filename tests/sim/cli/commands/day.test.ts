@@ -22,7 +22,7 @@ describe("gambrel day", PATIENCE, () => {
     const { code, out, err } = await runCli(folder, ["day", "plan.json"]);
     expect({ code, out }).toEqual({ code: 0, out: "" });
     expect(err).toMatch(/Carcasses out +\d+ carcasses/);
-    expect(err).toMatch(/stage +working +blocked +starved +no crew +down +on break/);
+    expect(err).toMatch(/stage, share of own time +working +blocked +starved +no crew +down +on break/);
     expect(err).toMatch(/official veterinarian/);
     expect(readdirSync(folder).sort()).toEqual(["plan.json", "study.json"]);
   });
