@@ -12,15 +12,15 @@ import type { StageState } from "./state/stageState.ts";
 export function setState(day: DayState, position: PositionState, state: number): void {
   const old = position.state;
   if (old === state) return;
-  if (position.stage.kind === CHAIN || isIdleChange(old, state)) keepLeftSums(position.stage);
+  if (position.stage.kind === CHAIN || isIdleChange(day, position, state)) keepLeftSums(position.stage);
   bookState(day, position);
   position.state = state;
   day.active?.machineTurns(position.index, state === WORKING || state === DOWN, day.now);
 }
 
-/** No head comes to the position, and none has just left it. */
-function isIdleChange(old: number, state: number): boolean {
-  return old !== WORKING && old !== BLOCKED && state !== WORKING;
+/** No head comes to the position, and none left the stage at this instant. Held back by a gate it is idle too, and blocked. */
+function isIdleChange(day: DayState, { item, stage }: PositionState, state: number): boolean {
+  return item === null && state !== WORKING && stage.own.left !== day.now;
 }
 
 export function bookState(day: DayState, position: PositionState): void {

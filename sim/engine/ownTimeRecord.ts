@@ -48,9 +48,10 @@ function stillReachable(day: DayState): Set<number> {
   const ways = waysOn(day.line);
   const reached = new Set<number>();
   if (!noMoreHeads(day)) reached.add(hanging.index);
-  visitPresent(day, (_, stage, travelling) => {
+  visitPresent(day, (item, stage, travelling) => {
+    const isInHand = stage.positions.some((position) => position.item === item);
     // Crates that hanging will not take any more, and heads of a stream that stay before it.
-    if (stage.own.isOver || (day.hangingClosed && stage === hanging && !travelling)) return;
+    if (stage.own.isOver || (day.hangingClosed && stage === hanging && !travelling && !isInHand)) return;
     for (const to of travelling ? ways[stage.index]! : [stage.index]) reached.add(to);
   });
   for (const stage of reached) for (const to of ways[stage]!) reached.add(to);

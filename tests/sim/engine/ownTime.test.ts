@@ -70,11 +70,12 @@ describe("a station's own time", () => {
       }),
       { breaks: [pause("tea", 25, 60, { crews: ["team"] })] },
     );
-    // a: 10-20, 20-30 (5 s into the break), blocked 30-80, a break that ends at 85, 85-95, blocked 95-140.
+    // a: 10-20, 20-30 (5 s into the break), blocked 30-80, a break of 60 s that begins late and ends at 90, 90-100,
+    // blocked 100-140.
     // b: 20-80, 80-140, 140-200. a's last head leaves at 140.
     const day = runChecked(plan);
-    expect(day.stages[0]!.stateSeconds[STATES.indexOf("blocked")]).toBe(50 + 45);
-    expect(own(day, "a")).toEqual([10, 140, { working: 30, blocked: 45, "on break": 55 }]);
+    expect(day.stages[0]!.stateSeconds[STATES.indexOf("blocked")]).toBe(50 + 40);
+    expect(own(day, "a")).toEqual([10, 140, { working: 30, blocked: 40, "on break": 60 }]);
     expect(own(day, "b")).toEqual([20, 200, { working: 180 }]);
   });
 
