@@ -1,7 +1,7 @@
 import { CHAIN, DWELL, NO_LIMIT } from "../line/index.ts";
 import { beginOwnTime, forgetOwnTime, keepLeftSums } from "./ownTime.ts";
 import type { ChainState } from "./state/chainState.ts";
-import type { CrewState } from "./state/crewState.ts";
+import { type CrewState, peopleHere } from "./state/crewState.ts";
 import { BLOCKED, type DayState, DOWN, STARVED, WORKING } from "./state/dayState.ts";
 import type { Headcount } from "./state/headcount.ts";
 import type { Item } from "./state/item.ts";
@@ -109,11 +109,6 @@ export function closeCrew(day: DayState, crew: CrewState): void {
   crew.presentSeconds += present * seconds;
   if (seconds > 0) day.recorders?.crew(index, since, 0, present);
   if (since + seconds < day.now) day.recorders?.crew(index, since + seconds, 0, 0);
-}
-
-/** People of the shift who are not on a break. */
-export function peopleHere({ away, people }: CrewState): number {
-  return Math.max(0, people - away);
 }
 
 /** Starts all time-weighted figures and counts afresh; what is present stays. */

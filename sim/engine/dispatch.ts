@@ -1,4 +1,5 @@
 import { CREW_RULES } from "../plan/plan.ts";
+import { noteCall } from "./calls.ts";
 import { explainIdle, hasWork, isOpen, startNext } from "./flow.ts";
 import { startJobs } from "./jobs.ts";
 import { crewFor } from "./people.ts";
@@ -61,28 +62,6 @@ function chooseStation(day: DayState, crew: CrewState): StageState | null {
     if (chosen === null || rule !== LONGEST_QUEUE || stage.shown.heads >= chosen.shown.heads) chosen = stage;
   }
   return chosen;
-}
-
-/** A crewed station looks, when the instant is over, whether it gets people, and says why if it does not. */
-export function callPeople(day: DayState, stage: StageState): void {
-  const { crews } = stage;
-  if (day.path !== null) day.path.calls(stage.index, stage.idle > 0 && hasWork(day, stage) && isOpen(day, stage));
-  noteCall(day, stage);
-  for (let row = 0; row < crews.length; row++) crews[row]!.looks = true;
-  day.unsent = true;
-}
-
-function noteCall(day: DayState, stage: StageState): void {
-  if (stage.isCalling) return;
-  stage.isCalling = true;
-  day.calling[day.callingCount++] = stage;
-}
-
-/** People of the crew are free, or there again: they look for work when the instant is over. */
-export function callCrew(day: DayState, crew: CrewState): void {
-  day.path?.frees(crew.index);
-  crew.looks = true;
-  day.unsent = true;
 }
 
 function explainCall(day: DayState, stage: StageState): void {

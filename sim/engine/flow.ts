@@ -1,8 +1,8 @@
 import { CHAIN, CHAIN_STATION, DWELL, HANGING_POINT, LORRY, OUT } from "../line/index.ts";
 import { bookDwell, changeSection, noteQueue, setState } from "./accounting.ts";
+import { callPeople } from "./calls.ts";
 import { canHangOn, hangOn, noteChainActive, takeOff, wakeChain } from "./chainRing.ts";
 import { cratesBack, noteUnloaded } from "./crates.ts";
-import { callPeople } from "./dispatch.ts";
 import { enterGates, isHeld, vesselIsFull } from "./gates.ts";
 import { claimHead, supplyHasHead } from "./hanging.ts";
 import { leaveLine, noMoreHeads } from "./leaveLine.ts";
@@ -518,7 +518,7 @@ function passEmptyCrate(day: DayState, to: number): void {
  */
 export function startWaiting(day: DayState, stage: StageState): void {
   if (stage.people > 0) {
-    callPeople(day, stage);
+    callPeople(day, stage, day.path !== null && stage.idle > 0 && hasWork(day, stage) && isOpen(day, stage));
     return;
   }
   if (day.defers) {

@@ -1,9 +1,9 @@
 import { CHAIN, CHAIN_STATION, DWELL } from "../line/index.ts";
-import { peopleHere } from "./accounting.ts";
 import type { LeftRecord } from "./dayRecord.ts";
 import { isHeld, vesselIsFull } from "./gates.ts";
 import { notHung } from "./leaveLine.ts";
 import { crewFor } from "./people.ts";
+import { peopleHere } from "./state/crewState.ts";
 import { BLOCKED, type DayState, DOWN, WORKING } from "./state/dayState.ts";
 import type { StageState } from "./state/stageState.ts";
 

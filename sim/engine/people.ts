@@ -1,8 +1,8 @@
 import { CREW_PEOPLE } from "../line/index.ts";
-import { bookCrew, peopleHere } from "./accounting.ts";
+import { bookCrew } from "./accounting.ts";
 import { goLate } from "./breaks.ts";
-import { callCrew } from "./dispatch.ts";
-import type { CrewState } from "./state/crewState.ts";
+import { callCrew } from "./calls.ts";
+import { type CrewState, peopleHere } from "./state/crewState.ts";
 import { type DayState, NONE } from "./state/dayState.ts";
 import type { PositionState } from "./state/positionState.ts";
 import type { StageState } from "./state/stageState.ts";

@@ -2,8 +2,8 @@ import { CHAIN, CREW_BREAK, CREW_PEOPLE, FLEET_BACK, HANGING_ENDS, STAGE_PAUSE }
 import { bookCrew } from "./accounting.ts";
 import { admitLoads } from "./arrivals.ts";
 import { beginBreak, dropBreaks, endBreak } from "./breaks.ts";
+import { callCrew } from "./calls.ts";
 import { interruptChain, resumeChain } from "./chainRing.ts";
-import { callCrew } from "./dispatch.ts";
 import { explainIdle, startWaiting } from "./flow.ts";
 import { checkFinished } from "./leaveLine.ts";
 import { endOwnTime, noteAway } from "./ownTime.ts";

@@ -1,5 +1,4 @@
-import { peopleHere } from "../accounting.ts";
-import type { CrewState } from "../state/crewState.ts";
+import { type CrewState, peopleHere } from "../state/crewState.ts";
 import type { StageState } from "../state/stageState.ts";
 
 /** At work elsewhere; absent today; fewer in this shift than the stage's positions take. */

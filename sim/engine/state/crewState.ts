@@ -67,3 +67,8 @@ export class CrewState {
     this.presentSeconds = 0;
   }
 }
+
+/** People of the shift who are not on a break. */
+export function peopleHere({ away, people }: CrewState): number {
+  return Math.max(0, people - away);
+}
