@@ -1,4 +1,4 @@
-import { formatRange, formatResponse } from "../observations/index.ts";
+import { formatEstimate } from "../observations/index.ts";
 import type { Estimate, ResponseInfo, StudyResults, VariantResults } from "../results/index.ts";
 import { screeningTable } from "./screeningTable.ts";
 import { textTable } from "./textTable.ts";
@@ -47,9 +47,8 @@ function variantLines(variants: readonly VariantResults[], headline: ResponseInf
 /** Mean and interval; says in words which of them is missing. */
 function estimateCells(found: Estimate | undefined, info: ResponseInfo, startClockSeconds: number): [string, string] {
   if (found === undefined) return ["no value", ""];
-  const show = (value: number): string => formatResponse(value, info, startClockSeconds);
-  if (found.low === null || found.high === null) return [show(found.mean), "(one value, no interval)"];
-  return [show(found.mean), `(${formatRange(show(found.low), show(found.high))})`];
+  const [mean, range] = formatEstimate(found, info, startClockSeconds);
+  return [mean, range === "" ? "(one value, no interval)" : `(${range})`];
 }
 
 /** Which variants the best one may be; with two variants the difference says it. */

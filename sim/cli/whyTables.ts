@@ -1,4 +1,4 @@
-import { formatRange, formatResponse, type ResponseInfo } from "../observations/index.ts";
+import { formatEstimate, formatResponse, type ResponseInfo } from "../observations/index.ts";
 import type { MeanEstimate, SlopeEstimate, Why } from "../results/index.ts";
 import { textTable } from "./textTable.ts";
 
@@ -48,9 +48,8 @@ function bottleneckTable({ bottleneck }: Why): string[] {
 }
 
 function cells(found: MeanEstimate, info: ResponseInfo): [string, string] {
-  const { mean, low, high } = found;
-  if (low === null || high === null) return [format(mean, info), ""];
-  return [format(mean, info), `(${formatRange(format(low, info), format(high, info))})`];
+  const [mean, range] = formatEstimate(found, info, 0);
+  return [mean, range === "" ? "" : `(${range})`];
 }
 
 function format(value: number, info: ResponseInfo): string {

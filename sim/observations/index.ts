@@ -9,7 +9,14 @@ export { boundTotal } from "./binding/boundSeconds.ts";
 export { slopeIn, slopeKey, slopeLabel } from "./binding/slopeResponses.ts";
 export { PARAMETERS, type Parameter, type Slope, slopesOf } from "./binding/slopes.ts";
 // Values as words
-export { formatRange, formatResponse, formatSpan } from "./formatResponse.ts";
+export {
+  type Ends,
+  formatDifference,
+  formatEstimate,
+  formatRange,
+  formatResponse,
+  formatSpan,
+} from "./formatResponse.ts";
 // One day's values
 export { measure, measurer } from "./measure.ts";
 // Overall equipment effectiveness, for other figures than a day's
@@ -17,4 +24,5 @@ export { type Oee, type OeeElements, oee } from "./oee.ts";
 // What can be measured
 export type { ResponseInfo } from "./responseInfo.ts";
 export { responsesOf } from "./responsesOf.ts";
+export { type Support, supportOf } from "./supportOf.ts";
 export { usualResponses } from "./usualResponses.ts";
