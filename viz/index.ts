@@ -14,4 +14,4 @@ export {
 } from "./report/index.ts";
 export * from "./views/index.ts";
 // Study results -> sentences
-export { answer, differenceWords, estimateWords, responseFormat } from "./words/index.ts";
+export { answer, differenceWords, estimateWords, ranking, responseFormat } from "./words/index.ts";

@@ -126,14 +126,8 @@ function outcomeLines({ estimate, rate }: Design, results: StudyResults): string
     const words = (value: number): string => formatResponse(value, info, day.startClockSeconds);
     const found = estimates[info.key];
     const guess = estimated[info.key];
-    const [mean, range] =
-      found === undefined ? ["no value", ""] : formatEstimate(found, info, day.startClockSeconds);
-    return [
-      info.label,
-      guess === undefined ? "" : words(guess),
-      mean,
-      range === "" ? "" : `(${range})`,
-    ];
+    const [mean, range] = found === undefined ? ["no value", ""] : formatEstimate(found, info, day.startClockSeconds);
+    return [info.label, guess === undefined ? "" : words(guess), mean, range === "" ? "" : `(${range})`];
   });
   const late = (values.overtime ?? []).filter((seconds) => seconds !== null && seconds > 0).length;
   const percent = `${Number((results.study.confidence * 100).toFixed(2))} %`;

@@ -155,7 +155,12 @@ async function recommend(
 }
 
 function foundOf({ design, values }: Trial, { confidence, response }: ImproveQuestion): Found {
-  return { name: design.name, counts: design.counts, uses: design.spent, goal: estimateWithin(supportOf(response), values, confidence) };
+  return {
+    name: design.name,
+    counts: design.counts,
+    uses: design.spent,
+    goal: estimateWithin(supportOf(response), values, confidence),
+  };
 }
 
 function pointOf(trial: Trial, curve: readonly Trial[], question: ImproveQuestion): CurvePoint {

@@ -38,8 +38,8 @@ function verdictOf({ responses }: Trial, limits: readonly AskedLimit[], alpha: n
     // A day on which no head passed the limit's two points breaks nothing.
     const days = responses[key]!.map((value) => value ?? 0);
     const { max, low, high } = shareEstimate(days, 1 - 2 * alpha)!;
-    if (max === 0 || high! < share) return "kept";
-    return low! > share ? "broken" : "not shown";
+    if (max === 0 || (high !== null && high < share)) return "kept";
+    return low !== null && low > share ? "broken" : "not shown";
   });
   if (verdicts.includes("broken")) return "broken";
   return verdicts.includes("not shown") ? "not shown" : "kept";

@@ -41,7 +41,11 @@ export function formatEstimate(ends: Ends, info: ResponseInfo, startClockSeconds
 }
 
 /** The same of a difference: ["-8.2 min", "-9.1 to -7.3 min"]. `plain` leaves plus signs out. */
-export function formatDifference(ends: Ends, info: ResponseInfo, style: "signed" | "plain" = "signed"): [string, string] {
+export function formatDifference(
+  ends: Ends,
+  info: ResponseInfo,
+  style: "signed" | "plain" = "signed",
+): [string, string] {
   return withInterval(ends, (value, scale) => spanText(value, info, style, scale));
 }
 

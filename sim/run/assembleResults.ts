@@ -97,11 +97,7 @@ function valuesByKey(days: readonly DayOutcome[], responses: readonly ResponseIn
   );
 }
 
-function estimatesOf(
-  values: Values,
-  responses: readonly ResponseInfo[],
-  study: Study,
-): Record<string, MeanEstimate> {
+function estimatesOf(values: Values, responses: readonly ResponseInfo[], study: Study): Record<string, MeanEstimate> {
   return present(responses.map((info) => [info.key, meanEstimate(values, info.key, study, supportOf(info))]));
 }
 

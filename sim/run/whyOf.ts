@@ -4,10 +4,10 @@ import {
   boundCells,
   boundKey,
   boundLabel,
+  type Support,
   shareKey,
   slopeKey,
   slopeLabel,
-  type Support,
   slopesOf,
   TOTAL_KEY,
 } from "../observations/index.ts";
@@ -58,7 +58,10 @@ export function whyOf(plan: Plan, days: Days, study: Pick<Study, "procedure" | "
   };
 }
 
-function estimator(days: Days, study: Pick<Study, "procedure" | "confidence">): (key: string, support: Support) => MeanEstimate {
+function estimator(
+  days: Days,
+  study: Pick<Study, "procedure" | "confidence">,
+): (key: string, support: Support) => MeanEstimate {
   // Controls are chosen for the responses that the study reports.
   const plain = { ...study, procedure: { ...study.procedure, controls: [] } };
   return (key, support) => {

@@ -12,8 +12,7 @@ export function comparisonWords(
   info: ResponseInfo,
 ): string {
   const { n, mean, familyLow: low, familyHigh: high, comparisons, shown } = comparison;
-  if (comparisons < 2 || errorRate === "per comparison")
-    return differenceWords(comparison, confidence, info, { noun });
+  if (comparisons < 2 || errorRate === "per comparison") return differenceWords(comparison, confidence, info, { noun });
   const allowing =
     shown && errorRate === "family-wise"
       ? `, sure even though ${comparisons} changes were compared`

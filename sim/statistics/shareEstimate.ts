@@ -25,11 +25,14 @@ export function shareEstimate(values: readonly (number | null)[], confidence: nu
 
 /**
  * The same for a mean share that was estimated otherwise (say with a control variate): `halfWidth` is that of its
- * Student-t interval. A mean that has left 0 to 1 keeps that interval, cut off there.
+ * Student-t interval. Values beyond 1 are no shares of a
+ * whole (output against a rated speed, say): their interval is cut off at 0 alone, as is that of a mean that a control has
+ * carried out of 0 to 1, at both ends.
  */
 export function withinShares(found: Estimate, confidence: number): Estimate {
   const { n, mean, halfWidth, min, max } = found;
   if (halfWidth === null) return found;
+  if (max > 1) return cutOff(found);
   if (max === 0 || min === 1) {
     const { low, high } = exactShareInterval(max === 0 ? 0 : n, n, confidence)!;
     return { ...found, halfWidth: (high - low) / 2, low, high };

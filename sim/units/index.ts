@@ -36,5 +36,5 @@ export { formatNumber } from "./formatNumber.ts";
 export { formatQuantity, writeQuantity } from "./formatQuantity.ts";
 export { formatRate } from "./formatRate.ts";
 export { formatShare } from "./formatShare.ts";
-export { intervalDecimals } from "./intervalDecimals.ts";
 export { groupDigits } from "./groupDigits.ts";
+export { intervalDecimals } from "./intervalDecimals.ts";

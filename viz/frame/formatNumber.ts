@@ -17,6 +17,15 @@ export function formatNumber(value: number, decimals: number): string {
   return value < 0 && /[1-9]/.test(text) ? MINUS + text : text;
 }
 
+/**
+ * Decimals for a figure and both ends of its interval, by the rule that the terminal writes by (`intervalDecimals` in
+ * sim/units, which no picture loads; a test holds the two to the same): the last digit stands for at most half of the
+ * half-width. Below 0 for tens and hundreds.
+ */
+export function intervalDecimals(halfWidth: number): number {
+  return Math.min(12, Math.ceil(-Math.log10(halfWidth / 2) - 1e-9));
+}
+
 /** Decimals that show `resolution` with two significant digits: 0.034 -> 3, 4.2 -> 1, 530 -> -1. 0 gives `fallback`. */
 export function decimalsFor(resolution: number, fallback = 1): number {
   if (!(resolution > 0) || !Number.isFinite(resolution)) return fallback;

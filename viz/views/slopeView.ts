@@ -1,6 +1,6 @@
 import type { SlopeColumns } from "../charts/index.ts";
 import type { SlopeEstimate, StudyResults, VariantResults, Why } from "../contract.ts";
-import { decimalsFor, formatNumber, isolated } from "../frame/index.ts";
+import { decimalsFor, formatNumber, intervalDecimals, isolated } from "../frame/index.ts";
 import { rankedSlopes, slopeName, spanEstimate, timesEstimate } from "../words/index.ts";
 import { whyScope } from "./bindingView.ts";
 
@@ -46,7 +46,10 @@ export function slopeView(results: StudyResults, variant: VariantResults, why: W
 /** "+18.3 (+17.0 to +19.6)", minutes per second. */
 function slopeText({ slope }: SlopeEstimate): string {
   const { mean, low, high, halfWidth } = timesEstimate(slope, 1 / MINUTE);
-  const decimals = Math.min(3, halfWidth === null ? decimalsFor(Math.abs(mean) / 10, 1) : decimalsFor(halfWidth, 2));
+  const decimals = Math.min(
+    3,
+    halfWidth === null ? decimalsFor(Math.abs(mean) / 10, 1) : halfWidth > 0 ? intervalDecimals(halfWidth) : 2,
+  );
   const signed = (value: number) => {
     const text = formatNumber(value, decimals);
     return value > 0 && /[1-9]/.test(text) ? `+${text}` : text;
