@@ -40,13 +40,16 @@ export function formatEstimate(ends: Ends, info: ResponseInfo, startClockSeconds
   return withInterval(ends, (value, scale) => responseText(value, info, startClockSeconds, scale));
 }
 
-/** The same of a difference: ["-8.2 min", "-9.1 to -7.3 min"]. `plain` leaves plus signs out. */
+/**
+ * The same of a difference: ["-8.2 min", "-9.1 to -7.3 min"]. `plain` leaves plus signs out. An interval that leaves 0 out
+ * is written so finely that it is seen to.
+ */
 export function formatDifference(
   ends: Ends,
   info: ResponseInfo,
   style: "signed" | "plain" = "signed",
 ): [string, string] {
-  return withInterval(ends, (value, scale) => spanText(value, info, style, scale));
+  return withInterval(ends, (value, scale) => spanText(value, info, style, scale), apartFromZero);
 }
 
 /** "333.0 to 339.1 carcasses/h": two texts with a unit, which is said once where it is the same. */
@@ -60,10 +63,21 @@ function alone(value: number): Scale {
   return { halfWidth: null, largest: Math.abs(value) };
 }
 
-function withInterval({ mean, low, high }: Ends, text: (value: number, scale: Scale) => string): [string, string] {
+function withInterval(
+  { mean, low, high }: Ends,
+  text: (value: number, scale: Scale) => string,
+  finer: (low: number, high: number) => number = () => Number.POSITIVE_INFINITY,
+): [string, string] {
   if (low === null || high === null) return [text(mean, alone(mean)), ""];
-  const scale = { halfWidth: (high - low) / 2, largest: Math.max(...[mean, low, high].map(Math.abs)) };
+  const halfWidth = Math.min((high - low) / 2, finer(low, high));
+  const scale = { halfWidth, largest: Math.max(...[mean, low, high].map(Math.abs)) };
   return [text(mean, scale), formatRange(text(low, scale), text(high, scale))];
+}
+
+/** The half-width that is written with digits enough for the end next to 0 not to be rounded to it. */
+function apartFromZero(low: number, high: number): number {
+  const nearest = Math.max(low, -high);
+  return nearest > 0 ? 4 * nearest : Number.POSITIVE_INFINITY;
 }
 
 function responseText(value: number, info: ResponseInfo, startClockSeconds: number, scale: Scale): string {
@@ -105,7 +119,8 @@ const ROUNDING = 1e-9;
 
 /** A number in units of `unit`. */
 function numberText(value: number, { halfWidth, largest }: Scale, unit = 1): string {
-  if (halfWidth === null || halfWidth <= ROUNDING * largest) return plainNumber(value / unit);
+  if (halfWidth === null || halfWidth <= ROUNDING * largest)
+    return plainNumber(halfWidth === null ? value / unit : Number((value / unit).toPrecision(9)));
   return rounded(value / unit, intervalDecimals(halfWidth / unit));
 }
 

@@ -19,7 +19,7 @@ export function differenceWords(
   if (low === 0 && high === 0) return `The same as today's plan on all ${n} ${noun}.`;
   const percent = `${Number((confidence * 100).toFixed(2))} %`;
   const [, range] = formatDifference({ mean, low, high }, info);
-  const evidence = `(${range} at ${percent}${allowing}; compared on the same ${n} ${noun})`;
+  const evidence = `(${range} at ${percent}${allowing}; on the same ${n} ${noun})`;
   if (low <= 0 && high >= 0) return `No difference from today's plan shown ${evidence}.`;
   const [size] = formatDifference({ mean: Math.abs(mean), low, high }, info, "plain");
   return `${size} ${directionWord(mean, info)} than today's plan ${evidence}.`;

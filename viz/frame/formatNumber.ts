@@ -19,11 +19,13 @@ export function formatNumber(value: number, decimals: number): string {
 
 /**
  * Decimals for a figure and both ends of its interval, by the rule that the terminal writes by (`intervalDecimals` in
- * sim/units, which no picture loads; a test holds the two to the same): the last digit stands for at most half of the
- * half-width. Below 0 for tens and hundreds.
+ * sim/units, which no picture loads; a test holds the two to the same): behind the point the last digit stands for at most half of the
+ * half-width; whole numbers keep two digits of it.
  */
 export function intervalDecimals(halfWidth: number): number {
-  return Math.min(12, Math.ceil(-Math.log10(halfWidth / 2) - 1e-9));
+  const behindPoint = Math.ceil(-Math.log10(halfWidth / 2) - 1e-9);
+  const twoDigits = 1 - Math.floor(Math.log10(halfWidth) + 1e-9);
+  return Math.min(12, Math.max(behindPoint, Math.min(0, twoDigits)));
 }
 
 /** Decimals that show `resolution` with two significant digits: 0.034 -> 3, 4.2 -> 1, 530 -> -1. 0 gives `fallback`. */

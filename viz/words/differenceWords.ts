@@ -1,6 +1,7 @@
 import type { Difference } from "../contract.ts";
 import { confidenceWords } from "./confidenceWords.ts";
 import { differenceEnds } from "./differenceEnds.ts";
+import { differenceResolution } from "./differenceResolution.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 
 /** A difference to today's plan (the base), told in the same words wherever it appears. */
@@ -29,7 +30,7 @@ export function differenceWords(
     };
   }
   const { mean } = difference;
-  const { halfWidth, low, high } = differenceEnds(difference);
+  const { low, high } = differenceEnds(difference);
   if (low === null || high === null) {
     const text = format.difference(mean, null);
     return {
@@ -39,7 +40,8 @@ export function differenceWords(
       sentence: `${format.comparison(mean, null)} than today's plan on one day; one day has no interval and shows nothing`,
     };
   }
-  const interval = format.differenceRange(low, high, halfWidth);
+  const resolution = differenceResolution(low, high);
+  const interval = format.differenceRange(low, high, resolution);
   if (low === 0 && high === 0) {
     return {
       mean: "0",
@@ -50,10 +52,10 @@ export function differenceWords(
   }
   const at = confidenceWords(confidence);
   const sentence = difference.shown
-    ? `${format.comparison(mean, halfWidth)} than today's plan (${interval} at ${at}${among(difference)})`
+    ? `${format.comparison(mean, resolution)} than today's plan (${interval} at ${at}${among(difference)})`
     : `not shown to differ from today's plan (${interval} at ${at}${among(difference)})`;
   return {
-    mean: format.difference(mean, halfWidth),
+    mean: format.difference(mean, resolution),
     interval,
     verdict: difference.shown ? "shown" : "not shown",
     sentence,

@@ -1,6 +1,7 @@
 import type { LevelStep, ResponseInfo, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { confidenceWords } from "./confidenceWords.ts";
+import { differenceResolution } from "./differenceResolution.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 
 /** More steps than this are not told one by one. */
@@ -48,7 +49,7 @@ function oneStep(
 ): string {
   const where = `with ${isolated(levels[to]!)} instead of ${isolated(levels[from]!)}`;
   if (low === null || high === null) return `${format.comparison(mean, null)} ${where}`;
-  const half = (high - low) / 2;
+  const half = differenceResolution(low, high);
   const range = format.differenceRange(low, high, half);
   return `${shown ? format.comparison(mean, half) : "no difference shown"} ${where} (${range})`;
 }
