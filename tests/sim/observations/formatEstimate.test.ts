@@ -36,9 +36,6 @@ describe("formatDifference", () => {
   it("writes an interval that leaves 0 out so that it is seen", () => {
     const heads = info("number", "heads");
     expect(formatDifference({ mean: 2.04, low: 0.04, high: 4.04 }, heads)[1]).toBe("+0.04 to +4.04 heads");
-    expect(formatDifference({ mean: 1.96, low: -0.04, high: 3.96 }, heads)).toEqual([
-      "+2.0 heads",
-      "0.0 to +4.0 heads",
-    ]);
+    expect(formatDifference({ mean: 1.96, low: -0.04, high: 3.96 }, heads)).toEqual(["+2 heads", "0 to +4 heads"]);
   });
 });
