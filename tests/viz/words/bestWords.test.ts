@@ -56,7 +56,7 @@ const RATE = { key: "headsPerHour", label: "Throughput", unit: "heads/h", format
 function ends(more: number, responses: StudyResults["responses"]): StudyResults {
   const results = { ...study({}), responses };
   results.variants.forEach((variant, index) => {
-    variant.day.heads = { ...variant.day.heads, hung: 500 + (index === 11 ? more : 0) };
+    variant.day = { ...variant.day, heads: { ...variant.day.heads, hung: 500 + (index === 11 ? more : 0) } };
     const gap = { low: -9, high: 9, mayBeBest: index === 0 || index === 11 };
     variant.againstBest = {
       finish: { ...gap, gap: index === 0 ? -60 : 60 },
