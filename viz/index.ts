@@ -19,6 +19,7 @@ export {
   differenceWords,
   estimateWords,
   rankedSlopes,
+  ranking,
   responseFormat,
   slopeName,
   timesEstimate,

@@ -1,5 +1,5 @@
 import type { Found, Improvement } from "../improve/index.ts";
-import { formatRange, formatResponse } from "../observations/index.ts";
+import { formatEstimate } from "../observations/index.ts";
 import { formatNumber, groupDigits } from "../units/index.ts";
 import type { SummaryLine } from "./sizeSummary.ts";
 import { textTable } from "./textTable.ts";
@@ -79,10 +79,8 @@ function usesOf({ uses }: Found): string {
 
 function goalOf({ goal }: Found, { goal: info }: Improvement): string {
   if (goal === null) return "-";
-  const shown = (value: number) =>
-    groupDigits(formatResponse(value, info.format === "number" ? { ...info, unit: "" } : info, 0));
-  if (goal.low === null || goal.high === null) return shown(goal.mean);
-  return `${shown(goal.mean)} (${formatRange(shown(goal.low), shown(goal.high))})`;
+  const [mean, range] = formatEstimate(goal, info.format === "number" ? { ...info, unit: "" } : info, 0);
+  return groupDigits(range === "" ? mean : `${mean} (${range})`);
 }
 
 /** What the column holds; a number's unit is said here, once. */

@@ -1,5 +1,5 @@
-import { formatSpan } from "../observations/index.ts";
-import type { StudyResults } from "../results/index.ts";
+import { formatDifference } from "../observations/index.ts";
+import type { Difference, ResponseInfo, StudyResults } from "../results/index.ts";
 import { formatNumber, formatShare, groupDigits } from "../units/index.ts";
 import type { LineUp, Ranged } from "../worth/index.ts";
 import type { SummaryLine } from "./sizeSummary.ts";
@@ -25,7 +25,7 @@ function table({ options }: LineUp, results: StudyResults): string[] {
   return textTable([
     ["", "price", "cash a day", "net present value", "a year", "payback, years", "with interest", "throughput"],
     ...options.map(({ name, price, cashPerDay, worth }, index) => {
-      const { low, high } = results.variants[index + 1]!.differences?.headsPerHour ?? { low: null, high: null };
+      const faster = results.variants[index + 1]!.differences?.headsPerHour;
       return [
         name,
         whole(price),
@@ -41,12 +41,15 @@ function table({ options }: LineUp, results: StudyResults): string[] {
         whole(worth.perYear.mean),
         ranged(worth.paybackYears, years),
         ranged(worth.discountedPaybackYears, years),
-        low === null || high === null
-          ? "-"
-          : `${formatSpan(low, { ...throughput, unit: "" })} to ${formatSpan(high, throughput)}`,
+        faster === undefined ? "-" : rangeOf(faster, throughput),
       ];
     }),
   ]);
+}
+
+/** The interval that holds for all options at once. */
+function rangeOf({ mean, familyLow: low, familyHigh: high }: Difference, info: ResponseInfo): string {
+  return formatDifference({ mean, low, high }, info)[1] || "-";
 }
 
 function ranged({ mean, low, high }: Ranged, show: (value: number) => string): string {

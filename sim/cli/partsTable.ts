@@ -1,4 +1,4 @@
-import { formatRange, formatResponse, type ResponseInfo } from "../observations/index.ts";
+import { formatEstimate, formatResponse, type ResponseInfo } from "../observations/index.ts";
 import type { MeanEstimate, Why } from "../results/index.ts";
 import { textTable } from "./textTable.ts";
 
@@ -20,10 +20,9 @@ export function partsTable({ parts, total }: Why): string[] {
 }
 
 /** A mean and, in brackets, its interval; the second cell is empty without one. */
-export function estimateCells({ mean, low, high }: MeanEstimate, info: ResponseInfo): [string, string] {
-  const format = (value: number) => formatResponse(value, info, 0);
-  if (low === null || high === null) return [format(mean), ""];
-  return [format(mean), `(${formatRange(format(low), format(high))})`];
+export function estimateCells(found: MeanEstimate, info: ResponseInfo): [string, string] {
+  const [mean, range] = formatEstimate(found, info, 0);
+  return [mean, range === "" ? "" : `(${range})`];
 }
 
 function share(part: number, whole: number): string {

@@ -1,4 +1,4 @@
-import { formatRange, formatResponse } from "../observations/index.ts";
+import { formatEstimate, formatResponse } from "../observations/index.ts";
 import type { StudyResults } from "../results/index.ts";
 import type { Design, Figure } from "../size/index.ts";
 import { formatDuration, formatNumber, formatQuantity, formatRate, formatShare, length, mass } from "../units/index.ts";
@@ -126,14 +126,8 @@ function outcomeLines({ estimate, rate }: Design, results: StudyResults): string
     const words = (value: number): string => formatResponse(value, info, day.startClockSeconds);
     const found = estimates[info.key];
     const guess = estimated[info.key];
-    const interval =
-      found?.low == null || found.high === null ? "" : `(${formatRange(words(found.low), words(found.high))})`;
-    return [
-      info.label,
-      guess === undefined ? "" : words(guess),
-      found === undefined ? "no value" : words(found.mean),
-      interval,
-    ];
+    const [mean, range] = found === undefined ? ["no value", ""] : formatEstimate(found, info, day.startClockSeconds);
+    return [info.label, guess === undefined ? "" : words(guess), mean, range === "" ? "" : `(${range})`];
   });
   const late = (values.overtime ?? []).filter((seconds) => seconds !== null && seconds > 0).length;
   const percent = `${Number((results.study.confidence * 100).toFixed(2))} %`;

@@ -1,4 +1,5 @@
-import { formatRange, formatResponse } from "../observations/index.ts";
+import { ranking } from "../../viz/index.ts";
+import { formatEstimate } from "../observations/index.ts";
 import type { Estimate, ResponseInfo, StudyResults, VariantResults } from "../results/index.ts";
 import { screeningTable } from "./screeningTable.ts";
 import { textTable } from "./textTable.ts";
@@ -29,8 +30,8 @@ function comparisonLines(results: StudyResults, headline: ResponseInfo): string[
 function daysWords({ study, variants, procedure }: StudyResults): string {
   const least = Math.min(...variants.map(({ days }) => days));
   const pairs = procedure.observation === "day" ? "" : " in antithetic pairs";
-  if (least === study.replications) return `${count(least, "replication")} each${pairs}`;
-  return `${least} to ${count(study.replications, "replication")}${pairs}`;
+  if (least === study.replications) return `${count(least, "simulated day")} of each${pairs}`;
+  return `${least} to ${count(study.replications, "simulated day")}${pairs}`;
 }
 
 function variantLines(variants: readonly VariantResults[], headline: ResponseInfo): string[] {
@@ -48,34 +49,44 @@ function variantLines(variants: readonly VariantResults[], headline: ResponseInf
 /** Mean and interval; says in words which of them is missing. */
 function estimateCells(found: Estimate | undefined, info: ResponseInfo, startClockSeconds: number): [string, string] {
   if (found === undefined) return ["no value", ""];
-  const show = (value: number): string => formatResponse(value, info, startClockSeconds);
-  if (found.low === null || found.high === null) return [show(found.mean), "(one value, no interval)"];
-  return [show(found.mean), `(${formatRange(show(found.low), show(found.high))})`];
+  const [mean, range] = formatEstimate(found, info, startClockSeconds);
+  return [mean, range === "" ? "(one value, no interval)" : `(${range})`];
 }
 
 /** Which variants the best one may be; with two variants the difference says it. */
-function bestNote({ variants, study }: StudyResults, { key }: ResponseInfo): string[] {
+function bestNote(results: StudyResults, headline: ResponseInfo): string[] {
+  const { by, words } = ranking(results, headline);
+  const found = by === null ? [] : bestBy(results, by);
+  if (words === "") return found;
+  return found.length === 0 ? [words] : [words, `By "${by!.label}":`, ...found];
+}
+
+function bestBy({ variants, study }: StudyResults, { key }: ResponseInfo): string[] {
   if (variants.length < 3) return [];
   const compared = variants.filter(({ againstBest }) => againstBest?.[key] !== undefined);
   if (compared.length < variants.length) return [];
   const names = compared.filter(({ againstBest }) => againstBest![key]!.mayBeBest).map(({ name }) => `"${name}"`);
   const percent = `${Number((study.confidence * 100).toFixed(2))} %`;
-  if (names.length === 1)
-    return [`The best of all is ${names[0]}, at ${percent} for all comparisons with the best at once.`];
+  if (names.length === 1) return [`The best of all is ${names[0]}, at ${percent} with every variant compared.`];
   const others = variants.length - names.length;
   const named = names.length <= MOST_NAMED ? `: ${names.join(", ")}` : "";
-  return [
-    `${names.length} variants may be the best${named}; ${others} ${others === 1 ? "is" : "are"} not, at ${percent} for all at once.`,
-  ];
+  const worse =
+    others === 0
+      ? "No variant is clearly better than another"
+      : `${others} ${others === 1 ? "is" : "are"} shown to be worse`;
+  return [`${names.length} variants may be the best${named}. ${worse}, at ${percent} with every variant compared.`];
 }
 
 const MOST_NAMED = 5;
+
+const FALSE_DISCOVERY =
+  "Of the differences shown, at most as many are false on average as the confidence leaves open (false discovery rate).";
 
 /** Where every interval holds by itself, a reader of many of them must know what chance alone would show. */
 function chanceNote({ variants, study: { confidence }, procedure }: StudyResults): string[] {
   const comparisons = variants.length - 1;
   if (comparisons < 2 || procedure.errorRate === "family-wise") return [];
-  if (procedure.errorRate === "false discovery") return ["Each interval stands by itself; the verdicts do not."];
+  if (procedure.errorRate === "false discovery") return [FALSE_DISCOVERY];
   const expected = Number((comparisons * (1 - confidence)).toFixed(2));
   return [
     `Each interval stands by itself: of ${comparisons} comparisons, chance alone shows about ${expected} on average.`,

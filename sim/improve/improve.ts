@@ -1,4 +1,5 @@
-import { estimate, pairedDifference } from "../statistics/index.ts";
+import { supportOf } from "../observations/index.ts";
+import { estimateWithin, pairedDifference, shareEstimate } from "../statistics/index.ts";
 import { type Choice, chooseBest } from "./chooseBest.ts";
 import { countDesigns } from "./countDesigns.ts";
 import { type Design, Designs } from "./designs.ts";
@@ -148,13 +149,18 @@ async function recommend(
     isBase,
     againstBase: isBase ? null : pairedDifference(picked!.values, compared!.values, confidence, response),
     limits: limits.map(({ name, share, key }) => {
-      return { name, share, found: estimate(picked!.responses[key]!, confidence) };
+      return { name, share, found: shareEstimate(picked!.responses[key]!, confidence) };
     }),
   };
 }
 
-function foundOf({ design, values }: Trial, { confidence }: ImproveQuestion): Found {
-  return { name: design.name, counts: design.counts, uses: design.spent, goal: estimate(values, confidence) };
+function foundOf({ design, values }: Trial, { confidence, response }: ImproveQuestion): Found {
+  return {
+    name: design.name,
+    counts: design.counts,
+    uses: design.spent,
+    goal: estimateWithin(supportOf(response), values, confidence),
+  };
 }
 
 function pointOf(trial: Trial, curve: readonly Trial[], question: ImproveQuestion): CurvePoint {

@@ -1,4 +1,4 @@
-import { formatRange, formatSpan } from "../observations/index.ts";
+import { formatEstimate, formatSpan } from "../observations/index.ts";
 import type { Estimate, ResponseInfo } from "../results/index.ts";
 import { formatNumber, formatShare, groupDigits } from "../units/index.ts";
 import type { Improvement, Recommendation } from "./improvement.ts";
@@ -46,21 +46,26 @@ function pickWords(
   return [said, ...meets, ...worth, promise];
 }
 
-function goalWords({ mean, low, high, n }: Estimate, info: ResponseInfo, confidence: number): string {
-  const shown = (value: number) => groupDigits(formatSpan(value, info, "plain"));
-  const range =
-    low === null || high === null ? "" : `${formatRange(shown(low), shown(high))} at ${formatShare(confidence)}, `;
-  return `${info.label}: ${shown(mean)} (${range}${n} days).`;
+function goalWords(found: Estimate, info: ResponseInfo, confidence: number): string {
+  const [mean, range] = formatEstimate(found, info, 0);
+  const ends = range === "" ? "" : `${groupDigits(range)} at ${formatShare(confidence)}, `;
+  return `${info.label}: ${groupDigits(mean)} (${ends}${found.n} days).`;
 }
+
+const SHARE: ResponseInfo = { key: "", label: "", unit: "", format: "share", better: "less" };
 
 function limitWords({ name, share, found }: Recommendation["limits"][number], confidence: number): string {
   if (found === null) return `${name}: no head passed it.`;
-  const { mean, low, high } = found;
-  const ends =
-    low === null || high === null
+  const { n, mean, high } = found;
+  const allowed = `at most ${formatShare(share)} may be`;
+  if (mean === 0) return `${name}: no head was outside it on ${n} days; ${allowed}.`;
+  const [text, range] = formatEstimate(found, SHARE, 0);
+  const ends = range === "" ? "" : ` (${range} at ${formatShare(confidence)})`;
+  const doubt =
+    high !== null && high < share
       ? ""
-      : ` (${formatShare(Math.max(0, low))} to ${formatShare(high)} at ${formatShare(confidence)})`;
-  return `${name}: ${formatShare(mean)} of heads outside it${ends}, shown to be below ${formatShare(share)}.`;
+      : " The days of the choice showed that it is less; these new days alone do not show it.";
+  return `${name}: ${text} of heads are outside it${ends}; ${allowed}.${doubt}`;
 }
 
 function effortWords({ effort }: Omit<Improvement, "words">): string {

@@ -1,4 +1,4 @@
-import { estimate, studentQuantile } from "../statistics/index.ts";
+import { shareEstimate } from "../statistics/index.ts";
 import type { Design } from "./designs.ts";
 import type { AskedLimit, ImproveQuestion } from "./question.ts";
 import type { Trial, Trials } from "./trials.ts";
@@ -10,8 +10,11 @@ export type Kept = "kept" | "broken" | "not shown";
 const LOOKS = 3;
 
 /**
- * Looks whether each design keeps its limits: days are added until the one-sided Student-t bounds of its shares say so.
+ * Looks whether each design keeps its limits: days are added until the one-sided bounds of its shares say so.
  * The chance of even one wrong verdict is `alpha` at most: it is split evenly over designs, limits and looks (Bonferroni).
+ *
+ * A limit that no head broke on any of the days counts as kept, outside that promise: a bound that holds for every way in
+ * which heads can break it together is too high to be of use so soon. The words then say what was seen.
  */
 export async function keepLimits(
   designs: readonly Design[],
@@ -33,13 +36,10 @@ export async function keepLimits(
 function verdictOf({ responses }: Trial, limits: readonly AskedLimit[], alpha: number): Kept {
   const verdicts = limits.map(({ key, share }): Kept => {
     // A day on which no head passed the limit's two points breaks nothing.
-    const found = estimate(
-      responses[key]!.map((value) => value ?? 0),
-      0.95,
-    )!;
-    const half = (studentQuantile(1 - alpha, found.n - 1) * found.sd) / Math.sqrt(found.n);
-    if (found.mean + half < share) return "kept";
-    return found.mean - half > share ? "broken" : "not shown";
+    const days = responses[key]!.map((value) => value ?? 0);
+    const { max, low, high } = shareEstimate(days, 1 - 2 * alpha)!;
+    if (max === 0 || (high !== null && high < share)) return "kept";
+    return low !== null && low > share ? "broken" : "not shown";
   });
   if (verdicts.includes("broken")) return "broken";
   return verdicts.includes("not shown") ? "not shown" : "kept";

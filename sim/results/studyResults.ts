@@ -126,7 +126,7 @@ export interface Reduction {
 
 /** A difference to the base as one of the comparisons of its response. */
 export interface Difference extends Comparison {
-  /** The interval to show is that of all comparisons at once, because `shown` answers for all of them. */
+  /** The interval to show, by which `shown` goes, is the one that allows for all comparisons: `familyLow`, `familyHigh`. */
   joint: boolean;
 }
 

@@ -16,7 +16,7 @@ function factorColumn({ name, path }: Factor): Column {
 }
 
 const INTERVAL =
-  "the mean's confidence interval (Student t, which knows no bounds: that of a rare share may reach below 0, of a usual one above 1); empty below two observations.";
+  "the mean's confidence interval (Student t, cut off at 0 for times and amounts; Student t of the logit for shares, or the exact interval of the share of days where none or all was seen); empty below two observations.";
 
 const FIXED_COLUMNS = [
   RESPONSE_COLUMN,
@@ -47,15 +47,20 @@ const FIXED_COLUMNS = [
     "joint_low",
     "number",
     UNIT_OF_ROW,
-    "Lower end of the interval that holds for all variants' differences at once.",
+    "Lower end of the interval that allows for all variants of the response (Bonferroni; false coverage rate where the error rate is 'false discovery').",
   ),
   column(
     "joint_high",
     "number",
     UNIT_OF_ROW,
-    "Upper end of the interval that holds for all variants' differences at once.",
+    "Upper end of the interval that allows for all variants of the response (Bonferroni; false coverage rate where the error rate is 'false discovery').",
   ),
-  column("shown", "yes or no", "", "Whether a difference is shown at the study's error rate; empty for the base."),
+  column(
+    "shown",
+    "yes or no",
+    "",
+    "Whether a difference is shown: the interval that goes with the study's error rate leaves 0 out; empty for the base.",
+  ),
   column("best_gap", "number", UNIT_OF_ROW, "Mean minus the best mean among the others, where a direction is wanted."),
   column("best_low", "number", UNIT_OF_ROW, "Lower end of that gap's interval, for all variants at once."),
   column("best_high", "number", UNIT_OF_ROW, "Upper end of that gap's interval, for all variants at once."),

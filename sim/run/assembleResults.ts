@@ -1,5 +1,5 @@
 import type { DayRecord } from "../engine/index.ts";
-import { dayNotes, type ResponseInfo } from "../observations/index.ts";
+import { dayNotes, type ResponseInfo, supportOf } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { MeanEstimate, StudyResults, VariantResults } from "../results/index.ts";
 import { levelSteps, pairMeans, screeningEffects } from "../statistics/index.ts";
@@ -39,7 +39,7 @@ export function assembleResults(
   const responses = reportedResponses(study, outcomes);
   const replications = Math.max(...outcomes.map(({ length }) => length));
   const valuesOf = outcomes.map((days) => valuesByKey(days, responses, replications));
-  const estimates = valuesOf.map((values) => estimatesOf(values, study));
+  const estimates = valuesOf.map((values) => estimatesOf(values, responses, study));
   const compared = comparisons(study, valuesOf, responses);
   return {
     format: 1,
@@ -98,8 +98,8 @@ function valuesByKey(days: readonly DayOutcome[], responses: readonly ResponseIn
   );
 }
 
-function estimatesOf(values: Values, study: Study): Record<string, MeanEstimate> {
-  return present(Object.keys(values).map((key) => [key, meanEstimate(values, key, study)]));
+function estimatesOf(values: Values, responses: readonly ResponseInfo[], study: Study): Record<string, MeanEstimate> {
+  return present(responses.map((info) => [info.key, meanEstimate(values, info.key, study, supportOf(info))]));
 }
 
 function screeningOf(

@@ -47,8 +47,9 @@ function differences(
   info: ResponseInfo,
 ): (Difference | null)[] {
   const { errorRate } = procedure;
-  return compareAll(values, 0, { confidence, errorRate }, info).map((found) => {
+  const noun = procedure.antithetic ? "antithetic pairs of days" : "days";
+  return compareAll(values, 0, { confidence, errorRate, noun }, info).map((found) => {
     if (found === null) return null;
-    return { ...found, joint: errorRate === "family-wise" && found.comparisons > 1 && found.familyLow !== null };
+    return { ...found, joint: errorRate !== "per comparison" && found.comparisons > 1 && found.familyLow !== null };
   });
 }

@@ -15,8 +15,8 @@ export function stoppingWords(
   const span = (value: number): string => formatSpan(value, info, "plain");
   const about =
     halfWidth.kind === "absolute" ? span(halfWidth.value) : `${Number((halfWidth.value * 100).toPrecision(4))} %`;
-  const whose = of === "mean" ? "mean" : "difference to the base case";
-  const share = halfWidth.kind === "absolute" ? "" : of === "mean" ? " of it" : " of the base's mean";
+  const whose = of === "mean" ? "mean" : "difference to today's plan";
+  const share = halfWidth.kind === "absolute" ? "" : of === "mean" ? " of it" : " of its mean";
   const percent = `${Number((confidence * 100).toFixed(2))} %`;
   const goal = `a half-width of ${about}${share} for every ${whose} (${info.label}, ${percent} intervals)`;
   const wide = states.flatMap((state, variant) => {

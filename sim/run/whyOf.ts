@@ -5,6 +5,7 @@ import {
   boundKey,
   boundLabel,
   type Slope,
+  type Support,
   shareKey,
   slopeKey,
   slopeLabel,
@@ -28,25 +29,25 @@ type Days = readonly { values: Record<string, number | null> }[];
 export function whyOf(plan: Plan, days: Days, study: Pick<Study, "procedure" | "confidence">): Why | null {
   if (days.some(({ values }) => typeof values[TOTAL_KEY] !== "number")) return null;
   const estimateOf = estimator(days, study);
-  const total = estimateOf(TOTAL_KEY);
+  const total = estimateOf(TOTAL_KEY, "amount");
   const names = steps(plan).map(({ name }) => name);
   const slopes = slopesOf(plan);
   const isWorthIt = (seconds: number) => Math.abs(seconds) >= LEAST_SHARE * total.mean;
   return {
     total,
     parts: boundCells(plan)
-      .map((cell) => ({ ...cell, label: boundLabel(cell), seconds: estimateOf(boundKey(cell)) }))
+      .map((cell) => ({ ...cell, label: boundLabel(cell), seconds: estimateOf(boundKey(cell), "amount") }))
       .filter(({ seconds }) => isWorthIt(seconds.mean))
       .sort((a, b) => b.seconds.mean - a.seconds.mean),
     stages: names
-      .map((stage) => ({ stage, share: estimateOf(shareKey(stage)) }))
+      .map((stage) => ({ stage, share: estimateOf(shareKey(stage), "share") }))
       .filter(({ share }) => share.mean >= LEAST_SHARE)
       .sort((a, b) => b.share.mean - a.share.mean),
     slopes: slopes
       .filter(({ withheld }) => withheld === null)
       .map((slope) => {
         const [end, rate] = [slopeKey("end", slope), slopeKey("rate", slope)];
-        return { ...meanTime(slope), slope: estimateOf(end), rateSlope: estimateOf(rate) };
+        return { ...meanTime(slope), slope: estimateOf(end, "any"), rateSlope: estimateOf(rate, "any") };
       })
       .filter(({ slope, meanSeconds }) => isWorthIt(slope.mean * (meanSeconds || total.mean))),
     withheldSlopes: slopes.flatMap((slope) =>
@@ -54,7 +55,7 @@ export function whyOf(plan: Plan, days: Days, study: Pick<Study, "procedure" | "
     ),
     bottleneck: names
       .map((stage) => {
-        const share = (kind: "sole" | "shifting") => estimateOf(bottleneckKey(kind, stage));
+        const share = (kind: "sole" | "shifting") => estimateOf(bottleneckKey(kind, stage), "share");
         return { stage, sole: share("sole"), shifting: share("shifting") };
       })
       .filter(({ sole, shifting }) => sole.mean + shifting.mean >= LEAST_SHARE),
@@ -66,11 +67,14 @@ function meanTime(slope: Slope): MeanTime {
   return { parameter, stage, detail, label: slopeLabel("end", slope), meanSeconds };
 }
 
-function estimator(days: Days, study: Pick<Study, "procedure" | "confidence">): (key: string) => MeanEstimate {
+function estimator(
+  days: Days,
+  study: Pick<Study, "procedure" | "confidence">,
+): (key: string, support: Support) => MeanEstimate {
   // Controls are chosen for the responses that the study reports.
   const plain = { ...study, procedure: { ...study.procedure, controls: [] } };
-  return (key) => {
+  return (key, support) => {
     const values = days.map((day) => day.values[key] ?? null);
-    return meanEstimate({ [key]: values }, key, plain)!;
+    return meanEstimate({ [key]: values }, key, plain, support)!;
   };
 }

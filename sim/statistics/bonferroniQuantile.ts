@@ -4,7 +4,7 @@ import { studentQuantile } from "./studentQuantile.ts";
  * The t quantile with which `comparisons` two-sided intervals hold all at once with at least the given confidence,
  * whatever they have in common (Bonferroni's inequality; Dunn 1961, Journal of the American Statistical Association 56).
  *
- * `comparisons` whole, 1 or more, else a RangeError.
+ * `comparisons` 1 or more, else a RangeError; not whole where a level is shared among several (see `compareAll`).
  *
  * @example bonferroniQuantile(4, 0.95, 9) // 3.110935
  */

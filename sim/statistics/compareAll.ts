@@ -13,7 +13,10 @@ export interface Comparison extends Difference {
   holmP: number | null;
   bonferroniP: number | null;
   benjaminiHochbergP: number | null;
-  /** Bonferroni t interval: those of all comparisons hold at once with the study's confidence. */
+  /**
+   * The interval that allows for all comparisons. Those of a response hold at once with the study's confidence
+   * (Bonferroni t); where the error rate is "false discovery", their false coverage rate is kept instead.
+   */
   familyLow: number | null;
   familyHigh: number | null;
   /** How many comparisons the family has. */
@@ -23,23 +26,32 @@ export interface Comparison extends Difference {
 export interface ComparisonOptions {
   confidence: number;
   errorRate: ErrorRate;
+  /** What is compared: days where it is left out. */
+  noun?: string | undefined;
 }
 
 /**
- * Compares every variant with the base under common random numbers, for one response: paired differences, tests, and
- * intervals that hold all at once. `values[variant][replication]`; the result has one entry per variant, null for the
- * base and where no pair has values.
+ * Compares every variant with the base under common random numbers, for one response: paired differences, p-values, and
+ * intervals that allow for all comparisons. `values[variant][replication]`; the result has one entry per variant, null
+ * for the base and where no pair has values.
  *
- * What `shown` goes by: "family-wise": Holm's adjusted p-value; "false discovery": Benjamini and Hochberg's; "per
- * comparison": the single interval. Holm's test has no intervals of its own that would suit two sides, so the intervals
- * of the family are Bonferroni's: they hold at once, but are a little wider than Holm's test needs. A difference may
- * therefore be shown whose family interval holds 0; its words say so. The family is the variants for one response: a
- * study that reads several responses asks several families.
+ * Interval and verdict are one procedure: a difference is `shown` when the interval it is told with leaves 0 out, and
+ * only then. That interval is, by error rate,
+ * - "family-wise": Bonferroni's (Dunn 1961, Journal of the American Statistical Association 56). All of them hold at
+ *   once whatever the comparisons have in common, so the chance of even one false difference, or of one told in the
+ *   wrong direction, is at most 1 - confidence. Holm's step-down test shows a little more, but has no two-sided
+ *   intervals that would go with it; its p-value is given for those who ask.
+ * - "false discovery": at level 1 - R q / m, with R of m comparisons shown at the rate q = 1 - confidence (Benjamini and
+ *   Yekutieli 2005, Journal of the American Statistical Association 100). It leaves 0 out exactly where the test of
+ *   Benjamini and Hochberg shows a difference, and of the intervals of differences shown at most q miss on average.
+ * - "per comparison": the single interval.
+ *
+ * The family is the variants for one response: a study that reads several responses asks several families.
  */
 export function compareAll(
   values: readonly (readonly (number | null)[])[],
   base: number,
-  { confidence, errorRate }: ComparisonOptions,
+  { confidence, errorRate, noun }: ComparisonOptions,
   info: ResponseInfo,
 ): (Comparison | null)[] {
   const differences = values.map((list, variant) =>
@@ -51,6 +63,7 @@ export function compareAll(
   });
   const adjusted = adjustedP(tested.map(({ p }) => p));
   const places = new Map(tested.map(({ variant }, index) => [variant, index]));
+  const shared = errorRate === "false discovery" ? discovered(adjusted.benjaminiHochberg, confidence) : 1;
   return differences.map((difference, variant) => {
     if (difference === null) return null;
     const index = places.get(variant) ?? -1;
@@ -60,11 +73,16 @@ export function compareAll(
       bonferroniP: adjusted.bonferroni[index] ?? null,
       benjaminiHochbergP: adjusted.benjaminiHochberg[index] ?? null,
     };
-    const family = familyInterval(difference, tested.length, confidence);
+    const family = familyInterval(difference, tested.length / shared, confidence);
     const bare = { ...difference, ...pValues, ...family, comparisons: tested.length };
-    const shown = isShown(bare, confidence, errorRate);
-    return { ...bare, shown, words: comparisonWords({ ...bare, shown }, { confidence, errorRate }, info) };
+    const shown = errorRate === "per comparison" ? difference.shown : leavesOutZero(family);
+    return { ...bare, shown, words: comparisonWords({ ...bare, shown }, { confidence, errorRate, noun }, info) };
   });
+}
+
+/** How many comparisons share one error: those that are shown, at least one. */
+function discovered(p: readonly number[], confidence: number): number {
+  return Math.max(1, p.filter((value) => value <= 1 - confidence).length);
 }
 
 function familyInterval({ n, mean, sd }: Difference, comparisons: number, confidence: number) {
@@ -73,8 +91,6 @@ function familyInterval({ n, mean, sd }: Difference, comparisons: number, confid
   return { familyLow: mean - halfWidth, familyHigh: mean + halfWidth };
 }
 
-function isShown(comparison: Comparison, confidence: number, errorRate: ErrorRate): boolean {
-  if (errorRate === "per comparison") return comparison.shown;
-  const p = errorRate === "family-wise" ? comparison.holmP : comparison.benjaminiHochbergP;
-  return p !== null && p <= 1 - confidence;
+function leavesOutZero({ familyLow, familyHigh }: Pick<Comparison, "familyLow" | "familyHigh">): boolean {
+  return familyLow !== null && familyHigh !== null && (familyLow > 0 || familyHigh < 0);
 }

@@ -1,5 +1,5 @@
+import { bonferroniQuantile } from "./bonferroniQuantile.ts";
 import { RunningMoments } from "./runningMoments.ts";
-import { studentQuantile } from "./studentQuantile.ts";
 
 /** A variant against the best of all the others. */
 export interface AgainstBest {
@@ -17,6 +17,9 @@ export interface AgainstBest {
  * an interval of how far it is from the best of the others. All intervals hold at once with at least the given
  * confidence.
  *
+ * The t quantile is the two-sided one of `compareAll`, though one side would do: so a variant that is ruled out by the
+ * base, or rules it out, is also shown to differ from the base, and the other way round.
+ *
  * `values[variant][replication]`: same replication, same random numbers; a replication in which any variant has no value
  * is left out. Pairwise differences have their own variances, and Bonferroni's inequality covers the k - 1 comparisons
  * with the one best, so nothing is assumed of the correlations (compare Yang and Nelson 1991, Operations Research 39,
@@ -33,7 +36,7 @@ export function compareWithBest(
   const k = values.length;
   const n = rows.length;
   if (k < 2 || n < 2) return null;
-  const t = studentQuantile(1 - (1 - confidence) / (k - 1), n - 1);
+  const t = bonferroniQuantile(k - 1, confidence, n - 1);
   const pairs = pairwise(rows, k, t);
   const most = pairs.map((row) => Math.min(...row.map(({ mean, width }) => mean + width)));
   // Exactly 0 is a tie without spread: both may be best.

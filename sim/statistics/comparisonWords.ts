@@ -1,32 +1,21 @@
-import { formatRange, formatSpan, type ResponseInfo } from "../observations/index.ts";
+import type { ResponseInfo } from "../observations/index.ts";
 import type { Comparison, ComparisonOptions } from "./compareAll.ts";
-import { differenceWords, directionWord } from "./differenceWords.ts";
-import { formatP } from "./formatP.ts";
+import { differenceWords } from "./differenceWords.ts";
 
 /**
- * The sentence that says a difference to the base case as one of several: size and direction or that none can be told,
- * with the interval and adjusted p-value that go with the error rate, and the number of paired replications.
+ * The sentence that says a difference to today's plan as one of several: size and direction or that none is shown, with the
+ * interval that the verdict goes by and what it allows for.
  */
 export function comparisonWords(
-  comparison: Comparison,
-  { confidence, errorRate }: ComparisonOptions,
+  comparison: Omit<Comparison, "words">,
+  { confidence, errorRate, noun }: ComparisonOptions,
   info: ResponseInfo,
 ): string {
-  const { n, mean, low, high, familyLow, familyHigh, comparisons, shown } = comparison;
-  const alone = comparisons < 2 || errorRate === "per comparison";
-  const noSpread = low === high;
-  if (alone || noSpread || familyLow === null || familyHigh === null || low === null || high === null)
-    return differenceWords(comparison, confidence, info);
-  const percent = `${Number((confidence * 100).toFixed(2))} %`;
-  const range = (from: number, to: number): string => formatRange(formatSpan(from, info), formatSpan(to, info));
-  const all = `all ${comparisons} comparisons`;
-  const evidence =
-    errorRate === "family-wise"
-      ? `${percent} interval for ${all} at once ${range(familyLow, familyHigh)}, Holm-adjusted ${formatP(comparison.holmP!)}`
-      : `${percent} interval by itself ${range(low, high)}, ${formatP(comparison.benjaminiHochbergP!)} adjusted for false discoveries among ${all}`;
-  const details = `${evidence}, ${n} paired replications`;
-  if (!shown) return `Not distinguishable from the base case at ${percent} among ${all} (${details}).`;
-  const wide = errorRate === "family-wise" && familyLow <= 0 && familyHigh >= 0;
-  const caveat = wide ? " The test tells the difference; the interval for all at once is wider than it needs." : "";
-  return `${formatSpan(Math.abs(mean), info, "plain")} ${directionWord(mean, info)} than the base case (${details}).${caveat}`;
+  const { n, mean, familyLow: low, familyHigh: high, comparisons, shown } = comparison;
+  if (comparisons < 2 || errorRate === "per comparison") return differenceWords(comparison, confidence, info, { noun });
+  const allowing =
+    shown && errorRate === "family-wise"
+      ? `, sure even though ${comparisons} changes were compared`
+      : `, allowing for ${comparisons} changes compared`;
+  return differenceWords({ n, mean, low, high }, confidence, info, { allowing, noun });
 }

@@ -1,20 +1,28 @@
-import { formatRange, formatSpan, type ResponseInfo } from "../observations/index.ts";
+import { formatDifference, type ResponseInfo } from "../observations/index.ts";
 import type { Estimate } from "./estimate.ts";
 
 /**
- * The sentence that says a difference to the base case: direction, size, interval, confidence and number of paired
- * replications, or that no difference can be told. Never a difference without its interval.
+ * The sentence that says a difference to today's plan (the base): direction, size, interval, confidence and number of days
+ * compared, or that no difference is shown. Never a difference without its interval. `allowing` says what else the
+ * interval allows for, and `noun` what was compared: days, or pairs of days.
  */
-export function differenceWords(difference: Estimate, confidence: number, info: ResponseInfo): string {
+export function differenceWords(
+  difference: Pick<Estimate, "n" | "mean" | "low" | "high">,
+  confidence: number,
+  info: ResponseInfo,
+  { allowing = "", noun = "days" }: { allowing?: string; noun?: string | undefined } = {},
+): string {
   const { n, mean, low, high } = difference;
   if (low === null || high === null) {
-    return `Not enough replications to tell (${n} paired; at least 2 are needed).`;
+    return `Not enough simulated ${noun} to tell (${n} compared; at least 2 are needed).`;
   }
+  if (low === 0 && high === 0) return `The same as today's plan on all ${n} ${noun}.`;
   const percent = `${Number((confidence * 100).toFixed(2))} %`;
-  if (low === 0 && high === 0) return `The same as the base case in all ${n} replications.`;
-  const interval = `${percent} interval ${formatRange(formatSpan(low, info), formatSpan(high, info))}, ${n} paired replications`;
-  if (low <= 0 && high >= 0) return `Not distinguishable from the base case at ${percent} (${interval}).`;
-  return `${formatSpan(Math.abs(mean), info, "plain")} ${directionWord(mean, info)} than the base case (${interval}).`;
+  const [, range] = formatDifference({ mean, low, high }, info);
+  const evidence = `(${range} at ${percent}${allowing}; on the same ${n} ${noun})`;
+  if (low <= 0 && high >= 0) return `No difference from today's plan shown ${evidence}.`;
+  const [size] = formatDifference({ mean: Math.abs(mean), low, high }, info, "plain");
+  return `${size} ${directionWord(mean, info)} than today's plan ${evidence}.`;
 }
 
 /** "more" or "less"; of a time of day "later" or "earlier". */

@@ -21,6 +21,7 @@ export {
 export { type ElementaryEffects, elementaryEffects, type TrajectoryPoint } from "./elementaryEffects.ts";
 // One response over replications
 export { type Estimate, estimate } from "./estimate.ts";
+export { estimateWithin, within } from "./estimateWithin.ts";
 // Quantiles and shares
 export { exactShareInterval } from "./exactShareInterval.ts";
 export { formatP } from "./formatP.ts";
@@ -52,6 +53,7 @@ export {
 } from "./selection.ts";
 export { selectionWords } from "./selectionWords.ts";
 export { type SequentialRule, type SequentialState, sequentialState } from "./sequentialState.ts";
+export { shareEstimate } from "./shareEstimate.ts";
 export { shareInterval } from "./shareInterval.ts";
 export { studentQuantile } from "./studentQuantile.ts";
 export { studentTwoSidedP } from "./studentTwoSidedP.ts";

@@ -1,6 +1,6 @@
-import { formatSpan, type ResponseInfo } from "../observations/index.ts";
+import { formatSpan, type ResponseInfo, supportOf } from "../observations/index.ts";
 import type { Precision } from "../study/index.ts";
-import { estimate } from "./estimate.ts";
+import { estimateWithin } from "./estimateWithin.ts";
 
 /** When to stop, counted in observations (days, or pairs of antithetic days). */
 export interface SequentialRule {
@@ -37,7 +37,7 @@ export function sequentialState(
   info: ResponseInfo,
   reference?: number | null,
 ): SequentialState {
-  const found = estimate(values, confidence);
+  const found = estimateWithin(reference === undefined ? supportOf(info) : "any", values, confidence);
   const taken = values.length;
   const about = reference === undefined ? (found?.mean ?? null) : reference;
   const wanted = wantedHalfWidth(rule.halfWidth, about);

@@ -37,3 +37,4 @@ export { formatQuantity, writeQuantity } from "./formatQuantity.ts";
 export { formatRate } from "./formatRate.ts";
 export { formatShare } from "./formatShare.ts";
 export { groupDigits } from "./groupDigits.ts";
+export { intervalDecimals } from "./intervalDecimals.ts";

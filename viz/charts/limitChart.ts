@@ -22,8 +22,10 @@ export interface LimitColumns extends ChartWords {
   /** Equal bins; `beyond`: the whole bin lies outside the limit. */
   bins: readonly { from: number; to: number; heads: number; beyond: boolean }[];
   limits: readonly { seconds: number; text: string }[];
-  /** Share outside the limit, in words. */
+  /** Share outside the limit over all days, in words. */
   beyondText: string;
+  /** The same of the day that is drawn; "" where nobody was timed. */
+  dayText: string;
   /** Heads past the right end of the axis, in words; "" for none. */
   overflowText: string;
 }
@@ -31,7 +33,7 @@ export interface LimitColumns extends ChartWords {
 const GUTTER = 50;
 const HEIGHT = 190;
 
-/** Distribution of a watched time over the day's heads, the limit drawn, the part outside it textured and named. */
+/** A watched time over the heads of one day, the limit drawn, the part outside it textured; the share outside over all days in words. */
 export function limitChart(columns: LimitColumns, context: ChartContext): SVGSVGElement {
   if (columns.bins.length === 0) {
     return emptyChart(
@@ -41,7 +43,7 @@ export function limitChart(columns: LimitColumns, context: ChartContext): SVGSVG
     );
   }
   const frame = chartFrame(columns, context);
-  const top = frame.top + (columns.overflowText === "" ? 46 : 60);
+  const top = frame.top + (columns.overflowText === "" ? 60 : 74);
   const floor = top + HEIGHT;
   const [left, right] = [frame.left + GUTTER, frame.right - 20];
   const x = scaleLinear().domain([columns.fromSeconds, columns.toSeconds]).range([left, right]);
@@ -62,7 +64,8 @@ export function limitChart(columns: LimitColumns, context: ChartContext): SVGSVG
   drawBars(frame, columns, x, heads);
   drawLimits(frame, columns, x, top, floor);
   drawText(frame.body, right, frame.top + 8, columns.beyondText, { anchor: "end", bold: true, size: 12 });
-  if (columns.overflowText !== "") drawText(frame.body, right, frame.top + 24, columns.overflowText, { anchor: "end" });
+  if (columns.dayText !== "") drawText(frame.body, right, frame.top + 24, columns.dayText, { anchor: "end" });
+  if (columns.overflowText !== "") drawText(frame.body, right, frame.top + 38, columns.overflowText, { anchor: "end" });
   return frame.finish(end);
 }
 

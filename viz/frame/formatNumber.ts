@@ -17,6 +17,17 @@ export function formatNumber(value: number, decimals: number): string {
   return value < 0 && /[1-9]/.test(text) ? MINUS + text : text;
 }
 
+/**
+ * Decimals for a figure and both ends of its interval, by the rule that the terminal writes by (`intervalDecimals` in
+ * sim/units, which no picture loads; a test holds the two to the same): behind the point the last digit stands for at most half of the
+ * half-width; whole numbers keep two digits of it.
+ */
+export function intervalDecimals(halfWidth: number): number {
+  const behindPoint = Math.ceil(-Math.log10(halfWidth / 2) - 1e-9);
+  const twoDigits = 1 - Math.floor(Math.log10(halfWidth) + 1e-9);
+  return Math.min(12, Math.max(behindPoint, Math.min(0, twoDigits)));
+}
+
 /** Decimals that show `resolution` with two significant digits: 0.034 -> 3, 4.2 -> 1, 530 -> -1. 0 gives `fallback`. */
 export function decimalsFor(resolution: number, fallback = 1): number {
   if (!(resolution > 0) || !Number.isFinite(resolution)) return fallback;

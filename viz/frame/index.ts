@@ -14,7 +14,7 @@ export {
 export { drawText, type TextStyle } from "./drawText.ts";
 // Numbers
 export { formatClock } from "./formatClock.ts";
-export { decimalsFor, formatNumber } from "./formatNumber.ts";
+export { decimalsFor, formatNumber, intervalDecimals } from "./formatNumber.ts";
 export { type Quantity, quantityLabel, quantityTicks } from "./quantity.ts";
 export { readable } from "./readable.ts";
 export { isolated, safeText } from "./safeText.ts";

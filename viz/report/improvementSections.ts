@@ -1,6 +1,6 @@
 import type { Found, Improvement } from "../contract.ts";
 import { formatNumber, isolated } from "../frame/index.ts";
-import { confidenceWords, estimateWords, goalFormat, usesWords } from "../words/index.ts";
+import { confidenceWords, estimateWords, goalFormat, responseFormat, usesWords } from "../words/index.ts";
 import type { Figures } from "./figures.ts";
 import { html, type Markup } from "./html.ts";
 import { toldAnswer } from "./reportSections.ts";
@@ -64,13 +64,27 @@ function finalistsTable(found: Improvement): Markup {
 
 function limitsTable({ confidence }: Improvement, { limits }: NonNullable<Improvement["recommended"]>): Markup {
   const rows = limits.map(({ name, share, found }) => {
-    const interval =
-      found === null || found.low === null || found.high === null
-        ? ""
-        : html`<span class="range">${percent(Math.max(0, found.low))} to ${percent(found.high)}</span>`;
-    return html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th><td>below ${percent(share)}</td><td>${found === null ? "no head passed it" : html`${percent(found.mean)}${interval}`}</td><td>kept</td></tr>`;
+    const [mean, interval] = shareCells(found);
+    return html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th><td>below ${percent(share)}</td><td>${mean}${interval === "" ? "" : html`<span class="range">${interval}</span>`}</td><td>${verdictWords(share, found)}</td></tr>`;
   });
   return html`<div class="scroll"><table class="even"><caption>Time limits of the recommended design: share of heads outside each, with the ${confidenceWords(confidence)} interval. The figures are the question's own; the law at the site decides.</caption><thead><tr><th scope="col">Limit</th><th scope="col">Allowed outside it</th><th scope="col">Found outside it</th><th scope="col">Verdict</th></tr></thead><tbody>${rows}</tbody></table></div>`;
+}
+
+type Share = NonNullable<Improvement["recommended"]>["limits"][number]["found"];
+
+function shareCells(found: Share): [string, string] {
+  if (found === null) return ["no head passed it", ""];
+  const { value, range } = responseFormat({ key: "", label: "", unit: "", format: "share", better: "less" }, 0);
+  const { mean, low, high, halfWidth } = found;
+  return [value(mean, halfWidth), low === null || high === null ? "" : range(low, high, halfWidth)];
+}
+
+/** What the new days say of it; the choice was made on others. */
+function verdictWords(share: number, found: Share): string {
+  if (found === null) return "no head passed it";
+  if (found.mean === 0) return `none seen on ${found.n} days`;
+  if (found.high !== null && found.high < share) return "kept";
+  return "kept on the days of the choice; not shown by these days alone";
 }
 
 function curveSection(found: Improvement): Markup {

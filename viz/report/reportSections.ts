@@ -8,6 +8,7 @@ import {
   differenceWords,
   headline,
   isSingleDay,
+  limitShareWords,
   observationNoun,
   quoted,
   shareWords,
@@ -119,7 +120,7 @@ function timeCursor(index: number, endSeconds: number): Markup {
 }
 
 function dayHeading(results: StudyResults, variant: VariantResults, index: number): string {
-  if (index === 0) return `The base case, ${quoted(variant.name)}`;
+  if (index === 0) return `Today's plan, ${quoted(variant.name)}`;
   const info = headline(results)!;
   const words = differenceWords(differenceIn(variant, info.key), studyFormat(results, info), results.study.confidence);
   return `Furthest from it, ${quoted(variant.name)}: ${words.sentence}`;
@@ -134,11 +135,11 @@ export function limitSection(results: StudyResults, figures: Figures): Markup {
       limit.maxSeconds === null ? "" : `at most ${spanWords(limit.maxSeconds)}`,
     ];
     const source = results.plan.limitSources[limit.name] || "no source named in the plan";
-    return html`<tr><th scope="row"><bdi>${isolated(limit.name)}</bdi></th><td>${ends.filter((end) => end !== "").join(", ")}</td><td>${shareWords(limit.beyond, limit.tally.count, "heads")}</td><td>${limit.tally.count === 0 ? "no value" : spanWords(limit.tally.max)}</td><td><bdi>${isolated(source)}</bdi></td></tr>`;
+    return html`<tr><th scope="row"><bdi>${isolated(limit.name)}</bdi></th><td>${ends.filter((end) => end !== "").join(", ")}</td><td>${isolated(limitShareWords(results, base, limit.name))}</td><td>${shareWords(limit.beyond, limit.tally.count, "heads")}</td><td>${limit.tally.count === 0 ? "no value" : spanWords(limit.tally.max)}</td><td><bdi>${isolated(source)}</bdi></td></tr>`;
   });
   return html`<h2>Time limits</h2>
 <p class="small">A limit is a figure from the plan, watched and counted here, never enforced. Its source is the plan's; the law that applies at the site decides.</p>
-<div class="scroll"><table><caption>One day${isSingleDay(results) ? "" : " of the base case"} (replication ${base.day.replication + 1}).</caption><thead><tr><th scope="col">Limit</th><th scope="col">Allowed</th><th scope="col">Outside it</th><th scope="col">Longest</th><th scope="col">Source</th></tr></thead><tbody>${rows}</tbody></table></div>
+<div class="scroll"><table><caption>${isSingleDay(results) ? "One simulated day" : "Today's plan"}. What counts is the share over all simulated days; day ${base.day.replication + 1} is one example.</caption><thead><tr><th scope="col">Limit</th><th scope="col">Allowed</th><th scope="col">Outside it, all days</th><th scope="col">Outside it, day ${base.day.replication + 1}</th><th scope="col">Longest, day ${base.day.replication + 1}</th><th scope="col">Source</th></tr></thead><tbody>${rows}</tbody></table></div>
 ${figures(limitCharts(results, base, "base"))}`;
 }
 
@@ -194,7 +195,7 @@ export function experimentation(results: StudyResults): Markup {
   const estimation =
     study.replications < 2
       ? html`<p>One day has no interval. Run a study with several replications before comparing or deciding.</p>`
-      : html`<p>Each replication is one day from empty to empty with its own random numbers. Intervals are two-sided Student-t intervals at ${confidenceWords(study.confidence)} over ${observationNoun(results)}; differences are paired, the same seeds in every variant. ${shownWords(results)}</p>${procedureParagraphs(results)}`;
+      : html`<p>Each simulated day (replication) runs from empty to empty with its own random numbers. Intervals are at ${confidenceWords(study.confidence)} over ${observationNoun(results)}: Student's t, cut off at 0 where nothing below 0 is possible; for shares, Student's t of the logit, or the exact interval of the share of days where none was seen. Differences are paired, the same seeds in every variant. ${shownWords(results)}</p>${procedureParagraphs(results)}`;
   return html`<h2>Experimentation</h2>
 <p>${formatNumber(variants.length, 0)} ${variants.length === 1 ? "variant" : "variants"}, ${days} each. The line starts empty; a day ends when it is clear or at the plan's longest day.</p>
 ${estimation}

@@ -40,7 +40,7 @@ function meanings({ responses }: StudyResults): Markup[] {
 function sideBySide(results: StudyResults): Markup {
   const heads = results.variants.map(
     (variant, index) =>
-      html`<th scope="col"><bdi>${isolated(variant.name)}</bdi>${index === 0 && results.variants.length > 1 ? html`<span class="range">base case</span>` : ""}</th>`,
+      html`<th scope="col"><bdi>${isolated(variant.name)}</bdi>${index === 0 && results.variants.length > 1 ? html`<span class="range">today's plan</span>` : ""}</th>`,
   );
   const rows = results.responses.map((info) => {
     const written = { results, info, format: studyFormat(results, info) };
@@ -54,7 +54,7 @@ function oneResponse(results: StudyResults, info: ResponseInfo): Markup {
   const written = { results, info, format: studyFormat(results, info) };
   const rows = results.variants.map(
     (variant, index) =>
-      html`<tr><th scope="row"><bdi>${isolated(variant.name)}</bdi></th><td>${meanCell(written, variant)}</td><td>${index === 0 ? "base case" : differenceLine(written, variant)}</td></tr>`,
+      html`<tr><th scope="row"><bdi>${isolated(variant.name)}</bdi></th><td>${meanCell(written, variant)}</td><td>${index === 0 ? "today's plan" : differenceLine(written, variant)}</td></tr>`,
   );
   return html`<h3><bdi>${isolated(info.label)}</bdi></h3><div class="scroll"><table class="even"><thead><tr><th scope="col">Variant</th><th scope="col">Mean</th><th scope="col">Difference</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }
@@ -100,6 +100,8 @@ function captionOf(results: StudyResults): string {
   const { replications, confidence } = results.study;
   if (replications < 2) return "One day: single values, no interval.";
   const differences =
-    results.variants.length > 1 ? ` Differences are to the base case, paired by seed. ${shownWords(results)}` : "";
+    results.variants.length > 1
+      ? ` Differences are to today's plan, day by day on the same random numbers. ${shownWords(results)}`
+      : "";
   return `Mean over ${observationsWords(results)} with its ${confidenceWords(confidence)} interval.${differences}`;
 }

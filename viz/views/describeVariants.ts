@@ -16,7 +16,7 @@ export function describeVariants(results: StudyResults, info: ResponseInfo): str
   const known = variants.filter((variant) => (variant.estimates[info.key]?.n ?? 0) > 0);
   const sorted = [...known].sort((a, b) => a.estimates[info.key]!.mean - b.estimates[info.key]!.mean);
   if (sorted.length === 0) return "No variant has a value.";
-  return `Base case ${tell(variants[0]!)} Lowest of ${known.length} variants ${tell(sorted[0]!)} Highest ${tell(sorted.at(-1)!)}`;
+  return `Today's plan, ${tell(variants[0]!)} Lowest of ${known.length} variants ${tell(sorted[0]!)} Highest ${tell(sorted.at(-1)!)}`;
 }
 
 /** Differences to the base case in words, all or the two ends. */

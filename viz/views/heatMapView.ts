@@ -1,7 +1,14 @@
 import type { HeatMapCell, HeatMapColumns } from "../charts/index.ts";
 import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { confidenceWords, estimateWords, observationsWords, type ResponseFormat, studyFormat } from "../words/index.ts";
+import {
+  confidenceWords,
+  estimateWords,
+  observationsWords,
+  type ResponseFormat,
+  ranking,
+  studyFormat,
+} from "../words/index.ts";
 import { describeVariants } from "./describeVariants.ts";
 
 /** More levels than this do not fit across the picture. */
@@ -21,7 +28,7 @@ export function heatMapView(results: StudyResults, info: ResponseInfo): HeatMapC
   return {
     title: `${isolated(info.label)}${unit === "" ? "" : `, ${unit},`} by ${isolated(across.name)} and ${isolated(down.name)}`,
     caption: "Look along a row and down a column: where the shade stops changing, more of that factor adds nothing",
-    subtitle: `Mean over ${observationsWords(results)}, ± half of its ${confidenceWords(results.study.confidence)} interval. Dashed frame: the base; bold frame: the best${markWords(cells)}`,
+    subtitle: `Mean over ${observationsWords(results)}, ± half the width of its ${confidenceWords(results.study.confidence)} interval. Dashed frame: today's plan${markWords(cells)}`,
     description: describeVariants(results, info),
     columnName: isolated(across.name),
     columnLevels: across.levels.map(isolated),
@@ -74,8 +81,11 @@ function endWords(format: ResponseFormat, least: number, most: number): [string,
   return low === high ? [format.value(least, most - least), format.value(most, most - least)] : [low, high];
 }
 
-/** The best by mean; others that may be the best are not told from it. */
-function bestMark({ variants }: StudyResults, { key, better }: ResponseInfo, index: number): HeatMapCell["mark"] {
+/** The best by mean; others that may be the best are not told from it. None where the response cannot rank them. */
+function bestMark(results: StudyResults, info: ResponseInfo, index: number): HeatMapCell["mark"] {
+  const { variants } = results;
+  const { key, better } = info;
+  if (ranking(results, info).by !== info) return index === 0 ? "base" : "";
   const gaps = variants.map(({ againstBest }) => againstBest?.[key]);
   const sign = better === "less" ? -1 : 1;
   const most = Math.max(...gaps.map((each) => (each === undefined ? Number.NEGATIVE_INFINITY : sign * each.gap)));
@@ -87,7 +97,7 @@ function bestMark({ variants }: StudyResults, { key, better }: ResponseInfo, ind
 }
 
 function markWords(cells: readonly HeatMapCell[]): string {
-  return cells.some(({ mark }) => mark === "not told from the best")
-    ? "; thin frame: cannot be told from the best"
-    : "";
+  const marks = new Set(cells.map(({ mark }) => mark));
+  const best = marks.has("best") || marks.has("base and best") ? "; bold frame: the best" : "";
+  return marks.has("not told from the best") ? `${best}; thin frame: may be as good` : best;
 }

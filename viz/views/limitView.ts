@@ -2,30 +2,35 @@ import { tickStep } from "d3";
 import type { LimitColumns } from "../charts/index.ts";
 import type { LimitRecord, StudyResults, Tally, VariantResults } from "../contract.ts";
 import { formatNumber, isolated, timeUnitFor } from "../frame/index.ts";
-import { shareWords, spanWords } from "../words/index.ts";
+import { limitShareWords, shareWords, spanWords } from "../words/index.ts";
 import { dayWords } from "./dayScene.ts";
 
-/** One limit of a variant's first day: its distribution in equal bins that end on the limit, the share outside it. */
+/**
+ * One limit of a variant: the share of heads outside it over all simulated days, and the times of the first day in equal bins
+ * that end on the limit, which only illustrate it.
+ */
 export function limitView(results: StudyResults, variant: VariantResults, limit: LimitRecord): LimitColumns {
   const { tally } = limit;
   const name = isolated(limit.name);
   const source = results.plan.limitSources[limit.name];
-  const beyond = tally.count === 0 ? "" : `${shareWords(limit.beyond, tally.count, "heads")} outside the limit`;
+  const outside = tally.count === 0 ? "" : shareWords(limit.beyond, tally.count, "heads");
+  const share = limitShareWords(results, variant, limit.name);
   const { bins, from, to, overflow } = equalBins(limit);
   return {
     title: `${name}: share outside the limit`,
-    caption: "What lies past the dashed line is outside the limit: look at how far, not only at how many",
-    subtitle: `Every head of ${dayWords(results, variant)}. Limit from: ${source ? isolated(source) : "no source named in the plan"}`,
+    caption: "Bars past the dashed line are outside the limit: look at how far, not only at how many",
+    subtitle: `Bars: every head of ${dayWords(results, variant)}, one day as an example. Limit from: ${source ? isolated(source) : "no source named in the plan"}`,
     description:
       tally.count === 0
-        ? "No head was timed."
-        : `${beyond.replace(/^[nu]/, (first) => first.toUpperCase())}. ${spreadWords(tally)}`,
+        ? `${share}. No head was timed on the day in the picture.`
+        : `${share}. On the day in the picture: ${outside}. ${spreadWords(tally)}`,
     label: name,
     fromSeconds: from,
     toSeconds: to,
     bins,
     limits: limitWords(limit),
-    beyondText: beyond,
+    beyondText: share,
+    dayText: outside === "" ? "" : `this day: ${outside}`,
     overflowText:
       overflow > 0.5
         ? `${formatNumber(overflow, 0)} ${Math.round(overflow) === 1 ? "head" : "heads"} beyond this axis, the longest ${spanWords(tally.max)}`

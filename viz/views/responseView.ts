@@ -63,11 +63,11 @@ export function differenceView(results: StudyResults, info: ResponseInfo): Diffe
   });
   const base = results.variants[0];
   const joint = results.variants.some((variant) => differenceIn(variant, info.key)?.joint);
-  const interval = `${confidenceWords(confidence)} interval${joint ? "s that hold all at once" : ""}`;
+  const interval = `${confidenceWords(confidence)} intervals${joint ? ` that allow for ${results.variants.length - 1} changes compared` : ""}`;
   return {
-    title: `${isolated(info.label)}: difference to the base case`,
-    caption: "An interval that stays on one side of the upright line is a difference to rely on",
-    subtitle: `Against ${quoted(base?.name ?? "")}, same seeds, ${interval}. Filled dot: a difference is shown; open dot: not shown${meaningOf(info)}`,
+    title: `${isolated(info.label)}: difference to today's plan`,
+    caption: "If the bar does not touch the upright line, the difference is real in this model",
+    subtitle: `Against ${quoted(base?.name ?? "")}, compared on the same days, ${interval}. Filled dot: a difference is shown; open dot: not shown${meaningOf(info)}`,
     description: describeDifferences(results, info),
     quantity: format.differenceQuantity,
     rows,

@@ -1,6 +1,6 @@
 import type { SlopeColumns } from "../charts/index.ts";
 import type { SlopeEstimate, StudyResults, VariantResults, Why } from "../contract.ts";
-import { decimalsFor, formatNumber } from "../frame/index.ts";
+import { decimalsFor, formatNumber, intervalDecimals } from "../frame/index.ts";
 import { rankedSlopes, slopeName, timesEstimate, withheldWords } from "../words/index.ts";
 import { whyScope } from "./bindingView.ts";
 
@@ -34,7 +34,10 @@ export function slopeView(results: StudyResults, variant: VariantResults, why: W
 /** "+15.6 s (+14.1 to +17.1 s)", for a tenth of a second more. */
 function slopeText({ slope }: SlopeEstimate): string {
   const { mean, low, high, halfWidth } = timesEstimate(slope, STEP);
-  const decimals = Math.min(4, halfWidth === null ? decimalsFor(Math.abs(mean) / 10, 1) : decimalsFor(halfWidth, 2));
+  const decimals = Math.min(
+    4,
+    halfWidth === null ? decimalsFor(Math.abs(mean) / 10, 1) : halfWidth > 0 ? intervalDecimals(halfWidth) : 2,
+  );
   const signed = (value: number) => {
     const text = formatNumber(value, decimals);
     return value > 0 && /[1-9]/.test(text) ? `+${text}` : text;

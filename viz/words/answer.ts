@@ -7,6 +7,7 @@ import { estimateWords } from "./estimateWords.ts";
 import { differenceIn, headline } from "./headline.ts";
 import { observationNoun } from "./observations.ts";
 import { quoted } from "./quoted.ts";
+import { ranking } from "./ranking.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 import { screeningWords } from "./screeningWords.ts";
 import { stepWords } from "./stepWords.ts";
@@ -29,9 +30,9 @@ export function answer(results: StudyResults): string[] {
   ];
 }
 
-/** The base case, with its name where that says more. */
+/** Today's plan, which is the base, with its name where that says more. */
 function baseWords({ name }: VariantResults): string {
-  return /^base( case)?$/i.test(name) ? "the base case" : `the base case, ${quoted(name)},`;
+  return /^base( case)?$/i.test(name) ? "today's plan" : `today's plan, ${quoted(name)},`;
 }
 
 /** What the rules a study was run by ended with; told before any comparison. */
@@ -47,26 +48,28 @@ function comparisons(results: StudyResults, info: ResponseInfo, format: Response
   if (variants.length === 0) return [];
   const steps = stepWords(results, info, format);
   if (steps !== null) {
-    const best = bestWords(results, info, format);
+    const best = bestWords(results, info);
     return best === null ? steps : [best, ...steps];
   }
   const { confidence } = results.study;
   const tell = (variant: VariantResults) =>
     `With ${quoted(variant.name)} it is ${differenceWords(differenceIn(variant, info.key), format, confidence).sentence}.`;
-  if (variants.length <= NAMED) return byWish(variants, info).map(tell);
+  const { words } = ranking(results, info);
+  const caution = words === "" ? [] : [words];
+  if (variants.length <= NAMED) return [...caution, ...byWish(variants, info).map(tell)];
   const shown = byWish(
     variants.filter((variant) => differenceIn(variant, info.key)?.shown),
     info,
   );
   const count = countWords(shown.length, variants.length, confidence);
-  return [count, ...shown.slice(0, 2).map(tell)];
+  return [...caution, count, ...shown.slice(0, 2).map(tell)];
 }
 
 function countWords(shown: number, all: number, confidence: number): string {
   const at = confidenceWords(confidence);
-  if (shown === 0) return `None of the ${all} variants can be told from the base case at ${at}.`;
-  if (shown === all) return `All ${all} variants are shown to differ from the base case at ${at}.`;
-  return `Of ${all} variants, ${shown} ${shown === 1 ? "is" : "are"} shown to differ from the base case at ${at}; ${all - shown} cannot be told from it.`;
+  if (shown === 0) return `None of the ${all} variants is shown to differ from today's plan at ${at}.`;
+  if (shown === all) return `All ${all} variants are shown to differ from today's plan at ${at}.`;
+  return `${shown} of ${all} variants ${shown === 1 ? "is" : "are"} shown to differ from today's plan at ${at}; ${all - shown} ${all - shown === 1 ? "is" : "are"} not.`;
 }
 
 /** Variants with the wanted direction first; where neither direction is wanted, the largest difference first. */

@@ -1,36 +1,58 @@
 import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
+import { isolated } from "../frame/index.ts";
 import { differenceWords } from "./differenceWords.ts";
 import { differenceIn } from "./headline.ts";
 import { quoted } from "./quoted.ts";
-import type { ResponseFormat } from "./responseFormat.ts";
+import { ranking } from "./ranking.ts";
+import { studyFormat } from "./studyFormat.ts";
 
 /**
  * The variant that is best by its mean, and which others may be the best too (comparisons with the best, all at once);
- * null where no direction is wanted or that was not worked out.
+ * null where no direction is wanted or that was not worked out. Variants that an end of work cannot rank are ranked by
+ * another response, and it is said why.
  */
-export function bestWords(results: StudyResults, info: ResponseInfo, format: ResponseFormat): string | null {
+export function bestWords(results: StudyResults, info: ResponseInfo): string | null {
+  const { by, words } = ranking(results, info);
+  const found = by === null ? null : bestBy(results, by);
+  if (words === "") return found && `Best of all ${found}.`;
+  return found === null ? words : `${words} By ${lowered(isolated(by!.label))}, the best of all ${found}.`;
+}
+
+function bestBy(results: StudyResults, info: ResponseInfo): string | null {
   const { key, better } = info;
   const known = results.variants.filter((variant) => variant.againstBest?.[key] !== undefined);
   if (better === null || known.length < 2) return null;
   const sign = better === "more" ? 1 : -1;
   const gap = (variant: VariantResults) => sign * variant.againstBest![key]!.gap;
   const best = known.reduce((found, each) => (gap(each) > gap(found) ? each : found), known[0]!);
-  const rivals = known.filter((variant) => variant !== best && variant.againstBest![key]!.mayBeBest);
-  return `Best of all ${results.variants.length} is ${subject(results, best, info, format)}; ${rivalWords(results, rivals)}.`;
+  const rivals = known.filter((variant) => variant !== best && mayBeBest(results, variant, best, key));
+  return `${results.variants.length} is ${subject(results, best, info)}; ${rivalWords(results, rivals)}`;
 }
 
-function subject(results: StudyResults, best: VariantResults, info: ResponseInfo, format: ResponseFormat): string {
-  if (best === results.variants[0]) return `the base case, ${quoted(best.name)}`;
+/** Today's plan is no rival of a variant that is shown to differ from it, whatever error rate that goes by. */
+function mayBeBest({ variants }: StudyResults, variant: VariantResults, best: VariantResults, key: string): boolean {
+  if (variant === variants[0] && differenceIn(best, key)?.shown) return false;
+  return variant.againstBest![key]!.mayBeBest;
+}
+
+function subject(results: StudyResults, best: VariantResults, info: ResponseInfo): string {
+  if (best === results.variants[0]) return `today's plan, ${quoted(best.name)}`;
+  const format = studyFormat(results, info);
   const { sentence } = differenceWords(differenceIn(best, info.key), format, results.study.confidence);
   return `${quoted(best.name)}, ${sentence}`;
 }
 
 function rivalWords(results: StudyResults, rivals: readonly VariantResults[]): string {
-  if (rivals.length === 0) return "all others are shown to be worse than it";
+  if (rivals.length === 0) return "all others are shown to be worse";
   const least = lowestLevels(results, rivals);
-  if (rivals.length === 1) return `only ${quoted(least.name)} cannot be told from it`;
-  const which = results.factors.length > 0 ? `, of which ${quoted(least.name)} has the lowest levels` : "";
-  return `${rivals.length} others cannot be told from it${which}`;
+  if (rivals.length === 1) return `only ${quoted(least.name)} may be as good`;
+  const which = results.factors.length > 0 ? `; the one with the lowest levels is ${quoted(least.name)}` : "";
+  return `${rivals.length} others may be as good${which}`;
+}
+
+/** "throughput, shift start to the end of work" within a sentence. */
+function lowered(label: string): string {
+  return label.replace(/\p{Lu}/u, (letter) => letter.toLowerCase());
 }
 
 /** The variant with the lowest levels: what asks for least, where levels go up. */

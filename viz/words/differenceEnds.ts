@@ -1,6 +1,6 @@
 import type { Difference } from "../contract.ts";
 
-/** The interval of a difference that is shown: that of all comparisons at once where the verdict answers for all. */
+/** The interval that the verdict on a difference goes by: the one that allows for all comparisons where several were made. */
 export function differenceEnds(difference: Difference): {
   halfWidth: number | null;
   low: number | null;

@@ -2,13 +2,13 @@ import type { Estimate } from "../contract.ts";
 import { confidenceWords } from "./confidenceWords.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 
-/** An estimate told with its interval and number of replications, or that there is none. */
+/** An estimate told with its interval and number of days, or that there is none. */
 export interface EstimateWords {
   /** The mean with its unit. */
   mean: string;
   /** "584.0 to 592.4"; "one day, no interval" where n < 2; "" where there is no value at all. */
   interval: string;
-  /** Both in one phrase: "588.2 heads/h (584.0 to 592.4 at 95 %, 20 replications)". */
+  /** Both in one phrase: "588.2 heads/h (584.0 to 592.4 at 95 %, 20 simulated days)". */
   phrase: string;
 }
 
@@ -16,10 +16,10 @@ export function estimateWords(
   estimate: Estimate | undefined,
   format: ResponseFormat,
   confidence: number,
-  noun = "replications",
+  noun = "simulated days",
 ): EstimateWords {
   if (!estimate || estimate.n === 0)
-    return { mean: "no value", interval: "", phrase: "without a value in any replication" };
+    return { mean: "no value", interval: "", phrase: "without a value on any simulated day" };
   if (estimate.low === null || estimate.high === null) {
     const mean = format.value(estimate.mean, null);
     return { mean, interval: "one day, no interval", phrase: `${mean} (one day, no interval)` };

@@ -1,8 +1,8 @@
 import type { StudyResults, VariantResults } from "../contract.ts";
 
-/** What a mean of the study is taken over: "replications", or "antithetic pairs". */
+/** What a mean of the study is taken over: "simulated days", or "antithetic pairs of days". */
 export function observationNoun({ procedure }: StudyResults): string {
-  return procedure.observation === "day" ? "replications" : "antithetic pairs";
+  return procedure.observation === "day" ? "simulated days" : "antithetic pairs of days";
 }
 
 /** How many observations a variant has when every one gives a value. */
@@ -10,7 +10,7 @@ export function observationsOf({ procedure }: StudyResults, { days }: Pick<Varia
   return procedure.observation === "day" ? days : days / 2;
 }
 
-/** "20 replications"; "up to 42 replications" where variants were given up on the way. */
+/** "20 simulated days"; "up to 42 simulated days" where variants were given up on the way. */
 export function observationsWords(results: StudyResults): string {
   const { replications } = results.study;
   const fewer = results.variants.some(({ days }) => days < replications);

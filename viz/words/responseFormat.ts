@@ -1,8 +1,8 @@
 import type { ResponseInfo } from "../contract.ts";
 import {
-  decimalsFor,
   formatClock,
   formatNumber,
+  intervalDecimals,
   isolated,
   type Quantity,
   type TimeUnit,
@@ -62,7 +62,7 @@ function numberFormat(info: ResponseInfo): ResponseFormat {
     comparison: (value, resolution) => `${plain(Math.abs(value), resolution)}${unit} ${value < 0 ? "less" : "more"}`,
     sides: ["less", "more"],
     quantity: { kind: "number", label: isolated(info.label), unit: isolated(info.unit) },
-    differenceQuantity: { kind: "number", label: "difference to the base case", unit: isolated(info.unit) },
+    differenceQuantity: { kind: "number", label: "difference to today's plan", unit: isolated(info.unit) },
     differenceScale: 1,
   };
 }
@@ -79,7 +79,7 @@ function shareFormat(info: ResponseInfo): ResponseFormat {
       `${points(Math.abs(value), resolution)} percentage points ${value < 0 ? "less" : "more"}`,
     sides: ["less", "more"],
     quantity: { kind: "share", label: isolated(info.label) },
-    differenceQuantity: { kind: "number", label: "difference to the base case", unit: "percentage points" },
+    differenceQuantity: { kind: "number", label: "difference to today's plan", unit: "percentage points" },
     differenceScale: 100,
   };
 }
@@ -95,7 +95,7 @@ function durationFormat(info: ResponseInfo, sides: readonly [string, string], la
     comparison: (value, resolution) => `${differences.single(Math.abs(value), resolution)} ${sides[value < 0 ? 0 : 1]}`,
     sides,
     quantity: { kind: "duration", label: isolated(info.label) },
-    differenceQuantity: { kind: "duration", label: "difference to the base case" },
+    differenceQuantity: { kind: "duration", label: "difference to today's plan" },
     differenceScale: 1,
   };
 }
@@ -130,12 +130,12 @@ function clockFormat(info: ResponseInfo, startClockSeconds: number, largest?: La
   };
 }
 
-/** Two digits of the resolution; without one, three or so digits of the value itself. */
+/** As the half-width has it; without one, three or so digits of the value itself. */
 function digits(value: number, resolution: number | null): number {
   const size = Math.abs(value);
   const fallback = size >= 100 || Number.isInteger(value) ? 0 : size >= 10 ? 1 : 2;
   // Days that are all alike leave an interval of rounding errors, which is no resolution to write by.
-  return resolution === null || resolution < 1e-9 * size ? fallback : decimalsFor(resolution, fallback);
+  return resolution === null || resolution < 1e-9 * size ? fallback : intervalDecimals(resolution);
 }
 
 function signed(value: number, text: string): string {

@@ -10,13 +10,14 @@ export function shownWords({ study, procedure, variants }: StudyResults): string
   const error = confidenceWords(1 - study.confidence);
   if (procedure.errorRate === "family-wise")
     return (
-      "\u201CShown\u201D goes by Holm's test (1979), which keeps the chance of even one false difference in a response at " +
-      `${error}; the intervals of its differences hold for all variants at once.`
+      "\u201CShown\u201D means that the interval leaves 0 out. The intervals of a response allow for all variants at once " +
+      `(Bonferroni, Dunn 1961), so the chance of even one false difference in it is ${error} at most.`
     );
   if (procedure.errorRate === "false discovery")
     return (
-      "\u201CShown\u201D goes by the test of Benjamini and Hochberg (1995): of the differences shown in a response, at most " +
-      `${error} are false on average. Each interval stands by itself.`
+      "\u201CShown\u201D means that the interval leaves 0 out. Of the differences shown in a response, at most " +
+      `${error} are false on average (Benjamini and Hochberg 1995), and at most ${error} of their intervals miss the true ` +
+      "difference (Benjamini and Yekutieli 2005)."
     );
   const expected = formatNumber((1 - study.confidence) * comparisons, 2);
   return (

@@ -1,6 +1,7 @@
 import type { LevelStep, ResponseInfo, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { confidenceWords } from "./confidenceWords.ts";
+import { differenceResolution } from "./differenceResolution.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 
 /** More steps than this are not told one by one. */
@@ -19,24 +20,26 @@ export function stepWords(results: StudyResults, info: ResponseInfo, format: Res
   if (factors.length === 0) return null;
   const parts = [...factors]
     .sort((a, b) => b.size - a.size)
-    .map(({ name, levels, steps }) => `${isolated(name)}, ${factorWords(levels, steps, format)}`);
-  const { comparisons, low } = factors[0]!.steps[0]!;
-  const at =
-    low === null
-      ? ""
-      : ` (${confidenceWords(results.study.confidence)}${comparisons > 1 ? ", all steps at once" : ""})`;
-  const others = results.factors.length > 1 ? ", averaged over the other factors" : "";
-  return parts.map((part, index) =>
-    index === 0 ? `Step by step${others}${at}: ${part}.` : `In the same way, ${part}.`,
-  );
+    .map(({ name, levels, steps }) => `${upper(isolated(name))}: ${factorWords(levels, steps, format)}.`);
+  const note = noteWords(results, factors[0]!.steps[0]!);
+  return note === "" ? parts : [...parts, note];
+}
+
+/** What the ranges hold for, once for all steps. */
+function noteWords({ factors, study }: StudyResults, { comparisons, low }: LevelStep): string {
+  const averaged = factors.length > 1 ? "Each is the average over the other factors" : "";
+  const among = comparisons > 1 ? `, allowing for ${comparisons} steps compared` : "";
+  const ranges = low === null ? "" : `anges are at ${confidenceWords(study.confidence)}${among}`;
+  if (averaged === "") return ranges === "" ? "" : `R${ranges}.`;
+  return ranges === "" ? `${averaged}.` : `${averaged}; r${ranges}.`;
 }
 
 function factorWords(levels: readonly string[], steps: readonly LevelStep[], format: ResponseFormat): string {
   if (steps.length <= MOST_STEPS) return steps.map((step) => oneStep(levels, step, format)).join(", ");
   const last = steps.findLast(({ shown }) => shown);
   if (last === undefined) return `none of its ${steps.length} steps shows a difference`;
-  const rest = last.to === levels.length - 1 ? "" : `, and no later step shows a difference`;
-  return `its last step that shows a difference is ${oneStep(levels, last, format)}${rest}`;
+  const rest = last.to === levels.length - 1 ? "" : `; no later step shows a difference`;
+  return `the last step that shows a difference is ${oneStep(levels, last, format)}${rest}`;
 }
 
 function oneStep(
@@ -44,9 +47,14 @@ function oneStep(
   { from, to, mean, low, high, shown }: LevelStep,
   format: ResponseFormat,
 ): string {
-  const where = `from ${isolated(levels[from]!)} to ${isolated(levels[to]!)}`;
-  if (low === null || high === null) return `${where}: ${format.comparison(mean, null)}`;
-  const half = (high - low) / 2;
+  const where = `with ${isolated(levels[to]!)} instead of ${isolated(levels[from]!)}`;
+  if (low === null || high === null) return `${format.comparison(mean, null)} ${where}`;
+  const half = differenceResolution(low, high);
   const range = format.differenceRange(low, high, half);
-  return shown ? `${where}: ${format.comparison(mean, half)} (${range})` : `${where}: no difference shown (${range})`;
+  return `${shown ? format.comparison(mean, half) : "no difference shown"} ${where} (${range})`;
+}
+
+/** A name may begin with a mark of direction, which has no upper case. */
+function upper(name: string): string {
+  return name.replace(/[\p{L}]/u, (letter) => letter.toUpperCase());
 }

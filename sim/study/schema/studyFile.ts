@@ -34,7 +34,7 @@ export function studyFile() {
       .default("family-wise")
       .describe(
         "What is kept small when several variants are compared with the base: the chance of even one false difference " +
-          "(family-wise, Holm), the share of false ones among those shown (false discovery, Benjamini and Hochberg), " +
+          "(family-wise, Bonferroni), the share of false ones among those shown (false discovery, Benjamini and Hochberg), " +
           "or the chance of a false one each time (per comparison).",
       ),
     selection: selection().optional(),

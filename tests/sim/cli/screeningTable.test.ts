@@ -11,5 +11,5 @@ it("lists the factors of a screening, the one that matters most first, in place 
   expect(lines[5]).toMatch(/^ {2}an unused factor +no value/);
   const text = studySummary(results).join("\n");
   expect(text).toContain(lines.join("\n"));
-  expect(text).not.toContain("than the base case");
+  expect(text).not.toContain("than today's plan");
 });

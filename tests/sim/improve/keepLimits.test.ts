@@ -25,7 +25,7 @@ describe("keepLimits", () => {
     ["far above it", [0.4, 0.5], "broken", [6]],
     ["that no head passed", [null], "kept", [6]],
     ["near it, at the most days", [0.1, 0.2], "not shown", [6, 12, 20]],
-    ["that more days tell apart", [0.02, 0.18], "kept", [6, 12, 20]],
+    ["that more days tell apart", [0.02, 0.16], "kept", [6, 12, 20]],
   ])("of a share %s", async (_, shares, verdict, looks) => {
     const { trials, asked } = days(shares);
     const found = await keepLimits([base], question, trials, 0.05);

@@ -90,7 +90,7 @@ describe("runStudy", () => {
   it("gives one replication a value without an interval", async () => {
     const { variants } = await run({ replications: 1 });
     expect(variants[0]!.estimates.headsPerHour).toMatchObject({ n: 1, halfWidth: null });
-    expect(variants[1]!.differences!.headsPerHour!.words).toMatch(/Not enough replications/);
+    expect(variants[1]!.differences!.headsPerHour!.words).toMatch(/Not enough simulated days/);
   });
 
   it("takes known days from a journal, notes the others, and ends with the same bytes", async () => {

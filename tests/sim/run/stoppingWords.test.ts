@@ -19,13 +19,13 @@ const [NARROW, WIDE] = [
 
 it("says after how many days every interval was as narrow as asked", () => {
   expect(stoppingWords(threeVariants(), RULE, [null, NARROW!, NARROW!], 4, INFO)).toBe(
-    "Precise enough after 4 days of every variant: a half-width of 2 carcasses/h for every difference to the base case (Throughput, 95 % intervals).",
+    "Precise enough after 4 days of every variant: a half-width of 2 carcasses/h for every difference to today's plan (Throughput, 95 % intervals).",
   );
 });
 
 it("names what is not, with the half-width it has", () => {
   const share = { ...RULE, halfWidth: { kind: "relative", value: 0.015 } } as const;
   expect(stoppingWords(threeVariants(), share, [null, WIDE!, NARROW!], 4, INFO)).toBe(
-    'Stopped at the most days allowed, 4 of every variant, before a half-width of 1.5 % of the base\'s mean for every difference to the base case (Throughput, 95 % intervals). Not reached by "slower" (7.35 carcasses/h).',
+    'Stopped at the most days allowed, 4 of every variant, before a half-width of 1.5 % of its mean for every difference to today\'s plan (Throughput, 95 % intervals). Not reached by "slower" (6.17 carcasses/h).',
   );
 });

@@ -36,31 +36,34 @@ describe("compareAll", () => {
     expect(shown("family-wise")).toEqual([undefined, true, false, false, false]);
   });
 
-  it("says the family's interval, adjusted p and pairs, or that no difference can be told", () => {
+  it("says the family's interval and what it allows for, or that no difference is shown", () => {
     const found = compareAll(values, 0, FAMILY, INFO);
     expect(found[1]!.words).toBe(
-      "6.80 carcasses/h more than the base case (95 % interval for all 4 comparisons at once +4.18 to +9.42 carcasses/h, " +
-        "Holm-adjusted p < 0.001, 10 paired replications).",
+      "7 carcasses/h more than today's plan (+4 to +9 carcasses/h at 95 %, sure even though 4 changes were compared; on the same 10 days).",
     );
     expect(found[4]!.words).toMatch(
-      /^Not distinguishable from the base case at 95 % among all 4 comparisons \(95 % interval for all 4 comparisons at once -/,
+      /^No difference from today's plan shown \(-.* at 95 %, allowing for 4 changes compared; on the same 10 days\)\.$/,
     );
     const discovery = compareAll(values, 0, { confidence: 0.95, errorRate: "false discovery" }, INFO);
     expect(discovery[2]!.words).toMatch(
-      /\(95 % interval by itself .* p = 0\.0\d+ adjusted for false discoveries among all 4 comparisons, 10 paired/,
+      /^3\.4 carcasses\/h more than today's plan \(\+0\.\d.* at 95 %, allowing for 4 changes compared; on the same 10 days\)\.$/,
     );
   });
 
-  it("says so where Holm's test tells a difference that Bonferroni's wider interval leaves open", () => {
+  it("does not show what Holm's test would where Bonferroni's interval holds 0", () => {
     // Alone p = 0.035: doubled by Bonferroni it is too much, as the last step of Holm it is not.
     const found = compareAll([BASE_SAMPLE, VARIANT_SAMPLE, weak(3.3)], 0, FAMILY, INFO)[2]!;
     expect(found.holmP).toBeLessThan(0.05);
     expect(found.bonferroniP).toBeGreaterThan(0.05);
     expect(found.familyLow).toBeLessThan(0);
-    expect(found.shown).toBe(true);
-    expect(found.words).toMatch(
-      /more than the base case .* The test tells the difference; the interval for all at once is wider/,
-    );
+    expect(found.shown).toBe(false);
+    expect(found.words).toMatch(/^No difference from today's plan shown \(-?0/);
+  });
+
+  it("widens the intervals of false discovery by those shown: 1 - 3 x 0.05 / 4 for three of four", () => {
+    const one = compareAll(values, 0, { confidence: 0.95, errorRate: "false discovery" }, INFO)[3]!;
+    // t(1 - 0.0375 / 2, 9) = 2.437795 (SciPy) times the standard error.
+    expect(one.familyHigh! - one.mean).toBeCloseTo((2.437795 * one.sd) / Math.sqrt(10), 5);
   });
 
   it("is the plain paired comparison when there is only one", () => {
@@ -95,6 +98,6 @@ describe("compareAll", () => {
       FAMILY,
       INFO,
     )[1]!;
-    expect(same).toMatchObject({ p: 1, shown: false, words: "The same as the base case in all 2 replications." });
+    expect(same).toMatchObject({ p: 1, shown: false, words: "The same as today's plan on all 2 days." });
   });
 });

@@ -4,9 +4,9 @@ import { compareWithBest, normalQuantile, studentQuantile } from "../../../sim/s
 import { BASE_SAMPLE, VARIANT_SAMPLE } from "../../support/workedSample.ts";
 
 describe("compareWithBest (Hsu 1984)", () => {
-  it("is the one-sided paired comparison for two variants, each against the other", () => {
-    // Worked by hand from the sample's paired difference: 6.8 -+ t(0.95, 9) 2.6583203 / sqrt 10 = 6.8 -+ 1.540968.
-    const width = (studentQuantile(0.95, 9) * 2.6583203) / Math.sqrt(10);
+  it("is the two-sided paired comparison for two variants, each against the other", () => {
+    // Worked by hand from the sample's paired difference: 6.8 -+ t(0.975, 9) 2.6583203 / sqrt 10 = 6.8 -+ 1.901648.
+    const width = (studentQuantile(0.975, 9) * 2.6583203) / Math.sqrt(10);
     const [base, variant] = compareWithBest([BASE_SAMPLE, VARIANT_SAMPLE], "more", 0.95)!;
     expect(variant!.gap).toBeCloseTo(6.8, 10);
     expect(variant!.low).toBe(0);

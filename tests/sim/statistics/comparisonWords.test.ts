@@ -13,19 +13,19 @@ const ONE: Comparison = {
 
 it("comparisonWords speaks of a time of day as earlier and later", () => {
   expect(comparisonWords(ONE, { confidence: 0.9, errorRate: "family-wise" }, FINISH)).toBe(
-    "10 min earlier than the base case (90 % interval for all 3 comparisons at once -12 to -8 min, Holm-adjusted p < 0.001, 10 paired replications).",
+    "10 min earlier than today's plan (-12 to -8 min at 90 %, sure even though 3 changes were compared; on the same 10 days).",
   );
 });
 
 it("comparisonWords says the single interval where each comparison stands by itself", () => {
   expect(comparisonWords(ONE, { confidence: 0.95, errorRate: "per comparison" }, FINISH)).toBe(
-    "10 min earlier than the base case (95 % interval -11.5 to -8.50 min, 10 paired replications).",
+    "10.0 min earlier than today's plan (-11.5 to -8.5 min at 95 %; on the same 10 days).",
   );
 });
 
 it("comparisonWords says that data are missing", () => {
   const lone = { ...ONE, n: 1, low: null, high: null, familyLow: null, familyHigh: null };
   expect(comparisonWords(lone, { confidence: 0.95, errorRate: "family-wise" }, FINISH)).toMatch(
-    /^Not enough replications/,
+    /^Not enough simulated days to tell \(1 compared/,
   );
 });

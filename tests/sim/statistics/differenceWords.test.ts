@@ -9,25 +9,19 @@ function words(mean: number, half: number, format: ResponseInfo["format"], unit 
 }
 
 it.each([
-  [3, 1, "number", "heads", "3 heads more than the base case (95 % interval +2 to +4 heads, 9 paired replications)."],
-  [-3, 1, "number", "heads", "3 heads less than the base case (95 % interval -4 to -2 heads, 9 paired replications)."],
-  [
-    -0.5,
-    0.25,
-    "share",
-    "",
-    "50 percentage points less than the base case (95 % interval -75 to -25 percentage points, ",
-  ],
-  [600, 60, "clock", "", "10 min later than the base case (95 % interval +9 to +11 min, 9 paired replications)."],
-  [-600, 60, "duration", "s", "10 min less than the base case (95 % interval -11 to -9 min, 9 paired replications)."],
+  [3, 1, "number", "heads", "3.0 heads more than today's plan (+2.0 to +4.0 heads at 95 %; on the same 9 days)."],
+  [-3, 1, "number", "heads", "3.0 heads less than today's plan (-4.0 to -2.0 heads at 95 %; on the same 9 days)."],
+  [-0.5, 0.25, "share", "", "50 percentage points less than today's plan (-75 to -25 percentage points at 95 %; "],
+  [600, 60, "clock", "", "10.0 min later than today's plan (+9.0 to +11.0 min at 95 %; on the same 9 days)."],
+  [-600, 60, "duration", "s", "10.0 min less than today's plan (-11.0 to -9.0 min at 95 %; on the same 9 days)."],
 ] as const)("says %s +- %s as %s", (mean, half, format, unit, text) => {
   expect(words(mean, half, format, unit)).toContain(text);
 });
 
 it("counts an interval that just touches 0 as one that holds it", () => {
-  expect(words(1, 1, "number", "heads")).toMatch(/^Not distinguishable/);
+  expect(words(1, 1, "number", "heads")).toMatch(/^No difference from today's plan shown/);
 });
 
 it("says the confidence it was asked for", () => {
-  expect(words(3, 1, "number", "heads", 0.995)).toContain("99.5 % interval");
+  expect(words(3, 1, "number", "heads", 0.995)).toContain("at 99.5 %");
 });

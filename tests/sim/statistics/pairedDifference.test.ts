@@ -27,8 +27,7 @@ describe("pairedDifference", () => {
 
   it("says a shown difference with its size, interval, confidence and number of pairs", () => {
     expect(pairedDifference(VARIANT_SAMPLE, BASE_SAMPLE, 0.95, THROUGHPUT)!.words).toBe(
-      "6.80 carcasses/h more than the base case " +
-        "(95 % interval +4.90 to +8.70 carcasses/h, 10 paired replications).",
+      "6.8 carcasses/h more than today's plan (+4.9 to +8.7 carcasses/h at 95 %; on the same 10 days).",
     );
   });
 
@@ -36,13 +35,13 @@ describe("pairedDifference", () => {
     const there = pairedDifference(VARIANT_SAMPLE, BASE_SAMPLE, 0.95, THROUGHPUT)!;
     const back = pairedDifference(BASE_SAMPLE, VARIANT_SAMPLE, 0.95, THROUGHPUT)!;
     expect(back.low).toBeCloseTo(-there.high!, 12);
-    expect(back.words).toMatch(/^6\.80 carcasses\/h less than the base case/);
+    expect(back.words).toMatch(/^6\.8 carcasses\/h less than today's plan/);
   });
 
   it("calls a difference whose interval holds 0 not distinguishable", () => {
     const found = pairedDifference([3, 1, 2, 2], [2, 2, 3, 1], 0.95, THROUGHPUT)!;
     expect(found.shown).toBe(false);
-    expect(found.words).toMatch(/^Not distinguishable from the base case at 95 % \(95 % interval -/);
+    expect(found.words).toMatch(/^No difference from today's plan shown \(-/);
   });
 
   it("drops a pair when either side is missing, and n tells", () => {
@@ -53,13 +52,13 @@ describe("pairedDifference", () => {
   it("says that identical days are the same instead of inventing an interval", () => {
     const found = pairedDifference(BASE_SAMPLE, BASE_SAMPLE, 0.95, THROUGHPUT)!;
     expect(found).toMatchObject({ mean: 0, low: 0, high: 0, shown: false });
-    expect(found.words).toBe("The same as the base case in all 10 replications.");
+    expect(found.words).toBe("The same as today's plan on all 10 days.");
   });
 
   it("has no interval with one pair and no value with none", () => {
     const one = pairedDifference([5], [3], 0.95, THROUGHPUT)!;
     expect(one).toMatchObject({ n: 1, mean: 2, low: null, relativeLow: null, shown: false });
-    expect(one.words).toMatch(/Not enough replications/);
+    expect(one.words).toMatch(/Not enough simulated days/);
     expect(pairedDifference([null], [3], 0.95, THROUGHPUT)).toBeNull();
   });
 
@@ -69,8 +68,12 @@ describe("pairedDifference", () => {
   });
 
   it("says later and earlier of a time of day", () => {
-    expect(pairedDifference([700, 701], [100, 100], 0.95, FINISH)!.words).toMatch(/^10\.0 min later than the base/);
-    expect(pairedDifference([100, 100], [700, 701], 0.95, FINISH)!.words).toMatch(/^10\.0 min earlier than the base/);
+    expect(pairedDifference([700, 701], [100, 100], 0.95, FINISH)!.words).toMatch(
+      /^10\.01 min later than today's plan/,
+    );
+    expect(pairedDifference([100, 100], [700, 701], 0.95, FINISH)!.words).toMatch(
+      /^10\.01 min earlier than today's plan/,
+    );
   });
 
   it("refuses lists that are no pairs", () => {

@@ -7,7 +7,7 @@ const COLUMNS: DifferenceColumns = {
   caption: "What to look for",
   subtitle: "95 % interval",
   description: "One more helps.",
-  quantity: { kind: "number", label: "difference to the base case", unit: "heads/h" },
+  quantity: { kind: "number", label: "difference to today's plan", unit: "heads/h" },
   rows: [
     { name: "One more", mean: 36, low: 35, high: 37, text: "+36 heads/h, shown\n+35 to +37", shown: true },
     { name: "More places", mean: 1, low: -0.3, high: 2.3, text: "+1.0 heads/h, not shown\n−0.3 to +2.3", shown: false },

@@ -7,7 +7,7 @@ const COLUMNS: ScreeningColumns = {
   caption: "What to look for",
   subtitle: "Further right: matters more",
   description: "Time per head matters most.",
-  quantity: { kind: "number", label: "difference to the base case", unit: "heads/h" },
+  quantity: { kind: "number", label: "difference to today's plan", unit: "heads/h" },
   points: [
     { name: "time per head", muStar: 46, sigma: 34, halfWidth: 28 },
     { name: "places", muStar: 6, sigma: 11, halfWidth: 9 },

@@ -88,7 +88,7 @@ test("hostile names stay text: no element, attribute or style of theirs comes to
 
 test("every response has its interval and each variant its difference, shown or not shown", () => {
   const text = textOf(renderReport(syntheticStudy()));
-  expect(text).toContain("588.7 heads/h586.2 to 591.3");
+  expect(text).toContain("589 heads/h586 to 591");
   expect(text).toContain("difference +1.0 heads/h (\u22120.1 to +2.1): not shown");
 });
 

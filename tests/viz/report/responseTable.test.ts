@@ -14,7 +14,7 @@ test("a few variants stand side by side, one row per response; many get one tabl
 test("a response that only some replications gave says how many", () => {
   const study = syntheticStudy();
   study.variants[1]!.estimates.throughput!.n = 17;
-  expect(responseTable(study).markup).toContain("17 of 20 replications gave a value");
+  expect(responseTable(study).markup).toContain("17 of 20 simulated days gave a value");
 });
 
 test("no response asked for is said in words", () => {

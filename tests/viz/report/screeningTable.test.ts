@@ -8,8 +8,8 @@ test("the effects of a screening are a table, names escaped; other designs have 
   const results = screeningResults();
   results.factors[1]!.name = "<b>time</b>";
   const { markup } = screeningTables(results);
-  expect(markup).toMatch(/&lt;b&gt;time.*46\.0 heads\/h.*walking.*places/s);
-  expect(markup).toContain("\u221246.0 heads/h");
+  expect(markup).toMatch(/&lt;b&gt;time.*46 heads\/h.*walking.*places/s);
+  expect(markup).toContain("\u221246 heads/h");
   expect(screeningTables(syntheticStudy()).markup).toBe("");
 });
 

@@ -33,7 +33,7 @@ test("what is too little for a row of its own is told together", () => {
 });
 
 test("a variant's picture says over how many days, a single day's that there is no interval", () => {
-  expect(viewOf(results, 1).subtitle).toMatch(/^“slower”, mean over 4 replications with its 95 % interval\./);
+  expect(viewOf(results, 1).subtitle).toMatch(/^“slower”, mean over 4 simulated days with its 95 % interval\./);
   const day = viewOf(whyDay(), 0);
   expect(day.subtitle).toMatch(/^One day, no interval\./);
   expect(day.rows[0]).toMatchObject({ low: null, high: null });

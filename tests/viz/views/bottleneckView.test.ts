@@ -24,7 +24,7 @@ test("the drawn spans cover what the day's shares say", () => {
 
 test("the words say how it is on this day and over all days", () => {
   expect(bottleneckView(results, results.variants[1]!)!.description).toMatch(
-    /^On this day skinning was the bottleneck longest\. .* Over all 4 replications skinning comes first: alone [\d.]+ % \(/,
+    /^On this day skinning was the bottleneck longest\. .* Over all 4 simulated days skinning comes first: alone [\d.]+ % \(/,
   );
   const day = whyDay();
   expect(bottleneckView(day, day.variants[0]!)!.description).not.toContain("Over all");

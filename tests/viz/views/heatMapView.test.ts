@@ -10,7 +10,7 @@ test("a study of two factors has a cell for every variant that lies on their lev
   const on = study.variants.filter(({ levels }) => levels.every((level) => level >= 0));
   expect(view.cells).toHaveLength(on.length);
   expect(view.cells.map(({ column, row }) => [column, row])).toEqual(on.map(({ levels }) => levels));
-  expect(view.cells[0]!.words).toMatch(/ at 95 %, \d+ replications\)$/);
+  expect(view.cells[0]!.words).toMatch(/ at 95 %, \d+ simulated days\)$/);
   expect(view.cells[0]!.detail).toMatch(/^± /);
 });
 

@@ -34,13 +34,13 @@ test("a long tail is counted in words instead of squeezing the picture", () => {
   const view = viewOf([...Array.from({ length: 999 }, () => 5), 4000], { beyond: 1 });
   expect(view.toSeconds).toBeLessThan(20);
   expect(view.overflowText).toBe("1 head beyond this axis, the longest 66.7 min");
-  expect(view.beyondText).toBe("0.1 % (1 of 1\u202F000 heads) outside the limit");
+  expect(view.dayText).toBe("this day: 0.1 % (1 of 1\u202F000 heads)");
 });
 
 test("the limit is always on the axis, even where no head came near it", () => {
   const view = viewOf([1, 1.2, 1.4], { maxSeconds: 60 });
   expect(view.toSeconds).toBeGreaterThanOrEqual(60);
-  expect(view.beyondText).toBe("none of 3 heads outside the limit");
+  expect(view.dayText).toBe("this day: none of 3 heads");
 });
 
 test("a minimum and a maximum are both drawn", () => {
@@ -58,4 +58,32 @@ test("a limit that no head passed has no bars", () => {
   const tally = { ...syntheticTally([1]), count: 0, bins: [] };
   const record = { name: "x", minSeconds: null, maxSeconds: 10, tally, beyond: 0 };
   expect(limitView(study, study.variants[0]!, record).bins).toEqual([]);
+});
+
+test("the share over all simulated days stands first; the day that is drawn is said to be an example", () => {
+  const study = syntheticStudy();
+  const info = {
+    key: "beyond.Stun to stick",
+    label: "l",
+    unit: "share of heads",
+    format: "share",
+    better: "less",
+  } as const;
+  const record = { name: "Stun to stick", minSeconds: null, maxSeconds: 10, tally: syntheticTally([5, 12]), beyond: 1 };
+  const estimate = { n: 40, mean: 0.087, sd: 0.02, halfWidth: 0.0065, low: 0.081, high: 0.094, min: 0.05, max: 0.13 };
+  study.responses.push(info);
+  const [base] = study.variants;
+  base!.estimates[info.key] = { ...base!.estimates.throughput!, ...estimate };
+  const view = limitView(study, base!, record);
+  expect(view.beyondText).toBe("8.7 % outside the limit (8.1 to 9.4 % at 95 %, 40 simulated days)");
+  expect(view.description).toMatch(/^8\.7 % outside .*days\)\. On the day in the picture: 50 % \(1 of 2 heads\)\./);
+  expect(view.subtitle).toContain("one day as an example");
+  Object.assign(base!.estimates[info.key]!, { mean: 0, halfWidth: 0.044, low: 0, high: 0.088, min: 0, max: 0 });
+  expect(limitView(study, base!, record).beyondText).toBe(
+    "None outside the limit in 40 simulated days (at most 9 % at 95 %)",
+  );
+});
+
+test("where the study did not ask for the share, it says what to ask for", () => {
+  expect(viewOf([1, 2]).beyondText).toContain("ask the study for 'beyond.Stun to stick'");
 });

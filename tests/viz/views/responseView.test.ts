@@ -6,7 +6,7 @@ test("variants keep the order of the study, the base case first, each with inter
   const study = syntheticStudy();
   const view = responseView(study, study.responses[0]!);
   expect(view.rows.map((row) => row.name)).toEqual(study.variants.map((variant) => variant.name));
-  expect(view.rows[0]!.text).toBe("588.7 heads/h\n586.2 to 591.3");
+  expect(view.rows[0]!.text).toBe("589 heads/h\n586 to 591");
   expect(view.base).toBe(0);
 });
 

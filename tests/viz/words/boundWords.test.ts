@@ -8,12 +8,12 @@ const of = (mean: number, halfWidth: number | null) => ({
 });
 
 test("a span has one unit for mean and interval, even where its ends would take two", () => {
-  expect(spanEstimate(of(17_640, 720))).toBe("4.90 h (4.70 to 5.10 h)");
+  expect(spanEstimate(of(17_640, 720))).toBe("4.9 h (4.7 to 5.1 h)");
 });
 
 test("no interval of time or share reaches where there is nothing", () => {
   expect(spanEstimate(of(600, 1200))).toBe("10 min (0 to 30 min)");
-  expect(shareEstimate(of(0.99, 0.03))).toBe("99.0 % (96.0 to 100.0 %)");
+  expect(shareEstimate(of(0.99, 0.03))).toBe("99 % (96 to 100 %)");
 });
 
 test("a single day has its value alone", () => {

@@ -5,7 +5,7 @@ const FORMAT = responseFormat({ key: "k", label: "L", unit: "heads/h", format: "
 const ESTIMATE = { n: 20, mean: 588.2, sd: 9, halfWidth: 4.2, low: 584, high: 592.4, min: 570, max: 600 };
 
 test("an estimate is never said without interval, confidence and number of replications", () => {
-  expect(estimateWords(ESTIMATE, FORMAT, 0.95).phrase).toBe("588.2 heads/h (584.0 to 592.4 at 95 %, 20 replications)");
+  expect(estimateWords(ESTIMATE, FORMAT, 0.95).phrase).toBe("588 heads/h (584 to 592 at 95 %, 20 simulated days)");
 });
 
 test("one day says that it has no interval", () => {

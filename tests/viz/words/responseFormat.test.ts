@@ -6,17 +6,17 @@ function info(format: ResponseInfo["format"], unit = ""): ResponseInfo {
   return { key: "k", label: "Label", unit, format, better: null };
 }
 
-test("a number shows two digits of its half-width, and its unit", () => {
+test("a number shows what its half-width allows, and its unit", () => {
   const format = responseFormat(info("number", "heads/h"), 0);
-  expect(format.value(588.234, 2.57)).toBe("588.2 heads/h");
-  expect(format.range(585.66, 590.8, 2.57)).toBe("585.7 to 590.8");
+  expect(format.value(588.234, 2.57)).toBe("588 heads/h");
+  expect(format.range(585.66, 590.8, 2.57)).toBe("586 to 591");
   expect(format.difference(36.26, 1.26)).toBe("+36.3 heads/h");
   expect(format.comparison(-4.2, 1.3)).toBe("4.2 heads/h less");
 });
 
 test("shares are per cent, their differences percentage points", () => {
   const format = responseFormat(info("share"), 0);
-  expect(format.value(0.8596, 0.0026)).toBe("85.96 %");
+  expect(format.value(0.8596, 0.0026)).toBe("86.0 %");
   expect(format.comparison(-0.1798, 0.0012)).toBe("17.98 percentage points less");
   expect(format.differenceScale).toBe(100);
 });
@@ -32,7 +32,7 @@ test("a clock value is a time of day, its difference a span earlier or later", (
 test("spans of one study share a unit when their largest is given", () => {
   const format = responseFormat(info("duration"), 0, { value: 3600, difference: 1400 });
   expect(format.value(60, 6)).toBe("1.00 min");
-  expect(format.differenceRange(-85, 7, 46)).toBe("\u22121.42 to +0.12 min");
+  expect(format.differenceRange(-85, 7, 46)).toBe("\u22121.4 to +0.1 min");
 });
 
 test("without a resolution a value keeps about three digits", () => {

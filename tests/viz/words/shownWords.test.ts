@@ -7,9 +7,13 @@ function words(errorRate: "family-wise" | "false discovery" | "per comparison"):
   return shownWords({ ...results, procedure: { ...results.procedure, errorRate } });
 }
 
-test("says by which test a difference is shown, and whether intervals hold at once", () => {
-  expect(words("family-wise")).toMatch(/Holm's test \(1979\).* at 5 %; .* hold for all variants at once\.$/);
-  expect(words("false discovery")).toMatch(/Benjamini and Hochberg \(1995\).* 5 % .*Each interval stands by itself\.$/);
+test("says that an interval decides what is shown, and what it allows for", () => {
+  expect(words("family-wise")).toMatch(
+    /leaves 0 out\. .* allow for all variants at once \(Bonferroni.* is 5 % at most\.$/,
+  );
+  expect(words("false discovery")).toMatch(
+    /leaves 0 out\. .* 5 % are false on average \(Benjamini and Hochberg 1995\).*Yekutieli 2005\)\.$/,
+  );
   expect(words("per comparison")).toMatch(/Each interval stands by itself: .* 3 comparisons would still show 0\.15/);
 });
 

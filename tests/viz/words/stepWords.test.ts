@@ -19,9 +19,9 @@ function curve(steps: LevelStep[] | null): StudyResults {
 test("each step is told with its interval, and one that shows nothing is not given a size", () => {
   const steps = [step(0, 8, true), step(1, 5, true), step(2, 0.5, false), step(3, 0.2, false)];
   expect(words(curve(steps))).toBe(
-    "Step by step (95 %, all steps at once): places before evisceration, from 2 to 4: 8.0 heads/h more (+7.0 to +9.0), " +
-      "from 4 to 8: 5.0 heads/h more (+4.0 to +6.0), from 8 to 16: no difference shown (\u22120.5 to +1.5), " +
-      "from 16 to 32: no difference shown (\u22120.8 to +1.2).",
+    "Places before evisceration: 8.0 heads/h more with 4 instead of 2 (+7.0 to +9.0), " +
+      "5.0 heads/h more with 8 instead of 4 (+4.0 to +6.0), no difference shown with 16 instead of 8 (\u22120.5 to +1.5), " +
+      "no difference shown with 32 instead of 16 (\u22120.8 to +1.2). Ranges are at 95 %, allowing for 4 steps compared.",
   );
 });
 
@@ -33,7 +33,7 @@ test("each factor has its sentence, the one that moves most first", () => {
     levelSteps: { throughput: [[step(0, 2, true)], [step(0, -9, true)]] },
   };
   expect(words(results)).toMatch(
-    /^Step by step, averaged [^:]*: b, from 1 to 2: 9\.0 .*\)\. In the same way, a, from 1 to 2: 2\.0 .*\)\.$/,
+    /^B: 9\.0 heads\/h less with 2 instead of 1 \(.*\)\. A: 2\.0 heads\/h more with 2 instead of 1 \(.*\)\. Each is the average over the other factors; ranges are at 95 %/,
   );
 });
 
@@ -43,15 +43,15 @@ test("of many steps the last that shows a difference is told", () => {
     const steps = levels.slice(1).map((_, index) => step(index, 3, index <= last));
     return words({ ...curve(steps), factors: [{ name: "places", path: "p", levels }] });
   };
-  expect(many(1)).toContain("places, its last step that shows a difference is from 2 to 3: 3.0 heads/h more");
-  expect(many(1)).toContain("and no later step shows a difference.");
+  expect(many(1)).toContain("Places: the last step that shows a difference is 3.0 heads/h more with 3 instead of 2");
+  expect(many(1)).toContain("; no later step shows a difference.");
   expect(many(4)).not.toContain("no later step");
   expect(many(-1)).toContain("none of its 5 steps shows a difference");
 });
 
 test("one day has no interval to tell", () => {
   expect(words(curve([{ ...step(0, 8, false), low: null, high: null }]))).toBe(
-    "Step by step: places before evisceration, from 2 to 4: 8 heads/h more.",
+    "Places before evisceration: 8 heads/h more with 4 instead of 2.",
   );
 });
 

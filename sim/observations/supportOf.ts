@@ -1,0 +1,13 @@
+import type { ResponseInfo } from "./responseInfo.ts";
+
+/** What a response's mean can be: a share from 0 to 1, an amount or time from 0 on, or any number. */
+export type Support = "share" | "amount" | "any";
+
+/** What may be a loss; everything else that is counted, timed or weighed is 0 or more. */
+const LOSSES = new Set(["margin", "marginPerHead", "marginPerKg"]);
+
+/** What the values of a response can be. A time of day is any number: it counts from the day's start. */
+export function supportOf({ key, format }: Pick<ResponseInfo, "key" | "format">): Support {
+  if (format === "share") return "share";
+  return format === "clock" || LOSSES.has(key) ? "any" : "amount";
+}
