@@ -2,7 +2,7 @@ import { STATES, type StageRecord } from "../engine/index.ts";
 import { formatResponse } from "../observations/index.ts";
 import type { StudyResults } from "../results/index.ts";
 import { textTable } from "./textTable.ts";
-import { partsTable } from "./whyTables.ts";
+import { partsTable, whereTimeWent } from "./whyTables.ts";
 
 /** One day as lines of text: what came out, when it ended, limits, people, then the stages with what they did. */
 export function daySummary(results: StudyResults): string[] {
@@ -17,7 +17,7 @@ export function daySummary(results: StudyResults): string[] {
   const ending = day.status === "finished" ? [] : [unfinishedNote(day.status, day.stuckAt)];
   const capacity = results.capacity === null ? [] : ["", results.capacity.words];
   const why = results.variants[0]!.why;
-  const owed = why === null ? [] : ["", ...partsTable(why)];
+  const owed = why === null ? [] : ["", ...whereTimeWent(why), "", ...partsTable(why)];
   return [...ending, ...textTable(rows), ...capacity, "", ...stageTable(day.stages), ...owed];
 }
 

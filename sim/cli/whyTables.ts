@@ -1,3 +1,4 @@
+import { slopeName, WHY_NOTE, whyWords } from "../../viz/words/index.ts";
 import { formatRange, formatResponse, type ResponseInfo } from "../observations/index.ts";
 import type { MeanEstimate, SlopeEstimate, Why } from "../results/index.ts";
 import { textTable } from "./textTable.ts";
@@ -6,6 +7,11 @@ const DURATION: ResponseInfo = { key: "", label: "", unit: "s", format: "duratio
 const SHARE: ResponseInfo = { ...DURATION, format: "share" };
 const MOST_PARTS = 12;
 const MOST_SLOPES = 10;
+
+/** Where the time to the end of work went, in the sentences of the report. */
+export function whereTimeWent(why: Why): string[] {
+  return ["Where the time went", ...whyWords(why).map((line) => `  ${line}`), `  ${WHY_NOTE}`];
+}
 
 /** What the end of work was owed to, most first; then the slopes and the momentary bottleneck. */
 export function whyTables(why: Why): string[] {
@@ -21,20 +27,34 @@ export function partsTable({ parts, total }: Why): string[] {
   return textTable([...rows, ...others]);
 }
 
+/** Only slopes that hold, each for a step small against its mean: what a change is worth has to be simulated. */
 function slopesTable({ slopes }: Why): string[] {
-  const strongest = [...slopes].sort((a, b) => strength(b) - strength(a)).slice(0, MOST_SLOPES);
+  const sure = slopes.filter(({ caution, meanSeconds }) => caution === null && meanSeconds > 0);
+  const strongest = [...sure].sort((a, b) => strength(b) - strength(a)).slice(0, MOST_SLOPES);
   if (strongest.length === 0) return [];
-  const rows = strongest.map(({ label, slope, caution }) => [label, ...slopeCells(slope), caution ?? ""]);
-  return ["One second more of a mean time makes work end later by", ...textTable(rows).map((line) => `  ${line}`)];
+  const rows = strongest.map((found) => {
+    const step = stepOf(found.meanSeconds);
+    return [slopeName(found), `each ${format(step, DURATION)} more`, ...cells(times(found.slope, step), DURATION)];
+  });
+  return [
+    "Near today's value, a longer mean time makes work end later by (small changes only)",
+    ...textTable(rows).map((line) => `  ${line}`),
+  ];
 }
 
 /** What a change of the mean by a share of itself would do. */
 function strength({ slope, meanSeconds }: SlopeEstimate): number {
-  return Math.abs(slope.mean) * (meanSeconds || 1);
+  return Math.abs(slope.mean) * meanSeconds;
 }
 
-function slopeCells(slope: MeanEstimate): [string, string] {
-  return cells(slope, DURATION);
+/** The power of ten between a hundredth and a tenth of the mean. */
+function stepOf(meanSeconds: number): number {
+  return 10 ** (Math.floor(Math.log10(meanSeconds)) - 1);
+}
+
+function times(estimate: MeanEstimate, by: number): MeanEstimate {
+  const scaled = (value: number | null) => (value === null ? null : value * by);
+  return { ...estimate, mean: estimate.mean * by, low: scaled(estimate.low), high: scaled(estimate.high) };
 }
 
 function bottleneckTable({ bottleneck }: Why): string[] {

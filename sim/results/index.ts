@@ -30,6 +30,15 @@ export type {
 } from "./studyResults.ts";
 export { summaryTable } from "./summaryCsv.ts";
 // Why days ended when they did, and what to change
-export type { Advice, BoundPart, SlopeEstimate, TriedChange, Why } from "./why.ts";
+export type {
+  Advice,
+  AdviceEffort,
+  BoundPart,
+  ChangeKind,
+  OtherChange,
+  SlopeEstimate,
+  TriedChange,
+  Why,
+} from "./why.ts";
 export { type Sheet, workbook } from "./workbook.ts";
 export { mendRunFolder, writeRunFolder } from "./writeRunFolder.ts";

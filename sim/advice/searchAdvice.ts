@@ -1,0 +1,126 @@
+import type { ResponseInfo } from "../observations/index.ts";
+import type { Plan } from "../plan/index.ts";
+import { compareWithBest, type Estimate, estimate } from "../statistics/index.ts";
+import type { AdviceTrials } from "./adviceTrials.ts";
+import type { PlanChange } from "./change.ts";
+import type { ChangesToTry } from "./changesToTry.ts";
+import { harmOf } from "./harm.ts";
+
+/** Days of every change, then of those that looked best, then days of their own for the finalists. */
+export const FIRST_DAYS = 4;
+export const SECOND_DAYS = 10;
+const MOST_SECOND = 16;
+const MOST_SECOND_PAIRS = 6;
+export const MOST_FINALISTS = 8;
+/** Few days leave a change out only where they say so clearly; the days of its own give it no benefit of the doubt. */
+const SEARCH_MARGIN = 1;
+
+/** A change that was simulated, and what it gained: more is better, whatever the response. */
+export interface Tried {
+  change: PlanChange;
+  gain: Estimate;
+  /** The same day by day. */
+  gains: (number | null)[];
+  harm: string | null;
+}
+
+export interface SearchResult {
+  finalists: PlanChange[];
+  /** Everything that was simulated and is no finalist. */
+  others: Tried[];
+  /** Changes that could not be simulated. */
+  failed: PlanChange[];
+  pairsTried: number;
+}
+
+/**
+ * Simulates every change on a few days and gives more days to those that may be best.
+ *
+ * All get `FIRST_DAYS` days on the same random numbers; the 16 with the highest mean gain plus its standard error get
+ * `SECOND_DAYS`. Then comparisons with the best, all at once at 95 %, say which may be the best: those are finalists (6 at most), and the
+ * best change of each other place, 8 in all. Pairs are tried where no single change is shown to gain `little`; of
+ * them the 6 that look best get the second days. Nothing that does harm on these days becomes a finalist.
+ */
+export async function searchAdvice(
+  plan: Plan,
+  { singles, pairs }: ChangesToTry,
+  { trials, response, little }: { trials: AdviceTrials; response: ResponseInfo; little: number },
+): Promise<SearchResult> {
+  const race: Race = { plan, trials, response, little };
+  const tried = await round(race, singles, MOST_SECOND);
+  const found = tried.some(({ harm, gain }) => harm === null && lowEnd(gain) > little);
+  const morePairs = found ? [] : await round(race, pairs, MOST_SECOND_PAIRS);
+  const all = [...tried, ...morePairs];
+  const finalists = finalistsOf(all, race);
+  return {
+    finalists,
+    others: all.filter(({ change }) => !finalists.includes(change)),
+    failed: [...singles, ...morePairs.map(({ change }) => change)].filter((change) => trials.hasFailed(change)),
+    pairsTried: found ? 0 : pairs.length,
+  };
+}
+
+interface Race {
+  plan: Plan;
+  trials: AdviceTrials;
+  response: ResponseInfo;
+  little: number;
+}
+
+async function round(race: Race, changes: readonly PlanChange[], most: number): Promise<Tried[]> {
+  if (changes.length === 0) return [];
+  await race.trials.run(changes, FIRST_DAYS);
+  const first = triedOf(race, changes);
+  const hopeful = first
+    .filter(({ gain, harm }) => harm === null && highEnd(gain) > 0)
+    .sort((a, b) => optimistic(b) - optimistic(a))
+    .slice(0, most)
+    .map(({ change }) => change);
+  if (hopeful.length > 0) await race.trials.run(hopeful, SECOND_DAYS);
+  return triedOf(race, changes);
+}
+
+function triedOf({ plan, trials, response }: Race, changes: readonly PlanChange[]): Tried[] {
+  const [base, sign] = [trials.valuesOf(null), response.better === "less" ? -1 : 1];
+  return changes.flatMap((change): Tried[] => {
+    if (trials.hasFailed(change)) return [];
+    const values = trials.valuesOf(change);
+    const [before, after] = [base[response.key]!, values[response.key]!];
+    const gains = Array.from({ length: trials.daysOf(change) }, (_, day) => {
+      const [from, to] = [before[day] ?? null, after[day] ?? null];
+      return from === null || to === null ? null : sign * (to - from);
+    });
+    const gain = estimate(gains, 0.95);
+    return gain === null ? [] : [{ change, gain, gains, harm: harmOf(plan, base, values, SEARCH_MARGIN) }];
+  });
+}
+
+function finalistsOf(tried: readonly Tried[], { trials, response, little }: Race): PlanChange[] {
+  const ranked = tried
+    .filter(
+      ({ change, harm, gain }) => harm === null && trials.daysOf(change) >= SECOND_DAYS && highEnd(gain) > little / 2,
+    )
+    .sort((a, b) => b.gain.mean - a.gain.mean);
+  const values = ranked.map(({ change }) => trials.valuesOf(change)[response.key]!.slice(0, SECOND_DAYS));
+  const against = compareWithBest(values, response.better!, 0.95);
+  const maybe = ranked.filter((_, index) => against?.[index]?.mayBeBest ?? true).slice(0, MOST_FINALISTS - 2);
+  const chosen = new Set(maybe);
+  for (const one of ranked) {
+    const isNew = ![...chosen].some(({ change }) => change.of === one.change.of);
+    if (isNew && chosen.size < MOST_FINALISTS) chosen.add(one);
+  }
+  for (const one of ranked) if (chosen.size < MOST_FINALISTS) chosen.add(one);
+  return [...chosen].map(({ change }) => change);
+}
+
+function optimistic({ gain }: Tried): number {
+  return gain.mean + gain.sd / Math.sqrt(gain.n);
+}
+
+function lowEnd({ mean, low }: Estimate): number {
+  return low ?? mean;
+}
+
+function highEnd({ mean, high }: Estimate): number {
+  return high ?? mean;
+}
