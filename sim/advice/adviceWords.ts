@@ -15,6 +15,8 @@ export interface WordsContext {
   /** Those that `changes` of the advice tell of. */
   changes: readonly PlanChange[];
   confidence: number;
+  /** How many time limits the plan watches. */
+  limits: number;
 }
 
 const MOST_LOSSES = 3;
@@ -25,10 +27,11 @@ const MOST_LOSSES = 3;
  * not tried; how many days it took.
  */
 export function adviceWords(advice: Told, context: WordsContext): string[] {
-  const told = advice.changes.filter((change) => change.gains && gainEnds(change, advice.response)[1] > context.little);
+  const told = advice.changes.filter((change) => change.gains && Math.abs(change.difference.mean) > context.little);
   return [
     ...(told.length === 0 ? [nothing(advice)] : placeSentences(told, advice, context)),
     ...asGood(told, advice),
+    ...smallGains(advice, told, context),
     ...noDifference(advice, told, context),
     ...losses(advice, context),
     ...notFollowedUp(advice, context),
@@ -83,6 +86,14 @@ function asGood(told: readonly TriedChange[], { changes }: Told): string[] {
   return [`No clear difference from the best: ${rivals.map(({ label }) => label).join("; ")}.`];
 }
 
+function smallGains({ changes, response }: Told, told: readonly TriedChange[], { little }: WordsContext): string[] {
+  const small = changes.filter(
+    (change) => change.gains && !told.includes(change) && !within(gainEnds(change, response), little),
+  );
+  if (small.length === 0) return [];
+  return [`Small gains: ${small.map((change) => `${change.label}, ${worth(change, response)}`).join("; ")}.`];
+}
+
 /** With intervals that lie wholly within so much on either side of no difference. */
 function noDifference(advice: Told, told: readonly TriedChange[], { little }: WordsContext): string[] {
   const { response, changes, others } = advice;
@@ -107,13 +118,12 @@ function losses({ others, response }: Told, { little }: WordsContext): string[] 
 
 function notFollowedUp(advice: Told, { little }: WordsContext): string[] {
   const { response, changes, others } = advice;
-  const open = [
-    ...changes.filter((change) => !change.gains && !within(gainEnds(change, response), little)),
-    ...others.filter((other) => !within(otherEnds(other), little) && lossEnds(other, response)[0] <= 0),
-  ];
-  if (open.length === 0) return [];
+  const unclear = changes.filter((change) => !change.gains && !within(gainEnds(change, response), little));
+  const open = others.filter((other) => !within(otherEnds(other), little) && lossEnds(other, response)[0] <= 0);
+  const list = (found: readonly { label: string }[]) => found.map(({ label }) => label).join("; ");
   return [
-    `Not shown to be among the best, or not precise enough to tell: ${open.map(({ label }) => label).join("; ")}.`,
+    ...(unclear.length === 0 ? [] : [`No difference shown, but the days leave one possible: ${list(unclear)}.`]),
+    ...(open.length === 0 ? [] : [`Not followed up, since others looked better after a few days: ${list(open)}.`]),
   ];
 }
 
@@ -130,15 +140,21 @@ function within([low, high]: [number, number], little: number): boolean {
   return low >= -little && high <= little;
 }
 
-function notTried({ asked: { guarded, fullCrews } }: WordsContext): string[] {
-  const crews = fullCrews.map((crew) => `'${crew}'`);
+function notTried({ asked: { guarded, fullCrews }, limits }: WordsContext): string[] {
   return [
     ...(guarded.length === 0
       ? []
       : [`Not tried: quicker work at ${listWords(guarded)}. That time is there for the animals or for hygiene.`]),
-    ...(crews.length === 0
+    ...(fullCrews.length === 0
       ? []
-      : [`One more person alone has nowhere to work in ${listWords(crews)}: every position there has its people.`]),
+      : [
+          `One more person alone has nowhere to work in ${listWords(fullCrews)}: every position there has its people. One more position was tried with its person.`,
+        ]),
+    ...(limits > 0
+      ? []
+      : [
+          "The plan watches no time limit, so harm to animals or to hygiene could not be seen. Give it limits before you act.",
+        ]),
     "No break, bleeding or chilling was shortened.",
   ];
 }

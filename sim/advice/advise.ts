@@ -4,7 +4,7 @@ import type { DayJournal } from "../run/index.ts";
 import { estimate } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
 import { type AdviceOptions, adviceResponses, studyName, whyStudy } from "./adviceStudy.ts";
-import { AdviceTrials, type Simulate } from "./adviceTrials.ts";
+import { AdviceTrials, type Simulate, type Values } from "./adviceTrials.ts";
 import { adviceWords } from "./adviceWords.ts";
 import type { PlanChange } from "./change.ts";
 import { changesToTry } from "./changesToTry.ts";
@@ -44,7 +44,7 @@ export async function advise(plan: Plan, options: AdviceOptions, tools: AdviseTo
   say(`${found.finalists.length} of them on ${options.replications} days of their own.`);
   const own = new AdviceTrials({ ...about, seed: options.seed, traces: "binned" }, simulate);
   await own.run(found.finalists, options.replications);
-  const harms = found.finalists.map((change) => ({ change, harm: finalHarm(plan, own, change) }));
+  const harms = found.finalists.map((change) => ({ change, harm: finalHarm(plan, [searching, own], change) }));
   const sound = harms.filter(({ harm }) => harm === null).map(({ change }) => change);
   const results = await own.run(
     bestFirst(sound, own, response.key, response.better === "less" ? -1 : 1),
@@ -64,13 +64,27 @@ export async function advise(plan: Plan, options: AdviceOptions, tools: AdviseTo
     },
   };
   const variants = results.variants.map((variant, index) => (index === 0 ? { ...variant, why } : variant));
-  const words = adviceWords(advice, { little, asked, changes: sound, confidence: options.confidence });
+  const words = adviceWords(advice, {
+    little,
+    asked,
+    changes: sound,
+    confidence: options.confidence,
+    limits: plan.limits.length,
+  });
   return { ...results, variants, advice: { ...advice, words } };
 }
 
-function finalHarm(plan: Plan, own: AdviceTrials, change: PlanChange): string | null {
-  if (own.hasFailed(change)) return "some of its days could not be simulated";
-  return harmOf(plan, own.valuesOf(null), own.valuesOf(change), 0);
+/** Over all days of both: what is at stake is harm, and the search did not choose by it. */
+function finalHarm(plan: Plan, trials: readonly AdviceTrials[], change: PlanChange): string | null {
+  if (trials.some((each) => each.hasFailed(change))) return "some of its days could not be simulated";
+  const days = trials.map((each) => each.daysOf(change));
+  const all = (of: PlanChange | null): Values => {
+    const lists = trials.map((each) => each.valuesOf(of));
+    const keys = Object.keys(lists[0]!);
+    const joined = (key: string) => lists.flatMap((values, index) => (values[key] ?? []).slice(0, days[index]));
+    return Object.fromEntries(keys.map((key) => [key, joined(key)]));
+  };
+  return harmOf(plan, all(null), all(change));
 }
 
 function bestFirst(changes: readonly PlanChange[], own: AdviceTrials, key: string, sign: number): PlanChange[] {

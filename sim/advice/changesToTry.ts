@@ -10,7 +10,7 @@ import {
   placeChanges,
   quickerMachine,
 } from "./changesOf.ts";
-import { guardedSteps } from "./guardedSteps.ts";
+import { guardedSteps, noWaitingBefore } from "./guardedSteps.ts";
 import { staggerChanges } from "./stopChanges.ts";
 import { hasWorkForMore, type WorkStep, workSteps } from "./workplaces.ts";
 
@@ -26,7 +26,7 @@ export interface ChangesToTry {
   pairs: PlanChange[];
   /** Machines whose quicker work is not tried, though their load is near the highest: their time is there for animals or for hygiene. */
   guarded: string[];
-  /** Crews of which every position has its people: one more person has nowhere to work. */
+  /** Crews near the highest load of which every position has its people: one more person has nowhere to work. */
   fullCrews: string[];
 }
 
@@ -50,13 +50,16 @@ export function changesToTry(plan: Plan): ChangesToTry {
       .filter(({ kind }) => kind === "more places")
       .slice(-1),
   );
+  const noWaiting = noWaitingBefore(plan);
   const positions = work.filter((step) => near.has(step.name) || isFailing(step)).filter(hasRoom);
   const singles = [
-    ...positions.map((step) => onePositionMore(plan, step)),
+    ...positions.filter((step) => !lacksPeople(plan, step)).map((step) => onePositionMore(plan, step)),
     ...machines.filter(({ name }) => !guarded.has(name)).map(quickerMachine),
     ...work.filter(isFailing).flatMap(breakdownChanges),
     ...crews.filter((crew) => hasWorkForMore(plan, crew)).map(onePersonMore),
-    ...work.flatMap((step) => ofPlaces(plan, step)),
+    ...work.flatMap((step) =>
+      ofPlaces(plan, step).filter(({ kind }) => kind === "fewer places" || !noWaiting.has(step.name)),
+    ),
     ...dwells.flatMap(dwellChanges),
     ...staggers,
     ...staggers.slice(0, 1).flatMap((one) => troughs.slice(0, 1).map((trough) => pairOf(one, trough))),
@@ -65,12 +68,19 @@ export function changesToTry(plan: Plan): ChangesToTry {
     singles,
     pairs: pairs(singles, plan, found),
     guarded: machines.filter(({ name }) => guarded.has(name)).map(({ name }) => name),
-    fullCrews: crews.filter((crew) => !hasWorkForMore(plan, crew)),
+    fullCrews: crews.filter((crew) => !hasWorkForMore(plan, crew) && worksAt(plan, crew, near)),
   };
 }
 
 function isFailing(step: WorkStep): boolean {
   return workplace(step).breakdowns.length > 0;
+}
+
+/** Where a crew works at this step alone and has too few people for it, one more person needs no position. */
+function lacksPeople(plan: Plan, step: WorkStep): boolean {
+  const crew = workplace(step).crews[0];
+  if (crew === undefined || !hasWorkForMore(plan, crew)) return false;
+  return !workSteps(plan).some((other) => other.name !== step.name && workplace(other).crews.includes(crew));
 }
 
 /** A window on a chain takes no more positions than it has places. */
@@ -83,6 +93,10 @@ function workplaceOrRepairs(plan: Plan, crew: string): boolean {
   return all.some(
     ({ crews, breakdowns }) => crews.includes(crew) || breakdowns.some((breakdown) => breakdown.crew === crew),
   );
+}
+
+function worksAt(plan: Plan, crew: string, places: ReadonlySet<string>): boolean {
+  return workSteps(plan).some((step) => places.has(step.name) && workplace(step).crews.includes(crew));
 }
 
 function ofPlaces(plan: Plan, step: WorkStep): PlanChange[] {

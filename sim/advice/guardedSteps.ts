@@ -19,8 +19,7 @@ export function guardedSteps(plan: Plan): ReadonlySet<string> {
   const all = steps(plan);
   const names = all.map(({ name }) => name);
   const stretches = [
-    ...(plan.day.safeStop === null ? [] : [[plan.day.safeStop.from, plan.day.safeStop.to] as const]),
-    ...plan.gates.map(({ from, to }) => [from, to.stage] as const),
+    ...stunnedStretches(plan),
     ...plan.limits
       .filter(({ minSeconds }) => minSeconds !== null)
       .map(({ from, to }) => [from.stage, to.stage] as const),
@@ -29,6 +28,26 @@ export function guardedSteps(plan: Plan): ReadonlySet<string> {
     ...stretches.flatMap(([from, to]) => between(names, from, to)),
     ...all.filter(isGuarded).map(({ name }) => name),
   ]);
+}
+
+/**
+ * Names of the steps before which a stunned or stuck head would wait: on those stretches all but the first step, and whatever is
+ * called sticking. Nobody is advised to give more places there.
+ */
+export function noWaitingBefore(plan: Plan): ReadonlySet<string> {
+  const names = steps(plan).map(({ name }) => name);
+  return new Set([
+    ...stunnedStretches(plan).flatMap(([from, to]) => between(names, from, to).slice(1)),
+    ...names.filter((name) => /\bstick/i.test(name)),
+  ]);
+}
+
+/** From stunning to the end of bleeding, as far as the plan says where that is. */
+function stunnedStretches({ day, gates }: Plan): (readonly [string | null, string | null])[] {
+  return [
+    ...(day.safeStop === null ? [] : [[day.safeStop.from, day.safeStop.to] as const]),
+    ...gates.map(({ from, to }) => [from, to.stage] as const),
+  ];
 }
 
 function isGuarded({ kind, name }: Step): boolean {

@@ -9,11 +9,9 @@ import { harmOf } from "./harm.ts";
 /** Days of every change, then of those that looked best, then days of their own for the finalists. */
 export const FIRST_DAYS = 4;
 export const SECOND_DAYS = 10;
-const MOST_SECOND = 16;
+const MOST_SECOND = 12;
 const MOST_SECOND_PAIRS = 6;
-export const MOST_FINALISTS = 8;
-/** Few days leave a change out only where they say so clearly; the days of its own give it no benefit of the doubt. */
-const SEARCH_MARGIN = 1;
+export const MOST_FINALISTS = 6;
 
 /** A change that was simulated, and what it gained: more is better, whatever the response. */
 export interface Tried {
@@ -36,9 +34,9 @@ export interface SearchResult {
 /**
  * Simulates every change on a few days and gives more days to those that may be best.
  *
- * All get `FIRST_DAYS` days on the same random numbers; the 16 with the highest mean gain plus its standard error get
- * `SECOND_DAYS`. Then comparisons with the best, all at once at 95 %, say which may be the best: those are finalists (6 at most), and the
- * best change of each other place, 8 in all. Pairs are tried where no single change is shown to gain `little`; of
+ * All get `FIRST_DAYS` days on the same random numbers; the 12 with the highest mean gain plus its standard error get
+ * `SECOND_DAYS`. Then comparisons with the best, all at once at 95 %, say which may be the best: those are finalists (4 at most), and the
+ * best change of each other place, 6 in all. Pairs are tried where no single change is shown to gain `little`; of
  * them the 6 that look best get the second days. Nothing that does harm on these days becomes a finalist.
  */
 export async function searchAdvice(
@@ -91,11 +89,17 @@ function triedOf({ plan, trials, response }: Race, changes: readonly PlanChange[
       return from === null || to === null ? null : sign * (to - from);
     });
     const gain = estimate(gains, 0.95);
-    return gain === null ? [] : [{ change, gain, gains, harm: harmOf(plan, base, values, SEARCH_MARGIN) }];
+    return gain === null ? [] : [{ change, gain, gains, harm: harmOf(plan, base, values) }];
   });
 }
 
-function finalistsOf(tried: readonly Tried[], { trials, response, little }: Race): PlanChange[] {
+/** A pair has to gain more than any single change does: it asks for more. */
+function finalistsOf(all: readonly Tried[], { trials, response, little }: Race): PlanChange[] {
+  const single = Math.max(
+    0,
+    ...all.filter(({ change, harm }) => change.kind !== "pair" && harm === null).map(({ gain }) => gain.mean),
+  );
+  const tried = all.filter(({ change, gain }) => change.kind !== "pair" || gain.mean > single + little);
   const ranked = tried
     .filter(
       ({ change, harm, gain }) => harm === null && trials.daysOf(change) >= SECOND_DAYS && highEnd(gain) > little / 2,

@@ -34,7 +34,11 @@ function slopesTable({ slopes }: Why): string[] {
   if (strongest.length === 0) return [];
   const rows = strongest.map((found) => {
     const step = stepOf(found.meanSeconds);
-    return [slopeName(found), `each ${format(step, DURATION)} more`, ...cells(times(found.slope, step), DURATION)];
+    return [
+      slopeName(found),
+      `each ${Number(step.toPrecision(1))} s more`,
+      ...cells(times(found.slope, step), DURATION),
+    ];
   });
   return [
     "Near today's value, a longer mean time makes work end later by (small changes only)",
