@@ -3,7 +3,6 @@ import { listWords } from "../plan/index.ts";
 import type { Advice, OtherChange, TriedChange } from "../results/index.ts";
 import type { PlanChange } from "./change.ts";
 import type { ChangesToTry } from "./changesToTry.ts";
-import { FIRST_DAYS, SECOND_DAYS } from "./searchAdvice.ts";
 import { sizeWords, spreadWords } from "./worthWords.ts";
 
 type Told = Omit<Advice, "words">;
@@ -166,7 +165,8 @@ function effortWords({ days, changes, others, leftOut, effort }: Told, { confide
     changes.length + leftOut.length > 0
       ? ` The changes told first had ${days} days of their own, with intervals that hold for all at once (${percent(confidence)}).`
       : "";
-  const rest = others.length === 0 ? "" : ` The others were simulated ${FIRST_DAYS} to ${SECOND_DAYS} days each.`;
+  const rest =
+    others.length === 0 ? "" : ` The others were simulated ${effort.firstDays} to ${effort.secondDays} days each.`;
   return `${all} days were simulated, of ${effort.singles} changes${pairs}.${own}${rest}`;
 }
 

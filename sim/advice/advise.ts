@@ -9,8 +9,8 @@ import { adviceWords } from "./adviceWords.ts";
 import type { PlanChange } from "./change.ts";
 import { changesToTry } from "./changesToTry.ts";
 import { harmOf, harmResponses } from "./harm.ts";
-import { littleWorth } from "./littleWorth.ts";
-import { type SearchResult, searchAdvice, type Tried } from "./searchAdvice.ts";
+import { littleWorth, startOf } from "./littleWorth.ts";
+import { type SearchResult, searchAdvice, searchDays, type Tried } from "./searchAdvice.ts";
 
 export interface AdviseTools {
   simulate: Simulate;
@@ -36,11 +36,13 @@ export async function advise(plan: Plan, options: AdviceOptions, tools: AdviseTo
   if (why === null || estimates[response.key] === undefined) return alone;
   const asked = changesToTry(plan);
   say(`Trying ${asked.singles.length} changes on the same random numbers.`);
-  const little = littleWorth(plan, response, estimates[response.key]!.mean);
+  const today = estimates[response.key]!;
+  const little = littleWorth(plan, response, today.mean);
+  const days = searchDays({ ...today, mean: today.mean - startOf(plan, response) });
   const responses = [...new Set([...adviceResponses(plan), ...harmResponses(plan)])];
   const about = { plan, name: studyName(plan), confidence: options.confidence, responses };
   const searching = new AdviceTrials({ ...about, seed: `${options.seed}, search`, traces: "none" }, simulate);
-  const found = await searchAdvice(plan, asked, { trials: searching, response, little });
+  const found = await searchAdvice(plan, asked, { trials: searching, response, little, days });
   say(`${found.finalists.length} of them on ${options.replications} days of their own.`);
   const own = new AdviceTrials({ ...about, seed: options.seed, traces: "binned" }, simulate);
   await own.run(found.finalists, options.replications);
@@ -61,6 +63,8 @@ export async function advise(plan: Plan, options: AdviceOptions, tools: AdviseTo
       pairs: found.pairsTried,
       searchDays: searching.simulated,
       ownDays: own.simulated,
+      firstDays: days.first,
+      secondDays: days.second,
     },
   };
   const variants = results.variants.map((variant, index) => (index === 0 ? { ...variant, why } : variant));

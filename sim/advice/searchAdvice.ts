@@ -6,9 +6,23 @@ import type { PlanChange } from "./change.ts";
 import type { ChangesToTry } from "./changesToTry.ts";
 import { harmOf } from "./harm.ts";
 
-/** Days of every change, then of those that looked best, then days of their own for the finalists. */
-export const FIRST_DAYS = 4;
-export const SECOND_DAYS = 10;
+/** Days of every change, and of those that looked best on them. */
+export interface SearchDays {
+  first: number;
+  second: number;
+}
+
+/** Where days are much alike, few tell what a change does; where they are not, what it does may show on few of them. */
+const ALIKE: SearchDays = { first: 4, second: 10 };
+const UNLIKE: SearchDays = { first: 10, second: 20 };
+/** Standard deviation by mean of the plan's own days up to which they are alike. */
+const MOST_SPREAD = 0.1;
+
+/** `mean` and `sd` of the response over days of the plan as it is, from the start of work where it is an end. */
+export function searchDays({ mean, sd }: Pick<Estimate, "mean" | "sd">): SearchDays {
+  return sd <= MOST_SPREAD * Math.abs(mean) ? ALIKE : UNLIKE;
+}
+
 const MOST_SECOND = 12;
 const MOST_SECOND_PAIRS = 6;
 export const MOST_FINALISTS = 6;
@@ -34,17 +48,18 @@ export interface SearchResult {
 /**
  * Simulates every change on a few days and gives more days to those that may be best.
  *
- * All get `FIRST_DAYS` days on the same random numbers; the 12 with the highest mean gain plus its standard error get
- * `SECOND_DAYS`. Then comparisons with the best, all at once at 95 %, say which may be the best: those are finalists (4 at most), and the
+ * All get the first days (4, or 10 where the plan's days differ much) on the same random numbers; the 12 with the highest mean gain plus its standard error get the
+ * second (10 or 20). Then comparisons with the best, all at once at 95 %, say which may be the best: those are finalists (4 at most), and the
  * best change of each other place, 6 in all. Pairs are tried where no single change is shown to gain `little`; of
  * them the 6 that look best get the second days. Nothing that does harm on these days becomes a finalist.
  */
 export async function searchAdvice(
   plan: Plan,
   { singles, pairs }: ChangesToTry,
-  { trials, response, little }: { trials: AdviceTrials; response: ResponseInfo; little: number },
+  tools: Omit<Race, "plan">,
 ): Promise<SearchResult> {
-  const race: Race = { plan, trials, response, little };
+  const race: Race = { plan, ...tools };
+  const { trials, little } = race;
   const tried = await round(race, singles, MOST_SECOND);
   const found = tried.some(({ harm, gain }) => harm === null && lowEnd(gain) > little);
   const morePairs = found ? [] : await round(race, pairs, MOST_SECOND_PAIRS);
@@ -63,18 +78,19 @@ interface Race {
   trials: AdviceTrials;
   response: ResponseInfo;
   little: number;
+  days: SearchDays;
 }
 
 async function round(race: Race, changes: readonly PlanChange[], most: number): Promise<Tried[]> {
   if (changes.length === 0) return [];
-  await race.trials.run(changes, FIRST_DAYS);
+  await race.trials.run(changes, race.days.first);
   const first = triedOf(race, changes);
   const hopeful = first
     .filter(({ gain, harm }) => harm === null && highEnd(gain) > 0)
     .sort((a, b) => optimistic(b) - optimistic(a))
     .slice(0, most)
     .map(({ change }) => change);
-  if (hopeful.length > 0) await race.trials.run(hopeful, SECOND_DAYS);
+  if (hopeful.length > 0) await race.trials.run(hopeful, race.days.second);
   return triedOf(race, changes);
 }
 
@@ -94,7 +110,7 @@ function triedOf({ plan, trials, response }: Race, changes: readonly PlanChange[
 }
 
 /** A pair has to gain more than any single change does: it asks for more. */
-function finalistsOf(all: readonly Tried[], { trials, response, little }: Race): PlanChange[] {
+function finalistsOf(all: readonly Tried[], { trials, response, little, days }: Race): PlanChange[] {
   const single = Math.max(
     0,
     ...all.filter(({ change, harm }) => change.kind !== "pair" && harm === null).map(({ gain }) => gain.mean),
@@ -102,10 +118,10 @@ function finalistsOf(all: readonly Tried[], { trials, response, little }: Race):
   const tried = all.filter(({ change, gain }) => change.kind !== "pair" || gain.mean > single + little);
   const ranked = tried
     .filter(
-      ({ change, harm, gain }) => harm === null && trials.daysOf(change) >= SECOND_DAYS && highEnd(gain) > little / 2,
+      ({ change, harm, gain }) => harm === null && trials.daysOf(change) >= days.second && highEnd(gain) > little / 2,
     )
     .sort((a, b) => b.gain.mean - a.gain.mean);
-  const values = ranked.map(({ change }) => trials.valuesOf(change)[response.key]!.slice(0, SECOND_DAYS));
+  const values = ranked.map(({ change }) => trials.valuesOf(change)[response.key]!.slice(0, days.second));
   const against = compareWithBest(values, response.better!, 0.95);
   const maybe = ranked.filter((_, index) => against?.[index]?.mayBeBest ?? true).slice(0, MOST_FINALISTS - 2);
   const chosen = new Set(maybe);

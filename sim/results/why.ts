@@ -99,4 +99,7 @@ export interface AdviceEffort {
   /** Days of the plan and its changes while searching, and of the finalists and the plan on days of their own. */
   searchDays: number;
   ownDays: number;
+  /** Days of every change in the search, and of those that looked best on them. */
+  firstDays: number;
+  secondDays: number;
 }
