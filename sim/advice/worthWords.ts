@@ -25,10 +25,9 @@ function unitFor(largest: number, { format, unit }: ResponseInfo): { scale: numb
   return largest < 3 * HOUR ? { scale: MINUTE, unit: " min" } : { scale: HOUR, unit: " h" };
 }
 
-/** Two digits of an interval's half-width where it is small, none behind the point where it is not. */
+/** As many as half of the interval needs for one digit, two where that begins with 1: none where it is 2 or more. */
 function decimalsFor(half: number): number {
-  if (!(half > 0) || half >= 2) return 0;
-  return Math.min(4, 1 - Math.floor(Math.log10(half) + 0.3));
+  return half > 0 ? Math.min(4, Math.max(0, Math.ceil(Math.log10(2 / half)))) : 0;
 }
 
 function plain(text: string): string {

@@ -29,7 +29,8 @@ describe("a machine that is quick by its maker's figure and slow with its jams",
 
   it("has its jams made rarer, shorter and none, and a second machine beside it", () => {
     const tried = [...advice.changes, ...advice.others].filter(({ of }) => of === "skinning").map(({ kind }) => kind);
-    for (const kind of ["no breakdowns", "rarer breakdowns", "quicker repairs", "position"]) expect(tried).toContain(kind);
+    for (const kind of ["no breakdowns", "rarer breakdowns", "quicker repairs", "position"])
+      expect(tried).toContain(kind);
   });
 
   it("is told in the order of what the days of the change say", () => {
@@ -42,7 +43,9 @@ describe("a machine that is quick by its maker's figure and slow with its jams",
     expect(advice.days).toBe(12);
     expect(results.variants.every(({ days }) => days === 12)).toBe(true);
     const { searchDays, ownDays, singles } = advice.effort;
-    expect(advice.words.at(-1)).toMatch(new RegExp(`^${searchDays + ownDays} days were simulated, of ${singles} changes\\.`));
+    expect(advice.words.at(-1)).toMatch(
+      new RegExp(`^${searchDays + ownDays} days were simulated, of ${singles} changes\\.`),
+    );
   });
 });
 

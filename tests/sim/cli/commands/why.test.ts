@@ -15,9 +15,12 @@ describe("gambrel why", PATIENCE, () => {
     expect({ code, out }).toEqual({ code: 0, out: "" });
     expect(err).toMatch(/Means over 3 days of seed "1", 95 % intervals in brackets/);
     expect(err).toMatch(/End of work owed to \w+.*: its work +[\d.]+ (s|min|h) +\(.+ to .+\) +\d+\.\d %/);
-    expect(err).toMatch(/One second more of a mean time makes work end later by/);
+    expect(err).toMatch(/Near today's value, a longer mean time makes work end later by \(small changes only\)/);
+    expect(err).not.toMatch(/one second less/i);
     expect(err).toMatch(/Momentary bottleneck +alone +with others/);
-    expect(err).toMatch(/What to change first\n +\w+ binds \d/);
+    expect(err).toMatch(/What to change first\n +(Start with [\w ]+: |None of the changes tried)/);
+    expect(err).toMatch(/Where the time went\n +For [\d.]+ % /);
+    expect(err).toMatch(/\d+ days were simulated, of \d+ changes/);
     expect(err).toMatch(/official veterinarian/);
     expect(readdirSync(folder).sort()).toEqual(["plan.json", "study.json"]);
   });
@@ -37,6 +40,10 @@ describe("gambrel why", PATIENCE, () => {
       tried.map(({ name }: { name: string }) => name).sort(),
     );
     expect(JSON.parse(readFileSync(join(folder, "why", "results.json"), "utf8"))).toEqual(results);
+    const report = readFileSync(join(folder, "why", "report.html"), "utf8");
+    const told = results.advice.words.map((line: string) => report.indexOf(line.slice(0, line.indexOf(":") + 1)));
+    expect(told.every((place: number) => place > 0)).toBe(true);
+    expect(told).toEqual([...told].sort((a: number, b: number) => a - b));
   });
 
   it("points out that a study is no plan, and that days are counted in whole numbers", async () => {
