@@ -1,3 +1,4 @@
+import type { ResponseInfo } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { Advice, ChangeKind, OtherChange, StudyResults, TriedChange } from "../results/index.ts";
 import type { DayJournal } from "../run/index.ts";
@@ -19,6 +20,8 @@ export interface AdviseTools {
 }
 
 const NO_JOURNAL: DayJournal = { known: [], note: () => {} };
+/** How many times as many days as asked for are simulated at most. */
+const MOST_TIMES = 4;
 /** Of intervals of changes that were not followed up: many are read at once. */
 const OTHERS_CONFIDENCE = 0.99;
 
@@ -45,15 +48,12 @@ export async function advise(plan: Plan, options: AdviceOptions, tools: AdviseTo
   const found = await searchAdvice(plan, asked, { trials: searching, response, little, days });
   say(`${found.finalists.length} of them on ${options.replications} days of their own.`);
   const own = new AdviceTrials({ ...about, seed: options.seed, traces: "binned" }, simulate);
-  await own.run(found.finalists, options.replications);
+  const ownDays = await runUntilTold(own, found.finalists, { response, little, days: options.replications });
   const harms = found.finalists.map((change) => ({ change, harm: finalHarm(plan, [searching, own], change) }));
   const sound = harms.filter(({ harm }) => harm === null).map(({ change }) => change);
-  const results = await own.run(
-    bestFirst(sound, own, response.key, response.better === "less" ? -1 : 1),
-    options.replications,
-  );
+  const results = await own.run(bestFirst(sound, own, response.key, response.better === "less" ? -1 : 1), ownDays);
   const advice = {
-    ...{ response, days: options.replications, changes: triedOf(results, sound) },
+    ...{ response, days: ownDays, changes: triedOf(results, sound) },
     others: found.others
       .filter(({ harm }) => harm === null)
       .map((tried) => otherOf(tried, response.better === "less" ? -1 : 1)),
@@ -76,6 +76,35 @@ export async function advise(plan: Plan, options: AdviceOptions, tools: AdviseTo
     limits: plan.limits.length,
   });
   return { ...results, variants, advice: { ...advice, words } };
+}
+
+/**
+ * Days of their own of plan and finalists: as many as asked for, and twice and four times as many as long as a change that
+ * is not shown to gain may yet be worth more than the best that is shown. Gives their number.
+ */
+async function runUntilTold(
+  own: AdviceTrials,
+  finalists: readonly PlanChange[],
+  { response, little, days }: { response: ResponseInfo; little: number; days: number },
+): Promise<number> {
+  const most = days * MOST_TIMES;
+  for (let asked = days; ; asked *= 2) {
+    const results = await own.run(finalists, asked);
+    if (asked >= most || !isOpen(triedOf(results, finalists), response, little)) return asked;
+  }
+}
+
+function isOpen(tried: readonly TriedChange[], { better }: ResponseInfo, little: number): boolean {
+  const sign = better === "less" ? -1 : 1;
+  const shown = tried.filter(({ gains }) => gains).map(({ difference }) => sign * difference.mean);
+  const best = Math.max(little, ...shown);
+  return tried.some(
+    ({ gains, difference }) => !gains && sign * difference.mean > 0 && mostGain(difference, sign) > best,
+  );
+}
+
+function mostGain(difference: TriedChange["difference"], sign: number): number {
+  return Math.max(...endsOf(difference).map((end) => sign * (end ?? difference.mean)));
 }
 
 /** Over all days of both: what is at stake is harm, and the search did not choose by it. */

@@ -88,7 +88,8 @@ export async function judge(plan: Plan, seed: string, { days, freshDays }: Proof
       0.95,
     )!;
   const ranked = [...names].map((label) => ({ label, gain: gainOf(label).mean })).sort((a, b) => b.gain - a.gain);
-  const [first] = advice.changes.filter(({ gains }) => gains);
+  const told = advice.changes.filter(({ gains }) => gains);
+  const [first] = told;
   const top =
     first === undefined ? null : { label: first.label, gain: gainOf(first.label).mean, halfWidth: halfWidth(first) };
   const best = ranked[0] ?? null;
@@ -96,9 +97,8 @@ export async function judge(plan: Plan, seed: string, { days, freshDays }: Proof
   const same = sameLabels(advice);
   return {
     plan: plan.name,
-    told: advice.changes.length,
-    outside: advice.changes.filter((change) => isOutside(change, sign * gainOf(change.label).mean, days / freshDays))
-      .length,
+    told: told.length,
+    outside: told.filter((change) => isOutside(change, sign * gainOf(change.label).mean, advice.days / freshDays)).length,
     topIsBest: best === null ? null : isBest(best.gain, top, { advice, sign, little }),
     ...{ best, top },
     harmful: advice.changes

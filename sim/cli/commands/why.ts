@@ -68,7 +68,7 @@ function advised(terminal: Terminal, path: string, plan: Plan, options: WhyComma
 }
 
 function summary({ variants, advice, study }: StudyResults): string[] {
-  const { why, days } = variants[0]!;
+  const { why } = variants[0]!;
   if (why === null) {
     return ["Days of this plan do not end by themselves: there is no end of work to account for. See gambrel day."];
   }
@@ -77,7 +77,7 @@ function summary({ variants, advice, study }: StudyResults): string[] {
     ...(advice === null ? [] : ["What to change first", ...advice.words.map((line) => `  ${line}`), ""]),
     ...whereTimeWent(why),
     "",
-    `Means over ${days} days of seed "${study.seed}", ${percent} % intervals in brackets.`,
+    `Means over ${why.total.n} days of seed "${study.seed}", ${percent} % intervals in brackets.`,
     "",
     ...whyTables(why),
   ];
