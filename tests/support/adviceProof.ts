@@ -98,7 +98,8 @@ export async function judge(plan: Plan, seed: string, { days, freshDays }: Proof
   return {
     plan: plan.name,
     told: told.length,
-    outside: told.filter((change) => isOutside(change, sign * gainOf(change.label).mean, advice.days / freshDays)).length,
+    outside: told.filter((change) => isOutside(change, sign * gainOf(change.label).mean, advice.days / freshDays))
+      .length,
     topIsBest: best === null ? null : isBest(best.gain, top, { advice, sign, little }),
     ...{ best, top },
     harmful: advice.changes
