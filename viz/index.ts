@@ -23,5 +23,7 @@ export {
   responseFormat,
   slopeName,
   timesEstimate,
+  WHY_NOTE,
+  whyWords,
   withheldWords,
 } from "./words/index.ts";

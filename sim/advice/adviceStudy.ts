@@ -1,12 +1,9 @@
 import type { Plan } from "../plan/index.ts";
-import type { Why } from "../results/index.ts";
 import { PLAIN_PROCEDURE, type Study } from "../study/index.ts";
-import type { PlanChange } from "./change.ts";
-import { chooseChanges } from "./chooseChanges.ts";
 
 export interface AdviceOptions {
   seed: string;
-  /** Days of the base and of each change. */
+  /** Days of their own of the plan and of each change that is told. */
   replications: number;
   confidence: number;
 }
@@ -14,18 +11,23 @@ export interface AdviceOptions {
 /** What a change is worth is told in the end of work; in throughput or carcasses where the plan has no end of its own. */
 export function adviceResponse({ supply, day }: Plan): string {
   if (supply.kind === "saturated") return "headsPerHour";
+  if (supply.kind === "stream" && supply.whenFull === "turn away") return "carcasses";
   return day.closing.rule === "stop hanging" ? "carcasses" : "finish";
+}
+
+/** What is reported, the worth first. */
+export function adviceResponses(plan: Plan): string[] {
+  return [...new Set([adviceResponse(plan), "headsPerHour", "finish", "overtime"])];
 }
 
 /** The base alone: what its end of work is owed to. */
 export function whyStudy(plan: Plan, { seed, replications, confidence }: AdviceOptions): Study {
-  const headline = adviceResponse(plan);
   return {
-    name: `Why ${plan.name} ends when it does`,
+    name: studyName(plan),
     question: "What should be changed first?",
     reader: "process engineer",
     ...{ seed, replications, confidence },
-    responses: [...new Set([headline, "headsPerHour", "finish", "overtime"])],
+    responses: adviceResponses(plan),
     why: true,
     factors: [],
     variants: [{ name: "base", levels: [], set: {}, insert: [], remove: [], plan }],
@@ -34,13 +36,6 @@ export function whyStudy(plan: Plan, { seed, replications, confidence }: AdviceO
   };
 }
 
-/** The base and every change that its binding path says is worth trying, on the same random numbers. */
-export function adviceStudy(plan: Plan, why: Why, options: AdviceOptions): { study: Study; changes: PlanChange[] } {
-  const base = whyStudy(plan, options);
-  const changes = chooseChanges(plan, why);
-  const variants = changes.map(({ label, set, apply }) => ({
-    ...{ name: label, levels: [], set, insert: [], remove: [] },
-    plan: apply(plan),
-  }));
-  return { study: { ...base, variants: [...base.variants, ...variants] }, changes };
+export function studyName({ name }: Plan): string {
+  return `Why ${name} ends when it does`;
 }

@@ -1,67 +1,175 @@
-import { formatRange, formatSpan } from "../observations/index.ts";
-import type { Advice, MeanEstimate, SlopeEstimate, TriedChange, Why } from "../results/index.ts";
+import type { ResponseInfo } from "../observations/index.ts";
+import { listWords } from "../plan/index.ts";
+import type { Advice, OtherChange, TriedChange } from "../results/index.ts";
+import type { PlanChange } from "./change.ts";
+import type { ChangesToTry } from "./changesToTry.ts";
+import { sizeWords, spreadWords } from "./worthWords.ts";
 
-type Tried = Omit<Advice, "words">;
+type Told = Omit<Advice, "words">;
 
-const MOST_STAGES = 3;
+export interface WordsContext {
+  /** A gain up to which nobody would change a plant. */
+  little: number;
+  asked: ChangesToTry;
+  /** Those that `changes` of the advice tell of. */
+  changes: readonly PlanChange[];
+  confidence: number;
+  /** How many time limits the plan watches. */
+  limits: number;
+}
+
+const MOST_LOSSES = 3;
 
 /**
- * The advice in sentences: one for each of the stages that bind most, with what was tried there, then people, then what
- * came of nothing. Every figure has its interval.
+ * The advice in sentences, for terminal, report and page alike: where to start and what each change is worth, place by
+ * place, the best first; what is as good; what makes no difference or makes it worse; what is not offered and why; what was
+ * not tried; how many days it took.
  */
-export function adviceWords(why: Why, advice: Tried): string[] {
-  const stages = why.stages.slice(0, MOST_STAGES).map(({ stage, share }) => stageWords(stage, share, why, advice));
-  const people = advice.changes.filter(({ kind }) => kind === "person");
-  const useless = advice.changes.filter((change) => !change.difference.shown);
+export function adviceWords(advice: Told, context: WordsContext): string[] {
+  const told = advice.changes.filter((change) => change.gains && Math.abs(change.difference.mean) > context.little);
   return [
-    ...stages,
-    ...people.filter(({ difference }) => difference.shown).map((change) => `${sentence(worth(change, advice))}.`),
-    ...(useless.length === 0 ? [] : [`No difference shown: ${useless.map(({ label }) => label).join("; ")}.`]),
+    ...(told.length === 0 ? [nothing(advice)] : placeSentences(told, advice, context)),
+    ...asGood(told, advice),
+    ...smallGains(advice, told, context),
+    ...noDifference(advice, told, context),
+    ...losses(advice, context),
+    ...notFollowedUp(advice, context),
+    ...advice.leftOut.map(({ label, reason }) => `Not offered: ${label}, because ${reason}.`),
+    ...notTried(context),
+    effortWords(advice, context),
   ];
 }
 
-function stageWords(stage: string, share: MeanEstimate, why: Why, advice: Tried): string {
-  const here = advice.changes.filter(
-    ({ of, kind, difference }) => of === stage && kind !== "person" && difference.shown,
+function nothing({ response, effort }: Told): string {
+  const what = effort.pairs > 0 ? "None of the changes tried, alone or in pairs," : "None of the changes tried";
+  return response.key === "finish" ? `${what} is shown to end work earlier.` : `${what} is shown to bring more heads.`;
+}
+
+/** One paragraph for each place, that of the best change first. */
+function placeSentences(told: readonly TriedChange[], { response }: Told, { changes }: WordsContext): string[] {
+  const places = [...new Set(told.map(({ of }) => of))];
+  return places.map((place, rank) => {
+    const [best, ...others] = told.filter(({ of }) => of === place);
+    const known = (change: TriedChange) => changes.find(({ label }) => label === change.label)!;
+    const { phrase, plural } = known(best!);
+    const first = `${rank === 0 ? "Start with" : "Next,"} ${place}: ${phrase} ${effect(best!, plural, response)}.`;
+    if (others.length === 0) return first;
+    const more = others.map((other) => `${known(other).phrase}, ${worth(other, response)}`);
+    return `${first} Also there: ${more.join("; ")}.`;
+  });
+}
+
+/** "ends work 78 min (70 to 86 min) earlier", "brings 12 heads/h (9 to 15) more". */
+function effect(change: TriedChange, plural: boolean, response: ResponseInfo): string {
+  if (response.key === "finish") return `${plural ? "end" : "ends"} work ${worth(change, response)} earlier`;
+  return `${plural ? "bring" : "brings"} ${worth(change, response)} more`;
+}
+
+function worth(change: TriedChange, response: ResponseInfo): string {
+  const [low, high] = gainEnds(change, response);
+  const mean = Math.abs(change.difference.mean);
+  return spreadWords(mean, low, high, response);
+}
+
+/** Both ends of what a change gains, by the interval that holds for all of them where there are several. */
+function gainEnds({ difference }: TriedChange, { better }: ResponseInfo): [number, number] {
+  const { mean, joint } = difference;
+  const low = (joint ? difference.familyLow : difference.low) ?? mean;
+  const high = (joint ? difference.familyHigh : difference.high) ?? mean;
+  return better === "less" ? [-high, -low] : [low, high];
+}
+
+function asGood(told: readonly TriedChange[], { changes }: Told): string[] {
+  const rivals = changes.filter((change) => change !== changes[0] && change.mayBeBest && told.includes(change));
+  if (told.length === 0 || rivals.length === 0) return [];
+  return [`No clear difference from the best: ${rivals.map(({ label }) => label).join("; ")}.`];
+}
+
+function smallGains({ changes, response }: Told, told: readonly TriedChange[], { little }: WordsContext): string[] {
+  const small = changes.filter(
+    (change) => change.gains && !told.includes(change) && !within(gainEnds(change, response), little),
   );
-  const slope = advice.response.key === "finish" ? slopeOf(stage, why) : undefined;
-  const parts = [
-    `${sentence(stage)} binds ${percent(share)} of the day`,
-    ...(slope === undefined ? [] : [slopeWords(slope)]),
-    ...here
-      .filter(({ kind }) => kind !== "shorter cycle" || slope === undefined)
-      .map((change) => worth(change, advice)),
+  if (small.length === 0) return [];
+  return [`Small gains: ${small.map((change) => `${change.label}, ${worth(change, response)}`).join("; ")}.`];
+}
+
+/** With intervals that lie wholly within so much on either side of no difference. */
+function noDifference(advice: Told, told: readonly TriedChange[], { little }: WordsContext): string[] {
+  const { response, changes, others } = advice;
+  const own = changes.filter((change) => !told.includes(change) && within(gainEnds(change, response), little));
+  const labels = [...own, ...others.filter((other) => within(otherEnds(other), little))].map(({ label }) => label);
+  if (labels.length === 0) return [];
+  return [`No difference larger than ${sizeWords(little, response)}: ${labels.join("; ")}.`];
+}
+
+function losses({ others, response }: Told, { little }: WordsContext): string[] {
+  const found = others
+    .map((other) => ({ label: other.label, loss: lossEnds(other, response) }))
+    .filter(({ loss }) => loss[0] > 0 && loss[1] > little)
+    .sort((a, b) => b.loss[0] - a.loss[0])
+    .slice(0, MOST_LOSSES);
+  if (found.length === 0) return [];
+  const worse = found.map(
+    ({ label, loss: [low, high] }) => `${label}, ${spreadWords((low + high) / 2, low, high, response)}`,
+  );
+  return [`${response.key === "finish" ? "Work ends later" : "Fewer heads come out"} with: ${worse.join("; ")}.`];
+}
+
+function notFollowedUp(advice: Told, { little }: WordsContext): string[] {
+  const { response, changes, others } = advice;
+  const unclear = changes.filter((change) => !change.gains && !within(gainEnds(change, response), little));
+  const open = others.filter((other) => !within(otherEnds(other), little) && lossEnds(other, response)[0] <= 0);
+  const list = (found: readonly { label: string }[]) => found.map(({ label }) => label).join("; ");
+  return [
+    ...(unclear.length === 0 ? [] : [`No difference shown, but the days leave one possible: ${list(unclear)}.`]),
+    ...(open.length === 0 ? [] : [`Not followed up, since others looked better after a few days: ${list(open)}.`]),
   ];
-  return `${parts.join("; ")}.`;
 }
 
-/** Where one run cannot tell the slope, the quicker cycle that was tried speaks instead. */
-function slopeOf(stage: string, { slopes }: Why): SlopeEstimate | undefined {
-  return slopes.find((each) => each.stage === stage && each.parameter === "cycle time");
+function otherEnds({ difference: { mean, low, high } }: OtherChange): [number, number] {
+  return [low ?? mean, high ?? mean];
 }
 
-function slopeWords({ slope }: SlopeEstimate): string {
-  const end = { key: "", label: "", unit: "s", format: "duration" as const, better: null };
-  const span = (seconds: number) => formatSpan(seconds, end, "plain");
-  const interval = slope.low === null ? "" : ` (${formatRange(span(slope.low), span(slope.high!))})`;
-  return `one second less per head there ends the work ${span(slope.mean)}${interval} earlier`;
+function lossEnds(other: OtherChange, { better }: ResponseInfo): [number, number] {
+  const [low, high] = otherEnds(other);
+  return better === "less" ? [low, high] : [-high, -low];
 }
 
-/** "one person more in hanging: end of work 12.3 min (8.1 to 16.5) earlier". */
-function worth({ label, difference }: TriedChange, { response }: Tried): string {
-  const better = response.better === "less" ? difference.mean < 0 : difference.mean > 0;
-  const size = (value: number) => formatSpan(Math.abs(value), response, "plain");
-  const [low, high] = difference.mean < 0 ? [difference.high, difference.low] : [difference.low, difference.high];
-  const interval = low === null || high === null ? "" : ` (${formatRange(size(low), size(high))})`;
-  return `${label} is worth ${better ? "" : "a loss of "}${size(difference.mean)}${interval}`;
+function within([low, high]: [number, number], little: number): boolean {
+  return low >= -little && high <= little;
 }
 
-function percent({ mean, low, high }: MeanEstimate): string {
-  const whole = (share: number) => (share * 100).toFixed(share < 0.1 ? 1 : 0);
-  const interval = low === null || high === null ? "" : ` (${whole(Math.max(0, low))} to ${whole(Math.min(1, high))})`;
-  return `${whole(mean)} %${interval}`;
+function notTried({ asked: { guarded, fullCrews }, limits }: WordsContext): string[] {
+  return [
+    ...(guarded.length === 0
+      ? []
+      : [`Not tried: quicker work at ${listWords(guarded)}. That time is there for the animals or for hygiene.`]),
+    ...(fullCrews.length === 0
+      ? []
+      : [
+          `One more person alone has nowhere to work in ${listWords(fullCrews)}: every position there has its people. One more position was tried with its person.`,
+        ]),
+    ...(limits > 0
+      ? []
+      : [
+          "The plan watches no time limit, so harm to animals or to hygiene could not be seen. Give it limits before you act.",
+        ]),
+    "No break, bleeding or chilling was shortened.",
+  ];
 }
 
-function sentence(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
+function effortWords({ days, changes, others, leftOut, effort }: Told, { confidence }: WordsContext): string {
+  const all = effort.searchDays + effort.ownDays;
+  const pairs = effort.pairs === 0 ? "" : ` and ${effort.pairs} pairs`;
+  const own =
+    changes.length + leftOut.length > 0
+      ? ` The changes told first had ${days} days of their own, with intervals that hold for all at once (${percent(confidence)}).`
+      : "";
+  const rest =
+    others.length === 0 ? "" : ` The others were simulated ${effort.firstDays} to ${effort.secondDays} days each.`;
+  return `${all} days were simulated, of ${effort.singles} changes${pairs}.${own}${rest}`;
+}
+
+function percent(share: number): string {
+  return `${Number((share * 100).toFixed(2))} %`;
 }

@@ -1,9 +1,23 @@
 import type { Plan } from "../plan/index.ts";
-import type { TriedChange } from "../results/index.ts";
+import type { ChangeKind } from "../results/index.ts";
 
-/** One change to a plan that may be worth trying. */
-export interface PlanChange extends Pick<TriedChange, "kind" | "of" | "label"> {
-  /** What is set, as the plan's file writes it: path -> value. */
+/** A plan with a change made to it, and what the change sets as the plan's file writes it: path -> value. */
+export interface Changed {
+  plan: Plan;
   set: Record<string, unknown>;
-  apply(plan: Plan): Plan;
+}
+
+/** One change that may be worth trying. What has to come with it (a position's person) is part of it. */
+export interface PlanChange {
+  kind: ChangeKind;
+  /** Stage, crew, or "the breaks". */
+  of: string;
+  /** What it is, by itself: "one more position at evisceration with its person". */
+  label: string;
+  /** The same after the name of `of` and a colon, as a subject: "one more position with its person". */
+  phrase: string;
+  /** Whether the phrase takes a verb in the plural. */
+  plural: boolean;
+  /** A copy of the plan with the change; the plan may have other changes already. */
+  on(plan: Plan): Changed;
 }

@@ -1,6 +1,8 @@
-/** Binding path of a plan -> changes worth trying -> what each is worth. */
+/** A plan -> changes worth trying -> what each is worth, simulated -> what to change first. See README.md. */
 
-export { type AdviceOptions, adviceResponse, adviceStudy, whyStudy } from "./adviceStudy.ts";
-export { advise } from "./advise.ts";
+export { type AdviceOptions, adviceResponse, whyStudy } from "./adviceStudy.ts";
+export type { Simulate } from "./adviceTrials.ts";
+export { type AdviseTools, advise } from "./advise.ts";
 export type { PlanChange } from "./change.ts";
-export { chooseChanges } from "./chooseChanges.ts";
+export { changesToTry } from "./changesToTry.ts";
+export { guardedSteps } from "./guardedSteps.ts";

@@ -3,6 +3,7 @@ import { formatResponse, OWN_TIME, ownShare, WORK_IN_HAND } from "../observation
 import type { StudyResults } from "../results/index.ts";
 import { partsTable } from "./partsTable.ts";
 import { textTable } from "./textTable.ts";
+import { whereTimeWent } from "./whyTables.ts";
 
 /** One day as lines of text: what came out, when it ended, limits, people, then the stages with what they did. */
 export function daySummary(results: StudyResults): string[] {
@@ -17,7 +18,7 @@ export function daySummary(results: StudyResults): string[] {
   const ending = day.status === "finished" ? [] : [unfinishedNote(day.status)];
   const capacity = results.capacity === null ? [] : ["", results.capacity.words];
   const why = results.variants[0]!.why;
-  const owed = why === null ? [] : ["", ...partsTable(why)];
+  const owed = why === null ? [] : ["", ...whereTimeWent(why), "", ...partsTable(why)];
   return [
     ...ending,
     ...dayNotes,

@@ -1,4 +1,4 @@
-import { rankedSlopes, slopeName, timesEstimate, withheldWords } from "../../viz/index.ts";
+import { rankedSlopes, slopeName, timesEstimate, WHY_NOTE, whyWords, withheldWords } from "../../viz/index.ts";
 import type { ResponseInfo } from "../observations/index.ts";
 import type { Why } from "../results/index.ts";
 import { estimateCells, partsTable } from "./partsTable.ts";
@@ -9,6 +9,11 @@ const SHARE: ResponseInfo = { ...SECONDS, format: "share" };
 const MOST_SLOPES = 10;
 /** Seconds: slopes are told for so small a change and never drawn out. */
 const STEP = 0.1;
+
+/** Where the time to the end of work went, in the sentences of the report. */
+export function whereTimeWent(why: Why): string[] {
+  return ["Where the time went", ...whyWords(why).map((line) => `  ${line}`), `  ${WHY_NOTE}`];
+}
 
 /** What the end of work was owed to, most first; then the slopes and the momentary bottleneck. */
 export function whyTables(why: Why): string[] {

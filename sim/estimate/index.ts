@@ -7,3 +7,4 @@ export { type DayEstimate, estimateDay } from "./estimateDay.ts";
 export { estimateLine, type LineEstimate } from "./estimateLine.ts";
 export { type HeadFlow, headFlow } from "./headFlow.ts";
 export { inOrderSeconds } from "./inOrderSeconds.ts";
+export { stretchSeconds } from "./stretchSeconds.ts";

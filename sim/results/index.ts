@@ -31,6 +31,17 @@ export type {
 } from "./studyResults.ts";
 export { summaryTable } from "./summaryCsv.ts";
 // Why days ended when they did, and what to change
-export type { Advice, BoundPart, MeanTime, SlopeEstimate, TriedChange, Why, WithheldSlope } from "./why.ts";
+export type {
+  Advice,
+  AdviceEffort,
+  BoundPart,
+  ChangeKind,
+  MeanTime,
+  OtherChange,
+  SlopeEstimate,
+  TriedChange,
+  Why,
+  WithheldSlope,
+} from "./why.ts";
 export { type Sheet, workbook } from "./workbook.ts";
 export { mendRunFolder, writeRunFolder } from "./writeRunFolder.ts";

@@ -1,5 +1,6 @@
 import type { Cause } from "../engine/index.ts";
 import type { ResponseInfo } from "../observations/index.ts";
+import type { Estimate } from "../statistics/index.ts";
 import type { Difference, MeanEstimate } from "./studyResults.ts";
 
 /** Why the end of work of one variant is when it is: means over its days, each with its interval. */
@@ -49,23 +50,66 @@ export interface WithheldSlope extends MeanTime {
   reason: string;
 }
 
-/** What to change first: single changes to the base plan, each tried in paired runs. */
+/** What to change first: changes to the base plan, each simulated on the days of the base, and what that says. */
 export interface Advice {
   /** The response that tells how much a change is worth. */
   response: ResponseInfo;
+  /** Days of their own that the changes below rest on; no earlier choice was made with them. */
   days: number;
-  /** Most worth first. */
+  /** Changes that do no harm on those days, most worth first. */
   changes: TriedChange[];
+  /** Tried on fewer days and not followed up. */
+  others: OtherChange[];
+  /** Changes that would gain and are not offered, and why. */
+  leftOut: { kind: ChangeKind; of: string; label: string; reason: string }[];
+  effort: AdviceEffort;
   /** The same in sentences. */
   words: string[];
 }
 
+export type ChangeKind =
+  | "person"
+  | "position"
+  | "quicker machine"
+  | "no breakdowns"
+  | "rarer breakdowns"
+  | "quicker repairs"
+  | "more places"
+  | "fewer places"
+  | "stagger"
+  | "pair";
+
 export interface TriedChange {
-  kind: "person" | "place" | "position" | "shorter cycle" | "no breakdowns";
-  /** Crew or stage. */
+  kind: ChangeKind;
+  /** Crew, stage, both places of a pair, or "the breaks". */
   of: string;
   label: string;
   /** The variant of the results that has it. */
   variant: string;
   difference: Difference;
+  /** Whether the interval that holds for all changes at once says that it gains. */
+  gains: boolean;
+  /** Whether it may be the best of all, by comparisons with the best, all at once. */
+  mayBeBest: boolean;
+}
+
+export interface OtherChange {
+  kind: ChangeKind;
+  of: string;
+  label: string;
+  /** Variant minus base over so many days (`n`), in the response's unit; the interval is by itself, at 99 %. */
+  difference: Estimate;
+}
+
+/** What the advice cost. */
+export interface AdviceEffort {
+  /** Single changes and pairs that were simulated. */
+  singles: number;
+  pairs: number;
+  /** Days of the plan and its changes while searching, and of the finalists and the plan on days of their own. */
+  searchDays: number;
+  ownDays: number;
+  /** Days of every change in the search, and of those that looked best on them. */
+  firstDays: number;
+  secondDays: number;
 }

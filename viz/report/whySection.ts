@@ -1,16 +1,21 @@
 import type { StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { confidenceWords, isSingleDay, quoted, shareEstimate, whyWords } from "../words/index.ts";
+import { confidenceWords, isSingleDay, quoted, shareEstimate, WHY_NOTE, whyWords } from "../words/index.ts";
 import type { Figures } from "./figures.ts";
 import { html, type Markup, unbroken } from "./html.ts";
 import { whyCharts, whyVariants } from "./studyCharts.ts";
 
-/** What to change first: in ranked words, then as pictures; nothing where the days were not asked why they ended. */
+/**
+ * What to change first, where changes were simulated; then where the time went, in words and pictures. Nothing where the
+ * days were not asked why they ended.
+ */
 export function whySection(results: StudyResults, figures: Figures): Markup {
   const base = results.variants[0]!;
   if (base.why === null) return html``;
-  return html`<h2>What to change first</h2>
-${rankedWords(results, base)}
+  const title = results.advice === null ? html`<h2>Where the time went</h2>` : html`<h3>Where the time went</h3>`;
+  return html`${advised(results)}
+${title}
+${timeWords(results, base)}
 ${stageTable(results)}
 ${whyFigures(results, figures)}`;
 }
@@ -20,19 +25,24 @@ export function tellsWhy({ variants }: StudyResults): boolean {
   return variants[0]!.why !== null;
 }
 
-function rankedWords(results: StudyResults, { name, why }: VariantResults): Markup {
-  const { advice } = results;
-  const list = (lines: readonly string[]) => html`<ol>${lines.map((line) => html`<li>${unbroken(line)}</li>`)}</ol>`;
-  if (advice !== null) {
-    return html`${list(advice.words.map(isolated))}
-<p class="small">Each change was tried by itself against the plan as it is, in ${advice.days} days on the same random numbers.</p>`;
-  }
+function advised({ advice }: StudyResults): Markup {
+  if (advice === null) return html``;
+  return html`<h2>What to change first</h2>
+<ul>${advice.words.map((line) => html`<li>${unbroken(isolated(line))}</li>`)}</ul>`;
+}
+
+function timeWords(results: StudyResults, { name, why }: VariantResults): Markup {
   const whose = isSingleDay(results)
-    ? "on this one day"
-    : `in the base case, ${quoted(name)}, at ${confidenceWords(results.study.confidence)}`;
-  return html`<p>Look first at what the end of work was owed to ${whose}, the longest first:</p>
-${list(whyWords(why!))}
-<p class="small">Every second up to the end of work is owed to what released it; a stage that binds a large share is where a change can help, and once it is quicker another one binds. What a change is worth has to be tried: <code>gambrel why</code> with the plan tries the changes that suggest themselves. Breaks, and the time that bleeding and chilling take, are there for people, animals and hygiene: they are no reserve.</p>`;
+    ? "On this one day, the longest first:"
+    : `In the base case, ${quoted(name)}, the longest first, with ${confidenceWords(results.study.confidence)} intervals:`;
+  return html`<p>${whose}</p>
+<ul>${whyWords(why!).map((line) => html`<li>${unbroken(line)}</li>`)}</ul>
+<p class="small">${noteFor(results)}</p>`;
+}
+
+/** Where changes were simulated nobody has to be told to do so. */
+function noteFor({ advice }: StudyResults): string {
+  return advice === null ? WHY_NOTE : "This says where the time went; what a change is worth stands above.";
 }
 
 /** The base is shown; the others fold open, and are left out on paper as long as they are folded. */
@@ -63,6 +73,6 @@ function stageTable(results: StudyResults): Markup {
     });
     return html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th>${cells}</tr>`;
   });
-  const caption = `Stages that bind the end of work, the largest share first, with ${confidenceWords(results.study.confidence)} intervals.`;
+  const caption = `Stages at whose pace the line ran longest, by share of the time to the end of work, with ${confidenceWords(results.study.confidence)} intervals.`;
   return html`<div class="scroll"><table class="even"><caption>${caption}</caption><thead><tr><th scope="col">Variant</th><th scope="col">First</th><th scope="col">Second</th><th scope="col">Third</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }

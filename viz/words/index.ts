@@ -23,5 +23,5 @@ export { rankedSlopes, slopeName } from "./slopeRanks.ts";
 export { spanWords } from "./spanWords.ts";
 export { stepWords } from "./stepWords.ts";
 export { studyFormat } from "./studyFormat.ts";
-export { whyWords } from "./whyWords.ts";
+export { WHY_NOTE, whyWords } from "./whyWords.ts";
 export { withheldWords } from "./withheldWords.ts";

@@ -4,12 +4,16 @@ import { shareEstimate, spanEstimate, timesEstimate } from "./boundWords.ts";
 import { causeWords } from "./causeWords.ts";
 
 const MOST = 3;
-/** What binds less of the day than this is no place to begin. */
+/** What the line waited for less of the day than this is not told. */
 const LEAST_SHARE = 0.05;
 
+/** What the sentences of `whyWords` do not say; stands below them wherever they are. */
+export const WHY_NOTE =
+  "This says where the time went, not what a change is worth. `gambrel why` with the plan simulates changes and tells which to make first. Do not shorten breaks, bleeding or chilling to gain time.";
+
 /**
- * Where the time to the end of work went, most first: up to three stages, loads or vessels that bind longest, each with its
- * share and what that was. Every figure has its interval. What a change there is worth, only trying it tells.
+ * Where the time to the end of work went, the longest first: up to three stages, loads or vessels that the line waited for,
+ * each with how long and why. It ranks no change and promises nothing: what a change is worth has to be simulated.
  */
 export function whyWords(why: Why): string[] {
   const stages = why.stages.map(({ stage, share }) => ({
@@ -28,17 +32,12 @@ export function whyWords(why: Why): string[] {
 
 function stageSentence(stage: string, share: Estimate, why: Why): string {
   const most = why.parts.find((part) => part.stage === stage);
-  const what = most === undefined ? "" : `, mostly by ${causeWords(most).what}, ${spanEstimate(most.seconds)}`;
-  return `${upper(isolated(stage))} binds ${shareEstimate(share)} of the time to the end of work${what}.`;
+  const what = most === undefined ? "" : `, mostly ${causeWords(most).what}, ${spanEstimate(most.seconds)}`;
+  return `For ${shareEstimate(share)} of the time to the end of work the line ran at the pace of ${isolated(stage)}${what}.`;
 }
 
 function otherSentence(part: Why["parts"][number], { total }: Why): string {
   const { where, what } = causeWords(part);
   const share = shareEstimate(timesEstimate(part.seconds, 1 / total.mean));
-  return `${upper(where)} binds ${share} of the time to the end of work, by ${what}: ${spanEstimate(part.seconds)}.`;
-}
-
-/** A name may begin with a mark of direction, which has no upper case. */
-function upper(name: string): string {
-  return name.replace(/[\p{L}]/u, (letter) => letter.toUpperCase());
+  return `For ${share} of the time to the end of work the line waited for ${where}: ${what}, ${spanEstimate(part.seconds)}.`;
 }

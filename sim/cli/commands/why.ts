@@ -1,7 +1,7 @@
-import { type AdviceOptions, adviceStudy, advise, whyStudy } from "../../advice/index.ts";
+import process from "node:process";
+import { advise } from "../../advice/index.ts";
 import type { Plan } from "../../plan/index.ts";
 import { type StudyResults, stableJsonParts } from "../../results/index.ts";
-import type { Study } from "../../study/index.ts";
 import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { chooseRunner } from "../chooseRunner.ts";
@@ -12,7 +12,8 @@ import { programVersion } from "../programVersion.ts";
 import { runInto } from "../runInto.ts";
 import { simulateStudy } from "../simulateStudy.ts";
 import type { Terminal } from "../terminal.ts";
-import { whyTables } from "../whyTables.ts";
+import { untilInterrupted } from "../untilInterrupted.ts";
+import { whereTimeWent, whyTables } from "../whyTables.ts";
 
 export interface WhyCommandOptions {
   seed: string;
@@ -23,6 +24,9 @@ export interface WhyCommandOptions {
   json?: boolean;
   ceiling?: Partial<Ceilings>;
 }
+
+/** Threads are started anew for each round: with fewer days that takes longer than it saves. */
+const FEW_DAYS = 40;
 
 /** Tells why a plan's work ends when it does, tries the changes that this suggests, and ranks them. */
 export async function whyCommand(terminal: Terminal, path: string, options: WhyCommandOptions): Promise<void> {
@@ -38,44 +42,43 @@ export async function whyCommand(terminal: Terminal, path: string, options: WhyC
   if (json) for (const part of stableJsonParts(results)) terminal.data(part);
 }
 
-async function advised(
-  terminal: Terminal,
-  path: string,
-  plan: Plan,
-  options: WhyCommandOptions,
-): Promise<StudyResults> {
-  const { seed, replications, threads } = options;
+function advised(terminal: Terminal, path: string, plan: Plan, options: WhyCommandOptions): Promise<StudyResults> {
+  const { seed, replications } = options;
   const { events: mostEvents, days: mostDays } = ceilingsOf(options);
-  const asked: AdviceOptions = { seed, replications, confidence: 0.95 };
   const fixed = ["--seed", seed, "--replications", String(replications), ...ceilingWords(options)];
   const command = commandLine(["gambrel", "why", path, ...fixed]);
   const gambrel = programVersion();
-  const run = async (study: Study, traces: "none" | "binned") => {
-    const days = study.variants.length * study.replications;
-    const runner = await chooseRunner(terminal, days, gambrel, threads === undefined ? {} : { threads });
-    return simulateStudy(terminal, study, { traces, gambrel, command, runner, mostEvents, mostDays });
-  };
   terminal.say(plan.name, "bold");
-  const base = await run(whyStudy(plan, asked), "binned");
-  const { why } = base.variants[0]!;
-  if (why === null) return base;
-  const { study, changes } = adviceStudy(plan, why, asked);
-  terminal.say(`Trying ${changes.length} changes on the same random numbers.`);
-  const results = await run(study, "binned");
-  return { ...results, advice: advise(results, changes) };
+  return untilInterrupted(process, (signal) =>
+    advise(
+      plan,
+      { seed, replications, confidence: 0.95 },
+      {
+        simulate: async (study, traces, journal) => {
+          signal.throwIfAborted();
+          const days = study.variants.length * study.replications;
+          const threads = options.threads ?? (days < FEW_DAYS ? 1 : undefined);
+          const runner = await chooseRunner(terminal, days, gambrel, threads === undefined ? {} : { threads });
+          return simulateStudy(terminal, study, { traces, gambrel, command, runner, mostEvents, mostDays, journal });
+        },
+        say: (words) => terminal.say(words, "dim"),
+      },
+    ),
+  );
 }
 
 function summary({ variants, advice, study }: StudyResults): string[] {
-  const { why, days } = variants[0]!;
+  const { why } = variants[0]!;
   if (why === null) {
     return ["Days of this plan do not end by themselves: there is no end of work to account for. See gambrel day."];
   }
   const percent = Number((study.confidence * 100).toFixed(2));
   return [
-    `Means over ${days} days of seed "${study.seed}", ${percent} % intervals in brackets.`,
+    ...(advice === null ? [] : ["What to change first", ...advice.words.map((line) => `  ${line}`), ""]),
+    ...whereTimeWent(why),
+    "",
+    `Means over ${why.total.n} days of seed "${study.seed}", ${percent} % intervals in brackets.`,
     "",
     ...whyTables(why),
-    "",
-    ...(advice === null ? [] : ["What to change first", ...advice.words.map((line) => `  ${line}`)]),
   ];
 }

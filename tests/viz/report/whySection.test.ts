@@ -11,10 +11,10 @@ beforeAll(async () => {
 
 const titles = (page: string) => [...page.matchAll(/<h2[^>]*>(.*?)<\/h2>/g)].map(([, title]) => title);
 
-test("what to change first follows the answer, in ranked words and in pictures for every variant", () => {
+test("where the time went follows the answer, in words and in pictures for every variant", () => {
   const page = renderReport(results);
-  expect(titles(page).slice(1, 3)).toEqual(["Answer", "What to change first"]);
-  expect(page).toMatch(/<ol><li>\w+ binds /);
+  expect(titles(page).slice(1, 3)).toEqual(["Answer", "Where the time went"]);
+  expect(page).toMatch(/<ul><li>For .*? the line ran at the pace of /);
   expect(page.match(/<title[^>]*>What the end of work was owed to</g)).toHaveLength(3);
   expect(page.match(/<summary>The same for /g)).toHaveLength(2);
   expect(page).toContain("what is folded is not printed");
@@ -34,19 +34,26 @@ test("a table tells which stages bind in each variant", () => {
   expect(row![2]).toMatch(/^9\d % \(/);
 });
 
-test("tried changes speak in the place of what to look at", () => {
+test("changes that were simulated come before where the time went", () => {
   const [info] = results.responses;
-  const advice = { response: info!, days: 20, changes: [], words: ["One person more is worth <b>12 min</b>."] };
+  const effort = { singles: 1, pairs: 0, searchDays: 8, ownDays: 40, firstDays: 4, secondDays: 10 };
+  const words = ["Start with skinning: one more person ends work <b>12 min</b> earlier."];
+  const advice = { response: info!, days: 20, changes: [], others: [], leftOut: [], effort, words };
   const page = renderReport({ ...results, advice });
-  expect(page).toContain("<li>One person more is worth &lt;b&gt;12 min&lt;/b&gt;.</li>");
-  expect(page).not.toContain("Look first at");
+  expect(titles(page).slice(1, 3)).toEqual(["Answer", "What to change first"]);
+  expect(page).toContain("<li>Start with skinning: one more person ends work &lt;b&gt;12 min&lt;/b&gt; earlier.</li>");
+  expect(page.indexOf("Start with skinning")).toBeLessThan(page.indexOf("<h3>Where the time went</h3>"));
+  expect(page).toContain("what a change is worth stands above");
 });
 
 test("one day tells it without intervals; a study that did without has no such part", () => {
-  expect(renderDayReport(whyDay())).toMatch(/owed to on this one day/);
-  expect(titles(renderReport(syntheticStudy()))).not.toContain("What to change first");
+  expect(renderDayReport(whyDay())).toMatch(/On this one day, the longest first:/);
+  expect(titles(renderReport(syntheticStudy()))).not.toContain("Where the time went");
 });
 
-test("nobody is told that breaks, bleeding or chilling are a reserve", () => {
-  expect(renderReport(results)).toContain("they are no reserve");
+test("nobody is told that breaks, bleeding or chilling are a reserve, nor what a change would bring", () => {
+  const page = renderReport(results);
+  expect(page).toContain("Do not shorten breaks, bleeding or chilling to gain time");
+  expect(page).toContain("simulates changes and tells which to make first");
+  expect(page).not.toContain("One second less");
 });
