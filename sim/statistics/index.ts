@@ -31,6 +31,7 @@ export { mser, type WarmUp } from "./mser.ts";
 export { mser5 } from "./mser5.ts";
 export { normalQuantile } from "./normalQuantile.ts";
 export { type Difference, pairedDifference } from "./pairedDifference.ts";
+export { noticeableShift } from "./noticeableShift.ts";
 export { pairedTest, type TTest } from "./pairedTest.ts";
 export { pairMeans } from "./pairMeans.ts";
 export { quantile } from "./quantile.ts";
