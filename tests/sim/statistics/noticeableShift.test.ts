@@ -4,7 +4,7 @@ import { noticeableShift } from "../../../sim/statistics/index.ts";
 describe("noticeableShift", () => {
   it.each([
     [1, 0.95, 16.334009],
-    [4, 0.95, 3.761060],
+    [4, 0.95, 3.76106],
     [24, 1 - 0.05 / 9, 3.933013],
     [126, 0.95, 2.823165],
     [10, 0.99, 4.115643],
