@@ -45,12 +45,11 @@ export function manyTestsWords(fits: readonly ColumnFit[]): string[] {
   const holm = adjustedP(tests.map(({ p }) => p)).holm;
   const sure = tests.filter((_, i) => holm[i]! < LOOK_ALPHA).map(({ what }) => what);
   const expected = (alpha: number) => formatNumber(alpha * tests.length, 2);
-  return [
-    `${tests.length} tests were made. With faultless times, chance alone gives about ${expected(LOOK_ALPHA)} findings, ${expected(STRONG_ALPHA)} of them strong.`,
-    sure.length > 0
-      ? `Sure even though ${tests.length} tests were made: ${sure.join("; ")}.`
-      : `No finding of a test is sure when all ${tests.length} are allowed for: look, but do not rely on one.`,
-  ];
+  const counted = `${tests.length} tests were made. With faultless times, chance alone gives about ${expected(LOOK_ALPHA)} findings, ${expected(STRONG_ALPHA)} of them strong.`;
+  if (tests.every(({ p }) => p >= LOOK_ALPHA)) return [counted];
+  if (sure.length === 0)
+    return [counted, "Each finding of a test may be chance: check it, but do not rely on it alone."];
+  return [counted, `Sure even though ${tests.length} tests were made: ${sure.join("; ")}.`];
 }
 
 function plain(line: string): Line {

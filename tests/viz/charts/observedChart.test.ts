@@ -72,5 +72,5 @@ test("the view takes the counts in order of time and leaves other quantities out
     [3600, [500]],
   ]);
   expect(view.stretches[0]!.simulated).toEqual({ mean: 500, low: 460, high: 540 });
-  expect(view.description).toBe("2 of 2 stretches differ.");
+  expect(view.description).toBe("A difference was found in 2 of 2 stretches.");
 });
