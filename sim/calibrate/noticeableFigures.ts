@@ -70,7 +70,7 @@ export async function noticeableFigures(question: NoticeQuestion): Promise<Notic
 
 /** Part of the way to the worst, 0 to 1, as a factor (on a scale of ratios) or whole people. */
 function amountOf({ kind }: Parameter, part: number): number {
-  return kind === "people" ? Math.round(part * WORST.people) : WORST[kind] ** part;
+  return kind === "people" ? Math.round(part * WORST.people) : Math.exp(part * Math.log(WORST[kind]));
 }
 
 function movedValue(parameter: Parameter, plan: Plan, part: number): number {
