@@ -131,7 +131,7 @@ function noticeableLines({ noticeable, observedDays }: Calibration): Line[] {
   const days = dayCount(observedDays, "observed");
   return [
     ...(found.length > 0
-      ? [plain(`With ${days}, each of these alone would have been found in four of five cases:`)]
+      ? [plain(`With ${days}, each of these alone would have been found in roughly four of five cases:`)]
       : []),
     ...found.map((figure) => plain(noticeableWords(figure))),
     ...(hidden.length > 0

@@ -26,7 +26,8 @@ const FURTHEST = 12;
  * score U / sqrt(V), so that the interval leaves 1 out exactly when p is below `1 - confidence`. Takes what cut a time off
  * as having nothing to do with its length.
  *
- * At least two ended times that differ; cost n squared. An end of the interval that lies beyond e^12 is given as e^12.
+ * At least two ended times that differ; cost n squared. What lies beyond e^12 either way is given as infinite, or as 0:
+ * where times only ever grow, the likelihood has no greatest value.
  */
 export function censoredTrend(times: readonly OrderedTime[], confidence: number): CensoredTrend {
   const places = times.map((_, i) => (times.length === 1 ? 0 : i / (times.length - 1)));
@@ -68,5 +69,6 @@ function rootOf(score: (beta: number) => number, wanted: number): number {
     if (score(middle) > wanted) low = middle;
     else high = middle;
   }
-  return (low + high) / 2;
+  if (low === -FURTHEST) return Number.NEGATIVE_INFINITY;
+  return high === FURTHEST ? Number.POSITIVE_INFINITY : (low + high) / 2;
 }

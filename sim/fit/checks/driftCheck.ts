@@ -77,13 +77,26 @@ function driftOfEnded(ended: readonly number[], unit: string): Check {
 /** Means of halves would mislead here: what is still open has no length yet. */
 function driftOfOpen(ordered: readonly OrderedTime[]): Check {
   const { p, ratio, low, high } = censoredTrend(ordered, CONFIDENCE);
-  const range = `95 % ${formatNumber(low, 2)} to ${formatNumber(high, 2)}; ${formatP(p)}`;
-  const [often, way] = ratio > 1 ? [ratio, "shorter"] : [1 / ratio, "longer"];
+  const way = ratio > 1 ? "shorter" : "longer";
+  if (ratio === 0 || !Number.isFinite(ratio)) {
+    return found("drift", p, {
+      told: `Times grew ${way} with next to no exception, too steadily for a ratio (${formatP(p)}; open times taken in). What changed?`,
+      fine: `No drift shown (${formatP(p)}; open times taken in).`,
+    });
+  }
+  const range = `95 % ${ratioRange(low, high)}; ${formatP(p)}`;
+  const often = ratio > 1 ? ratio : 1 / ratio;
   const side = ratio > 1 ? "the end of the file than at its start" : "the start of the file than at its end";
   return found("drift", p, {
     told: `Times grew ${way}: one under way ends ${formatNumber(often, 2)} times as readily at ${side} (end against start: ${formatNumber(ratio, 2)} times, ${range}; open times taken in). What changed?`,
     fine: `No drift shown: at the end of the file times end ${formatNumber(ratio, 2)} times as readily as at its start (${range}; open times taken in).`,
   });
+}
+
+/** "0.5 to 2.1"; an end that cannot be told is left out. */
+function ratioRange(low: number, high: number): string {
+  if (!Number.isFinite(high)) return `${formatNumber(low, 2)} or more`;
+  return low === 0 ? `${formatNumber(high, 2)} or less` : `${formatNumber(low, 2)} to ${formatNumber(high, 2)}`;
 }
 
 /** "18 % longer" of 1.18 times as long. */

@@ -58,6 +58,19 @@ describe("what a calibration could have noticed", { timeout: 120_000 }, () => {
     expect(by("line.machine.breakdowns.jam.uptime")).toMatchObject({ to: null, limit: 240 });
   });
 
+  it.each(["a", "b", "c"])(
+    "repairs that take four fifths longer are found, or told as what would not have been noticed (days %s)",
+    async (seed) => {
+      const path = "line.machine.breakdowns.jam.repair";
+      const line = parameterAt(path).moved(CALIBRATED, 1.8);
+      const { seed: _, ...rest } = simulationOf(seed);
+      const options = { ...rest, seed, days: DAYS, confidence: 0.95, progress: () => {} };
+      const found = await calibrate(CALIBRATED, await observedOf(line, OBSERVED_DAYS, `${seed} seen`), options);
+      const repair = found.noticeable?.find((figure) => figure.path === path);
+      expect(found.gap || repair!.to === null || repair!.to > 1.8 * repair!.from).toBe(true);
+    },
+  );
+
   it("gets finer with more observed days", async () => {
     const size = async (days: number) => (await noticeable(days, "1"))[0]!.to!;
     expect(await size(40)).toBeLessThan(await size(3));

@@ -232,6 +232,19 @@ describe("the order of the file with open times", () => {
     expect(driftCheck(times.toReversed(), "min").words).toMatch(/^Times grew longer/);
   });
 
+  it("no ratio is given where times only ever grow: it has no end", () => {
+    const times = cutAt(
+      Array.from({ length: 20 }, (_, i) => 1 + i),
+      15,
+    );
+    expect(censoredTrend(times, 0.95)).toMatchObject({ ratio: 0, low: 0 });
+    expect(driftCheck(times, "min").words).toMatch(
+      /^Times grew longer with next to no exception, too steadily for a ratio/,
+    );
+    expect(censoredTrend(times.toReversed(), 0.95)).toMatchObject({ ratio: Infinity, high: Infinity });
+    expect(driftCheck(times.toReversed(), "min").words).toMatch(/^Times grew shorter with next to no exception/);
+  });
+
   it("log-rank scores, worked by hand", () => {
     // Hazards 1/3 at 1 and 1/1 at 3; the second is open at 2.
     const times = [1, 2, 3].map((value) => ({ value, open: value === 2 }));
