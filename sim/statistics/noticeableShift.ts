@@ -5,6 +5,8 @@ import { studentQuantile } from "./studentQuantile.ts";
 const POINTS = 800;
 /** Standard deviations of that spread on either side of 1; beyond lies less than 1e-12. */
 const REACH = 8;
+/** Of the bracket: leaves less than 1e-6 of it. */
+const HALVINGS = 21;
 
 /**
  * How many standard errors a true difference must measure for Student's two-sided test to find it with probability
@@ -24,7 +26,7 @@ export function noticeableShift(df: number, confidence: number, power: number): 
   const found = powerOf(df, studentQuantile((1 + confidence) / 2, df));
   let [low, high] = [0, 1];
   while (found(high) < power) [low, high] = [high, 2 * high];
-  for (let step = 0; step < 40; step++) {
+  for (let step = 0; step < HALVINGS; step++) {
     const middle = (low + high) / 2;
     if (found(middle) < power) low = middle;
     else high = middle;
