@@ -4,6 +4,7 @@ import { type Comparison, compare } from "./compare.ts";
 import { explain } from "./explain.ts";
 import type { Explanation } from "./explanation.ts";
 import type { Yardstick } from "./misfit.ts";
+import { type NoticeableFigure, noticeableFigures } from "./noticeableFigures.ts";
 import type { Observed, ObservedQuantity } from "./observed.ts";
 import { infoOf } from "./quantity.ts";
 import { type Simulation, simulatedValues } from "./simulatedValues.ts";
@@ -31,6 +32,8 @@ export interface Calibration {
   gap: boolean;
   /** Best first; empty when there is no gap, or when nothing alone takes away a tenth of it. */
   explanations: Explanation[];
+  /** What the observed days could have shown, figure by figure; null when there is a gap, which is explained instead. */
+  noticeable: NoticeableFigure[] | null;
 }
 
 export interface ComparedQuantity {
@@ -44,8 +47,8 @@ export interface ComparedQuantity {
 }
 
 /**
- * Compares the days of a plan with observed ones; where a difference is shown, looks for the figures that would explain
- * it. The same plan, days, seed and number of days give the same result.
+ * Compares the days of a plan with observed ones. Where a difference is shown, looks for the figures that would explain
+ * it; where none is, tells how far each figure could be out unnoticed. The same plan, days, seed and number of days give the same result.
  */
 export async function calibrate(plan: Plan, observed: Observed, options: CalibrationOptions): Promise<Calibration> {
   const { seed, days, confidence, countedAt, mostEvents, beforeDay, progress } = options;
@@ -72,6 +75,7 @@ export async function calibrate(plan: Plan, observed: Observed, options: Calibra
     quantities: list.map((each, i) => comparedQuantity(each, comparisons[i]!)),
     gap,
     explanations: gap ? await explain(question) : [],
+    noticeable: gap ? null : await noticeableFigures(question),
   };
 }
 

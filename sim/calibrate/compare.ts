@@ -1,4 +1,4 @@
-import { estimate, quantile, studentQuantile, studentTwoSidedP } from "../statistics/index.ts";
+import { estimate, noticeableShift, quantile, studentQuantile, studentTwoSidedP } from "../statistics/index.ts";
 
 /** One quantity, observed and simulated. */
 export interface Comparison {
@@ -14,7 +14,15 @@ export interface Comparison {
   standardError: number;
   /** The interval leaves 0 out. */
   shown: boolean;
+  /**
+   * A true difference of this size, either way, would be found with probability `POWER`, were the days to spread as these
+   * did. 0 where nothing varies: any difference would be found.
+   */
+  noticeable: number;
 }
+
+/** Four of five cases: the usual aim of a study (Cohen 1988, section 2.4). */
+export const POWER = 0.8;
 
 /** Mean of some days with its interval (null with one day) and the spread of the days. */
 export interface Side {
@@ -43,7 +51,7 @@ export function compare(
   family: number,
   confidence: number,
 ): Comparison | null {
-  const each = 1 - (1 - confidence) / family;
+  const each = confidenceOfEach(family, confidence);
   const [seen, drawn] = [present(observed), present(simulated)];
   if (seen.length === 0 || drawn.length < 2) return null;
   const found = pooled(seen, drawn, each);
@@ -55,11 +63,16 @@ export function compare(
   };
 }
 
+/** Confidence of one interval when all of a family are to hold at once. */
+export function confidenceOfEach(family: number, confidence: number): number {
+  return 1 - (1 - confidence) / family;
+}
+
 function present(values: readonly (number | null)[]): number[] {
   return values.filter((value) => value !== null);
 }
 
-type Found = Pick<Comparison, "difference" | "low" | "high" | "p" | "standardError">;
+type Found = Omit<Comparison, "observed" | "simulated" | "shown">;
 
 function pooled(seen: readonly number[], drawn: readonly number[], confidence: number): Found {
   const [one, two] = [estimate(seen, confidence)!, estimate(drawn, confidence)!];
@@ -70,7 +83,8 @@ function pooled(seen: readonly number[], drawn: readonly number[], confidence: n
   const halfWidth = studentQuantile((1 + confidence) / 2, df) * standardError;
   const t = difference === 0 ? 0 : difference / standardError;
   const [low, high] = [difference - halfWidth, difference + halfWidth];
-  return { difference, low, high, p: studentTwoSidedP(t, df), standardError };
+  const noticeable = standardError * noticeableShift(df, confidence, POWER);
+  return { difference, low, high, p: studentTwoSidedP(t, df), standardError, noticeable };
 }
 
 function sideOf(values: readonly number[], confidence: number): Side {

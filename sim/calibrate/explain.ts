@@ -26,9 +26,12 @@ const FIRST_MOVE: Record<Parameter["kind"], number> = { cycle: 0.1, uptime: 0.5,
 const CHOSEN = 5;
 /** A move that promises less than this share of the misfit explains nothing. */
 const WORTH_A_LOOK = 0.1;
-const ROUNDS = 3;
+/** Rounds on some days, and on all of them. */
+const ROUNDS = 2;
+/** Days of a round that only shows how far to go. */
+const SOME_DAYS = 6;
 /** A next move that differs by less than this share of the last one is not made. */
-const STILL = 0.05;
+const STILL = 0.1;
 
 /**
  * Moves every mean cycle time, uptime, repair time and crew of the plan by itself, on the same random numbers as the plan
@@ -109,28 +112,36 @@ function withinReach({ kind }: Parameter, move: number): number {
 }
 
 /**
- * Follows a prospect with all days: each next move is the one that would be best if effects were straight from no move
- * to the last one. Null when no move made the misfit smaller.
+ * Follows a prospect: each next move is the one that would be best if effects were straight from no move to the last one.
+ * Some days show how far to go, all days what the move does. Null when no move made the misfit smaller.
  */
 async function asFarAsItTakes({ parameter, move }: Prospect, question: Question): Promise<Explanation | null> {
   const gaps = gapsOf(meansOf(question.base), question.yardstick);
   const before = misfitOf(gaps);
   let next = withinReach(parameter, move);
+  for (let round = 0; round < ROUNDS && next !== 0; round++) {
+    const changes = await changesOf(parameter, next, Math.min(SOME_DAYS, question.days), question);
+    const wanted = withinReach(parameter, bestMultiple(gaps, changes) * next);
+    const still = isStill(wanted, next);
+    next = wanted;
+    if (still) break;
+  }
   let best: { move: number; misfit: number; values: (number | null)[][] } | null = null;
   for (let round = 0; round < ROUNDS && next !== 0; round++) {
     const values = await valuesAt(parameter, next, question.days, question);
     const left = gapsOf(meansOf(values), question.yardstick);
     const misfit = misfitOf(left);
     if (misfit < (best?.misfit ?? before)) best = { move: next, misfit, values };
-    const multiple = bestMultiple(
-      gaps,
-      left.map((gap, i) => gaps[i]! - gap),
-    );
-    const wanted = withinReach(parameter, multiple * next);
-    if (Math.abs(wanted - next) <= STILL * Math.abs(next)) break;
+    const changes = left.map((gap, i) => gaps[i]! - gap);
+    const wanted = withinReach(parameter, bestMultiple(gaps, changes) * next);
+    if (isStill(wanted, next)) break;
     next = wanted;
   }
   return best === null ? null : explanationOf(parameter, best, before, question);
+}
+
+function isStill(wanted: number, last: number): boolean {
+  return Math.abs(wanted - last) <= STILL * Math.abs(last);
 }
 
 function explanationOf(

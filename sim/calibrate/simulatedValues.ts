@@ -18,8 +18,13 @@ export interface Simulation {
   beforeDay: () => Promise<void>;
 }
 
-/** values[quantity][day] of the first `days` days of a plan; null where a response has no value on a day. */
-export async function simulatedValues(plan: Plan, days: number, simulation: Simulation): Promise<(number | null)[][]> {
+/** values[quantity][day] of `days` days of a plan, from the day `first` on; null where a response has no value on a day. */
+export async function simulatedValues(
+  plan: Plan,
+  days: number,
+  simulation: Simulation,
+  first = 0,
+): Promise<(number | null)[][]> {
   const { seed, quantities, countedAt, mostEvents, beforeDay } = simulation;
   const line = compileLine(plan);
   const stage = steps(plan).findIndex(({ name }) => name === countedAt);
@@ -28,7 +33,7 @@ export async function simulatedValues(plan: Plan, days: number, simulation: Simu
     quantities.map((quantity) => (quantity.kind === "count" ? "" : quantity.info.key)),
   );
   const values: (number | null)[][] = quantities.map(() => []);
-  for (let replication = 0; replication < days; replication++) {
+  for (let replication = first; replication < first + days; replication++) {
     await beforeDay();
     const counts = quantities.map(() => 0);
     const day = runDay(line, { seed, replication, mostEvents, watcher: counter(stage, quantities, counts) });

@@ -1,4 +1,4 @@
-import type { Calibration, ComparedQuantity, Explanation } from "../calibrate/index.ts";
+import type { Calibration, ComparedQuantity, Explanation, NoticeableFigure } from "../calibrate/index.ts";
 import { formatRange, formatResponse, formatSpan } from "../observations/index.ts";
 import { formatDuration, formatNumber } from "../units/index.ts";
 import type { Style } from "./terminal.ts";
@@ -9,35 +9,38 @@ interface Line {
   style: Style;
 }
 
-/** A calibration as lines of text: what was compared, where the plan differs, which figures would explain it. */
+/** A calibration as lines of text: the answer, what was compared, and what would explain a gap or could have hidden. */
 export function calibrationSummary(calibration: Calibration & { plan: string; passedOver: string[] }): Line[] {
-  const { plan, observedDays, days, confidence, quantities, countedAt, passedOver } = calibration;
-  const percent = `${formatNumber(100 * confidence)} %`;
-  const rows = quantities.map((quantity) => rowOf(quantity, calibration.startClockSeconds));
+  const { plan, observedDays, days, quantities, countedAt, passedOver } = calibration;
   const counts = quantities.some(({ stretch }) => stretch !== null)
     ? ` Heads are counted at the end of ${countedAt}.`
     : "";
+  const rows = quantities.map((quantity) => rowOf(quantity, calibration.startClockSeconds));
   return [
     { line: plan, style: "bold" },
-    plain(`${observedDays} observed against ${days} simulated days.${counts}`),
-    ...textTable([["", "observed", "simulated", "observed less simulated", ""], ...rows]).map(plain),
-    plain(
-      `All ${quantities.length} intervals of the differences hold at once with ${percent} (Bonferroni): a plan without fault is found to differ anywhere with probability ${formatNumber(1 - confidence)} at most.`,
-    ),
-    ...(observedDays === 1 ? [plain("One observed day: its spread is taken from the simulated ones.")] : []),
-    ...(passedOver.length > 0
-      ? [plain(`Passed over, as they hold nothing to compare: ${passedOver.join(", ")}.`)]
-      : []),
     ...verdict(calibration),
+    plain(`${dayCount(observedDays, "observed")} compared with ${dayCount(days, "simulated")}.${counts}`),
+    ...textTable([HEADER, ...rows]).map(plain),
+    ...notes(calibration).map(plain),
+    ...(passedOver.length > 0
+      ? [plain(`Not compared, as there is nothing to compare: ${passedOver.join(", ")}.`)]
+      : []),
+    ...(calibration.gap ? explanationLines(calibration) : noticeableLines(calibration)),
   ];
 }
+
+const HEADER = ["", "observed", "simulated", "observed less simulated", "", "would be found from"];
 
 function plain(line: string): Line {
   return { line, style: "plain" };
 }
 
+function dayCount(count: number, kind: string): string {
+  return `${count} ${kind} ${count === 1 ? "day" : "days"}`;
+}
+
 function rowOf({ info, comparison }: ComparedQuantity, startClock: number): string[] {
-  if (comparison === null) return [info.label, "-", "-", "no value on the plan's days", ""];
+  if (comparison === null) return [info.label, "-", "-", "no value on the plan's days", "", "-"];
   const { observed, simulated, difference, low, high, shown } = comparison;
   const signed = (value: number) => formatSpan(value, info);
   return [
@@ -45,21 +48,52 @@ function rowOf({ info, comparison }: ComparedQuantity, startClock: number): stri
     formatResponse(observed.mean, info, startClock),
     formatResponse(simulated.mean, info, startClock),
     `${signed(difference)} (${formatRange(signed(low), signed(high))})`,
-    shown ? "differs" : "no difference shown",
+    shown ? "differs" : "none found",
+    sizeWords(comparison.noticeable, info),
   ];
 }
 
-function verdict({ gap, explanations, quantities }: Calibration): Line[] {
-  const shown = quantities.filter(({ comparison }) => comparison?.shown).length;
-  if (!gap) return [{ line: "No difference is shown: the plan agrees with what was observed.", style: "green" }];
-  const head = `${shown} of ${quantities.length} differ.`;
-  if (explanations.length === 0) {
+function sizeWords(noticeable: number, info: ComparedQuantity["info"]): string {
+  return noticeable === 0 ? "any difference" : formatSpan(Number(noticeable.toPrecision(2)), info, "plain");
+}
+
+function verdict({ gap, quantities }: Calibration): Line[] {
+  const shown = quantities.filter(({ comparison }) => comparison?.shown);
+  if (gap) {
+    const which = shown.map(({ info }) => info.label).join(", ");
     return [
-      { line: `${head} No single figure (cycle, uptime, repair, people) explains a tenth of it.`, style: "yellow" },
+      { line: `The plan differs from the line in ${shown.length} of ${quantities.length}: ${which}.`, style: "yellow" },
     ];
   }
+  const compared = quantities.filter(({ comparison }) => comparison !== null);
+  if (compared.length === 0)
+    return [{ line: "Nothing could be compared: the plan's days give no value.", style: "yellow" }];
+  // Responses of the whole day say most; of counts, the last one.
+  const { info, comparison } = compared.findLast(({ stretch }) => stretch === null) ?? compared.at(-1)!;
+  const size =
+    comparison!.noticeable === 0 ? "One of any size" : `One of ${sizeWords(comparison!.noticeable, info)} or more`;
   return [
-    { line: `${head} What would explain it, one figure moved at a time, on the same random numbers:`, style: "yellow" },
+    { line: `No difference found; that does not prove the plan right.`, style: "yellow" },
+    plain(`${size} in "${info.label}" would have been found in four of five cases.`),
+  ];
+}
+
+function notes({ confidence, quantities, observedDays }: Calibration): string[] {
+  const risk = formatNumber(100 * (1 - confidence));
+  return [
+    "Last column: a true difference of that size or more would have been found in four of five cases.",
+    `All ${quantities.length} ranges hold together at ${formatNumber(100 * confidence)} %: of 100 right plans ${risk} at most would be said to differ anywhere (Bonferroni).`,
+    ...(observedDays === 1 ? ["There is one observed day only, so its spread is taken from the simulated days."] : []),
+  ];
+}
+
+function explanationLines({ explanations }: Calibration): Line[] {
+  if (explanations.length === 0) {
+    const line = "No single figure of the plan (cycle time, uptime, repair time, people) explains a tenth of the gap.";
+    return [{ line, style: "yellow" }];
+  }
+  return [
+    plain("What would explain it, one figure changed at a time and simulated on the same days:"),
     ...explanations.map((explanation): Line => ({ line: explanationWords(explanation), style: styleOf(explanation) })),
     plain("A figure that would explain the gap need not be its cause: measure it before you change the plan."),
   ];
@@ -69,11 +103,54 @@ function styleOf({ closes, plausible }: Explanation): Style {
   return closes && plausible ? "green" : "plain";
 }
 
-/** "mean cycle time of evisceration: from 16.8 s to 18.5 s (+10.1 %) takes away 97 % of the gap; no difference is left. Plausible." */
-export function explanationWords({ kind, label, from, to, removed, left, doubt }: Explanation): string {
-  const value = (amount: number) => (kind === "people" ? String(amount) : formatDuration(amount));
-  const change = kind === "people" ? "" : ` (${to > from ? "+" : ""}${formatNumber(100 * (to / from - 1))} %)`;
-  const rest = left.length === 0 ? "no difference is left" : `still differing: ${left.join(", ")}`;
-  const judged = doubt === "" ? "Plausible." : `Implausible: ${doubt}.`;
-  return `${label}: from ${value(from)} to ${value(to)}${change} takes away ${Math.floor(100 * removed)} % of the gap; ${rest}. ${judged}`;
+/** "mean cycle time of evisceration, 16.8 s in the plan: 18.5 s (10 % longer) would explain 97 % of the gap; no difference is left. Plausible." */
+export function explanationWords(explanation: Explanation): string {
+  const { label, from, to, removed, left, doubt } = explanation;
+  const rest = left.length === 0 ? "no difference is left" : `these still differ: ${left.join(", ")}`;
+  const judged = doubt === "" ? "Plausible." : `Hard to believe: ${doubt}.`;
+  return `${label}, ${amountWords(explanation, from)} in the plan: ${amountWords(explanation, to)}${changeOf(explanation, to)} would explain ${Math.floor(100 * removed)} % of the gap; ${rest}. ${judged}`;
+}
+
+type Figure = Pick<Explanation, "kind" | "from">;
+
+function amountWords({ kind }: Figure, amount: number): string {
+  return kind === "people" ? String(amount) : formatDuration(amount);
+}
+
+/** " (35 % longer)"; nothing for people, whose numbers say it. */
+function changeOf({ kind, from }: Figure, to: number): string {
+  if (kind === "people") return "";
+  const percent = 100 * Math.abs(to / from - 1);
+  return ` (${formatNumber(percent, 2)} % ${to > from ? "longer" : "shorter"})`;
+}
+
+function noticeableLines({ noticeable, observedDays }: Calibration): Line[] {
+  const figures = noticeable ?? [];
+  const found = figures.filter(({ to }) => to !== null);
+  const hidden = figures.filter(({ to }) => to === null);
+  const days = dayCount(observedDays, "observed");
+  return [
+    ...(found.length > 0
+      ? [plain(`With ${days}, each of these alone would have been found in roughly four of five cases:`)]
+      : []),
+    ...found.map((figure) => plain(noticeableWords(figure))),
+    ...(hidden.length > 0
+      ? [plain(`With ${days}, these could be far worse than in the plan and mostly stay unnoticed:`)]
+      : []),
+    ...hidden.map((figure) =>
+      plain(
+        `${figure.label}, ${amountWords(figure, figure.from)} in the plan: not even ${amountWords(figure, figure.limit)}.`,
+      ),
+    ),
+    ...(figures.length > 0
+      ? [plain("To notice smaller changes, observe more days, or time these figures themselves.")]
+      : []),
+  ];
+}
+
+/** "mean repair time of "jam" at skinning, 1 min 5 s in the plan: 1 min 28 s or longer (35 % longer)." */
+export function noticeableWords(figure: NoticeableFigure): string {
+  const { kind, label, from, to } = figure;
+  const more = kind === "people" ? "or fewer" : to! > from ? "or longer" : "or shorter";
+  return `${label}, ${amountWords(figure, from)} in the plan: ${amountWords(figure, to!)} ${more}${changeOf(figure, to!)}.`;
 }

@@ -1,4 +1,5 @@
-import type { ColumnFit, FamilyFit, Summary } from "../fit/index.ts";
+import { type Check, type ColumnFit, type FamilyFit, LOOK_ALPHA, STRONG_ALPHA, type Summary } from "../fit/index.ts";
+import { adjustedP } from "../statistics/index.ts";
 import { formatNumber } from "../units/index.ts";
 import type { Style } from "./terminal.ts";
 import { textTable } from "./textTable.ts";
@@ -10,18 +11,45 @@ interface Line {
 
 /** One column as lines of text: what was timed, what looks wrong, the fits by AIC, the advice. */
 export function fitSummary(fit: ColumnFit): Line[] {
-  const findings = fit.checks.filter(({ verdict }) => verdict === "look");
-  const fine = fit.checks.filter(({ verdict }) => verdict === "fine").map(({ name }) => name);
+  const of = (...verdicts: Check["verdict"][]) => fit.checks.filter(({ verdict }) => verdicts.includes(verdict));
   const lines: Line[] = [{ line: headingOf(fit), style: "bold" }];
   if (fit.summary !== null) lines.push(plain(summaryWords(fit.summary, fit.unit, fit.ended.length)));
-  lines.push(...findings.map(({ name, words }): Line => ({ line: `Look at ${name}: ${words}`, style: "yellow" })));
-  if (fine.length > 0) lines.push(plain(`No finding: ${fine.join(", ")}.`));
+  lines.push(
+    ...of("strong").map(({ name, words }): Line => ({ line: `Strong finding, ${name}: ${words}`, style: "yellow" })),
+  );
+  lines.push(
+    ...of("look").map(({ name, words }): Line => ({ line: `Worth a look, ${name}: ${words}`, style: "yellow" })),
+  );
+  const fine = of("fine").map(({ name }) => name);
+  if (fine.length > 0) lines.push(plain(`Nothing found in: ${fine.join(", ")}.`));
+  if (fit.open.length > 0) {
+    lines.push(...of("not checked").map(({ name, words }) => plain(`Not checked, ${name}: ${words}`)));
+  }
   if (fit.fits.length > 0)
     lines.push(...textTable([HEADER, ...fit.fits.map((each) => rowOf(each, fit.unit))]).map(plain));
   for (const { family, objection } of fit.fits) if (objection !== "") lines.push(plain(`${family}: ${objection}.`));
   for (const { family, reason } of fit.notFitted) lines.push(plain(`${family} was not fitted: ${reason}.`));
-  const first = findings.length > 0 ? " (look at the findings first)" : "";
+  const first = of("strong", "look").length > 0 ? " (look at the findings first)" : "";
   return [...lines, { line: `Advice${first}: ${fit.advice.words}`, style: "green" }];
+}
+
+/**
+ * How many tests all columns together took, how many findings chance alone would make, and which findings stand when all
+ * of them are allowed for (Holm 1979). None where nothing was tested.
+ */
+export function manyTestsWords(fits: readonly ColumnFit[]): string[] {
+  const tests = fits.flatMap(({ heading, checks }) =>
+    checks.flatMap(({ name, p }) => (p === null ? [] : [{ what: `${name} of ${heading}`, p }])),
+  );
+  if (tests.length === 0) return [];
+  const holm = adjustedP(tests.map(({ p }) => p)).holm;
+  const sure = tests.filter((_, i) => holm[i]! < LOOK_ALPHA).map(({ what }) => what);
+  const expected = (alpha: number) => formatNumber(alpha * tests.length, 2);
+  const counted = `${tests.length} tests were made. With faultless times, chance alone gives about ${expected(LOOK_ALPHA)} findings, ${expected(STRONG_ALPHA)} of them strong.`;
+  if (tests.every(({ p }) => p >= LOOK_ALPHA)) return [counted];
+  if (sure.length === 0)
+    return [counted, "Each finding of a test may be chance: check it, but do not rely on it alone."];
+  return [counted, `Sure even though ${tests.length} tests were made: ${sure.join("; ")}.`];
 }
 
 function plain(line: string): Line {

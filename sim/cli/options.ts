@@ -112,7 +112,7 @@ export function byOption(): Option {
 
 export function calibrationDaysOption(): Option {
   return new Option("--days <count>", "days to simulate of the plan, and of every change that is followed up")
-    .default(20)
+    .default(40)
     .argParser((text: string) => wholeNumber(text, 5, MOST_CALIBRATION_DAYS));
 }
 

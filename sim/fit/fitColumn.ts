@@ -50,16 +50,16 @@ export function fitColumn(column: TimesColumn, { seed, samples, progress }: FitO
   const enough = ended.length >= LEAST_TO_FIT && canBeFitted(sample);
   const { fits, notFitted } = enough ? fitAll(sample) : { fits: [], notFitted: [] };
   const summary = ended.length > 0 && open.length === 0 ? summaryOf(ordered) : null;
-  const whole = open.length === 0 ? ordered : [];
+  const inOrder = times.filter((each) => each.open || each.value > 0);
   progress?.(`${heading}: checks`);
   const checks: Check[] = [
     countCheck(ended.length),
     zeroCheck(zeros),
     roundingCheck(resolution, estimate(ordered, CONFIDENCE)?.sd ?? null, unit),
     outlierCheck(ended, unit),
-    driftCheck(whole, unit),
-    dependenceCheck(whole, simulation.seed),
-    runsCheck(whole),
+    driftCheck(inOrder, unit),
+    dependenceCheck(inOrder, simulation.seed),
+    runsCheck(inOrder),
     mixtureCheck(sample, fits[0] ?? null, unit, simulation),
   ];
   const tested = fits.map(({ family, fitted }) => {

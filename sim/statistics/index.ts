@@ -31,6 +31,7 @@ export { type LevelStep, levelSteps } from "./levelSteps.ts";
 export { mser, type WarmUp } from "./mser.ts";
 export { mser5 } from "./mser5.ts";
 export { normalQuantile } from "./normalQuantile.ts";
+export { noticeableShift } from "./noticeableShift.ts";
 export { type Difference, pairedDifference } from "./pairedDifference.ts";
 export { pairedTest, type TTest } from "./pairedTest.ts";
 export { pairMeans } from "./pairMeans.ts";

@@ -9,10 +9,9 @@ export function observedView(calibration: Calibration): ObservedColumns {
   const differ = counts.filter(({ comparison }) => comparison?.shown).length;
   return {
     title: `Heads counted at ${isolated(countedAt)}: observed and simulated`,
-    caption:
-      "Dots that keep to one side of the band all day point at the pace, those of an hour at what happened in it",
+    caption: "Dots off the line all day: the pace differs. Dots off the line in one hour: something happened in it",
     subtitle: `Dots: ${observedDays} observed ${observedDays === 1 ? "day" : "days"}. Line and band: mean and middle 95 % of ${days} simulated days`,
-    description: `${differ} of ${counts.length} stretches differ.`,
+    description: `A difference was found in ${differ} of ${counts.length} stretches.`,
     startClockSeconds,
     stretches: counts
       .map(({ stretch, values, comparison }) => ({

@@ -15,7 +15,7 @@ export function probabilityView(fit: ColumnFit, { quantiles }: FitPicture): Prob
   return {
     title: `${isolated(fit.heading)}: observed against fitted, ${family}`,
     caption:
-      "On the line when the fit is right; a bend at the right end means that long times are longer or rarer than fitted",
+      "Points on the line: the fit is right. Points above it at the right end: long times are longer than fitted; below, shorter",
     subtitle: band,
     description: tests.join("; "),
     fitted: { kind: "number", label: `fitted (${family})`, unit: fit.unit },

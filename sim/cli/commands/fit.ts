@@ -6,7 +6,7 @@ import { BadInput } from "../badInput.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";
 import { checkRunFolder } from "../checkRunFolder.ts";
 import type { FitResults } from "../fitResults.ts";
-import { fitSummary } from "../fitSummary.ts";
+import { fitSummary, manyTestsWords } from "../fitSummary.ts";
 import { readNamedText } from "../inputFile.ts";
 import type { Terminal } from "../terminal.ts";
 
@@ -41,14 +41,15 @@ export async function fitCommand(terminal: Terminal, path: string, options: FitC
   });
   const results = { file: basename(path), seed, samples, columns: fits, passedOver };
   const whole: FitResults = { ...results, fragment: planFragment(fits, results.file) };
-  if (passedOver.length > 0) terminal.say(`Passed over, as they hold no times: ${passedOver.join(", ")}.`);
+  for (const words of manyTestsWords(fits)) terminal.say(words);
+  if (passedOver.length > 0) terminal.say(`Left out, as they hold no times: ${passedOver.join(", ")}.`);
   if (out !== undefined) await writer?.writeFits(out, whole, overwrite);
   terminal.say(ending(out), "dim");
   terminal.data(json ? stableJson(whole) : `${JSON.stringify(whole.fragment, null, 2)}\n`);
 }
 
 function ending(out: string | undefined): string {
-  const words = "A fit is no better than the times: who was timed, when and at what is for you to judge.";
+  const words = "A fit is only as good as its times. Judge for yourself who was timed, when and at what.";
   const written =
     out === undefined
       ? "--out FOLDER writes pictures and results."

@@ -1,4 +1,4 @@
-import { type Check, fine, look } from "./check.ts";
+import { type Check, fine, look, strong } from "./check.ts";
 
 /** Fewer ended times than this are not fitted: any family would pass. Our own rule. */
 export const LEAST_TO_FIT = 8;
@@ -8,7 +8,7 @@ const FEW = 30;
 /** Whether there are enough ended times to choose a distribution. */
 export function countCheck(ended: number): Check {
   if (ended < LEAST_TO_FIT) {
-    return look(
+    return strong(
       "number of times",
       `${ended} times that ended are too few to fit anything; ${LEAST_TO_FIT} are needed.`,
     );

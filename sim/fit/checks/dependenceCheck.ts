@@ -1,6 +1,7 @@
 import { uniformStream } from "../../random/index.ts";
 import { formatP } from "../../statistics/index.ts";
-import { CHECK_ALPHA, type Check, fine, look, notChecked } from "./check.ts";
+import type { OrderedTime } from "./censoredTrend.ts";
+import { type Check, found, notChecked } from "./check.ts";
 
 const LEAST = 10;
 const SHUFFLES = 999;
@@ -19,22 +20,37 @@ export function lag1Correlation(ordered: readonly number[]): number {
 
 /**
  * Whether a long time tends to be followed by a long one. The correlation is compared with those of 999 seeded shuffles
- * of the same times, so its error probability is exact whatever their distribution (Wald and Wolfowitz 1943).
+ * of the same times, so its error probability is exact whatever their distribution (Wald and Wolfowitz 1943). Open times
+ * among them: each time counts by its log-rank score (Peto and Peto 1972), which every time has, in place of its length.
  */
-export function dependenceCheck(ordered: readonly number[], seed: string): Check {
+export function dependenceCheck(ordered: readonly OrderedTime[], seed: string): Check {
   const name = "lag-1 correlation";
   if (ordered.length < LEAST) return notChecked(name, `Fewer than ${LEAST} times.`);
-  const r = lag1Correlation(ordered);
+  const someOpen = ordered.some(({ open }) => open);
+  const values = someOpen ? logRankScores(ordered) : ordered.map(({ value }) => value);
+  const r = lag1Correlation(values);
   if (Number.isNaN(r)) return notChecked(name, "Nothing varies.");
-  const p = shuffledP(ordered, r, seed);
-  const figures = `${r.toFixed(2)} (${formatP(p)})`;
-  if (p >= CHECK_ALPHA) return fine(name, `Each time says nothing of the next: correlation ${figures}.`, p);
+  const p = shuffledP(values, r, seed);
+  const figures = `${r.toFixed(2)}${someOpen ? " of log-rank scores, open times taken in" : ""} (${formatP(p)})`;
   const worth = Math.max(1, Math.round((ordered.length * (1 - r)) / (1 + r)));
-  const words =
+  const told =
     r > 0
       ? `Long times follow long ones: correlation ${figures}; ${ordered.length} such times are worth about ${worth}. A plan draws each time on its own.`
       : `Long times follow short ones: correlation ${figures}. Was the moment of reading late for one and early for the next?`;
-  return look(name, words, p);
+  return found(name, p, { told, fine: `A time says nothing about the next one: correlation ${figures}.` });
+}
+
+/** Hazard summed up to each time, less 1 for those that ended: high for long times (Nelson 1969; Peto and Peto 1972). */
+export function logRankScores(times: readonly OrderedTime[]): number[] {
+  const ended = [...new Set(times.filter(({ open }) => !open).map(({ value }) => value))];
+  const steps = ended.map((at) => {
+    const atRisk = times.filter(({ value }) => value >= at).length;
+    return { at, hazard: times.filter(({ value, open }) => !open && value === at).length / atRisk };
+  });
+  return times.map(({ value, open }) => {
+    const summed = steps.reduce((sum, { at, hazard }) => sum + (at <= value ? hazard : 0), 0);
+    return summed - (open ? 0 : 1);
+  });
 }
 
 /** Without dependence the expected correlation is -1 / n: distances are taken from there. */

@@ -8,7 +8,7 @@ import { resampler } from "../resample.ts";
 import { type Sample, sumOf } from "../sample.ts";
 import { simulatedSamples } from "../sampleSize.ts";
 import { TailCount } from "../tailCount.ts";
-import { CHECK_ALPHA, type Check, fine, look, notChecked } from "./check.ts";
+import { type Check, found, notChecked } from "./check.ts";
 
 /** Fewer times than this cannot show two humps. Our own rule. */
 const LEAST = 20;
@@ -29,19 +29,19 @@ export function mixtureCheck(
   options: SimulationOptions,
 ): Check {
   const name = "two populations";
-  if (sample.open.length > 0) return notChecked(name, "Some times are still open.");
+  if (sample.open.length > 0)
+    return notChecked(
+      name,
+      "Cannot be told while times are open. Watch them to their end, or look for a bend in the picture of observed against fitted times.",
+    );
   if (sample.ended.length < LEAST || single === null) return notChecked(name, `Fewer than ${LEAST} times.`);
   const mixture = onLogarithms(sample);
   const p = standApart(mixture) ? gainP(sample, single, options) : 1;
   const figures = wordsOf(mixture, unit);
-  if (p < CHECK_ALPHA) {
-    return look(
-      name,
-      `Two kinds of work seem to be mixed: ${figures} (${formatP(p)}). Tell them apart (machine and hand, two sizes, two people) and fit each.`,
-      p,
-    );
-  }
-  return fine(name, "One population explains them well enough.", p);
+  return found(name, p, {
+    told: `Two kinds of work seem to be mixed: ${figures} (${formatP(p)}). Tell them apart (machine and hand, two sizes, two people) and fit each.`,
+    fine: "One kind of work explains the times well enough.",
+  });
 }
 
 function onLogarithms({ ended }: Sample): Mixture {

@@ -38,13 +38,13 @@ function family(usable: readonly FamilyFit[]): Advice {
   const best = candidates[0]!;
   const kind = without.length > 0 ? "families without limits" : "families";
   const others = candidates.filter((fit) => fit !== best && fit.aic - best.aic < AS_GOOD).map((fit) => fit.family);
-  const more = others.length === 0 ? "" : ` As good by AIC (less than ${AS_GOOD} above): ${others.join(", ")}.`;
-  const words = `${best.family}, with the lowest AIC of the ${kind} that the test does not reject.${more}`;
+  const more = others.length === 0 ? "" : ` As good (AIC less than ${AS_GOOD} higher): ${others.join(", ")}.`;
+  const words = `${best.family}: the closest fit (lowest AIC) of the ${kind} that the test does not reject.${more}`;
   return { kind: "family", family: best.family, inPlan: best.inPlan, words };
 }
 
 function nothing(open: number): Advice {
-  const words = `None of the ${open} times ended: watch longer. Nothing can be said but that times are long.`;
+  const words = `None of the ${open} times ended, so nothing can be fitted: watch longer.`;
   return { kind: "nothing", family: null, inPlan: null, words };
 }
 

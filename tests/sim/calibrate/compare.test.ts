@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { compare } from "../../../sim/calibrate/compare.ts";
 import { uniformStream } from "../../../sim/random/index.ts";
-import { normalQuantile } from "../../../sim/statistics/index.ts";
+import { normalQuantile, noticeableShift } from "../../../sim/statistics/index.ts";
 import { cephes } from "../../support/cephes.ts";
 
 const SEEN = [600, 612, 590, 605];
@@ -40,6 +40,27 @@ describe("compare", () => {
     expect(compare([6, 6], [5, 5, 5], 1, 0.95)).toMatchObject({ difference: 1, shown: true });
     expect(compare([5], [5, 5, 5], 1, 0.95)).toMatchObject({ shown: false, p: 1 });
     expect(compare([6], [5, 5, 5], 1, 0.95)).toMatchObject({ shown: true });
+  });
+
+  it("tells how large a difference would be found in four of five cases (noncentral t, SciPy)", () => {
+    const { noticeable, standardError } = compare(SEEN, DRAWN, 5, 0.95)!;
+    // SciPy: scipy.stats.nct, 12 degrees of freedom, limits of 99 %.
+    expect(noticeable / standardError).toBeCloseTo(3.9787, 3);
+    expect(compare([5, 5], [5, 5, 5], 1, 0.95)!.noticeable).toBe(0);
+  });
+
+  /** True differences of just that size in 600 studies: 480 expected, 440 to 516 with probability 0.9995 (binomial). */
+  it.each([1, 3, 12])("finds a difference of that size in four of five cases with %i observed days", (days) => {
+    let found = 0;
+    for (let replication = 0; replication < 600; replication++) {
+      const uniforms = uniformStream("noticeable", replication, String(days), "days");
+      const sample = (count: number, mean: number) =>
+        Array.from({ length: count }, () => mean + 10 * normalQuantile(uniforms.next()));
+      const size = 10 * Math.sqrt(1 / days + 1 / 20) * noticeableShift(days + 18, 1 - 0.05 / 8, 0.8);
+      if (compare(sample(days, 600 + size), sample(20, 600), 8, 0.95)!.shown) found++;
+    }
+    expect(found).toBeGreaterThanOrEqual(440);
+    expect(found).toBeLessThanOrEqual(516);
   });
 
   /** 400 families of 8 quantities at 5 %: 20 false alarms at most expected, 37 or more with probability 0.0003 (binomial). */

@@ -46,6 +46,7 @@ test("the view takes the counts in order of time and leaves other quantities out
     p: 1,
     standardError: 1,
     shown: true,
+    noticeable: 9,
   };
   const info = { key: "", label: "", unit: "heads", format: "number" as const, better: null };
   const quantity = (fromSeconds: number, values: (number | null)[]) => ({
@@ -61,6 +62,7 @@ test("the view takes the counts in order of time and leaves other quantities out
       startClockSeconds: 0,
       gap: true,
       explanations: [],
+      noticeable: null,
     },
     quantities: [quantity(3600, [500, null]), quantity(0, [1, 2]), { ...quantity(0, [9]), stretch: null }],
   };
@@ -70,5 +72,5 @@ test("the view takes the counts in order of time and leaves other quantities out
     [3600, [500]],
   ]);
   expect(view.stretches[0]!.simulated).toEqual({ mean: 500, low: 460, high: 540 });
-  expect(view.description).toBe("2 of 2 stretches differ.");
+  expect(view.description).toBe("A difference was found in 2 of 2 stretches.");
 });

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { explanationWords } from "../../../../sim/cli/calibrationSummary.ts";
+import { explanationWords, noticeableWords } from "../../../../sim/cli/calibrationSummary.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
 import { runCli } from "../../../support/runCli.ts";
 
@@ -12,15 +12,20 @@ const DIFFERS = "day,06:00-07:00,finish\nMonday,200,08:20\nTuesday,204,08:21\n";
 const FEW = ["--days", "5"];
 
 describe("gambrel calibrate", PATIENCE, () => {
-  it("tells that a plan agrees, with the error probability and the correction, and writes nothing", async () => {
+  it("tells that no difference was found, and what would have been, and writes nothing", async () => {
     const folder = cliFolder({ "seen.csv": AGREES });
     const { code, out, err } = await runCli(folder, ["calibrate", "plan.json", "seen.csv", ...FEW]);
     expect({ code, out }).toEqual({ code: 0, out: "" });
-    expect(err).toMatch(/2 observed against 5 simulated days\.\n/);
+    expect(err).toMatch(/2 observed days compared with 5 simulated days\.\n/);
     expect(err).toMatch(/Carcasses out +473 carcasses +\d+/);
-    expect(err).toMatch(/hold at once with 95 % \(Bonferroni\).*probability 0\.05 at most/);
-    expect(err).toMatch(/Passed over, as they hold nothing to compare: day\./);
-    expect(err).toMatch(/No difference is shown: the plan agrees/);
+    expect(err).toMatch(/hold together at 95 %: of 100 right plans 5 at most/);
+    expect(err).toMatch(/Not compared, as there is nothing to compare: day\./);
+    expect(err).toMatch(/No difference found; that does not prove the plan right\./);
+    expect(err).toMatch(
+      /One of [\d.]+ carcasses or more in "Carcasses out" would have been found in four of five cases/,
+    );
+    expect(err).toMatch(/With 2 observed days, /);
+    expect(err).not.toMatch(/agrees/);
     expect(readdirSync(folder).sort()).toEqual(["plan.json", "seen.csv", "study.json"]);
   });
 
@@ -30,8 +35,8 @@ describe("gambrel calibrate", PATIENCE, () => {
     const { code, out, err } = await runCli(folder, args);
     expect(code).toBe(0);
     expect(err).toMatch(/Heads are counted at the end of skinning\./);
-    expect(err).toMatch(/differ\. What would explain it/);
-    expect(err).toMatch(/mean cycle time of \w+: from .* takes away \d+ % of the gap/);
+    expect(err).toMatch(/The plan differs from the line in [\s\S]*What would explain it, one figure/);
+    expect(err).toMatch(/mean cycle time of \w+, .* in the plan: .* would explain \d+ % of the gap/);
     expect(err).toMatch(/measure it before you change the plan/);
     const results = JSON.parse(out);
     expect(results).toMatchObject({
@@ -75,7 +80,7 @@ describe("explanationWords", () => {
 
   it("say how far, what it takes away, what is left, and whether it can be believed", () => {
     expect(explanationWords({ ...found, removed: 0.958, left: [], closes: true, plausible: true, doubt: "" })).toBe(
-      "mean cycle time of skinning: from 10 s to 11.5 s (+15 %) takes away 95 % of the gap; no difference is left. Plausible.",
+      "mean cycle time of skinning, 10 s in the plan: 11.5 s (15 % longer) would explain 95 % of the gap; no difference is left. Plausible.",
     );
     const people = { ...found, kind: "people", label: "people of kill", from: 3, to: 1 } as const;
     const words = explanationWords({
@@ -87,7 +92,16 @@ describe("explanationWords", () => {
       doubt: "no",
     });
     expect(words).toBe(
-      "people of kill: from 3 to 1 takes away 30 % of the gap; still differing: finish. Implausible: no.",
+      "people of kill, 3 in the plan: 1 would explain 30 % of the gap; these still differ: finish. Hard to believe: no.",
     );
+  });
+
+  it("say of a figure what would have been found", () => {
+    const repair = { kind: "repair", label: "mean repair time", path: "", from: 65, to: 87.75, limit: 325 } as const;
+    expect(noticeableWords(repair)).toBe(
+      "mean repair time, 1 min 5 s in the plan: 1 min 28 s or longer (35 % longer).",
+    );
+    const people = { ...repair, kind: "people", label: "people of kill", from: 3, to: 2, limit: 1 } as const;
+    expect(noticeableWords(people)).toBe("people of kill, 3 in the plan: 2 or fewer.");
   });
 });

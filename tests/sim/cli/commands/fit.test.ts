@@ -19,8 +19,11 @@ describe("gambrel fit", PATIENCE, () => {
     expect(code).toBe(0);
     expect(JSON.parse(out).line).toEqual([{ name: "skinning", cycle: { lognormal: { mean: "7.152 s", cv: 0.2403 } } }]);
     expect(err).toMatch(/skinning: 20 times/);
-    expect(err).toMatch(/Look at number of times/);
+    expect(err).toMatch(/Worth a look, number of times/);
     expect(err).toMatch(/lognormal +mean 7\.152 s, cv 0\.24 +80\.74 +0\.00 +0\.115/);
+    expect(err).toMatch(
+      /4 tests were made\. With faultless times, chance alone gives about 0\.2 findings, 0\.04 of them strong/,
+    );
     expect(err).toMatch(/Advice \(look at the findings first\): lognormal/);
     expect(readdirSync(folder).sort()).toEqual(["plan.json", "study.json", "times.csv"]);
   });
@@ -42,7 +45,7 @@ describe("gambrel fit", PATIENCE, () => {
     const folder = cliFolder({ "times.csv": `who,${TIMES.replaceAll("\n", "\nx,").slice(0, -2)}` });
     const { code, err } = await runCli(folder, ["fit", "times.csv", "--out", "fits", ...FEW]);
     expect(code).toBe(0);
-    expect(err).toMatch(/Passed over, as they hold no times: who\./);
+    expect(err).toMatch(/Left out, as they hold no times: who\./);
     expect(readdirSync(join(folder, "fits")).sort()).toEqual(["charts", "fragment.json", "results.json"]);
     expect(readdirSync(join(folder, "fits", "charts")).sort()).toEqual([
       "probability-1-skinning.svg",
