@@ -144,12 +144,12 @@ function outcomeLines({ estimate, rate }: Design, results: StudyResults): string
   ];
 }
 
-const ORDER: Figure["source"][] = ["given", "published", "common practice", "assumed"];
+const ORDER: Figure["source"][] = ["given", "published", "common practice", "invented"];
 const HEADINGS: Record<Figure["source"], string> = {
   given: "given by the demand",
   published: "published",
   "common practice": "common practice, no source",
-  assumed: "assumed, to be replaced by your own",
+  invented: "invented, to be replaced by your own",
 };
 
 /** Those with the same note together, the note before them. */

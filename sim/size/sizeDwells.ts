@@ -25,9 +25,13 @@ export function sizeDwells(demand: Demand, headsPerSecond: number, stations: rea
       const rate = headsPerSecond * shares.get(step.name)!;
       const seconds = meanOf(step.figures.dwell!);
       const stay = inOrderSeconds(seconds, seconds * Math.sqrt(squaredCvOf(step.figures.dwell!)), 1 / rate);
-      const needed = Math.ceil(rate * (stay + travelTo(step, demand) + demand.line.cover));
+      const [travelSeconds, coverSeconds] = [travelTo(step, demand), demand.line.cover];
+      const needed = Math.ceil(rate * (stay + travelSeconds + coverSeconds));
       const reserved = step.name === GATED ? before : 0;
-      return { name: step.name, seconds, places: step.figures.places ?? needed + reserved };
+      return {
+        ...{ name: step.name, seconds, headsPerSecond: rate, staySeconds: stay, travelSeconds, coverSeconds, reserved },
+        ...{ given: step.figures.places !== undefined, places: step.figures.places ?? needed + reserved },
+      };
     });
 }
 
@@ -55,7 +59,14 @@ export function sizeChiller(
   const hooks = Math.ceil((present * (1 + chilling.spare)) / headsPerHook);
   const places = step.figures.places ?? hooks * headsPerHook;
   return {
-    ...{ name: step.name, seconds, places, hooks: Math.ceil(places / headsPerHook), headsPerHook },
+    ...{ name: step.name, seconds, headsPerSecond: carcasses, staySeconds: stay, present, spareShare: chilling.spare },
+    ...{
+      given: step.figures.places !== undefined,
+      places,
+      hooks: Math.ceil(places / headsPerHook),
+      headsPerHook,
+      joules,
+    },
     meanKilowatts: (rate.carcassesPerDay * joules) / (rate.hangingSeconds + seconds) / 1000,
     peakKilowatts: (present * joules) / stay / 1000,
   };

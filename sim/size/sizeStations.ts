@@ -1,24 +1,28 @@
 import { meanOf } from "../random/index.ts";
 import type { Demand, Step } from "./demand.ts";
 import type { SizedStation } from "./design.ts";
+import { maintenanceShare, repairShare } from "./repairs.ts";
 import { stepSeconds } from "./stepSeconds.ts";
 import { stepShares } from "./stepShares.ts";
+import type { Zone } from "./zones.ts";
 
 /** What was added by hand or by the estimate, by step. */
 export interface Extra {
   positions: ReadonlyMap<string, number>;
   places: ReadonlyMap<string, number>;
+  /** Where posts are pooled. */
+  people: ReadonlyMap<Zone, number>;
 }
 
-export const NOTHING_EXTRA: Extra = { positions: new Map(), places: new Map() };
+export const NOTHING_EXTRA: Extra = { positions: new Map(), places: new Map(), people: new Map() };
 
 /** Positions, people and places of every step that works, at this rate of heads hung. As many stick as stun. */
 export function sizeStations(demand: Demand, headsPerSecond: number, extra: Extra): SizedStation[] {
   const shares = stepShares(demand);
   const working = demand.steps.filter(({ work }) => work === "manual" || work === "machine");
   const stations = working.map((step, index) => {
-    const rate = headsPerSecond * shares.get(step.name)!;
-    return sized(step, rate, demand, { extra, follows: index > 0 });
+    const share = shares.get(step.name)!;
+    return sized(step, headsPerSecond, demand, { share, extra, follows: index > 0 });
   });
   const stunning = stations.find(({ name }) => name === "stunning")?.positions ?? 0;
   return stations.map((station) => {
@@ -29,17 +33,18 @@ export function sizeStations(demand: Demand, headsPerSecond: number, extra: Extr
 
 function sized(
   step: Step,
-  rate: number,
+  headsPerSecond: number,
   demand: Demand,
-  { extra, follows }: { extra: Extra; follows: boolean },
+  { share, extra, follows }: { share: number; extra: Extra; follows: boolean },
 ): SizedStation {
   const { name, section, figures } = step;
+  const rate = headsPerSecond * share;
   const work = step.work === "machine" ? "machine" : "manual";
   const cycleSeconds = stepSeconds(step);
   const places = figures.places ?? (follows ? placesBefore(step, rate, demand) + (extra.places.get(name) ?? 0) : 0);
   // Without places a head that travels here holds a position already.
   const held = follows && places === 0 ? travelTo(step, demand) : 0;
-  const busy = rate * (cycleSeconds * (1 + repairShare(step)) + held);
+  const busy = rate * (cycleSeconds * (1 + repairShare(figures.breakdowns)) + held);
   const most = work === "machine" ? demand.line.machineLoad : demand.line.handLoad;
   const positions =
     figures.positions ?? Math.max(1, Math.ceil(busy / most - ROUNDING)) + (extra.positions.get(name) ?? 0);
@@ -47,7 +52,13 @@ function sized(
     work === "manual"
       ? { crew: crewOf(step, demand), peoplePerPosition: figures.people ?? 1 }
       : { crew: null, peoplePerPosition: 0 };
-  return { name, section, work, cycleSeconds, positions, ...hands, load: busy / positions, places };
+  return {
+    ...{ name, section, work, cycleSeconds, cratesAtOnce: null, positions, ...hands },
+    visitsPerHead: share,
+    personSecondsPerHead: cycleSeconds * share * hands.peoplePerPosition,
+    repairLoad: rate * cycleSeconds * maintenanceShare(figures.breakdowns),
+    ...{ load: busy / positions, places },
+  };
 }
 
 /** Keeps a load of just the most allowed from asking for one more position. */
@@ -59,11 +70,6 @@ function crewOf({ name, offLine }: Step, { steps }: Demand): string {
 }
 
 const FINAL_TRIM = "final trim";
-
-/** Repair time for every second of work. */
-function repairShare({ figures: { breakdowns = [] } }: Step): number {
-  return breakdowns.reduce((sum, { uptime, repair }) => sum + meanOf(repair) / meanOf(uptime), 0);
-}
 
 /** Between stunning and sticking nobody may wait. */
 const NONE_BEFORE = "sticking";

@@ -65,19 +65,20 @@ function search(tasks: Tasks, cycle: number, most: number): Given | null | undef
 /** One task more: at the post begun last where that takes fewer people, else at a post of its own. */
 function extended(given: Given, task: number, tasks: Tasks, cycle: number): Given {
   const own = tasks.seconds[task]!;
+  const withWay = own + tasks.walking[task]!;
   const alone = peopleFor(own, cycle);
   const opened: Given = {
     people: given.people + alone,
-    seconds: own + tasks.walking,
+    seconds: withWay,
     tasks: 1,
-    slack: alone * cycle - own - tasks.walking,
+    slack: alone * cycle - withWay,
     task,
     opens: true,
     from: given,
   };
   if (given.tasks === 0) return opened;
-  const seconds = given.seconds + own + tasks.walking;
-  const now = given.tasks === 1 ? peopleFor(given.seconds - tasks.walking, cycle) : peopleFor(given.seconds, cycle);
+  const seconds = given.seconds + withWay;
+  const now = given.tasks === 1 ? peopleFor(tasks.seconds[given.task]!, cycle) : peopleFor(given.seconds, cycle);
   const then = peopleFor(seconds, cycle);
   if (then > now && !tasks.pooled) return opened;
   const joined: Given = {

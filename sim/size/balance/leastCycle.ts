@@ -10,9 +10,10 @@ const CLOSE = 1e-9;
  */
 export function leastCycle(tasks: Tasks, people: number): { cycleSeconds: number; balance: Balance } | null {
   if (people < 1) return null;
-  const all = tasks.seconds.reduce((sum, seconds) => sum + seconds, 0) + tasks.walking * tasks.seconds.length;
-  let high = busiest(fewestPeople(tasks, all, people)!);
-  let low = Math.max(0, (all - tasks.walking * tasks.seconds.length) / people) * (1 - CLOSE);
+  const work = tasks.seconds.reduce((sum, seconds) => sum + seconds, 0);
+  const walking = tasks.walking.reduce((sum, seconds) => sum + seconds, 0);
+  let high = busiest(fewestPeople(tasks, work + walking, people)!);
+  let low = (work / people) * (1 - CLOSE);
   while (high.cycleSeconds - low > CLOSE * high.cycleSeconds) {
     const middle = (low + high.cycleSeconds) / 2;
     const balance = fewestPeople(tasks, middle, people);

@@ -4,8 +4,8 @@ export interface Tasks {
   seconds: readonly number[];
   /** Pairs [a, b]: b comes after a on the line. */
   before: readonly (readonly [number, number])[];
-  /** Added for each task of a post that has more than one: the way to it, once a head. 0 where nobody walks. */
-  walking: number;
+  /** By task: added where its post has more than one, the way to it for each head. 0 where nobody walks. */
+  walking: readonly number[];
   /** True: a post may have several people, who share its tasks. False: one person each (the classic problem). */
   pooled: boolean;
 }
@@ -36,7 +36,8 @@ export function peopleFor(seconds: number, cycle: number): number {
 
 /** A post of these tasks at this cycle. */
 export function postOf(tasks: readonly number[], { seconds, walking }: Tasks, cycle: number): Post {
-  const work = tasks.reduce((sum, task) => sum + seconds[task]!, 0) + (tasks.length > 1 ? walking * tasks.length : 0);
+  const walks = tasks.length > 1 ? 1 : 0;
+  const work = tasks.reduce((sum, task) => sum + seconds[task]! + walks * walking[task]!, 0);
   const people = peopleFor(work, cycle);
   return { tasks: [...tasks], people, loadSeconds: work / people };
 }

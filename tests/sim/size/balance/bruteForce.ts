@@ -18,7 +18,7 @@ function peopleOf(order: readonly number[], cuts: number, tasks: Tasks, cycle: n
     let to = from + 1;
     while (to < order.length && !((cuts >> (to - 1)) & 1)) to++;
     const own = order.slice(from, to);
-    const walked = own.length === 1 ? 0 : own.length * tasks.walking;
+    const walked = own.length === 1 ? 0 : own.reduce((sum, task) => sum + tasks.walking[task]!, 0);
     const work = own.reduce((sum, task) => sum + tasks.seconds[task]!, walked);
     const needed = Math.max(1, Math.ceil(work / cycle - 1e-9));
     if (!tasks.pooled && needed > 1) return null;

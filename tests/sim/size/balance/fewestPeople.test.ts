@@ -33,7 +33,7 @@ describe("fewestPeople", () => {
   });
 
   it("lets nobody do a task longer than the cycle alone, and several people where they may share it", () => {
-    const tasks = { seconds: [25], before: [], walking: 0 };
+    const tasks = { seconds: [25], before: [], walking: [0] };
     expect(fewestPeople({ ...tasks, pooled: false }, 10)).toBeNull();
     expect(fewestPeople({ ...tasks, pooled: true }, 10)!.posts).toEqual([
       { tasks: [0], people: 3, loadSeconds: 25 / 3 },
@@ -41,7 +41,12 @@ describe("fewestPeople", () => {
   });
 
   it("counts the way to each task of a post that has more than one", () => {
-    const line = (walking: number): Tasks => ({ seconds: [4, 4], before: [[0, 1]], walking, pooled: false });
+    const line = (walking: number): Tasks => ({
+      seconds: [4, 4],
+      before: [[0, 1]],
+      walking: [walking, walking],
+      pooled: false,
+    });
     expect(fewestPeople(line(1), 10)!.posts).toEqual([{ tasks: [0, 1], people: 1, loadSeconds: 10 }]);
     expect(fewestPeople(line(1.1), 10)!.posts.map(({ tasks }) => tasks)).toEqual([[0], [1]]);
     expect(fewestPeople({ ...line(1.1), pooled: true }, 10)!.people).toBe(2);
@@ -49,9 +54,9 @@ describe("fewestPeople", () => {
 
   it("takes the heuristic, and says so, for more tasks than it can look at in every set", () => {
     const seconds = Array.from({ length: 40 }, () => 3);
-    const found = fewestPeople({ seconds, before: [], walking: 0, pooled: false }, 9)!;
+    const found = fewestPeople({ seconds, before: [], walking: seconds.map(() => 0), pooled: false }, 9)!;
     expect(found).toMatchObject({ people: 14, exact: false });
-    expect(fewestPeople({ seconds, before: [], walking: 0, pooled: false }, 9, 13)).toBeNull();
+    expect(fewestPeople({ seconds, before: [], walking: seconds.map(() => 0), pooled: false }, 9, 13)).toBeNull();
   });
 });
 
@@ -61,7 +66,7 @@ function lines(): fc.Arbitrary<Tasks> {
     .record({
       seconds: fc.array(fc.integer({ min: 1, max: 20 }), { minLength: 1, maxLength: 6 }),
       arcs: fc.array(fc.tuple(fc.nat(5), fc.nat(5)), { maxLength: 5 }),
-      walking: fc.constantFrom(0, 1, 2.5),
+      walking: fc.array(fc.constantFrom(0, 1, 2.5), { minLength: 6, maxLength: 6 }),
       pooled: fc.boolean(),
     })
     .map(({ seconds, arcs, walking, pooled }) => {

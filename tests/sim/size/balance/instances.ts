@@ -45,5 +45,6 @@ export const INSTANCES: Record<string, Instance> = {
 
 function tasksOf(times: string, arcs: string): Tasks {
   const before = arcs.split(" ").map((arc) => arc.split("-").map((task) => Number(task) - 1) as [number, number]);
-  return { seconds: times.split(" ").map(Number), before, walking: 0, pooled: false };
+  const seconds = times.split(" ").map(Number);
+  return { seconds, before, walking: seconds.map(() => 0), pooled: false };
 }

@@ -27,7 +27,7 @@ describe("leastCycle", () => {
         [2, 3],
         [3, 4],
       ] as [number, number][],
-      walking: 1.2,
+      walking: [1.2, 1.2, 0.4, 1.2, 2],
       pooled: true,
     };
     for (const people of [1, 2, 3, 4, 6]) {
@@ -38,6 +38,6 @@ describe("leastCycle", () => {
   });
 
   it("has no answer without people", () => {
-    expect(leastCycle({ seconds: [1], before: [], walking: 0, pooled: true }, 0)).toBeNull();
+    expect(leastCycle({ seconds: [1], before: [], walking: [0], pooled: true }, 0)).toBeNull();
   });
 });
