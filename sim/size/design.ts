@@ -35,11 +35,19 @@ export interface Design {
 
 export interface RequiredRate {
   headsPerWeek: number;
+  availability: number;
   /** Of the busiest day, hung. */
   headsPerDay: number;
   carcassesPerDay: number;
   carcassKgPerDay: number;
-  /** Shifts less breaks, checks, the emptying of the kill before breaks and the last head's way down the line. */
+  shiftSeconds: number;
+  preStartSeconds: number;
+  breakSeconds: number;
+  /** Of the kill, before every break. */
+  emptyingSeconds: number;
+  /** Way of the last head down the line. */
+  lastHeadSeconds: number;
+  /** Shifts less the four above. */
   hangingSeconds: number;
   /** Heads hung, on the average of the hanging time. */
   headsPerSecond: number;
@@ -65,11 +73,19 @@ export interface SizedStation {
   cycleSeconds: number;
   /** Null for stations of the line. */
   cratesAtOnce: number | null;
+  /** Repair time for every second of work. */
+  repairShare: number;
+  /** For which a head that travels here holds a position already, where there are no places. */
+  heldSeconds: number;
+  /** Of the places before it: the time that they cover, and the way to it; null where they are given or not sized. */
+  covers: { coverSeconds: number; travelSeconds: number } | null;
   positions: number;
   /** At each position; 0 for a machine. */
   peoplePerPosition: number;
   /** Null for a machine. */
   crew: string | null;
+  /** Heads hung that its positions could follow. */
+  headsPerSecondAtMost: number;
   /** How often somebody begins there for each head hung: once, or once for so many crates. */
   visitsPerHead: number;
   /** Work of people for each head hung; 0 for a machine. */
@@ -111,7 +127,7 @@ export interface SizedDwell {
   places: number;
 }
 
-/** Hooks = rate x stay x (1 + spare) / heads on a hook, rounded up; never more than a day's carcasses ask for. */
+/** Hooks = present x (1 + spare) / heads on a hook, rounded up; present = rate x stay or what loads bring, never more than a day's carcasses. */
 export interface SizedChiller {
   name: string;
   /** Mean time to the core temperature. */
@@ -119,6 +135,8 @@ export interface SizedChiller {
   headsPerSecond: number;
   /** Longer than that where weights differ: carcasses leave in order. */
   staySeconds: number;
+  /** Of the loads that a fast line works off within the stay. */
+  fromLoads: number;
   /** Carcasses in it at once. */
   present: number;
   spareShare: number;
@@ -165,6 +183,7 @@ export interface SizedCrates {
 
 export interface SizedByProduct {
   name: string;
+  kgPerHead: number;
   kgPerDay: number;
   /** On the average of the hanging time. */
   kgPerHour: number;

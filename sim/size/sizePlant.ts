@@ -55,6 +55,7 @@ function partsOf(
   const handling = demand.handling[choice.way];
   const stations = sizeStations(demand, designHeadsPerSecond, extra);
   const crateSteps = sizeCrateSteps(demand, designHeadsPerSecond, handling);
+  const crates = sizeCrates(demand, rate, handling);
   const all = [...crateSteps, ...stations];
   const headsPerSecond = choice.staffing === "pooled posts, fewest people" ? rate.headsPerSecond : designHeadsPerSecond;
   const crews =
@@ -69,9 +70,9 @@ function partsOf(
     ...{ choice, rate, stations: stations.map(manned), crateSteps: crateSteps.map(manned) },
     crews: [...crews, ...sizeMaintenance(demand, all)],
     dwells: sizeDwells(demand, designHeadsPerSecond, stations),
-    chiller: sizeChiller(demand, rate),
+    chiller: sizeChiller(demand, { rate, crates, stations }),
     chain: sizeChain(demand, designHeadsPerSecond),
-    crates: sizeCrates(demand, rate, handling),
+    crates,
     byProducts: sizeByProducts(demand, rate),
   };
 }

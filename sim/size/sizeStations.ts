@@ -27,7 +27,9 @@ export function sizeStations(demand: Demand, headsPerSecond: number, extra: Extr
   const stunning = stations.find(({ name }) => name === "stunning")?.positions ?? 0;
   return stations.map((station) => {
     if (station.name !== NONE_BEFORE || station.positions >= stunning) return station;
-    return { ...station, positions: stunning, load: (station.load * station.positions) / stunning };
+    const more = stunning / station.positions;
+    const headsPerSecondAtMost = station.headsPerSecondAtMost * more;
+    return { ...station, positions: stunning, headsPerSecondAtMost, load: station.load / more };
   });
 }
 
@@ -41,7 +43,8 @@ function sized(
   const rate = headsPerSecond * share;
   const work = step.work === "machine" ? "machine" : "manual";
   const cycleSeconds = stepSeconds(step);
-  const places = figures.places ?? (follows ? placesBefore(step, rate, demand) + (extra.places.get(name) ?? 0) : 0);
+  const covers = follows && figures.places === undefined ? coveredBefore(step, demand) : null;
+  const places = figures.places ?? (follows ? placesFor(covers, rate) + (extra.places.get(name) ?? 0) : 0);
   // Without places a head that travels here holds a position already.
   const held = follows && places === 0 ? travelTo(step, demand) : 0;
   const busy = rate * (cycleSeconds * (1 + repairShare(figures.breakdowns)) + held);
@@ -54,7 +57,9 @@ function sized(
       : { crew: null, peoplePerPosition: 0 };
   return {
     ...{ name, section, work, cycleSeconds, cratesAtOnce: null, positions, ...hands },
+    headsPerSecondAtMost: (positions * headsPerSecond) / busy,
     visitsPerHead: share,
+    ...{ repairShare: repairShare(figures.breakdowns), heldSeconds: held, covers },
     personSecondsPerHead: cycleSeconds * share * hands.peoplePerPosition,
     repairLoad: rate * cycleSeconds * maintenanceShare(figures.breakdowns),
     ...{ load: busy / positions, places },
@@ -76,11 +81,16 @@ const NONE_BEFORE = "sticking";
 const STUNNED = "stunning";
 
 /** Heads that come while the station pauses for the time to be covered, or its usual stop lasts, and on the way to it. */
-function placesBefore(step: Step, rate: number, demand: Demand): number {
-  if (step.name === NONE_BEFORE && before(step, demand)?.name === STUNNED) return 0;
+function placesFor(covers: SizedStation["covers"], rate: number): number {
+  return covers === null ? 0 : Math.ceil(rate * (covers.coverSeconds + covers.travelSeconds));
+}
+
+/** Null where there are to be no places. */
+function coveredBefore(step: Step, demand: Demand): SizedStation["covers"] {
+  if (step.name === NONE_BEFORE && before(step, demand)?.name === STUNNED) return null;
   const { breakdowns = [] } = step.figures;
   const stop = Math.max(0, ...breakdowns.map(({ repair }) => meanOf(repair)));
-  return Math.ceil(rate * (Math.max(demand.line.cover, stop) + travelTo(step, demand)));
+  return { coverSeconds: Math.max(demand.line.cover, stop), travelSeconds: travelTo(step, demand) };
 }
 
 function travelTo(step: Step, demand: Demand): number {
