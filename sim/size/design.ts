@@ -94,7 +94,7 @@ export interface SizedStation {
   repairLoad: number;
   /** Share of its positions' time that the design rate takes, repairs counted. */
   load: number;
-  /** Places before it; for crate steps not sized. */
+  /** Places before it; null for crate steps, which are not sized, and off the line, without a limit. */
   places: number | null;
 }
 

@@ -39,12 +39,13 @@ function sized(
   demand: Demand,
   { share, extra, follows }: { share: number; extra: Extra; follows: boolean },
 ): SizedStation {
-  const { name, section, figures } = step;
+  const { name, section, offLine, figures } = step;
   const rate = headsPerSecond * share;
   const work = step.work === "machine" ? "machine" : "manual";
   const cycleSeconds = stepSeconds(step);
-  const covers = follows && figures.places === undefined ? coveredBefore(step, demand) : null;
-  const places = figures.places ?? (follows ? placesFor(covers, rate) + (extra.places.get(name) ?? 0) : 0);
+  const covers = follows && !offLine && figures.places === undefined ? coveredBefore(step, demand) : null;
+  const sizedPlaces = follows ? placesFor(covers, rate) + (extra.places.get(name) ?? 0) : 0;
+  const places = offLine ? null : (figures.places ?? sizedPlaces);
   // Without places a head that travels here holds a position already.
   const held = follows && places === 0 ? travelTo(step, demand) : 0;
   const busy = rate * (cycleSeconds * (1 + repairShare(figures.breakdowns)) + held);
