@@ -120,7 +120,7 @@ export function outcomeLines({ estimate, rate, needed, plan, crates }: Design, r
       ...rows,
     ]),
     ...textTable([["", "needed", "estimate"], hung]),
-    `Narrowest by itself: ${estimate.line.ceilings[0]?.what ?? "-"}. The estimate counts no walking; the loads bring ${crates.heads - rate.headsPerDay} heads more than the day asks for.`,
+    `Narrowest by itself: ${estimate.line.ceilings[0]?.what ?? "-"}. In the estimate a pooled post walks for every head. The loads bring ${crates.heads - rate.headsPerDay} heads more than the day asks for.`,
     `${late} of ${results.study.replications} simulated days ran into overtime, cleaning included.`,
     ...(Array.isArray(plan.gates) && plan.gates.length > 0
       ? [

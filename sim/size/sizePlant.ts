@@ -15,6 +15,7 @@ import { sizeCrews, sizeMaintenance } from "./sizeCrews.ts";
 import { sizeChiller, sizeDwells } from "./sizeDwells.ts";
 import { type Extra, NOTHING_EXTRA, sizeStations } from "./sizeStations.ts";
 import { sizeUtilities } from "./sizeUtilities.ts";
+import { withWalking } from "./withWalking.ts";
 
 export type Sizing = { design: Design; plan: Plan; faults: [] } | { design: null; plan: null; faults: Fault[] };
 
@@ -37,7 +38,7 @@ export function sizePlant(demand: Demand, files: TextFiles, alternative = demand
     const json = firstPlan(demand, parts);
     const { plan, faults } = readPlan(json, files);
     if (plan === null) return { design: null, plan: null, faults: faults.map(ofPlan) };
-    const estimate = estimateDay(plan);
+    const estimate = estimateDay(withWalking(plan));
     const enough = estimate.line.headsPerSecond >= rate.headsPerSecond || changes.length >= MOST_CHANGES;
     const next = enough ? null : easeLine(extra, { demand, parts, line: estimate.line, round: changes.length });
     if (next === null) return { design: designOf(demand, parts, { json, estimate, changes }), plan, faults: [] };

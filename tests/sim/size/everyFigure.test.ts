@@ -278,7 +278,7 @@ describe("gambrel size prints, and the formulas give,", () => {
       formatRate(RATE),
       formatRate(design.estimate.line.headsPerSecond),
     ]);
-    expect(rows.flat().join(" ")).toContain(`the loads bring ${LORRIES * LOAD * PER_CRATE - DAY} heads more`);
+    expect(rows.flat().join(" ")).toContain(`The loads bring ${LORRIES * LOAD * PER_CRATE - DAY} heads more`);
   });
 
   it("the answer first, and the kinds of plant beside each other", () => {
