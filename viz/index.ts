@@ -7,6 +7,7 @@ export {
   CAUTIONS,
   chartFiles,
   chartTables,
+  DANGERS,
   fitChartFiles,
   renderDayReport,
   renderReport,

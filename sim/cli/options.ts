@@ -4,10 +4,24 @@ import { InvalidArgumentError, Option } from "commander";
 const MOST = 1_000_000;
 /** Those of sim/units, named again here so that --help need not load them; a test compares the two. */
 export const UNITS_OF_TIME = ["ms", "s", "min", "h", "d"];
+/** Those of sim/size, named again here for the same reason; a test compares the two. */
+export const KINDS_OF_PLANT = [
+  "full line by hand",
+  "full line with lift",
+  "full line automatic",
+  "compact plant",
+  "compact plant, fewest people",
+] as const;
 const MOST_SAMPLES = 9999;
 const MOST_CALIBRATION_DAYS = 1000;
 /** More than any machine has use for; each takes some tens of megabytes. */
 const MOST_THREADS = 512;
+
+export function alternativeOption(): Option {
+  return new Option("--alternative <name>", "kind of plant to write the plan of (default: as the demand says)").choices(
+    KINDS_OF_PLANT,
+  );
+}
 
 export function seedOption(): Option {
   return new Option("--seed <text>", "seed of the random numbers; the same seed gives the same results").argParser(

@@ -2,6 +2,7 @@ import { Argument, Command } from "commander";
 import { ceilingOption } from "./ceilings.ts";
 import { MOST_TRACED } from "./mostTraced.ts";
 import {
+  alternativeOption,
   byOption,
   calibrationDaysOption,
   concurrencyOption,
@@ -213,6 +214,7 @@ function addSize(gambrel: Command, terminal: () => Promise<Terminal>): void {
       "size a plant from a weekly demand: rate, positions, people, places, chiller, crates, and a first plan",
     )
     .argument("<demand>", "demand file")
+    .addOption(alternativeOption())
     .addOption(seedOption().default("1"))
     .addOption(simulatedDaysOption())
     .addOption(threadsOption())

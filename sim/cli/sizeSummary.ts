@@ -1,7 +1,7 @@
-import { formatEstimate, formatResponse } from "../observations/index.ts";
 import type { StudyResults } from "../results/index.ts";
-import type { Design, Figure } from "../size/index.ts";
+import type { Design, Figure, SizedChiller, SizedDwell, SizedStation } from "../size/index.ts";
 import { formatDuration, formatNumber, formatQuantity, formatRate, formatShare, length, mass } from "../units/index.ts";
+import { answerLines, outcomeLines, sideBySide } from "./sizeOutcome.ts";
 import type { Style } from "./terminal.ts";
 import { textTable } from "./textTable.ts";
 
@@ -10,16 +10,23 @@ export interface SummaryLine {
   style: Style;
 }
 
-/** A design as lines of text: the rate, every part, what the plan does by estimate and by simulation, and what was assumed. */
-export function sizeSummary(design: Design, simulated: StudyResults): SummaryLine[] {
+/**
+ * Designs as lines of text: the answer, the kinds of plant side by side, then of the first design every part with its formula, what its plan
+ * does by estimate and by simulation, and where each figure comes from. `simulated` has a variant for each design, in the same order.
+ */
+export function sizeSummary(designs: readonly Design[], simulated: StudyResults): SummaryLine[] {
+  const design = designs[0]!;
   return [
     { line: design.name, style: "bold" },
+    ...answerLines(designs, simulated).map((line): SummaryLine => ({ line, style: "plain" })),
+    ...section("Kinds of plant side by side", sideBySide(designs, simulated)),
     ...section("Rate", rateLines(design)),
     ...section("Stations", stationLines(design)),
+    ...section("People", peopleLines(design)),
     ...section("Places, chiller, chain", placeLines(design)),
     ...section("Crates and lorries", crateLines(design)),
     ...section("By-products, water, power", flowLines(design)),
-    ...section("What the plan does", outcomeLines(design, simulated)),
+    ...section(`What the plan does: ${design.alternative}`, outcomeLines(design, simulated)),
     ...section("Where the figures come from", figureLines(design.figures)),
   ];
 }
@@ -37,70 +44,137 @@ function rateLines({ rate }: Design): string[] {
     ["heads a week", formatNumber(rate.headsPerWeek)],
     ["heads hung on the busiest day", formatNumber(rate.headsPerDay)],
     ["carcasses of that day", `${formatNumber(rate.carcassesPerDay)}, ${formatQuantity(mass, rate.carcassKgPerDay)}`],
+    ["shifts", formatDuration(rate.shiftSeconds)],
+    ["less checks", formatDuration(rate.preStartSeconds)],
+    ["less breaks", formatDuration(rate.breakSeconds)],
+    ["less the emptying of the kill before breaks", formatDuration(rate.emptyingSeconds)],
+    ["less the last head's way down the line", formatDuration(rate.lastHeadSeconds)],
     ["time to hang them in", formatDuration(rate.hangingSeconds)],
-    ["required rate, average", formatRate(rate.headsPerSecond)],
-    ["design rate, while the line runs", formatRate(rate.designHeadsPerSecond)],
-    ["takt", formatDuration(rate.taktSeconds)],
+    ["required rate: heads / that time", formatRate(rate.headsPerSecond)],
+    [
+      `design rate, while the line runs: that / ${formatShare(rate.availability)}`,
+      formatRate(rate.designHeadsPerSecond),
+    ],
+    ["takt: 1 / design rate", formatDuration(rate.taktSeconds)],
   ]);
 }
 
-function stationLines({ stations, crews, people, balance, changes }: Design): string[] {
+function stationLines({ stations, rate, changes }: Design): string[] {
   const table = textTable([
-    ["", "cycle", "positions", "people", "load", "places before"],
+    ["", "an hour", "cycle", "repairs", "positions", "load", "cover", "way", "places before"],
     ...stations.map((each) => [
       each.name,
+      `${formatNumber(each.visitsPerHead * rate.designHeadsPerSecond * 3600, 4)}`,
       formatDuration(each.cycleSeconds),
+      each.repairShare === 0 ? "-" : formatShare(each.repairShare),
       String(each.positions),
-      each.crew === null
-        ? "-"
-        : each.crew === each.name
-          ? String(each.positions * each.peoplePerPosition)
-          : `of ${each.crew}`,
       formatShare(each.load),
-      each.places === null ? "-" : String(each.places),
+      ...placesWords(each),
     ]),
   ]);
-  const shared = crews.filter(
-    ({ name }) => !stations.some((station) => station.name === name && station.crew === name),
-  );
   return [
     ...table,
-    ...shared.map(({ name, people: hands, load }) => `${name}: ${hands}, load ${formatShare(load)}`),
-    `${people} people; the work on a head fills ${formatShare(balance)} of their time at the takt.`,
+    "An hour: heads at the design rate, or crates, stacks and pallets. Load = an hour x cycle x (1 + repairs) / positions.",
+    "Places before = an hour x (cover + way), rounded up. As many stick as stun, and none wait between the two.",
+    ...stations.flatMap(heldWords),
     ...changes.map((words) => `Added to reach the rate: ${words}.`),
   ];
 }
 
-function placeLines({ dwells, chiller, chain }: Design): string[] {
+function placesWords({ places, covers }: SizedStation): string[] {
+  const [cover, way] =
+    covers === null ? ["-", "-"] : [formatDuration(covers.coverSeconds), formatDuration(covers.travelSeconds)];
+  return [cover!, way!, places === null ? "-" : String(places)];
+}
+
+function heldWords({ name, heldSeconds }: SizedStation): string[] {
+  if (heldSeconds === 0) return [];
   return [
-    ...dwells.map(({ name, seconds, places }) => `${name}: ${places} places for ${formatDuration(seconds)}`),
-    ...(chiller === null
-      ? []
-      : [
-          `${chiller.name}: ${chiller.hooks} hooks of ${chiller.headsPerHook} for ${formatDuration(chiller.seconds)} to the core temperature`,
-          `heat out of the carcasses: ${formatNumber(chiller.meanKilowatts)} kW on the average, ${formatNumber(chiller.peakKilowatts)} kW at most; fans, walls, doors and people come on top`,
-        ]),
+    `${name}: a head holds its position for ${formatDuration(heldSeconds)} on the way to it; that counts as cycle.`,
+  ];
+}
+
+function peopleLines({ crews, people, shifts, balance, stations }: Design): string[] {
+  const workOf = (name: string): number => stations.find((each) => each.name === name)!.personSecondsPerHead;
+  const table = textTable([
+    ["", "people", "work on a head", "walking", "load", "at"],
+    ...crews.map(({ name, people: hands, steps, walkingSeconds, load }) => {
+      const work = steps.reduce((sum, step) => sum + workOf(step), 0);
+      const isRepair = !stations.some(({ crew }) => crew === name);
+      return [
+        name,
+        String(hands),
+        isRepair ? "repairs" : formatDuration(work),
+        walkingSeconds === 0 ? "-" : formatDuration(walkingSeconds),
+        formatShare(load),
+        steps.join(", "),
+      ];
+    }),
+  ]);
+  const all = shifts === 1 ? `${people} in all` : `${shifts} shifts: ${people * shifts} in all`;
+  return [
+    ...table,
+    "Load = (work + walking) / takt / people; of those who repair, the sum of an hour x cycle x repairs of their machines, over people.",
+    `${people} people in each shift; ${all}. Work fills ${formatShare(balance)} of their time at the takt.`,
+  ];
+}
+
+function placeLines({ dwells, chiller, chain, rate }: Design): string[] {
+  return [
+    ...dwells.map(dwellWords),
+    ...(chiller === null ? [] : chillerWords(chiller, rate.hangingSeconds, rate.carcassesPerDay)),
     ...(chain === null
       ? []
       : [
-          `a chain through bleeding: ${formatNumber(chain.metresPerSecond * 60)} m/min, ${formatQuantity(length, chain.metres)} long, ${chain.shackles} shackles`,
+          `a chain through bleeding: ${formatNumber(chain.shacklesPerSecond * 3600, 4)} shackles an hour, ${formatNumber(chain.metresPerSecond * 60)} m/min; ${formatQuantity(length, chain.metres)} long for ${formatDuration(chain.seconds)}; ${chain.shackles} shackles, those on their way back counted`,
         ]),
   ];
 }
 
-function crateLines({ crates }: Design): string[] {
+function dwellWords({ name, places, given, reserved, ...dwell }: SizedDwell): string {
+  if (given) return `${name}: ${places} places, as given`;
+  const parts = [
+    `${formatDuration(dwell.staySeconds)} stay`,
+    `${formatDuration(dwell.travelSeconds)} way`,
+    `${formatDuration(dwell.coverSeconds)} cover`,
+  ];
+  const present = dwell.headsPerSecond * (dwell.staySeconds + dwell.travelSeconds + dwell.coverSeconds);
+  const more = reserved === 0 ? "" : `, + ${reserved} for heads that are being stunned or stuck`;
+  return `${name}: ${places} places = ${formatNumber(dwell.headsPerSecond * 3600, 4)} /h x (${parts.join(" + ")}) = ${formatNumber(present, 4)}, rounded up${more}`;
+}
+
+function chillerWords(chiller: SizedChiller, hangingSeconds: number, carcassesPerDay: number): string[] {
+  const { name, hooks, headsPerHook, staySeconds, seconds, present, spareShare, fromLoads, given } = chiller;
+  const rate = `${formatNumber(chiller.headsPerSecond * 3600, 4)} /h`;
+  const behind = staySeconds - seconds;
+  const stay = `A carcass stays ${formatDuration(staySeconds)}: ${formatDuration(seconds)} to the core temperature, ${formatDuration(behind)} behind slower ones, since they leave in order.`;
+  const joules = `${formatNumber(chiller.joules / 1000, 4)} kJ of a carcass`;
   return [
-    `${crates.perDay} crates a day, ${formatNumber(crates.perHour)} an hour; ${crates.lorries} lorries of ${crates.cratesPerLorry}, one every ${formatDuration(crates.everySeconds)}`,
-    `${crates.lairageCrates} places in lairage, ${crates.fleet} crates in circulation`,
+    given
+      ? `${name}: ${hooks} hooks of ${headsPerHook}, as given. ${stay}`
+      : `${name}: ${hooks} hooks of ${headsPerHook} = ${formatNumber(present, 5)} carcasses x (1 + ${formatShare(spareShare)} spare) / ${headsPerHook}, rounded up. ${stay}`,
+    `Carcasses at once: the larger of ${rate} x stay = ${formatNumber(chiller.headsPerSecond * staySeconds, 5)} and ${formatNumber(fromLoads, 5)} that loads bring within the stay, at most the day's ${formatNumber(carcassesPerDay, 5)}.`,
+    `heat out of the carcasses: ${formatNumber(chiller.meanKilowatts)} kW on the average (${joules} x the day's carcasses / (${formatDuration(hangingSeconds)} + ${formatDuration(seconds)})), ${formatNumber(chiller.peakKilowatts)} kW at most (carcasses at once x ${joules} / stay); fans, walls, doors and people come on top`,
+  ];
+}
+
+function crateLines({ crates }: Design): string[] {
+  const { perDay, heads, perHour, lorries, cratesPerLorry, everySeconds } = crates;
+  const [lead, late] = [formatDuration(crates.leadSeconds), formatDuration(crates.lateSeconds)];
+  return [
+    `${perDay} crates a day with ${heads} heads (whole crates, equal loads), ${formatNumber(perHour)} an hour at the required rate; ${lorries} lorries of ${cratesPerLorry}, one every ${formatDuration(everySeconds)} (hanging time / lorries)`,
+    `${crates.lairageCrates} places in lairage: a load, and what is hung at the required rate in ${lead} that the first lorry is early and ${late} that lorries are late`,
+    `${crates.fleet} crates in circulation: a load, and what is hung in ${lead} + ${late} + ${formatDuration(everySeconds)} + ${formatDuration(crates.backSeconds)} of washing and restacking + ${formatDuration(crates.awaySeconds)} away; at most the day's`,
   ];
 }
 
 function flowLines({ byProducts, utilities }: Design): string[] {
   const table = textTable([
-    ["", "a day", "an hour", "vessels", "emptyings a day"],
-    ...byProducts.map(({ name, kgPerDay, kgPerHour, vessels, emptyingsPerDay }) => {
+    ["", "a head", "a day", "an hour", "vessels", "emptyings a day"],
+    ...byProducts.map(({ name, kgPerHead, kgPerDay, kgPerHour, vessels, emptyingsPerDay }) => {
       return [
         name,
+        formatQuantity(mass, kgPerHead),
         formatQuantity(mass, kgPerDay),
         formatQuantity(mass, kgPerHour),
         String(vessels),
@@ -111,39 +185,17 @@ function flowLines({ byProducts, utilities }: Design): string[] {
   const { litresPerDay, litresPerHead, kilowatts, kilowattHoursPerDay } = utilities;
   return [
     ...(byProducts.length === 0 ? [] : table),
-    `water: ${formatNumber(litresPerDay / 1000)} m3 a day, ${formatNumber(litresPerHead)} L a head, cleaning not counted`,
-    `power of the machines and the chiller as given: ${formatNumber(kilowatts)} kW, ${formatNumber(kilowattHoursPerDay)} kWh a day`,
+    `water: ${formatNumber(litresPerDay / 1000)} m3 a day, ${formatNumber(litresPerHead)} L a head hung: what each head, hour of the shifts and crate takes below, reused water and cleaning not counted`,
+    `power of the machines and the chiller as given below: ${formatNumber(kilowatts)} kW, over the shifts ${formatNumber(kilowattHoursPerDay)} kWh a day`,
   ];
 }
 
-const SHOWN = ["headsPerHour", "finish", "overtime"];
-
-function outcomeLines({ estimate, rate }: Design, results: StudyResults): string[] {
-  const { estimates, day, values } = results.variants[0]!;
-  const shown = results.responses.filter(({ key }) => SHOWN.includes(key) || key.startsWith("beyond."));
-  const estimated: Record<string, number> = { headsPerHour: estimate.headsPerHour, finish: estimate.workFinishSeconds };
-  const rows = shown.map((info) => {
-    const words = (value: number): string => formatResponse(value, info, day.startClockSeconds);
-    const found = estimates[info.key];
-    const guess = estimated[info.key];
-    const [mean, range] = found === undefined ? ["no value", ""] : formatEstimate(found, info, day.startClockSeconds);
-    return [info.label, guess === undefined ? "" : words(guess), mean, range === "" ? "" : `(${range})`];
-  });
-  const late = (values.overtime ?? []).filter((seconds) => seconds !== null && seconds > 0).length;
-  const percent = `${Number((results.study.confidence * 100).toFixed(2))} %`;
-  return [
-    ...textTable([["", "estimate", "simulated", `${percent} interval, ${results.study.replications} days`], ...rows]),
-    `Estimate of the line alone: ${formatRate(estimate.line.headsPerSecond)} hung, ${formatRate(rate.headsPerSecond)} asked for; narrowest by itself: ${estimate.line.ceilings[0]?.what ?? "-"}.`,
-    `${late} of ${results.study.replications} simulated days ran into overtime, cleaning included.`,
-  ];
-}
-
-const ORDER: Figure["source"][] = ["given", "published", "common practice", "assumed"];
+const ORDER: Figure["source"][] = ["given", "published", "common practice", "invented"];
 const HEADINGS: Record<Figure["source"], string> = {
   given: "given by the demand",
   published: "published",
   "common practice": "common practice, no source",
-  assumed: "assumed, to be replaced by your own",
+  invented: "invented, to be replaced by your own",
 };
 
 /** Those with the same note together, the note before them. */

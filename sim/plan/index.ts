@@ -29,7 +29,7 @@ export { nearestName, nearestWords } from "./nearestName.ts";
 export { type PathStep, parsePath } from "./parsePath.ts";
 export { readNamedFile } from "./readNamedFile.ts";
 export { type Place, type Resolved, resolvePath } from "./resolvePath.ts";
-export { stationBreakdowns } from "./schema/breakdowns.ts";
+export { breakdowns, stationBreakdowns } from "./schema/breakdowns.ts";
 export { amount as moneyAmount, money, pay } from "./schema/money.ts";
 export { clock, quantity, quantityAboveZero, readBy, share } from "./schema/readBy.ts";
 export { oneKeyOf, record } from "./schema/record.ts";

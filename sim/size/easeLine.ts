@@ -2,6 +2,7 @@ import type { LineEstimate } from "../estimate/index.ts";
 import type { Demand } from "./demand.ts";
 import type { Parts } from "./parts.ts";
 import type { Extra } from "./sizeStations.ts";
+import type { Zone } from "./zones.ts";
 
 /** What is added next, and in words. */
 export interface Eased {
@@ -17,6 +18,7 @@ export function easeLine(
   extra: Extra,
   { demand, parts, line, round }: { demand: Demand; parts: Parts; line: LineEstimate; round: number },
 ): Eased | null {
+  if (parts.crews.some(({ zone }) => zone !== null)) return easePosts(extra, { demand, parts, line, round });
   const free = parts.stations.filter(({ name }) => figuresOf(demand, name)?.positions === undefined);
   const narrow = line.ceilings.find(({ kind }) => kind !== "crates");
   if (narrow !== undefined && narrow.headsPerSecond < parts.rate.headsPerSecond) {
@@ -24,6 +26,28 @@ export function easeLine(
   }
   const fullest = free.toSorted((a, b) => b.load - a.load)[0];
   return round % 2 === 1 && fullest !== undefined ? onePosition(extra, fullest.name) : morePlaces(extra, demand, parts);
+}
+
+/** The same where posts are pooled: a person where people are too few or have most to do. */
+function easePosts(
+  extra: Extra,
+  { demand, parts, line, round }: { demand: Demand; parts: Parts; line: LineEstimate; round: number },
+): Eased | null {
+  const narrow = line.ceilings.find(({ kind }) => kind !== "crates");
+  const posts = parts.crews.filter(({ zone }) => zone !== null);
+  if (narrow !== undefined && narrow.headsPerSecond < parts.rate.headsPerSecond) {
+    const short = posts.find(({ name }) => narrow.kind === "people" && name === narrow.what);
+    if (short !== undefined) return onePerson(extra, short.zone!);
+    const free = figuresOf(demand, narrow.what)?.positions === undefined;
+    return free && parts.stations.some(({ name }) => name === narrow.what) ? onePosition(extra, narrow.what) : null;
+  }
+  const fullest = posts.toSorted((a, b) => b.load - a.load)[0]!;
+  return round % 2 === 1 ? onePerson(extra, fullest.zone!) : morePlaces(extra, demand, parts);
+}
+
+function onePerson(extra: Extra, zone: Zone): Eased {
+  const people = new Map(extra.people).set(zone, (extra.people.get(zone) ?? 0) + 1);
+  return { extra: { ...extra, people }, words: `one more person: ${zone}` };
 }
 
 function onePosition(extra: Extra, name: string): Eased {

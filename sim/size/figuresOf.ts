@@ -7,10 +7,17 @@ const GIVEN = { source: "given", note: "" } as const;
 
 /** Every figure that a design rests on: as the demand gives it, or as it is assumed. `json` is the demand as written. */
 export function figuresOf(json: unknown, leftOut: ReadonlySet<string>): Figure[] {
-  const general = ASSUMPTIONS.map(({ path, what, value, source, note }): Figure => {
+  const general = ASSUMPTIONS.flatMap((assumption): Figure[] => {
+    const { path, what, parts = [assumption] } = assumption;
     const given = valueAt(json, path);
-    if (given !== undefined) return { path, what, value: words(given), source: "given", note: "" };
-    return { path, what, value: words(value), source, note };
+    if (given !== undefined) return [{ path, what, value: words(given), source: "given", note: "" }];
+    return parts.map((claim) => ({
+      path: claim.path,
+      what: claim.what,
+      value: words(claim.value),
+      source: claim.source,
+      note: claim.note,
+    }));
   });
   return [
     ...required(json),
@@ -37,12 +44,15 @@ function required(json: unknown): Figure[] {
   });
 }
 
+/** What a usual step is, not a figure. */
+const UNSAID = ["work", "zone"];
+
 /** One line for each key of a usual step: given ones and assumed ones apart. */
 function stepFigures(json: unknown, { name, json: usual, origins }: UsualStep): Figure[] {
   const given = givenStep(json, name);
   const replaced = "cycle" in given || "rate" in given;
   const assumed = Object.keys(usual).filter(
-    (key) => key !== "work" && !(key in given) && !(replaced && (key === "cycle" || key === "rate")),
+    (key) => !UNSAID.includes(key) && !(key in given) && !(replaced && (key === "cycle" || key === "rate")),
   );
   return [
     ...Object.keys(given).map((key) => figure(name, key, given[key], GIVEN)),

@@ -14,9 +14,9 @@ export function firstPlan(demand: Demand, parts: Parts): Record<string, unknown>
   const { rate } = parts;
   return {
     name: demand.name,
-    notes: `${demand.notes}${demand.notes === "" ? "" : " "}A first plan, sized from a weekly demand; its sources say what was assumed.`,
+    notes: `${demand.notes}${demand.notes === "" ? "" : " "}A first plan, ${parts.choice.name}, sized from a weekly demand; its sources say what was invented.`,
     target: `${rounded(rate.headsPerSecond * 3600)} /h`,
-    sources: sourcesOf(demand),
+    sources: sourcesOf(demand, parts),
     day: dayOf(demand, parts),
     supply: { loads: [loadOf(demand, parts)] },
     liveHandling: liveHandlingOf(demand, parts),
@@ -48,7 +48,13 @@ function loadOf(demand: Demand, { crates }: Parts): Record<string, unknown> {
 }
 
 function crewsOf({ pay, written }: Demand, { crews }: Parts): Record<string, unknown>[] {
-  return crews.map(({ name, people }) => ({ name, people, ...(pay === null ? {} : { pay: written.pay }) }));
+  const { walking } = part(written, "line");
+  return crews.map(({ name, people, walkingSeconds }) => ({
+    name,
+    people,
+    ...(walkingSeconds > 0 ? { walking } : {}),
+    ...(pay === null ? {} : { pay: written.pay }),
+  }));
 }
 
 function part(written: Record<string, unknown>, key: string): Record<string, unknown> {

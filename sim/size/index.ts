@@ -1,5 +1,6 @@
 /** From a weekly demand to the parts of a plant and a first plan of it. */
 
+export { ALTERNATIVES, type AlternativeName } from "./alternatives.ts";
 export type { FigureSource } from "./assumed.ts";
 export type { Demand, Figure } from "./demand.ts";
 export { demandJsonSchema } from "./demandJsonSchema.ts";

@@ -26,7 +26,7 @@ export function mergeSteps(steps: Record<string, StepFile>, json: unknown): { me
         name,
         section: merged[at]!.section,
         offLine: false,
-        json: { ...(written[name] as object) },
+        json: { zone: merged[at]!.json.zone, ...(written[name] as object) },
       });
   }
   const usualAfter = Object.entries(steps).filter(

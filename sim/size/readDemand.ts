@@ -3,16 +3,21 @@ import {
   formatPath,
   isRecord,
   PARSING,
+  parsePath,
   type TextFiles,
   varyingQuantities,
   zodFaults,
 } from "../plan/index.ts";
+import { formatShare } from "../units/index.ts";
+import { fullLine } from "./alternatives.ts";
 import { ASSUMPTIONS } from "./assumed.ts";
-import type { Demand, Step } from "./demand.ts";
+import type { Demand, HandlingStep, Step } from "./demand.ts";
 import { figuresOf } from "./figuresOf.ts";
 import { type MergedStep, mergeSteps } from "./mergeSteps.ts";
 import { type DemandFile, demandFile } from "./schema/demandFile.ts";
+import { crateStep } from "./schema/handlingFile.ts";
 import { type StepFile, stepFile } from "./schema/stepFile.ts";
+import { USUAL_HANDLING } from "./usualHandling.ts";
 
 export type DemandReading = { demand: Demand; faults: [] } | { demand: null; faults: Fault[] };
 
@@ -33,7 +38,47 @@ export function readDemand(json: unknown, files: TextFiles): DemandReading {
     Object.entries(shape.data.steps).flatMap(([name, step]) => (step.leftOut === true ? [name] : [])),
   );
   const steps = read.flatMap(({ step }) => (step === null ? [] : [step]));
-  return { demand: { ...shape.data, steps, written: completed(json), figures: figuresOf(json, leftOut) }, faults: [] };
+  const tooMuch = moreThanAnimal(shape.data, steps);
+  if (tooMuch.length > 0) return { demand: null, faults: tooMuch };
+  const { alternative = fullLine(shape.data.crates.way) } = shape.data;
+  const [written, figures] = [completed(json), figuresOf(json, leftOut)];
+  return {
+    demand: { ...shape.data, alternative, steps, handling: handlingOf(json, files), written, figures },
+    faults: [],
+  };
+}
+
+/** The usual steps on crates of every way, with what the demand says of them. */
+function handlingOf(json: unknown, files: TextFiles): Demand["handling"] {
+  const schema = crateStep(varyingQuantities(files));
+  const given = recordAt(recordAt(json, "crates"), "handling");
+  const ways = Object.entries(USUAL_HANDLING).map(([way, steps]) => {
+    const of = recordAt(given, way);
+    const read = Object.entries(steps).map(([name, usual]): HandlingStep => {
+      const written = { ...usual, ...recordAt(of, name) };
+      const { cratesAtOnce = 1, people = 1, ...figures } = schema.parse(written);
+      return { name, figures: { ...figures, time: figures.time!, cratesAtOnce, people }, written };
+    });
+    return [way, read];
+  });
+  return Object.fromEntries(ways) as Demand["handling"];
+}
+
+/** The record under the key, or an empty one. */
+function recordAt(value: unknown, key: string): Record<string, unknown> {
+  const found = isRecord(value) ? value[key] : undefined;
+  return isRecord(found) ? found : {};
+}
+
+/** Rounding of shares written as percentages. */
+const ALL = 1 + 1e-9;
+
+/** Carcass and by-products come out of the same animal. */
+function moreThanAnimal({ animals }: DemandFile, steps: readonly Step[]): Fault[] {
+  const off = steps.flatMap(({ figures }) => figures.takesOff ?? []).reduce((sum, { share }) => sum + share, 0);
+  if (animals.yield + off <= ALL) return [];
+  const found = `carcass and by-products together are ${formatShare(animals.yield + off)} of the live weight`;
+  return [fault(["animals", "yield"], found, "100 % or less", "lower it, or what the steps take off")];
 }
 
 /** Of a file that is not sound as a whole: what its sound parts say by themselves, so that all faults come at once. */
@@ -105,7 +150,8 @@ function readStep(
   const figures = stepFile(varyingQuantities(files)).parse(json);
   const faults = stepFaults(name, figures);
   if (faults.length > 0) return { step: null, faults };
-  return { step: { name, section, offLine, work: figures.work!, figures, written: json }, faults: [] };
+  const { work, zone } = figures;
+  return { step: { name, section, offLine, work: work!, zone: zone!, figures, written: json }, faults: [] };
 }
 
 function stepFaults(name: string, { work, cycle, rate, dwell }: StepFile): Fault[] {
@@ -141,9 +187,13 @@ function stepFaults(name: string, { work, cycle, rate, dwell }: StepFile): Fault
 function completed(json: unknown): Record<string, unknown> {
   const copy = structuredClone(json) as Record<string, unknown>;
   for (const { path, value } of ASSUMPTIONS) {
-    const [part, key] = path.split(".") as [string, string];
-    if (!isRecord(copy[part])) copy[part] = {};
-    const inside = copy[part] as Record<string, unknown>;
+    const steps = parsePath(path) as string[];
+    const key = steps.pop()!;
+    let inside = copy;
+    for (const step of steps) {
+      if (!isRecord(inside[step])) inside[step] = {};
+      inside = inside[step] as Record<string, unknown>;
+    }
     if (inside[key] === undefined) inside[key] = structuredClone(value);
   }
   return copy;

@@ -12,24 +12,49 @@ export function requiredRate(demand: Demand): RequiredRate {
     week.carcasses ?? (week.carcassMass === undefined ? undefined : week.carcassMass / carcassKg);
   const headsPerWeek = week.heads ?? carcassesPerWeek! / share;
   const headsPerDay = Math.ceil((headsPerWeek / week.days) * week.peak);
-  const hangingSeconds = hangingTime(demand);
+  const time = hangingTime(demand);
+  const { hangingSeconds } = time;
   const headsPerSecond = headsPerDay / hangingSeconds;
   const designHeadsPerSecond = headsPerSecond / line.availability;
   const carcassesPerDay = headsPerDay * share;
   return {
-    ...{ headsPerWeek, headsPerDay, carcassesPerDay, carcassKgPerDay: carcassesPerDay * carcassKg, hangingSeconds },
+    ...{
+      headsPerWeek,
+      availability: line.availability,
+      headsPerDay,
+      carcassesPerDay,
+      carcassKgPerDay: carcassesPerDay * carcassKg,
+      ...time,
+    },
     ...{ headsPerSecond, designHeadsPerSecond, taktSeconds: 1 / designHeadsPerSecond },
   };
 }
 
-/** 0 or less when breaks and the way down the line leave nothing of the shifts. */
-function hangingTime({ day, steps }: Demand): number {
-  const shifts = day.shifts.reduce((sum, { from, to }) => sum + to - from, 0);
+/** Hanging seconds: 0 or less when breaks and the way down the line leave nothing of the shifts. */
+function hangingTime({ day, steps }: Demand): Pick<RequiredRate, HangingTime> {
+  const shiftSeconds = day.shifts.reduce((sum, { from, to }) => sum + to - from, 0);
   const main = steps.filter(({ offLine, work }) => !offLine && work !== "chilling");
-  const kill = between(main, "stunning", "bleeding");
-  const breaks = day.breaks.reduce((sum, { length }) => sum + length + kill, 0);
-  return shifts - day.preStart - breaks - main.reduce((sum, step) => sum + wholeSeconds(step), 0);
+  const breakSeconds = day.breaks.reduce((sum, { length }) => sum + length, 0);
+  const emptyingSeconds = day.breaks.length * between(main, "stunning", "bleeding");
+  const lastHeadSeconds = main.reduce((sum, step) => sum + wholeSeconds(step), 0);
+  const hangingSeconds = shiftSeconds - day.preStart - breakSeconds - emptyingSeconds - lastHeadSeconds;
+  return {
+    shiftSeconds,
+    preStartSeconds: day.preStart,
+    breakSeconds,
+    emptyingSeconds,
+    lastHeadSeconds,
+    hangingSeconds,
+  };
 }
+
+type HangingTime =
+  | "shiftSeconds"
+  | "preStartSeconds"
+  | "breakSeconds"
+  | "emptyingSeconds"
+  | "lastHeadSeconds"
+  | "hangingSeconds";
 
 function between(steps: readonly Step[], from: string, to: string): number {
   const first = steps.findIndex(({ name }) => name === from);

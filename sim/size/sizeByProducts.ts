@@ -18,6 +18,7 @@ export function sizeByProducts(demand: Demand, rate: RequiredRate): SizedByProdu
     const kgPerSecond = kg * rate.designHeadsPerSecond;
     return {
       name,
+      kgPerHead: kg,
       kgPerDay: kg * rate.headsPerDay,
       kgPerHour: kg * rate.headsPerSecond * 3600,
       vessels: Math.ceil((kgPerSecond * emptying) / vessel),

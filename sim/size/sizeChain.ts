@@ -19,5 +19,11 @@ export function sizeChain(demand: Demand, headsPerSecond: number): SizedChain | 
   const before = demand.steps[demand.steps.indexOf(step) - 1]?.figures.travel;
   const seconds = meanOf(step.figures.dwell!) + (before == null ? 0 : meanOf(before));
   const places = Math.ceil(shacklesPerSecond * seconds);
-  return { metresPerSecond, metres: places * pitch, shackles: places + Math.ceil(shacklesPerSecond * back) + 1 };
+  return {
+    shacklesPerSecond,
+    seconds,
+    metresPerSecond,
+    metres: places * pitch,
+    shackles: places + Math.ceil(shacklesPerSecond * back) + 1,
+  };
 }

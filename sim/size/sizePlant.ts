@@ -1,40 +1,44 @@
 import { estimateDay } from "../estimate/index.ts";
-import { type Fault, type Plan, readPlan, type TextFiles } from "../plan/index.ts";
+import { type Fault, formatPath, type Plan, readPlan, type TextFiles, type Way } from "../plan/index.ts";
+import { alternativeOf } from "./alternatives.ts";
 import type { Demand } from "./demand.ts";
-import type { Design, RequiredRate } from "./design.ts";
+import type { Design, RequiredRate, SizedStation } from "./design.ts";
 import { easeLine } from "./easeLine.ts";
 import { firstPlan } from "./firstPlan.ts";
 import type { Parts } from "./parts.ts";
+import { poolCrews } from "./poolCrews.ts";
 import { requiredRate } from "./requiredRate.ts";
 import { sizeByProducts } from "./sizeByProducts.ts";
 import { sizeChain } from "./sizeChain.ts";
 import { sizeCrateSteps, sizeCrates } from "./sizeCrates.ts";
-import { sizeCrews } from "./sizeCrews.ts";
+import { sizeCrews, sizeMaintenance } from "./sizeCrews.ts";
 import { sizeChiller, sizeDwells } from "./sizeDwells.ts";
 import { type Extra, NOTHING_EXTRA, sizeStations } from "./sizeStations.ts";
 import { sizeUtilities } from "./sizeUtilities.ts";
+import { withWalking } from "./withWalking.ts";
 
 export type Sizing = { design: Design; plan: Plan; faults: [] } | { design: null; plan: null; faults: Fault[] };
 
-/** Times that places or a position are added before the estimate is taken as it is. */
+/** Times that places, positions or people are added before the estimate is taken as it is. */
 const MOST_CHANGES = 8;
 
 /**
- * Sizes a plant from its demand: every part from the required rate, then more places or positions at its narrowest
+ * Sizes a plant from its demand: every part from the required rate, then more places, positions or people at its narrowest
  * station until the analytic estimate of the line reaches that rate. Faults when the demand asks for what no plan can be.
  */
-export function sizePlant(demand: Demand, files: TextFiles): Sizing {
+export function sizePlant(demand: Demand, files: TextFiles, alternative = demand.alternative): Sizing {
   const rate = requiredRate(demand);
   if (!(rate.hangingSeconds > 0))
     return impossible("day", "breaks, checks and the way down the line leave no time to hang heads", "longer shifts");
+  const choice = { name: alternative, ...alternativeOf(alternative, demand.crates.way) };
   let extra: Extra = NOTHING_EXTRA;
   const changes: string[] = [];
   for (;;) {
-    const parts = partsOf(demand, rate, extra);
+    const parts = partsOf(demand, rate, { choice, extra });
     const json = firstPlan(demand, parts);
     const { plan, faults } = readPlan(json, files);
     if (plan === null) return { design: null, plan: null, faults: faults.map(ofPlan) };
-    const estimate = estimateDay(plan);
+    const estimate = estimateDay(withWalking(plan));
     const enough = estimate.line.headsPerSecond >= rate.headsPerSecond || changes.length >= MOST_CHANGES;
     const next = enough ? null : easeLine(extra, { demand, parts, line: estimate.line, round: changes.length });
     if (next === null) return { design: designOf(demand, parts, { json, estimate, changes }), plan, faults: [] };
@@ -43,19 +47,33 @@ export function sizePlant(demand: Demand, files: TextFiles): Sizing {
   }
 }
 
-function partsOf(demand: Demand, rate: RequiredRate, extra: Extra): Parts {
+function partsOf(
+  demand: Demand,
+  rate: RequiredRate,
+  { choice, extra }: { choice: Parts["choice"]; extra: Extra },
+): Parts {
   const { designHeadsPerSecond } = rate;
+  const handling = demand.handling[choice.way];
   const stations = sizeStations(demand, designHeadsPerSecond, extra);
-  const crateSteps = sizeCrateSteps(demand, designHeadsPerSecond);
+  const crateSteps = sizeCrateSteps(demand, designHeadsPerSecond, handling);
+  const crates = sizeCrates(demand, rate, handling);
+  const all = [...crateSteps, ...stations];
+  const headsPerSecond = choice.staffing === "pooled posts, fewest people" ? rate.headsPerSecond : designHeadsPerSecond;
+  const crews =
+    choice.staffing === "a crew for each step"
+      ? sizeCrews(demand, all, designHeadsPerSecond)
+      : poolCrews(demand, all, { headsPerSecond, designHeadsPerSecond }, extra.people);
+  const manned = (station: SizedStation): SizedStation => {
+    const post = crews.find(({ steps }) => steps.includes(station.name));
+    return { ...station, crew: post?.name ?? null };
+  };
   return {
-    rate,
-    stations,
-    crateSteps,
-    crews: sizeCrews(demand, [...crateSteps, ...stations]),
+    ...{ choice, rate, stations: stations.map(manned), crateSteps: crateSteps.map(manned) },
+    crews: [...crews, ...sizeMaintenance(demand, all)],
     dwells: sizeDwells(demand, designHeadsPerSecond, stations),
-    chiller: sizeChiller(demand, rate),
+    chiller: sizeChiller(demand, { rate, crates, stations }),
     chain: sizeChain(demand, designHeadsPerSecond),
-    crates: sizeCrates(demand, rate),
+    crates,
     byProducts: sizeByProducts(demand, rate),
   };
 }
@@ -65,22 +83,39 @@ function designOf(
   parts: Parts,
   { json, estimate, changes }: { json: Record<string, unknown>; estimate: Design["estimate"]; changes: string[] },
 ): Design {
-  const { stations: ofLine, crateSteps, ...rest } = parts;
+  const { stations: ofLine, crateSteps, choice, ...rest } = parts;
   const stations = [...crateSteps, ...ofLine];
   const people = rest.crews.reduce((sum, crew) => sum + crew.people, 0);
   const busy = rest.crews.reduce((sum, crew) => sum + crew.load * crew.people, 0);
+  const handling = demand.handling[choice.way];
   return {
     ...rest,
     name: demand.name,
+    alternative: choice.name,
+    way: choice.way,
+    needed: neededOf(demand, parts.rate),
     stations,
     people,
+    shifts: demand.day.shifts.length,
     balance: people === 0 ? 0 : busy / people,
-    utilities: sizeUtilities(demand, parts.rate, parts.crates, ofLine),
-    figures: demand.figures,
+    utilities: sizeUtilities(demand, parts.rate, parts.crates, { stations, handling }),
+    figures: demand.figures.filter(({ path }) => !isOfAnotherWay(path, choice.way)),
     changes,
     estimate,
     plan: json,
   };
+}
+
+function neededOf({ day }: Demand, { carcassesPerDay }: RequiredRate): Design["needed"] {
+  const { to } = day.shifts.at(-1)!;
+  const hours = (to - day.shifts[0]!.from) / 3600;
+  return { carcasses: carcassesPerDay, carcassesPerHour: carcassesPerDay / hours, byClockSeconds: to };
+}
+
+/** Figures of a way of live handling that the plan does not have. */
+function isOfAnotherWay(path: string, way: Way): boolean {
+  const prefix = formatPath(["crates", "handling"]);
+  return path.startsWith(`${prefix}.`) && !path.startsWith(`${formatPath(["crates", "handling", way])}.`);
 }
 
 function impossible(path: string, found: string, remedy: string): Sizing {

@@ -1,45 +1,54 @@
 import { meanOf } from "../random/index.ts";
 import type { Demand, Step } from "./demand.ts";
 import type { SizedStation } from "./design.ts";
+import { maintenanceShare, repairShare } from "./repairs.ts";
 import { stepSeconds } from "./stepSeconds.ts";
 import { stepShares } from "./stepShares.ts";
+import type { Zone } from "./zones.ts";
 
 /** What was added by hand or by the estimate, by step. */
 export interface Extra {
   positions: ReadonlyMap<string, number>;
   places: ReadonlyMap<string, number>;
+  /** Where posts are pooled. */
+  people: ReadonlyMap<Zone, number>;
 }
 
-export const NOTHING_EXTRA: Extra = { positions: new Map(), places: new Map() };
+export const NOTHING_EXTRA: Extra = { positions: new Map(), places: new Map(), people: new Map() };
 
 /** Positions, people and places of every step that works, at this rate of heads hung. As many stick as stun. */
 export function sizeStations(demand: Demand, headsPerSecond: number, extra: Extra): SizedStation[] {
   const shares = stepShares(demand);
   const working = demand.steps.filter(({ work }) => work === "manual" || work === "machine");
   const stations = working.map((step, index) => {
-    const rate = headsPerSecond * shares.get(step.name)!;
-    return sized(step, rate, demand, { extra, follows: index > 0 });
+    const share = shares.get(step.name)!;
+    return sized(step, headsPerSecond, demand, { share, extra, follows: index > 0 });
   });
   const stunning = stations.find(({ name }) => name === "stunning")?.positions ?? 0;
   return stations.map((station) => {
     if (station.name !== NONE_BEFORE || station.positions >= stunning) return station;
-    return { ...station, positions: stunning, load: (station.load * station.positions) / stunning };
+    const more = stunning / station.positions;
+    const headsPerSecondAtMost = station.headsPerSecondAtMost * more;
+    return { ...station, positions: stunning, headsPerSecondAtMost, load: station.load / more };
   });
 }
 
 function sized(
   step: Step,
-  rate: number,
+  headsPerSecond: number,
   demand: Demand,
-  { extra, follows }: { extra: Extra; follows: boolean },
+  { share, extra, follows }: { share: number; extra: Extra; follows: boolean },
 ): SizedStation {
-  const { name, section, figures } = step;
+  const { name, section, offLine, figures } = step;
+  const rate = headsPerSecond * share;
   const work = step.work === "machine" ? "machine" : "manual";
   const cycleSeconds = stepSeconds(step);
-  const places = figures.places ?? (follows ? placesBefore(step, rate, demand) + (extra.places.get(name) ?? 0) : 0);
+  const covers = follows && !offLine && figures.places === undefined ? coveredBefore(step, demand) : null;
+  const sizedPlaces = follows ? placesFor(covers, rate) + (extra.places.get(name) ?? 0) : 0;
+  const places = offLine ? null : (figures.places ?? sizedPlaces);
   // Without places a head that travels here holds a position already.
   const held = follows && places === 0 ? travelTo(step, demand) : 0;
-  const busy = rate * (cycleSeconds * (1 + repairShare(step)) + held);
+  const busy = rate * (cycleSeconds * (1 + repairShare(figures.breakdowns)) + held);
   const most = work === "machine" ? demand.line.machineLoad : demand.line.handLoad;
   const positions =
     figures.positions ?? Math.max(1, Math.ceil(busy / most - ROUNDING)) + (extra.positions.get(name) ?? 0);
@@ -47,7 +56,15 @@ function sized(
     work === "manual"
       ? { crew: crewOf(step, demand), peoplePerPosition: figures.people ?? 1 }
       : { crew: null, peoplePerPosition: 0 };
-  return { name, section, work, cycleSeconds, positions, ...hands, load: busy / positions, places };
+  return {
+    ...{ name, section, work, cycleSeconds, cratesAtOnce: null, positions, ...hands },
+    headsPerSecondAtMost: (positions * headsPerSecond) / busy,
+    visitsPerHead: share,
+    ...{ repairShare: repairShare(figures.breakdowns), heldSeconds: held, covers },
+    personSecondsPerHead: cycleSeconds * share * hands.peoplePerPosition,
+    repairLoad: rate * cycleSeconds * maintenanceShare(figures.breakdowns),
+    ...{ load: busy / positions, places },
+  };
 }
 
 /** Keeps a load of just the most allowed from asking for one more position. */
@@ -60,21 +77,21 @@ function crewOf({ name, offLine }: Step, { steps }: Demand): string {
 
 const FINAL_TRIM = "final trim";
 
-/** Repair time for every second of work. */
-function repairShare({ figures: { breakdowns = [] } }: Step): number {
-  return breakdowns.reduce((sum, { uptime, repair }) => sum + meanOf(repair) / meanOf(uptime), 0);
-}
-
 /** Between stunning and sticking nobody may wait. */
 const NONE_BEFORE = "sticking";
 const STUNNED = "stunning";
 
 /** Heads that come while the station pauses for the time to be covered, or its usual stop lasts, and on the way to it. */
-function placesBefore(step: Step, rate: number, demand: Demand): number {
-  if (step.name === NONE_BEFORE && before(step, demand)?.name === STUNNED) return 0;
+function placesFor(covers: SizedStation["covers"], rate: number): number {
+  return covers === null ? 0 : Math.ceil(rate * (covers.coverSeconds + covers.travelSeconds));
+}
+
+/** Null where there are to be no places. */
+function coveredBefore(step: Step, demand: Demand): SizedStation["covers"] {
+  if (step.name === NONE_BEFORE && before(step, demand)?.name === STUNNED) return null;
   const { breakdowns = [] } = step.figures;
   const stop = Math.max(0, ...breakdowns.map(({ repair }) => meanOf(repair)));
-  return Math.ceil(rate * (Math.max(demand.line.cover, stop) + travelTo(step, demand)));
+  return { coverSeconds: Math.max(demand.line.cover, stop), travelSeconds: travelTo(step, demand) };
 }
 
 function travelTo(step: Step, demand: Demand): number {

@@ -1,4 +1,5 @@
 import type { Assumption } from "./assumed.ts";
+import type { Zone } from "./zones.ts";
 
 /** A step of the usual way of a rabbit, as the `steps` of a demand would write it. */
 export interface UsualStep {
@@ -14,23 +15,19 @@ export interface UsualStep {
 export type Origin = Pick<Assumption, "source" | "note">;
 
 export const TO_BEGIN_WITH: Origin = {
-  source: "assumed",
+  source: "invented",
   note: "a figure to begin with; take your own by the stopwatch and from the makers",
 };
 const SHARES: Origin = {
-  source: "common practice",
-  note: "share of live weight, from memory: blood 3 to 4, skin 10 to 15, digestive tract 15 to 20 %",
-};
-const IN_LINE: Origin = {
-  source: "common practice",
-  note: "an in-line cutter takes up to about 1,600 heads an hour, no source",
+  source: "invented",
+  note: "share of live weight to begin with; weigh your own",
 };
 const STUNNING: Origin = {
-  source: "assumed",
+  source: "invented",
   note: "a figure to begin with; the maker's manual and the official veterinarian decide",
 };
 const BLEEDING: Origin = {
-  source: "assumed",
+  source: "invented",
   note: "a figure to begin with; the law at the site and the official veterinarian say how long",
 };
 
@@ -43,70 +40,81 @@ const jam = (uptime: string, repair: string) => ({
 });
 
 function step(
-  section: string,
+  [section, zone]: [string, Zone],
   name: string,
   json: Record<string, unknown>,
   origins: Record<string, Origin> = {},
 ): UsualStep {
-  return { name, section, offLine: false, json, origins };
+  return { name, section, offLine: false, json: { zone, ...json }, origins };
 }
 
-/** In the order in which heads pass them; hind legs are cut right after bleeding, before the skin is loosened (common practice, no source). */
+const LIVE: [string, Zone] = ["live animals", "live side"];
+const KILL: [string, Zone] = ["kill", "kill"];
+const SKINNING: [string, Zone] = ["skinning", "unclean side"];
+const EVISCERATION: [string, Zone] = ["evisceration", "clean side"];
+const CHILLING: [string, Zone] = ["chilling", "clean side"];
+
+/** In the order in which heads pass them. */
 export const USUAL_STEPS: readonly UsualStep[] = [
-  step("live animals", "hanging", { ...hand("14 s", 0.3), travel: "8 s" }),
-  step("kill", "stunning", hand("4.6 s", 0.12), { cycle: STUNNING }),
+  step(LIVE, "hanging", { ...hand("14 s", 0.3), travel: "8 s" }),
+  step(KILL, "stunning", hand("4.6 s", 0.12), { cycle: STUNNING }),
   step(
-    "kill",
+    KILL,
     "sticking",
-    { ...hand("4.2 s", 0.15), travel: "3 s", ...takesOff("blood", "3.5 %") },
+    { ...hand("4.2 s", 0.15), travel: "3 s", ...takesOff("blood", "3.3 %") },
     { takesOff: SHARES },
   ),
-  step("kill", "bleeding", { work: "dwell", dwell: "150 s", travel: "4 s" }, { dwell: BLEEDING }),
-  step("skinning", "hind-leg cutting", { ...hand("4.8 s", 0.2), travel: "4 s", ...takesOff("hind paws", "1.6 %") }),
-  step("skinning", "pre-loosening", { ...hand("10.2 s", 0.25), travel: "4 s" }),
+  step(KILL, "bleeding", { work: "dwell", dwell: "150 s", travel: "4 s" }, { dwell: BLEEDING }),
   step(
-    "skinning",
+    SKINNING,
+    "hind-leg cutting",
+    { ...hand("4.8 s", 0.2), travel: "4 s", ...takesOff("hind paws", "1.5 %") },
+    { takesOff: SHARES },
+  ),
+  step(SKINNING, "pre-loosening", { ...hand("10.2 s", 0.25), travel: "4 s" }),
+  step(
+    SKINNING,
     "skinning",
     {
       work: "machine",
       cycle: { triangular: { min: "4.2 s", mode: "4.6 s", max: "5.4 s" } },
       travel: "5 s",
       ...jam("16 min", "65 s"),
-      ...takesOff("skins", "12.5 %"),
+      ...takesOff("skins", "12.9 %"),
       waterPerHead: "0.4 L",
       power: "3 kW",
     },
     { takesOff: SHARES },
   ),
   step(
-    "skinning",
+    SKINNING,
     "four-leg cutting",
     {
       work: "machine",
-      rate: "1600 /h",
+      cycle: "2.7 s",
       travel: "4 s",
       ...jam("40 min", "45 s"),
-      ...takesOff("fore paws and head", "7.5 %"),
+      ...takesOff("fore paws and head", "7.3 %"),
       power: "1.1 kW",
     },
-    { rate: IN_LINE },
+    { takesOff: SHARES },
   ),
-  step("evisceration", "abdomen opening", hand("4.7 s", 0.2)),
+  step(EVISCERATION, "abdomen opening", hand("4.7 s", 0.2)),
   step(
-    "evisceration",
+    EVISCERATION,
     "evisceration",
     {
       ...hand("16.8 s", 0.28),
       travel: "5 s",
-      ...takesOff("viscera", "17.5 %"),
+      ...takesOff("viscera", "16.9 %"),
       waterPerHead: "1.2 L",
       waterPerHour: "150 L/h",
     },
     { takesOff: SHARES },
   ),
-  step("evisceration", "inspection", { ...hand("4.6 s", 0.3), travel: "4 s" }),
-  step("evisceration", "final trim", { ...hand("9.5 s", 0.35), travel: "10 s", waterPerHead: "0.8 L" }),
-  step("chilling", "chiller loading", hand("4.4 s", 0.2)),
-  step("chilling", "chilling", { work: "chilling", power: "6 kW" }),
-  { ...step("evisceration", "trim", hand("25 s", 0.4)), offLine: true },
+  step(["evisceration", "inspection"], "inspection", { ...hand("4.6 s", 0.3), travel: "4 s" }),
+  step(EVISCERATION, "final trim", { ...hand("9.5 s", 0.35), travel: "10 s", waterPerHead: "0.8 L" }),
+  step(CHILLING, "chiller loading", hand("4.4 s", 0.2)),
+  step(CHILLING, "chilling", { work: "chilling", power: "6 kW" }),
+  { ...step(EVISCERATION, "trim", hand("25 s", 0.4)), offLine: true },
 ];

@@ -12,7 +12,7 @@ const SIM: Record<string, string[]> = {
   numeric: [],
   csv: [],
   chilling: ["numeric"],
-  plan: ["units", "varying", "csv"],
+  plan: ["units", "varying", "csv", "chilling"],
   study: ["units", "random", "plan"],
   estimate: ["random", "chilling", "plan"],
   size: ["units", "random", "chilling", "plan", "estimate"],

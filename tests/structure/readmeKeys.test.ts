@@ -16,7 +16,7 @@ function keysOf(schema: unknown): string[] {
 /** Text in code marks: single words of it, and what stands between the fences of an example. */
 function codeWords(markdown: string): Set<string> {
   const code = [...markdown.matchAll(/```[\s\S]*?```|`[^`]+`/g)].map(([found]) => found);
-  return new Set(code.flatMap((found) => found.match(/[$\w]+/g) ?? []));
+  return new Set(code.flatMap((found) => [...(found.match(/[$\w]+/g) ?? []), ...(found.match(/\w+(?:-\w+)+/g) ?? [])]));
 }
 
 describe("the reference of each file that people write", () => {

@@ -195,7 +195,7 @@ export function wholePlan() {
         name: "chilling",
         section: "chilling",
         kind: "dwell",
-        places: 1200,
+        places: 2400,
         headsPerHook: 4,
         chilling: {
           start: "37 degC",

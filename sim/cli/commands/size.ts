@@ -1,9 +1,9 @@
-import { formatFault, type Plan } from "../../plan/index.ts";
+import { type Fault, formatFault, type Plan } from "../../plan/index.ts";
 import { type StudyResults, stableJson } from "../../results/index.ts";
 import { singleDayStudy } from "../../run/index.ts";
-import { type Design, readDemand, sizePlant } from "../../size/index.ts";
+import { ALTERNATIVES, type AlternativeName, type Design, readDemand, sizePlant } from "../../size/index.ts";
 import { BadInput } from "../badInput.ts";
-import { CAUTION } from "../caution.ts";
+import { CAUTION, DANGERS } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
@@ -20,46 +20,73 @@ export interface SizeCommandOptions {
   replications: number;
   threads?: number;
   out?: string;
+  alternative?: AlternativeName;
   overwrite?: boolean;
   json?: boolean;
   ceiling?: Partial<Ceilings>;
 }
 
-/** Sizes a plant from a weekly demand, simulates the plan that comes of it, and writes the plan where a file is named. */
+/**
+ * Sizes a plant from a weekly demand, beside other kinds of plant; simulates the plan of each, and writes that of the kind asked for where a
+ * file is named.
+ */
 export async function sizeCommand(terminal: Terminal, path: string, options: SizeCommandOptions): Promise<void> {
   const { out, overwrite = false, json } = options;
   if (out !== undefined) checkNewFile(out, overwrite);
-  const { design, plan } = sized(path, options);
-  const simulated = await simulate(terminal, plan, path, options);
-  for (const { line, style } of sizeSummary(design, simulated)) terminal.say(line, style);
+  const sizings = sized(path, options);
+  const designs = sizings.map(({ design }) => design);
+  const simulated = await simulate(terminal, sizings, path, options);
+  for (const { line, style } of sizeSummary(designs, simulated)) terminal.say(line, style);
+  terminal.say("");
+  for (const danger of DANGERS) terminal.say(danger, "yellow");
   terminal.say(CAUTION, "dim");
-  if (out !== undefined) writeNewFile(out, `${JSON.stringify(design.plan, null, 2)}\n`);
+  const [design, ...others] = designs;
+  if (out !== undefined) writeNewFile(out, `${JSON.stringify(design!.plan, null, 2)}\n`);
   terminal.say(out === undefined ? "Nothing was written; --out FILE writes the plan." : `Written: ${out}`, "green");
-  if (json) terminal.data(stableJson({ design, simulated }));
+  if (json) terminal.data(stableJson({ design, others, simulated }));
 }
 
-function sized(path: string, options: SizeCommandOptions): { design: Design; plan: Plan } {
+interface Sized {
+  design: Design;
+  plan: Plan;
+}
+
+/** The kind of plant asked for, then the others that the demand can be sized to. */
+function sized(path: string, options: SizeCommandOptions): [Sized, ...Sized[]] {
   const file = readInputFile(path, ceilingsOf(options));
   refuseOtherKind(file, "demand");
-  const reading = readDemand(file.json, file.files);
-  const { design, plan, faults } =
-    reading.demand === null ? { design: null, plan: null, ...reading } : sizePlant(reading.demand, file.files);
-  if (design === null || plan === null) throw new BadInput(faults.map((fault) => `${path}: ${formatFault(fault)}`));
-  return { design, plan };
+  const { demand, faults: unsound } = readDemand(file.json, file.files);
+  if (demand === null) throw refused(path, unsound);
+  const chosen = options.alternative ?? demand.alternative;
+  const { design, plan, faults } = sizePlant(demand, file.files, chosen);
+  if (design === null) throw refused(path, faults);
+  const others = ALTERNATIVES.filter((name) => name !== chosen).flatMap((name) => {
+    const other = sizePlant(demand, file.files, name);
+    return other.design === null ? [] : [other];
+  });
+  return [{ design, plan }, ...others];
+}
+
+function refused(path: string, faults: readonly Fault[]): BadInput {
+  return new BadInput(faults.map((fault) => `${path}: ${formatFault(fault)}`));
 }
 
 async function simulate(
   terminal: Terminal,
-  plan: Plan,
+  sizings: readonly Sized[],
   path: string,
   options: SizeCommandOptions,
 ): Promise<StudyResults> {
-  const { seed, replications, threads } = options;
+  const { seed, replications, threads, alternative } = options;
   const { events: mostEvents, days: mostDays } = ceilingsOf(options);
   const gambrel = programVersion();
-  const study = { ...singleDayStudy(plan, seed), replications, why: false };
-  const fixed = ["--seed", seed, "--replications", String(replications), ...ceilingWords(options)];
+  const single = singleDayStudy(sizings[0]!.plan, seed);
+  const variants = sizings.map(({ design, plan }) => ({ ...single.variants[0]!, name: design.alternative, plan }));
+  const study = { ...single, variants, replications, why: false };
+  const choice = alternative === undefined ? [] : ["--alternative", alternative];
+  const fixed = [...choice, "--seed", seed, "--replications", String(replications), ...ceilingWords(options)];
   const command = commandLine(["gambrel", "size", path, ...fixed]);
-  const runner = await chooseRunner(terminal, replications, gambrel, threads === undefined ? {} : { threads });
+  const days = replications * variants.length;
+  const runner = await chooseRunner(terminal, days, gambrel, threads === undefined ? {} : { threads });
   return simulateStudy(terminal, study, { traces: "none", gambrel, command, runner, mostEvents, mostDays });
 }

@@ -5,6 +5,7 @@ import { dwellCapacity } from "./dwellCapacity.ts";
 import { lastShift } from "./lastShift.ts";
 import { ringLocks } from "./ringLocks.ts";
 import { stopWarnings } from "./stopWarnings.ts";
+import { unprotectedStunned } from "./unprotectedStunned.ts";
 import { unusedVessels } from "./unusedVessels.ts";
 
 /**
@@ -17,5 +18,11 @@ export function flowWarnings(plan: Plan, json: unknown): Fault[] {
 
 /** What runs but is probably not meant, in a sound plan and the file it was made from. */
 export function planWarnings(plan: Plan, json: unknown): Fault[] {
-  return [...dwellCapacity(plan, json), ...ringLocks(json), ...unusedVessels(json), ...crewSize(plan, json)];
+  return [
+    ...dwellCapacity(plan, json),
+    ...ringLocks(json),
+    ...unusedVessels(json),
+    ...unprotectedStunned(json),
+    ...crewSize(plan, json),
+  ];
 }

@@ -1,6 +1,6 @@
 import type { Demand, Step } from "../demand.ts";
 import type { Parts } from "../parts.ts";
-import { MAINTENANCE } from "../sizeCrews.ts";
+import { MAINTENANCE } from "../repairs.ts";
 
 const BLEEDING = "bleeding";
 const INSPECTION = "inspection";

@@ -1,21 +1,40 @@
-import type { Demand } from "../demand.ts";
+import type { Demand, HandlingStep } from "../demand.ts";
 import type { Parts } from "../parts.ts";
-import type { CRATE_STEPS } from "../sizeCrates.ts";
+import { MAINTENANCE } from "../repairs.ts";
+
+/** Crates that stand at the hanging point where one at a time is fed. */
+const AT_HANGING = 2;
 
 /** Crates from the lorry to the hanging point and back. */
-export function liveHandlingOf({ crates, written }: Demand, parts: Parts): Record<string, unknown> {
-  const given = written.crates as Record<string, unknown>;
-  const step = (name: keyof typeof CRATE_STEPS): Record<string, unknown> => {
-    const { positions, crew } = parts.crateSteps.find((each) => each.name === name)!;
-    return { positions, perCrate: given[name], crew };
-  };
+export function liveHandlingOf(demand: Demand, parts: Parts): Record<string, unknown> {
+  const handling = demand.handling[parts.choice.way];
+  const steps = Object.fromEntries(handling.map((step) => [step.name, stepOf(step, parts)]));
+  const { unloading, ...further } = steps;
+  const atOnce = handling.find(({ name }) => name === "feeding")?.figures.cratesAtOnce ?? 1;
   return {
-    way: crates.way,
-    unloading: step("unloading"),
+    way: parts.choice.way,
+    unloading,
     lairageCrates: parts.crates.lairageCrates,
-    feeding: step("feeding"),
-    washing: { ...step("washing"), waterPerCrate: given.waterPerCrate },
-    restacking: step("restacking"),
-    fleet: { crates: parts.crates.fleet, away: given.away },
+    ...further,
+    cratesAtHanging: Math.max(AT_HANGING, atOnce),
+    fleet: { crates: parts.crates.fleet, away: (demand.written.crates as Record<string, unknown>).away },
+  };
+}
+
+function stepOf({ name, figures, written }: HandlingStep, { crateSteps }: Parts): Record<string, unknown> {
+  const { positions, crew, peoplePerPosition } = crateSteps.find((each) => each.name === name)!;
+  const { time, breakdowns } = written;
+  const { cratesAtOnce } = figures;
+  const stops = Array.isArray(breakdowns) ? breakdowns.map((each) => ({ crew: MAINTENANCE, ...each })) : [];
+  return {
+    positions,
+    ...(cratesAtOnce === 1 ? { perCrate: time } : { perCycle: time, cratesPerCycle: cratesAtOnce }),
+    ...(crew === null ? {} : { crew, peoplePerPosition }),
+    ...(stops.length === 0 ? {} : { breakdowns: stops }),
+    ...Object.fromEntries(
+      ["waterPerCrate", "waterReused", "power"].flatMap((key) =>
+        written[key] === undefined ? [] : [[key, written[key]]],
+      ),
+    ),
   };
 }

@@ -1,26 +1,50 @@
-import type { Demand } from "../demand.ts";
+import { formatPath } from "../../plan/index.ts";
+import type { Demand, Figure } from "../demand.ts";
+import type { Parts } from "../parts.ts";
 
-/** What the plan's figures rest on: one note for the whole, one for each stage with assumed figures. */
-export function sourcesOf({ name, steps, figures }: Demand): Record<string, unknown>[] {
+/**
+ * What the plan's figures rest on: one note for the whole, one for each stage and crate step by where its figures come from, and a line of its
+ * own for each figure that is published. A figure that the demand gives is no better known than the demand says: "assumed".
+ */
+export function sourcesOf({ name, steps, figures }: Demand, { choice }: Parts): Record<string, unknown>[] {
   const whole = {
     path: "",
-    kind: "assumed",
-    note: `Sized from the demand "${name}"; what no other line speaks for was worked out or assumed, and is to be replaced by figures of the site`,
+    kind: "invented",
+    note: `Sized from the demand "${name}"; what no other line speaks for was worked out or invented, and is to be replaced by figures of the site`,
   };
-  return [whole, ...steps.flatMap((step) => ofStep(step.name, figures))];
+  const handling = `${formatPath(["crates", "handling", choice.way])}.`;
+  return [
+    whole,
+    ...publishedOnes(steps, figures),
+    ...steps.flatMap((step) => ofStep(formatPath(["line", step.name]), formatPath(["steps", step.name]), figures)),
+    ...CRATE_STEPS.flatMap((step) => ofStep(formatPath(["liveHandling", step]), `${handling}${step}`, figures)),
+  ];
 }
 
-function ofStep(step: string, figures: Demand["figures"]): Record<string, unknown>[] {
-  const own = figures.filter(({ what }) => what.startsWith(`${step}: `));
-  const origins = [...new Map(own.map((figure) => [`${figure.source} ${figure.note}`, figure])).values()];
-  return origins.map(({ source, note }) => {
-    const keys = own.filter((figure) => figure.source === source && figure.note === note);
-    const named = keys.map(({ what }) => what.slice(step.length + 2)).join(", ");
-    if (source === "given") return { path: pathOf(step), kind: "measured", note: `As the demand gives it: ${named}` };
-    return { path: pathOf(step), kind: source, note: `${named}: ${note}` };
+const CRATE_STEPS = ["unloading", "feeding", "washing", "restacking", "palletsOut"];
+
+/** Where published figures of the demand stand in the plan. */
+function publishedOnes(steps: Demand["steps"], figures: readonly Figure[]): Record<string, unknown>[] {
+  const chilling = steps.find(({ work }) => work === "chilling");
+  const places: Record<string, string | null> = {
+    "animals.liveWeight.normal.mean": "supply.loads[0].liveWeight.normal.mean",
+    "chilling.core": chilling === undefined ? null : formatPath(["line", chilling.name, "chilling", "core"]),
+  };
+  return figures.flatMap(({ path, source, note }) => {
+    const place = places[path] ?? null;
+    return source !== "published" || place === null ? [] : [{ path: place, kind: "published", note }];
   });
 }
 
-function pathOf(step: string): string {
-  return `line[${JSON.stringify(step)}]`;
+/** `under`: the path in the demand below which the figures stand. */
+function ofStep(path: string, under: string, figures: readonly Figure[]): Record<string, unknown>[] {
+  const own = figures.filter((figure) => figure.path.startsWith(`${under}.`));
+  const origins = [...new Map(own.map((figure) => [`${figure.source} ${figure.note}`, figure])).values()];
+  return origins.map(({ source, note }) => {
+    const keys = own.filter((figure) => figure.source === source && figure.note === note);
+    const named = keys.map(({ what }) => what.slice(what.indexOf(": ") + 2)).join(", ");
+    return source === "given"
+      ? { path, kind: "assumed", note: `As the demand gives it: ${named}` }
+      : { path, kind: source, note: `${named}: ${note}` };
+  });
 }

@@ -14,8 +14,10 @@ import {
   WAYS,
   whole,
 } from "../../plan/index.ts";
-import { length, mass, speed, temperature, time, volume } from "../../units/index.ts";
+import { length, mass, speed, temperature, time } from "../../units/index.ts";
+import { ALTERNATIVES } from "../alternatives.ts";
 import { assumable } from "./assumable.ts";
+import { handlingFile } from "./handlingFile.ts";
 import { stepFile } from "./stepFile.ts";
 
 const MOST_HEADS = 10_000_000;
@@ -33,6 +35,10 @@ export function demandFile(files: TextFiles) {
     $schema: z.string().optional().describe("Where this schema lies, for editors."),
     name: name().describe("Name of the plan that comes of it."),
     notes: freeText().default("").describe("Anything a reader should know."),
+    alternative: z
+      .enum(ALTERNATIVES)
+      .optional()
+      .describe("Kind of plant to write the plan of. Default: the full line, live crates handled as in crates.way."),
     week: week().describe("What a week is to bring: heads, carcasses or their mass; exactly one of the three."),
     day: day().describe("Shifts and breaks."),
     animals: record({
@@ -53,6 +59,11 @@ export function demandFile(files: TextFiles) {
       handLoad: assumable("line.handLoad", share(), "Most load of a position worked by hand."),
       machineLoad: assumable("line.machineLoad", share(), "Most load of a machine, its repairs counted."),
       cover: assumable("line.cover", quantity(time), "Time that the places before a station can cover."),
+      walking: assumable(
+        "line.walking",
+        quantity(time),
+        "Walk to the next step of the same post, once a head; where posts are pooled.",
+      ),
     })
       .prefault({})
       .describe("How full the line may be planned."),
@@ -63,17 +74,16 @@ export function demandFile(files: TextFiles) {
     chilling: chilling().prefault({}).describe("The chiller."),
     chain: chain().prefault({}).describe("Overhead chain; its figures are told in any case."),
     crates: record({
-      way: z.enum(WAYS).default("hand-slid").describe("How live crates are handled."),
+      way: z
+        .enum(WAYS)
+        .default("hand-slid")
+        .describe("How live crates are handled, where the alternative does not say. Default: hand-slid."),
       headsPerCrate: assumable("crates.headsPerCrate", whole(1, MOST_PER_CRATE), "Heads in a crate."),
       perLorry: assumable("crates.perLorry", whole(1, MOST_CRATES), "Crates on a lorry."),
       lead: assumable("crates.lead", quantity(time), "How long before the first shift the first lorry is due."),
       delay: assumable("crates.delay", varying.time, "How late lorries come."),
       away: assumable("crates.away", quantity(time), "From a lorry's leaving until its crates are back full."),
-      unloading: assumable("crates.unloading", varying.timeAboveZero, "Unloading of one crate."),
-      feeding: assumable("crates.feeding", varying.timeAboveZero, "Feeding of one crate to the hanging point."),
-      washing: assumable("crates.washing", varying.timeAboveZero, "Washing of one crate."),
-      restacking: assumable("crates.restacking", varying.timeAboveZero, "Restacking of one crate."),
-      waterPerCrate: assumable("crates.waterPerCrate", quantity(volume), "Water to wash one crate."),
+      handling: handlingFile(varying).prefault({}).describe("Steps on crates, by way of live handling."),
     })
       .prefault({})
       .describe("Crates and lorries."),

@@ -11,6 +11,7 @@ import {
   whole,
 } from "../../plan/index.ts";
 import { flow, power, rate, volume } from "../../units/index.ts";
+import { ZONES } from "../zones.ts";
 
 const MOST_PLACES = 100_000;
 const MOST_POSITIONS = 64;
@@ -29,6 +30,12 @@ export function stepFile(varying: VaryingQuantities) {
     after: saidText()
       .optional()
       .describe("Step that a step of your own comes after; only for names that are no usual step."),
+    zone: z
+      .enum(ZONES)
+      .optional()
+      .describe(
+        "Where its people work; nobody works in two zones. Default: that of the usual step, or of the step before.",
+      ),
     leftOut: z.boolean().optional().describe("The plant does without it."),
     cycle: varying.timeAboveZero
       .optional()

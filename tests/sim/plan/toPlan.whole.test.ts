@@ -210,7 +210,7 @@ describe("the plan of a whole plant", () => {
 
   it("has the figures that a computed chilling time needs", () => {
     expect(stage("chilling")).toMatchObject({
-      places: 1200,
+      places: 2400,
       headsPerHook: 4,
       dwell: {
         kind: "chilling",

@@ -41,6 +41,18 @@ describe("readDemand", () => {
       /^animals: nothing is left of the heads/,
     ],
     [
+      "more out of an animal than there is",
+      { animals: { yield: "70 %" } },
+      /^animals\.yield: carcass and by-products together are 1\d\d(\.\d+)? % of the live weight/,
+    ],
+    [
+      "pallets where there are none",
+      { crates: { handling: { lift: { palletsOut: { time: "9 s" } } } } },
+      /^crates\.handling\.lift\.palletsOut: unknown key/,
+    ],
+    ["a plant of no kind", { alternative: "compact plnt" }, /^alternative: .*did you mean 'compact plant'/],
+    ["a zone of no name", { steps: { hanging: { zone: "wet side" } } }, /^steps\.hanging\.zone: /],
+    [
       "a step in no place",
       { steps: { rinsing: { work: "manual", cycle: "3 s" } } },
       /^steps\.rinsing: 'rinsing' is no usual step/,

@@ -7,7 +7,7 @@ import { sizeUtilities } from "../../../sim/size/sizeUtilities.ts";
 import { demandOf } from "../../support/demands.ts";
 
 it("sizeByProducts adds up what the steps take off, vessels enough to take what comes while one is emptied", () => {
-  const animals = { deadOnArrival: 0, condemned: 0, liveWeight: "2 kg" };
+  const animals = { deadOnArrival: 0, condemned: 0, liveWeight: "2 kg", yield: "50 %" };
   const byProducts = { vessel: "50 kg", emptying: "10 min" };
   const demand = demandOf({
     animals,
@@ -21,7 +21,7 @@ it("sizeByProducts adds up what the steps take off, vessels enough to take what 
   expect(blood.vessels).toBe(Math.ceil((rate.designHeadsPerSecond * 0.1 * 600) / 50));
 });
 
-it("sizeUtilities adds water by head and by the hour, crate washing, and the power of every machine", () => {
+it("sizeUtilities adds water by head and by the hour, fresh water of crate washing, and the power of every machine", () => {
   const steps = {
     evisceration: { waterPerHead: "2 L", waterPerHour: "100 L/h" },
     skinning: { positions: 2, power: "3 kW", waterPerHead: "0 L" },
@@ -29,11 +29,17 @@ it("sizeUtilities adds water by head and by the hour, crate washing, and the pow
     "final trim": { waterPerHead: "0 L" },
     chilling: { power: "5 kW" },
   };
-  const demand = demandOf({ animals: { deadOnArrival: 0 }, steps, crates: { waterPerCrate: "10 L" } });
+  const demand = demandOf({
+    animals: { deadOnArrival: 0 },
+    steps,
+    crates: { handling: { "hand-slid": { washing: { waterPerCrate: "10 L", waterReused: "40 %" } } } },
+  });
   const rate = requiredRate(demand);
-  const crates = sizeCrates(demand, rate);
-  const found = sizeUtilities(demand, rate, crates, sizeStations(demand, rate.designHeadsPerSecond, NOTHING_EXTRA));
-  expect(found.litresPerDay).toBeCloseTo(rate.headsPerDay * 2 + 800 + crates.perDay * 10, 6);
+  const handling = demand.handling["hand-slid"];
+  const crates = sizeCrates(demand, rate, handling);
+  const stations = sizeStations(demand, rate.designHeadsPerSecond, NOTHING_EXTRA);
+  const found = sizeUtilities(demand, rate, crates, { stations, handling });
+  expect(found.litresPerDay).toBeCloseTo(rate.headsPerDay * 2 + 800 + crates.perDay * 6, 6);
   expect(found.kilowatts).toBeCloseTo(6 + 1 + 5, 9);
   expect(found.kilowattHoursPerDay).toBeCloseTo(12 * 8, 9);
 });

@@ -28,7 +28,9 @@ describe("gambrel check", PATIENCE, () => {
     const warning =
       "plan.json: warning: line[2].places: 5 places with a mean dwell of 1 min 30 s allow no more than 200 /h, less than the target of 300 /h; 8 places would allow it";
     expect(err).toContain(`${warning}\n`);
-    expect(JSON.parse(out)).toMatchObject([{ sound: true, faults: [], warnings: [warning] }]);
+    const [{ warnings, ...found }] = JSON.parse(out);
+    expect(found).toMatchObject({ sound: true, faults: [] });
+    expect(warnings).toContain(warning);
   });
 
   it("answers five mistakes with five messages, one a line, and exit code 2", async () => {
@@ -72,7 +74,16 @@ describe("gambrel check", PATIENCE, () => {
     const { code, out } = await runCli(cliFolder(), ["check", "plan.json", "absent.json", "--json"]);
     expect(code).toBe(2);
     expect(JSON.parse(out)).toMatchObject([
-      { file: "plan.json", kind: "plan", sound: true, faults: [], warnings: [] },
+      {
+        file: "plan.json",
+        kind: "plan",
+        sound: true,
+        faults: [],
+        warnings: [
+          expect.stringMatching(/line\[1\]: nothing keeps a head from being stunned/),
+          expect.stringMatching(/day: a break may begin while a stunned head waits/),
+        ],
+      },
       {
         file: "absent.json",
         kind: null,

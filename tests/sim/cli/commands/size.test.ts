@@ -1,6 +1,7 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { KINDS_OF_PLANT } from "../../../../sim/cli/options.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
 import { demandFile } from "../../../support/demands.ts";
 import { runCli } from "../../../support/runCli.ts";
@@ -29,13 +30,45 @@ describe("gambrel size", PATIENCE, () => {
     const folder = folderWith(SMALL);
     const { code, err } = await runCli(folder, ["size", "demand.json", "--replications", "3", "--out", "first.json"]);
     expect(code).toBe(0);
-    expect(err).toMatch(/takt +\d/);
-    expect(err).toMatch(/estimate +simulated +95 % interval, 3 days/);
+    expect(err).toMatch(/^Full line by hand: \d+ people in each shift; in 3 simulated days it ends work at \d\d:\d\d/m);
+    expect(err).toMatch(/takt: 1 \/ design rate +\d/);
+    expect(err).toMatch(/needed +estimate +simulated +95 % interval, 3 days/);
     expect(err).toMatch(/Throughput.* carcasses\/h .* \(.* to .*\)/);
     expect(err).toMatch(/given by the demand:\n {2}heads a week 20000/);
-    expect(err).toMatch(/common practice, no source:/);
+    expect(err).toMatch(/published:\n {2}\(Lebas/);
+    expect(err).toMatch(/invented, to be replaced by your own:/);
     const check = await runCli(folder, ["check", "first.json"]);
     expect(check.code).toBe(0);
+  });
+
+  it("shows every kind of plant in a row, and writes the plan of the one that is asked for", async () => {
+    const folder = folderWith(SMALL);
+    const choice = ["--alternative", "compact plant, fewest people", "--out", "small.json"];
+    const { code, err } = await runCli(folder, ["size", "demand.json", "--replications", "2", ...choice]);
+    expect(code).toBe(0);
+    for (const name of KINDS_OF_PLANT) expect(err).toMatch(new RegExp(`^${name} +\\d+ +\\d+ +\\d`, "m"));
+    expect(err).toMatch(/^What the plan does: compact plant, fewest people$/m);
+    const plan = JSON.parse(readFileSync(join(folder, "small.json"), "utf8"));
+    expect(plan.crews.map(({ name }: { name: string }) => name)).toContain("live side");
+    const refused = await runCli(folder, ["size", "demand.json", "--alternative", "huge plant"]);
+    expect(refused.code).toBe(2);
+  });
+
+  it("says what hurts on such a line, and who decides", async () => {
+    const { err } = await runCli(folderWith(SMALL), ["size", "demand.json", "--replications", "2"]);
+    for (const word of [
+      /jam/,
+      /blades/i,
+      /electricity and water/i,
+      /lifting/i,
+      /cold/i,
+      /water hot/,
+      /infection/,
+      /pain/,
+    ]) {
+      expect(err).toMatch(word);
+    }
+    expect(err).toMatch(/law at the site, the official veterinarian, the makers' manuals and licensed practice/);
   });
 
   it("prints design and results as JSON and writes nothing unless asked", async () => {

@@ -1,5 +1,19 @@
 import { describe, expect, it } from "vitest";
+import { chillingOf } from "../../../../sim/chilling/index.ts";
 import { stageOf, wholeWarnings } from "../wholeMessages.ts";
+
+/** The whole plan's chiller in SI units. */
+const WHOLE_CHILLER = {
+  startCelsius: 37,
+  airCelsius: 0,
+  coreCelsius: 4,
+  airMetresPerSecond: 2,
+  carcassLengthMetres: 0.36,
+  carcassShare: 0.56,
+  conductivity: 0.5,
+  density: 1060,
+  specificHeat: 3400,
+};
 
 describe("a dwell with too few places", () => {
   it("is told with the rate it allows, against the target", () => {
@@ -49,6 +63,28 @@ describe("a dwell with too few places", () => {
     ["no time to stay", { places: 1, dwell: "0 s" }],
   ])("is not warned of with %s", (_, change) => {
     expect(wholeWarnings((plan) => Object.assign(stageOf(plan, "bleeding"), change))).toEqual([]);
+  });
+
+  it("is told of a chiller whose time is computed, as of one whose time is given, by a carcass of mean weight", () => {
+    const warnings = wholeWarnings((plan) => (stageOf(plan, "chilling").places = 400));
+    // 2.5 kg x 56 %, by the chilling room itself, which is held to outside values in its own tests.
+    const { seconds } = chillingOf(WHOLE_CHILLER, 2.5 * 0.56);
+    const found =
+      /^line\[\d+\]\.places: 400 places with a chilling time \(computed, mean weight\) of (.+) allow no more than (\d+) \/h, less than the target of 600 \/h; (\d+) places would allow it$/u.exec(
+        warnings.find((warning) => warning.includes("computed"))!,
+      )!;
+    expect(Number(found[2])).toBe(Math.round((400 / seconds) * 3600));
+    expect(Number(found[3])).toBe(Math.ceil((600 / 3600) * seconds));
+  });
+
+  it("is large enough where it holds all heads that come", () => {
+    const small = (places: number) =>
+      wholeWarnings((plan) => {
+        plan.supply.loads[0].repeat.times = 1;
+        stageOf(plan, "chilling").places = places;
+      });
+    expect(small(60 * 12)).toEqual([]);
+    expect(small(60 * 12 - 4)).toHaveLength(1);
   });
 
   it("is not warned of where the slowest station sends no more than it takes", () => {
