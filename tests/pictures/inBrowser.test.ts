@@ -164,7 +164,7 @@ const UNITS: Record<string, readonly RegExp[]> = {
   queues: [/^heads: /, /^clock time \(h:min\)$/],
   response: [/, heads\/h$/],
   screening: [/^mean size .*, heads\/h$/, /^spread .*, heads\/h$/],
-  slopes: [/, min\/s$/],
+  slopes: [/, s$/],
   states: [/^clock time \(h:min\)$/, /^working 60 %; on break 30 %$/],
   wip: [/, heads$/, /^clock time \(h:min\)$/],
 };

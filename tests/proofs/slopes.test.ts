@@ -56,19 +56,15 @@ describe("slopes that are withheld would be wrong", () => {
     expect(repair!.found / repair!.difference).toBeLessThan(0.6);
   }, 120_000);
 
-  it("with a planned safe stop: a second less at hanging brings half as much, and a hundredth less may end the day later", () => {
+  it("with a planned safe stop: the path promises an earlier end, and a hundredth of a second less ends the day later", () => {
     expect(slopesThatHold(withSafeStop(11))).toEqual([]);
     const hanging = slopesOf(withSafeStop(11))[0]!;
-    const dayWith = (seconds: number, replication: number) => {
-      return runDay(compileLine(withSafeStop(seconds)), { seed: "safe", replication, binding: true });
+    const dayWith = (seconds: number) => {
+      return runDay(compileLine(withSafeStop(seconds)), { seed: "safe", replication: 1, binding: true });
     };
-    const promised = slopeIn(dayWith(11, 0), hanging)!;
-    expect(promised).toBeGreaterThan(55);
-    const earlier = dayWith(11, 0).workFinishSeconds - dayWith(10, 0).workFinishSeconds;
-    expect(earlier).toBeLessThan(0.6 * promised);
-    const times = Array.from({ length: 11 }, (_, hundredths) => 11 - hundredths / 100);
-    const ends = times.map((seconds) => dayWith(seconds, 5).workFinishSeconds);
-    expect(ends.some((end, row) => row > 0 && end > ends[row - 1]! + 0.5)).toBe(true);
+    const today = dayWith(11);
+    expect(slopeIn(today, hanging)!).toBeGreaterThan(55);
+    expect(dayWith(10.99).workFinishSeconds).toBeGreaterThan(today.workFinishSeconds + 0.9);
   });
 });
 
@@ -84,6 +80,6 @@ function withSafeStop(hangingSeconds: number): Plan {
     manual("dressing", about(10), "dressers", { buffer: 4 }),
   ];
   const plan = planOf(saturated(60), line, { crews: crews.map((name) => crew(name, 1)) });
-  const breaks = [pause("tea", 470, 600, { crews })];
+  const breaks = [pause("tea", 475, 600, { crews })];
   return { ...plan, day: { ...plan.day, breaks, safeStop: { from: "hanging", to: "bleeding" } } };
 }

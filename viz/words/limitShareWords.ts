@@ -5,12 +5,12 @@ import { responseFormat } from "./responseFormat.ts";
 
 /**
  * "8.7 % outside the limit (8.1 to 9.4 % at 95 %, 40 simulated days)": the share of heads outside a limit over all days of a
- * variant. Where none was seen, how many there may be all the same; where the study did not ask for it, what to do.
+ * variant. Where none was seen, how many there may be all the same; where the study did not ask for it, that.
  */
 export function limitShareWords(results: StudyResults, { estimates }: VariantResults, limit: string): string {
   const key = `beyond.${limit}`;
   const info = results.responses.find((response) => response.key === key);
-  if (info === undefined) return `The share over all days is not known: ask the study for '${key}'`;
+  if (info === undefined) return "Share over all days: not asked of this study";
   const found = estimates[key];
   if (found === undefined) return "No head was timed on any day";
   const { n, mean, low, high, halfWidth } = found;

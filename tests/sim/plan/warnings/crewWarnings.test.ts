@@ -134,7 +134,7 @@ describe("work that nobody is left for", () => {
 describe("stops that do not fit", () => {
   const line = (places: number) => [
     station("hanging", "live", { cycle: "5 s" }),
-    { name: "stunning", kind: "station", cycle: "5 s", buffer: 2 },
+    { name: "weighing", kind: "station", cycle: "5 s", buffer: 2 },
     station("sticking", "kill", { cycle: "5 s", buffer: 1 }),
     { name: "bleeding", kind: "dwell", places, dwell: "60 s" },
     station("evisceration", "dressing", { positions: 4, cycle: "20 s", buffer: 0 }),
