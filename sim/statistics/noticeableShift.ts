@@ -23,6 +23,19 @@ export function noticeableShift(df: number, confidence: number, power: number): 
   if (!(power > 1 - confidence && power < 1)) {
     throw new RangeError(`noticeableShift: power is ${power}; it must lie between ${1 - confidence} and 1`);
   }
+  const key = `${df} ${confidence} ${power}`;
+  let shift = KNOWN.get(key);
+  if (shift === undefined) {
+    shift = solve(df, confidence, power);
+    KNOWN.set(key, shift);
+  }
+  return shift;
+}
+
+/** Hundreds of comparisons of one calibration ask for the same few. */
+const KNOWN = new Map<string, number>();
+
+function solve(df: number, confidence: number, power: number): number {
   const found = powerOf(df, studentQuantile((1 + confidence) / 2, df));
   let [low, high] = [0, 1];
   while (found(high) < power) [low, high] = [high, 2 * high];
