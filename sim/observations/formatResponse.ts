@@ -126,7 +126,7 @@ function numberText(value: number, { halfWidth, largest }: Scale, unit = 1): str
 
 /** "-0" is 0; decimals below 0 round to tens or hundreds. */
 function rounded(value: number, decimals: number): string {
-  const step = Number(`1e${Math.max}`)(0, -decimals);
+  const step = Number(`1e${Math.max(0, -decimals)}`);
   const text = decimals > 0 ? value.toFixed(decimals) : (Math.round(value / step) * step).toFixed(0);
   return Number(text) === 0 && text.startsWith("-") ? text.slice(1) : text;
 }
