@@ -3,6 +3,7 @@ import { listWords } from "../plan/index.ts";
 import type { Advice, OtherChange, TriedChange } from "../results/index.ts";
 import type { PlanChange } from "./change.ts";
 import type { ChangesToTry } from "./changesToTry.ts";
+import { gainEnds } from "./gains.ts";
 import { sizeWords, spreadWords } from "./worthWords.ts";
 
 type Told = Omit<Advice, "words">;
@@ -66,17 +67,9 @@ function effect(change: TriedChange, plural: boolean, response: ResponseInfo): s
 }
 
 function worth(change: TriedChange, response: ResponseInfo): string {
-  const [low, high] = gainEnds(change, response);
+  const [low, high] = gainEnds(change.difference, response);
   const mean = Math.abs(change.difference.mean);
   return spreadWords(mean, low, high, response);
-}
-
-/** Both ends of what a change gains, by the interval that holds for all of them where there are several. */
-function gainEnds({ difference }: TriedChange, { better }: ResponseInfo): [number, number] {
-  const { mean, joint } = difference;
-  const low = (joint ? difference.familyLow : difference.low) ?? mean;
-  const high = (joint ? difference.familyHigh : difference.high) ?? mean;
-  return better === "less" ? [-high, -low] : [low, high];
 }
 
 function asGood(told: readonly TriedChange[], { changes }: Told): string[] {
@@ -87,7 +80,7 @@ function asGood(told: readonly TriedChange[], { changes }: Told): string[] {
 
 function smallGains({ changes, response }: Told, told: readonly TriedChange[], { little }: WordsContext): string[] {
   const small = changes.filter(
-    (change) => change.gains && !told.includes(change) && !within(gainEnds(change, response), little),
+    (change) => change.gains && !told.includes(change) && !within(gainEnds(change.difference, response), little),
   );
   if (small.length === 0) return [];
   return [`Small gains: ${small.map((change) => `${change.label}, ${worth(change, response)}`).join("; ")}.`];
@@ -96,7 +89,9 @@ function smallGains({ changes, response }: Told, told: readonly TriedChange[], {
 /** With intervals that lie wholly within so much on either side of no difference. */
 function noDifference(advice: Told, told: readonly TriedChange[], { little }: WordsContext): string[] {
   const { response, changes, others } = advice;
-  const own = changes.filter((change) => !told.includes(change) && within(gainEnds(change, response), little));
+  const own = changes.filter(
+    (change) => !told.includes(change) && within(gainEnds(change.difference, response), little),
+  );
   const labels = [...own, ...others.filter((other) => within(otherEnds(other), little))].map(({ label }) => label);
   if (labels.length === 0) return [];
   return [`No difference larger than ${sizeWords(little, response)}: ${labels.join("; ")}.`];
@@ -117,7 +112,7 @@ function losses({ others, response }: Told, { little }: WordsContext): string[] 
 
 function notFollowedUp(advice: Told, { little }: WordsContext): string[] {
   const { response, changes, others } = advice;
-  const unclear = changes.filter((change) => !change.gains && !within(gainEnds(change, response), little));
+  const unclear = changes.filter((change) => !change.gains && !within(gainEnds(change.difference, response), little));
   const open = others.filter((other) => !within(otherEnds(other), little) && lossEnds(other, response)[0] <= 0);
   const list = (found: readonly { label: string }[]) => found.map(({ label }) => label).join("; ");
   return [

@@ -9,6 +9,7 @@ import { AdviceTrials, type Simulate, type Values } from "./adviceTrials.ts";
 import { adviceWords } from "./adviceWords.ts";
 import type { PlanChange } from "./change.ts";
 import { changesToTry } from "./changesToTry.ts";
+import { gainEnds, isShownToGain } from "./gains.ts";
 import { harmOf, harmResponses } from "./harm.ts";
 import { littleWorth, startOf } from "./littleWorth.ts";
 import { type SearchResult, searchAdvice, searchDays, type Tried } from "./searchAdvice.ts";
@@ -94,17 +95,13 @@ async function runUntilTold(
   }
 }
 
-function isOpen(tried: readonly TriedChange[], { better }: ResponseInfo, little: number): boolean {
-  const sign = better === "less" ? -1 : 1;
+function isOpen(tried: readonly TriedChange[], response: ResponseInfo, little: number): boolean {
+  const sign = response.better === "less" ? -1 : 1;
   const shown = tried.filter(({ gains }) => gains).map(({ difference }) => sign * difference.mean);
   const best = Math.max(little, ...shown);
   return tried.some(
-    ({ gains, difference }) => !gains && sign * difference.mean > 0 && mostGain(difference, sign) > best,
+    ({ gains, difference }) => !gains && sign * difference.mean > 0 && gainEnds(difference, response)[1] > best,
   );
-}
-
-function mostGain(difference: TriedChange["difference"], sign: number): number {
-  return Math.max(...endsOf(difference).map((end) => sign * (end ?? difference.mean)));
 }
 
 /** Over all days of both: what is at stake is harm, and the search did not choose by it. */
@@ -127,20 +124,15 @@ function bestFirst(changes: readonly PlanChange[], own: AdviceTrials, key: strin
 }
 
 function triedOf({ variants, responses }: StudyResults, changes: readonly PlanChange[]): TriedChange[] {
-  const { key, better } = responses[0]!;
+  const response = responses[0]!;
+  const { key } = response;
   return variants.slice(1).flatMap(({ name, differences, againstBest }): TriedChange[] => {
     const difference = differences?.[key];
     const { kind, of, label } = changes.find((change) => change.label === name)!;
     if (difference === undefined) return [];
-    const [low, high] = endsOf(difference);
-    const gains = better === "less" ? high !== null && high < 0 : low !== null && low > 0;
+    const gains = isShownToGain(difference, response);
     return [{ kind, of, label, variant: name, difference, gains, mayBeBest: againstBest?.[key]?.mayBeBest ?? true }];
   });
-}
-
-/** Of the interval that holds for all changes at once, where there are several. */
-function endsOf(difference: TriedChange["difference"]): [number | null, number | null] {
-  return difference.joint ? [difference.familyLow, difference.familyHigh] : [difference.low, difference.high];
 }
 
 function otherOf({ change: { kind, of, label }, gains }: Tried, sign: number): OtherChange {

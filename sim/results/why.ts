@@ -87,7 +87,7 @@ export interface TriedChange {
   /** The variant of the results that has it. */
   variant: string;
   difference: Difference;
-  /** Whether the interval that holds for all changes at once says that it gains. */
+  /** Whether it is shown to gain: `difference.shown`, which goes by the interval that is printed, and the better way. */
   gains: boolean;
   /** Whether it may be the best of all, by comparisons with the best, all at once. */
   mayBeBest: boolean;
