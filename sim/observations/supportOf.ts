@@ -4,7 +4,7 @@ import type { ResponseInfo } from "./responseInfo.ts";
 export type Support = "share" | "amount" | "any";
 
 /** What may be a loss; everything else that is counted, timed or weighed is 0 or more. */
-const LOSSES = new Set(["margin", "marginPerHead", "marginPerKg"]);
+const LOSSES = new Set(["margin", "marginPerHead"]);
 
 /** What the values of a response can be. A time of day is any number: it counts from the day's start. */
 export function supportOf({ key, format }: Pick<ResponseInfo, "key" | "format">): Support {
