@@ -324,6 +324,61 @@ export const FAULTS: Fault[] = [
     checks: [...ONE_BY_ONE, "parallelQueues"],
   },
   {
+    name: "a dwell ends when its head comes to the front of the queue",
+    edits: [
+      {
+        file: FLOW,
+        find: "  item.doneAt = stage.index;\n  passPoint(day, item, stage, END);\n",
+        replace: "  item.doneAt = stage.index;\n",
+      },
+      {
+        file: FLOW,
+        find: "  position.item = position.stage.queue.first;\n",
+        replace: `  position.item = position.stage.queue.first;
+  passPoint(day, position.item!, position.stage, END);
+`,
+      },
+    ],
+    checks: ONE_BY_ONE,
+  },
+  {
+    name: "an idle person goes where a head turns up first",
+    edits: [
+      { file: FLOW, find: "import { claimHands, ", replace: "import { claimHands, crewFor, " },
+      {
+        file: FLOW,
+        find: "  if (stage.people > 0) {\n",
+        replace: `  if (stage.people > 0) {
+    const crew = crewFor(stage);
+    if (crew !== null && stage.idle > 0 && hasWork(day, stage) && isOpen(day, stage)) startNext(day, stage, crew);
+`,
+      },
+    ],
+    checks: ["crews"],
+  },
+  {
+    name: "every idle position lacks a crew when a head waits",
+    edits: [
+      {
+        file: FLOW,
+        find: "hasTask ? Math.min(stage.idle, wantedPositions(day, stage)) : stage.idle",
+        replace: "stage.idle",
+      },
+    ],
+    checks: ["crews"],
+  },
+  {
+    name: "who leaves late for a break comes back before its length is over",
+    edits: [
+      {
+        file: "sim/engine/breaks.ts",
+        find: "  bringBack(day, crew, people, back);\n",
+        replace: "  bringBack(day, crew, people, day.now + 0.5 * (back - day.now));\n",
+      },
+    ],
+    checks: ["crews"],
+  },
+  {
     name: "the warm-up is cut off, but its time is not",
     edits: [
       {
