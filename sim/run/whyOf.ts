@@ -24,10 +24,11 @@ type Days = readonly { values: Record<string, number | null> }[];
 
 /**
  * Means over a variant's days of what the end of work was owed to. Parts below 0.05 % of the day are left out. Null when
- * a day did not end by itself: its path leads nowhere.
+ * a day did not end by itself: its path leads nowhere; null, too, when nothing was worked on any day.
  */
 export function whyOf(plan: Plan, days: Days, study: Pick<Study, "procedure" | "confidence">): Why | null {
   if (days.some(({ values }) => typeof values[TOTAL_KEY] !== "number")) return null;
+  if (days.every(({ values }) => values[TOTAL_KEY] === 0)) return null;
   const estimateOf = estimator(days, study);
   const total = estimateOf(TOTAL_KEY, "amount");
   const names = steps(plan).map(({ name }) => name);

@@ -70,7 +70,9 @@ function advised(terminal: Terminal, path: string, plan: Plan, options: WhyComma
 function summary({ variants, advice, study }: StudyResults): string[] {
   const { why } = variants[0]!;
   if (why === null) {
-    return ["Days of this plan do not end by themselves: there is no end of work to account for. See gambrel day."];
+    return [
+      "Days of this plan do not end by themselves, or nothing is worked on them: there is no end of work to account for. See gambrel day.",
+    ];
   }
   const percent = Number((study.confidence * 100).toFixed(2));
   return [

@@ -53,7 +53,9 @@ function shareOf(stage: string): Response {
     "share of the day",
     (day) => {
       const seconds = secondsBound(day, (cell) => cell.stage === stage);
-      return seconds === null ? null : seconds / boundTotal(day);
+      const total = boundTotal(day);
+      // A day on which nothing was worked has no time to share out.
+      return seconds === null || total === 0 ? null : seconds / total;
     },
     { format: "share" },
   );

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { whyStudy } from "../../../sim/advice/index.ts";
 import { runStudy } from "../../../sim/run/index.ts";
+import { crew, manual, planOf, saturated, station } from "../../support/plans.ts";
 import { threeVariants } from "../../support/threeVariants.ts";
 
 const MADE = { gambrel: "test", command: "test" };
@@ -33,5 +35,15 @@ describe("why the work of each variant ends when it does", () => {
     expect(variants[0]!.why).toBeNull();
     expect(variants[0]!.estimates["bound.share.skinning"]!.mean).toBeGreaterThan(0);
     expect(variants[0]!.estimates["bottleneck.sole.skinning"]!.mean).toBeGreaterThan(0);
+  });
+
+  it("is left out where hanging is over before it begins, so that the day has no length to share out", async () => {
+    const line = [manual("a", 2, "team"), station("b", 3, { buffer: 3 })];
+    const plan = planOf(saturated(3), line, { crews: [crew("team", 1)] });
+    const closed = { ...plan, day: { ...plan.day, closing: { rule: "stop hanging" as const, atSeconds: 0 } } };
+    const options = { seed: "closed", replications: 2, confidence: 0.95 };
+    const { variants } = await runStudy(whyStudy(closed, options), MADE);
+    expect(variants[0]!.day).toMatchObject({ status: "finished", finishSeconds: 0 });
+    expect(variants[0]!.why).toBeNull();
   });
 });
