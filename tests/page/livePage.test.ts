@@ -71,7 +71,7 @@ describe("the live page, opened from the disk", () => {
     const picture = page.getByRole("img", { name: /The line at 06:50:00/ }).first();
     expect(await picture.getAttribute("aria-label")).toMatch(/skinning: \d of 6 waiting, /);
     await page.getByRole("button", { name: "Play" }).click();
-    await page.waitForTimeout(400);
+    await page.locator(".clock:not(:text-is('06:50:00'))").waitFor();
     await page.getByRole("button", { name: "Pause" }).click();
     expect(await page.locator(".clock").textContent()).not.toBe("06:50:00");
     expect(complaints).toEqual([]);
