@@ -1,6 +1,7 @@
 import type { ResponseInfo } from "../observations/index.ts";
 import { listWords } from "../plan/index.ts";
 import type { Advice, OtherChange, TriedChange } from "../results/index.ts";
+import { formatConfidence } from "../units/index.ts";
 import type { PlanChange } from "./change.ts";
 import type { ChangesToTry } from "./changesToTry.ts";
 import { gainEnds } from "./gains.ts";
@@ -158,13 +159,9 @@ function effortWords({ days, changes, others, leftOut, effort }: Told, { confide
   const pairs = effort.pairs === 0 ? "" : ` and ${effort.pairs} pairs`;
   const own =
     changes.length + leftOut.length > 0
-      ? ` The changes told first had ${days} days of their own, with intervals that hold for all at once (${percent(confidence)}).`
+      ? ` The changes told first had ${days} days of their own, with intervals that hold for all at once (${formatConfidence(confidence)}).`
       : "";
   const rest =
     others.length === 0 ? "" : ` The others were simulated ${effort.firstDays} to ${effort.secondDays} days each.`;
   return `${all} days were simulated, of ${effort.singles} changes${pairs}.${own}${rest}`;
-}
-
-function percent(share: number): string {
-  return `${Number((share * 100).toFixed(2))} %`;
 }

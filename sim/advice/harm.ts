@@ -1,6 +1,7 @@
 import { formatSpan, type ResponseInfo } from "../observations/index.ts";
 import type { Plan, TimeLimit } from "../plan/index.ts";
 import { type Estimate, estimate, studentQuantile } from "../statistics/index.ts";
+import { formatDecimals } from "../units/index.ts";
 import type { Values } from "./adviceTrials.ts";
 
 /** Fewer heads than this share of the day's are rounding, not a plant that handles fewer. */
@@ -44,7 +45,7 @@ function shareHarm(limit: TimeLimit, before: Values, after: Values): string | nu
   if (more === null || !isMore(more, SHARE_ALPHA)) return null;
   const [from, to] = shares.map((list) => estimate(list!, 0.95)!.mean * 100);
   const decimals = Math.min(4, Math.max(0, 1 - Math.floor(Math.log10(to! - from!))));
-  return `${to!.toFixed(decimals)} instead of ${from!.toFixed(decimals)} % of the heads would be outside the limit '${limit.name}'`;
+  return `${formatDecimals(to!, decimals)} instead of ${formatDecimals(from!, decimals)} % of the heads would be outside the limit '${limit.name}'`;
 }
 
 /** How far the worst head of a day lies outside; a head inside its limit is not worse off for being nearer to it. */

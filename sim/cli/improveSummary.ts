@@ -1,6 +1,6 @@
 import type { Found, Improvement } from "../improve/index.ts";
 import { formatEstimate } from "../observations/index.ts";
-import { formatNumber, groupDigits } from "../units/index.ts";
+import { formatConfidence, formatNumber, groupDigits } from "../units/index.ts";
 import type { SummaryLine } from "./sizeSummary.ts";
 import { textTable } from "./textTable.ts";
 
@@ -86,5 +86,5 @@ function goalOf({ goal }: Found, { goal: info }: Improvement): string {
 /** What the column holds; a number's unit is said here, once. */
 function headOf({ goal, confidence }: Improvement): string {
   const unit = goal.format === "number" ? ` [${goal.unit}]` : "";
-  return `${goal.label}${unit}, ${Number((confidence * 100).toFixed(2))} % interval`;
+  return `${goal.label}${unit}, ${formatConfidence(confidence)} interval`;
 }

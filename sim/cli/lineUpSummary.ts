@@ -1,6 +1,6 @@
 import { formatDifference } from "../observations/index.ts";
 import type { Difference, ResponseInfo, StudyResults } from "../results/index.ts";
-import { formatNumber, formatShare, groupDigits } from "../units/index.ts";
+import { formatConfidence, formatNumber, formatShare, groupDigits } from "../units/index.ts";
 import type { LineUp, Ranged } from "../worth/index.ts";
 import type { SummaryLine } from "./sizeSummary.ts";
 import { textTable } from "./textTable.ts";
@@ -8,7 +8,7 @@ import { textTable } from "./textTable.ts";
 /** A line-up as lines of text: a table in the order of the file, then a sentence for each option, the best first. */
 export function lineUpSummary(found: LineUp, results: StudyResults): SummaryLine[] {
   const { interest, daysPerYear, confidence, cashWords, currency } = found;
-  const percent = `${Number((confidence * 100).toFixed(2))} %`;
+  const percent = formatConfidence(confidence);
   const lines = [
     `${results.study.replications} days of each on the same random numbers, seed "${results.study.seed}"; intervals in brackets hold for all options at once (${percent}).`,
     `Interest ${formatShare(interest)} a year, ${daysPerYear} days a year, money in ${currency}. Cash of a day: ${cashWords}.`,

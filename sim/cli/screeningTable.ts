@@ -1,5 +1,6 @@
 import { formatSpan } from "../observations/index.ts";
 import type { ElementaryEffects, ResponseInfo, StudyResults } from "../results/index.ts";
+import { formatConfidence } from "../units/index.ts";
 import { textTable } from "./textTable.ts";
 
 /** What a screening found on one response, as lines of text: the factor that matters most first. */
@@ -8,7 +9,7 @@ export function screeningTable({ screening, factors, study }: StudyResults, info
   const rows = factors
     .map(({ name }, index) => ({ name, found: effects[index] ?? null }))
     .sort((a, b) => (b.found?.muStar ?? -1) - (a.found?.muStar ?? -1));
-  const percent = `${Number((study.confidence * 100).toFixed(2))} %`;
+  const percent = formatConfidence(study.confidence);
   const header = ["factor", "mean size of its effect", `${percent} half-width`, "mean effect", "spread (sigma)"];
   return [
     "Effect of each factor over its whole range (elementary effects, Morris 1991):",

@@ -1,7 +1,14 @@
 import { formatEstimate, formatResponse } from "../observations/index.ts";
 import type { ResponseInfo, StudyResults } from "../results/index.ts";
 import type { Design } from "../size/index.ts";
-import { formatClock, formatDuration, formatNumber, formatRate, formatShare } from "../units/index.ts";
+import {
+  formatClock,
+  formatConfidence,
+  formatDuration,
+  formatNumber,
+  formatRate,
+  formatShare,
+} from "../units/index.ts";
 import { textTable } from "./textTable.ts";
 
 const MINUTE = 60;
@@ -87,7 +94,7 @@ export function sideBySide(designs: readonly Design[], results: StudyResults): s
 /** Needed, estimated and simulated by the same definitions; then the line by itself, breaks left out of both. */
 export function outcomeLines({ estimate, rate, needed, plan, crates }: Design, results: StudyResults): string[] {
   const { estimates, day, values } = results.variants[0]!;
-  const percent = `${Number((results.study.confidence * 100).toFixed(2))} %`;
+  const percent = formatConfidence(results.study.confidence);
   const startClock = day.startClockSeconds;
   const asked: Record<string, number> = {
     headsPerHour: needed.carcassesPerHour,

@@ -1,6 +1,7 @@
 import { ranking } from "../../viz/index.ts";
 import { formatEstimate } from "../observations/index.ts";
 import type { Estimate, ResponseInfo, StudyResults, VariantResults } from "../results/index.ts";
+import { formatConfidence } from "../units/index.ts";
 import { screeningTable } from "./screeningTable.ts";
 import { textTable } from "./textTable.ts";
 
@@ -11,7 +12,7 @@ import { textTable } from "./textTable.ts";
 export function studySummary(results: StudyResults): string[] {
   const { study, responses, variants, procedure } = results;
   const headline = responses[0]!;
-  const percent = `${Number((study.confidence * 100).toFixed(2))} %`;
+  const percent = formatConfidence(study.confidence);
   return [
     `${count(variants.length, "variant")}, ${daysWords(results)}, seed "${study.seed}", ${percent} intervals`,
     ...[procedure.stopping, procedure.selection].flatMap((rule) => (rule === null ? [] : [rule.words])),
@@ -66,7 +67,7 @@ function bestBy({ variants, study }: StudyResults, { key }: ResponseInfo): strin
   const compared = variants.filter(({ againstBest }) => againstBest?.[key] !== undefined);
   if (compared.length < variants.length) return [];
   const names = compared.filter(({ againstBest }) => againstBest![key]!.mayBeBest).map(({ name }) => `"${name}"`);
-  const percent = `${Number((study.confidence * 100).toFixed(2))} %`;
+  const percent = formatConfidence(study.confidence);
   if (names.length === 1) return [`The best of all is ${names[0]}, at ${percent} with every variant compared.`];
   const others = variants.length - names.length;
   const named = names.length <= MOST_NAMED ? `: ${names.join(", ")}` : "";

@@ -40,9 +40,10 @@ export function processTerminal({ stdout, stderr, env }: ProcessStreams): Termin
   };
 }
 
-/** A thin space groups digits (see `groupDigits`); here an ordinary one does, which every terminal and font has. */
+/** A thin space groups digits and a true minus stands before them; here ordinary ones do, which every terminal and font has. */
 function printable(text: string): string {
   return text
     .replaceAll("\u202f", " ")
+    .replaceAll("\u2212", "-")
     .replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u061c\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]/gu, "?");
 }

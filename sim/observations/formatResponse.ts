@@ -1,4 +1,4 @@
-import { intervalDecimals } from "../units/index.ts";
+import { differenceUnit, type FigureScale, figureText, signed, valueText } from "../units/index.ts";
 import type { ResponseInfo } from "./responseInfo.ts";
 
 /** A figure with its interval, whose ends are null where there is none. */
@@ -8,24 +8,16 @@ export interface Ends {
   high: number | null;
 }
 
-/** How finely a number is written, and in which unit of time. */
-interface Scale {
-  /** Null without an interval. */
-  halfWidth: number | null;
-  /** Size of the largest number that stands beside it. */
-  largest: number;
-}
-
 /**
- * A response's value as a reader wants it: "612.3 carcasses/h", "15:42", "12.3 %", "35.2 min".
+ * A response's value as a reader wants it: "612 carcasses/h", "15:42", "12.3 %", "35.2 min".
  * `startClockSeconds` (seconds after midnight) turns the seconds of a "clock" response into the time of day.
  */
 export function formatResponse(value: number, info: ResponseInfo, startClockSeconds: number): string {
-  return responseText(value, info, startClockSeconds, alone(value));
+  return valueText(value, info, startClockSeconds, alone(value));
 }
 
 /**
- * A difference of two values: "+12.3 carcasses/h", "-8.2 min", "+1.2 percentage points". `plain` leaves a plus sign
+ * A difference of two values: "+12.3 carcasses/h", "−8.2 min", "+1.2 percentage points". `plain` leaves a plus sign
  * out.
  */
 export function formatSpan(value: number, info: ResponseInfo, style: "signed" | "plain" = "signed"): string {
@@ -37,11 +29,11 @@ export function formatSpan(value: number, info: ResponseInfo, style: "signed" | 
  * `intervalDecimals`): ["16.81 %", "16.78 to 16.85 %"]. The interval is "" where there is none.
  */
 export function formatEstimate(ends: Ends, info: ResponseInfo, startClockSeconds: number): [string, string] {
-  return withInterval(ends, (value, scale) => responseText(value, info, startClockSeconds, scale));
+  return withInterval(ends, (value, scale) => valueText(value, info, startClockSeconds, scale));
 }
 
 /**
- * The same of a difference: ["-8.2 min", "-9.1 to -7.3 min"]. `plain` leaves plus signs out. An interval that leaves 0 out
+ * The same of a difference: ["−8.2 min", "−9.1 to −7.3 min"]. `plain` leaves plus signs out. An interval that leaves 0 out
  * is written so finely that it is seen to.
  */
 export function formatDifference(
@@ -59,13 +51,13 @@ export function formatRange(low: string, high: string): string {
   return `${sameUnit ? low.slice(0, unitAt) : low} to ${high}`;
 }
 
-function alone(value: number): Scale {
+function alone(value: number): FigureScale {
   return { halfWidth: null, largest: Math.abs(value) };
 }
 
 function withInterval(
   { mean, low, high }: Ends,
-  text: (value: number, scale: Scale) => string,
+  text: (value: number, scale: FigureScale) => string,
   finer: (low: number, high: number) => number = () => Number.POSITIVE_INFINITY,
 ): [string, string] {
   if (low === null || high === null) return [text(mean, alone(mean)), ""];
@@ -80,60 +72,7 @@ function apartFromZero(low: number, high: number): number {
   return nearest > 0 ? 4 * nearest : Number.POSITIVE_INFINITY;
 }
 
-function responseText(value: number, info: ResponseInfo, startClockSeconds: number, scale: Scale): string {
-  if (info.format === "clock") return formatClock(startClockSeconds + value);
-  if (info.format === "duration") return formatDuration(value, scale);
-  if (info.format === "share") return `${numberText(100 * value, hundredfold(scale))} %`;
-  return `${numberText(value, scale)} ${info.unit}`.trimEnd();
-}
-
-function spanText(value: number, info: ResponseInfo, style: "signed" | "plain", scale: Scale): string {
-  const sign = style === "signed" && value > 0 ? "+" : "";
-  if (info.format === "clock" || info.format === "duration") return sign + formatDuration(value, scale);
-  if (info.format === "share") return `${sign}${numberText(100 * value, hundredfold(scale))} percentage points`;
-  return `${sign}${numberText(value, scale)} ${info.unit}`.trimEnd();
-}
-
-function hundredfold({ halfWidth, largest }: Scale): Scale {
-  return { halfWidth: halfWidth === null ? null : 100 * halfWidth, largest: 100 * largest };
-}
-
-/** Hours and minutes of a 24-hour clock, to the nearest minute; later days are counted ("01:10 +1 d"). */
-function formatClock(secondsAfterMidnight: number): string {
-  const minutes = Math.round(secondsAfterMidnight / 60);
-  const days = Math.floor(minutes / 1440);
-  const two = (count: number): string => String(count).padStart(2, "0");
-  const time = `${two(Math.floor((minutes - days * 1440) / 60))}:${two(minutes % 60)}`;
-  return days === 0 ? time : `${time} ${days > 0 ? "+" : ""}${days} d`;
-}
-
-/** Seconds up to two minutes, minutes up to two hours, then hours: in the unit of the largest that stands beside it. */
-function formatDuration(seconds: number, scale: Scale): string {
-  if (scale.largest < 120) return `${numberText(seconds, scale)} s`;
-  if (scale.largest < 7200) return `${numberText(seconds, scale, 60)} min`;
-  return `${numberText(seconds, scale, 3600)} h`;
-}
-
-/** Days that are all alike leave an interval of rounding errors, which is no width to write by. */
-const ROUNDING = 1e-9;
-
-/** A number in units of `unit`. */
-function numberText(value: number, { halfWidth, largest }: Scale, unit = 1): string {
-  if (halfWidth === null || halfWidth <= ROUNDING * largest)
-    return plainNumber(halfWidth === null ? value / unit : Number((value / unit).toPrecision(9)));
-  return rounded(value / unit, intervalDecimals(halfWidth / unit));
-}
-
-/** "-0" is 0; decimals below 0 round to tens or hundreds. */
-function rounded(value: number, decimals: number): string {
-  const step = Number(`1e${Math.max(0, -decimals)}`);
-  const text = decimals > 0 ? value.toFixed(decimals) : (Math.round(value / step) * step).toFixed(0);
-  return Number(text) === 0 && text.startsWith("-") ? text.slice(1) : text;
-}
-
-/** At most four significant digits before the point is reached, never an exponent; "-0" is 0. */
-function plainNumber(value: number): string {
-  const size = Math.abs(value);
-  if (Number.isInteger(value)) return String(value + 0);
-  return rounded(value, size >= 10 ? 1 : size >= 1 ? 2 : size >= 0.001 ? 3 : 5);
+function spanText(value: number, info: ResponseInfo, style: "signed" | "plain", scale: FigureScale): string {
+  const { number, unit } = figureText(value, info, scale);
+  return `${style === "signed" ? signed(value, number) : number} ${differenceUnit(info, unit)}`.trimEnd();
 }

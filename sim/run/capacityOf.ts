@@ -1,5 +1,6 @@
 import type { CapacityResults } from "../results/index.ts";
 import { type BatchMeans, batchMeans, mser5 } from "../statistics/index.ts";
+import { formatConfidence, formatDecimals, intervalDecimals } from "../units/index.ts";
 
 const PER_HOUR = 60;
 /** Two minutes in each of twenty batches: with fewer nothing is said. */
@@ -43,8 +44,9 @@ function words(
   noEnd: boolean,
   breaks: readonly Pause[],
 ): string {
-  const hourly = (value: number): string => (value * PER_HOUR).toFixed(1);
-  const percent = `${Number((confidence * 100).toFixed(2))} %`;
+  const decimals = high === low ? 1 : intervalDecimals(((high! - low!) / 2) * PER_HOUR);
+  const hourly = (value: number): string => formatDecimals(value * PER_HOUR, decimals);
+  const percent = formatConfidence(confidence);
   const sentences = [
     `Without want of heads the line gives ${hourly(mean)} carcasses/h (${percent} interval ${hourly(low!)} to ${hourly(high!)}), from ${batches} batches of ${batchSize} min after a warm-up of ${warmUp} min (MSER-5).`,
     check,

@@ -1,6 +1,7 @@
 import { formatSpan, type ResponseInfo } from "../observations/index.ts";
 import type { SequentialState } from "../statistics/index.ts";
 import type { StoppingRule, Study } from "../study/index.ts";
+import { formatConfidence } from "../units/index.ts";
 
 const NAMED = 3;
 
@@ -17,7 +18,7 @@ export function stoppingWords(
     halfWidth.kind === "absolute" ? span(halfWidth.value) : `${Number((halfWidth.value * 100).toPrecision(4))} %`;
   const whose = of === "mean" ? "mean" : "difference to today's plan";
   const share = halfWidth.kind === "absolute" ? "" : of === "mean" ? " of it" : " of its mean";
-  const percent = `${Number((confidence * 100).toFixed(2))} %`;
+  const percent = formatConfidence(confidence);
   const goal = `a half-width of ${about}${share} for every ${whose} (${info.label}, ${percent} intervals)`;
   const wide = states.flatMap((state, variant) => {
     if (state === null || state.kind === "enough") return [];

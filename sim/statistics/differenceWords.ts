@@ -1,4 +1,5 @@
 import { formatDifference, type ResponseInfo } from "../observations/index.ts";
+import { formatConfidence } from "../units/index.ts";
 import type { Estimate } from "./estimate.ts";
 
 /**
@@ -17,7 +18,7 @@ export function differenceWords(
     return `Not enough simulated ${noun} to tell (${n} compared; at least 2 are needed).`;
   }
   if (low === 0 && high === 0) return `The same as today's plan on all ${n} ${noun}.`;
-  const percent = `${Number((confidence * 100).toFixed(2))} %`;
+  const percent = formatConfidence(confidence);
   const [, range] = formatDifference({ mean, low, high }, info);
   const evidence = `(${range} at ${percent}${allowing}; on the same ${n} ${noun})`;
   if (low <= 0 && high >= 0) return `No difference from today's plan shown ${evidence}.`;

@@ -1,4 +1,5 @@
 import { formatSpan, type ResponseInfo } from "../observations/index.ts";
+import { formatConfidence } from "../units/index.ts";
 import { type SelectionState, verdict } from "./selection.ts";
 
 /**
@@ -13,7 +14,7 @@ export function selectionWords(
 ): string {
   const { question, survivors } = state;
   const found = verdict(state);
-  const percent = `${Number(((1 - question.alpha) * 100).toFixed(2))} %`;
+  const percent = formatConfidence(1 - question.alpha);
   const zone = formatSpan(question.delta, info, "plain");
   const days = `${state.n} ${observation}s`;
   switch (found.kind) {

@@ -1,35 +1,31 @@
 const DAY = 86400;
 
 /**
- * Seconds after midnight as a time of day, rounded to the minute: "06:00"; on later days "01:30 (+1 d)".
- * Negative, infinite and NaN: RangeError.
+ * Seconds after midnight as a time of day, to the minute, or to the second with `precise`: "06:00", "06:00:30". Other days
+ * are counted: "01:30 +1 d", "23:00 −1 d". Not a number and infinity give "not known".
  */
-export function formatClock(secondsAfterMidnight: number): string {
-  const minutes = Math.round(checked(secondsAfterMidnight) / 60);
-  const day = Math.floor((minutes * 60) / DAY);
-  const timeOfDay = hoursAndMinutes(minutes - (day * DAY) / 60);
-  return day === 0 ? timeOfDay : `${timeOfDay} (+${day} d)`;
+export function formatClock(secondsAfterMidnight: number, precise = false): string {
+  if (!Number.isFinite(secondsAfterMidnight)) return "not known";
+  const unit = precise ? 1 : 60;
+  const rounded = Math.round(secondsAfterMidnight / unit) * unit;
+  const days = Math.floor(rounded / DAY);
+  const time = timeOfDay(rounded - days * DAY, precise);
+  return days === 0 ? time : `${time} ${days > 0 ? "+" : "\u2212"}${Math.abs(days)} d`;
 }
 
-/** Seconds after midnight in the form that `readClock` reads, to the second: "06:00", "25:30", "06:00:30". */
+/**
+ * Seconds after midnight in the form that `readClock` reads, to the second: "06:00", "25:30", "06:00:30". Negative,
+ * infinite and NaN: RangeError.
+ */
 export function writeClock(secondsAfterMidnight: number): string {
-  const seconds = Math.round(checked(secondsAfterMidnight));
-  const rest = seconds % 60;
-  const start = hoursAndMinutes((seconds - rest) / 60);
-  return rest === 0 ? start : `${start}:${twoDigits(rest)}`;
-}
-
-function hoursAndMinutes(minutes: number): string {
-  return `${twoDigits(Math.floor(minutes / 60))}:${twoDigits(minutes % 60)}`;
-}
-
-function twoDigits(value: number): string {
-  return String(value).padStart(2, "0");
-}
-
-function checked(seconds: number): number {
-  if (!(seconds >= 0) || seconds === Number.POSITIVE_INFINITY) {
-    throw new RangeError(`${seconds} is not a number of seconds after midnight`);
+  if (!(secondsAfterMidnight >= 0) || secondsAfterMidnight === Number.POSITIVE_INFINITY) {
+    throw new RangeError(`${secondsAfterMidnight} is not a number of seconds after midnight`);
   }
-  return seconds;
+  const seconds = Math.round(secondsAfterMidnight);
+  return timeOfDay(seconds, seconds % 60 !== 0);
+}
+
+function timeOfDay(seconds: number, precise: boolean): string {
+  const parts = [Math.floor(seconds / 3600), Math.floor((seconds % 3600) / 60), ...(precise ? [seconds % 60] : [])];
+  return parts.map((part) => String(part).padStart(2, "0")).join(":");
 }

@@ -30,7 +30,18 @@ export { readShare, SHARE_PATTERN } from "./readShare.ts";
 
 // From numbers to text
 
+export {
+  differenceUnit,
+  type FigureKind,
+  type FigureScale,
+  type FigureText,
+  figureText,
+  signed,
+  valueText,
+} from "./figureText.ts";
 export { formatClock, writeClock } from "./formatClock.ts";
+export { formatConfidence } from "./formatConfidence.ts";
+export { decimalsFor, formatDecimals } from "./formatDecimals.ts";
 export { formatDuration } from "./formatDuration.ts";
 export { formatNumber } from "./formatNumber.ts";
 export { formatQuantity, writeQuantity } from "./formatQuantity.ts";
@@ -38,3 +49,4 @@ export { formatRate } from "./formatRate.ts";
 export { formatShare } from "./formatShare.ts";
 export { groupDigits } from "./groupDigits.ts";
 export { intervalDecimals } from "./intervalDecimals.ts";
+export { type TimeUnit, timeUnitFor } from "./timeUnit.ts";

@@ -1,7 +1,7 @@
 import type { ResponseInfo } from "../observations/index.ts";
 import type { StudyResults } from "../results/index.ts";
 import { type AgainstBest, type Comparison, compareAll, compareWithBest } from "../statistics/index.ts";
-import { groupDigits } from "../units/index.ts";
+import { formatConfidence, groupDigits } from "../units/index.ts";
 import { type Appraisal, appraise } from "./appraise.ts";
 import { cashOfDay } from "./cashOfDay.ts";
 import { lineUpWords } from "./lineUpWords.ts";
@@ -111,7 +111,7 @@ function wordsOf(
   { mayBeBest }: AgainstBest,
   { currency, confidence }: { currency: string; confidence: number },
 ): string {
-  const percent = `${Number((confidence * 100).toFixed(2))} %`;
+  const percent = formatConfidence(confidence);
   const money = (value: number): string => groupDigits(`${Math.round(value)} ${currency}`);
   const said = {
     pays: `"${name}" pays: at ${percent} for all options at once its net present value lies between ${money(low)} and ${money(high)}.`,

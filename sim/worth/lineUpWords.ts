@@ -1,3 +1,4 @@
+import { formatConfidence } from "../units/index.ts";
 import type { LineUp } from "./lineUp.ts";
 
 /** What was found, in sentences: which may be the best of all; each option, the best first; what is not reckoned. */
@@ -12,7 +13,7 @@ export function lineUpWords(found: Omit<LineUp, "words">): string[] {
 
 /** Which may be the best, buying nothing included. */
 function bestWords({ options, nothing, confidence }: Omit<LineUp, "words">): string {
-  const percent = `${Number((confidence * 100).toFixed(2))} %`;
+  const percent = formatConfidence(confidence);
   const may = options.filter((option) => option.againstBest.mayBeBest).map(({ name }) => `"${name}"`);
   const names = nothing.mayBeBest ? [...may, "buying nothing"] : may;
   const words =

@@ -1,4 +1,5 @@
 import { scaleLinear } from "d3";
+import { formatDecimals } from "../../sim/units/index.ts";
 import {
   type ChartContext,
   type ChartFrame,
@@ -9,7 +10,6 @@ import {
   drawPauses,
   drawText,
   emptyChart,
-  formatNumber,
   LINE_HEIGHT,
   type PauseBand,
   type TimeScale,
@@ -81,7 +81,7 @@ function drawCrew(
     drawText(frame.body, frame.left, top + 10 + i * LINE_HEIGHT, line, { bold: true });
   });
   drawText(frame.body, frame.left, top + 10 + lines.length * LINE_HEIGHT, panel.note, muted);
-  drawText(frame.body, left - 5, top + 8, formatNumber(people.domain()[1]!, 0), { ...muted, anchor: "end" });
+  drawText(frame.body, left - 5, top + 8, formatDecimals(people.domain()[1]!, 0), { ...muted, anchor: "end" });
   drawText(frame.body, left - 5, floor + 3, "0", { ...muted, anchor: "end" });
   const starts = panel.busy.map((_, bin) => bin * columns.binSeconds);
   const edges = [...starts, columns.endSeconds].map(time);

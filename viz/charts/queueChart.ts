@@ -1,4 +1,5 @@
 import { scaleLinear } from "d3";
+import { formatDecimals } from "../../sim/units/index.ts";
 import {
   type ChartContext,
   type ChartFrame,
@@ -9,7 +10,6 @@ import {
   drawPauses,
   drawText,
   emptyChart,
-  formatNumber,
   type Group,
   LINE_HEIGHT,
   type PauseBand,
@@ -84,7 +84,7 @@ export function drawPanel(
     .domain([0, Math.max(1, panel.largest, panel.capacity ?? 0)])
     .range([floor, top + 3]);
   drawPanelWords(frame, group, panel, top);
-  drawText(group, left - 5, value(value.domain()[1]!) + 5, formatNumber(value.domain()[1]!, 0), {
+  drawText(group, left - 5, value(value.domain()[1]!) + 5, formatDecimals(value.domain()[1]!, 0), {
     anchor: "end",
     fill: frame.colour("muted"),
   });

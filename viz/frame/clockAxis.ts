@@ -1,7 +1,7 @@
 import type { ScaleLinear } from "d3";
+import { formatClock } from "../../sim/units/index.ts";
 import { LINE_HEIGHT } from "./chartFrame.ts";
 import { drawText } from "./drawText.ts";
-import { formatClock } from "./formatClock.ts";
 import { quantityTicks } from "./quantity.ts";
 import type { Group } from "./selections.ts";
 import { textWidth } from "./textWidth.ts";

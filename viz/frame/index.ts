@@ -12,9 +12,6 @@ export {
 } from "./clockAxis.ts";
 // Text
 export { drawText, type TextStyle } from "./drawText.ts";
-// Numbers
-export { formatClock } from "./formatClock.ts";
-export { decimalsFor, formatNumber, intervalDecimals } from "./formatNumber.ts";
 export { type Quantity, quantityLabel, quantityTicks } from "./quantity.ts";
 export { readable } from "./readable.ts";
 export { isolated, safeText } from "./safeText.ts";
@@ -36,6 +33,5 @@ export {
   themeColours,
 } from "./theme.ts";
 export { timePlot, timeScale } from "./timeScale.ts";
-export { type TimeUnit, timeUnitFor } from "./timeUnit.ts";
 export { drawBottomAxis, drawLeftAxis } from "./valueAxis.ts";
 export { wrapText } from "./wrapText.ts";

@@ -1,7 +1,5 @@
 import { ticks } from "d3";
-import { formatClock } from "./formatClock.ts";
-import { decimalsFor, formatNumber } from "./formatNumber.ts";
-import { timeUnitFor } from "./timeUnit.ts";
+import { decimalsFor, formatClock, formatDecimals, timeUnitFor } from "../../sim/units/index.ts";
 
 /** What a value axis measures. Clock values and durations come in seconds, shares as 0..1. */
 export type Quantity =
@@ -48,7 +46,7 @@ function scaledTicks(low: number, high: number, count: number, unit: number): Qu
   const values = ticks(low / unit, high / unit, count);
   const step = values.length > 1 ? values[1]! - values[0]! : 1;
   const decimals = Math.max(0, decimalsFor(step) - 1);
-  return values.map((value) => ({ value: value * unit, text: formatNumber(value, decimals) }));
+  return values.map((value) => ({ value: value * unit, text: formatDecimals(value, decimals) }));
 }
 
 const CLOCK_STEPS = [

@@ -1,5 +1,6 @@
+import { formatDecimals } from "../../sim/units/index.ts";
 import type { StageRecord, StudyResults } from "../contract.ts";
-import { formatNumber, isolated } from "../frame/index.ts";
+import { isolated } from "../frame/index.ts";
 import { html, type Markup } from "./html.ts";
 
 const KINDS: Record<StageRecord["kind"], string> = {
@@ -20,11 +21,11 @@ export function componentTables(results: StudyResults): Markup {
   const line = html`<p>The line of the base case: heads (before hanging: crates) pass these stages in order.</p>
 <div class="scroll" tabindex="0" role="group" aria-label="Stages of the line"><table><thead><tr><th scope="col">Stage</th><th scope="col">What it is</th><th scope="col">Section</th><th scope="col">Places</th><th scope="col">Positions</th></tr></thead><tbody>${rows}</tbody></table></div>`;
   if (crews.length === 0) return line;
-  const people = crews.map(({ name, peopleMax }) => `${isolated(name)} ${formatNumber(peopleMax, 0)}`).join(", ");
+  const people = crews.map(({ name, peopleMax }) => `${isolated(name)} ${formatDecimals(peopleMax, 0)}`).join(", ");
   return html`${line}<p>Crews, most people at once: <bdi>${people}</bdi>.</p>`;
 }
 
 /** JSON has no word for "no limit" and writes null. */
 function countWords(count: number | null): string {
-  return count === null || !Number.isFinite(count) ? "no limit" : formatNumber(count, 0);
+  return count === null || !Number.isFinite(count) ? "no limit" : formatDecimals(count, 0);
 }

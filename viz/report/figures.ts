@@ -1,4 +1,5 @@
-import { type ChartContext, decimalsFor, formatNumber, svgText } from "../frame/index.ts";
+import { decimalsFor, formatDecimals } from "../../sim/units/index.ts";
+import { type ChartContext, svgText } from "../frame/index.ts";
 import type { Cell, ChartTable, TimeReadings } from "../tables/index.ts";
 import { html, type Markup, trusted, unbroken } from "./html.ts";
 import { packedReadings } from "./packedReadings.ts";
@@ -83,5 +84,5 @@ function decimalsOf(cells: readonly Cell[]): number {
 
 function cellText(cell: Cell, decimals: number): string {
   if (cell === null) return "\u2013";
-  return typeof cell === "number" ? formatNumber(cell, decimals) : cell;
+  return typeof cell === "number" ? formatDecimals(cell, decimals) : cell;
 }

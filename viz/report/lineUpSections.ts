@@ -1,6 +1,7 @@
+import { formatConfidence, formatDecimals } from "../../sim/units/index.ts";
 import type { LineUp, Ranged, StudyResults } from "../contract.ts";
-import { formatNumber, isolated } from "../frame/index.ts";
-import { confidenceWords, observationsWords } from "../words/index.ts";
+import { isolated } from "../frame/index.ts";
+import { observationsWords } from "../words/index.ts";
 import type { Figures } from "./figures.ts";
 import { html, type Markup } from "./html.ts";
 import { toldAnswer } from "./reportSections.ts";
@@ -18,7 +19,7 @@ function worthSection(found: LineUp, results: StudyResults): Markup {
   const { currency, interest, daysPerYear, confidence, cashWords } = found;
   const unit = isolated(currency);
   return html`<h2>Price, worth and payback</h2>
-<p>Interest ${Number((interest * 100).toPrecision(3))}\u00A0% a year, ${formatNumber(daysPerYear, 0)} days a year, money in ${unit}. Cash of a day: ${isolated(cashWords)}. Means over ${observationsWords(results)} of each on the same random numbers, with ${confidenceWords(confidence)} intervals that hold for all options at once.</p>
+<p>Interest ${Number((interest * 100).toPrecision(3))}\u00A0% a year, ${formatDecimals(daysPerYear, 0)} days a year, money in ${unit}. Cash of a day: ${isolated(cashWords)}. Means over ${observationsWords(results)} of each on the same random numbers, with ${formatConfidence(confidence)} intervals that hold for all options at once.</p>
 ${priceTable(found, unit)}
 ${worthTable(found, unit)}`;
 }
@@ -27,7 +28,7 @@ function priceTable({ options }: LineUp, unit: string): Markup {
   const rows = options.map(({ name, price, lifeYears, servicePerYear, cashPerDay }) => {
     const { mean, familyLow, familyHigh } = cashPerDay;
     const cash = { mean, low: familyLow ?? mean, high: familyHigh ?? mean };
-    return html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th><td>${money(price)}</td><td>${formatNumber(lifeYears, 0)}</td><td>${money(servicePerYear)}</td>${cell(cash, money)}</tr>`;
+    return html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th><td>${money(price)}</td><td>${formatDecimals(lifeYears, 0)}</td><td>${money(servicePerYear)}</td>${cell(cash, money)}</tr>`;
   });
   return html`<div class="scroll"><table class="even"><caption>What each option costs, and what a day with it brings more than one without it.</caption><thead><tr><th scope="col">Option</th><th scope="col">Price [${unit}]</th><th scope="col">Life [years]</th><th scope="col">Service a year [${unit}]</th><th scope="col">Cash a day [${unit}]</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }
@@ -46,7 +47,7 @@ function cell({ mean, low, high }: Ranged, show: (value: number) => string): Mar
 }
 
 function money(value: number): string {
-  return formatNumber(Math.round(value), 0);
+  return formatDecimals(Math.round(value), 0);
 }
 
 function years(value: number): string {

@@ -1,9 +1,9 @@
+import { formatConfidence, formatDecimals, formatDuration } from "../../sim/units/index.ts";
 import type { StudyResults, VariantResults } from "../contract.ts";
-import { formatNumber, isolated } from "../frame/index.ts";
+import { isolated } from "../frame/index.ts";
 import { headsOutView, type InputRow, inputRows } from "../views/index.ts";
 import {
   answer,
-  confidenceWords,
   differenceIn,
   differenceWords,
   headline,
@@ -13,7 +13,6 @@ import {
   quoted,
   shareWords,
   shownWords,
-  spanWords,
   studyFormat,
 } from "../words/index.ts";
 import { CAUTIONS } from "./cautions.ts";
@@ -131,11 +130,11 @@ export function limitSection(results: StudyResults, figures: Figures): Markup {
   if (base.day.limits.length === 0) return html`<h2>Time limits</h2><p>The plan watches no time limit.</p>`;
   const rows = base.day.limits.map((limit) => {
     const ends = [
-      limit.minSeconds === null ? "" : `at least ${spanWords(limit.minSeconds)}`,
-      limit.maxSeconds === null ? "" : `at most ${spanWords(limit.maxSeconds)}`,
+      limit.minSeconds === null ? "" : `at least ${formatDuration(limit.minSeconds)}`,
+      limit.maxSeconds === null ? "" : `at most ${formatDuration(limit.maxSeconds)}`,
     ];
     const source = results.plan.limitSources[limit.name] || "no source named in the plan";
-    return html`<tr><th scope="row"><bdi>${isolated(limit.name)}</bdi></th><td>${ends.filter((end) => end !== "").join(", ")}</td><td>${isolated(limitShareWords(results, base, limit.name))}</td><td>${shareWords(limit.beyond, limit.tally.count, "heads")}</td><td>${limit.tally.count === 0 ? "no value" : spanWords(limit.tally.max)}</td><td><bdi>${isolated(source)}</bdi></td></tr>`;
+    return html`<tr><th scope="row"><bdi>${isolated(limit.name)}</bdi></th><td>${ends.filter((end) => end !== "").join(", ")}</td><td>${isolated(limitShareWords(results, base, limit.name))}</td><td>${shareWords(limit.beyond, limit.tally.count, "heads")}</td><td>${limit.tally.count === 0 ? "no value" : formatDuration(limit.tally.max)}</td><td><bdi>${isolated(source)}</bdi></td></tr>`;
   });
   return html`<h2>Time limits</h2>
 <p class="small">A limit is a figure from the plan, watched and counted here, never enforced. Its source is the plan's; the law that applies at the site decides.</p>
@@ -195,9 +194,9 @@ export function experimentation(results: StudyResults): Markup {
   const estimation =
     study.replications < 2
       ? html`<p>One day has no interval. Run a study with several replications before comparing or deciding.</p>`
-      : html`<p>Each simulated day (replication) runs from empty to empty with its own random numbers. Intervals are at ${confidenceWords(study.confidence)} over ${observationNoun(results)}: Student's t, cut off at 0 where nothing below 0 is possible; for shares, Student's t of the logit, or the exact interval of the share of days where none was seen. Differences are paired, the same seeds in every variant. ${shownWords(results)}</p>${procedureParagraphs(results)}`;
+      : html`<p>Each simulated day (replication) runs from empty to empty with its own random numbers. Intervals are at ${formatConfidence(study.confidence)} over ${observationNoun(results)}: Student's t, cut off at 0 where nothing below 0 is possible; for shares, Student's t of the logit, or the exact interval of the share of days where none was seen. Differences are paired, the same seeds in every variant. ${shownWords(results)}</p>${procedureParagraphs(results)}`;
   return html`<h2>Experimentation</h2>
-<p>${formatNumber(variants.length, 0)} ${variants.length === 1 ? "variant" : "variants"}, ${days} each. The line starts empty; a day ends when it is clear or at the plan's longest day.</p>
+<p>${formatDecimals(variants.length, 0)} ${variants.length === 1 ? "variant" : "variants"}, ${days} each. The line starts empty; a day ends when it is clear or at the plan's longest day.</p>
 ${estimation}
 ${design.length > 0 ? html`<p>Factors and their levels:</p><ul>${design}</ul>` : ""}
 ${changeList(list)}`;

@@ -1,7 +1,7 @@
+import { formatConfidence } from "../../sim/units/index.ts";
 import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import {
-  confidenceWords,
   differenceIn,
   differenceWords,
   estimateWords,
@@ -103,5 +103,5 @@ function captionOf(results: StudyResults): string {
     results.variants.length > 1
       ? ` Differences are to today's plan, day by day on the same random numbers. ${shownWords(results)}`
       : "";
-  return `Mean over ${observationsWords(results)} with its ${confidenceWords(confidence)} interval.${differences}`;
+  return `Mean over ${observationsWords(results)} with its ${formatConfidence(confidence)} interval.${differences}`;
 }

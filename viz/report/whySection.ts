@@ -1,6 +1,7 @@
+import { formatConfidence } from "../../sim/units/index.ts";
 import type { StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { confidenceWords, isSingleDay, quoted, shareEstimate, WHY_NOTE, whyWords } from "../words/index.ts";
+import { isSingleDay, quoted, shareEstimate, WHY_NOTE, whyWords } from "../words/index.ts";
 import type { Figures } from "./figures.ts";
 import { html, type Markup, unbroken } from "./html.ts";
 import { whyCharts, whyVariants } from "./studyCharts.ts";
@@ -34,7 +35,7 @@ function advised({ advice }: StudyResults): Markup {
 function timeWords(results: StudyResults, { name, why }: VariantResults): Markup {
   const whose = isSingleDay(results)
     ? "On this one day, the longest first:"
-    : `In the base case, ${quoted(name)}, the longest first, with ${confidenceWords(results.study.confidence)} intervals:`;
+    : `In the base case, ${quoted(name)}, the longest first, with ${formatConfidence(results.study.confidence)} intervals:`;
   return html`<p>${whose}</p>
 <ul>${whyWords(why!).map((line) => html`<li>${unbroken(line)}</li>`)}</ul>
 <p class="small">${noteFor(results)}</p>`;
@@ -73,6 +74,6 @@ function stageTable(results: StudyResults): Markup {
     });
     return html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th>${cells}</tr>`;
   });
-  const caption = `Stages at whose pace the line ran longest, by share of the time to the end of work, with ${confidenceWords(results.study.confidence)} intervals.`;
+  const caption = `Stages at whose pace the line ran longest, by share of the time to the end of work, with ${formatConfidence(results.study.confidence)} intervals.`;
   return html`<div class="scroll"><table class="even"><caption>${caption}</caption><thead><tr><th scope="col">Variant</th><th scope="col">First</th><th scope="col">Second</th><th scope="col">Third</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }

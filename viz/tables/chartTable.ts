@@ -1,5 +1,5 @@
+import { formatClock } from "../../sim/units/index.ts";
 import type { Quantity } from "../frame/index.ts";
-import { formatClock } from "../frame/index.ts";
 
 export type Cell = string | number | null;
 

@@ -1,3 +1,4 @@
+import { formatClock } from "../../sim/units/index.ts";
 import {
   type BindingColumns,
   type BottleneckColumns,
@@ -8,7 +9,6 @@ import {
   type StateColumns,
   spansOfStages,
 } from "../charts/index.ts";
-import { formatClock } from "../frame/index.ts";
 import type { Cell, ChartTable } from "./chartTable.ts";
 
 /** The pictures of a day that are no traces, as tables. */

@@ -1,10 +1,10 @@
+import { formatConfidence, formatDecimals } from "../../sim/units/index.ts";
 import type { BindingColumns } from "../charts/index.ts";
 import type { StudyResults, VariantResults, Why } from "../contract.ts";
-import { formatNumber, isolated } from "../frame/index.ts";
+import { isolated } from "../frame/index.ts";
 import {
   CAUSE_KINDS,
   causeWords,
-  confidenceWords,
   isSingleDay,
   observationNoun,
   observationsOf,
@@ -42,7 +42,7 @@ export function bindingView(results: StudyResults, variant: VariantResults, why:
     }),
     footnote:
       rest > 0.0005 * why.total.mean
-        ? `All else together: ${spanEstimate({ ...why.total, mean: rest, low: null, high: null })}, ${formatNumber((100 * rest) / why.total.mean, 1)} %.`
+        ? `All else together: ${spanEstimate({ ...why.total, mean: rest, low: null, high: null })}, ${formatDecimals((100 * rest) / why.total.mean, 1)} %.`
         : "",
   };
 }
@@ -51,7 +51,7 @@ export function bindingView(results: StudyResults, variant: VariantResults, why:
 export function whyScope(results: StudyResults, variant: VariantResults): string {
   if (isSingleDay(results)) return "One day, no interval";
   const { confidence } = results.study;
-  return `${quoted(variant.name)}, mean over ${observationsOf(results, variant)} ${observationNoun(results)} with its ${confidenceWords(confidence)} interval`;
+  return `${quoted(variant.name)}, mean over ${observationsOf(results, variant)} ${observationNoun(results)} with its ${formatConfidence(confidence)} interval`;
 }
 
 function describe({ stages, parts }: Why): string {

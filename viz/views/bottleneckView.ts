@@ -1,6 +1,7 @@
+import { formatDecimals } from "../../sim/units/index.ts";
 import type { BottleneckColumns } from "../charts/index.ts";
 import type { StudyResults, VariantResults } from "../contract.ts";
-import { formatNumber, isolated } from "../frame/index.ts";
+import { isolated } from "../frame/index.ts";
 import { isSingleDay, observationNoun, observationsOf, shareEstimate } from "../words/index.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
 
@@ -45,7 +46,7 @@ export function bottleneckView(results: StudyResults, variant: VariantResults): 
 }
 
 function percent(share: number): string {
-  return `${formatNumber(share * 100, 0)} %`;
+  return `${formatDecimals(share * 100, 0)} %`;
 }
 
 function describe(

@@ -1,6 +1,7 @@
+import { formatDecimals } from "../../sim/units/index.ts";
 import type { ChillerColumns, ChillerPanel, TraceColumns } from "../charts/index.ts";
 import type { StageRecord, StepTrace, StudyResults, VariantResults } from "../contract.ts";
-import { clockAt, formatNumber, isolated } from "../frame/index.ts";
+import { clockAt, isolated } from "../frame/index.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
 import { traceColumns } from "./queueView.ts";
 
@@ -25,13 +26,13 @@ export function chillerView(results: StudyResults, variant: VariantResults, stag
   const watts = wattsPerHead(stage, day.finishSeconds - day.watchedFromSeconds);
   const most = (watts * stage.queue.max) / 1000;
   const columns = trace === undefined ? null : traceColumns(trace, day.finishSeconds);
-  const heat = watts > 0 ? `; heat out of the carcasses at most ${formatNumber(most, most < 100 ? 1 : 0)} kW` : "";
+  const heat = watts > 0 ? `; heat out of the carcasses at most ${formatDecimals(most, most < 100 ? 1 : 0)} kW` : "";
   return {
     ...dayScene(results, variant),
     title: `${name}: how full, and how much heat`,
     caption: "Where the fill lies on the dashed line no carcass can come in and the line stands",
     subtitle: `Heads present${watts > 0 ? " and heat out of the carcasses" : ""}, ${dayWords(results, variant)}`,
-    description: `${name} held at most ${formatNumber(stage.queue.max, 0)} heads (${placesWords(stage)})${peakWords(trace, day.startClockSeconds)}${heat}.`,
+    description: `${name} held at most ${formatDecimals(stage.queue.max, 0)} heads (${placesWords(stage)})${peakWords(trace, day.startClockSeconds)}${heat}.`,
     panels:
       columns === null
         ? []
@@ -69,7 +70,7 @@ function heatPanel(fill: TraceColumns, watts: number, most: number): ChillerPane
     trace,
     largest: most,
     capacity: null,
-    capacityText: `most ${formatNumber(most, most < 100 ? 1 : 0)} kW`,
+    capacityText: `most ${formatDecimals(most, most < 100 ? 1 : 0)} kW`,
   };
 }
 
@@ -80,7 +81,7 @@ function wattsPerHead(stage: StageRecord, watchedSeconds: number): number {
 }
 
 function placesWords({ places }: StageRecord): string {
-  return Number.isFinite(places) ? `${formatNumber(places, 0)} places` : "no limit of places";
+  return Number.isFinite(places) ? `${formatDecimals(places, 0)} places` : "no limit of places";
 }
 
 /** When it held most; "" without a trace. */

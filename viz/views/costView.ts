@@ -1,14 +1,8 @@
+import { formatConfidence } from "../../sim/units/index.ts";
 import type { CostColumns, CostEnds, CostPoint } from "../charts/index.ts";
 import type { Estimate, ResponseInfo, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import {
-  confidenceWords,
-  estimateWords,
-  observationNoun,
-  observationsWords,
-  quoted,
-  studyFormat,
-} from "../words/index.ts";
+import { estimateWords, observationNoun, observationsWords, quoted, studyFormat } from "../words/index.ts";
 
 /** What a variant gives and what it costs, by response key. */
 const GAIN = "headsPerHour";
@@ -25,7 +19,7 @@ export function costView(results: StudyResults): CostColumns | null {
   return {
     title: `${isolated(cost.label)}, against throughput`,
     caption: "Down and to the right is better; an open dot pays more for less than some filled one",
-    subtitle: `Means over ${observationsWords(results)} with their ${confidenceWords(results.study.confidence)} intervals. Filled: no other variant gives as much for as little (means compared; where bars overlap, chance may decide)`,
+    subtitle: `Means over ${observationsWords(results)} with their ${formatConfidence(results.study.confidence)} intervals. Filled: no other variant gives as much for as little (means compared; where bars overlap, chance may decide)`,
     description: `${front.length} of ${points.length} variants are undominated: ${front.map(({ name, text }) => `${quoted(name)} ${text}`).join("; ")}.`,
     gain: studyFormat(results, gain).quantity,
     cost: studyFormat(results, cost).quantity,

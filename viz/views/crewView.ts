@@ -1,7 +1,8 @@
+import { formatDecimals, formatDuration } from "../../sim/units/index.ts";
 import type { CrewColumns, CrewPanel } from "../charts/index.ts";
 import type { CrewTrace, StudyResults, VariantResults } from "../contract.ts";
-import { formatNumber, isolated } from "../frame/index.ts";
-import { spanWords, WORK_IN_HAND_WORDS } from "../words/index.ts";
+import { isolated } from "../frame/index.ts";
+import { WORK_IN_HAND_WORDS } from "../words/index.ts";
 import { binnedTrace, drawingBinSeconds } from "./binnedTrace.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
 
@@ -19,7 +20,7 @@ export function crewView(results: StudyResults, variant: VariantResults): CrewCo
     ...dayScene(results, variant),
     title: "Who had work in hand",
     caption: "White under the line: people on duty with nothing to do. No white: nobody to spare",
-    subtitle: `People on duty (line) and with work in hand (hatched), mean of each ${spanWords(binSeconds)}, ${dayWords(results, variant)}`,
+    subtitle: `People on duty (line) and with work in hand (hatched), mean of each ${formatDuration(binSeconds)}, ${dayWords(results, variant)}`,
     description: describe(shares),
     binSeconds,
     panels: (traces?.crews ?? []).map((trace, index) => panelOf(trace, shares[index]!.share, wished)),
@@ -31,7 +32,7 @@ function panelOf(trace: CrewTrace, share: number, binSeconds: number): CrewPanel
   const present = binnedTrace(trace.present, binSeconds);
   return {
     name: isolated(trace.name),
-    note: `at work ${formatNumber(share * 100, 0)} % of time on duty`,
+    note: `at work ${formatDecimals(share * 100, 0)} % of time on duty`,
     largest: Math.max(0, ...present.high),
     busy: binnedTrace(trace.busy, binSeconds).mean,
     present: present.mean,
@@ -40,5 +41,5 @@ function panelOf(trace: CrewTrace, share: number, binSeconds: number): CrewPanel
 
 function describe(shares: readonly { name: string; share: number }[]): string {
   const sorted = [...shares].sort((a, b) => b.share - a.share);
-  return `With work in hand, share of time on duty: ${sorted.map(({ name, share }) => `${name} ${formatNumber(share * 100, 0)} %`).join(", ")}.`;
+  return `With work in hand, share of time on duty: ${sorted.map(({ name, share }) => `${name} ${formatDecimals(share * 100, 0)} %`).join(", ")}.`;
 }

@@ -1,7 +1,8 @@
+import { formatConfidence } from "../../sim/units/index.ts";
 import type { CurveColumns, CurvePoint } from "../charts/index.ts";
 import type { Factor, ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { confidenceWords, studyFormat } from "../words/index.ts";
+import { studyFormat } from "../words/index.ts";
 import { describeVariants } from "./describeVariants.ts";
 import { endsOf } from "./responseView.ts";
 
@@ -40,7 +41,7 @@ export function curveView(results: StudyResults, info: ResponseInfo): CurveColum
 function subtitle(results: StudyResults, single: boolean): string {
   const { replications, confidence } = results.study;
   if (replications < 2) return "One day each, no interval";
-  return `Mean over ${replications} replications, ${single ? "bars and band" : "bars"}: ${confidenceWords(confidence)} interval`;
+  return `Mean over ${replications} replications, ${single ? "bars and band" : "bars"}: ${formatConfidence(confidence)} interval`;
 }
 
 const NUMBER = /^\s*([-+]?\d+(?:\.\d+)?(?:e[-+]?\d+)?)\s*(.*?)\s*$/i;

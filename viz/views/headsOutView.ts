@@ -1,6 +1,7 @@
+import { formatDecimals } from "../../sim/units/index.ts";
 import type { HeadsLine, HeadsOutColumns } from "../charts/index.ts";
 import type { StepTrace, StudyResults, VariantResults } from "../contract.ts";
-import { clockAt, formatNumber, isolated } from "../frame/index.ts";
+import { clockAt, isolated } from "../frame/index.ts";
 import { overtimeWords } from "../words/index.ts";
 import { chillersOf } from "./chillerView.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
@@ -14,7 +15,7 @@ export function headsOutView(results: StudyResults, variant: VariantResults): He
   const scene = dayScene(results, variant);
   const target = targetLine(results, day.shiftEndSeconds, day.heads.arrived);
   const counts = countedLines(variant);
-  const rate = formatNumber(results.plan.targetHeadsPerHour ?? 0, 0);
+  const rate = formatDecimals(results.plan.targetHeadsPerHour ?? 0, 0);
   return {
     ...scene,
     // A target that is reached only after the line was clear still has to end on the axis.
@@ -35,9 +36,9 @@ function countedLines(variant: VariantResults): HeadsLine[] {
   if (traces === null) return [];
   const clock = (seconds: number) => clockAt(seconds, day.startClockSeconds);
   const last = (words: string, line: HeadsLine): HeadsLine => {
-    return { ...line, label: `${words}: ${formatNumber(line.heads.at(-1) ?? 0, 0)} by ${clock(reachedAt(line))}` };
+    return { ...line, label: `${words}: ${formatDecimals(line.heads.at(-1) ?? 0, 0)} by ${clock(reachedAt(line))}` };
   };
-  const out = formatNumber(day.heads.out.carcass ?? 0, 0);
+  const out = formatDecimals(day.heads.out.carcass ?? 0, 0);
   // A load comes all at once. Heads that come one by one are known at the ends of bins, as carcasses out are.
   const shape = day.loads.length > 0 ? "step" : "straight";
   const chillers = chillersOf(variant).flatMap(({ name }) => {
@@ -45,7 +46,7 @@ function countedLines(variant: VariantResults): HeadsLine[] {
     return trace === undefined ? [] : [last(`into ${isolated(name)}`, counted(trace, "chiller", "straight"))];
   });
   return [
-    { ...counted(traces.arrived, "arrived", shape), label: `arrived: ${formatNumber(day.heads.arrived, 0)}` },
+    { ...counted(traces.arrived, "arrived", shape), label: `arrived: ${formatDecimals(day.heads.arrived, 0)}` },
     // A run of an earlier version did not count them.
     ...(traces.hung === undefined ? [] : [last("hung", counted(traces.hung, "hung", "straight"))]),
     ...chillers,
@@ -103,7 +104,7 @@ function targetLine(results: StudyResults, shiftEnd: number, arrived: number): H
     seconds.push(to);
     heads.push(before + gained);
   }
-  const label = `target: ${formatNumber(heads.at(-1)!, 0)} by ${clockAt(seconds.at(-1)!, results.variants[0]!.day.startClockSeconds)}`;
+  const label = `target: ${formatDecimals(heads.at(-1)!, 0)} by ${clockAt(seconds.at(-1)!, results.variants[0]!.day.startClockSeconds)}`;
   return { label, role: "target", shape: "straight", seconds, heads };
 }
 
@@ -115,7 +116,7 @@ function describe(
 ): string {
   const { day } = variant;
   const clock = (seconds: number) => clockAt(seconds, day.startClockSeconds);
-  const heads = (count: number) => formatNumber(count, 0);
+  const heads = (count: number) => formatDecimals(count, 0);
   const hung = counts.find(({ role }) => role === "hung");
   const last = hung === undefined || day.heads.hung === 0 ? "" : `, the last of them by ${clock(reachedAt(hung))}`;
   const stop = day.status === "finished" ? [] : ["The day did not end by itself: heads were left on the line."];
@@ -137,8 +138,8 @@ function targetWords(
 ): string[] {
   if (target === null) return [];
   const [wanted, until] = [target.heads.at(-1)!, target.seconds.at(-1)!];
-  const rate = formatNumber(results.plan.targetHeadsPerHour!, 0);
-  const words = `The target, ${rate} heads an hour without breaks, is ${formatNumber(wanted, 0)} heads by ${clockAt(until, day.startClockSeconds)}`;
+  const rate = formatDecimals(results.plan.targetHeadsPerHour!, 0);
+  const words = `The target, ${rate} heads an hour without breaks, is ${formatDecimals(wanted, 0)} heads by ${clockAt(until, day.startClockSeconds)}`;
   if (hung === undefined) return [`${words}.`];
-  return [`${words}; ${formatNumber(Math.floor(countAt(hung, until)), 0)} were hung by then.`];
+  return [`${words}; ${formatDecimals(Math.floor(countAt(hung, until)), 0)} were hung by then.`];
 }

@@ -1,14 +1,8 @@
+import { formatConfidence } from "../../sim/units/index.ts";
 import type { HeatMapCell, HeatMapColumns } from "../charts/index.ts";
 import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import {
-  confidenceWords,
-  estimateWords,
-  observationsWords,
-  type ResponseFormat,
-  ranking,
-  studyFormat,
-} from "../words/index.ts";
+import { estimateWords, observationsWords, type ResponseFormat, ranking, studyFormat } from "../words/index.ts";
 import { describeVariants } from "./describeVariants.ts";
 
 /** More levels than this do not fit across the picture. */
@@ -28,7 +22,7 @@ export function heatMapView(results: StudyResults, info: ResponseInfo): HeatMapC
   return {
     title: `${isolated(info.label)}${unit === "" ? "" : `, ${unit},`} by ${isolated(across.name)} and ${isolated(down.name)}`,
     caption: "Look along a row and down a column: where the shade stops changing, more of that factor adds nothing",
-    subtitle: `Mean over ${observationsWords(results)}, ± half the width of its ${confidenceWords(results.study.confidence)} interval. Dashed frame: today's plan${markWords(cells)}`,
+    subtitle: `Mean over ${observationsWords(results)}, ± half the width of its ${formatConfidence(results.study.confidence)} interval. Dashed frame: today's plan${markWords(cells)}`,
     description: describeVariants(results, info),
     columnName: isolated(across.name),
     columnLevels: across.levels.map(isolated),

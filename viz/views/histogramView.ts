@@ -1,7 +1,8 @@
 import { tickStep } from "d3";
+import { formatDecimals } from "../../sim/units/index.ts";
 import type { HistogramColumns } from "../charts/index.ts";
 import type { ColumnFit, FamilyFit, FitPicture } from "../contract.ts";
-import { formatNumber, isolated } from "../frame/index.ts";
+import { isolated } from "../frame/index.ts";
 import { fitTestWords } from "../words/index.ts";
 
 /** Plain steps lie up to a factor of 2.5 apart; this makes the next smaller one the likely choice. */
@@ -36,7 +37,7 @@ function subtitle({ ended, open, zeros }: ColumnFit, { densities }: FitPicture):
 }
 
 function curveWords(fit: FamilyFit): string[] {
-  const behind = fit.behind === 0 ? "lowest AIC" : `AIC ${formatNumber(fit.behind, 1)} above`;
+  const behind = fit.behind === 0 ? "lowest AIC" : `AIC ${formatDecimals(fit.behind, 1)} above`;
   return [fit.family, behind, ...fitTestWords(fit)];
 }
 

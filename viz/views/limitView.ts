@@ -1,8 +1,9 @@
 import { tickStep } from "d3";
+import { formatDecimals, formatDuration, timeUnitFor } from "../../sim/units/index.ts";
 import type { LimitColumns } from "../charts/index.ts";
 import type { LimitRecord, StudyResults, Tally, VariantResults } from "../contract.ts";
-import { formatNumber, isolated, timeUnitFor } from "../frame/index.ts";
-import { limitShareWords, shareWords, spanWords } from "../words/index.ts";
+import { isolated } from "../frame/index.ts";
+import { limitShareWords, shareWords } from "../words/index.ts";
 import { dayWords } from "./dayScene.ts";
 
 /**
@@ -33,21 +34,21 @@ export function limitView(results: StudyResults, variant: VariantResults, limit:
     dayText: outside === "" ? "" : `this day: ${outside}`,
     overflowText:
       overflow > 0.5
-        ? `${formatNumber(overflow, 0)} ${Math.round(overflow) === 1 ? "head" : "heads"} beyond this axis, the longest ${spanWords(tally.max)}`
+        ? `${formatDecimals(overflow, 0)} ${Math.round(overflow) === 1 ? "head" : "heads"} beyond this axis, the longest ${formatDuration(tally.max)}`
         : "",
   };
 }
 
 function spreadWords(tally: Tally): string {
-  return `Half of the heads took up to ${spanWords(tally.quantiles.p50)}, 95 % up to ${spanWords(tally.quantiles.p95)}, the longest ${spanWords(tally.max)}.`;
+  return `Half of the heads took up to ${formatDuration(tally.quantiles.p50)}, 95 % up to ${formatDuration(tally.quantiles.p95)}, the longest ${formatDuration(tally.max)}.`;
 }
 
 function limitWords(limit: LimitRecord): { seconds: number; text: string }[] {
   const words: { seconds: number; text: string }[] = [];
   if (limit.minSeconds !== null)
-    words.push({ seconds: limit.minSeconds, text: `at least ${spanWords(limit.minSeconds)}` });
+    words.push({ seconds: limit.minSeconds, text: `at least ${formatDuration(limit.minSeconds)}` });
   if (limit.maxSeconds !== null)
-    words.push({ seconds: limit.maxSeconds, text: `at most ${spanWords(limit.maxSeconds)}` });
+    words.push({ seconds: limit.maxSeconds, text: `at most ${formatDuration(limit.maxSeconds)}` });
   return words;
 }
 

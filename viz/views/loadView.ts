@@ -1,7 +1,7 @@
+import { formatDecimals, formatDuration } from "../../sim/units/index.ts";
 import type { LoadColumns, LoadRow } from "../charts/index.ts";
 import type { LoadRecord, StudyResults, VariantResults } from "../contract.ts";
-import { clockAt, formatNumber, isolated } from "../frame/index.ts";
-import { spanWords } from "../words/index.ts";
+import { clockAt, isolated } from "../frame/index.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
 import { panelOf, traceColumns } from "./queueView.ts";
 
@@ -48,7 +48,7 @@ function rowOf(load: LoadRecord, start: number): LoadRow {
 }
 
 function countWords({ crates, heads }: LoadRecord): string {
-  return `${formatNumber(crates, 0)} crates, ${formatNumber(heads, 0)} heads`;
+  return `${formatDecimals(crates, 0)} crates, ${formatDecimals(heads, 0)} heads`;
 }
 
 function describe(loads: readonly LoadRecord[]): string {
@@ -60,8 +60,8 @@ function describe(loads: readonly LoadRecord[]): string {
   const left = loads.filter((load) => load.emptiedSeconds === null).length;
   const count = `${loads.length} ${loads.length === 1 ? "lorry" : "lorries"} came.`;
   const wait = longest
-    ? ` Animals waited longest on ${isolated(longest.load.name)}: ${spanWords(longest.seconds)} from its arrival to the last head out of its crates.`
+    ? ` Animals waited longest on ${isolated(longest.load.name)}: ${formatDuration(longest.seconds)} from its arrival to the last head out of its crates.`
     : "";
-  const stay = stays.length > 0 ? ` The longest stay of a lorry was ${spanWords(Math.max(...stays))}.` : "";
+  const stay = stays.length > 0 ? ` The longest stay of a lorry was ${formatDuration(Math.max(...stays))}.` : "";
   return `${count}${wait}${stay}${left > 0 ? ` Of ${left} not all heads were taken.` : ""}`;
 }

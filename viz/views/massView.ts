@@ -1,6 +1,7 @@
+import { formatDecimals } from "../../sim/units/index.ts";
 import type { MassColumns, MassFlow } from "../charts/index.ts";
 import type { MassRecord, StudyResults, VariantResults } from "../contract.ts";
-import { formatNumber, isolated } from "../frame/index.ts";
+import { isolated } from "../frame/index.ts";
 import { dayWords } from "./dayScene.ts";
 
 const CARCASS = "carcass";
@@ -17,7 +18,7 @@ export function massView(results: StudyResults, variant: VariantResults): MassCo
     caption:
       "Each band is as wide as its mass: what does not leave as carcass has to be taken away and paid for, or sold",
     subtitle: `Kilograms and share of the live weight, ${dayWords(results, variant)}. Live weight = carcasses + by-products + what was taken off, to rounding`,
-    description: `Of ${kilograms(masses.liveKg)} live weight: ${flows.map(({ name, text }) => `${name} ${text}`).join("; ")}. A carcass weighs ${formatNumber(dressing * 100, 1)} % of the live weight it came from.`,
+    description: `Of ${kilograms(masses.liveKg)} live weight: ${flows.map(({ name, text }) => `${name} ${text}`).join("; ")}. A carcass weighs ${formatDecimals(dressing * 100, 1)} % of the live weight it came from.`,
     liveKilograms: masses.liveKg,
     liveText: kilograms(masses.liveKg),
     flows,
@@ -43,9 +44,9 @@ function flowsOf(masses: MassRecord): MassFlow[] {
 }
 
 function percentWords(share: number): string {
-  return share < 0.0005 ? "under 0.1 %" : `${formatNumber(100 * share, 1)} %`;
+  return share < 0.0005 ? "under 0.1 %" : `${formatDecimals(100 * share, 1)} %`;
 }
 
 function kilograms(value: number): string {
-  return `${formatNumber(value, value < 100 ? 1 : 0)} kg`;
+  return `${formatDecimals(value, value < 100 ? 1 : 0)} kg`;
 }

@@ -1,7 +1,7 @@
+import { formatDecimals, formatDuration } from "../../sim/units/index.ts";
 import type { QueueColumns, QueuePanel, TraceColumns } from "../charts/index.ts";
 import type { StageRecord, StepTrace, StudyResults, VariantResults } from "../contract.ts";
-import { formatNumber, isolated } from "../frame/index.ts";
-import { spanWords } from "../words/index.ts";
+import { isolated } from "../frame/index.ts";
 import { binnedTrace, drawingBinSeconds } from "./binnedTrace.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
 
@@ -50,7 +50,7 @@ export function panelOf(stage: StageRecord, trace: TraceColumns): QueuePanel {
   const drawn = limited && stage.places <= 4 * stage.queue.max;
   return {
     name: isolated(stage.name),
-    note: `${crates ? "crates" : "heads"}: most ${formatNumber(stage.queue.max, 0)}, mean ${formatNumber(stage.queue.mean, stage.queue.mean < 100 ? 1 : 0)}`,
+    note: `${crates ? "crates" : "heads"}: most ${formatDecimals(stage.queue.max, 0)}, mean ${formatDecimals(stage.queue.mean, stage.queue.mean < 100 ? 1 : 0)}`,
     capacity: drawn ? stage.places : null,
     capacityText: capacityWords(stage),
     largest: stage.queue.max,
@@ -63,12 +63,12 @@ function capacityWords(stage: StageRecord): string {
   if (!Number.isFinite(stage.places)) return "no limit of places";
   if (stage.places === 0) return "no places of its own";
   const things = stage.kind === "crates" ? "crate" : "place";
-  return `${formatNumber(stage.places, 0)} ${things}${stage.places === 1 ? "" : "s"}`;
+  return `${formatDecimals(stage.places, 0)} ${things}${stage.places === 1 ? "" : "s"}`;
 }
 
 function shapeWords(panels: readonly QueuePanel[]): string {
   const binned = panels.map((panel) => panel.trace).find((trace) => trace.kind === "binned");
-  const band = binned ? `Band: lowest to highest in each ${spanWords(binned.binSeconds)}, line: mean. ` : "";
+  const band = binned ? `Band: lowest to highest in each ${formatDuration(binned.binSeconds)}, line: mean. ` : "";
   return `${band}Dashed: places there are.`;
 }
 
@@ -85,7 +85,7 @@ function describe(stages: readonly StageRecord[]): string {
     .filter((stage) => stage.kind === "station")
     .sort((a, b) => b.queue.mean - a.queue.mean)[0];
   const first = longest
-    ? `On average most heads waited before ${isolated(longest.name)}: ${formatNumber(longest.queue.mean, 1)}, at most ${formatNumber(longest.queue.max, 0)}. `
+    ? `On average most heads waited before ${isolated(longest.name)}: ${formatDecimals(longest.queue.mean, 1)}, at most ${formatDecimals(longest.queue.max, 0)}. `
     : "";
   return `${first}${full.length === 0 ? "No stage ran out of places." : `All places were taken at some time at: ${names}.`}`;
 }

@@ -1,8 +1,8 @@
+import { formatConfidence } from "../../sim/units/index.ts";
 import type { DifferenceColumns, ResponseColumns } from "../charts/index.ts";
 import type { Estimate, ResponseInfo, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import {
-  confidenceWords,
   differenceEnds,
   differenceIn,
   differenceWords,
@@ -28,7 +28,7 @@ export function responseView(results: StudyResults, info: ResponseInfo): Respons
   });
   const several =
     replications > 1
-      ? `Mean over ${observationsWords(results)} with its ${confidenceWords(confidence)} interval`
+      ? `Mean over ${observationsWords(results)} with its ${formatConfidence(confidence)} interval`
       : "One day, no interval";
   return {
     title: isolated(info.label),
@@ -63,7 +63,7 @@ export function differenceView(results: StudyResults, info: ResponseInfo): Diffe
   });
   const base = results.variants[0];
   const joint = results.variants.some((variant) => differenceIn(variant, info.key)?.joint);
-  const interval = `${confidenceWords(confidence)} intervals${joint ? ` that allow for ${results.variants.length - 1} changes compared` : ""}`;
+  const interval = `${formatConfidence(confidence)} intervals${joint ? ` that allow for ${results.variants.length - 1} changes compared` : ""}`;
   return {
     title: `${isolated(info.label)}: difference to today's plan`,
     caption: "If the bar does not touch the upright line, the difference is real in this model",

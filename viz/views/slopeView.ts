@@ -1,6 +1,6 @@
+import { decimalsFor, formatDecimals, intervalDecimals } from "../../sim/units/index.ts";
 import type { SlopeColumns } from "../charts/index.ts";
 import type { SlopeEstimate, StudyResults, VariantResults, Why } from "../contract.ts";
-import { decimalsFor, formatNumber, intervalDecimals } from "../frame/index.ts";
 import { rankedSlopes, slopeName, timesEstimate, withheldWords } from "../words/index.ts";
 import { whyScope } from "./bindingView.ts";
 
@@ -39,7 +39,7 @@ function slopeText({ slope }: SlopeEstimate): string {
     halfWidth === null ? decimalsFor(Math.abs(mean) / 10, 1) : halfWidth > 0 ? intervalDecimals(halfWidth) : 2,
   );
   const signed = (value: number) => {
-    const text = formatNumber(value, decimals);
+    const text = formatDecimals(value, decimals);
     return value > 0 && /[1-9]/.test(text) ? `+${text}` : text;
   };
   return low === null || high === null

@@ -1,7 +1,8 @@
+import { formatDecimals, formatDuration } from "../../sim/units/index.ts";
 import type { StateColumns, StateRow } from "../charts/index.ts";
 import type { STATES, StageRecord, StateTrace, StudyResults, VariantResults } from "../contract.ts";
-import { formatNumber, isolated } from "../frame/index.ts";
-import { OWN_TIME_WORDS, spanWords } from "../words/index.ts";
+import { isolated } from "../frame/index.ts";
+import { OWN_TIME_WORDS } from "../words/index.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
 
 /** The type of the simulator's table holds this one to the same states in the same order. */
@@ -27,7 +28,7 @@ export function stateView(results: StudyResults, variant: VariantResults): State
     title: "What each station did",
     caption:
       "The busiest station sets the pace: stations before it cannot pass heads on, stations after it wait for them",
-    subtitle: `Shares of position time in each ${spanWords(binSeconds)}, in line order; the line below a strip is the station's own time; ${dayWords(results, variant)}`,
+    subtitle: `Shares of position time in each ${formatDuration(binSeconds)}, in line order; the line below a strip is the station's own time; ${dayWords(results, variant)}`,
     description: describe(watched.map((pair) => pair.stage)),
     binSeconds,
     states: STATE_NAMES,
@@ -96,7 +97,7 @@ function noteOf(shares: readonly number[], breakShare: number | null): string[] 
 }
 
 function percent(share: number): string {
-  return `${formatNumber(share * 100, 0)} %`;
+  return `${formatDecimals(share * 100, 0)} %`;
 }
 
 /** What a station in each state does, for the finding; time on break is planned and no finding. */

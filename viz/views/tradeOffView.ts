@@ -1,7 +1,8 @@
+import { formatConfidence } from "../../sim/units/index.ts";
 import type { CostColumns } from "../charts/index.ts";
 import type { Improvement } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { confidenceWords, goalFormat, usesWords } from "../words/index.ts";
+import { goalFormat, usesWords } from "../words/index.ts";
 
 /** What is had along x, what it takes of the total along y; null without a curve. */
 export function tradeOffView(found: Improvement): CostColumns | null {
@@ -22,7 +23,7 @@ export function tradeOffView(found: Improvement): CostColumns | null {
   return {
     title: `${label}, against ${lowerFirst(isolated(found.goal.label))}`,
     caption: `${format.quantity.kind === "duration" ? "Left and down" : "Right and down"} is better; an open dot takes more for less than some filled one`,
-    subtitle: `The best design tried for no more than each total; ${confidenceWords(confidence)} intervals over ${known[0]!.goal!.n} days. Filled: no other design gives as much for less (means compared; where bars overlap, chance may decide)`,
+    subtitle: `The best design tried for no more than each total; ${formatConfidence(confidence)} intervals over ${known[0]!.goal!.n} days. Filled: no other design gives as much for less (means compared; where bars overlap, chance may decide)`,
     description: `${points.map(({ text }) => text).join("; ")}.`,
     gain: format.quantity,
     cost: { kind: "number", label, unit: allocated.kind === "budget" ? isolated(allocated.unit) : "" },

@@ -1,7 +1,7 @@
+import { formatDecimals, formatDuration } from "../../sim/units/index.ts";
 import type { WipColumns, WipSection } from "../charts/index.ts";
 import type { StudyResults, VariantResults } from "../contract.ts";
-import { formatNumber, isolated } from "../frame/index.ts";
-import { spanWords } from "../words/index.ts";
+import { isolated } from "../frame/index.ts";
 import { binnedTrace, drawingBinSeconds } from "./binnedTrace.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
 
@@ -15,12 +15,12 @@ export function wipView(results: StudyResults, variant: VariantResults): WipColu
   const binSeconds = traces[0]?.binSeconds ?? drawingBinSeconds(day.finishSeconds);
   const sections = traces.map(({ name, mean }) => ({ name, values: mean }));
   const alive = sections.filter((section) => section.values.some((value) => value > 0));
-  const peaks = day.sections.map((section) => `${isolated(section.name)} ${formatNumber(section.wip.max, 0)}`);
+  const peaks = day.sections.map((section) => `${isolated(section.name)} ${formatDecimals(section.wip.max, 0)}`);
   return {
     ...dayScene(results, variant),
     title: "Heads on the line by section",
     caption: "A section that swells feeds a slower one; one that empties is fed too slowly",
-    subtitle: `Work in process: mean number of heads in each ${spanWords(binSeconds)}, stacked, ${dayWords(results, variant)}`,
+    subtitle: `Work in process: mean number of heads in each ${formatDuration(binSeconds)}, stacked, ${dayWords(results, variant)}`,
     description: peaks.length === 0 ? "No section recorded." : `Most heads at one time: ${peaks.join(", ")}.`,
     binSeconds,
     panels: panelsOf(alive),

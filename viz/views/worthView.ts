@@ -1,11 +1,12 @@
+import { formatConfidence, formatDecimals } from "../../sim/units/index.ts";
 import type { DifferenceColumns } from "../charts/index.ts";
 import type { LineUp } from "../contract.ts";
-import { formatNumber, isolated } from "../frame/index.ts";
-import { confidenceWords, quoted } from "../words/index.ts";
+import { isolated } from "../frame/index.ts";
+import { quoted } from "../words/index.ts";
 
 /** What each option brings in a year beyond what it costs, in the order of the file. */
 export function worthView({ options, currency, confidence }: LineUp): DifferenceColumns {
-  const money = (value: number) => formatNumber(Math.round(value), 0);
+  const money = (value: number) => formatDecimals(Math.round(value), 0);
   const unit = isolated(currency);
   const told = options.map(({ name, worth, verdict }) => {
     const { mean, low, high } = worth.perYear;
@@ -15,7 +16,7 @@ export function worthView({ options, currency, confidence }: LineUp): Difference
   return {
     title: "What each option is worth in a year",
     caption: "An interval that stays on one side of the upright line is a verdict to rely on",
-    subtitle: `Equal yearly amount over its life, price, service and interest reckoned; ${confidenceWords(confidence)} intervals that hold for all options at once. Filled dot: decided; open dot: not decided`,
+    subtitle: `Equal yearly amount over its life, price, service and interest reckoned; ${formatConfidence(confidence)} intervals that hold for all options at once. Filled dot: decided; open dot: not decided`,
     description: `${told.map(({ name, mean, ends, verdict }) => `${quoted(name)}: ${money(mean)} ${unit} a year (${ends}), ${verdict}`).join("; ")}.`,
     quantity: { kind: "number", label: "a year", unit },
     rows: told.map(({ name, mean, low, high, ends, shown, verdict }) => {

@@ -1,7 +1,7 @@
+import { formatConfidence } from "../../sim/units/index.ts";
 import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { bestWords } from "./bestWords.ts";
-import { confidenceWords } from "./confidenceWords.ts";
 import { differenceWords } from "./differenceWords.ts";
 import { estimateWords } from "./estimateWords.ts";
 import { differenceIn, headline } from "./headline.ts";
@@ -66,7 +66,7 @@ function comparisons(results: StudyResults, info: ResponseInfo, format: Response
 }
 
 function countWords(shown: number, all: number, confidence: number): string {
-  const at = confidenceWords(confidence);
+  const at = formatConfidence(confidence);
   if (shown === 0) return `None of the ${all} variants is shown to differ from today's plan at ${at}.`;
   if (shown === all) return `All ${all} variants are shown to differ from today's plan at ${at}.`;
   return `${shown} of ${all} variants ${shown === 1 ? "is" : "are"} shown to differ from today's plan at ${at}; ${all - shown} ${all - shown === 1 ? "is" : "are"} not.`;

@@ -1,5 +1,5 @@
+import { formatConfidence } from "../../sim/units/index.ts";
 import type { Difference } from "../contract.ts";
-import { confidenceWords } from "./confidenceWords.ts";
 import { differenceEnds } from "./differenceEnds.ts";
 import { differenceResolution } from "./differenceResolution.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
@@ -50,7 +50,7 @@ export function differenceWords(
       sentence: `the same as today's plan on all ${difference.n} simulated days`,
     };
   }
-  const at = confidenceWords(confidence);
+  const at = formatConfidence(confidence);
   const sentence = difference.shown
     ? `${format.comparison(mean, resolution)} than today's plan (${interval} at ${at}${among(difference)})`
     : `not shown to differ from today's plan (${interval} at ${at}${among(difference)})`;

@@ -1,5 +1,5 @@
+import { formatConfidence } from "../../sim/units/index.ts";
 import type { Estimate } from "../contract.ts";
-import { confidenceWords } from "./confidenceWords.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 
 /** An estimate told with its interval and number of days, or that there is none. */
@@ -26,6 +26,6 @@ export function estimateWords(
   }
   const mean = format.value(estimate.mean, estimate.halfWidth);
   const interval = format.range(estimate.low, estimate.high, estimate.halfWidth);
-  const phrase = `${mean} (${interval} at ${confidenceWords(confidence)}, ${estimate.n} ${noun})`;
+  const phrase = `${mean} (${interval} at ${formatConfidence(confidence)}, ${estimate.n} ${noun})`;
   return { mean, interval, phrase };
 }

@@ -1,13 +1,13 @@
+import { formatDecimals } from "../../sim/units/index.ts";
 import type { FamilyFit } from "../contract.ts";
-import { formatNumber } from "../frame/index.ts";
 
 /** The two tests of a fit in a few words each. */
 export function fitTestWords({ test }: FamilyFit): string[] {
   if (test === null) return ["tests: no answer"];
   const { kolmogorov, andersonDarling } = test;
   return [
-    `D ${formatNumber(kolmogorov.statistic, 3)}, ${pWords(kolmogorov.p)}`,
-    `A\u00B2 ${formatNumber(andersonDarling.statistic, 2)}, ${pWords(andersonDarling.p)}`,
+    `D ${formatDecimals(kolmogorov.statistic, 3)}, ${pWords(kolmogorov.p)}`,
+    `A\u00B2 ${formatDecimals(andersonDarling.statistic, 2)}, ${pWords(andersonDarling.p)}`,
   ];
 }
 

@@ -1,5 +1,6 @@
+import { formatDecimals } from "../../sim/units/index.ts";
 import type { Found, Improvement } from "../contract.ts";
-import { formatNumber, isolated } from "../frame/index.ts";
+import { isolated } from "../frame/index.ts";
 import { type ResponseFormat, responseFormat } from "./responseFormat.ts";
 
 /** How the goal of a search is written: in one unit wherever it stands. No goal is a time of day. */
@@ -14,5 +15,5 @@ export function goalFormat({ goal, tried, curve, recommended }: Improvement): Re
 
 /** "24 places"; a dash for the plan as it is where that cannot be counted. */
 export function usesWords({ uses }: Pick<Found, "uses">, { allocated }: Pick<Improvement, "allocated">): string {
-  return uses === null ? "\u2013" : `${formatNumber(uses, 0)} ${isolated(allocated.unit)}`;
+  return uses === null ? "\u2013" : `${formatDecimals(uses, 0)} ${isolated(allocated.unit)}`;
 }

@@ -2,7 +2,6 @@ export { answer } from "./answer.ts";
 export { bestWords } from "./bestWords.ts";
 export { shareEstimate, spanEstimate, timesEstimate } from "./boundWords.ts";
 export { CAUSE_KINDS, causeWords } from "./causeWords.ts";
-export { confidenceWords } from "./confidenceWords.ts";
 export { differenceEnds } from "./differenceEnds.ts";
 export { type DifferenceWords, differenceWords } from "./differenceWords.ts";
 export { type EstimateWords, estimateWords } from "./estimateWords.ts";
@@ -20,7 +19,6 @@ export { type FactorEffect, rankedEffects, screeningWords } from "./screeningWor
 export { shareWords } from "./shareWords.ts";
 export { shownWords } from "./shownWords.ts";
 export { rankedSlopes, slopeName } from "./slopeRanks.ts";
-export { spanWords } from "./spanWords.ts";
 export { stepWords } from "./stepWords.ts";
 export { studyFormat } from "./studyFormat.ts";
 export { WHY_NOTE, whyWords } from "./whyWords.ts";

@@ -1,5 +1,5 @@
+import { formatConfidence } from "../../sim/units/index.ts";
 import type { StudyResults, VariantResults } from "../contract.ts";
-import { confidenceWords } from "./confidenceWords.ts";
 import { observationNoun } from "./observations.ts";
 import { responseFormat } from "./responseFormat.ts";
 
@@ -16,7 +16,7 @@ export function limitShareWords(results: StudyResults, { estimates }: VariantRes
   const { n, mean, low, high, halfWidth } = found;
   const { value, range } = responseFormat(info, 0);
   if (low === null || high === null) return `${value(mean, null)} outside the limit on one simulated day, no interval`;
-  const at = confidenceWords(results.study.confidence);
+  const at = formatConfidence(results.study.confidence);
   const days = `${n} ${observationNoun(results)}`;
   if (mean === 0) return `None outside the limit in ${days} (at most ${value(high, high)} at ${at})`;
   return `${value(mean, halfWidth)} outside the limit (${range(low, high, halfWidth)} at ${at}, ${days})`;

@@ -1,5 +1,6 @@
+import { formatDecimals } from "../../sim/units/index.ts";
 import type { DayRecord, StudyResults } from "../contract.ts";
-import { clockAt, formatNumber } from "../frame/index.ts";
+import { clockAt } from "../frame/index.ts";
 
 /** When work ended, and all the overtime of the day: after the last shift's end, cleaning included. */
 export function overtimeWords({ plan }: Pick<StudyResults, "plan">, day: DayRecord): string {
@@ -14,5 +15,5 @@ export function overtimeWords({ plan }: Pick<StudyResults, "plan">, day: DayReco
 }
 
 function minutes(seconds: number): string {
-  return seconds < 60 ? "less than 1 min" : `${formatNumber(seconds / 60, 0)} min`;
+  return seconds < 60 ? "less than 1 min" : `${formatDecimals(seconds / 60, 0)} min`;
 }

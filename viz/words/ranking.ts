@@ -1,5 +1,5 @@
+import { formatDecimals } from "../../sim/units/index.ts";
 import type { ResponseInfo, StudyResults } from "../contract.ts";
-import { formatNumber } from "../frame/index.ts";
 
 /** When a day ends says nothing by itself where one variant works more heads than another. */
 const ENDS = new Set(["finish", "lastOut", "cleaningEnd", "overtime"]);
@@ -25,7 +25,7 @@ export function ranking(results: StudyResults, info: ResponseInfo): Ranking {
   const [least, most] = [Math.min(...hung), Math.max(...hung)];
   if (!ENDS.has(info.key) || most - least <= LUCK * most) return { by: info, words: "" };
   const by = INSTEAD.flatMap((key) => results.responses.filter((response) => response.key === key))[0] ?? null;
-  const heads = `${formatNumber(least, 0)} to ${formatNumber(most, 0)} on the first day`;
+  const heads = `${formatDecimals(least, 0)} to ${formatDecimals(most, 0)} on the first day`;
   const said = `The variants handle different numbers of heads (${heads}), so the end of work alone cannot rank them.`;
   return { by, words: by === null ? `${said} Ask the study for 'headsPerHour' to rank them by throughput.` : said };
 }

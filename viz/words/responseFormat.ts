@@ -1,13 +1,6 @@
+import { type FigureScale, figureText, formatClock, signed } from "../../sim/units/index.ts";
 import type { ResponseInfo } from "../contract.ts";
-import {
-  formatClock,
-  formatNumber,
-  intervalDecimals,
-  isolated,
-  type Quantity,
-  type TimeUnit,
-  timeUnitFor,
-} from "../frame/index.ts";
+import { isolated, type Quantity } from "../frame/index.ts";
 
 /** How the values of one response are written; every function takes the values in the response's own unit. */
 export interface ResponseFormat {
@@ -39,109 +32,69 @@ export interface LargestSpans {
  * every span of time takes the unit that suits itself.
  */
 export function responseFormat(info: ResponseInfo, startClockSeconds: number, largest?: LargestSpans): ResponseFormat {
-  switch (info.format) {
-    case "clock":
-      return clockFormat(info, startClockSeconds, largest);
-    case "duration":
-      return durationFormat(info, ["shorter", "longer"], largest);
-    case "share":
-      return shareFormat(info);
-    case "number":
-      return numberFormat(info);
-  }
-}
-
-function numberFormat(info: ResponseInfo): ResponseFormat {
-  const unit = info.unit === "" ? "" : ` ${isolated(info.unit)}`;
-  const plain = (value: number, resolution: number | null) => formatNumber(value, digits(value, resolution));
+  const values = writerOf(info, largest?.value);
+  const differences = writerOf(info, largest?.difference);
+  const clock = (value: number) => formatClock(value + startClockSeconds);
+  const isClock = info.format === "clock";
+  const [fewer, more] = SIDES[info.format];
   return {
-    value: (value, resolution) => plain(value, resolution) + unit,
-    range: (low, high, resolution) => `${plain(low, resolution)} to ${plain(high, resolution)}`,
-    difference: (value, resolution) => signed(value, plain(value, resolution)) + unit,
-    differenceRange: (low, high, resolution) => signedRange(low, high, (value) => plain(value, resolution)),
-    comparison: (value, resolution) => `${plain(Math.abs(value), resolution)}${unit} ${value < 0 ? "less" : "more"}`,
-    sides: ["less", "more"],
-    quantity: { kind: "number", label: isolated(info.label), unit: isolated(info.unit) },
-    differenceQuantity: { kind: "number", label: "difference to today's plan", unit: isolated(info.unit) },
-    differenceScale: 1,
-  };
-}
-
-function shareFormat(info: ResponseInfo): ResponseFormat {
-  const points = (value: number, resolution: number | null) =>
-    formatNumber(value * 100, digits(value * 100, resolution === null ? null : resolution * 100));
-  return {
-    value: (value, resolution) => `${points(value, resolution)} %`,
-    range: (low, high, resolution) => `${points(low, resolution)} to ${points(high, resolution)} %`,
-    difference: (value, resolution) => `${signed(value, points(value, resolution))} points`,
-    differenceRange: (low, high, resolution) => signedRange(low, high, (value) => points(value, resolution)),
+    value: (value, resolution) => (isClock ? clock(value) : values.single(value, resolution)),
+    range: (low, high, resolution) =>
+      isClock ? `${clock(low)} to ${clock(high)}` : values.range(low, high, resolution, (_, text) => text),
+    difference: (value, resolution) => signed(value, differences.single(value, resolution, "points")),
+    differenceRange: (low, high, resolution) => differences.range(low, high, resolution, signed, ""),
     comparison: (value, resolution) =>
-      `${points(Math.abs(value), resolution)} percentage points ${value < 0 ? "less" : "more"}`,
-    sides: ["less", "more"],
-    quantity: { kind: "share", label: isolated(info.label) },
-    differenceQuantity: { kind: "number", label: "difference to today's plan", unit: "percentage points" },
-    differenceScale: 100,
+      `${differences.single(Math.abs(value), resolution, "percentage points")} ${value < 0 ? fewer : more}`,
+    sides: [fewer, more],
+    quantity: quantityOf(info, startClockSeconds),
+    differenceQuantity: differenceQuantityOf(info),
+    differenceScale: info.format === "share" ? 100 : 1,
   };
 }
 
-function durationFormat(info: ResponseInfo, sides: readonly [string, string], largest?: LargestSpans): ResponseFormat {
-  const values = spanFormat(largest?.value);
-  const differences = spanFormat(largest?.difference);
-  return {
-    value: values.single,
-    range: (low, high, resolution) => values.range(low, high, resolution, (_, text) => text),
-    difference: (value, resolution) => signed(value, differences.single(value, resolution)),
-    differenceRange: (low, high, resolution) => differences.range(low, high, resolution, signed),
-    comparison: (value, resolution) => `${differences.single(Math.abs(value), resolution)} ${sides[value < 0 ? 0 : 1]}`,
-    sides,
-    quantity: { kind: "duration", label: isolated(info.label) },
-    differenceQuantity: { kind: "duration", label: "difference to today's plan" },
-    differenceScale: 1,
-  };
-}
+const SIDES = {
+  clock: ["earlier", "later"],
+  duration: ["shorter", "longer"],
+  share: ["less", "more"],
+  number: ["less", "more"],
+} as const;
 
-/** Spans of time in the unit that suits `largest`, or each its own. */
-function spanFormat(largest: number | undefined) {
-  const text = (value: number, resolution: number | null, unit: TimeUnit) => {
-    const scaled = value / unit.seconds;
-    return formatNumber(scaled, digits(scaled, resolution === null ? null : resolution / unit.seconds));
+/** Figures of one response with their units; `points` is what a difference of shares has for its unit. */
+function writerOf(info: ResponseInfo, largest: number | undefined) {
+  const parts = (value: number, resolution: number | null, beside: number, points = "%") => {
+    const scale: FigureScale = { halfWidth: resolution, largest: largest ?? beside };
+    const { number, unit } = figureText(value, info, scale);
+    return { number, unit: info.format === "share" ? points : isolated(unit) };
   };
   return {
-    single: (value: number, resolution: number | null) => {
-      const unit = timeUnitFor(largest ?? value);
-      return `${text(value, resolution, unit)} ${unit.unit}`;
+    single: (value: number, resolution: number | null, points?: string) => {
+      const { number, unit } = parts(value, resolution, Math.abs(value), points);
+      return `${number} ${unit}`.trimEnd();
     },
-    range: (low: number, high: number, resolution: number | null, sign: (value: number, text: string) => string) => {
-      const unit = timeUnitFor(largest ?? Math.max(Math.abs(low), Math.abs(high)));
-      const [from, to] = [sign(low, text(low, resolution, unit)), sign(high, text(high, resolution, unit))];
-      return `${from} to ${to} ${unit.unit}`;
+    range: (
+      low: number,
+      high: number,
+      resolution: number | null,
+      sign: (value: number, text: string) => string,
+      points?: string,
+    ) => {
+      const beside = Math.max(Math.abs(low), Math.abs(high));
+      const [from, to] = [low, high].map((end) => parts(end, resolution, beside, points));
+      const unit = info.format === "number" ? "" : ` ${to!.unit}`;
+      return `${sign(low, from!.number)} to ${sign(high, to!.number)}${unit}`.trimEnd();
     },
   };
 }
 
-function clockFormat(info: ResponseInfo, startClockSeconds: number, largest?: LargestSpans): ResponseFormat {
-  const clock = (value: number, resolution: number | null) =>
-    formatClock(value + startClockSeconds, resolution !== null && resolution < 60);
-  return {
-    ...durationFormat(info, ["earlier", "later"], largest),
-    value: clock,
-    range: (low, high, resolution) => `${clock(low, resolution)} to ${clock(high, resolution)}`,
-    quantity: { kind: "clock", label: isolated(info.label), startClockSeconds },
-  };
+function quantityOf(info: ResponseInfo, startClockSeconds: number): Quantity {
+  const label = isolated(info.label);
+  if (info.format === "clock") return { kind: "clock", label, startClockSeconds };
+  if (info.format === "number") return { kind: "number", label, unit: isolated(info.unit) };
+  return { kind: info.format, label };
 }
 
-/** As the half-width has it; without one, three or so digits of the value itself. */
-function digits(value: number, resolution: number | null): number {
-  const size = Math.abs(value);
-  const fallback = size >= 100 || Number.isInteger(value) ? 0 : size >= 10 ? 1 : 2;
-  // Days that are all alike leave an interval of rounding errors, which is no resolution to write by.
-  return resolution === null || resolution < 1e-9 * size ? fallback : intervalDecimals(resolution);
-}
-
-function signed(value: number, text: string): string {
-  return value > 0 && /[1-9]/.test(text) ? `+${text}` : text;
-}
-
-function signedRange(low: number, high: number, text: (value: number) => string): string {
-  return `${signed(low, text(low))} to ${signed(high, text(high))}`;
+function differenceQuantityOf(info: ResponseInfo): Quantity {
+  const label = "difference to today's plan";
+  if (info.format === "share") return { kind: "number", label, unit: "percentage points" };
+  return info.format === "number" ? { kind: "number", label, unit: isolated(info.unit) } : { kind: "duration", label };
 }

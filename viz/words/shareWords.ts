@@ -1,4 +1,4 @@
-import { formatNumber } from "../frame/index.ts";
+import { formatDecimals } from "../../sim/units/index.ts";
 
 /**
  * "2.4 % (113 of 4 730 heads)". Never rounded to 0 % or 100 % unless it is none or all: "none of 4 730 heads",
@@ -6,8 +6,8 @@ import { formatNumber } from "../frame/index.ts";
  */
 export function shareWords(part: number, whole: number, things: string): string {
   if (whole === 0) return `no ${things}`;
-  if (part === 0) return `none of ${formatNumber(whole, 0)} ${things}`;
-  return `${percentWords(part, whole)} (${formatNumber(part, 0)} of ${formatNumber(whole, 0)} ${things})`;
+  if (part === 0) return `none of ${formatDecimals(whole, 0)} ${things}`;
+  return `${percentWords(part, whole)} (${formatDecimals(part, 0)} of ${formatDecimals(whole, 0)} ${things})`;
 }
 
 function percentWords(part: number, whole: number): string {
@@ -16,5 +16,5 @@ function percentWords(part: number, whole: number): string {
   if (percent < 0.005) return "under 0.01 %";
   if (percent > 99.995) return "over 99.99 %";
   const decimals = percent < 0.1 || percent > 99.5 ? 2 : percent < 10 ? 1 : 0;
-  return `${formatNumber(percent, decimals)} %`;
+  return `${formatDecimals(percent, decimals)} %`;
 }

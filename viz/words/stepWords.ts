@@ -1,6 +1,6 @@
+import { formatConfidence } from "../../sim/units/index.ts";
 import type { LevelStep, ResponseInfo, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { confidenceWords } from "./confidenceWords.ts";
 import { differenceResolution } from "./differenceResolution.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 
@@ -29,7 +29,7 @@ export function stepWords(results: StudyResults, info: ResponseInfo, format: Res
 function noteWords({ factors, study }: StudyResults, { comparisons, low }: LevelStep): string {
   const averaged = factors.length > 1 ? "Each is the average over the other factors" : "";
   const among = comparisons > 1 ? `, allowing for ${comparisons} steps compared` : "";
-  const ranges = low === null ? "" : `anges are at ${confidenceWords(study.confidence)}${among}`;
+  const ranges = low === null ? "" : `anges are at ${formatConfidence(study.confidence)}${among}`;
   if (averaged === "") return ranges === "" ? "" : `R${ranges}.`;
   return ranges === "" ? `${averaged}.` : `${averaged}; r${ranges}.`;
 }

@@ -2,6 +2,7 @@ import process from "node:process";
 import { advise } from "../../advice/index.ts";
 import type { Plan } from "../../plan/index.ts";
 import { type StudyResults, stableJsonParts } from "../../results/index.ts";
+import { formatConfidence } from "../../units/index.ts";
 import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { chooseRunner } from "../chooseRunner.ts";
@@ -74,12 +75,11 @@ function summary({ variants, advice, study }: StudyResults): string[] {
       "Days of this plan do not end by themselves, or nothing is worked on them: there is no end of work to account for. See gambrel day.",
     ];
   }
-  const percent = Number((study.confidence * 100).toFixed(2));
   return [
     ...(advice === null ? [] : ["What to change first", ...advice.words.map((line) => `  ${line}`), ""]),
     ...whereTimeWent(why),
     "",
-    `Means over ${why.total.n} days of seed "${study.seed}", ${percent} % intervals in brackets.`,
+    `Means over ${why.total.n} days of seed "${study.seed}", ${formatConfidence(study.confidence)} intervals in brackets.`,
     "",
     ...whyTables(why),
   ];

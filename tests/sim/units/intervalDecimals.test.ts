@@ -1,6 +1,5 @@
 import { expect, it } from "vitest";
 import { intervalDecimals } from "../../../sim/units/index.ts";
-import { intervalDecimals as inPictures } from "../../../viz/frame/index.ts";
 
 it.each([
   // Taylor 1997, section 2.2: one significant digit of the uncertainty, two where it begins with a 1.
@@ -16,8 +15,4 @@ it.each([
   [1200, -2],
 ])("writes a half-width of %s with %s decimals", (halfWidth, decimals) => {
   expect(intervalDecimals(halfWidth)).toBe(decimals);
-});
-
-it("is one rule for terminal, report and page", () => {
-  for (let power = -11; power < 8; power += 0.0137) expect(inPictures(10 ** power)).toBe(intervalDecimals(10 ** power));
 });

@@ -1,7 +1,8 @@
 import { scaleLinear } from "d3";
 import { useEffect, useRef } from "preact/hooks";
 import type { DayCourse } from "../../../sim/course/index.ts";
-import { clockTicksFor, formatClock, formatNumber, isolated, textWidth } from "../../frame/index.ts";
+import { formatClock, formatDecimals } from "../../../sim/units/index.ts";
+import { clockTicksFor, isolated, textWidth } from "../../frame/index.ts";
 import { stepPath } from "../../marks/index.ts";
 import { breaksOf } from "../plan/breaksOf.ts";
 import { binMeans } from "../strips/binSteps.ts";
@@ -104,7 +105,7 @@ function Strip({ base, variant, width }: { base: DayCourse; variant: DayCourse; 
         {variant !== base && <path class="curve variant" d={curve(variant, end, time, heads, width)} />}
         <path class="curve base" d={curve(base, end, time, heads, width)} />
         <text class="small halo" x={width - SIDE} y={FLOOR - 5} text-anchor="end">
-          heads done, most {formatNumber(most, 0)}
+          heads done, most {formatDecimals(most, 0)}
         </text>
         <g ref={cursor} class="cursor">
           <path d={`M0,${TOP - 8}V${FLOOR + 6}`} />

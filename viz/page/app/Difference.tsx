@@ -1,4 +1,4 @@
-import { formatNumber } from "../../frame/index.ts";
+import { formatDecimals } from "../../../sim/units/index.ts";
 import { runningDifference } from "../scene/runningDifference.ts";
 import { differenceWords } from "../scene/runningDifferenceWords.ts";
 import * as state from "./state.ts";
@@ -11,7 +11,7 @@ export function Difference() {
   const variant = state.courses.variant.value;
   if (base === null || variant === null) return null;
   const found = runningDifference(base, variant, seconds);
-  const counts = `${formatNumber(found.base, 0)} as it is, ${formatNumber(found.variant, 0)} in the variant`;
+  const counts = `${formatDecimals(found.base, 0)} as it is, ${formatDecimals(found.variant, 0)} in the variant`;
   return (
     <p class="difference">
       <strong>{state.isChanged.value ? differenceWords(found) : "Nothing is changed yet."}</strong>

@@ -1,8 +1,9 @@
 import { scaleLinear } from "d3";
 import type { ResponseInfo } from "../../../sim/observations/index.ts";
 import type { StudyResults } from "../../../sim/results/index.ts";
+import { formatConfidence } from "../../../sim/units/index.ts";
 import { isolated } from "../../frame/index.ts";
-import { confidenceWords, differenceEnds, differenceWords, estimateWords, studyFormat } from "../../words/index.ts";
+import { differenceEnds, differenceWords, estimateWords, studyFormat } from "../../words/index.ts";
 import * as state from "./state.ts";
 
 /** How many responses stand in the short list. */
@@ -36,7 +37,7 @@ function statusWords(): string {
 }
 
 function about({ study, variants }: StudyResults): string {
-  const at = confidenceWords(study.confidence);
+  const at = formatConfidence(study.confidence);
   const compared = variants.length > 1 ? " Differences are taken day by day on the same random numbers." : "";
   return `Means of ${study.replications} days with ${at} intervals, seed “${study.seed}”.${compared}`;
 }

@@ -1,7 +1,8 @@
 import { scaleLinear, select } from "d3";
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { DayCourse } from "../../../sim/course/index.ts";
-import { clockTicksFor, formatNumber, type Paint, type Texture, textureFill, wrapText } from "../../frame/index.ts";
+import { formatDecimals } from "../../../sim/units/index.ts";
+import { clockTicksFor, type Paint, type Texture, textureFill, wrapText } from "../../frame/index.ts";
 import { stepBandPath, stepPath } from "../../marks/index.ts";
 import { breaksOf } from "../plan/breaksOf.ts";
 import { type StripRow, sectionRows, stageRows } from "../strips/stripRows.ts";
@@ -150,7 +151,7 @@ function Row({ pair, time, end, top, width }: { pair: Pair; time: Scale; end: nu
       ))}
       <path class="axis" d={`M${left},${floor}H${time(end)}`} />
       <text class="small" x={width - RIGHT + 6} y={top + 12}>
-        {formatNumber(most, 0)}
+        {formatDecimals(most, 0)}
       </text>
       {places !== null && <path class="places" d={`M${left},${heads(Math.min(most, places))}H${time(end)}`} />}
       <g clip-path="url(#so-far)">

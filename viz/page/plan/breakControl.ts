@@ -1,6 +1,5 @@
 import { formatPath } from "../../../sim/plan/index.ts";
-import { readQuantity, time } from "../../../sim/units/index.ts";
-import { spanWords } from "../../words/index.ts";
+import { formatDuration, readQuantity, time } from "../../../sim/units/index.ts";
 import type { Control } from "./control.ts";
 
 const MOST_MINUTES = 60;
@@ -21,7 +20,7 @@ export function breakControl(pause: Record<string, unknown>): Control[] {
       min: Math.min(1, base),
       max: Math.max(MOST_MINUTES, base * 2),
       step: 1,
-      words: (minutes) => spanWords(minutes * 60),
+      words: (minutes) => formatDuration(minutes * 60),
       change: (_, minutes) => `${minutes} min`,
     },
   ];

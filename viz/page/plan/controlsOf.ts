@@ -1,5 +1,5 @@
 import { formatPath, isRecord } from "../../../sim/plan/index.ts";
-import { formatNumber } from "../../frame/index.ts";
+import { formatDecimals } from "../../../sim/units/index.ts";
 import { breakControl } from "./breakControl.ts";
 import type { Control } from "./control.ts";
 import { supplyControls } from "./supplyControls.ts";
@@ -75,7 +75,7 @@ function peopleControl(plan: Json, group: string, crew: string): Control[] {
       min: least,
       max: Math.max(12, base * 2),
       step: 1,
-      words: (value) => formatNumber(value, 0),
+      words: (value) => formatDecimals(value, 0),
       change: (json, value) => (isRecord(json) ? eachShift(json, value - base) : value),
     },
   ];
@@ -114,7 +114,7 @@ function countControl(
     {
       ...{ id: path, group, label, path, base, step },
       ...{ min: Math.max(min, min === 0 ? 0 : multiple), max: Math.max(most, base * 2) },
-      words: (value) => formatNumber(value, 0),
+      words: (value) => formatDecimals(value, 0),
       change: (_, value) => value,
     },
   ];
@@ -145,7 +145,7 @@ function scaledControl(group: string, label: string, path: string, base: number,
     min: Math.max(step, Math.round((base * 0.4) / step) * step),
     max: Math.round((base * 2.5) / step) * step,
     step,
-    words: (value) => `${formatNumber(value, digits)} ${unit}`,
+    words: (value) => `${formatDecimals(value, digits)} ${unit}`,
     change: (_, value) => `${Number(value.toFixed(6))} ${unit}`,
   };
 }
@@ -174,7 +174,7 @@ function addedStops(group: string, path: string): Control {
     min: 0,
     max: 12,
     step: 1,
-    words: (value) => (value === 0 ? "none" : `${formatNumber(value, 0)} an hour of running`),
+    words: (value) => (value === 0 ? "none" : `${formatDecimals(value, 0)} an hour of running`),
     change: (json, value) => {
       if (value === 0) return json;
       const uptime = { exponential: { mean: `${Number((3600 / value).toPrecision(6))} s` } };

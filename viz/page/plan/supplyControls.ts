@@ -1,6 +1,5 @@
 import { formatPath, isRecord } from "../../../sim/plan/index.ts";
-import { readClock, readQuantity, time, writeClock } from "../../../sim/units/index.ts";
-import { formatNumber } from "../../frame/index.ts";
+import { formatDecimals, readClock, readQuantity, time, writeClock } from "../../../sim/units/index.ts";
 import type { Control } from "./control.ts";
 import { timeControls } from "./timeControls.ts";
 
@@ -33,7 +32,7 @@ function shiftControl(plan: Json, loads: readonly unknown[]): Control {
     max: 180,
     step: 5,
     words: (minutes) =>
-      minutes === 0 ? "as planned" : `${formatNumber(Math.abs(minutes), 0)} min ${minutes < 0 ? "earlier" : "later"}`,
+      minutes === 0 ? "as planned" : `${formatDecimals(Math.abs(minutes), 0)} min ${minutes < 0 ? "earlier" : "later"}`,
     change: (json, minutes) =>
       eachLoad(json, (load, index, count) => {
         const at = readClock(load.at).value;
@@ -53,7 +52,7 @@ function spacingControl(loads: readonly unknown[]): Control[] {
     {
       ...{ id: "supply.loads spacing", group: LOADS, label: "From one lorry to the next", path: "supply.loads" },
       ...{ base: base / 60, min: Math.max(5, Math.round(base / 120)), max: Math.round(base / 30), step: 5 },
-      words: (minutes) => `${formatNumber(minutes, 0)} min`,
+      words: (minutes) => `${formatDecimals(minutes, 0)} min`,
       change: (json, minutes) =>
         eachLoad(json, (load) =>
           isRecord(load.repeat) ? { ...load, repeat: { ...load.repeat, every: `${minutes} min` } } : load,
@@ -71,7 +70,7 @@ function crateControls(plan: Json): Control[] {
           {
             ...{ id: `liveHandling.${key}`, group: LOADS, label, path: `liveHandling.${key}`, base },
             ...{ min: 1, max: Math.max(most, base * 2), step: base > 60 ? 10 : 1 },
-            words: (value) => formatNumber(value, 0),
+            words: (value) => formatDecimals(value, 0),
             change: (_, value) => value,
           },
         ];

@@ -1,5 +1,4 @@
-import { formatNumber } from "../../frame/index.ts";
-import { spanWords } from "../../words/index.ts";
+import { formatDecimals, formatDuration } from "../../../sim/units/index.ts";
 import type { Control } from "./control.ts";
 import { cvOf, meanSecondsOf, withCv, withMeanSeconds } from "./varyingJson.ts";
 
@@ -22,7 +21,7 @@ export function meanControl(group: string, label: string, path: string, written:
       min: Math.max(step, Math.round((base * 0.4) / step) * step),
       max: Math.round((base * 2.5) / step) * step,
       step,
-      words: (value) => spanWords(Number(value.toPrecision(4))),
+      words: (value) => formatDuration(Number(value.toPrecision(4))),
       change: withMeanSeconds,
     },
   ];
@@ -41,7 +40,7 @@ function variationControl(group: string, label: string, path: string, written: u
       min: 0,
       max: Math.max(1.5, base),
       step: 0.05,
-      words: (value) => formatNumber(value, 2),
+      words: (value) => formatDecimals(value, 2),
       change: withCv,
     },
   ];

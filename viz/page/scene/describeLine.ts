@@ -1,5 +1,6 @@
 import { type DayCourse, stepAt } from "../../../sim/course/index.ts";
-import { formatClock, formatNumber, isolated } from "../../frame/index.ts";
+import { formatClock, formatDecimals } from "../../../sim/units/index.ts";
+import { isolated } from "../../frame/index.ts";
 import { STATE_LABELS } from "./looks.ts";
 import { dangersAt } from "./scene.ts";
 
@@ -13,8 +14,8 @@ export interface StageWords {
 /** What every stage holds and does at `seconds`, one entry a stage in line order. */
 export function stageWordsAt(course: DayCourse, seconds: number): StageWords[] {
   return course.sketch.stages.map((stage, index) => {
-    const heads = formatNumber(stepAt(course.waiting, index, seconds), 0);
-    const limit = Number.isFinite(stage.places) && stage.places > 0 ? ` of ${formatNumber(stage.places, 0)}` : "";
+    const heads = formatDecimals(stepAt(course.waiting, index, seconds), 0);
+    const limit = Number.isFinite(stage.places) && stage.places > 0 ? ` of ${formatDecimals(stage.places, 0)}` : "";
     const hasPositions = stage.kind !== "dwell" && stage.kind !== "chain";
     return {
       name: isolated(stage.name),
@@ -43,5 +44,5 @@ export function describeLine(course: DayCourse, seconds: number): string {
   const flagged = dangersAt(course, seconds).length;
   const danger =
     flagged === 0 ? "" : ` ${flagged} ${flagged === 1 ? "head is" : "heads are"} near or beyond a time limit.`;
-  return `The line at ${clock}. ${formatNumber(stepAt(course.counts, 3, seconds), 0)} carcasses out. ${stages}.${danger}`;
+  return `The line at ${clock}. ${formatDecimals(stepAt(course.counts, 3, seconds), 0)} carcasses out. ${stages}.${danger}`;
 }

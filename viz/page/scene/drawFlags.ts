@@ -1,6 +1,6 @@
 import { type LimitDanger, lastAtOrBefore } from "../../../sim/course/index.ts";
-import { formatNumber, isolated, textWidth } from "../../frame/index.ts";
-import { spanWords } from "../../words/index.ts";
+import { formatDecimals, formatDuration } from "../../../sim/units/index.ts";
+import { isolated, textWidth } from "../../frame/index.ts";
 import { pointerStretches } from "./drawBottleneck.ts";
 import { PENNANT } from "./glyphs.ts";
 import type { HangingHead } from "./headsAt.ts";
@@ -94,9 +94,9 @@ function spotsOf({ course, layout }: Scene, { x, worst, heads, beyond }: Flag, o
   const { name, maxSeconds, minSeconds } = course.record.limits[worst.limit]!;
   const tooSoon = worst.fromSeconds === worst.beyondSeconds;
   const bound = tooSoon
-    ? `under ${spanWords(minSeconds ?? 0)}`
-    : `${beyond ? "over" : "near"} ${spanWords(maxSeconds ?? 0)}`;
-  const short = `${formatNumber(heads, 0)} ${bound}`;
+    ? `under ${formatDuration(minSeconds ?? 0)}`
+    : `${beyond ? "over" : "near"} ${formatDuration(maxSeconds ?? 0)}`;
+  const short = `${formatDecimals(heads, 0)} ${bound}`;
   const length = (words: string) => textWidth(words, SIZE.text * s, true);
   const rightOf = (words: string, at: number): Spot => ({ words, from: at, to: at + length(words), anchor: "start" });
   const leftOf = (words: string, at: number): Spot => ({ words, from: at - length(words), to: at, anchor: "end" });

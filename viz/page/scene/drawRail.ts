@@ -1,5 +1,6 @@
 import { stepAt } from "../../../sim/course/index.ts";
-import { formatNumber, isolated } from "../../frame/index.ts";
+import { formatDecimals } from "../../../sim/units/index.ts";
+import { isolated } from "../../frame/index.ts";
 import { drawHeads } from "./drawHeads.ts";
 import { drawStation } from "./drawStation.ts";
 import { drawStore } from "./drawStore.ts";
@@ -66,11 +67,11 @@ function drawOut(pen: Pen, { layout, course, seconds }: Scene): void {
   const y = row.y + SIZE.rail * s;
   const x = layout.end + 12 * s;
   pen.shape("M-8,-6L0,0L-8,6", x, y, { stroke: "rule", width: 3 }, s);
-  pen.text(x + 8 * s, y + 4 * s, formatNumber(stepAt(course.counts, 3, seconds), 0), { size: 15 * s, bold: true });
+  pen.text(x + 8 * s, y + 4 * s, formatDecimals(stepAt(course.counts, 3, seconds), 0), { size: 15 * s, bold: true });
   pen.text(x + 8 * s, y + 19 * s, "out", { size: SIZE.text * s, fill: "muted" });
   const takenOff = stepAt(course.counts, 4, seconds);
   if (takenOff > 0) {
-    pen.text(x + 8 * s, y + 38 * s, formatNumber(takenOff, 0), { size: SIZE.text * s });
+    pen.text(x + 8 * s, y + 38 * s, formatDecimals(takenOff, 0), { size: SIZE.text * s });
     pen.text(x + 8 * s, y + 51 * s, isolated("taken off"), { size: SIZE.text * s, fill: "muted" });
   }
 }

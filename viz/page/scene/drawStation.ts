@@ -1,5 +1,6 @@
 import { stepAt } from "../../../sim/course/index.ts";
-import { formatNumber, isolated } from "../../frame/index.ts";
+import { formatDecimals } from "../../../sim/units/index.ts";
+import { isolated } from "../../frame/index.ts";
 import { drawBottleneck, isNameCovered } from "./drawBottleneck.ts";
 import { BIN } from "./glyphs.ts";
 import { SIZE, type StagePlace } from "./layout.ts";
@@ -84,8 +85,8 @@ function drawWords(pen: Pen, scene: Scene, place: StagePlace, top: number): void
 function waitingWords({ course, seconds }: Scene, place: StagePlace): string {
   const { kind, places } = course.sketch.stages[place.stage]!;
   const heads = stepAt(course.waiting, place.stage, seconds);
-  const count = formatNumber(heads, 0);
-  const limit = Number.isFinite(places) ? ` of ${formatNumber(places, 0)}` : "";
+  const count = formatDecimals(heads, 0);
+  const limit = Number.isFinite(places) ? ` of ${formatDecimals(places, 0)}` : "";
   if (kind === "dwell" || kind === "chain") return `${count}${limit} in it`;
   if (kind === "chain station") return `${count} before it`;
   if (place.stage === course.sketch.hanging && course.sketch.supply === "loads") return `${count} in crates`;

@@ -1,5 +1,6 @@
 import { stepAt } from "../../../sim/course/index.ts";
-import { formatNumber, isolated } from "../../frame/index.ts";
+import { formatDecimals } from "../../../sim/units/index.ts";
+import { isolated } from "../../frame/index.ts";
 import { drawBottleneck } from "./drawBottleneck.ts";
 import { SIZE, type StagePlace } from "./layout.ts";
 import type { Pen } from "./pen.ts";
@@ -43,11 +44,11 @@ export function drawStore(pen: Pen, scene: Scene, place: StagePlace): void {
     pen.text(place.labelX, y, isolated(line), { size: SIZE.text * s, bold: true, anchor: "middle" });
     y += SIZE.line * s;
   }
-  const limit = Number.isFinite(stage.places) ? ` of ${formatNumber(stage.places, 0)}` : "";
+  const limit = Number.isFinite(stage.places) ? ` of ${formatDecimals(stage.places, 0)}` : "";
   const size = SIZE.text * s;
-  pen.text(place.labelX, y, `${formatNumber(heads, 0)}${limit} in it`, { size, fill: "muted", anchor: "middle" });
+  pen.text(place.labelX, y, `${formatDecimals(heads, 0)}${limit} in it`, { size, fill: "muted", anchor: "middle" });
   if (each > 1) {
-    const words = `one mark: ${formatNumber(each, 0)} heads`;
+    const words = `one mark: ${formatDecimals(each, 0)} heads`;
     pen.text(place.labelX, y + SIZE.line * s, words, { size: SIZE.text * s, fill: "muted", anchor: "middle" });
   }
 }

@@ -1,5 +1,6 @@
 import { stepAt } from "../../../sim/course/index.ts";
-import { formatClock, formatNumber, isolated } from "../../frame/index.ts";
+import { formatClock, formatDecimals } from "../../../sim/units/index.ts";
+import { isolated } from "../../frame/index.ts";
 import { LORRY, WHEELS } from "./glyphs.ts";
 import { SIZE } from "./layout.ts";
 import { drawPosition } from "./looks.ts";
@@ -16,7 +17,7 @@ export function drawYard(pen: Pen, scene: Scene): void {
 function drawArrivals(pen: Pen, { course, layout, seconds }: Scene): void {
   const s = layout.scale;
   const y = SIZE.rail * s;
-  pen.text(4, y + 4 * s, formatNumber(stepAt(course.counts, 0, seconds), 0), { size: 15 * s, bold: true });
+  pen.text(4, y + 4 * s, formatDecimals(stepAt(course.counts, 0, seconds), 0), { size: 15 * s, bold: true });
   pen.text(4, y + 19 * s, "arrived", { size: SIZE.text * s, fill: "muted" });
   if (course.sketch.supply !== "saturated") return;
   pen.text(4, y + 33 * s, "more always", { size: SIZE.text * s, fill: "muted" });
@@ -59,7 +60,7 @@ function drawLorries(pen: Pen, { course, layout, seconds }: Scene): void {
   }
   const words = [
     here.length === 0 ? "no lorry here" : `${here.length} ${here.length === 1 ? "lorry" : "lorries"} here`,
-    ...(aboard > 0 ? [`${formatNumber(aboard, 0)} ${aboard === 1 ? "crate" : "crates"} aboard`] : []),
+    ...(aboard > 0 ? [`${formatDecimals(aboard, 0)} ${aboard === 1 ? "crate" : "crates"} aboard`] : []),
     ...nextDue(course.record, seconds),
   ];
   for (const [index, line] of words.entries()) {
@@ -91,9 +92,9 @@ function drawLairage(pen: Pen, { course, layout, seconds }: Scene): void {
     const y = top + (ROWS - 1 - Math.floor(mark / COLUMNS)) * 8 * s;
     pen.rect(x, y, 6.4 * s, 6.4 * s, mark < filled ? { fill: "fill1", stroke: "muted" } : { stroke: "grid" });
   }
-  const limit = Number.isFinite(places) ? ` of ${formatNumber(places, 0)}` : "";
+  const limit = Number.isFinite(places) ? ` of ${formatDecimals(places, 0)}` : "";
   pen.text(left, 70 * s, "lairage", { size: SIZE.text * s, bold: true });
-  pen.text(left, 83 * s, `${formatNumber(crates, 0)}${limit} crates`, { size: SIZE.text * s, fill: "muted" });
+  pen.text(left, 83 * s, `${formatDecimals(crates, 0)}${limit} crates`, { size: SIZE.text * s, fill: "muted" });
   if (each > 1) pen.text(left, 96 * s, `one square: ${each}`, { size: SIZE.text * s, fill: "muted" });
 }
 
@@ -125,6 +126,6 @@ function drawWayBack(pen: Pen, { course, layout, seconds }: Scene): void {
   const [empty, clean] = [stepAt(course.crates, 1, seconds), stepAt(course.crates, 2, seconds)];
   const y = 112 * s;
   pen.shape("M206,0H8M14,-4L8,0L14,4", 0, y, { stroke: "rule", width: 1.2 }, s);
-  const words = `crates back: ${formatNumber(empty, 0)} on the way, ${formatNumber(clean, 0)} clean`;
+  const words = `crates back: ${formatDecimals(empty, 0)} on the way, ${formatDecimals(clean, 0)} clean`;
   pen.text(14 * s, y + 15 * s, words, { size: SIZE.text * s, fill: "muted" });
 }

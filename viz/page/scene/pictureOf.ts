@@ -1,5 +1,6 @@
 import type { DayCourse } from "../../../sim/course/index.ts";
-import { FONT_FAMILY, formatClock, paint } from "../../frame/index.ts";
+import { formatClock } from "../../../sim/units/index.ts";
+import { FONT_FAMILY, paint } from "../../frame/index.ts";
 import { bottleneckAt } from "./bottleneckAt.ts";
 import { drawRail } from "./drawRail.ts";
 import { indexHeads } from "./headsAt.ts";

@@ -1,5 +1,6 @@
 import type { DayCourse } from "../../../sim/course/index.ts";
-import { formatNumber, isolated } from "../../frame/index.ts";
+import { formatDecimals } from "../../../sim/units/index.ts";
+import { isolated } from "../../frame/index.ts";
 import { spansOf } from "../scene/bottleneckAt.ts";
 import { binMeans, binShares } from "./binSteps.ts";
 
@@ -36,7 +37,7 @@ export function stageRows(course: DayCourse, { end, bins }: Binning): StripRow[]
     return {
       key: `stage ${stage.name}`,
       name: isolated(stage.name),
-      what: `${stage.kind === "crates" ? "crates" : "heads"} ${isStretch ? "in it" : "waiting"}${places === null ? "" : `, ${formatNumber(places, 0)} places`}`,
+      what: `${stage.kind === "crates" ? "crates" : "heads"} ${isStretch ? "in it" : "waiting"}${places === null ? "" : `, ${formatDecimals(places, 0)} places`}`,
       heads: binMeans(course.waiting, index, end, bins),
       most: course.record.stages[index]!.queue.max,
       places,

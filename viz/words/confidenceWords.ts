@@ -1,7 +1,0 @@
-import { formatNumber } from "../frame/index.ts";
-
-/** "95 %" for 0.95; decimals only where the confidence has them. */
-export function confidenceWords(confidence: number): string {
-  const percent = Math.round(confidence * 1e4) / 100;
-  return `${formatNumber(percent, Number.isInteger(percent) ? 0 : Number.isInteger(percent * 10) ? 1 : 2)} %`;
-}
