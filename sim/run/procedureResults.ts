@@ -2,8 +2,7 @@ import type { ProcedureResults, SelectionResults, StoppingResults } from "../res
 import { selectionWords, studyProgress, verdict } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
 import { knownResponse } from "./daySource.ts";
-import type { RuleValues } from "./nextDays.ts";
-import { selectionOf } from "./selectionOf.ts";
+import { type RuleValues, selectionOf } from "./selectionOf.ts";
 import { stoppingWords } from "./stoppingWords.ts";
 
 /** What came of the rules a study is run by. `valuesOf` gives the days of a response, `[variant][day]`, as run. */
