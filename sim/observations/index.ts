@@ -28,5 +28,5 @@ export { type Oee, type OeeElements, oee } from "./oee.ts";
 export type { ResponseInfo } from "./responseInfo.ts";
 export { responsesOf } from "./responsesOf.ts";
 export { OWN_TIME, ownShare } from "./stageResponses.ts";
-export { type Support, supportOf } from "./supportOf.ts";
+export { supportOf } from "./supportOf.ts";
 export { usualResponses } from "./usualResponses.ts";

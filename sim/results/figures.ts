@@ -1,4 +1,5 @@
-import type { Comparison, ControlUsed, Estimate } from "../statistics/index.ts";
+import type { ControlUsed, Estimate } from "../statistics/index.ts";
+import type { ComparisonInWords } from "./comparisonsInWords.ts";
 
 /** An estimate of a mean; `n` counts observations. */
 export interface MeanEstimate extends Estimate {
@@ -16,7 +17,7 @@ export interface Reduction {
 }
 
 /** A difference to the base as one of the comparisons of its response. */
-export interface Difference extends Comparison {
+export interface Difference extends ComparisonInWords {
   /** The interval to show, by which `shown` goes, is the one that allows for all comparisons: `familyLow`, `familyHigh`. */
   joint: boolean;
 }

@@ -1,9 +1,11 @@
 /** Estimates -> results.json, CSV, a run folder. */
 
+// What a study found
+export { type ComparisonInWords, comparisonsInWords } from "./comparisonsInWords.ts";
 // As text
 export { type DataDictionary, dataDictionary, dictionaryCsv } from "./dataDictionary.ts";
 export { dayRecordShape } from "./dayRecordShape.ts";
-// What a study found
+export { type DifferenceInWords, differenceInWords } from "./differenceInWords.ts";
 export type { Difference, MeanEstimate, Reduction } from "./figures.ts";
 // As a folder on disk
 export { makeFolders } from "./makeFolders.ts";

@@ -91,7 +91,7 @@ export interface StoppingResults {
   /** Whether the wanted half-width was reached, or the most days allowed before it. */
   kind: "enough" | "ceiling";
   /** One per variant; null for the base where differences are looked at. */
-  variants: (SequentialState | null)[];
+  variants: ((SequentialState & { words: string }) | null)[];
   words: string;
 }
 

@@ -1,7 +1,8 @@
-import { nextBatch, studyProgress } from "../statistics/index.ts";
+import { nextBatch } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
 import { knownResponse } from "./daySource.ts";
 import { type RuleValues, selectionOf } from "./selectionOf.ts";
+import { studyProgress } from "./studyProgress.ts";
 
 /** Observations of each variant in one round of a selection, at least. */
 const LEAST_PER_ROUND = 10;

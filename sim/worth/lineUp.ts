@@ -1,6 +1,6 @@
 import type { ResponseInfo } from "../observations/index.ts";
-import type { StudyResults } from "../results/index.ts";
-import { type AgainstBest, type Comparison, compareAll, compareWithBest } from "../statistics/index.ts";
+import { type ComparisonInWords, comparisonsInWords, type StudyResults } from "../results/index.ts";
+import { type AgainstBest, compareWithBest } from "../statistics/index.ts";
 import { groupDigits } from "../units/index.ts";
 import { type Appraisal, appraise } from "./appraise.ts";
 import { cashOfDay } from "./cashOfDay.ts";
@@ -19,7 +19,7 @@ export interface OptionWorth {
   lifeYears: number;
   servicePerYear: number;
   /** Cash of a day more than as it is. */
-  cashPerDay: Comparison;
+  cashPerDay: ComparisonInWords;
   worth: Record<keyof Appraisal, Ranged>;
   /** Whether the net present value is shown to be above or below 0. */
   verdict: "pays" | "does not pay" | "not decided";
@@ -49,7 +49,7 @@ export function lineUp(question: LineUpQuestion, results: StudyResults): LineUp 
   const { confidence } = results.study;
   const cash = results.variants.map(({ values }) => cashOfDay(values));
   const info: ResponseInfo = { key: "cash", label: "Cash of a day", unit: currency, format: "number", better: "more" };
-  const compared = compareAll(cash, 0, { confidence, errorRate: "family-wise" }, info);
+  const compared = comparisonsInWords(cash, 0, { confidence, errorRate: "family-wise" }, info);
   const perYear = [
     cash[0]!.map(() => 0),
     ...purchases.map((purchase, index) =>

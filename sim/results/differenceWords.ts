@@ -1,5 +1,5 @@
 import { formatDifference, type ResponseInfo } from "../observations/index.ts";
-import type { Estimate } from "./estimate.ts";
+import type { Estimate } from "../statistics/index.ts";
 
 /**
  * The sentence that says a difference to today's plan (the base): direction, size, interval, confidence and number of days
