@@ -1,8 +1,15 @@
-import { formatEstimate, formatResponse } from "../observations/index.ts";
 import type { ResponseInfo, StudyResults } from "../results/index.ts";
 import type { Design } from "../size/index.ts";
-import { formatClock, formatDuration, formatNumber, formatRate, formatShare } from "../units/index.ts";
-import { textTable } from "./textTable.ts";
+import {
+  formatClock,
+  formatDuration,
+  formatEstimate,
+  formatNumber,
+  formatRate,
+  formatResponse,
+  formatShare,
+  textTable,
+} from "../units/index.ts";
 
 const MINUTE = 60;
 

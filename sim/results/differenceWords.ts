@@ -1,5 +1,6 @@
-import { formatDifference, type ResponseInfo } from "../observations/index.ts";
+import type { ResponseInfo } from "../observations/index.ts";
 import type { Estimate } from "../statistics/index.ts";
+import { formatDifference } from "../units/index.ts";
 
 /**
  * The sentence that says a difference to today's plan (the base): direction, size, interval, confidence and number of days

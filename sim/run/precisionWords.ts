@@ -1,5 +1,6 @@
-import { formatSpan, type ResponseInfo } from "../observations/index.ts";
+import type { ResponseInfo } from "../observations/index.ts";
 import type { SequentialState } from "../statistics/index.ts";
+import { formatSpan } from "../units/index.ts";
 
 /** The sentence that says whether enough was observed, how precise the mean is, and what was wanted. */
 export function precisionWords({ kind, n, halfWidth, wanted, next }: SequentialState, info: ResponseInfo): string {

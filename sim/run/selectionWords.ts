@@ -1,5 +1,6 @@
-import { formatSpan, type ResponseInfo } from "../observations/index.ts";
+import type { ResponseInfo } from "../observations/index.ts";
 import { type SelectionState, verdict } from "../statistics/index.ts";
+import { formatSpan } from "../units/index.ts";
 
 /**
  * The sentence that says how a selection ended: which variant, with what promise, after how many observations, or why

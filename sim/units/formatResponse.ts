@@ -1,5 +1,11 @@
-import { intervalDecimals } from "../units/index.ts";
-import type { ResponseInfo } from "./responseInfo.ts";
+import { intervalDecimals } from "./intervalDecimals.ts";
+
+/** How the values of a response are written. */
+export interface ValueFormat {
+  unit: string;
+  /** "clock": seconds after the day's start, shown as a time of day. */
+  format: "number" | "clock" | "share" | "duration";
+}
 
 /** A figure with its interval, whose ends are null where there is none. */
 export interface Ends {
@@ -20,7 +26,7 @@ interface Scale {
  * A response's value as a reader wants it: "612.3 carcasses/h", "15:42", "12.3 %", "35.2 min".
  * `startClockSeconds` (seconds after midnight) turns the seconds of a "clock" response into the time of day.
  */
-export function formatResponse(value: number, info: ResponseInfo, startClockSeconds: number): string {
+export function formatResponse(value: number, info: ValueFormat, startClockSeconds: number): string {
   return responseText(value, info, startClockSeconds, alone(value));
 }
 
@@ -28,7 +34,7 @@ export function formatResponse(value: number, info: ResponseInfo, startClockSeco
  * A difference of two values: "+12.3 carcasses/h", "-8.2 min", "+1.2 percentage points". `plain` leaves a plus sign
  * out.
  */
-export function formatSpan(value: number, info: ResponseInfo, style: "signed" | "plain" = "signed"): string {
+export function formatSpan(value: number, info: ValueFormat, style: "signed" | "plain" = "signed"): string {
   return spanText(value, info, style, alone(value));
 }
 
@@ -36,7 +42,7 @@ export function formatSpan(value: number, info: ResponseInfo, style: "signed" | 
  * A response's mean and interval, with as many decimals as the interval's width allows, the same for all three (see
  * `intervalDecimals`): ["16.81 %", "16.78 to 16.85 %"]. The interval is "" where there is none.
  */
-export function formatEstimate(ends: Ends, info: ResponseInfo, startClockSeconds: number): [string, string] {
+export function formatEstimate(ends: Ends, info: ValueFormat, startClockSeconds: number): [string, string] {
   return withInterval(ends, (value, scale) => responseText(value, info, startClockSeconds, scale));
 }
 
@@ -46,7 +52,7 @@ export function formatEstimate(ends: Ends, info: ResponseInfo, startClockSeconds
  */
 export function formatDifference(
   ends: Ends,
-  info: ResponseInfo,
+  info: ValueFormat,
   style: "signed" | "plain" = "signed",
 ): [string, string] {
   return withInterval(ends, (value, scale) => spanText(value, info, style, scale), apartFromZero);
@@ -80,14 +86,14 @@ function apartFromZero(low: number, high: number): number {
   return nearest > 0 ? 4 * nearest : Number.POSITIVE_INFINITY;
 }
 
-function responseText(value: number, info: ResponseInfo, startClockSeconds: number, scale: Scale): string {
+function responseText(value: number, info: ValueFormat, startClockSeconds: number, scale: Scale): string {
   if (info.format === "clock") return formatClock(startClockSeconds + value);
   if (info.format === "duration") return formatDuration(value, scale);
   if (info.format === "share") return `${numberText(100 * value, hundredfold(scale))} %`;
   return `${numberText(value, scale)} ${info.unit}`.trimEnd();
 }
 
-function spanText(value: number, info: ResponseInfo, style: "signed" | "plain", scale: Scale): string {
+function spanText(value: number, info: ValueFormat, style: "signed" | "plain", scale: Scale): string {
   const sign = style === "signed" && value > 0 ? "+" : "";
   if (info.format === "clock" || info.format === "duration") return sign + formatDuration(value, scale);
   if (info.format === "share") return `${sign}${numberText(100 * value, hundredfold(scale))} percentage points`;
