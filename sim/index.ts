@@ -18,8 +18,13 @@ export {
   readPlan,
   type TextFiles,
 } from "./plan/index.ts";
-export type { StudyResults, VariantResults } from "./results/index.ts";
+export {
+  type DifferenceInWords as Difference,
+  differenceInWords as pairedDifference,
+  type StudyResults,
+  type VariantResults,
+} from "./results/index.ts";
 export { type RunOptions, runSingleDay, runStudy } from "./run/index.ts";
 // Many days
-export { type Difference, type Estimate, estimate, pairedDifference } from "./statistics/index.ts";
+export { type Estimate, estimate } from "./statistics/index.ts";
 export { readStudy, type Study, studyJsonSchema } from "./study/index.ts";

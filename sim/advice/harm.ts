@@ -1,7 +1,7 @@
-import { formatSpan, type ResponseInfo } from "../observations/index.ts";
+import type { ResponseInfo } from "../observations/index.ts";
 import type { Plan, TimeLimit } from "../plan/index.ts";
 import { type Estimate, estimate, studentQuantile } from "../statistics/index.ts";
-import { formatDecimals } from "../units/index.ts";
+import { formatDecimals, formatSpan } from "../units/index.ts";
 import type { Values } from "./adviceTrials.ts";
 
 /** Fewer heads than this share of the day's are rounding, not a plant that handles fewer. */

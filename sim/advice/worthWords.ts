@@ -1,5 +1,5 @@
-import { formatDifference, formatSpan, type ResponseInfo } from "../observations/index.ts";
-import { formatDuration } from "../units/index.ts";
+import type { ResponseInfo } from "../observations/index.ts";
+import { formatDifference, formatDuration, formatSpan } from "../units/index.ts";
 
 /** "78 min (70 to 86 min)", "12 carcasses/h (9 to 15 carcasses/h)": a size with its interval, no finer than the interval is wide. */
 export function spreadWords(mean: number, low: number, high: number, response: ResponseInfo): string {

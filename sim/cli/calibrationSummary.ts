@@ -1,8 +1,6 @@
 import type { Calibration, ComparedQuantity, Explanation, NoticeableFigure } from "../calibrate/index.ts";
-import { formatRange, formatResponse, formatSpan } from "../observations/index.ts";
-import { formatDuration, formatNumber } from "../units/index.ts";
+import { formatDuration, formatNumber, formatRange, formatResponse, formatSpan, textTable } from "../units/index.ts";
 import type { Style } from "./terminal.ts";
-import { textTable } from "./textTable.ts";
 
 interface Line {
   line: string;

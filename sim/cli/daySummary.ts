@@ -1,8 +1,8 @@
 import { type CrewRecord, STATES, type StageRecord } from "../engine/index.ts";
-import { formatResponse, OWN_TIME, ownShare, WORK_IN_HAND } from "../observations/index.ts";
+import { OWN_TIME, ownShare, WORK_IN_HAND } from "../observations/index.ts";
 import type { StudyResults } from "../results/index.ts";
+import { formatResponse, textTable } from "../units/index.ts";
 import { partsTable } from "./partsTable.ts";
-import { textTable } from "./textTable.ts";
 import { whereTimeWent } from "./whyTables.ts";
 
 /** One day as lines of text: what came out, when it ended, limits, people, then the stages with what they did. */

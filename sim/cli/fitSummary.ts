@@ -1,8 +1,7 @@
 import { type Check, type ColumnFit, type FamilyFit, LOOK_ALPHA, STRONG_ALPHA, type Summary } from "../fit/index.ts";
 import { adjustedP } from "../statistics/index.ts";
-import { formatNumber } from "../units/index.ts";
+import { formatNumber, textTable } from "../units/index.ts";
 import type { Style } from "./terminal.ts";
-import { textTable } from "./textTable.ts";
 
 interface Line {
   line: string;

@@ -1,8 +1,6 @@
 import type { Found, Improvement } from "../improve/index.ts";
-import { formatEstimate } from "../observations/index.ts";
-import { formatConfidence, formatNumber, groupDigits } from "../units/index.ts";
+import { formatConfidence, formatEstimate, formatNumber, groupDigits, textTable } from "../units/index.ts";
 import type { SummaryLine } from "./sizeSummary.ts";
-import { textTable } from "./textTable.ts";
 
 /** What was found as lines of text: the recommendation, what it shares out, the finalists, and the trade-off curve. */
 export function improveSummary(found: Improvement): SummaryLine[] {

@@ -1,9 +1,14 @@
-import { formatDifference } from "../observations/index.ts";
 import type { Difference, ResponseInfo, StudyResults } from "../results/index.ts";
-import { formatConfidence, formatNumber, formatShare, groupDigits } from "../units/index.ts";
+import {
+  formatConfidence,
+  formatDifference,
+  formatNumber,
+  formatShare,
+  groupDigits,
+  textTable,
+} from "../units/index.ts";
 import type { LineUp, Ranged } from "../worth/index.ts";
 import type { SummaryLine } from "./sizeSummary.ts";
-import { textTable } from "./textTable.ts";
 
 /** A line-up as lines of text: a table in the order of the file, then a sentence for each option, the best first. */
 export function lineUpSummary(found: LineUp, results: StudyResults): SummaryLine[] {

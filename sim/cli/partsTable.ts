@@ -1,6 +1,6 @@
-import { formatEstimate, formatResponse, type ResponseInfo } from "../observations/index.ts";
+import type { ResponseInfo } from "../observations/index.ts";
 import type { MeanEstimate, Why } from "../results/index.ts";
-import { textTable } from "./textTable.ts";
+import { formatEstimate, formatResponse, textTable } from "../units/index.ts";
 
 const DURATION: ResponseInfo = { key: "", label: "", unit: "s", format: "duration", better: null };
 const MOST_PARTS = 12;

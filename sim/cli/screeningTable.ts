@@ -1,7 +1,5 @@
-import { formatSpan } from "../observations/index.ts";
 import type { ElementaryEffects, ResponseInfo, StudyResults } from "../results/index.ts";
-import { formatConfidence } from "../units/index.ts";
-import { textTable } from "./textTable.ts";
+import { formatConfidence, formatSpan, textTable } from "../units/index.ts";
 
 /** What a screening found on one response, as lines of text: the factor that matters most first. */
 export function screeningTable({ screening, factors, study }: StudyResults, info: ResponseInfo): string[] {

@@ -1,15 +1,16 @@
-import { formatEstimate, formatResponse } from "../observations/index.ts";
 import type { ResponseInfo, StudyResults } from "../results/index.ts";
 import type { Design } from "../size/index.ts";
 import {
   formatClock,
   formatConfidence,
   formatDuration,
+  formatEstimate,
   formatNumber,
   formatRate,
+  formatResponse,
   formatShare,
+  textTable,
 } from "../units/index.ts";
-import { textTable } from "./textTable.ts";
 
 const MINUTE = 60;
 

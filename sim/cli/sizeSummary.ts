@@ -1,9 +1,17 @@
 import type { StudyResults } from "../results/index.ts";
 import type { Design, Figure, SizedChiller, SizedDwell, SizedStation } from "../size/index.ts";
-import { formatDuration, formatNumber, formatQuantity, formatRate, formatShare, length, mass } from "../units/index.ts";
+import {
+  formatDuration,
+  formatNumber,
+  formatQuantity,
+  formatRate,
+  formatShare,
+  length,
+  mass,
+  textTable,
+} from "../units/index.ts";
 import { answerLines, outcomeLines, sideBySide } from "./sizeOutcome.ts";
 import type { Style } from "./terminal.ts";
-import { textTable } from "./textTable.ts";
 
 export interface SummaryLine {
   line: string;

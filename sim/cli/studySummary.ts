@@ -1,9 +1,7 @@
 import { ranking } from "../../viz/index.ts";
-import { formatEstimate } from "../observations/index.ts";
 import type { Estimate, ResponseInfo, StudyResults, VariantResults } from "../results/index.ts";
-import { formatConfidence } from "../units/index.ts";
+import { formatConfidence, formatEstimate, textTable } from "../units/index.ts";
 import { screeningTable } from "./screeningTable.ts";
-import { textTable } from "./textTable.ts";
 
 /**
  * A study's findings on the headline response, as lines of text: every mean with its interval, every difference in

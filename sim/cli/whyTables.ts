@@ -1,8 +1,8 @@
 import { rankedSlopes, slopeName, timesEstimate, WHY_NOTE, whyWords, withheldWords } from "../../viz/index.ts";
 import type { ResponseInfo } from "../observations/index.ts";
 import type { Why } from "../results/index.ts";
+import { textTable } from "../units/index.ts";
 import { estimateCells, partsTable } from "./partsTable.ts";
-import { textTable } from "./textTable.ts";
 
 const SECONDS: ResponseInfo = { key: "", label: "", unit: "s", format: "number", better: null };
 const SHARE: ResponseInfo = { ...SECONDS, format: "share" };

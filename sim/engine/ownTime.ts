@@ -26,10 +26,10 @@ export function beginOwnTime(day: DayState, stage: StageState): void {
 }
 
 /** A head or a crate leaves the stage. */
-export function noteLeft(day: DayState, { own }: StageState): void {
+export function noteLeft(day: DayState, { own, beside }: StageState): void {
   if (own.isOver) return;
   own.left = day.now;
-  if (own.beside.length > 0) noteBeside(day, own.beside);
+  if (beside.length > 0) noteBeside(day, beside);
 }
 
 function noteBeside(day: DayState, beside: readonly StageState[]): void {

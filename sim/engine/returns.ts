@@ -1,5 +1,6 @@
 import { CREW_BREAK } from "../line/index.ts";
-import type { DayState, Return } from "./state/dayState.ts";
+import type { DayState } from "./state/dayState.ts";
+import type { Return } from "./state/dayUnderWay.ts";
 
 /** Notes that something comes back at a known time; equal times in the order of noting. */
 export function addReturn(day: DayState, back: Return): void {

@@ -1,5 +1,6 @@
 import { supportOf } from "../observations/index.ts";
-import { estimateWithin, pairedDifference, shareEstimate } from "../statistics/index.ts";
+import { differenceInWords } from "../results/index.ts";
+import { estimateWithin, shareEstimate } from "../statistics/index.ts";
 import { type Choice, chooseBest } from "./chooseBest.ts";
 import { countDesigns } from "./countDesigns.ts";
 import { type Design, Designs } from "./designs.ts";
@@ -147,7 +148,7 @@ async function recommend(
     ...foundOf(picked!, question),
     ...pick.change,
     isBase,
-    againstBase: isBase ? null : pairedDifference(picked!.values, compared!.values, confidence, response),
+    againstBase: isBase ? null : differenceInWords(picked!.values, compared!.values, confidence, response),
     limits: limits.map(({ name, share, key }) => {
       return { name, share, found: shareEstimate(picked!.responses[key]!, confidence) };
     }),

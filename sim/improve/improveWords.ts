@@ -1,6 +1,5 @@
-import { formatEstimate, formatSpan } from "../observations/index.ts";
 import type { Estimate, ResponseInfo } from "../results/index.ts";
-import { formatNumber, formatShare, groupDigits } from "../units/index.ts";
+import { formatEstimate, formatNumber, formatShare, formatSpan, groupDigits } from "../units/index.ts";
 import type { Improvement, Recommendation } from "./improvement.ts";
 
 /** What was found, in sentences: the pick, what it is worth, how sure that is, the limits, and what was tried. */

@@ -1,5 +1,4 @@
-import type { Estimate, ResponseInfo } from "../results/index.ts";
-import type { Difference } from "../statistics/index.ts";
+import type { DifferenceInWords, Estimate, ResponseInfo } from "../results/index.ts";
 import type { Change } from "../study/index.ts";
 import type { Kept } from "./keepLimits.ts";
 
@@ -54,7 +53,7 @@ export interface Recommendation extends Found, Change {
   /** Whether it is the plan as it is. */
   isBase: boolean;
   /** Paired difference to the plan as it is; null for that itself. */
-  againstBase: Difference | null;
+  againstBase: DifferenceInWords | null;
   /** The share that is allowed, and the one that was found; null where no head passed the limit. */
   limits: { name: string; share: number; found: Estimate | null }[];
 }

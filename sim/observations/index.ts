@@ -12,14 +12,6 @@ export { PARAMETERS, type Parameter, type Slope, slopesOf, slopesThatHold } from
 export { WORK_IN_HAND } from "./crewResponses.ts";
 // Values as words
 export { dayNotes } from "./dayNotes.ts";
-export {
-  type Ends,
-  formatDifference,
-  formatEstimate,
-  formatRange,
-  formatResponse,
-  formatSpan,
-} from "./formatResponse.ts";
 // One day's values
 export { measure, measurer } from "./measure.ts";
 // Overall equipment effectiveness, for other figures than a day's
@@ -28,5 +20,5 @@ export { type Oee, type OeeElements, oee } from "./oee.ts";
 export type { ResponseInfo } from "./responseInfo.ts";
 export { responsesOf } from "./responsesOf.ts";
 export { OWN_TIME, ownShare } from "./stageResponses.ts";
-export { type Support, supportOf } from "./supportOf.ts";
+export { supportOf } from "./supportOf.ts";
 export { usualResponses } from "./usualResponses.ts";

@@ -1,7 +1,5 @@
+import type { Support } from "../statistics/index.ts";
 import type { ResponseInfo } from "./responseInfo.ts";
-
-/** What a response's mean can be: a share from 0 to 1, an amount or time from 0 on, or any number. */
-export type Support = "share" | "amount" | "any";
 
 /** What may be a loss; everything else that is counted, timed or weighed is 0 or more. */
 const LOSSES = new Set(["margin", "marginPerHead"]);

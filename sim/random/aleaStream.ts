@@ -1,5 +1,5 @@
 import seedrandom from "seedrandom";
-import type { Quantiles, UniformStream } from "./uniformStream.ts";
+import type { Quantiles, UniformStream } from "./uniforms.ts";
 
 const TWO_TO_MINUS_32 = 2 ** -32;
 const TWO_TO_MINUS_53 = 2 ** -53;

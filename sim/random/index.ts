@@ -9,4 +9,5 @@ export { QuantileTable, quantileTable } from "./quantileTable.ts";
 export { Sampler } from "./sampler.ts";
 export { squaredCvOf } from "./squaredCvOf.ts";
 export { timesAsLong } from "./timesAsLong.ts";
-export { type UniformStream, uniformStream } from "./uniformStream.ts";
+export { uniformStream } from "./uniformStream.ts";
+export type { UniformStream } from "./uniforms.ts";

@@ -1,7 +1,7 @@
 import type { Varying } from "../varying/index.ts";
 import { pertBeta, type TabledShape } from "./quantile.ts";
 import { type QuantileTable, quantileTable } from "./quantileTable.ts";
-import type { Quantiles, UniformStream } from "./uniformStream.ts";
+import type { Quantiles, UniformStream } from "./uniforms.ts";
 
 const CONSTANT = 0;
 const TABLE = 1;

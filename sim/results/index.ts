@@ -1,8 +1,12 @@
 /** Estimates -> results.json, CSV, a run folder. */
 
+// What a study found
+export { type ComparisonInWords, comparisonsInWords } from "./comparisonsInWords.ts";
 // As text
 export { type DataDictionary, dataDictionary, dictionaryCsv } from "./dataDictionary.ts";
 export { dayRecordShape } from "./dayRecordShape.ts";
+export { type DifferenceInWords, differenceInWords } from "./differenceInWords.ts";
+export type { Difference, MeanEstimate, Reduction } from "./figures.ts";
 // As a folder on disk
 export { makeFolders } from "./makeFolders.ts";
 export { type ReadResults, readResults } from "./readResults.ts";
@@ -11,18 +15,14 @@ export { type RunFile, type RunParts, runFiles } from "./runFiles.ts";
 export { runFolderProblem } from "./runFolderProblem.ts";
 export { safeFileName } from "./safeFileName.ts";
 export { stableJson, stableJsonParts } from "./stableJson.ts";
-// What a study found
 export type {
   AgainstBest,
   CapacityResults,
-  Difference,
   ElementaryEffects,
   Estimate,
   LevelStep,
-  MeanEstimate,
   PlannedStopCost,
   ProcedureResults,
-  Reduction,
   ResponseInfo,
   SelectionResults,
   StoppingResults,

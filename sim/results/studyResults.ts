@@ -2,8 +2,6 @@ import type { DayRecord } from "../engine/index.ts";
 import type { ResponseInfo } from "../observations/index.ts";
 import type {
   AgainstBest,
-  Comparison,
-  ControlUsed,
   ElementaryEffects,
   Estimate,
   LevelStep,
@@ -11,6 +9,7 @@ import type {
   Verdict,
 } from "../statistics/index.ts";
 import type { Control, ErrorRate, Factor } from "../study/index.ts";
+import type { Difference, MeanEstimate } from "./figures.ts";
 import type { Advice, Why } from "./why.ts";
 
 export type { AgainstBest, ElementaryEffects, Estimate, LevelStep, ResponseInfo };
@@ -92,7 +91,7 @@ export interface StoppingResults {
   /** Whether the wanted half-width was reached, or the most days allowed before it. */
   kind: "enough" | "ceiling";
   /** One per variant; null for the base where differences are looked at. */
-  variants: (SequentialState | null)[];
+  variants: ((SequentialState & { words: string }) | null)[];
   words: string;
 }
 
@@ -107,27 +106,6 @@ export interface SelectionResults {
   /** Variants given up, and after how many observations. */
   dropped: { variant: number; after: number }[];
   words: string;
-}
-
-/** An estimate of a mean; `n` counts observations. */
-export interface MeanEstimate extends Estimate {
-  /** What antithetic pairs and controls did to the interval; absent without them. */
-  reduction?: Reduction;
-}
-
-export interface Reduction {
-  /** Half-width by that of as many independent days; null without antithetic pairs, or without spread. */
-  antitheticRatio: number | null;
-  /** Half-width by that without controls; null where none was used. */
-  controlRatio: number | null;
-  controls: ControlUsed[];
-  words: string;
-}
-
-/** A difference to the base as one of the comparisons of its response. */
-export interface Difference extends Comparison {
-  /** The interval to show, by which `shown` goes, is the one that allows for all comparisons: `familyLow`, `familyHigh`. */
-  joint: boolean;
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { Cause } from "../engine/index.ts";
 import type { ResponseInfo } from "../observations/index.ts";
 import type { Estimate } from "../statistics/index.ts";
-import type { Difference, MeanEstimate } from "./studyResults.ts";
+import type { Difference, MeanEstimate } from "./figures.ts";
 
 /** Why the end of work of one variant is when it is: means over its days, each with its interval. */
 export interface Why {

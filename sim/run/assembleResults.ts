@@ -2,13 +2,14 @@ import type { DayRecord } from "../engine/index.ts";
 import { dayNotes, type ResponseInfo, supportOf } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { MeanEstimate, StudyResults, VariantResults } from "../results/index.ts";
-import { levelSteps, pairMeans, screeningEffects } from "../statistics/index.ts";
+import { levelSteps, pairMeans } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
 import { comparisons } from "./comparisons.ts";
 import { askedKeys, knownResponses, UNFINISHED } from "./daySource.ts";
 import { meanEstimate, type Values } from "./meanEstimate.ts";
 import { procedureResults } from "./procedureResults.ts";
 import { roundedTraces } from "./roundedTraces.ts";
+import { screeningEffects } from "./screeningEffects.ts";
 import { whyOf } from "./whyOf.ts";
 
 /** What is known of a day: its measures, and the day itself for the first replication. */

@@ -1,6 +1,6 @@
 import type { ResponseInfo } from "../observations/index.ts";
-import type { AgainstBest, Difference, VariantResults } from "../results/index.ts";
-import { compareAll, compareWithBest, pairMeans } from "../statistics/index.ts";
+import { type AgainstBest, comparisonsInWords, type Difference, type VariantResults } from "../results/index.ts";
+import { compareWithBest, pairMeans } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
 import type { Values } from "./meanEstimate.ts";
 
@@ -48,7 +48,7 @@ function differences(
 ): (Difference | null)[] {
   const { errorRate } = procedure;
   const noun = procedure.antithetic ? "antithetic pairs of days" : "days";
-  return compareAll(values, 0, { confidence, errorRate, noun }, info).map((found) => {
+  return comparisonsInWords(values, 0, { confidence, errorRate, noun }, info).map((found) => {
     if (found === null) return null;
     return { ...found, joint: errorRate !== "per comparison" && found.comparisons > 1 && found.familyLow !== null };
   });

@@ -1,6 +1,12 @@
-import type { Support } from "../observations/index.ts";
 import type { MeanEstimate } from "../results/index.ts";
-import { antitheticEstimate, controlVariateEstimate, estimateWithin, pairMeans, within } from "../statistics/index.ts";
+import {
+  antitheticEstimate,
+  controlVariateEstimate,
+  estimateWithin,
+  pairMeans,
+  type Support,
+  within,
+} from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
 
 /** Values of one variant: response -> one per day. */

@@ -1,15 +1,13 @@
-import { nextBatch, studyProgress } from "../statistics/index.ts";
+import { nextBatch } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
 import { knownResponse } from "./daySource.ts";
-import { selectionOf } from "./selectionOf.ts";
+import { type RuleValues, selectionOf } from "./selectionOf.ts";
+import { studyProgress } from "./studyProgress.ts";
 
 /** Observations of each variant in one round of a selection, at least. */
 const LEAST_PER_ROUND = 10;
 /** Observations of all variants in one round, about: work for many threads. Never their number, which must not show. */
 const ROUND = 64;
-
-/** Values of the response a rule looks at: `[variant][day]`, as many days of each variant as were run. */
-export type RuleValues = readonly (readonly (number | null)[])[];
 
 /** Key of the response that decides how many days are run; null when their number is fixed. */
 export function ruleResponse({ procedure }: Pick<Study, "procedure">): string | null {

@@ -1,10 +1,11 @@
 import type { ProcedureResults, SelectionResults, StoppingResults } from "../results/index.ts";
-import { selectionWords, studyProgress, verdict } from "../statistics/index.ts";
+import { verdict } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
 import { knownResponse } from "./daySource.ts";
-import type { RuleValues } from "./nextDays.ts";
-import { selectionOf } from "./selectionOf.ts";
+import { type RuleValues, selectionOf } from "./selectionOf.ts";
+import { selectionWords } from "./selectionWords.ts";
 import { stoppingWords } from "./stoppingWords.ts";
+import { studyProgress } from "./studyProgress.ts";
 
 /** What came of the rules a study is run by. `valuesOf` gives the days of a response, `[variant][day]`, as run. */
 export function procedureResults(study: Study, valuesOf: (key: string) => RuleValues): ProcedureResults {

@@ -1,7 +1,9 @@
 import { observe, pairMeans, type SelectionState, startSelection } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
 import { knownResponse } from "./daySource.ts";
-import type { RuleValues } from "./nextDays.ts";
+
+/** Values of the response a rule looks at: `[variant][day]`, as many days of each variant as were run. */
+export type RuleValues = readonly (readonly (number | null)[])[];
 
 /**
  * Where a study's selection stands after the days so far, taken in one by one from the first: the same days give the

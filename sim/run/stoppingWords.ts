@@ -1,7 +1,7 @@
-import { formatSpan, type ResponseInfo } from "../observations/index.ts";
+import type { ResponseInfo } from "../observations/index.ts";
 import type { SequentialState } from "../statistics/index.ts";
 import type { StoppingRule, Study } from "../study/index.ts";
-import { formatConfidence } from "../units/index.ts";
+import { formatConfidence, formatSpan } from "../units/index.ts";
 
 const NAMED = 3;
 

@@ -5,7 +5,6 @@ import {
   boundKey,
   boundLabel,
   type Slope,
-  type Support,
   shareKey,
   slopeKey,
   slopeLabel,
@@ -14,6 +13,7 @@ import {
 } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { MeanEstimate, MeanTime, Why } from "../results/index.ts";
+import type { Support } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
 import { meanEstimate } from "./meanEstimate.ts";
 

@@ -1,9 +1,6 @@
-import type { ResponseInfo } from "../observations/index.ts";
-import type { ErrorRate } from "../study/index.ts";
 import { adjustedP } from "./adjustedP.ts";
 import { bonferroniQuantile } from "./bonferroniQuantile.ts";
-import { comparisonWords } from "./comparisonWords.ts";
-import { type Difference, pairedDifference } from "./pairedDifference.ts";
+import { type Difference, pairedDifference, type Scale } from "./pairedDifference.ts";
 import { pairedTest } from "./pairedTest.ts";
 
 /** A difference to the base as one of a family of comparisons; `low` and `high` are those of the single interval. */
@@ -23,11 +20,14 @@ export interface Comparison extends Difference {
   comparisons: number;
 }
 
+/** Which error probability a family of comparisons keeps; see `compareAll`. */
+export type ErrorRate = "family-wise" | "false discovery" | "per comparison";
+
 export interface ComparisonOptions {
   confidence: number;
   errorRate: ErrorRate;
-  /** What is compared: days where it is left out. */
-  noun?: string | undefined;
+  /** "ratio" where it is left out. */
+  scale?: Scale | undefined;
 }
 
 /**
@@ -35,7 +35,7 @@ export interface ComparisonOptions {
  * intervals that allow for all comparisons. `values[variant][replication]`; the result has one entry per variant, null
  * for the base and where no pair has values.
  *
- * Interval and verdict are one procedure: a difference is `shown` when the interval it is told with leaves 0 out, and
+ * Interval and verdict are one procedure: a difference is `shown` when the interval it is to be told with leaves 0 out, and
  * only then. That interval is, by error rate,
  * - "family-wise": Bonferroni's (Dunn 1961, Journal of the American Statistical Association 56). All of them hold at
  *   once whatever the comparisons have in common, so the chance of even one false difference, or of one told in the
@@ -51,11 +51,10 @@ export interface ComparisonOptions {
 export function compareAll(
   values: readonly (readonly (number | null)[])[],
   base: number,
-  { confidence, errorRate, noun }: ComparisonOptions,
-  info: ResponseInfo,
+  { confidence, errorRate, scale }: ComparisonOptions,
 ): (Comparison | null)[] {
   const differences = values.map((list, variant) =>
-    variant === base ? null : pairedDifference(list, values[base]!, confidence, info),
+    variant === base ? null : pairedDifference(list, values[base]!, confidence, scale),
   );
   const tested = differences.flatMap((difference, variant) => {
     const test = difference === null ? null : pairedTest(difference);
@@ -76,7 +75,7 @@ export function compareAll(
     const family = familyInterval(difference, tested.length / shared, confidence);
     const bare = { ...difference, ...pValues, ...family, comparisons: tested.length };
     const shown = errorRate === "per comparison" ? difference.shown : leavesOutZero(family);
-    return { ...bare, shown, words: comparisonWords({ ...bare, shown }, { confidence, errorRate, noun }, info) };
+    return { ...bare, shown };
   });
 }
 

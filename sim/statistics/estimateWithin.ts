@@ -1,7 +1,9 @@
-import type { Support } from "../observations/index.ts";
 import { cutOff } from "./cutOff.ts";
 import { type Estimate, estimate } from "./estimate.ts";
 import { withinShares } from "./shareEstimate.ts";
+
+/** What a mean can be: a share from 0 to 1, an amount or time from 0 on, or any number. */
+export type Support = "share" | "amount" | "any";
 
 /**
  * The mean of independent observations with an interval that fits what they can be: that of shares stays from 0 to 1 (see

@@ -8,7 +8,7 @@ export { type AntitheticEstimate, antitheticEstimate } from "./antitheticEstimat
 export { type BatchMeans, batchMeans } from "./batchMeans.ts";
 // Ground work
 export { bonferroniQuantile } from "./bonferroniQuantile.ts";
-export { type Comparison, type ComparisonOptions, compareAll } from "./compareAll.ts";
+export { type Comparison, type ComparisonOptions, compareAll, type ErrorRate } from "./compareAll.ts";
 export { type AgainstBest, compareWithBest } from "./compareWithBest.ts";
 export { compensatedSum } from "./compensatedSum.ts";
 export {
@@ -21,7 +21,7 @@ export {
 export { type ElementaryEffects, elementaryEffects, type TrajectoryPoint } from "./elementaryEffects.ts";
 // One response over replications
 export { type Estimate, estimate } from "./estimate.ts";
-export { estimateWithin, within } from "./estimateWithin.ts";
+export { estimateWithin, type Support, within } from "./estimateWithin.ts";
 // Quantiles and shares
 export { exactShareInterval } from "./exactShareInterval.ts";
 export { formatP } from "./formatP.ts";
@@ -32,7 +32,7 @@ export { mser, type WarmUp } from "./mser.ts";
 export { mser5 } from "./mser5.ts";
 export { normalQuantile } from "./normalQuantile.ts";
 export { noticeableShift } from "./noticeableShift.ts";
-export { type Difference, pairedDifference } from "./pairedDifference.ts";
+export { type Difference, pairedDifference, type Scale } from "./pairedDifference.ts";
 export { pairedTest, type TTest } from "./pairedTest.ts";
 export { pairMeans } from "./pairMeans.ts";
 export { quantile } from "./quantile.ts";
@@ -40,7 +40,6 @@ export { type QuantileEstimate, quantileInterval } from "./quantileInterval.ts";
 export { type QuantileRanks, quantileRanks } from "./quantileRanks.ts";
 export { replicationsNeeded } from "./replicationsNeeded.ts";
 export { RunningMoments } from "./runningMoments.ts";
-export { screeningEffects } from "./screeningEffects.ts";
 export {
   type Dropped,
   nextBatch,
@@ -52,12 +51,10 @@ export {
   type Verdict,
   verdict,
 } from "./selection.ts";
-export { selectionWords } from "./selectionWords.ts";
-export { type SequentialRule, type SequentialState, sequentialState } from "./sequentialState.ts";
+export { type Precision, type SequentialRule, type SequentialState, sequentialState } from "./sequentialState.ts";
 export { shareEstimate } from "./shareEstimate.ts";
 export { shareInterval } from "./shareInterval.ts";
 export { studentQuantile } from "./studentQuantile.ts";
 export { studentTwoSidedP } from "./studentTwoSidedP.ts";
-export { type StudyProgress, studyProgress } from "./studyProgress.ts";
 export { welchAverage } from "./welchAverage.ts";
 export { type IndependentDifference, welchDifference } from "./welchDifference.ts";

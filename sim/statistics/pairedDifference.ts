@@ -1,17 +1,16 @@
-import type { ResponseInfo } from "../observations/index.ts";
-import { differenceWords } from "./differenceWords.ts";
 import { type Estimate, estimate } from "./estimate.ts";
 
 /** Mean difference to the base case over the replications that both have, with its interval. */
 export interface Difference extends Estimate {
-  /** Relative to the base's mean; null when that is 0, and for a time of day, which has no natural zero. */
+  /** Relative to the base's mean; null when that is 0, and on an interval scale. */
   relativeLow: number | null;
   relativeHigh: number | null;
   /** The interval leaves 0 out. */
   shown: boolean;
-  /** One sentence that says it, with its confidence. */
-  words: string;
 }
+
+/** Whether the values have a natural zero, so that a share of them means something: "interval" is for times of day. */
+export type Scale = "ratio" | "interval";
 
 /** Values that differ by no more than this share of themselves differ by the rounding of their own arithmetic. */
 const ROUNDING = 1e-12;
@@ -28,7 +27,7 @@ export function pairedDifference(
   variantValues: readonly (number | null)[],
   baseValues: readonly (number | null)[],
   confidence: number,
-  info: ResponseInfo,
+  scale: Scale = "ratio",
 ): Difference | null {
   if (variantValues.length !== baseValues.length) {
     throw new RangeError(
@@ -50,12 +49,11 @@ export function pairedDifference(
   const baseMean = estimate(bases, confidence)?.mean;
   if (found === null || baseMean === undefined) return null;
   const relative = (bound: number | null): number | null =>
-    bound === null || baseMean === 0 || info.format === "clock" ? null : bound / Math.abs(baseMean);
+    bound === null || baseMean === 0 || scale === "interval" ? null : bound / Math.abs(baseMean);
   return {
     ...found,
     relativeLow: relative(found.low),
     relativeHigh: relative(found.high),
     shown: found.low !== null && found.high !== null && (found.low > 0 || found.high < 0),
-    words: differenceWords(found, confidence, info),
   };
 }

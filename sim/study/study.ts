@@ -1,4 +1,7 @@
 import type { Plan } from "../plan/index.ts";
+import type { ErrorRate, Precision } from "../statistics/index.ts";
+
+export type { ErrorRate, Precision };
 
 /** A checked study: one base plan, its variants, how often each is run and how they are compared. */
 export interface Study {
@@ -76,8 +79,7 @@ export interface Procedure {
   errorRate: ErrorRate;
 }
 
-export const ERROR_RATES = ["family-wise", "false discovery", "per comparison"] as const;
-export type ErrorRate = (typeof ERROR_RATES)[number];
+export const ERROR_RATES = ["family-wise", "false discovery", "per comparison"] as const satisfies ErrorRate[];
 
 /** Days are added, as many to every variant, until every interval of one response is narrow enough. */
 export interface StoppingRule {
@@ -89,12 +91,6 @@ export interface StoppingRule {
   /** Least and greatest number of days per variant, both sides of an antithetic pair counted. */
   atLeast: number;
   atMost: number;
-}
-
-/** "relative": `value` is a share of the mean (of the base's mean for differences); else in the response's own unit. */
-export interface Precision {
-  kind: "relative" | "absolute";
-  value: number;
 }
 
 /** The best variant is picked with a stated probability; see `startSelection`. */

@@ -46,7 +46,16 @@ export { formatDuration } from "./formatDuration.ts";
 export { formatNumber } from "./formatNumber.ts";
 export { formatQuantity, writeQuantity } from "./formatQuantity.ts";
 export { formatRate } from "./formatRate.ts";
+export {
+  type Ends,
+  formatDifference,
+  formatEstimate,
+  formatRange,
+  formatResponse,
+  formatSpan,
+} from "./formatResponse.ts";
 export { formatShare } from "./formatShare.ts";
 export { groupDigits } from "./groupDigits.ts";
 export { intervalDecimals } from "./intervalDecimals.ts";
+export { textTable } from "./textTable.ts";
 export { type TimeUnit, timeUnitFor } from "./timeUnit.ts";

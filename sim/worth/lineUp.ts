@@ -1,10 +1,9 @@
 import type { ResponseInfo } from "../observations/index.ts";
-import type { StudyResults } from "../results/index.ts";
-import { type AgainstBest, type Comparison, compareAll, compareWithBest } from "../statistics/index.ts";
+import { type ComparisonInWords, comparisonsInWords, type StudyResults } from "../results/index.ts";
+import { type AgainstBest, compareWithBest } from "../statistics/index.ts";
 import { formatConfidence, groupDigits } from "../units/index.ts";
 import { type Appraisal, appraise } from "./appraise.ts";
 import { cashOfDay } from "./cashOfDay.ts";
-import { lineUpWords } from "./lineUpWords.ts";
 import type { LineUpQuestion } from "./readOptions.ts";
 
 /** A figure with its interval; the intervals of all options hold at once. */
@@ -20,7 +19,7 @@ export interface OptionWorth {
   lifeYears: number;
   servicePerYear: number;
   /** Cash of a day more than as it is. */
-  cashPerDay: Comparison;
+  cashPerDay: ComparisonInWords;
   worth: Record<keyof Appraisal, Ranged>;
   /** Whether the net present value is shown to be above or below 0. */
   verdict: "pays" | "does not pay" | "not decided";
@@ -50,7 +49,7 @@ export function lineUp(question: LineUpQuestion, results: StudyResults): LineUp 
   const { confidence } = results.study;
   const cash = results.variants.map(({ values }) => cashOfDay(values));
   const info: ResponseInfo = { key: "cash", label: "Cash of a day", unit: currency, format: "number", better: "more" };
-  const compared = compareAll(cash, 0, { confidence, errorRate: "family-wise" }, info);
+  const compared = comparisonsInWords(cash, 0, { confidence, errorRate: "family-wise" }, info);
   const perYear = [
     cash[0]!.map(() => 0),
     ...purchases.map((purchase, index) =>
@@ -119,4 +118,26 @@ function wordsOf(
     "not decided": `Whether "${name}" pays is not decided: at ${percent} for all options at once its net present value lies between ${money(low)} and ${money(high)}; more days narrow that.`,
   }[verdict];
   return mayBeBest ? said : `${said} It is not the best of the line-up.`;
+}
+
+/** What was found, in sentences: which may be the best of all; each option, the best first; what is not reckoned. */
+function lineUpWords(found: Omit<LineUp, "words">): string[] {
+  const ranked = found.options.toSorted((a, b) => b.worth.perYear.mean - a.worth.perYear.mean);
+  return [
+    bestWords(found),
+    ...ranked.map(({ words }) => words),
+    "Not in it: taxes, inflation, training, building work, and days lost while it is put in.",
+  ];
+}
+
+/** Which may be the best, buying nothing included. */
+function bestWords({ options, nothing, confidence }: Omit<LineUp, "words">): string {
+  const percent = formatConfidence(confidence);
+  const may = options.filter((option) => option.againstBest.mayBeBest).map(({ name }) => `"${name}"`);
+  const names = nothing.mayBeBest ? [...may, "buying nothing"] : may;
+  const words =
+    names.length === 1
+      ? `The best of the line-up by its yearly amount is ${names[0]}`
+      : `The best by its yearly amount may be ${names.join(", ")}`;
+  return `${words}, at ${percent} for all comparisons at once; options are taken one at a time, not together.`;
 }

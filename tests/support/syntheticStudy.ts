@@ -1,12 +1,7 @@
 import seedrandom from "seedrandom";
 import type { DayRecord } from "../../sim/engine/dayRecord.ts";
-import type {
-  Difference,
-  Estimate,
-  ResponseInfo,
-  StudyResults,
-  VariantResults,
-} from "../../sim/results/studyResults.ts";
+import type { Difference } from "../../sim/results/figures.ts";
+import type { Estimate, ResponseInfo, StudyResults, VariantResults } from "../../sim/results/studyResults.ts";
 import { levelSteps } from "../../sim/statistics/index.ts";
 import { SYNTHETIC_BASE, SYNTHETIC_BREAKS, type SyntheticPlant, syntheticDay } from "./syntheticDay.ts";
 

@@ -15,7 +15,7 @@ import {
 import type { ChainState } from "../state/chainState.ts";
 import { BLOCKED, DOWN, NO_CREW, NONE, ON_BREAK, POSITION_REPAIRED, STARVED } from "../state/codes.ts";
 import type { CrewState } from "../state/crewState.ts";
-import type { DayState } from "../state/dayState.ts";
+import type { DayUnderWay } from "../state/dayUnderWay.ts";
 import type { Item } from "../state/item.ts";
 import type { PositionState } from "../state/positionState.ts";
 import type { StageState } from "../state/stageState.ts";
@@ -126,7 +126,7 @@ export class BindingPath {
   }
 
   /** Called before the event's consequences: its row is brought up to its time. */
-  fire(day: DayState, slot: number, kind: number, owner: number): void {
+  fire(day: DayUnderWay, slot: number, kind: number, owner: number): void {
     this.planned = false;
     this.unit = NONE;
     this.chain = NONE;
@@ -162,13 +162,13 @@ export class BindingPath {
     this.goOn(row, this.cells.own[index]!, index, now);
   }
 
-  private fireFailure(day: DayState, slot: number, unit: number): void {
+  private fireFailure(day: DayUnderWay, slot: number, unit: number): void {
     if (day.unitDown[unit]) this.unit = unit;
     this.goOn(slot, this.cells.repair[unit]!, this.line.failures.stage[unit]!, day.now);
   }
 
   /** What the clock brings: a load, the calendar, crews and crates that come back. */
-  private fireAbsolute(day: DayState, kind: number): void {
+  private fireAbsolute(day: DayUnderWay, kind: number): void {
     this.at = this.absolute;
     this.rows.clear(this.absolute);
     this.lastSeconds = 0;
@@ -250,7 +250,7 @@ export class BindingPath {
   }
 
   /** A position of the stage starts work on an item. `walking`: seconds that its people walk first. */
-  start(day: DayState, position: PositionState, walking: number): void {
+  start(day: DayUnderWay, position: PositionState, walking: number): void {
     const row = position.slot;
     const stage = position.stage.index;
     const wait = this.waitedFor(stage);
@@ -356,7 +356,7 @@ export class BindingPath {
   }
 
   /** Work in hand is interrupted by something that stops more than this position. */
-  suspend(day: DayState, { slot, stage }: PositionState): void {
+  suspend(day: DayUnderWay, { slot, stage }: PositionState): void {
     this.rows.accrue(slot, this.workCell(stage.index, slot, day.now), day.now);
   }
 
@@ -366,7 +366,7 @@ export class BindingPath {
   }
 
   /** Interrupted work goes on after a repair. */
-  resume(day: DayState, { slot }: PositionState): void {
+  resume(day: DayUnderWay, { slot }: PositionState): void {
     this.rows.accrue(slot, this.cells.repair[this.unit]!, day.now);
   }
 
@@ -379,7 +379,7 @@ export class BindingPath {
   }
 
   /** Somebody is there to repair; the time until now was spent waiting for that. */
-  repairBegins(day: DayState, unit: number): void {
+  repairBegins(day: DayUnderWay, unit: number): void {
     const { failures } = this.line;
     const stage = failures.stage[unit]!;
     if (failures.crew[unit]! < 0) return;
@@ -398,7 +398,7 @@ export class BindingPath {
   }
 
   /** An item begins its way to the next stage; `behind`: it comes no earlier than the one before it. */
-  travels(day: DayState, stage: number, item: Item, behind: boolean): void {
+  travels(day: DayUnderWay, stage: number, item: Item, behind: boolean): void {
     const row = this.rows.ofItem(item.row);
     const before = this.lastTraveller[stage]!;
     if (behind && before !== NONE) {
@@ -422,20 +422,20 @@ export class BindingPath {
   }
 
   /** A head is hung on a chain. */
-  hung(day: DayState, item: Item): void {
+  hung(day: DayUnderWay, item: Item): void {
     item.entered = day.now;
     this.take(this.rows.ofItem(item.row), NONE);
   }
 
   /** What follows concerns this head on the chain that makes its step now. */
-  turnTo(day: DayState, { index, slot, stage }: ChainState, item: Item | null): void {
+  turnTo(day: DayUnderWay, { index, slot, stage }: ChainState, item: Item | null): void {
     if (this.chain !== index) return;
     const bound = item === null || item.entered < this.setFree[index]!;
     this.goOn(bound ? slot : this.rows.ofItem(item.row), this.cells.own[stage.index]!, stage.index, day.now);
   }
 
   /** A chain that stood with its step due is set free by something else than its own pace: `unfinished` or for want of a place. */
-  moves(day: DayState, chain: ChainState, unfinished: boolean): void {
+  moves(day: DayUnderWay, chain: ChainState, unfinished: boolean): void {
     if (this.chain === chain.index) return;
     if (this.planned) {
       this.movesAfterStop(chain, day.now);
@@ -457,12 +457,12 @@ export class BindingPath {
   }
 
   /** The step under way is interrupted. */
-  chainStops(day: DayState, chain: ChainState): void {
+  chainStops(day: DayUnderWay, chain: ChainState): void {
     this.chainAccrues(chain, this.cells.own[chain.stage.index]!, day.now);
   }
 
   /** It goes on. */
-  chainGoesOn(day: DayState, chain: ChainState): void {
+  chainGoesOn(day: DayUnderWay, chain: ChainState): void {
     const stop = this.cells.plannedStop[chain.stage.index]!;
     this.chainAccrues(chain, this.planned || this.unit === NONE ? stop : this.cells.repair[this.unit]!, day.now);
   }

@@ -8,6 +8,7 @@ import { Calendar } from "./calendar.ts";
 import { ChainState } from "./chainState.ts";
 import { NONE } from "./codes.ts";
 import { CrewState } from "./crewState.ts";
+import type { Return } from "./dayUnderWay.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
 import { ItemPool } from "./itemPool.ts";
@@ -44,18 +45,6 @@ export interface DayOptions {
   mostPresent?: number;
   /** Tell what the day's end was owed to, and which station was the bottleneck when. Default false. */
   binding?: boolean;
-}
-
-/** Something that comes back at a known time: a crew, a machine after a pause, a lorry's crates. */
-export interface Return {
-  seconds: number;
-  /** CREW_BREAK, STAGE_PAUSE or FLEET_BACK. */
-  action: number;
-  target: number;
-  amount: number;
-  /** Binding path of what sent it away, and when that was. */
-  bound?: Float64Array | undefined;
-  boundSince?: number;
 }
 
 /**
@@ -101,7 +90,7 @@ export class DayState {
   readonly hanging: StageState;
   /** Stands for the empty crate at the hanging point where positions wait for a place; and those that wait for one there. */
   readonly emptyCrate: PositionState;
-  readonly hangingWaiters = new Waiters();
+  readonly hangingWaiters = new Waiters<PositionState>();
 
   // One row per failure unit.
   readonly uptimeLeft: Float64Array;
@@ -290,7 +279,7 @@ function activePeriodsOf({ positions, stages }: CompiledLine): ActivePeriods {
 /** Tells every stage which ones stand beside it, for the heads that it sends aside. */
 function tellBeside(line: CompiledLine, stageAt: readonly StageState[]): void {
   const senders = besideOf(line, waysOn(line));
-  for (const stage of stageAt) stage.own.beside = stageAt.filter(({ index }) => senders[index]!.includes(stage.index));
+  for (const stage of stageAt) stage.beside = stageAt.filter(({ index }) => senders[index]!.includes(stage.index));
 }
 
 function crewsOf({ stages }: CompiledLine, stage: number, crewAt: readonly CrewState[]): CrewState[] {

@@ -1,5 +1,4 @@
 import { STATES } from "../dayRecord.ts";
-import type { StageState } from "./stageState.ts";
 
 /**
  * What a stage's own time needs to know of the day (see ownTime.ts): when it began and when its last head left, and its
@@ -12,8 +11,6 @@ export class OwnHours {
   from = Number.NaN;
   /** When the last head left; NaN before the first one did. */
   left = Number.NaN;
-  /** Stages beside this one: what leaves here could come to them. */
-  beside: readonly StageState[] = [];
   hasBegun = false;
   /** It has ended for good. */
   isOver = false;

@@ -12,6 +12,12 @@ import { PositionState } from "./positionState.ts";
 import { rowsOf } from "./rowsOf.ts";
 import { Waiters } from "./waiters.ts";
 
+/*
+ * StageState, PositionState, ChainState and CrewState name each other, as the things do: a position has its stage and the
+ * crew at work there, a stage its crews and its chain, a chain its stations. It is the one ring of imports in the house
+ * (tests/structure/imports.test.ts), of types but for the positions that a stage makes.
+ */
+
 const EVERY_MOMENT = (1 << MOMENTS.length) - 1;
 
 /** What a stage draws; null where nothing is left to chance. */
@@ -108,10 +114,12 @@ export class StageState {
   heldSince = Number.NaN;
   heatJoules = Number.NaN;
   readonly own = new OwnHours();
+  /** Stages beside this one: what leaves here could come to them. */
+  beside: readonly StageState[] = [];
   /** The queue as it is shown: before the hanging point the heads in the crates there, on a chain the heads that ride. */
   readonly shown = new Headcount();
   /** Positions that are blocked for a place here. */
-  readonly waiters = new Waiters();
+  readonly waiters = new Waiters<PositionState>();
 
   /** `tellsAll`: somebody wants to know of every head at every point of its way. */
   constructor(line: CompiledLine, index: number, draws: StageDraws, tellsAll: boolean) {

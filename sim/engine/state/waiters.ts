@@ -1,11 +1,9 @@
-import type { PositionState } from "./positionState.ts";
-
 /** Positions that are blocked for a place in one stage, in the order in which they blocked. */
-export class Waiters {
-  first: PositionState | null = null;
-  private last: PositionState | null = null;
+export class Waiters<Waiter extends { nextWaiter: Waiter | null }> {
+  first: Waiter | null = null;
+  private last: Waiter | null = null;
 
-  push(position: PositionState): void {
+  push(position: Waiter): void {
     position.nextWaiter = null;
     if (this.first === null) this.first = position;
     else this.last!.nextWaiter = position;
@@ -13,7 +11,7 @@ export class Waiters {
   }
 
   /** Takes the first position; there must be one. */
-  shift(): PositionState {
+  shift(): Waiter {
     const position = this.first!;
     this.first = position.nextWaiter;
     return position;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { gainEnds, isShownToGain } from "../../../sim/advice/gains.ts";
 import type { Difference } from "../../../sim/results/index.ts";
-import { compareAll } from "../../../sim/statistics/index.ts";
+import { comparisonsInWords } from "../../../sim/results/index.ts";
 
 /** Verdict and printed interval of advice are one procedure, whatever the size of the family. */
 
@@ -15,7 +15,7 @@ const MIDDLING = [0, 2, 8, 8, 19, 23];
 const CLEAR = [99, 101, 100, 98, 102, 100];
 
 function differencesOf(variants: readonly (readonly number[])[], info: typeof FINISH | typeof RATE): Difference[] {
-  return compareAll([BASE, ...variants], 0, OPTIONS, info)
+  return comparisonsInWords([BASE, ...variants], 0, OPTIONS, info)
     .slice(1)
     .map((found) => ({ ...found!, joint: found!.comparisons > 1 }));
 }
@@ -52,7 +52,7 @@ describe.each([FINISH, RATE])("a clear change of $key", (info) => {
 });
 
 it("knows no end and shows nothing with one day", () => {
-  const [difference] = compareAll([[0], [-50]], 0, OPTIONS, FINISH).slice(1);
+  const [difference] = comparisonsInWords([[0], [-50]], 0, OPTIONS, FINISH).slice(1);
   const single = { ...difference!, joint: false };
   expect(isShownToGain(single, FINISH)).toBe(false);
   expect(gainEnds(single, FINISH)).toEqual([50, 50]);

@@ -59,7 +59,7 @@ describe("improve, against simulating every design", PATIENCE, () => {
       expect(order.findIndex(({ design }) => design === pick)).toBeLessThan(all.length / 20);
       const fresh = new Trials(question, simulateHere, "fresh days", false);
       const [best, found] = await fresh.of([order[0]!.design, pick], FRESH);
-      const gap = pairedDifference(found!.values, best!.values, CONFIDENCE, question.response)!;
+      const gap = pairedDifference(found!.values, best!.values, CONFIDENCE)!;
       const isWorse = question.response.better === "less" ? gap.low! > 0 : gap.high! < 0;
       expect(isWorse).toBe(false);
       expect(meritOf(found!, question).excess).toBe(0);

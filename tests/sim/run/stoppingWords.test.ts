@@ -15,7 +15,7 @@ const RULE = {
 const [NARROW, WIDE] = [
   [1, 1, 1, 1.1],
   [1, 9, 1, 9],
-].map((values) => sequentialState(values, RULE, 0.95, INFO));
+].map((values) => sequentialState(values, RULE, 0.95, "amount"));
 
 it("says after how many days every interval was as narrow as asked", () => {
   expect(stoppingWords(threeVariants(), RULE, [null, NARROW!, NARROW!], 4, INFO)).toBe(

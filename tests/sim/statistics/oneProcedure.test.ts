@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { ResponseInfo } from "../../../sim/observations/index.ts";
 import { type UniformStream, uniformStream } from "../../../sim/random/index.ts";
-import { type Comparison, compareAll, compareWithBest, normalQuantile } from "../../../sim/statistics/index.ts";
+import { type ComparisonInWords, comparisonsInWords } from "../../../sim/results/index.ts";
+import { compareWithBest, normalQuantile } from "../../../sim/statistics/index.ts";
 import { differenceWords, responseFormat } from "../../../viz/words/index.ts";
 
 const RATES = ["family-wise", "false discovery", "per comparison"] as const;
@@ -48,12 +49,12 @@ const leavesOutZero = ([low, high]: readonly [number, number]) => low > 0 || hig
 describe.each(RATES)(
   "one procedure for interval and verdict, error rate %s (400 random studies, seed 81)",
   (errorRate) => {
-    const told = (one: Comparison): [number, number] =>
+    const told = (one: ComparisonInWords): [number, number] =>
       errorRate === "per comparison" ? [one.low!, one.high!] : [one.familyLow!, one.familyHigh!];
-    const each = (say: (one: Comparison, info: ResponseInfo) => void) =>
+    const each = (say: (one: ComparisonInWords, info: ResponseInfo) => void) =>
       everyStudy((values, { index }) => {
         const info = INFOS[index % INFOS.length]!;
-        for (const one of compareAll(values, 0, { confidence: 0.95, errorRate }, info)) {
+        for (const one of comparisonsInWords(values, 0, { confidence: 0.95, errorRate }, info)) {
           if (one !== null && one.low !== null) say(one, info);
         }
       });
@@ -105,7 +106,7 @@ it("a variant that the comparison with the best rules out by the base, or that r
   let ruledOut = 0;
   everyStudy((values, { gaps }) => {
     if (gaps) return;
-    const compared = compareAll(values, 0, { confidence: 0.95, errorRate: "family-wise" }, INFOS[0]!);
+    const compared = comparisonsInWords(values, 0, { confidence: 0.95, errorRate: "family-wise" }, INFOS[0]!);
     const best = compareWithBest(values as number[][], "more", 0.95)!;
     const better = compared.some((one) => one?.shown && one.mean > 0);
     // The base is ruled out exactly where some variant is shown to be better than it.
@@ -125,7 +126,7 @@ it("shows a false difference in at most 5 % of families of 10, error probability
     const normal = () => normalQuantile(uniforms.next() || 0.5);
     const days = Array.from({ length: 10 }, normal);
     const values = Array.from({ length: 11 }, () => days.map((day) => day + normal()));
-    const found = compareAll(values, 0, { confidence: 0.95, errorRate: "family-wise" }, INFOS[0]!);
+    const found = comparisonsInWords(values, 0, { confidence: 0.95, errorRate: "family-wise" }, INFOS[0]!);
     if (found.some((one) => one?.shown)) wrong += 1;
   }
   // At exactly 5 % more than 73 of 1,000 would come up with a probability under 0.001 (binomial).

@@ -14,8 +14,7 @@ describe("welchDifference (Welch 1947)", () => {
   });
 
   it("is wider than the paired interval of the same values, which is why days share their random numbers", () => {
-    const info = { key: "x", label: "x", unit: "", format: "number", better: null } as const;
-    const paired = pairedDifference(VARIANT_SAMPLE, BASE_SAMPLE, 0.95, info)!;
+    const paired = pairedDifference(VARIANT_SAMPLE, BASE_SAMPLE, 0.95)!;
     const unpaired = welchDifference(VARIANT_SAMPLE, BASE_SAMPLE, 0.95)!;
     expect(unpaired.high - unpaired.low).toBeGreaterThan(5 * (2 * paired.halfWidth!));
   });

@@ -1,14 +1,17 @@
 import type { ResponseInfo } from "../observations/index.ts";
-import type { Comparison, ComparisonOptions } from "./compareAll.ts";
+import type { Comparison, ComparisonOptions } from "../statistics/index.ts";
 import { differenceWords } from "./differenceWords.ts";
+
+/** `noun`: what is compared; days where it is left out. */
+export type ComparisonWordsOptions = Omit<ComparisonOptions, "scale"> & { noun?: string | undefined };
 
 /**
  * The sentence that says a difference to today's plan as one of several: size and direction or that none is shown, with the
  * interval that the verdict goes by and what it allows for.
  */
 export function comparisonWords(
-  comparison: Omit<Comparison, "words">,
-  { confidence, errorRate, noun }: ComparisonOptions,
+  comparison: Comparison,
+  { confidence, errorRate, noun }: ComparisonWordsOptions,
   info: ResponseInfo,
 ): string {
   const { n, mean, familyLow: low, familyHigh: high, comparisons, shown } = comparison;

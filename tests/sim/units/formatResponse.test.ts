@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { formatRange, formatResponse, formatSpan, type ResponseInfo } from "../../../sim/observations/index.ts";
+import type { ResponseInfo } from "../../../sim/observations/index.ts";
+import { formatRange, formatResponse, formatSpan } from "../../../sim/units/index.ts";
 
 function info(format: ResponseInfo["format"], unit = ""): ResponseInfo {
   return { key: "key", label: "label", unit, format, better: null };

@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import type { ResponseInfo } from "../../../sim/observations/index.ts";
-import { observe, selectionWords, startSelection } from "../../../sim/statistics/index.ts";
+import { selectionWords } from "../../../sim/run/selectionWords.ts";
+import { observe, startSelection } from "../../../sim/statistics/index.ts";
 
 const INFO: ResponseInfo = { key: "t", label: "Throughput", unit: "carcasses/h", format: "number", better: "more" };
 const NAMES = ["base", "one more", "two more"];

@@ -1,6 +1,6 @@
-import { formatDifference, type ResponseInfo } from "../observations/index.ts";
-import { formatConfidence } from "../units/index.ts";
-import type { Estimate } from "./estimate.ts";
+import type { ResponseInfo } from "../observations/index.ts";
+import type { Estimate } from "../statistics/index.ts";
+import { formatConfidence, formatDifference } from "../units/index.ts";
 
 /**
  * The sentence that says a difference to today's plan (the base): direction, size, interval, confidence and number of days

@@ -1,8 +1,18 @@
-import type { ResponseInfo } from "../observations/index.ts";
+import { type ResponseInfo, supportOf } from "../observations/index.ts";
+import {
+  estimate,
+  pairMeans,
+  type SequentialRule,
+  type SequentialState,
+  sequentialState,
+} from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
-import { estimate } from "./estimate.ts";
-import { pairMeans } from "./pairMeans.ts";
-import { type SequentialState, sequentialState } from "./sequentialState.ts";
+import { precisionWords } from "./precisionWords.ts";
+
+/** How precise one variant is, with one sentence that says it. */
+export interface PrecisionState extends SequentialState {
+  words: string;
+}
 
 /** Where a study with a stopping rule stands. */
 export interface StudyProgress {
@@ -10,7 +20,7 @@ export interface StudyProgress {
   /** Days of every variant at which to look again; those run when the answer stands. Even for antithetic days. */
   nextDays: number;
   /** One per variant; the base is null where differences are looked at. */
-  variants: (SequentialState | null)[];
+  variants: (PrecisionState | null)[];
 }
 
 /**
@@ -28,18 +38,27 @@ export function studyProgress(
   const perObservation = antithetic ? 2 : 1;
   const observed = antithetic ? days.map(pairMeans) : days;
   const { halfWidth, of, atLeast, atMost } = stopping;
-  const rule = { halfWidth, atLeast: Math.ceil(atLeast / perObservation), atMost: Math.floor(atMost / perObservation) };
+  const rule: SequentialRule = {
+    halfWidth,
+    atLeast: Math.ceil(atLeast / perObservation),
+    atMost: Math.floor(atMost / perObservation),
+  };
   const base = observed[0]!;
   const baseMean = estimate(base, confidence)?.mean ?? null;
   const variants = observed.map((values, variant) => {
-    if (of === "mean") return sequentialState(values, rule, confidence, info);
-    return variant === 0 ? null : sequentialState(minus(values, base), rule, confidence, info, baseMean);
+    if (of === "mean") return inWords(sequentialState(values, rule, confidence, supportOf(info)), info);
+    if (variant === 0) return null;
+    return inWords(sequentialState(minus(values, base), rule, confidence, "any", baseMean), info);
   });
   const states = variants.filter((state) => state !== null);
   const more = states.filter(({ kind }) => kind === "more");
   const nextDays = perObservation * Math.max(base.length, ...more.map(({ next }) => next));
   if (more.length > 0) return { kind: "more", nextDays, variants };
   return { kind: states.some(({ kind }) => kind === "ceiling") ? "ceiling" : "enough", nextDays, variants };
+}
+
+function inWords(state: SequentialState, info: ResponseInfo): PrecisionState {
+  return { ...state, words: precisionWords(state, info) };
 }
 
 function minus(values: readonly (number | null)[], base: readonly (number | null)[]): (number | null)[] {

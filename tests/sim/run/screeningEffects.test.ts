@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { screeningEffects } from "../../../sim/statistics/index.ts";
+import { screeningEffects } from "../../../sim/run/screeningEffects.ts";
 import { readStudy, type Study } from "../../../sim/study/index.ts";
 import { sampleFiles, samplePlan } from "../plan/samplePlan.ts";
 

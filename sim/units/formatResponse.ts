@@ -1,5 +1,4 @@
-import { differenceUnit, type FigureScale, figureText, signed, valueText } from "../units/index.ts";
-import type { ResponseInfo } from "./responseInfo.ts";
+import { differenceUnit, type FigureKind, type FigureScale, figureText, signed, valueText } from "./figureText.ts";
 
 /** A figure with its interval, whose ends are null where there is none. */
 export interface Ends {
@@ -12,7 +11,7 @@ export interface Ends {
  * A response's value as a reader wants it: "612 carcasses/h", "15:42", "12.3 %", "35.2 min".
  * `startClockSeconds` (seconds after midnight) turns the seconds of a "clock" response into the time of day.
  */
-export function formatResponse(value: number, info: ResponseInfo, startClockSeconds: number): string {
+export function formatResponse(value: number, info: FigureKind, startClockSeconds: number): string {
   return valueText(value, info, startClockSeconds, alone(value));
 }
 
@@ -20,7 +19,7 @@ export function formatResponse(value: number, info: ResponseInfo, startClockSeco
  * A difference of two values: "+12.3 carcasses/h", "−8.2 min", "+1.2 percentage points". `plain` leaves a plus sign
  * out.
  */
-export function formatSpan(value: number, info: ResponseInfo, style: "signed" | "plain" = "signed"): string {
+export function formatSpan(value: number, info: FigureKind, style: "signed" | "plain" = "signed"): string {
   return spanText(value, info, style, alone(value));
 }
 
@@ -28,7 +27,7 @@ export function formatSpan(value: number, info: ResponseInfo, style: "signed" | 
  * A response's mean and interval, with as many decimals as the interval's width allows, the same for all three (see
  * `intervalDecimals`): ["16.81 %", "16.78 to 16.85 %"]. The interval is "" where there is none.
  */
-export function formatEstimate(ends: Ends, info: ResponseInfo, startClockSeconds: number): [string, string] {
+export function formatEstimate(ends: Ends, info: FigureKind, startClockSeconds: number): [string, string] {
   return withInterval(ends, (value, scale) => valueText(value, info, startClockSeconds, scale));
 }
 
@@ -36,11 +35,7 @@ export function formatEstimate(ends: Ends, info: ResponseInfo, startClockSeconds
  * The same of a difference: ["−8.2 min", "−9.1 to −7.3 min"]. `plain` leaves plus signs out. An interval that leaves 0 out
  * is written so finely that it is seen to.
  */
-export function formatDifference(
-  ends: Ends,
-  info: ResponseInfo,
-  style: "signed" | "plain" = "signed",
-): [string, string] {
+export function formatDifference(ends: Ends, info: FigureKind, style: "signed" | "plain" = "signed"): [string, string] {
   return withInterval(ends, (value, scale) => spanText(value, info, style, scale), apartFromZero);
 }
 
@@ -72,7 +67,7 @@ function apartFromZero(low: number, high: number): number {
   return nearest > 0 ? 4 * nearest : Number.POSITIVE_INFINITY;
 }
 
-function spanText(value: number, info: ResponseInfo, style: "signed" | "plain", scale: FigureScale): string {
+function spanText(value: number, info: FigureKind, style: "signed" | "plain", scale: FigureScale): string {
   const { number, unit } = figureText(value, info, scale);
   return `${style === "signed" ? signed(value, number) : number} ${differenceUnit(info, unit)}`.trimEnd();
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { formatDifference, formatEstimate, type ResponseInfo } from "../../../sim/observations/index.ts";
+import type { ResponseInfo } from "../../../sim/observations/index.ts";
+import { formatDifference, formatEstimate } from "../../../sim/units/index.ts";
 
 const info = (format: ResponseInfo["format"], unit = ""): ResponseInfo => {
   return { key: "k", label: "l", unit, format, better: null };

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { textTable } from "../../../sim/cli/textTable.ts";
+import { textTable } from "../../../sim/units/textTable.ts";
 
 it("lines up the first column to the left and the others to the right", () => {
   expect(

@@ -1,6 +1,6 @@
-import { formatSpan, type ResponseInfo } from "../observations/index.ts";
-import { formatConfidence } from "../units/index.ts";
-import { type SelectionState, verdict } from "./selection.ts";
+import type { ResponseInfo } from "../observations/index.ts";
+import { type SelectionState, verdict } from "../statistics/index.ts";
+import { formatConfidence, formatSpan } from "../units/index.ts";
 
 /**
  * The sentence that says how a selection ended: which variant, with what promise, after how many observations, or why

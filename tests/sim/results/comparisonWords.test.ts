@@ -1,12 +1,12 @@
 import { expect, it } from "vitest";
 import type { ResponseInfo } from "../../../sim/observations/index.ts";
-import { comparisonWords } from "../../../sim/statistics/comparisonWords.ts";
+import { comparisonWords } from "../../../sim/results/comparisonWords.ts";
 import type { Comparison } from "../../../sim/statistics/index.ts";
 
 const FINISH: ResponseInfo = { key: "f", label: "End", unit: "s", format: "clock", better: "less" };
 const ONE: Comparison = {
   ...{ n: 10, mean: -600, sd: 120, halfWidth: 90, low: -690, high: -510, min: -900, max: -300 },
-  ...{ relativeLow: null, relativeHigh: null, shown: true, words: "" },
+  ...{ relativeLow: null, relativeHigh: null, shown: true },
   ...{ p: 1e-6, holmP: 3e-6, bonferroniP: 3e-6, benjaminiHochbergP: 2e-6 },
   ...{ familyLow: -720, familyHigh: -480, comparisons: 3 },
 };

@@ -1,5 +1,5 @@
+import { type ElementaryEffects, elementaryEffects } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
-import { type ElementaryEffects, elementaryEffects } from "./elementaryEffects.ts";
 
 /**
  * The elementary effects of a study's factors on one response, in the order of its factors; null when the study is no

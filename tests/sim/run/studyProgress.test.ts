@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { ResponseInfo } from "../../../sim/observations/index.ts";
-import { studyProgress } from "../../../sim/statistics/index.ts";
+import { studyProgress } from "../../../sim/run/studyProgress.ts";
 import { PLAIN_PROCEDURE, type Procedure, type StoppingRule } from "../../../sim/study/index.ts";
 import { BASE_SAMPLE, VARIANT_SAMPLE } from "../../support/workedSample.ts";
 

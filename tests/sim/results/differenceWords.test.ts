@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import type { ResponseInfo } from "../../../sim/observations/index.ts";
-import { differenceWords } from "../../../sim/statistics/differenceWords.ts";
+import { differenceWords } from "../../../sim/results/differenceWords.ts";
 
 function words(mean: number, half: number, format: ResponseInfo["format"], unit = "", confidence = 0.95): string {
   const info: ResponseInfo = { key: "k", label: "l", unit, format, better: null };

@@ -1,0 +1,32 @@
+import type { CompiledLine } from "../../line/index.ts";
+import type { PositionState } from "./positionState.ts";
+import type { StageState } from "./stageState.ts";
+
+/** What the binding path looks at of a day under way; see `DayState`, which is one. */
+export interface DayUnderWay {
+  /** Seconds after the day's start. */
+  readonly now: number;
+  readonly failures: CompiledLine["failures"];
+  /** By index. */
+  readonly stageAt: readonly StageState[];
+  readonly positionAt: readonly PositionState[];
+  /** By failure unit: whether it is down. */
+  readonly unitDown: Int8Array;
+  /** Loads in the order in which they come, and how many of them have come. */
+  readonly loadOrder: Int32Array;
+  readonly loadRow: number;
+  /** What comes back, the next first. */
+  readonly returns: readonly Return[];
+}
+
+/** Something that comes back at a known time: a crew, a machine after a pause, a lorry's crates. */
+export interface Return {
+  seconds: number;
+  /** CREW_BREAK, STAGE_PAUSE or FLEET_BACK. */
+  action: number;
+  target: number;
+  amount: number;
+  /** Binding path of what sent it away, and when that was. */
+  bound?: Float64Array | undefined;
+  boundSince?: number;
+}
