@@ -13,11 +13,11 @@ const RATE = {
 test.each([
   [4680, 4200, 5160, "78 min (70 to 86 min)"],
   [258, 228, 288, "4.3 min (3.8 to 4.8 min)"],
-  [62, 35, 84, "1.0 min (0.6 to 1.4 min)"],
+  [62, 35, 84, "62 s (35 to 84 s)"],
   [20, 10, 30, "20 s (10 to 30 s)"],
   [12, 11.9, 12.1, "12.00 s (11.90 to 12.10 s)"],
   [30, 30, 30, "30 s"],
-  [4 * 3600, 3.5 * 3600, 4.5 * 3600, "4.0 h (3.5 to 4.5 h)"],
+  [4 * 3600, 3.5 * 3600, 4.5 * 3600, "240 min (210 to 270 min)"],
 ])("%d s, between %d and %d, reads %s", (mean, low, high, words) => {
   expect(spreadWords(mean, low, high, END)).toBe(words);
 });

@@ -13,13 +13,13 @@ const ONE: Comparison = {
 
 it("comparisonWords speaks of a time of day as earlier and later", () => {
   expect(comparisonWords(ONE, { confidence: 0.9, errorRate: "family-wise" }, FINISH)).toBe(
-    "10 min earlier than today's plan (-12 to -8 min at 90 %, sure even though 3 changes were compared; on the same 10 days).",
+    "10 min earlier than today's plan (\u221212 to \u22128 min at 90 %, sure even though 3 changes were compared; on the same 10 days).",
   );
 });
 
 it("comparisonWords says the single interval where each comparison stands by itself", () => {
   expect(comparisonWords(ONE, { confidence: 0.95, errorRate: "per comparison" }, FINISH)).toBe(
-    "10.0 min earlier than today's plan (-11.5 to -8.5 min at 95 %; on the same 10 days).",
+    "10.0 min earlier than today's plan (\u221211.5 to \u22128.5 min at 95 %; on the same 10 days).",
   );
 });
 

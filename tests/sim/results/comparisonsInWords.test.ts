@@ -18,7 +18,7 @@ describe("comparisonsInWords", () => {
       "7 carcasses/h more than today's plan (+4 to +9 carcasses/h at 95 %, sure even though 4 changes were compared; on the same 10 days).",
     );
     expect(found[4]!.words).toMatch(
-      /^No difference from today's plan shown \(-.* at 95 %, allowing for 4 changes compared; on the same 10 days\)\.$/,
+      /^No difference from today's plan shown \(\u2212.* at 95 %, allowing for 4 changes compared; on the same 10 days\)\.$/,
     );
     const discovery = comparisonsInWords(values, 0, { confidence: 0.95, errorRate: "false discovery" }, INFO);
     expect(discovery[2]!.words).toMatch(
@@ -29,7 +29,7 @@ describe("comparisonsInWords", () => {
   it("says that no difference is shown by the interval that its verdict goes by, not by Holm's test", () => {
     const found = comparisonsInWords([BASE_SAMPLE, VARIANT_SAMPLE, weak(3.3)], 0, FAMILY, INFO)[2]!;
     expect(found.holmP).toBeLessThan(0.05);
-    expect(found.words).toMatch(/^No difference from today's plan shown \(-?0/);
+    expect(found.words).toMatch(/^No difference from today's plan shown \(\u2212?0/);
   });
 
   it("says the plain paired comparison when there is only one, and that days are the same", () => {

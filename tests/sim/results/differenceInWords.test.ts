@@ -36,7 +36,7 @@ describe("differenceInWords", () => {
 
   it("says that nothing is shown, that all days are the same, and that there are too few", () => {
     expect(differenceInWords([3, 1, 2, 2], [2, 2, 3, 1], 0.95, THROUGHPUT)!.words).toMatch(
-      /^No difference from today's plan shown \(-/,
+      /^No difference from today's plan shown \(\u2212/,
     );
     expect(differenceInWords(BASE_SAMPLE, BASE_SAMPLE, 0.95, THROUGHPUT)!.words).toBe(
       "The same as today's plan on all 10 days.",

@@ -8,8 +8,9 @@ function info(format: ResponseInfo["format"], unit = ""): ResponseInfo {
 
 describe("formatResponse", () => {
   it.each([
-    [612.34, "612.3 carcasses/h"],
-    [5860, "5860 carcasses/h"],
+    [612.34, "612 carcasses/h"],
+    [61.234, "61.2 carcasses/h"],
+    [5860, "5\u202f860 carcasses/h"],
     [0, "0 carcasses/h"],
     [-0, "0 carcasses/h"],
     [0.04567, "0.046 carcasses/h"],
@@ -24,7 +25,7 @@ describe("formatResponse", () => {
     [9 * 3600 + 42 * 60 + 31, "15:43"],
     [17 * 3600 + 59 * 60 + 59, "00:00 +1 d"],
     [-3600, "05:00"],
-    [-7 * 3600, "23:00 -1 d"],
+    [-7 * 3600, "23:00 \u22121 d"],
   ])("shows %s s after 06:00 as a time of day", (value, text) => {
     expect(formatResponse(value, info("clock"), 6 * 3600)).toBe(text);
   });
@@ -33,8 +34,9 @@ describe("formatResponse", () => {
     [0, "0 s"],
     [95.25, "95.3 s"],
     [2112, "35.2 min"],
-    [9000, "2.50 h"],
-    [-600, "-10 min"],
+    [9000, "150 min"],
+    [20000, "5.56 h"],
+    [-600, "\u221210 min"],
   ])("shows a duration of %s s in the unit that suits it", (value, text) => {
     expect(formatResponse(value, info("duration", "s"), 0)).toBe(text);
   });
@@ -47,7 +49,7 @@ describe("formatResponse", () => {
 describe("formatSpan", () => {
   it("gives a difference its sign, and none to zero", () => {
     expect(formatSpan(12.34, info("number", "heads"))).toBe("+12.3 heads");
-    expect(formatSpan(-12.34, info("number", "heads"))).toBe("-12.3 heads");
+    expect(formatSpan(-12.34, info("number", "heads"))).toBe("\u221212.3 heads");
     expect(formatSpan(0, info("number", "heads"))).toBe("0 heads");
     expect(formatSpan(5, info("number", "heads"), "plain")).toBe("5 heads");
   });
@@ -57,7 +59,7 @@ describe("formatSpan", () => {
   });
 
   it("calls a difference of shares percentage points", () => {
-    expect(formatSpan(-0.0123, info("share"))).toBe("-1.23 percentage points");
+    expect(formatSpan(-0.0123, info("share"))).toBe("\u22121.23 percentage points");
   });
 });
 

@@ -33,7 +33,7 @@ test("no head is lost between the fine bins and the bars", () => {
 test("a long tail is counted in words instead of squeezing the picture", () => {
   const view = viewOf([...Array.from({ length: 999 }, () => 5), 4000], { beyond: 1 });
   expect(view.toSeconds).toBeLessThan(20);
-  expect(view.overflowText).toBe("1 head beyond this axis, the longest 66.7 min");
+  expect(view.overflowText).toBe("1 head beyond this axis, the longest 1 h 07 min");
   expect(view.dayText).toBe("this day: 0.1 % (1 of 1\u202F000 heads)");
 });
 
@@ -45,7 +45,7 @@ test("the limit is always on the axis, even where no head came near it", () => {
 
 test("a minimum and a maximum are both drawn", () => {
   const view = viewOf([80, 95, 130], { minSeconds: 90, maxSeconds: 120, beyond: 2 });
-  expect(view.limits.map((limit) => limit.text)).toEqual(["at least 90 s", "at most 2 min"]);
+  expect(view.limits.map((limit) => limit.text)).toEqual(["at least 1 min 30 s", "at most 2 min"]);
 });
 
 test("the source of the limit is named, or said to be missing", () => {
