@@ -44,10 +44,10 @@ export function simulatedDaysOption(): Option {
     .argParser((text: string) => wholeNumber(text, 2));
 }
 
-export function replicationOption(): Option {
-  return new Option("--replication <number>", "which day of the seed, counted from 0")
-    .default(0)
-    .argParser((text: string) => wholeNumber(text, 0));
+export function whichDayOption(): Option {
+  return new Option("--day <number>", "which day of the seed, counted from 1")
+    .default(1)
+    .argParser((text: string) => wholeNumber(text, 1));
 }
 
 export function tracesOption(): Option {

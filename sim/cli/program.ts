@@ -11,7 +11,6 @@ import {
   overwriteOption,
   portOption,
   queueOption,
-  replicationOption,
   replicationsOption,
   resumeOption,
   samplesOption,
@@ -21,6 +20,7 @@ import {
   tracesOption,
   unitOption,
   verifyOption,
+  whichDayOption,
 } from "./options.ts";
 import { programVersion } from "./programVersion.ts";
 import { SCHEMA_KINDS } from "./schemaKinds.ts";
@@ -88,7 +88,7 @@ function addDay(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .description("simulate one day of a plan and show how it went")
     .argument("<plan>", "plan file")
     .addOption(seedOption().default("1"))
-    .addOption(replicationOption())
+    .addOption(whichDayOption())
     .addOption(tracesOption().default("binned"))
     .addOption(verifyOption())
     .option("--out <folder>", "write report, charts and tables to this folder (default: nothing is written)")

@@ -107,7 +107,7 @@ export function daySection(results: StudyResults, figures: Figures): Markup {
 <p class="small paper">Its day folds open on the screen and is in the run's charts; what is folded is not printed.</p>`;
   });
   return html`<h2>A day in pictures</h2>
-<p class="small">Pictures of a day show one replication: they explain how the line behaves and prove nothing about other days.</p>
+<p class="small">Pictures of a day show one simulated day: they explain how the line behaves and prove nothing about other days.</p>
 ${days}`;
 }
 
@@ -179,9 +179,7 @@ export function experimentation(results: StudyResults): Markup {
   const { study, variants, factors } = results;
   const fewer = variants.some((variant) => variant.days < study.replications);
   const days =
-    study.replications === 1
-      ? "one replication (one day)"
-      : `${fewer ? "up to " : ""}${study.replications} replications (days)`;
+    study.replications === 1 ? "one simulated day" : `${fewer ? "up to " : ""}${study.replications} simulated days`;
   const design = factors.map(
     (factor) =>
       html`<li><bdi>${isolated(factor.name)}</bdi> (<code>${isolated(factor.path)}</code>): ${factor.levels.map(isolated).join(", ")}</li>`,

@@ -47,7 +47,7 @@ export function bindingView(results: StudyResults, variant: VariantResults, why:
   };
 }
 
-/** "“base”, mean over 25 replications with its 95 % interval" or "one day, no interval". */
+/** "“base”, mean over 25 days with its 95 % interval" or "one day, no interval". */
 export function whyScope(results: StudyResults, variant: VariantResults): string {
   if (isSingleDay(results)) return "One day, no interval";
   const { confidence } = results.study;

@@ -41,7 +41,7 @@ export function curveView(results: StudyResults, info: ResponseInfo): CurveColum
 function subtitle(results: StudyResults, single: boolean): string {
   const { replications, confidence } = results.study;
   if (replications < 2) return "One day each, no interval";
-  return `Mean over ${replications} replications, ${single ? "bars and band" : "bars"}: ${formatConfidence(confidence)} interval`;
+  return `Mean over ${replications} days, ${single ? "bars and band" : "bars"}: ${formatConfidence(confidence)} interval`;
 }
 
 const NUMBER = /^\s*([-+]?\d+(?:\.\d+)?(?:e[-+]?\d+)?)\s*(.*?)\s*$/i;

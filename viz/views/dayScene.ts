@@ -17,11 +17,11 @@ export function dayScene(results: StudyResults, variant: VariantResults): DaySce
   };
 }
 
-/** "one day of “As it is”, replication 0": one day is one draw, so every picture of it says which. */
+/** "one day of “As it is”, day 1": one day is one draw, so every picture of it says which. */
 export function dayWords(results: StudyResults, variant: VariantResults): string {
   const which =
     results.study.replications > 1
       ? `one day of ${quoted(variant.name)} out of ${results.study.replications}`
       : "one day";
-  return `${which} (replication ${variant.day.replication + 1})`;
+  return `${which} (day ${variant.day.replication + 1})`;
 }

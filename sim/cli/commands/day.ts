@@ -13,7 +13,8 @@ import type { Terminal } from "../terminal.ts";
 
 export interface DayCommandOptions {
   seed: string;
-  replication: number;
+  /** Counted from 1. */
+  day: number;
   traces: TraceKind;
   verify?: boolean;
   out?: string;
@@ -28,30 +29,30 @@ export async function dayCommand(terminal: Terminal, path: string, options: DayC
   const file = readInputFile(path, ceilings);
   const { plan, warnings } = loadPlanWithWarnings(file);
   for (const warning of warnings) terminal.say(warning, "yellow");
-  const { seed, replication, traces, verify = false, out, overwrite = false } = options;
+  const { seed, day: number, traces, verify = false, out, overwrite = false } = options;
   const command = commandLine([
     "gambrel",
     "day",
     path,
     "--seed",
     seed,
-    "--replication",
-    String(replication),
+    "--day",
+    String(number),
     ...ceilingWords(options),
   ]);
   const { sourceDigest } = await import("../../run/wire/index.ts");
   const simulate = (): StudyResults =>
     runSingleDay(plan, seed, traces, {
-      ...{ gambrel: programVersion(), command, replication, check: verify, mostEvents: ceilings.events },
+      ...{ gambrel: programVersion(), command, replication: number - 1, check: verify, mostEvents: ceilings.events },
       inputsSha256: sourceDigest(daySource(singleDayStudy(plan, seed), traces, verify)),
     });
   const results = out === undefined ? simulate() : await runInto(out, overwrite, file.json, simulate);
   tell(terminal, results, options);
 }
 
-function tell(terminal: Terminal, results: StudyResults, { seed, replication, out, json }: DayCommandOptions): void {
+function tell(terminal: Terminal, results: StudyResults, { seed, day, out, json }: DayCommandOptions): void {
   terminal.say(results.study.name, "bold");
-  terminal.say(`One day, seed "${seed}", replication ${replication}. One day has no interval: use a study to compare.`);
+  terminal.say(`Day ${day} of seed "${seed}". One day has no interval: use a study to compare.`);
   for (const line of daySummary(results)) terminal.say(line);
   terminal.say(CAUTION, "dim");
   terminal.say(

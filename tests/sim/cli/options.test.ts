@@ -4,17 +4,17 @@ import {
   concurrencyOption,
   lostAfterOption,
   queueOption,
-  replicationOption,
   replicationsOption,
   resumeOption,
   seedOption,
   threadsOption,
   tracesOption,
+  whichDayOption,
 } from "../../../sim/cli/options.ts";
 
 function parse(...args: string[]): Record<string, unknown> {
   const command = new Command().exitOverride().configureOutput({ writeErr: () => {} });
-  for (const option of [seedOption(), replicationsOption(), replicationOption(), tracesOption()]) {
+  for (const option of [seedOption(), replicationsOption(), whichDayOption(), tracesOption()]) {
     command.addOption(option);
   }
   return command.parse(args, { from: "user" }).opts();
@@ -22,7 +22,7 @@ function parse(...args: string[]): Record<string, unknown> {
 
 describe("options", () => {
   it("leave seed, replications and traces to the study unless they are given", () => {
-    expect(parse()).toEqual({ replication: 0 });
+    expect(parse()).toEqual({ day: 1 });
   });
 
   it("take a seed as text, digits included", () => {
@@ -33,9 +33,9 @@ describe("options", () => {
     expect(() => parse(`--replications=${text}`)).toThrow();
   });
 
-  it("count a single replication from 0", () => {
-    expect(parse("--replication", "0").replication).toBe(0);
-    expect(() => parse("--replication", "-1")).toThrow();
+  it("count a single day from 1", () => {
+    expect(parse("--day", "1").day).toBe(1);
+    expect(() => parse("--day", "0")).toThrow();
   });
 
   it("count threads from 1 to 512, a worker's too", () => {

@@ -27,7 +27,7 @@ describe("gambrel day", PATIENCE, () => {
     expect(readdirSync(folder).sort()).toEqual(["plan.json", "study.json"]);
   });
 
-  it("gives the same data for the same seed and replication, and other data for others", async () => {
+  it("gives the same data for the same seed and day, and other data for others", async () => {
     const folder = cliFolder();
     const day = async (...more: string[]): Promise<number | null> => {
       const { out } = await runCli(folder, ["day", "plan.json", "--json", "--traces", "none", ...more]);
@@ -36,7 +36,7 @@ describe("gambrel day", PATIENCE, () => {
     const first = await day("--seed", "a");
     expect(await day("--seed", "a")).toBe(first);
     expect(await day("--seed", "b")).not.toBe(first);
-    expect(await day("--seed", "a", "--replication", "1")).not.toBe(first);
+    expect(await day("--seed", "a", "--day", "2")).not.toBe(first);
   });
 
   it("writes a run folder where it is told to", async () => {
