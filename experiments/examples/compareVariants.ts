@@ -10,7 +10,7 @@ const { study, faults } = readStudy(
     plan: "ferncote.json",
     replications: 8,
     responses: ["headsPerHour"],
-    design: { list: [{ name: "one more", set: { "crews.evisceration.people": 7, "line.evisceration.positions": 7 } }] },
+    design: { list: [{ name: "one more", set: { "crews.evisceration.people": 5, "line.evisceration.positions": 4 } }] },
   },
   { readText: (name) => readFileSync(resolve(plans, name), "utf8") },
   { knownResponses: responsesOf },
