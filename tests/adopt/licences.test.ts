@@ -24,10 +24,9 @@ describe("dependencies", () => {
     expect(abandonedPackages()).toEqual([]);
   });
 
-  it("each have their reason in DEVELOPERS.md", () => {
-    const text = readFileSync(resolve(import.meta.dirname, "../../DEVELOPERS.md"), "utf8");
-    const section = /^## Dependencies, and why$(.*?)^## /ms.exec(text)![1]!;
-    const words = new Set(section.split(/[\s|,();`]+/));
+  it("each have their reason in the README of this folder", () => {
+    const text = readFileSync(resolve(import.meta.dirname, "README.md"), "utf8");
+    const words = new Set(text.split(/[\s|,();`]+/));
     const { dependencies, devDependencies, optionalDependencies } = packageJson;
     const missing = Object.keys({ ...dependencies, ...devDependencies, ...optionalDependencies }).filter(
       (name) => !words.has(name) && !words.has(name.replace(/^@types\//, "")),
