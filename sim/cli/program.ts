@@ -107,7 +107,7 @@ function addDay(gambrel: Command, terminal: () => Promise<Terminal>): void {
 function addStudy(gambrel: Command, terminal: () => Promise<Terminal>): void {
   gambrel
     .command("study")
-    .description("run every variant of a study, compare them with the base case, and write the report")
+    .description("run every variant of a study, compare them with today's plan, and write the report")
     .argument("<study>", "study file")
     .addOption(seedOption())
     .addOption(replicationsOption())

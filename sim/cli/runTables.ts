@@ -23,7 +23,7 @@ function aboutSheet({ study, gambrel, plan }: StudyResults, tables: readonly { n
     ["How to repeat it", study.command],
     ["Program", `gambrel ${gambrel}`],
     ...CAUTIONS.map((caution) => ["Caution", caution]),
-    ["Sheet summary", "Every response of every variant, with intervals and differences to the base case"],
+    ["Sheet summary", "Every response of every variant, with intervals and differences to today's plan"],
     ...tables.map(({ name, title }) => [`Sheet ${name}`, title]),
   ];
   return { name: "about", columns: ["what", "value"].map((name) => ({ name, unit: "" })), rows };

@@ -16,4 +16,9 @@ export const UNIT_OF_ROW = "as the column unit says";
 
 export const RESPONSE_COLUMN = column("response", "text", "", "Key of the response; the dictionary lists them all.");
 export const UNIT_COLUMN = column("unit", "text", "", "Unit of the response's values in this row.");
-export const VARIANT_COLUMN = column("variant", "text", "", "Name of the variant; the first one is the base case.");
+export const VARIANT_COLUMN = column(
+  "variant",
+  "text",
+  "",
+  "Name of the variant; the first one is today's plan, the base.",
+);

@@ -3,7 +3,7 @@ import { type Column, column, RESPONSE_COLUMN, UNIT_COLUMN, UNIT_OF_ROW, VARIANT
 import { type Cell, csvParts, headerOf } from "./csvText.ts";
 import type { ResponseInfo, StudyResults, VariantResults } from "./studyResults.ts";
 
-const SHARE = "share of the base case's mean";
+const SHARE = "share of the mean of today's plan";
 
 /** Columns of summary.csv: one for each factor of the study among them. */
 export function summaryColumns(factors: readonly Factor[]): Column[] {
@@ -35,12 +35,17 @@ const FIXED_COLUMNS = [
   column("sd", "number", UNIT_OF_ROW, "Standard deviation of the observations; empty below two of them."),
   column("min", "number", UNIT_OF_ROW, "Least observation."),
   column("max", "number", UNIT_OF_ROW, "Greatest observation."),
-  column("difference", "number", UNIT_OF_ROW, "Mean paired difference to the base case; empty for the base itself."),
+  column(
+    "difference",
+    "number",
+    UNIT_OF_ROW,
+    "Mean paired difference to today's plan (the base); empty for the base itself.",
+  ),
   column("difference_low", "number", UNIT_OF_ROW, "Lower end of the difference's confidence interval."),
   column("difference_high", "number", UNIT_OF_ROW, "Upper end of the difference's confidence interval."),
   column("difference_n", "whole number", "pairs", "Number of pairs that the difference rests on."),
-  column("relative_low", "number", SHARE, "Lower end of the difference's interval, relative to the base case."),
-  column("relative_high", "number", SHARE, "Upper end of the difference's interval, relative to the base case."),
+  column("relative_low", "number", SHARE, "Lower end of the difference's interval, relative to today's plan."),
+  column("relative_high", "number", SHARE, "Upper end of the difference's interval, relative to today's plan."),
   column("p", "number", "probability", "Two-sided p-value of the difference by itself."),
   column("holm_p", "number", "probability", "The same by Holm's method, for all variants of the response at once."),
   column(

@@ -145,7 +145,7 @@ function stored(name: string): string {
 
 /** What every axis, or where there is none every figure, must have beside it; a new kind of chart has to be added. */
 const UNITS: Record<string, readonly RegExp[]> = {
-  binding: [/^time owed to it, h$/],
+  binding: [/^time waited for it, h$/],
   bottleneck: [/^clock time \(h:min\)$/, /^55 % alone$/],
   chiller: [/^carcasses in the chiller, heads$/, /^heat out of carcasses, kW$/, /^clock time \(h:min\)$/],
   cost: [/^cost, EUR\/head$/, /^throughput, heads\/h$/],
@@ -272,7 +272,7 @@ test("one time cursor goes through all pictures of a day, moved by pointer, arro
 
 test("a picture that is not over the clock tells the value that is pointed at or stepped to", async () => {
   const { page } = await open("marks.html", renderReport(await whyStudy()));
-  const figure = page.locator("figure", { hasText: "What the end of work was owed to" }).first();
+  const figure = page.locator("figure", { hasText: "What the line waited for" }).first();
   const reading = figure.locator(".reading");
   await figure.locator(".plot").focus();
   await page.keyboard.press("ArrowDown");

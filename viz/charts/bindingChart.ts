@@ -60,7 +60,7 @@ export function bindingChart(columns: BindingColumns, context: ChartContext): SV
   const value = scaleLinear()
     .domain([0, most * 1.02 || 1])
     .range([frame.left + gutter, frame.right - figures]);
-  const quantity = { kind: "duration", label: "time owed to it" } as const;
+  const quantity = { kind: "duration", label: "time waited for it" } as const;
   const end = drawBottomAxis(frame.body, value, quantity, top, bottom, frame.colour);
   columns.rows.forEach((row, index) => {
     drawCause(frame, row, gutter - 10, top + index * ROW);

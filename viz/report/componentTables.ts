@@ -18,7 +18,7 @@ export function componentTables(results: StudyResults): Markup {
     (stage) =>
       html`<tr><th scope="row"><bdi>${isolated(stage.name)}</bdi></th><td>${KINDS[stage.kind]}</td><td><bdi>${isolated(stage.section)}</bdi></td><td>${countWords(stage.places)}</td><td>${stage.kind === "dwell" || stage.kind === "chain" ? "\u2013" : countWords(stage.positions)}</td></tr>`,
   );
-  const line = html`<p>The line of the base case: heads (before hanging: crates) pass these stages in order.</p>
+  const line = html`<p>The line of today's plan: heads (before hanging: crates) pass these stages in order.</p>
 <div class="scroll" tabindex="0" role="group" aria-label="Stages of the line"><table><thead><tr><th scope="col">Stage</th><th scope="col">What it is</th><th scope="col">Section</th><th scope="col">Places</th><th scope="col">Positions</th></tr></thead><tbody>${rows}</tbody></table></div>`;
   if (crews.length === 0) return line;
   const people = crews.map(({ name, peopleMax }) => `${isolated(name)} ${formatDecimals(peopleMax, 0)}`).join(", ");

@@ -40,7 +40,7 @@ export interface ReportOptions {
  */
 export function renderReport(results: StudyResults, options: ReportOptions = {}): string {
   if (results.variants.length === 0)
-    throw new RangeError("renderReport: the study holds no variant; at least the base case is needed");
+    throw new RangeError("renderReport: the study holds no variant; at least today's plan is needed");
   const figures = figuresFor(options.document ?? serverDocument());
   const answered = otherAnswer(results, figures, options);
   const body = [

@@ -239,7 +239,7 @@ function procedureParagraphs({ procedure, variants, responses }: StudyResults): 
         : [html`<li><bdi>${isolated(label)}</bdi>: ${isolated(reduction.words)}</li>`];
     }),
   );
-  return html`${words.map((each) => html`<p>${isolated(each)}</p>`)}${reductions.length > 0 ? html`<p>What that did to the intervals of the base case:</p><ul>${reductions}</ul>` : ""}`;
+  return html`${words.map((each) => html`<p>${isolated(each)}</p>`)}${reductions.length > 0 ? html`<p>What that did to the intervals of today's plan:</p><ul>${reductions}</ul>` : ""}`;
 }
 
 export function logicSection(results: StudyResults): Markup {

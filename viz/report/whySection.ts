@@ -35,7 +35,7 @@ function advised({ advice }: StudyResults): Markup {
 function timeWords(results: StudyResults, { name, why }: VariantResults): Markup {
   const whose = isSingleDay(results)
     ? "On this one day, the longest first:"
-    : `In the base case, ${quoted(name)}, the longest first, with ${formatConfidence(results.study.confidence)} intervals:`;
+    : `Of today's plan, ${quoted(name)}, the longest first, with ${formatConfidence(results.study.confidence)} intervals:`;
   return html`<p>${whose}</p>
 <ul>${whyWords(why!).map((line) => html`<li>${unbroken(line)}</li>`)}</ul>
 <p class="small">${noteFor(results)}</p>`;

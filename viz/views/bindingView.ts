@@ -21,7 +21,7 @@ export function bindingView(results: StudyResults, variant: VariantResults, why:
   const told = why.parts.slice(0, MOST_ROWS);
   const rest = why.total.mean - told.reduce((sum, { seconds }) => sum + seconds.mean, 0);
   return {
-    title: "What the end of work was owed to",
+    title: "What the line waited for, up to the end of work",
     caption: "The longest bar is where time is to be won; its texture says by what kind of change",
     subtitle: `${whyScope(results, variant)}. Together they are the ${spanEstimate(why.total)} from the day's start to the end of work`,
     description: describe(why),
@@ -59,5 +59,5 @@ function describe({ stages, parts }: Why): string {
   const first = parts[0];
   if (first === undefined) return "Nothing held the day up.";
   const { where, what } = causeWords(first);
-  return `Most of the time to the end of work was owed to ${where}, ${what}: ${spanEstimate(first.seconds)}. By stage, all causes together: ${shares.join(", ")}.`;
+  return `Most of the time to the end of work the line waited for ${where}, ${what}: ${spanEstimate(first.seconds)}. By stage, all causes together: ${shares.join(", ")}.`;
 }

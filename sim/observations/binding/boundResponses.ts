@@ -49,7 +49,7 @@ function boundFor(cell: PathCell): Response {
 function shareOf(stage: string): Response {
   return row(
     shareKey(stage),
-    `${stage}: share of the day that it binds`,
+    `${stage}: share of the day that the line waited for it`,
     "share of the day",
     (day) => {
       const seconds = secondsBound(day, (cell) => cell.stage === stage);
@@ -70,7 +70,10 @@ function bottleneckOf(stage: string): Response[] {
       (day) => day.binding?.bottleneck.shares.find((each) => each.stage === stage)?.[key] ?? null,
       { format: "share" },
     );
-  return [share("sole", "sole momentary bottleneck"), share("shifting", "one of those it shifts between")];
+  return [
+    share("sole", "share of the day as the only bottleneck"),
+    share("shifting", "share of the day while the bottleneck moves to it or from it"),
+  ];
 }
 
 const WORDS: Record<Cause, string> = {
@@ -96,6 +99,6 @@ const WORDS: Record<Cause, string> = {
 /** "skinning: repairs (jam)", "the arrival of the first lorry". */
 export function boundLabel({ cause, stage, detail }: PathCell): string {
   const words = WORDS[cause];
-  if (stage !== "") return `End of work owed to ${stage}: ${words}${detail === "" ? "" : ` (${detail})`}`;
-  return `End of work owed to ${words}${detail === "" ? "" : ` ${detail}`}`;
+  if (stage !== "") return `The line waited for ${stage}: ${words}${detail === "" ? "" : ` (${detail})`}`;
+  return `The line waited for ${words}${detail === "" ? "" : ` ${detail}`}`;
 }

@@ -46,7 +46,9 @@ export function studyFile() {
     why: z
       .boolean()
       .default(true)
-      .describe("Tell what the end of work was owed to, and which station was the bottleneck; takes a little time."),
+      .describe(
+        "Tell what the line waited for up to the end of work, and which station was the bottleneck; takes a little time.",
+      ),
     design: designFile()
       .optional()
       .describe(`What is varied; at most ${MOST_VARIANTS} variants besides the base. Default: the base alone.`),

@@ -15,7 +15,7 @@ test("where the time went follows the answer, in words and in pictures for every
   const page = renderReport(results);
   expect(titles(page).slice(1, 3)).toEqual(["Answer", "Where the time went"]);
   expect(page).toMatch(/<ul><li>For .*? the line ran at the pace of /);
-  expect(page.match(/<title[^>]*>What the end of work was owed to</g)).toHaveLength(3);
+  expect(page.match(/<title[^>]*>What the line waited for, up to the end of work</g)).toHaveLength(3);
   expect(page.match(/<summary>The same for /g)).toHaveLength(2);
   expect(page).toContain("what is folded is not printed");
 });
