@@ -73,6 +73,7 @@ export function advance(day: DayState, until: number): "running" | "finished" | 
   while (!day.finished) {
     const slot = nextSlot(day);
     const time = calendar.times[slot]!;
+    if (time > day.now) day.killStops?.look(day);
     if (time > until) {
       if (time === Infinity) return "stuck";
       day.now = until;

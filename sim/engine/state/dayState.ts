@@ -3,6 +3,7 @@ import { Sampler, type UniformStream, uniformStream } from "../../random/index.t
 import { ActivePeriods } from "../binding/activePeriods.ts";
 import { BindingPath } from "../binding/bindingPath.ts";
 import type { HeadWatcher } from "../headWatcher.ts";
+import { KillStops } from "../killStops/killStops.ts";
 import { Recorders } from "../recorders.ts";
 import { Calendar } from "./calendar.ts";
 import { ChainState } from "./chainState.ts";
@@ -13,7 +14,7 @@ import { Headcount } from "./headcount.ts";
 import { ItemPool } from "./itemPool.ts";
 import { PositionState } from "./positionState.ts";
 import { rowsOf } from "./rowsOf.ts";
-import { type StageDraws, StageState } from "./stageState.ts";
+import { EVERY_MOMENT, type StageDraws, StageState } from "./stageState.ts";
 import { TallyBuilder } from "./tallyBuilder.ts";
 import { Waiters } from "./waiters.ts";
 
@@ -44,6 +45,8 @@ export interface DayOptions {
   mostPresent?: number;
   /** Tell what the day's end was owed to, and which station was the bottleneck when. Default false. */
   binding?: boolean;
+  /** Write down the stops of the kill line, where the plan has one. Default false. */
+  killStops?: boolean;
 }
 
 /** Something that comes back at a known time: a crew, a machine after a pause, a lorry's crates. */
@@ -188,6 +191,7 @@ export class DayState {
   readonly recorders: Recorders | null;
   readonly path: BindingPath | null;
   readonly active: ActivePeriods | null;
+  readonly killStops: KillStops | null;
 
   constructor(line: CompiledLine, options: DayOptions) {
     const { stages, positions, failures, crews, gates, chains, vessels, supply } = line;
@@ -208,7 +212,7 @@ export class DayState {
     const tellsAll = options.perHead === true || options.watcher !== undefined;
     this.stageAt = stages.names.map((name, stage) => {
       const draws = drawsOf(line, stage, (purpose) => stream(name, purpose));
-      return new StageState(line, stage, draws, tellsAll);
+      return new StageState(line, stage, draws, tellsAll ? EVERY_MOMENT : wantedMoments(line, stage, options));
     });
     this.positionAt = this.stageAt.flatMap((stage) => stage.positions);
     this.chainAt = Array.from({ length: chains.count }, (_, chain) => new ChainState(line, chain, this.stageAt));
@@ -274,6 +278,7 @@ export class DayState {
     this.recorders = Recorders.wanted(options, line);
     this.path = options.binding ? new BindingPath(line) : null;
     this.active = options.binding ? activePeriodsOf(line) : null;
+    this.killStops = recordsKillStops(line, options) ? new KillStops(line.killLine!, this.stageAt) : null;
     this.now = 0;
     this.watchedFrom = 0;
     this.workFinish = 0;
@@ -285,6 +290,14 @@ export class DayState {
 function activePeriodsOf({ positions, stages }: CompiledLine): ActivePeriods {
   const kindOf = (stage: number) => stages.kind[stage]!;
   return new ActivePeriods(Array.from(positions.stage, (stage) => kindOf(stage) !== DWELL && kindOf(stage) !== CHAIN));
+}
+
+export function recordsKillStops({ killLine }: CompiledLine, { killStops = false }: DayOptions): boolean {
+  return killStops && killLine !== null;
+}
+
+function wantedMoments(line: CompiledLine, stage: number, options: DayOptions): number {
+  return recordsKillStops(line, options) ? KillStops.watchedAt(line.killLine!, stage) : 0;
 }
 
 /** Tells every stage which ones stand beside it, for the heads that it sends aside. */
