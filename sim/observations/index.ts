@@ -20,6 +20,7 @@ export {
   formatResponse,
   formatSpan,
 } from "./formatResponse.ts";
+export { killLineKeys, killStopResponses, needsKillStops } from "./killStopResponses.ts";
 // One day's values
 export { measure, measurer } from "./measure.ts";
 // Overall equipment effectiveness, for other figures than a day's

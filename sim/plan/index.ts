@@ -17,6 +17,7 @@ export { meanDayEnd } from "./stops/meanDay.ts";
 export { costsMoreThanPlanned, plannedStopSeconds, type StopFit, type StopGap, stopFit } from "./stops/stopFit.ts";
 export { flowWarnings } from "./warnings/planWarnings.ts";
 export { staggerWords, stopGapWords } from "./warnings/stopWarnings.ts";
+export { type StunnedProtection, stunnedProtection } from "./warnings/stunnedProtection.ts";
 
 // For files that speak of plans
 

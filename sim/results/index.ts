@@ -3,6 +3,7 @@
 // As text
 export { type DataDictionary, dataDictionary, dictionaryCsv } from "./dataDictionary.ts";
 export { dayRecordShape } from "./dayRecordShape.ts";
+export type { KillLineResults, StunToStick } from "./killLineResults.ts";
 // As a folder on disk
 export { makeFolders } from "./makeFolders.ts";
 export { type ReadResults, readResults } from "./readResults.ts";

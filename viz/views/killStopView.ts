@@ -1,0 +1,68 @@
+import type { KillStopColumns, KillStopRow } from "../charts/index.ts";
+import type { DayRecord, KillStop, StudyResults, VariantResults } from "../contract.ts";
+import { formatClock, formatNumber } from "../frame/index.ts";
+import { headsWords, STOP_CAUSES, spanWords, stopEndWords, stopReasonWords } from "../words/index.ts";
+import { dayScene, dayWords } from "./dayScene.ts";
+
+/** Rows that are drawn: the longest stops, in the order of the day. */
+const MOST_DRAWN = 24;
+
+/** The stops of the kill line on a variant's first day; null where none were recorded. */
+export function killStopView(results: StudyResults, variant: VariantResults): KillStopColumns | null {
+  const { killStops, startClockSeconds } = variant.day;
+  if (killStops === null) return null;
+  const rows = killStops.stops.map((stop) => rowOf(stop, startClockSeconds));
+  const least = [...rows].map(({ from, to }) => to - from).sort((a, b) => b - a)[MOST_DRAWN - 1] ?? 0;
+  const drawn = rows.filter(({ from, to }) => to - from >= least).slice(0, MOST_DRAWN);
+  return {
+    ...dayScene(results, variant),
+    title: "Stops of the kill line",
+    caption: "Each bar is a stop; beside it the heads that it caught on the way from stunning to the end of bleeding",
+    subtitle: `Heads when it began; at most during it. Longest wait of a stunned head until it was stuck. ${dayWords(results, variant)}`,
+    description: describe(killStops),
+    causes: Object.values(STOP_CAUSES),
+    rows: drawn,
+    footnote: footnoteOf(killStops, drawn.length),
+  };
+}
+
+function rowOf(stop: KillStop, startClockSeconds: number): KillStopRow {
+  const { fromSeconds, toSeconds, reasons, caught, longestWaitSeconds } = stop;
+  const clock = formatClock(startClockSeconds + fromSeconds, true);
+  return {
+    cause: STOP_CAUSES[reasons[0]!.cause],
+    words: `${reasons[0]!.where}${reasons[0]!.what === "" ? "" : `: ${reasons[0]!.what}`}`,
+    from: fromSeconds,
+    to: toSeconds,
+    time: `${clock}, ${spanWords(Math.round(toSeconds - fromSeconds))}`,
+    stunned: stop.stunned,
+    stunnedMost: stop.stunnedMost,
+    bleeding: stop.bleeding,
+    bleedingMost: stop.bleedingMost,
+    caught,
+    longestWait: caught === 0 ? null : longestWaitSeconds,
+    longestWaitWords:
+      caught === 0 ? "" : spanWords(longestWaitSeconds < 10 ? longestWaitSeconds : Math.round(longestWaitSeconds)),
+    ended: [...reasons.slice(1).map((reason) => `Then also ${stopReasonWords(reason)}.`), stopEndWords(stop)].join(" "),
+  };
+}
+
+function describe(stops: NonNullable<DayRecord["killStops"]>): string {
+  const { count, seconds, longestSeconds, caught, worstWaitSeconds, shorter } = stops;
+  const short =
+    shorter.count === 0
+      ? ""
+      : ` It also stood ${formatNumber(shorter.count, 0)} ${shorter.count === 1 ? "time" : "times"} for less, ${spanWords(shorter.seconds)} in all, which does not count as a stop.`;
+  if (count === 0) return `The kill line did not stop on this day.${short}`;
+  const heads =
+    caught === 0
+      ? "No stunned head was caught before sticking."
+      : `${headsWords(caught)} were caught between stunning and sticking; the longest wait of one was ${spanWords(worstWaitSeconds)}.`;
+  return `The kill line stopped ${count === 1 ? "once" : `${formatNumber(count, 0)} times`}, for ${spanWords(seconds)} in all, at most ${spanWords(longestSeconds)} at once. ${heads.replace(/^1 head were/, "1 head was")}${short}`;
+}
+
+function footnoteOf({ count }: NonNullable<DayRecord["killStops"]>, drawn: number): string {
+  return drawn === count
+    ? ""
+    : `Drawn are the ${drawn} longest of ${formatNumber(count, 0)} stops; stops.csv lists more.`;
+}
