@@ -70,22 +70,40 @@ function cells(stop: KillStop, startClockSeconds: number): Cell[] {
   const { fromSeconds, toSeconds, reasons } = stop;
   const [first, ...further] = reasons;
   return [
-    writeClock(startClockSeconds + fromSeconds),
-    fromSeconds,
-    toSeconds - fromSeconds,
+    clockOf(startClockSeconds + fromSeconds),
+    thousandth(fromSeconds),
+    thousandth(toSeconds - fromSeconds),
     first!.cause,
     first!.where,
     first!.what,
     further.map(({ cause, where, what }) => [cause, where, what].filter((word) => word !== "").join(": ")).join("; "),
     ...[stop.stunned, stop.stunnedMost, stop.bleeding, stop.bleedingMost, stop.caught],
-    stop.longestWaitSeconds,
+    thousandth(stop.longestWaitSeconds),
     stop.neverStuck,
     stop.startedAgain ? "yes" : "no",
   ];
 }
 
+/** hh:mm:ss; a full minute is written out too, so that all cells are alike. */
+function clockOf(secondsAfterMidnight: number): string {
+  const written = writeClock(secondsAfterMidnight);
+  return written.split(":").length === 3 ? written : `${written}:00`;
+}
+
+function thousandth(value: number): number {
+  return Math.round(value * 1000) / 1000;
+}
+
 function leftOutRow(variant: string, { stops, leftOut, seconds }: KillStopsRecord): Cell[] {
   const listed = stops.reduce((sum, { fromSeconds, toSeconds }) => sum + toSeconds - fromSeconds, 0);
   const words = `${leftOut} more stops, not listed`;
-  return [variant, null, null, null, seconds - listed, words, ...new Array<Cell>(STOPS_COLUMNS.length - 6).fill(null)];
+  return [
+    variant,
+    null,
+    null,
+    null,
+    thousandth(seconds - listed),
+    words,
+    ...new Array<Cell>(STOPS_COLUMNS.length - 6).fill(null),
+  ];
 }

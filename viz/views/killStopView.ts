@@ -18,7 +18,7 @@ export function killStopView(results: StudyResults, variant: VariantResults): Ki
     ...dayScene(results, variant),
     title: "Stops of the kill line",
     caption: "Each bar is a stop; beside it the heads that it caught on the way from stunning to the end of bleeding",
-    subtitle: `Heads when it began; at most during it. Longest wait of a stunned head until it was stuck. ${dayWords(results, variant)}`,
+    subtitle: `Heads when it began; at most during it. Longest wait of a stunned head until it was stuck; ${dayWords(results, variant)}`,
     description: describe(killStops),
     causes: Object.values(STOP_CAUSES),
     rows: drawn,
@@ -52,7 +52,7 @@ function describe(stops: NonNullable<DayRecord["killStops"]>): string {
   const short =
     shorter.count === 0
       ? ""
-      : ` It also stood ${formatNumber(shorter.count, 0)} ${shorter.count === 1 ? "time" : "times"} for less, ${spanWords(shorter.seconds)} in all, which does not count as a stop.`;
+      : ` Shorter stands, which do not count as stops: ${formatNumber(shorter.count, 0)}, of ${spanWords(shorter.seconds)} in all.`;
   if (count === 0) return `The kill line did not stop on this day.${short}`;
   const heads =
     caught === 0

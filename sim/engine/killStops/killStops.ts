@@ -29,6 +29,8 @@ export class KillStops {
   private readonly heads = new Map<number, OnKillLine>();
   private stunned = 0;
   private bleeding = 0;
+  /** Of the stunned heads: those that were stunned at this instant. */
+  private fresh = 0;
   private open: KillStop | null = null;
   /** Sums so far, and the stops that are over. */
   private sums = emptySums();
@@ -51,13 +53,21 @@ export class KillStops {
     const { steps, open } = this;
     let stands = false;
     for (let row = 0; row < steps.length; row++) if (!isMoving(steps[row]!)) stands = true;
-    if (!stands && open === null) return;
+    if (stands || open !== null) this.judge(day, stands);
+    this.fresh = 0;
+  }
+
+  private judge(day: DayState, stands: boolean): void {
+    const { steps, open } = this;
     const isOver = !isExpecting(day, steps[0]!, this.line.last);
     const reasons = stands && !isOver ? this.reasons(day) : [];
     if (reasons.length === 0) {
-      if (open !== null) this.close(day.now, !isOver);
+      if (open === null) return;
+      this.close(day.now, !isOver);
+      // Stunned when it was just over.
+      for (const head of this.heads.values()) if (head.stunnedAt === day.now) head.firstStop = this.sums.count;
     } else if (open === null) this.begin(day.now, reasons);
-    else addReasons(open, reasons);
+    else this.goOn(open, reasons);
   }
 
   /** A head passes a point that `watchedAt` names. */
@@ -78,7 +88,8 @@ export class KillStops {
     if (Number.isNaN(found.stunnedAt)) this.bleeding--;
     else {
       this.stunned--;
-      this.tellWait(found, now, 1);
+      if (found.stunnedAt < now) this.tellWait(found, now, 1);
+      else this.fresh--;
     }
   }
 
@@ -118,6 +129,13 @@ export class KillStops {
     addReasons(this.open, reasons);
   }
 
+  private goOn(open: KillStop, reasons: readonly KillStopReason[]): void {
+    addReasons(open, reasons);
+    open.caught += this.fresh;
+    open.stunnedMost = Math.max(open.stunnedMost, this.stunned);
+    open.bleedingMost = Math.max(open.bleedingMost, this.bleeding);
+  }
+
   private close(now: number, startedAgain: boolean): void {
     const { sums } = this;
     const stop = { ...this.open!, toSeconds: now, startedAgain };
@@ -143,19 +161,17 @@ export class KillStops {
     if (this.heads.has(head)) return;
     this.heads.set(head, { stunnedAt: now, firstStop: this.sums.count });
     this.stunned++;
-    if (this.open === null) return;
-    this.open.caught++;
-    this.open.stunnedMost = Math.max(this.open.stunnedMost, this.stunned);
+    this.fresh++;
   }
 
   private stick(head: number, now: number): void {
     const found = this.heads.get(head);
     if (found === undefined || Number.isNaN(found.stunnedAt)) return;
-    this.tellWait(found, now, 0);
+    if (found.stunnedAt < now) this.tellWait(found, now, 0);
+    else this.fresh--;
     found.stunnedAt = Number.NaN;
     this.stunned--;
     this.bleeding++;
-    if (this.open !== null) this.open.bleedingMost = Math.max(this.open.bleedingMost, this.bleeding);
   }
 
   /** The head waits no longer: every stop that it was caught in learns how long it did. `neverStuck`: 1, or 0 for a head that is stuck now. */

@@ -86,8 +86,18 @@ function chainCause(day: DayState, chain: ChainState, steps: readonly StageState
     return { cause: "chain stands", where, what: `a head is not finished at ${unfinishedAt(day, chain)}` };
   }
   if (vesselIsFull(day, chain.stage)) return { cause: "full vessel", where, what: vesselOf(day, chain.stage) };
-  return behind(day, chain.stage, steps) ?? { cause: "chain stands", where, what: "no place behind it" };
+  return behind(day, chain.stage, steps) ?? withoutPlace(day, chain.stage, steps);
 }
+
+/** The stage behind the chain works, and has no place for the head at its end all the same. */
+function withoutPlace(day: DayState, { index, next }: StageState, steps: readonly StageState[]): KillStopReason {
+  const after = day.stageAt[next];
+  if (after === undefined || steps.includes(after))
+    return { cause: "chain stands", where: day.stages.names[index]!, what: NO_PLACE };
+  return { cause: "full behind", where: nameOf(day, after), what: NO_PLACE };
+}
+
+const NO_PLACE = "no free place";
 
 function unfinishedAt(day: DayState, chain: ChainState): string {
   const holds = ({ index, windowTo, stopsChain }: StageState) => {
@@ -125,7 +135,7 @@ function behind(day: DayState, stage: StageState, steps: readonly StageState[]):
 function holdsUp(day: DayState, stage: StageState): string {
   if (stage.kind === DWELL) {
     const { item, done } = stage.positions[0]!;
-    if (item === null) return "no free place";
+    if (item === null) return NO_PLACE;
     return done ? vesselOf(day, stage) : "next";
   }
   if (isMoving(stage)) return "moves";
