@@ -206,6 +206,8 @@ export interface KillStopsRecord {
   count: number;
   seconds: number;
   longestSeconds: number;
+  /** Of these: stops that did not begin as a planned break. */
+  unplanned: { count: number; seconds: number; longestSeconds: number };
   /** Heads caught in a stop between stunning and sticking; those caught in two are counted twice. */
   caught: number;
   /** The longest that such a head waited from the end of stunning to the start of sticking; 0 when none was caught. */

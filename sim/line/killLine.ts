@@ -20,7 +20,7 @@ const BLEEDS = /\bbleed/iu;
 /**
  * Finds the kill line in a plan. Steps say by their names that heads are stunned, stuck or bled there; where names are
  * silent, stunning is the first step of the stretch that planned stops leave empty (`day.safeStop`) and bleeding its
- * last one, and sticking is where a limit on the time after stunning ends, or else the next place of work. Null where
+ * last one, and sticking is where a limit on the time after stunning ends, or else the next step. Null where
  * nothing says where heads are stunned, or nothing is done to them after it.
  */
 export function killLineOf(plan: Plan): KillLine | null {
@@ -34,11 +34,7 @@ export function killLineOf(plan: Plan): KillLine | null {
   const sticking = stickingOf(plan, stuns, after);
   if (sticking.length === 0) return null;
   const stuckAt = Math.max(...onLine.map(({ name }, index) => (sticking.includes(name) ? index : -1)));
-  const behind = onLine.filter((step, index) => index > stuckAt || step.name === carrier(onLine[stuckAt]!));
-  const bleeding = bleedingOf(
-    plan,
-    behind.filter(({ name }) => !sticking.includes(name)),
-  );
+  const bleeding = bleedingOf(plan, onLine, stuckAt);
   const last = Math.max(stuckAt, ...bleeding.map((step) => onLine.indexOf(step)));
   return {
     stunning: stuns,
@@ -59,15 +55,17 @@ function stickingOf({ limits }: Plan, stuns: readonly string[], after: readonly 
   const named = names(after.filter((step) => works(step) && STICKS.test(step.name)));
   if (named.length > 0) return named;
   const ends = limits.filter(({ from, maxSeconds }) => maxSeconds !== null && isAt(from, stuns));
-  const places = after.filter((step) => works(step) && !isOffLine(step) && !stuns.includes(step.name));
+  const places = after.filter((step) => !isOffLine(step) && step.kind !== "chain" && !stuns.includes(step.name));
   const place = places.find(({ name }) => ends.some(({ to }) => to.stage === name)) ?? places[0];
   return place === undefined ? [] : [place.name];
 }
 
-function bleedingOf({ day }: Plan, after: readonly Step[]): Step[] {
-  const named = after.filter(({ name }) => BLEEDS.test(name));
+/** Behind sticking, or where heads are stuck, or the chain that carries them from there. */
+function bleedingOf({ day }: Plan, onLine: readonly Step[], stuckAt: number): Step[] {
+  const from = onLine.filter((step, index) => index >= stuckAt || step.name === carrier(onLine[stuckAt]!));
+  const named = from.filter(({ name }) => BLEEDS.test(name));
   if (named.length > 0) return named;
-  return after.filter(({ name }) => name === day.safeStop?.to);
+  return from.filter((step) => step !== onLine[stuckAt] && step.name === day.safeStop?.to);
 }
 
 function isAt({ stage }: Point, places: readonly string[]): boolean {

@@ -21,8 +21,19 @@ export function killStopResponses(plan: Plan): Response[] {
   const number = { format: "number" } as const;
   return [
     row("count", "Stops of the kill line", { ...number, unit: "stops" }, ({ count }) => count),
+    row(
+      "unplanned",
+      "Stops of the kill line, planned breaks aside",
+      { ...number, unit: "stops" },
+      ({ unplanned }) => unplanned.count,
+    ),
     row("seconds", "Time that the kill line stood", duration, ({ seconds }) => seconds),
-    row("longest", "Longest stop of the kill line", duration, ({ longestSeconds }) => longestSeconds),
+    row(
+      "longest",
+      "Longest stop of the kill line, planned breaks aside",
+      duration,
+      ({ unplanned }) => unplanned.longestSeconds,
+    ),
     row(
       "caught",
       "Stunned heads that a stop caught before sticking",

@@ -9,7 +9,7 @@ const HEADS = "heads";
 export const STOPS_COLUMNS = [
   VARIANT_COLUMN,
   column("stop", "whole number", "", "Number of the stop in the day; empty in the row about stops beyond the list."),
-  column("began_clock", "text", "clock time", "When it began, hh:mm:ss; hours from 24 on are the next day's."),
+  column("began_clock", "text", "", "When it began, hh:mm:ss; hours from 24 on are the next day's."),
   column("began_s", "number", "s after day start", "The same in seconds after the day's start."),
   column("length_s", "number", "s", "How long the kill line stood; in the row about stops beyond the list, together."),
   column(

@@ -24,8 +24,9 @@ import { drawFootnote, drawKey } from "../marks/index.ts";
 export interface KillStopRow {
   /** What it stood for at first. */
   cause: string;
-  /** Where it stood, and what of it is known. */
-  words: string;
+  where: string;
+  /** The breakdown's name, say; "" where there is none. */
+  what: string;
   /** Seconds after the day's start. */
   from: number;
   to: number;
@@ -115,7 +116,7 @@ function drawHeads(frame: ChartFrame, left: number, y: number): void {
 
 function drawStop(frame: ChartFrame, row: KillStopRow, fill: string, time: TimeScale, top: number): void {
   const group = frame.body.append("g");
-  drawText(group, frame.left, top + 13, fitted(row.words, LABEL - 10, true), { bold: true });
+  drawText(group, frame.left, top + 13, fitted(row.where, LABEL - 10, true), { bold: true });
   drawText(group, frame.left, top + 26, row.time, { fill: frame.colour("muted") });
   const x = time(row.from);
   const width = Math.max(LEAST_BAR, time(row.to) - x);
@@ -125,7 +126,7 @@ function drawStop(frame: ChartFrame, row: KillStopRow, fill: string, time: TimeS
     .attr("y", top + (ROW - BAR) / 2)
     .attr("width", width.toFixed(1));
   bar.attr("height", BAR).attr("fill", fill).attr("stroke", frame.colour("ink")).attr("stroke-width", 0.8);
-  nameBar(frame, group, row.cause, x, width, time, top);
+  nameBar(frame, group, row, x, width, time, top);
   const left = time.range()[1]! + 12;
   const cells = [
     `${row.stunned}; ${row.stunnedMost}`,
@@ -141,19 +142,21 @@ function drawStop(frame: ChartFrame, row: KillStopRow, fill: string, time: TimeS
 function nameBar(
   frame: ChartFrame,
   group: ChartFrame["body"],
-  cause: string,
+  { cause, what }: KillStopRow,
   x: number,
   width: number,
   time: TimeScale,
   top: number,
 ): void {
   const [left, right] = time.range() as [number, number];
-  const room = textWidth(cause, 11);
+  const [behind, before] = [right - (x + width + 5), x - 5 - left];
+  const most = Math.max(behind, before);
+  const words = [what === "" ? cause : `${cause}, ${what}`, cause].find((each) => textWidth(each, 11) <= most);
   const style = { halo: frame.colour("paper") };
   const y = top + ROW / 2 + 4;
-  if (x + width + 5 + room <= right) drawText(group, x + width + 5, y, cause, style);
-  else if (x - 5 - room >= left) drawText(group, x - 5, y, cause, { ...style, anchor: "end" });
-  else drawText(group, x + width / 2, y, cause, { ...style, anchor: "middle" });
+  if (words === undefined) drawText(group, x + width / 2, y, cause, { ...style, anchor: "middle" });
+  else if (textWidth(words, 11) <= behind) drawText(group, x + width + 5, y, words, style);
+  else drawText(group, x - 5, y, words, { ...style, anchor: "end" });
 }
 
 function fitted(words: string, room: number, bold: boolean): string {

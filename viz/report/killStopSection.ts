@@ -26,13 +26,14 @@ export function killStopSection(results: StudyResults, figures: Figures): Markup
   const day = isSingleDay(results)
     ? html``
     : html`<h3>Day ${base.day.replication + 1} of ${quoted(base.name)}, one example</h3>`;
+  const table = stopTable(base, killStops);
   return html`<h2>Stops of the kill line</h2>
 <p>For the official veterinarian: every time the line stood between stunning and the end of bleeding, and the heads that it caught there.</p>
 <p class="small">${unbroken(stopDefinition(killStops))}</p>
 ${isSingleDay(results) ? "" : variantTable(results)}
 ${day}
 ${figures(killStopCharts(results, base, "base"))}
-${stopTable(base, killStops)}`;
+${isSingleDay(results) ? table : html`<details><summary>Each stop of this day</summary>${table}</details>`}`;
 }
 
 /** Whether `killStopSection` has anything to say. */
@@ -46,10 +47,13 @@ function variantTable(results: StudyResults): Markup {
   const infos = variants.flatMap(({ killLine }) => killLine?.stops ?? []).map(({ info }) => info);
   const columns = [...new Map(infos.map((info) => [info.key, info])).values()];
   if (columns.length === 0) return html``;
+  const formats = columns.map((info) =>
+    responseFormat(info, 0, { value: largestOf(variants, info.key), difference: 0 }),
+  );
   const rows = variants.map(({ name, killLine }) => {
-    const cells = columns.map((info) => {
+    const cells = columns.map((info, index) => {
       const found = killLine?.stops.find((stop) => stop.info.key === info.key)?.estimate;
-      const words = estimateWords(found, responseFormat(info, 0), study.confidence);
+      const words = estimateWords(found, formats[index]!, study.confidence);
       return html`<td>${words.mean}<span class="range">${words.interval}</span></td>`;
     });
     return html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th>${cells}</tr>`;
@@ -57,6 +61,12 @@ function variantTable(results: StudyResults): Markup {
   const heads = columns.map(({ label }) => html`<th scope="col">${label}</th>`);
   const caption = `Means a day over ${observationNoun(results)}, with ${confidenceWords(study.confidence)} intervals. A day without a stop counts as 0.`;
   return html`<div class="scroll"><table class="even"><caption>${caption}</caption><thead><tr><th scope="col">Variant</th>${heads}</tr></thead><tbody>${rows}</tbody></table></div>`;
+}
+
+/** The largest end of any interval, 1 at least: all cells of a column are written alike. */
+function largestOf(variants: readonly VariantResults[], key: string): number {
+  const estimates = variants.flatMap(({ killLine }) => killLine?.stops ?? []).filter(({ info }) => info.key === key);
+  return Math.max(1, ...estimates.map(({ estimate }) => estimate.high ?? estimate.mean));
 }
 
 /** More rows than this are read by nobody; they are in stops.csv. */

@@ -11,7 +11,10 @@ const LONGEST_PAYBACK = 100;
 
 /** What suppliers' offers are worth, before the days that compare them with the plan as it is. */
 export function lineUpSections(found: LineUp, results: StudyResults, figures: Figures): Markup[] {
-  return [toldAnswer(withWelfare(results, found.words.map(isolated)), worthChart(found), figures), worthSection(found, results)];
+  return [
+    toldAnswer(withWelfare(results, found.words.map(isolated)), worthChart(found), figures),
+    worthSection(found, results),
+  ];
 }
 
 function worthSection(found: LineUp, results: StudyResults): Markup {

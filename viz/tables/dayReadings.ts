@@ -88,7 +88,7 @@ export function bottleneckReadings(columns: BottleneckColumns): TimeReadings {
 }
 
 export function killStopReadings(columns: KillStopColumns): TimeReadings {
-  const stops = columns.rows.map(({ from, to, cause, words }) => ({ from, to, text: `${cause}, ${words}` }));
+  const stops = columns.rows.map(({ from, to, cause, where }) => ({ from, to, text: `${cause}, ${where}` }));
   return { ...scene(columns), series: [], spans: [{ name: "kill line stands", spans: stops }] };
 }
 

@@ -109,7 +109,7 @@ export function killStopTable(columns: KillStopColumns): ChartTable {
     columns: [
       { name: "began", unit: "clock time" },
       seconds("lasted"),
-      ...[text("cause"), text("where")],
+      ...[text("cause"), text("where"), text("more")],
       ...[
         heads("stunned, not stuck"),
         heads("the same, most"),
@@ -122,7 +122,7 @@ export function killStopTable(columns: KillStopColumns): ChartTable {
     rows: columns.rows.map((row) => [
       formatClock(row.from + columns.startClockSeconds, true),
       row.to - row.from,
-      ...[row.cause, row.words, row.stunned, row.stunnedMost, row.bleeding, row.bleedingMost, row.caught],
+      ...[row.cause, row.where, row.what, row.stunned, row.stunnedMost, row.bleeding, row.bleedingMost, row.caught],
       ...[row.longestWait, row.ended],
     ]),
   };

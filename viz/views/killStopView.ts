@@ -1,6 +1,6 @@
 import type { KillStopColumns, KillStopRow } from "../charts/index.ts";
 import type { DayRecord, KillStop, StudyResults, VariantResults } from "../contract.ts";
-import { formatClock, formatNumber } from "../frame/index.ts";
+import { formatClock, formatNumber, isolated } from "../frame/index.ts";
 import { headsWords, STOP_CAUSES, spanWords, stopEndWords, stopReasonWords } from "../words/index.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
 
@@ -31,7 +31,8 @@ function rowOf(stop: KillStop, startClockSeconds: number): KillStopRow {
   const clock = formatClock(startClockSeconds + fromSeconds, true);
   return {
     cause: STOP_CAUSES[reasons[0]!.cause],
-    words: `${reasons[0]!.where}${reasons[0]!.what === "" ? "" : `: ${reasons[0]!.what}`}`,
+    where: isolated(reasons[0]!.where),
+    what: reasons[0]!.what === "" ? "" : isolated(reasons[0]!.what),
     from: fromSeconds,
     to: toSeconds,
     time: `${clock}, ${spanWords(Math.round(toSeconds - fromSeconds))}`,
@@ -48,7 +49,7 @@ function rowOf(stop: KillStop, startClockSeconds: number): KillStopRow {
 }
 
 function describe(stops: NonNullable<DayRecord["killStops"]>): string {
-  const { count, seconds, longestSeconds, caught, worstWaitSeconds, shorter } = stops;
+  const { count, seconds, unplanned, caught, worstWaitSeconds, shorter } = stops;
   const short =
     shorter.count === 0
       ? ""
@@ -57,8 +58,13 @@ function describe(stops: NonNullable<DayRecord["killStops"]>): string {
   const heads =
     caught === 0
       ? "No stunned head was caught before sticking."
-      : `${headsWords(caught)} were caught between stunning and sticking; the longest wait of one was ${spanWords(worstWaitSeconds)}.`;
-  return `The kill line stopped ${count === 1 ? "once" : `${formatNumber(count, 0)} times`}, for ${spanWords(seconds)} in all, at most ${spanWords(longestSeconds)} at once. ${heads.replace(/^1 head were/, "1 head was")}${short}`;
+      : `${headsWords(caught)} ${caught === 1 ? "was" : "were"} caught between stunning and sticking; the longest wait of one was ${spanWords(worstWaitSeconds)}.`;
+  const times = count === 1 ? "once" : `${formatNumber(count, 0)} times`;
+  const planned = count - unplanned.count;
+  const byPlan = planned === 0 ? "" : `, ${formatNumber(planned, 0)} of them by plan`;
+  const longest =
+    unplanned.count === 0 ? "" : `; the longest that was not planned lasted ${spanWords(unplanned.longestSeconds)}`;
+  return `The kill line stopped ${times}${byPlan}, for ${spanWords(seconds)} in all${longest}. ${heads}${short}`;
 }
 
 function footnoteOf({ count }: NonNullable<DayRecord["killStops"]>, drawn: number): string {

@@ -135,7 +135,7 @@ function digits(value: number, resolution: number | null): number {
   const size = Math.abs(value);
   const fallback = size >= 100 || Number.isInteger(value) ? 0 : size >= 10 ? 1 : 2;
   // Days that are all alike leave an interval of rounding errors, which is no resolution to write by.
-  return resolution === null || resolution < 1e-9 * size ? fallback : intervalDecimals(resolution);
+  return resolution === null || resolution <= 1e-9 * size ? fallback : intervalDecimals(resolution);
 }
 
 function signed(value: number, text: string): string {

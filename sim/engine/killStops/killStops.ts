@@ -146,9 +146,8 @@ export class KillStops {
       sums.shorter.seconds += seconds;
       return;
     }
-    sums.count++;
-    sums.seconds += seconds;
-    sums.longestSeconds = Math.max(sums.longestSeconds, seconds);
+    addStop(sums, seconds);
+    if (stop.reasons[0]!.cause !== "planned break") addStop(sums.unplanned, seconds);
     sums.caught += stop.caught;
     sums.neverStuck += stop.neverStuck;
     sums.worstWaitSeconds = Math.max(sums.worstWaitSeconds, stop.longestWaitSeconds);
@@ -186,6 +185,12 @@ export class KillStops {
   }
 }
 
+function addStop(sums: KillStopsRecord["unplanned"], seconds: number): void {
+  sums.count++;
+  sums.seconds += seconds;
+  sums.longestSeconds = Math.max(sums.longestSeconds, seconds);
+}
+
 function note(stop: KillStop, seconds: number, neverStuck: number): void {
   stop.longestWaitSeconds = Math.max(stop.longestWaitSeconds, seconds);
   stop.neverStuck += neverStuck;
@@ -203,6 +208,7 @@ function addReasons(stop: KillStop, reasons: readonly KillStopReason[]): void {
 function emptySums(): Omit<KillStopsRecord, "stunning" | "sticking" | "bleeding" | "steps" | "leastSeconds"> {
   return {
     ...{ shorter: { count: 0, seconds: 0 }, count: 0, seconds: 0, longestSeconds: 0 },
+    unplanned: { count: 0, seconds: 0, longestSeconds: 0 },
     ...{ caught: 0, worstWaitSeconds: 0, neverStuck: 0, stops: [], leftOut: 0 },
   };
 }
