@@ -40,14 +40,6 @@ export class KillStops {
     this.steps = Array.from(line.steps, (stage) => stageAt[stage]!);
   }
 
-  /** Moments of a stage, one bit each, that it has to be told of. */
-  static watchedAt({ marks }: KillLineColumns, stage: number): number {
-    return MOMENTS.reduce(
-      (bits, _, moment) => bits | (marks[stage * MOMENTS.length + moment]! > 0 ? 1 << moment : 0),
-      0,
-    );
-  }
-
   /** What was to happen at this instant has happened. */
   look(day: DayState): void {
     const { steps, open } = this;
@@ -70,7 +62,7 @@ export class KillStops {
     else this.goOn(open, reasons);
   }
 
-  /** A head passes a point that `watchedAt` names. */
+  /** A head passes a point that has a mark in the line, or another one. */
   pass(item: Item, stage: number, moment: number, now: number): void {
     const mark = this.line.marks[stage * MOMENTS.length + moment];
     // Sent on unworked, it is neither stunned nor stuck here.

@@ -1,9 +1,10 @@
 import { besideOf, CHAIN, type CompiledLine, DWELL, NO_LIMIT, waysOn } from "../../line/index.ts";
+import { MOMENTS } from "../../plan/plan.ts";
 import { Sampler, type UniformStream, uniformStream } from "../../random/index.ts";
 import { ActivePeriods } from "../binding/activePeriods.ts";
 import { BindingPath } from "../binding/bindingPath.ts";
 import type { HeadWatcher } from "../headWatcher.ts";
-import { KillStops } from "../killStops/killStops.ts";
+import type { KillStops } from "../killStops/killStops.ts";
 import { Recorders } from "../recorders.ts";
 import { Calendar } from "./calendar.ts";
 import { ChainState } from "./chainState.ts";
@@ -191,7 +192,8 @@ export class DayState {
   readonly recorders: Recorders | null;
   readonly path: BindingPath | null;
   readonly active: ActivePeriods | null;
-  readonly killStops: KillStops | null;
+  /** Put there by startDay: what it looks at is this state. */
+  killStops: KillStops | null = null;
 
   constructor(line: CompiledLine, options: DayOptions) {
     const { stages, positions, failures, crews, gates, chains, vessels, supply } = line;
@@ -278,7 +280,6 @@ export class DayState {
     this.recorders = Recorders.wanted(options, line);
     this.path = options.binding ? new BindingPath(line) : null;
     this.active = options.binding ? activePeriodsOf(line) : null;
-    this.killStops = recordsKillStops(line, options) ? new KillStops(line.killLine!, this.stageAt) : null;
     this.now = 0;
     this.watchedFrom = 0;
     this.workFinish = 0;
@@ -292,12 +293,11 @@ function activePeriodsOf({ positions, stages }: CompiledLine): ActivePeriods {
   return new ActivePeriods(Array.from(positions.stage, (stage) => kindOf(stage) !== DWELL && kindOf(stage) !== CHAIN));
 }
 
-export function recordsKillStops({ killLine }: CompiledLine, { killStops = false }: DayOptions): boolean {
-  return killStops && killLine !== null;
-}
-
-function wantedMoments(line: CompiledLine, stage: number, options: DayOptions): number {
-  return recordsKillStops(line, options) ? KillStops.watchedAt(line.killLine!, stage) : 0;
+/** Moments of a stage, one bit each, that the record of the kill line's stops has to be told of. */
+function wantedMoments({ killLine }: CompiledLine, stage: number, { killStops = false }: DayOptions): number {
+  if (!killStops || killLine === null) return 0;
+  const isMarked = (moment: number) => killLine.marks[stage * MOMENTS.length + moment]! > 0;
+  return MOMENTS.reduce((bits, _, moment) => bits | (isMarked(moment) ? 1 << moment : 0), 0);
 }
 
 /** Tells every stage which ones stand beside it, for the heads that it sends aside. */

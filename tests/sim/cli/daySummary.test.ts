@@ -3,6 +3,7 @@ import { daySummary } from "../../../sim/cli/daySummary.ts";
 import { runSingleDay } from "../../../sim/index.ts";
 import { OWN_TIME, WORK_IN_HAND } from "../../../sim/observations/index.ts";
 import { handMadeResults } from "../../support/handMadeResults.ts";
+import { killLineDay, smoothPlan } from "../../support/killStopResults.ts";
 import { readSmallPlan } from "../../support/readSmallPlan.ts";
 
 describe("daySummary", () => {
@@ -12,6 +13,11 @@ describe("daySummary", () => {
     const skinning = /^skinning +61\.2 % +12\.2 % +8\.2 % +6\.1 % +12\.2 % +5\.8 % +2\.5 +5$/;
     expect(lines).toContainEqual(expect.stringMatching(skinning));
     expect(lines).toContainEqual(expect.stringContaining(OWN_TIME));
+  });
+
+  it("leads with stunned heads that waited too long, and with nothing when none did", () => {
+    expect(daySummary(killLineDay())[0]).toMatch(/^Animal welfare first\. 2\.5 % \(1 of 40 stunned heads\)/u);
+    expect(daySummary(killLineDay(smoothPlan())).join("\n")).not.toContain("welfare");
   });
 
   it("says of each crew where its work in hand lay, in person-hours", () => {
