@@ -5,7 +5,7 @@ import { NONE } from "../state/codes.ts";
 import type { DayState } from "../state/dayState.ts";
 import type { Item } from "../state/item.ts";
 import type { StageState } from "../state/stageState.ts";
-import { isExpecting, isMoving, whyStanding } from "./standing.ts";
+import { isExpecting, mayStand, whyStanding } from "./standing.ts";
 
 /** A stand that lasts less is the pace of the work and no stop, seconds. Ours; common practice knows no figure. */
 export const LEAST_STOP_SECONDS = 10;
@@ -44,7 +44,7 @@ export class KillStops {
   look(day: DayState): void {
     const { steps, open } = this;
     let stands = false;
-    for (let row = 0; row < steps.length; row++) if (!isMoving(steps[row]!)) stands = true;
+    for (let row = 0; row < steps.length; row++) if (mayStand(steps[row]!)) stands = true;
     if (stands || open !== null) this.judge(day, stands);
     this.fresh = 0;
   }

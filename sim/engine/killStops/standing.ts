@@ -13,6 +13,7 @@ import {
   STANDS_DOWN,
   STANDS_PAUSE,
   STANDS_UNFINISHED,
+  STARVED,
   WORKING,
 } from "../state/dayState.ts";
 import type { StageState } from "../state/stageState.ts";
@@ -23,7 +24,19 @@ import type { StageState } from "../state/stageState.ts";
  *
  * Asked at the end of an instant of every day whose stops are recorded, so what works is told first and at no cost.
  */
-export function isMoving(stage: StageState): boolean {
+export function mayStand(stage: StageState): boolean {
+  if (stage.kind === CHAIN || stage.kind === DWELL) return !isMoving(stage);
+  if (stage.workingPositions > 0) return false;
+  const { positions, vessels } = stage;
+  for (let rank = 0; rank < positions.length; rank++) {
+    const { state, item } = positions[rank]!;
+    // Idle for want of heads, or held back by a gate: no reason of its own.
+    if (state !== STARVED && (state !== BLOCKED || item !== null || vessels.length > 0)) return true;
+  }
+  return false;
+}
+
+function isMoving(stage: StageState): boolean {
   if (stage.kind === CHAIN) return stage.positions[0]!.state === WORKING;
   if (stage.kind === DWELL) return stage.positions[0]!.item === null;
   return stage.workingPositions > 0;
@@ -31,7 +44,7 @@ export function isMoving(stage: StageState): boolean {
 
 /** Why the step stands of itself; null when it does not. `steps`: all of the kill line. */
 export function whyStanding(day: DayState, stage: StageState, steps: readonly StageState[]): KillStopReason | null {
-  if (isMoving(stage)) return null;
+  if (!mayStand(stage)) return null;
   if (stage.kind === CHAIN) return chainCause(day, stage.chain!, steps);
   if (stage.kind === DWELL) return dwellCause(day, stage, steps);
   return stationCause(day, stage, steps);
