@@ -32,6 +32,8 @@ export class KillStops {
   /** Of the stunned heads: those that were stunned at this instant. */
   private fresh = 0;
   private open: KillStop | null = null;
+  /** Why the line stands at this instant. */
+  private readonly reasons: KillStopReason[] = [];
   /** Sums so far, and the stops that are over. */
   private sums = emptySums();
 
@@ -42,18 +44,20 @@ export class KillStops {
 
   /** What was to happen at this instant has happened. */
   look(day: DayState): void {
-    const { steps, open } = this;
-    let stands = false;
-    for (let row = 0; row < steps.length; row++) if (mayStand(steps[row]!)) stands = true;
-    if (stands || open !== null) this.judge(day, stands);
+    const { steps, reasons } = this;
+    reasons.length = 0;
+    for (let row = 0; row < steps.length; row++) {
+      const reason = mayStand(steps[row]!) ? whyStanding(day, steps[row]!, steps) : null;
+      if (reason !== null) reasons.push(reason);
+    }
+    if (reasons.length > 0 || this.open !== null) this.judge(day);
     this.fresh = 0;
   }
 
-  private judge(day: DayState, stands: boolean): void {
-    const { steps, open } = this;
+  private judge(day: DayState): void {
+    const { steps, open, reasons } = this;
     const isOver = !isExpecting(day, steps[0]!, this.line.last);
-    const reasons = stands && !isOver ? this.reasons(day) : [];
-    if (reasons.length === 0) {
+    if (isOver || reasons.length === 0) {
       if (open === null) return;
       this.close(day.now, !isOver);
       // Stunned when it was just over.
@@ -103,10 +107,6 @@ export class KillStops {
     if (this.open !== null) this.close(day.now, false);
     const { stunning, sticking, bleeding, steps } = this.line.names;
     return { stunning, sticking, bleeding, steps, leastSeconds: LEAST_STOP_SECONDS, ...this.sums };
-  }
-
-  private reasons(day: DayState): KillStopReason[] {
-    return this.steps.flatMap((step) => whyStanding(day, step, this.steps) ?? []);
   }
 
   private begin(now: number, reasons: readonly KillStopReason[]): void {

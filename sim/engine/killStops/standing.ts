@@ -16,6 +16,7 @@ import {
   STARVED,
   WORKING,
 } from "../state/dayState.ts";
+import type { PositionState } from "../state/positionState.ts";
 import type { StageState } from "../state/stageState.ts";
 
 /**
@@ -42,9 +43,8 @@ function isMoving(stage: StageState): boolean {
   return stage.workingPositions > 0;
 }
 
-/** Why the step stands of itself; null when it does not. `steps`: all of the kill line. */
+/** Why a step that may stand does so of itself; null when it does not. `steps`: all of the kill line. */
 export function whyStanding(day: DayState, stage: StageState, steps: readonly StageState[]): KillStopReason | null {
-  if (!mayStand(stage)) return null;
   if (stage.kind === CHAIN) return chainCause(day, stage.chain!, steps);
   if (stage.kind === DWELL) return dwellCause(day, stage, steps);
   return stationCause(day, stage, steps);
@@ -69,15 +69,29 @@ function stationCause(day: DayState, stage: StageState, steps: readonly StageSta
   const isClosed = stage.isHanging && day.hangingClosed;
   const positions = isClosed ? stage.positions.filter(({ item }) => item !== null) : stage.positions;
   if (positions.length === 0) return null;
+  if (isOnlyBlocked(positions) && stage.vessels.length === 0) return behind(day, stage, steps);
   const where = nameOf(day, stage);
-  const some = (state: number) => positions.some((position) => position.state === state);
-  if (some(ON_BREAK)) return { cause: "planned break", where, what: absenceWords(stage) };
-  if (some(NO_CREW)) return isShared(stage, steps) ? null : { cause: "nobody there", where, what: "" };
-  if (vesselIsFull(day, stage) && some(BLOCKED)) return { cause: "full vessel", where, what: vesselOf(day, stage) };
+  if (has(positions, ON_BREAK)) return { cause: "planned break", where, what: absenceWords(stage) };
+  if (has(positions, NO_CREW)) return isShared(stage, steps) ? null : { cause: "nobody there", where, what: "" };
+  if (vesselIsFull(day, stage) && has(positions, BLOCKED))
+    return { cause: "full vessel", where, what: vesselOf(day, stage) };
   if (positions.every(({ state }) => state === DOWN))
     return { cause: "breakdown", where, what: breakdownOf(day, stage) };
   const held = positions.some(({ state, item }) => state === BLOCKED && item !== null);
   return held ? behind(day, stage, steps) : null;
+}
+
+function has(positions: readonly PositionState[], state: number): boolean {
+  for (let rank = 0; rank < positions.length; rank++) if (positions[rank]!.state === state) return true;
+  return false;
+}
+
+/** The commonest case, told without anything made for it: finished heads wait for a place. */
+function isOnlyBlocked(positions: readonly PositionState[]): boolean {
+  for (let rank = 0; rank < positions.length; rank++) {
+    if (positions[rank]!.state !== BLOCKED || positions[rank]!.item === null) return false;
+  }
+  return true;
 }
 
 function dwellCause(day: DayState, stage: StageState, steps: readonly StageState[]): KillStopReason | null {
@@ -125,9 +139,14 @@ function unfinishedAt(day: DayState, chain: ChainState): string {
 
 /** People of the step are at work at another step of the kill line: they are there, and the line runs at their pace. */
 function isShared(stage: StageState, steps: readonly StageState[]): boolean {
-  return steps.some(({ positions }) =>
-    positions.some(({ crew, state }) => state === WORKING && crew !== null && stage.crews.includes(crew)),
-  );
+  for (let step = 0; step < steps.length; step++) {
+    const { positions } = steps[step]!;
+    for (let rank = 0; rank < positions.length; rank++) {
+      const { crew, state } = positions[rank]!;
+      if (state === WORKING && crew !== null && stage.crews.includes(crew)) return true;
+    }
+  }
+  return false;
 }
 
 /** The step cannot pass heads on: told where the kill line ends, as what holds up the stages behind it. */

@@ -27,7 +27,7 @@ describe("daySummary", () => {
     expect(lines.at(-1)).toBe(WORK_IN_HAND);
   });
 
-  it("says first of all that a day was cut off, and where heads are left", () => {
+  it("says before any figure of the day that it was cut off, and where heads are left", () => {
     const results = runSingleDay(
       { ...readSmallPlan(), day: { ...readSmallPlan().day, ceilingSeconds: 4000 } },
       "1",
@@ -38,8 +38,9 @@ describe("daySummary", () => {
       },
     );
     const lines = daySummary(results);
-    expect(lines[0]).toMatch(/did not end by itself: it was cut off/);
-    expect(lines.slice(1, 6).join(" ")).toMatch(
+    expect(lines[0]).toMatch(/^Animal welfare first\./u);
+    expect(lines[1]).toMatch(/did not end by itself: it was cut off/);
+    expect(lines.slice(2, 7).join(" ")).toMatch(
       /\d+ heads at 'skinning' are not through yet: their time is not over\./,
     );
   });
