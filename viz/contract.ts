@@ -4,6 +4,8 @@ export type {
   Cause,
   CrewTrace,
   DayRecord,
+  KillStop,
+  KillStopReason,
   LimitRecord,
   LoadRecord,
   MassRecord,

@@ -26,6 +26,7 @@ export {
   slopeName,
   timesEstimate,
   WHY_NOTE,
+  welfareLead,
   whyWords,
   withheldWords,
 } from "./words/index.ts";

@@ -1,3 +1,4 @@
+import { welfareLead } from "../../viz/index.ts";
 import { type CrewRecord, STATES, type StageRecord } from "../engine/index.ts";
 import { OWN_TIME, ownShare, WORK_IN_HAND } from "../observations/index.ts";
 import type { StudyResults } from "../results/index.ts";
@@ -19,7 +20,9 @@ export function daySummary(results: StudyResults): string[] {
   const capacity = results.capacity === null ? [] : ["", results.capacity.words];
   const why = results.variants[0]!.why;
   const owed = why === null ? [] : ["", ...whereTimeWent(why), "", ...partsTable(why)];
+  const lead = welfareLead(results);
   return [
+    ...(lead === null ? [] : [lead]),
     ...ending,
     ...dayNotes,
     ...textTable(rows),

@@ -1,4 +1,4 @@
-import { ranking } from "../../viz/index.ts";
+import { ranking, welfareLead } from "../../viz/index.ts";
 import type { Estimate, ResponseInfo, StudyResults, VariantResults } from "../results/index.ts";
 import { formatConfidence, formatEstimate, textTable } from "../units/index.ts";
 import { screeningTable } from "./screeningTable.ts";
@@ -11,7 +11,9 @@ export function studySummary(results: StudyResults): string[] {
   const { study, responses, variants, procedure } = results;
   const headline = responses[0]!;
   const percent = formatConfidence(study.confidence);
+  const lead = welfareLead(results);
   return [
+    ...(lead === null ? [] : [lead]),
     `${count(variants.length, "variant")}, ${daysWords(results)}, seed "${study.seed}", ${percent} intervals`,
     ...[procedure.stopping, procedure.selection].flatMap((rule) => (rule === null ? [] : [rule.words])),
     `${headline.label}:`,

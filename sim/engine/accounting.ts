@@ -134,6 +134,7 @@ export function forgetWarmUp(day: DayState): void {
   for (const tally of [day.timeInSystem, ...day.limitTallies]) tally.reset();
   day.watchedFrom = day.now;
   day.active?.forget(day.now);
+  day.killStops?.forget(day.now);
 }
 
 function forgetStage(day: DayState, stage: StageState): void {

@@ -47,6 +47,8 @@ export interface DayRecord {
   binding: BindingRecord | null;
   /** Only on request. */
   perHead: HeadTable | null;
+  /** Only on request; null also where the plan does not say where heads are stunned. */
+  killStops: KillStopsRecord | null;
 }
 
 /**
@@ -166,6 +168,76 @@ export interface OwnTime {
    * plan are "on break" here whatever the positions were left in, but for work that is finished into them.
    */
   stateSeconds: number[];
+}
+
+export const KILL_STOP_CAUSES = [
+  "breakdown",
+  "chain stands",
+  "planned break",
+  "nobody there",
+  "full behind",
+  "full vessel",
+] as const;
+
+/** Why the kill line stands: the cause, the step that stands (of "full behind" the stage that holds it up), and more about it. */
+export interface KillStopReason {
+  cause: (typeof KILL_STOP_CAUSES)[number];
+  where: string;
+  /** The breakdown's or vessel's name, what the stage behind waits for, the kind of absence; "" where there is no more to say. */
+  what: string;
+}
+
+/** Stops that a day's record lists; the others are counted. */
+export const MOST_KILL_STOPS = 200;
+
+/**
+ * The stops of the kill line (everything from stunning to the end of bleeding) on one day; what counts as one stands in
+ * sim/engine/README.md. The sums are over all stops, those beyond the list included.
+ */
+export interface KillStopsRecord {
+  /** Names of the steps, in line order. */
+  stunning: string[];
+  sticking: string[];
+  bleeding: string[];
+  steps: string[];
+  /** A shorter stand is no stop; how many there were, and how long together. */
+  leastSeconds: number;
+  shorter: { count: number; seconds: number };
+  count: number;
+  seconds: number;
+  longestSeconds: number;
+  /** Of these: stops that did not begin as a planned break. */
+  unplanned: { count: number; seconds: number; longestSeconds: number };
+  /** Heads caught in a stop between stunning and sticking; those caught in two are counted twice. */
+  caught: number;
+  /** The longest that such a head waited from the end of stunning to the start of sticking; 0 when none was caught. */
+  worstWaitSeconds: number;
+  /** Of the heads caught: never stuck, because they left the line before it or the day ended. */
+  neverStuck: number;
+  /** The first stops of the day, in order; at most MOST_KILL_STOPS. */
+  stops: KillStop[];
+  /** Stops beyond those of the list. */
+  leftOut: number;
+}
+
+/** Seconds after the day's start; heads. */
+export interface KillStop {
+  fromSeconds: number;
+  toSeconds: number;
+  /** In the order in which they came up, each once; the first one began the stop. */
+  reasons: KillStopReason[];
+  /** Stunned and not yet stuck: when it began, and at most during it. */
+  stunned: number;
+  stunnedMost: number;
+  /** Stuck and not yet through bleeding: the same. */
+  bleeding: number;
+  bleedingMost: number;
+  /** As for the whole day. */
+  caught: number;
+  longestWaitSeconds: number;
+  neverStuck: number;
+  /** False: the day ended, or nothing more was to come, while the line stood. */
+  startedAgain: boolean;
 }
 
 /** Kilograms. Live = by-products + out (by destination) + still on the line, to rounding. */

@@ -19,6 +19,7 @@ export function leaveLine(day: DayState, item: Item, destination: number): void 
   }
   leaveAllGates(day, item);
   day.recorders?.heads?.end(item.number, destination);
+  day.killStops?.leave(item.number, day.now);
   day.pool.give(item);
   checkFinished(day);
 }

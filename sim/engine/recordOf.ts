@@ -29,6 +29,7 @@ import type { StageState } from "./state/stageState.ts";
 /** Closes the books at the day's end and writes what is left of it. */
 export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord {
   const { line } = day;
+  const killStops = day.killStops?.record() ?? null;
   closeBooks(day);
   return {
     replication: day.options.replication,
@@ -63,6 +64,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     traces: day.recorders?.traces(day.now) ?? null,
     perHead: day.recorders?.headTable() ?? null,
     binding: bindingRecord(day, status),
+    killStops,
   };
 }
 

@@ -18,6 +18,7 @@ import { busiestStage, DayTooLong, PlantTooFull } from "./dayTooLong.ts";
 import { sendPeople } from "./dispatch.ts";
 import { failPosition, repairPosition, startCalendarClocks, turnFailureUnit } from "./failures.ts";
 import { endDwell, endTravel, endWork } from "./flow.ts";
+import { KillStops } from "./killStops/killStops.ts";
 import { countUnmanned, notePlannedAbsence, scheduleCalendar, turnCalendar, turnReturn } from "./planned.ts";
 import { recordOf } from "./recordOf.ts";
 import { isSerial } from "./serial/isSerial.ts";
@@ -42,6 +43,7 @@ export function runDay(line: CompiledLine, options: DayOptions): DayRecord {
 /** A day with its first events scheduled and nothing simulated yet. */
 export function startDay(line: CompiledLine, options: DayOptions): DayState {
   const day = new DayState(line, options);
+  if (options.killStops && line.killLine !== null) day.killStops = new KillStops(line.killLine, day);
   startCalendarClocks(day);
   startChains(day);
   scheduleCalendar(day);
@@ -73,6 +75,7 @@ export function advance(day: DayState, until: number): "running" | "finished" | 
   while (!day.finished) {
     const slot = nextSlot(day);
     const time = calendar.times[slot]!;
+    if (time > day.now) day.killStops?.look();
     if (time > until) {
       if (time === Infinity) return "stuck";
       day.now = until;

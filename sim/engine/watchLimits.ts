@@ -19,6 +19,7 @@ export function passPoint(day: DayState, item: Item, stage: StageState, moment: 
 function notePass(day: DayState, item: Item, stage: number, moment: number): void {
   watch(day, item, stage * 4 + moment, day.now);
   day.recorders?.heads?.pass(item.number, stage, moment, day.now);
+  day.killStops?.pass(item, stage, moment, day.now);
 }
 
 /** The head hung now: its way began when its load arrived. */

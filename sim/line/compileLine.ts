@@ -4,6 +4,7 @@ import { compileChains } from "./compileChains.ts";
 import { compileCrews } from "./compileCrews.ts";
 import type { CompiledLine } from "./compiledLine.ts";
 import { compileFailures } from "./compileFailures.ts";
+import { compileKillLine } from "./compileKillLine.ts";
 import { compileGates, compileLimits, compilePoints } from "./compileLimits.ts";
 import { productsOf } from "./compileProducts.ts";
 import { compileSlots } from "./compileSlots.ts";
@@ -35,6 +36,7 @@ export function compileLine(plan: Plan): CompiledLine {
     gates: compileGates(plan, all),
     slots: compileSlots(plan, { stages, positions, failures, chains, vessels }),
     supply: compileSupply(plan, all),
+    killLine: compileKillLine(plan, all),
     sectionNames,
     destinationNames,
     productNames: productsOf(all),

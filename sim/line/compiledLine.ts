@@ -1,5 +1,6 @@
 import type { ChillingCurve } from "../chilling/index.ts";
 import type { Varying } from "../random/index.ts";
+import type { KillLine } from "./killLine.ts";
 
 /** Stage kinds. A crate step is a station whose work pieces are crates. */
 export const STATION = 0;
@@ -22,6 +23,11 @@ export const STAGE_PAUSE = 2;
 export const HANGING_ENDS = 3;
 /** Not in the calendar but in the list of returns: crates are back, full, for the next load. */
 export const FLEET_BACK = 4;
+
+/** What a head's passing a point of the kill line means. */
+export const STUNNED = 1;
+export const STUCK = 2;
+export const BLED = 3;
 
 /** Kinds of slots; a slot is a thing that has at most one pending event. */
 export const SLOT_POSITION = 0;
@@ -53,6 +59,8 @@ export interface CompiledLine {
   vessels: VesselColumns;
   slots: SlotColumns;
   supply: CompiledSupply;
+  /** Null where nothing in the plan says where heads are stunned. */
+  killLine: KillLineColumns | null;
   sectionNames: string[];
   /** Index 0 is "carcass". */
   destinationNames: string[];
@@ -252,6 +260,17 @@ export interface VesselColumns {
   /** Row range in `feeder`: stages that feed it. */
   feederFrom: Int32Array;
   feeder: Int32Array;
+}
+
+/** From stunning to the end of bleeding. */
+export interface KillLineColumns {
+  names: KillLine;
+  /** Stages that are looked at: those of `names.steps`. */
+  steps: Int32Array;
+  /** The last stage that belongs to it. */
+  last: number;
+  /** marks[stage * moments + moment]: STUNNED, STUCK, BLED, or 0. */
+  marks: Int8Array;
 }
 
 /** Slot number = rank among simultaneous events: lower goes first. */

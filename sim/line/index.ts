@@ -4,4 +4,5 @@ export * from "./compiledLine.ts";
 export { compileLine } from "./compileLine.ts";
 export { CARCASS, DEAD_ON_ARRIVAL, destinationsOf, sectionsOf } from "./compileStages.ts";
 export { besideOf, waysOn } from "./headWays.ts";
+export { type KillLine, killLineOf, stunToStickLimits } from "./killLine.ts";
 export { byProductsOf, type Step, steps, workplace } from "./steps.ts";

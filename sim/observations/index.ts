@@ -12,6 +12,7 @@ export { PARAMETERS, type Parameter, type Slope, slopesOf, slopesThatHold } from
 export { WORK_IN_HAND } from "./crewResponses.ts";
 // Values as words
 export { dayNotes } from "./dayNotes.ts";
+export { killLineKeys, killStopResponses, needsKillStops } from "./killStopResponses.ts";
 // One day's values
 export { measure, measurer } from "./measure.ts";
 // Overall equipment effectiveness, for other figures than a day's

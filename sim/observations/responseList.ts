@@ -7,6 +7,7 @@ import { dayResponses } from "./dayResponses.ts";
 import { divertedResponses } from "./divertedResponses.ts";
 import { gateResponses } from "./gateResponses.ts";
 import { headResponses } from "./headResponses.ts";
+import { killStopResponses } from "./killStopResponses.ts";
 import { labourResponses } from "./labourResponses.ts";
 import { limitResponses } from "./limitResponses.ts";
 import { massResponses } from "./massResponses.ts";
@@ -25,6 +26,7 @@ export function responseList(plan: Plan): Response[] {
     ...dayResponses(plan),
     ...headResponses(plan),
     ...limitResponses(plan),
+    ...killStopResponses(plan),
     ...crewResponses(plan),
     ...crewWorkResponses(plan),
     ...labourResponses(plan),

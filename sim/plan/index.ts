@@ -24,6 +24,7 @@ export {
 } from "./stops/stopFit.ts";
 export { flowWarnings } from "./warnings/planWarnings.ts";
 export { staggerWords, stopGapWords } from "./warnings/stopWarnings.ts";
+export { type StunnedProtection, stunnedProtection } from "./warnings/stunnedProtection.ts";
 
 // For files that speak of plans
 

@@ -1,5 +1,6 @@
 import { type Column, column } from "./column.ts";
 import { csvText, headerOf } from "./csvText.ts";
+import { recordsStops, STOPS_COLUMNS, STOPS_ROW } from "./stopsCsv.ts";
 import type { ResponseInfo, StudyResults } from "./studyResults.ts";
 import { summaryColumns } from "./summaryCsv.ts";
 import { TRACES_COLUMNS } from "./tracesCsv.ts";
@@ -21,6 +22,7 @@ export function dataDictionary(results: StudyResults): DataDictionary {
       { file: "values.csv", row: value, columns: VALUES_COLUMNS },
       { file: "values.parquet", row: value, columns: VALUES_COLUMNS },
       ...(traced ? [{ file: "traces.csv", row: TRACE_ROW, columns: TRACES_COLUMNS }] : []),
+      ...(recordsStops(results) ? [{ file: "stops.csv", row: STOPS_ROW, columns: STOPS_COLUMNS }] : []),
       { file: "data-dictionary.csv", row: "one column of a table, or one response", columns: DICTIONARY_COLUMNS },
     ],
     responses: results.responses.map((info) => ({ key: info.key, unit: info.unit, description: responseWords(info) })),

@@ -58,6 +58,7 @@ function withInfinity(results: StudyResults): StudyResults {
       // A run of an earlier version does not know it.
       stage.ownTime ??= null;
     }
+    day.killStops ??= null;
     for (const gate of day.gates) gate.atMost = unlessNull(gate.atMost);
   }
   return results;

@@ -1,6 +1,7 @@
 import { dataDictionary, dictionaryCsv } from "./dataDictionary.ts";
 import { safeFileName } from "./safeFileName.ts";
 import { stableJson, stableJsonParts } from "./stableJson.ts";
+import { stopsCsv } from "./stopsCsv.ts";
 import type { StudyResults } from "./studyResults.ts";
 import { summaryCsv } from "./summaryCsv.ts";
 import { tracesCsv } from "./tracesCsv.ts";
@@ -27,6 +28,7 @@ export interface RunParts {
 /** Every file of a run folder; nothing is written here. */
 export function runFiles({ results, plan, studyText, reportHtml, charts }: RunParts): RunFile[] {
   const traces = tracesCsv(results);
+  const stops = stopsCsv(results);
   const dictionary = dataDictionary(results);
   const paths = chartPaths(charts);
   return [
@@ -37,6 +39,7 @@ export function runFiles({ results, plan, studyText, reportHtml, charts }: RunPa
     { path: "values.csv", parts: valuesCsv(results) },
     { path: "values.parquet", bytes: valuesParquet(results) },
     ...(traces === null ? [] : [{ path: "traces.csv", parts: traces }]),
+    ...(stops === null ? [] : [{ path: "stops.csv", parts: stops }]),
     { path: "data-dictionary.json", text: stableJson(dictionary) },
     { path: "data-dictionary.csv", text: dictionaryCsv(dictionary) },
     { path: "report.html", text: reportHtml },

@@ -4,7 +4,16 @@ import { cwd } from "node:process";
 
 /** What a run folder holds; with anything else in it, a folder is not ours to replace. */
 const OURS = new Set([
-  ...["plan.json", "study.json", "results.json", "summary.csv", "values.csv", "values.parquet", "traces.csv"],
+  ...[
+    "plan.json",
+    "study.json",
+    "results.json",
+    "summary.csv",
+    "values.csv",
+    "values.parquet",
+    "traces.csv",
+    "stops.csv",
+  ],
   ...[
     "data-dictionary.json",
     "data-dictionary.csv",

@@ -10,6 +10,7 @@ import type {
 } from "../statistics/index.ts";
 import type { Control, ErrorRate, Factor } from "../study/index.ts";
 import type { Difference, MeanEstimate } from "./figures.ts";
+import type { KillLineResults } from "./killLineResults.ts";
 import type { Advice, Why } from "./why.ts";
 
 export type { AgainstBest, ElementaryEffects, Estimate, LevelStep, ResponseInfo };
@@ -144,6 +145,8 @@ export interface VariantResults {
   values: Record<string, (number | null)[]>;
   /** What the end of work was owed to; null when the study does without, or a day did not end by itself. */
   why: Why | null;
+  /** How stunned heads fared; null where the plan does not say where heads are stunned. Absent in older results. */
+  killLine?: KillLineResults | null;
   /** What the planned stops of the first day cost; null where it has none, or was cut off. Absent in older results. */
   plannedStops?: PlannedStopCost | null;
   /** What must be said of the first day: who was absent, heads left where and why, planned stops that cost too much. */

@@ -6,6 +6,7 @@ import { levelSteps, pairMeans } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
 import { comparisons } from "./comparisons.ts";
 import { askedKeys, knownResponses, UNFINISHED } from "./daySource.ts";
+import { killLineResultsOf } from "./killLineResultsOf.ts";
 import { meanEstimate, type Values } from "./meanEstimate.ts";
 import { procedureResults } from "./procedureResults.ts";
 import { roundedTraces } from "./roundedTraces.ts";
@@ -64,6 +65,7 @@ export function assembleResults(
         estimates: estimates[index]!,
         ...compared[index]!,
         values: valuesOf[index]!,
+        killLine: killLineResultsOf(variant.plan, outcomes[index]!, study),
         why: study.why ? whyOf(variant.plan, outcomes[index]!, study) : null,
         dayNotes: dayNotes(variant.plan, outcomes[index]![0]!.day!),
         day: keptDay(outcomes[index]![0]!.day!),

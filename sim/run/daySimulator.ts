@@ -1,6 +1,6 @@
 import { type DayRecord, runDay } from "../engine/index.ts";
 import { type CompiledLine, compileLine } from "../line/index.ts";
-import { measurer, needsBinding } from "../observations/index.ts";
+import { measurer, needsBinding, needsKillStops } from "../observations/index.ts";
 import { drawsOf } from "../study/index.ts";
 import type { Batch } from "./batch.ts";
 import type { DaySource } from "./daySource.ts";
@@ -20,10 +20,12 @@ export class DaySimulator {
   readonly #source: DaySource;
   readonly #variants: (Prepared | undefined)[] = [];
   readonly #binding: boolean;
+  readonly #killStops: boolean;
 
   constructor(source: DaySource) {
     this.#source = source;
     this.#binding = source.keys.some(needsBinding);
+    this.#killStops = source.keys.some(needsKillStops);
   }
 
   simulate(variant: number, replication: number): SimulatedDay {
@@ -32,7 +34,8 @@ export class DaySimulator {
     const keep = replication === 0;
     const traces = keep ? this.#source.traces : "none";
     const draws = drawsOf(this.#source, replication);
-    const day = runDay(line, { seed, ...draws, traces, check, mostEvents, binding: this.#binding });
+    const recorded = { binding: this.#binding, killStops: this.#killStops };
+    const day = runDay(line, { seed, ...draws, traces, check, mostEvents, ...recorded });
     return { variant, replication, values: valuesOf(day), day: keep ? day : null };
   }
 

@@ -1,4 +1,4 @@
-import { bindingKeys, type ResponseInfo, responsesOf, usualResponses } from "../observations/index.ts";
+import { bindingKeys, killLineKeys, type ResponseInfo, responsesOf, usualResponses } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { Procedure, Study } from "../study/index.ts";
 import { MOST_EVENTS } from "./ceilings.ts";
@@ -32,12 +32,13 @@ export function daySource(study: Study, traces: TraceKind, check: boolean, mostE
 }
 
 /**
- * What the study asks for, the usual responses when it asks for nothing; `UNFINISHED` is among them in any case, and what
- * tells why the day ended when it did unless the study does without.
+ * What the study asks for, the usual responses when it asks for nothing; `UNFINISHED` is among them in any case, and so is what
+ * tells how stunned heads fared, and what tells why the day ended when it did unless the study does without.
  */
 function keptKeys(study: Study): string[] {
   const why = study.why ? study.variants.flatMap(({ plan }) => bindingKeys(plan)) : [];
-  return [...new Set([...askedKeys(study), UNFINISHED, ...why])];
+  const killLine = study.variants.flatMap(({ plan }) => killLineKeys(plan));
+  return [...new Set([...askedKeys(study), UNFINISHED, ...killLine, ...why])];
 }
 
 /**

@@ -28,7 +28,7 @@ export interface SingleDayOptions extends Provenance {
 export function runSingleDay(plan: Plan, seed: string, traces: TraceKind, options: SingleDayOptions): StudyResults {
   const { replication = 0, check = false, mostEvents = MOST_EVENTS } = options;
   const line = compileLine(plan);
-  const day = runDay(line, { seed, replication, traces, check, mostEvents, binding: true });
+  const day = runDay(line, { seed, replication, traces, check, mostEvents, binding: true, killStops: true });
   const study = singleDayStudy(plan, seed);
   const results = assembleResults(study, [[{ values: measure(day, plan), day }]], options);
   const { confidence } = study;

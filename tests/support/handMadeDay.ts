@@ -214,6 +214,7 @@ export function handMadeDay(replication = 0): DayRecord {
     traces: null,
     perHead: null,
     binding: null,
+    killStops: null,
   };
 }
 

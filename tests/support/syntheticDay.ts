@@ -372,6 +372,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
     watchedFromSeconds: 0,
     perHead: null,
     binding: null,
+    killStops: null,
     startClockSeconds: START_CLOCK,
     finishSeconds: second,
     workFinishSeconds: second,

@@ -13,6 +13,7 @@ export { type HeadsLine, type HeadsOutColumns, headsOutChart } from "./headsOutC
 export { type HeatMapCell, type HeatMapColumns, heatMapChart } from "./heatMapChart.ts";
 // Pictures of measured times
 export { type HistogramColumns, histogramChart } from "./histogramChart.ts";
+export { type KillStopColumns, type KillStopRow, killStopChart } from "./killStopChart.ts";
 export { type LimitColumns, limitChart } from "./limitChart.ts";
 export { type LoadColumns, type LoadRow, loadChart } from "./loadChart.ts";
 export { type MassColumns, type MassFlow, massChart } from "./massChart.ts";

@@ -1,16 +1,16 @@
 import { formatConfidence, formatDecimals, formatShare } from "../../sim/units/index.ts";
-import type { Found, Improvement } from "../contract.ts";
+import type { Found, Improvement, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { estimateWords, goalFormat, responseFormat, usesWords } from "../words/index.ts";
 import type { Figures } from "./figures.ts";
 import { html, type Markup } from "./html.ts";
-import { toldAnswer } from "./reportSections.ts";
+import { toldAnswer, withWelfare } from "./reportSections.ts";
 import { tradeOffChart } from "./studyCharts.ts";
 
 /** What a search found, before the days that compare the pick with the plan as it is: answer, choice, curve, designs tried. */
-export function improvementSections(found: Improvement, figures: Figures): Markup[] {
+export function improvementSections(found: Improvement, results: StudyResults, figures: Figures): Markup[] {
   return [
-    toldAnswer(found.words.map(isolated), tradeOffChart(found) ?? undefined, figures),
+    toldAnswer(withWelfare(results, found.words.map(isolated)), tradeOffChart(found) ?? undefined, figures),
     choiceSection(found),
     ...(found.curve.length === 0 ? [] : [curveSection(found)]),
     triedSection(found),

@@ -4,7 +4,7 @@ import { isolated } from "../frame/index.ts";
 import { observationsWords } from "../words/index.ts";
 import type { Figures } from "./figures.ts";
 import { html, type Markup } from "./html.ts";
-import { toldAnswer } from "./reportSections.ts";
+import { toldAnswer, withWelfare } from "./reportSections.ts";
 import { worthChart } from "./studyCharts.ts";
 
 /** Years; a payback beyond a lifetime is none that a bank would read. */
@@ -12,7 +12,10 @@ const LONGEST_PAYBACK = 100;
 
 /** What suppliers' offers are worth, before the days that compare them with the plan as it is. */
 export function lineUpSections(found: LineUp, results: StudyResults, figures: Figures): Markup[] {
-  return [toldAnswer(found.words.map(isolated), worthChart(found), figures), worthSection(found, results)];
+  return [
+    toldAnswer(withWelfare(results, found.words.map(isolated)), worthChart(found), figures),
+    worthSection(found, results),
+  ];
 }
 
 function worthSection(found: LineUp, results: StudyResults): Markup {

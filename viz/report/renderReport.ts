@@ -4,6 +4,7 @@ import { contentPolicy } from "./contentPolicy.ts";
 import { type Figures, figuresFor } from "./figures.ts";
 import { html, type Markup, trusted } from "./html.ts";
 import { improvementSections } from "./improvementSections.ts";
+import { killStopSection, recordsKillStops } from "./killStopSection.ts";
 import { lineUpSections } from "./lineUpSections.ts";
 import { READER_SCRIPT } from "./readerScript.ts";
 import {
@@ -49,6 +50,7 @@ export function renderReport(results: StudyResults, options: ReportOptions = {})
     ...(tellsWhy(results) ? [whySection(results, figures)] : []),
     resultsSection(results, figures, answered !== null),
     daySection(results, figures),
+    ...(recordsKillStops(results) ? [killStopSection(results, figures)] : []),
     limitSection(results, figures),
     dataSection(results, options.planFile),
     experimentation(results),
@@ -62,7 +64,7 @@ export function renderReport(results: StudyResults, options: ReportOptions = {})
 
 /** Null where the study itself was what was asked. */
 function otherAnswer(results: StudyResults, figures: Figures, { improvement, lineUp }: ReportOptions): Markup[] | null {
-  if (improvement !== undefined) return improvementSections(improvement, figures);
+  if (improvement !== undefined) return improvementSections(improvement, results, figures);
   return lineUp === undefined ? null : lineUpSections(lineUp, results, figures);
 }
 

@@ -14,6 +14,7 @@ import {
   shareWords,
   shownWords,
   studyFormat,
+  welfareLead,
 } from "../words/index.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { componentTables } from "./componentTables.ts";
@@ -42,7 +43,13 @@ export function objectives(results: StudyResults): Markup {
 /** The question's answer in words and, where there is one, in a picture: what a reader sees before anything else. */
 export function answerSection(results: StudyResults, figures: Figures): Markup {
   const sentences = isSingleDay(results) ? dayAnswer(results) : answer(results);
-  return toldAnswer(sentences, headlineChart(results, responseCharts(results)), figures);
+  return toldAnswer(withWelfare(results, sentences), headlineChart(results, responseCharts(results)), figures);
+}
+
+/** How stunned heads fare stands before whatever else is answered, where there is anything to say of it. */
+export function withWelfare(results: StudyResults, sentences: readonly string[]): readonly string[] {
+  const lead = welfareLead(results);
+  return lead === null ? sentences : [lead, ...sentences];
 }
 
 /** Sentences with their picture beside them on a wide screen. */

@@ -8,6 +8,7 @@ import {
   differenceChart,
   headsOutChart,
   heatMapChart,
+  killStopChart,
   limitChart,
   loadChart,
   massChart,
@@ -32,6 +33,8 @@ import {
   differenceTable,
   headsOutReadings,
   heatMapTable,
+  killStopReadings,
+  killStopTable,
   limitTable,
   loadReadings,
   loadTable,
@@ -57,6 +60,7 @@ import {
   differenceView,
   headsOutView,
   heatMapView,
+  killStopView,
   limitView,
   loadView,
   massView,
@@ -254,6 +258,13 @@ export function limitCharts(results: StudyResults, variant: VariantResults, pref
   });
 }
 
+/** The stops of the kill line on a variant's day; none where they were not written down. */
+export function killStopCharts(results: StudyResults, variant: VariantResults, prefix: string): PlannedChart[] {
+  const view = killStopView(results, variant);
+  if (view === null) return [];
+  return [planned(`${prefix}-kill-stops`, view, killStopChart, killStopTable, killStopReadings)];
+}
+
 /** What more of a total brings; null where no curve was asked for. */
 export function tradeOffChart(improvement: Improvement): PlannedChart | null {
   const view = tradeOffView(improvement);
@@ -270,6 +281,7 @@ export function studyCharts(results: StudyResults): PlannedChart[] {
   const prefixes = ["base", "furthest"];
   const days = drawnVariants(results).flatMap((variant, index) => [
     ...dayCharts(results, variant, prefixes[index]!),
+    ...killStopCharts(results, variant, prefixes[index]!),
     ...limitCharts(results, variant, prefixes[index]!),
   ]);
   const why = whyVariants(results).flatMap((variant) => whyCharts(results, variant));

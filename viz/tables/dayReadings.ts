@@ -3,6 +3,7 @@ import {
   type ChillerColumns,
   type CrewColumns,
   type HeadsOutColumns,
+  type KillStopColumns,
   type LoadColumns,
   type QueueColumns,
   type QueuePanel,
@@ -84,6 +85,11 @@ export function bottleneckReadings(columns: BottleneckColumns): TimeReadings {
     })),
   }));
   return { ...scene(columns), series: [], spans };
+}
+
+export function killStopReadings(columns: KillStopColumns): TimeReadings {
+  const stops = columns.rows.map(({ from, to, cause, where }) => ({ from, to, text: `${cause}, ${where}` }));
+  return { ...scene(columns), series: [], spans: [{ name: "kill line stands", spans: stops }] };
 }
 
 const PHASES = ["crates on the lorry", "in lairage", "crates to the washer"];

@@ -2,6 +2,7 @@ import { formatClock } from "../../sim/units/index.ts";
 import {
   type BindingColumns,
   type BottleneckColumns,
+  type KillStopColumns,
   type LimitColumns,
   type LoadColumns,
   type MassColumns,
@@ -99,6 +100,31 @@ export function bottleneckTable(columns: BottleneckColumns): ChartTable {
   return {
     columns: [text("stage"), seconds("by itself"), seconds("shifting")],
     rows: columns.stages.map(({ name }) => [name, total(name, "sole"), total(name, "shifting")]),
+  };
+}
+
+export function killStopTable(columns: KillStopColumns): ChartTable {
+  const heads = (name: string) => ({ name, unit: "heads" });
+  return {
+    columns: [
+      { name: "began", unit: "clock time" },
+      seconds("lasted"),
+      ...[text("cause"), text("where"), text("more")],
+      ...[
+        heads("stunned, not stuck"),
+        heads("the same, most"),
+        heads("bleeding"),
+        heads("the same, most"),
+        heads("caught"),
+      ],
+      ...[seconds("longest wait until stuck"), text("then")],
+    ],
+    rows: columns.rows.map((row) => [
+      formatClock(row.from + columns.startClockSeconds, true),
+      row.to - row.from,
+      ...[row.cause, row.where, row.what, row.stunned, row.stunnedMost, row.bleeding, row.bleedingMost, row.caught],
+      ...[row.longestWait, row.ended],
+    ]),
   };
 }
 

@@ -6,6 +6,7 @@ export {
   chillerReadings,
   crewReadings,
   headsOutReadings,
+  killStopReadings,
   loadReadings,
   queueReadings,
   stateReadings,
@@ -14,6 +15,7 @@ export {
 export {
   bindingTable,
   bottleneckTable,
+  killStopTable,
   limitTable,
   loadTable,
   massTable,

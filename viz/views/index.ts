@@ -15,6 +15,7 @@ export { heatMapView } from "./heatMapView.ts";
 export { histogramView } from "./histogramView.ts";
 // A plan file -> its figures with their sources
 export { type InputRow, inputRows } from "./inputRows.ts";
+export { killStopView } from "./killStopView.ts";
 export { limitView } from "./limitView.ts";
 export { loadView } from "./loadView.ts";
 export { massView } from "./massView.ts";

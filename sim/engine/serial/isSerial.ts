@@ -12,8 +12,13 @@ const MOST_PLACES = 1 << 16;
  * recorded on the way.
  */
 export function isSerial(line: CompiledLine, options: DayOptions): boolean {
-  const watched = Object.entries(options).some(([name, value]) => !UNWATCHED.has(name) && value && value !== "none");
+  const watched = Object.entries(options).some(([name, value]) => isWatching(name, value, line));
   return !watched && isUndisturbed(line) && line.stages.names.every((_, stage) => isPlain(line, stage));
+}
+
+function isWatching(name: string, value: unknown, { killLine }: CompiledLine): boolean {
+  if (name === "killStops") return value === true && killLine !== null;
+  return !UNWATCHED.has(name) && Boolean(value) && value !== "none";
 }
 
 function isUndisturbed({ failures, calendar, limits, gates, chains, vessels, supply }: CompiledLine): boolean {

@@ -1,4 +1,5 @@
 import { besideOf, CHAIN, type CompiledLine, DWELL, NO_LIMIT, waysOn } from "../../line/index.ts";
+import { MOMENTS } from "../../plan/plan.ts";
 import { Sampler, type UniformStream, uniformStream } from "../../random/index.ts";
 import { ActivePeriods } from "../binding/activePeriods.ts";
 import { BindingPath } from "../binding/bindingPath.ts";
@@ -12,9 +13,10 @@ import type { Return } from "./dayUnderWay.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
 import { ItemPool } from "./itemPool.ts";
+import type { KillStopWatch } from "./killStopWatch.ts";
 import { PositionState } from "./positionState.ts";
 import { rowsOf } from "./rowsOf.ts";
-import { type StageDraws, StageState } from "./stageState.ts";
+import { EVERY_MOMENT, type StageDraws, StageState } from "./stageState.ts";
 import { TallyBuilder } from "./tallyBuilder.ts";
 import { Waiters } from "./waiters.ts";
 
@@ -45,6 +47,8 @@ export interface DayOptions {
   mostPresent?: number;
   /** Tell what the day's end was owed to, and which station was the bottleneck when. Default false. */
   binding?: boolean;
+  /** Write down the stops of the kill line, where the plan has one. Default false. */
+  killStops?: boolean;
 }
 
 /**
@@ -177,6 +181,8 @@ export class DayState {
   readonly recorders: Recorders | null;
   readonly path: BindingPath | null;
   readonly active: ActivePeriods | null;
+  /** Put there by startDay: what it looks at is this state. */
+  killStops: KillStopWatch | null = null;
 
   constructor(line: CompiledLine, options: DayOptions) {
     const { stages, positions, failures, crews, gates, chains, vessels, supply } = line;
@@ -197,7 +203,7 @@ export class DayState {
     const tellsAll = options.perHead === true || options.watcher !== undefined;
     this.stageAt = stages.names.map((name, stage) => {
       const draws = drawsOf(line, stage, (purpose) => stream(name, purpose));
-      return new StageState(line, stage, draws, tellsAll);
+      return new StageState(line, stage, draws, tellsAll ? EVERY_MOMENT : wantedMoments(line, stage, options));
     });
     this.positionAt = this.stageAt.flatMap((stage) => stage.positions);
     this.chainAt = Array.from({ length: chains.count }, (_, chain) => new ChainState(line, chain, this.stageAt));
@@ -274,6 +280,13 @@ export class DayState {
 function activePeriodsOf({ positions, stages }: CompiledLine): ActivePeriods {
   const kindOf = (stage: number) => stages.kind[stage]!;
   return new ActivePeriods(Array.from(positions.stage, (stage) => kindOf(stage) !== DWELL && kindOf(stage) !== CHAIN));
+}
+
+/** Moments of a stage, one bit each, that the record of the kill line's stops has to be told of. */
+function wantedMoments({ killLine }: CompiledLine, stage: number, { killStops = false }: DayOptions): number {
+  if (!killStops || killLine === null) return 0;
+  const isMarked = (moment: number) => killLine.marks[stage * MOMENTS.length + moment]! > 0;
+  return MOMENTS.reduce((bits, _, moment) => bits | (isMarked(moment) ? 1 << moment : 0), 0);
 }
 
 /** Tells every stage which ones stand beside it, for the heads that it sends aside. */

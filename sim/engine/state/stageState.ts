@@ -18,7 +18,7 @@ import { Waiters } from "./waiters.ts";
  * (tests/structure/imports.test.ts), of types but for the positions that a stage makes.
  */
 
-const EVERY_MOMENT = (1 << MOMENTS.length) - 1;
+export const EVERY_MOMENT = (1 << MOMENTS.length) - 1;
 
 /** What a stage draws; null where nothing is left to chance. */
 export interface StageDraws {
@@ -121,8 +121,8 @@ export class StageState {
   /** Positions that are blocked for a place here. */
   readonly waiters = new Waiters<PositionState>();
 
-  /** `tellsAll`: somebody wants to know of every head at every point of its way. */
-  constructor(line: CompiledLine, index: number, draws: StageDraws, tellsAll: boolean) {
+  /** `wanted`: moments, one bit each, that somebody wants to know of for every head. */
+  constructor(line: CompiledLine, index: number, draws: StageDraws, wanted: number) {
     const { stages, failures, chains, points } = line;
     this.index = index;
     this.kind = stages.kind[index]!;
@@ -140,7 +140,7 @@ export class StageState {
     this.gates = rowsOf(stages.gate, stages.gateFrom, index);
     this.vessels = rowsOf(stages.vessel, stages.vesselFrom, index);
     this.clocks = rowsOf(failures.stationClock, failures.stationClockFrom, index);
-    this.watched = tellsAll ? EVERY_MOMENT : watchedMoments(points.watched, index);
+    this.watched = wanted | watchedMoments(points.watched, index);
     this.branchFrom = stages.branchFrom[index]!;
     this.branchTo = stages.branchFrom[index + 1]!;
     this.productFrom = stages.productFrom[index]!;

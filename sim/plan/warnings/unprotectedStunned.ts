@@ -2,9 +2,7 @@ import type { Fault } from "../fault.ts";
 import { readPoint } from "../readPoint.ts";
 import { faultAt, type Located, located, locatedList } from "../rules/located.ts";
 import { workplacesOf } from "../rules/stages.ts";
-
-/** A stage that stuns says so in its name. */
-const STUNS = /stun/iu;
+import { protectionIn, type StunnedProtection } from "./stunnedProtection.ts";
 
 /**
  * A head that is stunned is to be stuck before it wakes. Warns where nothing keeps a head from being stunned while the next place of work
@@ -12,38 +10,34 @@ const STUNS = /stun/iu;
  */
 export function unprotectedStunned(json: unknown): Fault[] {
   const places = workplacesOf(json);
-  const names = places.map(({ value }) => String(value.name));
-  const at = names.findIndex((name) => STUNS.test(name));
-  if (at === -1 || at === names.length - 1) return [];
-  return [...withoutGate(json, places[at]!, names, at), ...withoutSafeStop(json, names, at)];
-}
-
-function withoutGate(json: unknown, stunning: Located, names: readonly string[], at: number): Fault[] {
-  const spans = locatedList(json, "gates").map(({ value }) => [placeOf(value.from), placeOf(value.to)] as const);
-  const isHeld = spans.some(([from, to]) => from !== null && to !== null && covers(names, at, from, to));
-  if (isHeld) return [];
-  const found = `nothing keeps a head from being stunned while '${names[at + 1]}' has no room: it may wait and wake`;
-  const remedy = `add a gate from "start of ${names[at]}" to "start of ${names[at + 1]}" for as many as can be worked on there`;
-  return [faultAt(stunning.at, found, "", remedy)];
-}
-
-function withoutSafeStop(json: unknown, names: readonly string[], at: number): Fault[] {
-  if (locatedList(json, "day", "breaks").length === 0) return [];
   const stretch = located(json, "day", "safeStop")?.value;
-  if (stretch !== undefined && covers(names, at, String(stretch.from), String(stretch.to))) return [];
+  const found = protectionIn({
+    places: places.map(({ value }) => String(value.name)),
+    gates: locatedList(json, "gates").flatMap(({ value }) => {
+      const [from, to] = [placeOf(value.from), placeOf(value.to)];
+      return from === null || to === null ? [] : [[from, to] as const];
+    }),
+    breaks: locatedList(json, "day", "breaks").length,
+    safeStop: stretch === undefined ? null : [String(stretch.from), String(stretch.to)],
+  });
+  if (found === null) return [];
+  const { at } = places.find(({ value }) => String(value.name) === found.stunning)!;
+  return [...(found.hasGate ? [] : [withoutGate(at, found)]), ...(found.breaksAreSafe ? [] : [withoutSafeStop(found)])];
+}
+
+function withoutGate(at: Located["at"], { stunning, next }: StunnedProtection): Fault {
+  const found = `nothing keeps a head from being stunned while '${next}' has no room: it may wait and wake`;
+  const remedy = `add a gate from "start of ${stunning}" to "start of ${next}" for as many as can be worked on there`;
+  return faultAt(at, found, "", remedy);
+}
+
+function withoutSafeStop({ stunning }: StunnedProtection): Fault {
   const found = "a break may begin while a stunned head waits: no stretch is emptied before breaks";
-  const remedy = `add "safeStop" from "${names[at]}" to the end of bleeding`;
-  return [faultAt(["day"], found, "", remedy)];
+  return faultAt(["day"], found, "", `add "safeStop" from "${stunning}" to the end of bleeding`);
 }
 
 /** The stage of a point on the way; "" for the way out. */
 function placeOf(written: unknown): string | null {
   const point = readPoint(written).value;
   return point === null ? null : (point.stage ?? (point.moment === "exit" ? "" : null));
-}
-
-/** From stunning or before it to a place behind it. */
-function covers(names: readonly string[], at: number, from: string, to: string): boolean {
-  const [first, last] = [names.indexOf(from), to === "" ? names.length : names.indexOf(to)];
-  return first !== -1 && first <= at && last > at;
 }

@@ -3,6 +3,7 @@ import { daySummary } from "../../../sim/cli/daySummary.ts";
 import { runSingleDay } from "../../../sim/index.ts";
 import { OWN_TIME, WORK_IN_HAND } from "../../../sim/observations/index.ts";
 import { handMadeResults } from "../../support/handMadeResults.ts";
+import { killLineDay, smoothPlan } from "../../support/killStopResults.ts";
 import { readSmallPlan } from "../../support/readSmallPlan.ts";
 
 describe("daySummary", () => {
@@ -14,6 +15,11 @@ describe("daySummary", () => {
     expect(lines).toContainEqual(expect.stringContaining(OWN_TIME));
   });
 
+  it("leads with stunned heads that waited too long, and with nothing when none did", () => {
+    expect(daySummary(killLineDay())[0]).toMatch(/^Animal welfare first\. 2\.5 % \(1 of 40 stunned heads\)/u);
+    expect(daySummary(killLineDay(smoothPlan())).join("\n")).not.toContain("welfare");
+  });
+
   it("says of each crew where its work in hand lay, in person-hours", () => {
     const lines = daySummary(handMadeResults());
     // 8 h on duty, 6 h with work in hand, one of them waiting for a repair.
@@ -21,7 +27,7 @@ describe("daySummary", () => {
     expect(lines.at(-1)).toBe(WORK_IN_HAND);
   });
 
-  it("says first of all that a day was cut off, and where heads are left", () => {
+  it("says before any figure of the day that it was cut off, and where heads are left", () => {
     const results = runSingleDay(
       { ...readSmallPlan(), day: { ...readSmallPlan().day, ceilingSeconds: 4000 } },
       "1",
@@ -32,8 +38,9 @@ describe("daySummary", () => {
       },
     );
     const lines = daySummary(results);
-    expect(lines[0]).toMatch(/did not end by itself: it was cut off/);
-    expect(lines.slice(1, 6).join(" ")).toMatch(
+    expect(lines[0]).toMatch(/^Animal welfare first\./u);
+    expect(lines[1]).toMatch(/did not end by itself: it was cut off/);
+    expect(lines.slice(2, 7).join(" ")).toMatch(
       /\d+ heads at 'skinning' are not through yet: their time is not over\./,
     );
   });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { studySummary } from "../../../sim/cli/studySummary.ts";
 import { handMadeResults } from "../../support/handMadeResults.ts";
+import { killLinePlan, killLineStudy, smoothPlan } from "../../support/killStopResults.ts";
 
 describe("studySummary", () => {
   it("shows every variant's headline with its interval, and each difference in words", () => {
@@ -11,6 +12,12 @@ describe("studySummary", () => {
       "  +1 person, skinning  510 carcasses/h  (435 to 585 carcasses/h)",
       "      30 carcasses/h more than today's plan (+30 to +30 carcasses/h at 95 %; on the same 3 days).",
     ]);
+  });
+
+  it("leads with stunned heads that waited too long in any variant", async () => {
+    const lines = studySummary(await killLineStudy({ base: smoothPlan(), jam: killLinePlan() }));
+    expect(lines[0]).toMatch(/^Animal welfare first\. With “jam” .* of stunned heads waited longer for sticking/u);
+    expect(lines[1]).toMatch(/^2 variants/u);
   });
 
   it("says that a value has no interval, or that there is no value", () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { compileLine, measure, runDay } from "../../../sim/index.ts";
+import { killLineKeys } from "../../../sim/observations/index.ts";
 import { DaySimulator } from "../../../sim/run/daySimulator.ts";
 import { daySource } from "../../../sim/run/daySource.ts";
 import { SLOWER_PLAN, threeVariants } from "../../support/threeVariants.ts";
@@ -9,8 +10,10 @@ const SOURCE = daySource(threeVariants({ responses: ["carcasses", "headsPerHour"
 describe("DaySimulator", () => {
   it("gives the kept measures of the day with that seed and replication, whatever was simulated before", () => {
     const simulator = new DaySimulator(SOURCE);
-    const day = measure(runDay(compileLine(SLOWER_PLAN), { seed: "seed", replication: 2 }), SLOWER_PLAN);
-    const direct = [day.carcasses, day.headsPerHour, day.unfinished];
+    const draws = { seed: "seed", replication: 2, killStops: true };
+    const day = measure(runDay(compileLine(SLOWER_PLAN), draws), SLOWER_PLAN);
+    const asked = ["carcasses", "headsPerHour", "unfinished", ...killLineKeys(SLOWER_PLAN)];
+    const direct = asked.map((key) => day[key]);
     expect(simulator.simulate(1, 2).values).toEqual(direct);
     simulator.simulate(1, 5);
     simulator.simulate(0, 2);

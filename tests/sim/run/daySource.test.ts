@@ -1,19 +1,23 @@
 import { describe, expect, it } from "vitest";
-import { usualResponses } from "../../../sim/observations/index.ts";
+import { killLineKeys, usualResponses } from "../../../sim/observations/index.ts";
 import { daySource } from "../../../sim/run/index.ts";
 import { readSmallPlan } from "../../support/readSmallPlan.ts";
 import { threeVariants } from "../../support/threeVariants.ts";
 
 describe("daySource", () => {
-  it("keeps what the study asks for, in its order, and whether a day ended by itself", () => {
-    expect(daySource(threeVariants(), "none", false).keys).toEqual(["headsPerHour", "carcasses", "unfinished"]);
+  const killLine = killLineKeys(readSmallPlan());
+
+  it("keeps what the study asks for, in its order, whether a day ended by itself, and how stunned heads fared", () => {
+    expect(killLine).toContain("killStops.worstWait");
+    const { keys } = daySource(threeVariants(), "none", false);
+    expect(keys).toEqual(["headsPerHour", "carcasses", "unfinished", ...killLine]);
     const asked = threeVariants({ responses: ["unfinished", "finish"] });
-    expect(daySource(asked, "none", false).keys).toEqual(["unfinished", "finish"]);
+    expect(daySource(asked, "none", false).keys).toEqual(["unfinished", "finish", ...killLine]);
   });
 
   it("keeps the usual responses when the study asks for none", () => {
     const { keys } = daySource(threeVariants({ responses: [] }), "none", false);
-    expect(keys).toEqual([...new Set([...usualResponses(readSmallPlan()), "unfinished"])]);
+    expect(keys).toEqual([...new Set([...usualResponses(readSmallPlan()), "unfinished", ...killLine])]);
   });
 
   it("is plain data that goes to another thread as it is", () => {

@@ -17,7 +17,7 @@ it("is one variant with one replication of every usual response", () => {
 });
 
 it("is the very day that a study has under that replication number", () => {
-  const day = runDay(compileLine(PLAN), { seed: "s", replication: 3, traces: "exact", binding: true });
+  const day = runDay(compileLine(PLAN), { seed: "s", replication: 3, traces: "exact", binding: true, killStops: true });
   expect(runSingleDay(PLAN, "s", "exact", { ...PROVENANCE, replication: 3, check: true }).variants[0]!.day).toEqual(
     day,
   );

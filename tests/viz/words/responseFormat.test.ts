@@ -12,6 +12,8 @@ test("a number shows what its half-width allows, and its unit", () => {
   expect(format.range(585.66, 590.8, 2.57)).toBe("586 to 591");
   expect(format.difference(36.26, 1.26)).toBe("+36.3 heads/h");
   expect(format.comparison(-4.2, 1.3)).toBe("4.2 heads/h less");
+  // Nothing on any day: no spread, and no digits for want of it.
+  expect(format.value(0, 0)).toBe("0 heads/h");
 });
 
 test("shares are per cent, their differences percentage points", () => {

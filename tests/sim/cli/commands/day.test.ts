@@ -46,7 +46,7 @@ describe("gambrel day", PATIENCE, () => {
     expect(readdirSync(join(folder, "my day")).sort()).toEqual([
       "charts",
       ...TABLES.slice(0, 2),
-      ...["plan.json", "report.html", "results.json"],
+      ...["plan.json", "report.html", "results.json", "stops.csv"],
       ...TABLES.slice(2),
     ]);
     expect(JSON.parse(readFileSync(join(folder, "my day", "plan.json"), "utf8"))).toEqual(SMALL_PLAN);

@@ -24,6 +24,7 @@ describe("gambrel study", PATIENCE, () => {
     expect(readdirSync(join(folder, "runs"))).toEqual(["skinners-places"]);
     expect(readdirSync(join(folder, "runs", "skinners-places")).sort()).toEqual([
       ...RUN_FILES,
+      "stops.csv",
       "summary.csv",
       "traces.csv",
       "values.csv",

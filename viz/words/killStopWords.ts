@@ -1,0 +1,46 @@
+import { formatDecimals } from "../../sim/units/index.ts";
+import type { DayRecord, KillStop, KillStopReason } from "../contract.ts";
+import { isolated } from "../frame/index.ts";
+
+/** What a cause is called where it stands by itself, as the label of a bar. */
+export const STOP_CAUSES: Record<KillStopReason["cause"], string> = {
+  breakdown: "breakdown",
+  "chain stands": "chain stands",
+  "planned break": "planned break",
+  "nobody there": "nobody there",
+  "full behind": "full behind",
+  "full vessel": "full vessel",
+};
+
+/** "breakdown at sticking (jam)", "full behind: skinning (nobody there)". */
+export function stopReasonWords({ cause, where, what }: KillStopReason): string {
+  const more = what === "" ? "" : ` (${isolated(what)})`;
+  const joined = cause === "full behind" ? `${cause}:` : `${cause} at`;
+  return `${joined} ${isolated(where)}${more}`;
+}
+
+/**
+ * What became of the heads that it caught, as far as the plan says. One place for all that may be done about them: what the
+ * plan's rules do is told here as soon as a day counts it.
+ */
+export function stopEndWords(stop: KillStop): string {
+  const unstuck = stop.neverStuck === 0 ? "" : ` ${headsWords(stop.neverStuck)} never stuck.`;
+  return `${beforeWords(stop)}${stop.startedAgain ? "The line was started again." : "Not started again: nothing more came, or the day ended."}${unstuck}`;
+}
+
+/** A planned stop that began with an empty line was one that hanging had ended for. */
+function beforeWords({ reasons, stunned, bleeding }: KillStop): string {
+  const isPlanned = reasons[0]!.cause === "planned break";
+  return isPlanned && stunned + bleeding === 0 ? "The kill line was empty before it. " : "";
+}
+
+export function headsWords(heads: number): string {
+  return heads === 1 ? "1 head" : `${formatDecimals(heads, 0)} heads`;
+}
+
+/** What counts as a stop, for those who read the record and nothing else. */
+export function stopDefinition({ steps, leastSeconds }: NonNullable<DayRecord["killStops"]>): string {
+  const [first = ""] = steps;
+  const last = steps.at(-1) ?? first;
+  return `A stop here: one of the steps from ${isolated(first)} to ${isolated(last)} stands for ${formatDecimals(leastSeconds, 0)} s or longer, because it is broken, its people are on a break or not there, its chain stands, its vessel is full, or nothing behind the kill line takes a head. Waiting for heads, or for room at the next of these steps, is no stop of its own. The time counts from the first head that comes to the kill line to the last that leaves it.`;
+}
