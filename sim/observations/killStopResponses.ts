@@ -44,12 +44,14 @@ export function killStopResponses(plan: Plan): Response[] {
   ];
 }
 
-/** What a study keeps of each day to tell of the kill line: its stops, and heads outside a limit from stunning to sticking. */
+/**
+ * What a study keeps of each day to tell how stunned heads fared: those outside a limit from stunning to sticking. Stops of
+ * the kill line are kept of the day that is shown, and of all days where a response asks for them: they cost a third of a day.
+ */
 export function killLineKeys(plan: Plan): string[] {
   const line = killLineOf(plan);
   if (line === null) return [];
-  const limits = stunToStickLimits(plan, line).flatMap(({ name }) => [`beyond.${name}`, `worst.${name}`]);
-  return [...killStopResponses(plan).map(({ key }) => key), ...limits];
+  return stunToStickLimits(plan, line).flatMap(({ name }) => [`beyond.${name}`, `worst.${name}`]);
 }
 
 function row(

@@ -12,7 +12,7 @@ export interface KillLineResults {
   breaksAreSafe: boolean;
   /** Limits on the time from stunning to sticking. */
   limits: StunToStick[];
-  /** Means over the days, in the order of the responses on stops. */
+  /** Means over the days, in the order of the responses on stops; empty where the study asks for none of them. */
   stops: { info: ResponseInfo; estimate: MeanEstimate }[];
 }
 

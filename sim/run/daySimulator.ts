@@ -34,7 +34,7 @@ export class DaySimulator {
     const keep = replication === 0;
     const traces = keep ? this.#source.traces : "none";
     const draws = drawsOf(this.#source, replication);
-    const recorded = { binding: this.#binding, killStops: this.#killStops };
+    const recorded = { binding: this.#binding, killStops: keep || this.#killStops };
     const day = runDay(line, { seed, ...draws, traces, check, mostEvents, ...recorded });
     return { variant, replication, values: valuesOf(day), day: keep ? day : null };
   }

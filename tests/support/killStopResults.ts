@@ -1,3 +1,4 @@
+import { killStopResponses } from "../../sim/observations/index.ts";
 import type { Gate, Plan } from "../../sim/plan/plan.ts";
 import { runSingleDay, runStudy } from "../../sim/run/index.ts";
 import type { StudyResults } from "../../viz/contract.ts";
@@ -6,6 +7,7 @@ import { constant, crew, dwell, manual, pause, planOf, station, stream } from ".
 import { threeVariants } from "./threeVariants.ts";
 import { withDay } from "./withDay.ts";
 
+const STOPS = killStopResponses(killLinePlan()).map(({ key }) => key);
 const MADE = { gambrel: "test", command: "test" };
 
 /** Stunned only when sticking has room. */
@@ -45,10 +47,13 @@ export function killLineDay(plan = killLinePlan()): StudyResults {
   return runSingleDay(plan, "seed", "binned", MADE);
 }
 
-/** Three days of each plan; the first one is the base. */
-export function killLineStudy(plans: Record<string, Plan>): Promise<StudyResults> {
+/** Three days of each plan, which a study asks how often the kill line stood; the first one is the base. */
+export function killLineStudy(
+  plans: Record<string, Plan>,
+  responses = ["headsPerHour", ...STOPS],
+): Promise<StudyResults> {
   const variants = Object.entries(plans).map(([name, plan]) => {
     return { name, levels: [], set: {}, insert: [], remove: [], plan };
   });
-  return runStudy(threeVariants({ why: false, variants, replications: 3, responses: ["headsPerHour"] }), MADE);
+  return runStudy(threeVariants({ why: false, variants, replications: 3, responses }), MADE);
 }

@@ -8,7 +8,7 @@ describe("daySource", () => {
   const killLine = killLineKeys(readSmallPlan());
 
   it("keeps what the study asks for, in its order, whether a day ended by itself, and how stunned heads fared", () => {
-    expect(killLine).toContain("killStops.worstWait");
+    expect(killLine).toContain("beyond.stun to skinning");
     const { keys } = daySource(threeVariants(), "none", false);
     expect(keys).toEqual(["headsPerHour", "carcasses", "unfinished", ...killLine]);
     const asked = threeVariants({ responses: ["unfinished", "finish"] });

@@ -44,6 +44,13 @@ test("a study's report has the means of each variant with their intervals, and o
   expect(found).toContain("<summary>Each stop of this day</summary>");
 });
 
+test("a study that does not ask for stops has those of one day only", async () => {
+  const study = await killLineStudy({ base: killLinePlan(), smooth: smoothPlan() }, ["headsPerHour"]);
+  const found = section(renderReport(study))!;
+  expect(found).not.toContain("Means a day over");
+  expect(found).toContain("<summary>Each stop of this day</summary>");
+});
+
 test("without a record of stops there is no such section", () => {
   expect(section(renderDayReport(syntheticSingleDay()))).toBeNull();
 });
