@@ -16,9 +16,9 @@ export function isSerial(line: CompiledLine, options: DayOptions): boolean {
   return !watched && isUndisturbed(line) && line.stages.names.every((_, stage) => isPlain(line, stage));
 }
 
-function isUndisturbed({ failures, calendar, limits, gates, chains, vessels, supply }: CompiledLine): boolean {
+function isUndisturbed({ failures, calendar, limits, gates, chains, vessels, supply, stunned }: CompiledLine): boolean {
   const counts = [failures, calendar, limits, chains, vessels].map(({ count }) => count);
-  return counts.every((count) => count === 0) && gates.count === 0 && suppliesOneByOne(supply);
+  return counts.every((count) => count === 0) && gates.count === 0 && stunned === null && suppliesOneByOne(supply);
 }
 
 function suppliesOneByOne(supply: CompiledLine["supply"]): boolean {
