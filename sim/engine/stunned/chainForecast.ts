@@ -1,7 +1,7 @@
 import { headAt } from "../chainRing.ts";
 import { vesselIsFull } from "../gates.ts";
 import type { ChainState } from "../state/chainState.ts";
-import { type DayState, NONE } from "../state/dayState.ts";
+import type { DayState } from "../state/dayState.ts";
 import { type Item, UNFINISHED } from "../state/item.ts";
 import type { StageState } from "../state/stageState.ts";
 import type { StunnedState } from "../state/stunnedState.ts";
@@ -91,21 +91,13 @@ function windowStands(
   steps: number,
 ): number {
   let longest = 0;
-  let left = NONE;
-  for (let step = 1; step <= steps; step++) {
+  for (let step = 1; step <= Math.min(steps, station.windowTo); step++) {
     const place = station.windowTo - step;
-    if (place < 0) break;
     if (!isUnfinishedAt(chain, station, place)) continue;
-    const item = headAt(chain, place)!;
     const due = nextStep + (step - 1) * chain.secondsPerShackle;
-    left = expectedEnd(
-      day,
-      care,
-      station,
-      item,
-      nextStep + Math.max(0, station.windowFrom - place) * chain.secondsPerShackle,
-    );
-    longest = Math.max(longest, left - due);
+    const ahead = station.windowFrom - place;
+    const comes = ahead > 0 ? nextStep + (ahead - 1) * chain.secondsPerShackle : day.now;
+    longest = Math.max(longest, expectedEnd(day, care, station, headAt(chain, place)!, comes) - due);
   }
   return longest > ROUNDING ? longest : 0;
 }

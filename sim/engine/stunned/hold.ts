@@ -10,9 +10,9 @@ import { secondsUntilClear } from "./secondsUntilClear.ts";
  * would make the head wait before it is stuck.
  */
 
-/** Something happened: a stunner that is held back looks again when the instant is over. */
+/** Something happened: a stunner with work, and without a reason of its own to wait, looks again when the instant is over. */
 export function noteEvent(day: DayState, care: StunnedState): void {
-  if (!care.isClosed) return;
+  if (!care.hold || care.from.idle === 0 || !hasWork(day, care.from)) return;
   care.looks = true;
   day.path?.callsHold();
 }

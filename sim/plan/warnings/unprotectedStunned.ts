@@ -8,14 +8,28 @@ const STUNS = /stun/iu;
 
 /**
  * A head that is stunned is to be stuck before it wakes. Warns where nothing keeps a head from being stunned while the next place of work
- * has no room for it, and where breaks may begin with a stunned head on the line.
+ * has no room for it, where breaks may begin with a stunned head on the line, and where a hold cannot know of breakdowns between the
+ * two and nobody is called to a head that one of them leaves waiting.
  */
 export function unprotectedStunned(json: unknown): Fault[] {
   const places = workplacesOf(json);
   const names = places.map(({ value }) => String(value.name));
   const at = names.findIndex((name) => STUNS.test(name));
   if (at === -1 || at === names.length - 1) return [];
+  const care = located(json, "stunned");
+  const isCovered = care !== null && covers(names, at, String(care.value.from), String(care.value.to));
+  if (isCovered && care.value.hold !== false) return withoutHelp(json, care, names);
   return [...withoutGate(json, places[at]!, names, at), ...withoutSafeStop(json, names, at)];
+}
+
+function withoutHelp(json: unknown, care: Located, names: readonly string[]): Fault[] {
+  if ((care.value.late ?? null) !== null) return [];
+  const [first, last] = [names.indexOf(String(care.value.from)), names.indexOf(String(care.value.to))];
+  const between = workplacesOf(json).filter((_, index) => index > first && index <= last);
+  const breaking = between.find(({ at }) => locatedList(json, ...at, "breakdowns").length > 0);
+  if (breaking === undefined) return [];
+  const found = `a breakdown at '${breaking.value.name}' may leave a stunned head waiting: nobody is called to it`;
+  return [faultAt(care.at, found, "", 'add "late": who stuns it again, or sticks it where it is')];
 }
 
 function withoutGate(json: unknown, stunning: Located, names: readonly string[], at: number): Fault[] {
@@ -23,7 +37,7 @@ function withoutGate(json: unknown, stunning: Located, names: readonly string[],
   const isHeld = spans.some(([from, to]) => from !== null && to !== null && covers(names, at, from, to));
   if (isHeld) return [];
   const found = `nothing keeps a head from being stunned while '${names[at + 1]}' has no room: it may wait and wake`;
-  const remedy = `add a gate from "start of ${names[at]}" to "start of ${names[at + 1]}" for as many as can be worked on there`;
+  const remedy = `add "stunned" from "${names[at]}" to the station that sticks; it holds heads back`;
   return [faultAt(stunning.at, found, "", remedy)];
 }
 

@@ -105,12 +105,12 @@ describe("the hold before a chain that may stand", () => {
   });
 
   it("stuns no head that the chain would not take because there is no place at its end", () => {
-    // Behind the chain a machine without places works 30 s: head 1, hung at 8, is taken off at 16 and is done at 46. Head 2,
-    // hung at 12, is at the end of the chain at 20 and stands until 46. Head 3, stunned at 12, would be hung at 16 and is: the
-    // step at 16 takes head 1 off, and that place is free at 12. Head 4 comes at 16: hung at 20 the step of that instant
-    // finds no place for head 2. It waits until 46.
+    // Behind the chain a machine without places works 30 s: head 1, hung at 8, is taken off at 16 and is done at 46; head 2,
+    // hung at 12, is due at 20 and stands until 46. At 12 no head has come so far that it would stop the chain before head
+    // 3 is hung, at 16. Head 4 comes at 16: it would be hung at 20, and at 46 head 3 is two steps from the end, where head
+    // 2 is worked on until 76.
     const slow = [stun, station("stick", 2), chain("c", 4, 2, []), station("slow", 30), last];
-    expect(passes(runChecked(planWith(4, 4, slow)), "stun", "start")).toEqual([4, 8, 12, 46]);
+    expect(passes(runChecked(planWith(4, 4, slow)), "stun", "start")).toEqual([4, 8, 12, 76]);
   });
 
   it("reckons the ride to a sticker on the chain", () => {
