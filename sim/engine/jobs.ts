@@ -1,7 +1,7 @@
 import { claimForJob, freePeople } from "./people.ts";
 import type { CrewState } from "./state/crewState.ts";
 import { type DayState, POSITION_REPAIRED } from "./state/dayState.ts";
-import { beginHelp, helpJob } from "./stunned/late.ts";
+import { beginHelp, helpJob } from "./stunned/help.ts";
 
 /*
  * Jobs that one person of a crew may have to be there for: repairing a failure unit (job = unit), emptying a vessel

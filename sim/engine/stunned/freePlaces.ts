@@ -3,7 +3,7 @@ import { headAt } from "../chainRing.ts";
 import { type DayState, WORKING } from "../state/dayState.ts";
 import type { StageState } from "../state/stageState.ts";
 import type { StunnedState } from "../state/stunnedState.ts";
-import { nextStepSeconds } from "./chainForecast.ts";
+import { nextStepSeconds } from "./chainSteps.ts";
 
 /**
  * Places of the stage that are free now for heads from `by`: none while others stand in line for one, and less those that

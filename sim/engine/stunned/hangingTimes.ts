@@ -2,7 +2,7 @@ import { headAt } from "../chainRing.ts";
 import type { ChainState } from "../state/chainState.ts";
 import type { DayState } from "../state/dayState.ts";
 import type { StunnedState } from "../state/stunnedState.ts";
-import { nextStepSeconds, stepsUntil } from "./chainForecast.ts";
+import { nextStepSeconds, stepsUntil } from "./chainSteps.ts";
 
 /** When heads can be hung on a chain, one on each shackle that comes by, as long as it moves. */
 export class HangingTimes {

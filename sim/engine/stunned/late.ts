@@ -4,7 +4,8 @@ import type { DayState } from "../state/dayState.ts";
 import { type Item, STUCK, STUNNED } from "../state/item.ts";
 import type { StageState } from "../state/stageState.ts";
 import type { StunnedState } from "../state/stunnedState.ts";
-import { END, passHelped, START, tallyFromStunning } from "../watchLimits.ts";
+import { END, passHelped } from "../watchLimits.ts";
+import { helpJob } from "./help.ts";
 
 /*
  * Heads that were stunned and have not been stuck. Whoever waits longer than the plan's time gets help: one after another,
@@ -36,30 +37,6 @@ export function turnLate(day: DayState): void {
   care.called.push(item);
   scheduleLate(day, care);
   if (care.called.length === 1 && care.helped === null) requestJob(day, helpJob(day));
-}
-
-export function helpJob({ failures, vessels }: DayState): number {
-  return failures.count + vessels.count;
-}
-
-/** Somebody is there for the first head that was called for. */
-export function beginHelp(day: DayState): void {
-  const care = day.stunned!;
-  const { takesSeconds, sticks } = day.line.stunned!.late!;
-  const item = care.called.shift()!;
-  care.helped = item;
-  care.helpEnds = day.now + takesSeconds;
-  if (sticks) {
-    care.stuckThere++;
-    item.flags = (item.flags & ~STUNNED) | STUCK;
-    passHelped(day, item, care.to, START);
-  } else {
-    care.stunnedAgain++;
-    tallyFromStunning(day, item);
-  }
-  day.recorders?.heads?.help?.(item.number, sticks);
-  day.path?.helpBegins();
-  day.calendar.schedule(day.slots.help, care.helpEnds);
 }
 
 /** The help is over: the head is stuck, or its time begins anew. */

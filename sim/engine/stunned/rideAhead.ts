@@ -2,9 +2,10 @@ import { headAt } from "../chainRing.ts";
 import type { ChainState } from "../state/chainState.ts";
 import type { DayState } from "../state/dayState.ts";
 import type { Leg, StunnedState } from "../state/stunnedState.ts";
-import { nextStepSeconds, standsBefore } from "./chainForecast.ts";
+import type { Ahead } from "./ahead.ts";
+import { standsBefore } from "./chainForecast.ts";
+import { nextStepSeconds } from "./chainSteps.ts";
 import { HangingTimes } from "./hangingTimes.ts";
-import type { Ahead } from "./secondsUntilClear.ts";
 
 type Ride = Extract<Leg, { kind: "ride" }>;
 

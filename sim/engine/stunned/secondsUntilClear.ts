@@ -5,6 +5,7 @@ import { type DayState, DOWN } from "../state/dayState.ts";
 import type { PositionState } from "../state/positionState.ts";
 import type { StageState } from "../state/stageState.ts";
 import type { StunnedState } from "../state/stunnedState.ts";
+import type { Ahead } from "./ahead.ts";
 import { hasGateFor, hasVesselFor } from "./allowances.ts";
 import { standsBefore } from "./chainForecast.ts";
 import { freePlaces } from "./freePlaces.ts";
@@ -19,12 +20,6 @@ import { secondsLeft } from "./secondsLeft.ts";
  * two and of the next one, from what is known at this instant. What comes up later (a breakdown, work that takes longer
  * than usual) cannot be in it.
  */
-
-/** When heads come to a stage, the next one to be stunned last, and the longest that any of them waits on the way. */
-export interface Ahead {
-  comes: number[];
-  longestWait: number;
-}
 
 const NEVER: Ahead = { comes: [], longestWait: Infinity };
 const ROUNDING = 1e-6;
