@@ -222,12 +222,6 @@ export function wholePlan() {
         source: "house rule, invented",
       },
     ],
-    stunned: {
-      from: "stunning",
-      to: "sticking",
-      hold: false,
-      late: { after: "8 s", help: "stick there", takes: "4 s", crew: "maintenance" },
-    },
     gates: [{ name: "room to stick", from: "start of stunning", to: "start of sticking", atMost: 4 }],
     vessels: [
       { name: "blood tank", capacity: "800 kg", emptyAt: "700 kg", emptying: "10 min", crew: "maintenance" },

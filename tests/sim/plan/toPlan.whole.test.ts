@@ -243,15 +243,6 @@ describe("the plan of a whole plant", () => {
     });
   });
 
-  it("has help for stunned heads that wait, and no hold", () => {
-    expect(plan.stunned).toEqual({
-      from: "stunning",
-      to: "sticking",
-      hold: false,
-      late: { afterSeconds: 8, help: "stick there", takesSeconds: 4, crew: "maintenance" },
-    });
-  });
-
   it("has gates, vessels, money and words on the dressing", () => {
     expect(plan.gates).toEqual([
       { name: "room to stick", from: "stunning", to: { stage: "sticking", moment: "start" }, atMost: 4 },
