@@ -13,11 +13,14 @@ export function lineUpWords(found: Omit<LineUp, "words">): string[] {
 /** Which may be the best, buying nothing included. */
 function bestWords({ options, nothing, confidence }: Omit<LineUp, "words">): string {
   const percent = `${Number((confidence * 100).toFixed(2))} %`;
-  const may = options.filter((option) => option.againstBest.mayBeBest).map(({ name }) => `"${name}"`);
+  const sound = options.filter(({ harm }) => harm === null);
+  const may = sound.filter((option) => option.againstBest.mayBeBest).map(({ name }) => `"${name}"`);
   const names = nothing.mayBeBest ? [...may, "buying nothing"] : may;
   const words =
-    names.length === 1
-      ? `The best of the line-up by its yearly amount is ${names[0]}`
-      : `The best by its yearly amount may be ${names.join(", ")}`;
+    names.length === 0
+      ? "What earns most breaks a limit more often than the plan as it is: none of what may be best by its yearly amount is to be bought"
+      : names.length === 1
+        ? `The best of the line-up by its yearly amount is ${names[0]}`
+        : `The best by its yearly amount may be ${names.join(", ")}`;
   return `${words}, at ${percent} for all comparisons at once; options are taken one at a time, not together.`;
 }
