@@ -2,7 +2,7 @@ import type { ResponseInfo } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { Advice, ChangeKind, OtherChange, StudyResults, TriedChange } from "../results/index.ts";
 import type { DayJournal } from "../run/index.ts";
-import { estimate } from "../statistics/index.ts";
+import { estimate, harmOf, harmResponses } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
 import { type AdviceOptions, adviceResponses, studyName, whyStudy } from "./adviceStudy.ts";
 import { AdviceTrials, type Simulate, type Values } from "./adviceTrials.ts";
@@ -10,7 +10,6 @@ import { adviceWords } from "./adviceWords.ts";
 import type { PlanChange } from "./change.ts";
 import { changesToTry } from "./changesToTry.ts";
 import { gainEnds, isShownToGain } from "./gains.ts";
-import { harmOf, harmResponses } from "./harm.ts";
 import { littleWorth, startOf } from "./littleWorth.ts";
 import { type SearchResult, searchAdvice, searchDays, type Tried } from "./searchAdvice.ts";
 

@@ -8,7 +8,7 @@ const BY_NAME = /\b(stun|stick|bleed|inspect|chill)/i;
  * Names of the steps that nobody is advised to run quicker, because their time is there for animals or for hygiene:
  *
  * - those of the stretch that no planned stop may leave a head on (`day.safeStop`: from stunning to the end of bleeding);
- * - those between the two points of a gate, which holds heads back before stunning until there is room for them;
+ * - those between the two points of a gate, which holds heads back before stunning until there is room for them, and those between stunning and sticking of `stunned`;
  * - those where a time limit with a minimum begins, ends or lies between;
  * - dwells, chains that carry heads through a dwell's time included;
  * - those with one of the trade's words in their name (stunning, sticking, bleeding, inspection, chilling).
@@ -43,10 +43,11 @@ export function noWaitingBefore(plan: Plan): ReadonlySet<string> {
 }
 
 /** From stunning to the end of bleeding, as far as the plan says where that is. */
-function stunnedStretches({ day, gates }: Plan): (readonly [string | null, string | null])[] {
+function stunnedStretches({ day, gates, stunned }: Plan): (readonly [string | null, string | null])[] {
   return [
     ...(day.safeStop === null ? [] : [[day.safeStop.from, day.safeStop.to] as const]),
     ...gates.map(({ from, to }) => [from, to.stage] as const),
+    ...(stunned === null ? [] : [[stunned.from, stunned.to] as const]),
   ];
 }
 

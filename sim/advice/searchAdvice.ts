@@ -1,10 +1,9 @@
 import type { ResponseInfo } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
-import { compareWithBest, type Estimate, estimate } from "../statistics/index.ts";
+import { compareWithBest, type Estimate, estimate, harmOf } from "../statistics/index.ts";
 import type { AdviceTrials } from "./adviceTrials.ts";
 import type { PlanChange } from "./change.ts";
 import type { ChangesToTry } from "./changesToTry.ts";
-import { harmOf } from "./harm.ts";
 
 /** Days of every change, and of those that looked best on them. */
 export interface SearchDays {

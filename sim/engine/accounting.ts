@@ -131,6 +131,10 @@ export function forgetWarmUp(day: DayState): void {
   }
   for (const chain of day.chainAt) forgetChain(chain, day.now);
   for (const column of [day.out, day.beyond]) column.fill(0);
+  if (day.stunned !== null) {
+    day.stunned.stunnedAgain = 0;
+    day.stunned.stuckThere = 0;
+  }
   for (const tally of [day.timeInSystem, ...day.limitTallies]) tally.reset();
   day.watchedFrom = day.now;
   day.active?.forget(day.now);

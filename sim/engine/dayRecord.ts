@@ -39,6 +39,8 @@ export interface DayRecord {
   chains: ChainRecord[];
   gates: GateRecord[];
   vessels: VesselRecord[];
+  /** Help for stunned heads that waited too long; null where the plan has none. */
+  stunned: StunnedRecord | null;
   masses: MassRecord;
   /** Crates standing in lairage; null without loads. */
   lairage: QueueRecord | null;
@@ -54,7 +56,7 @@ export interface DayRecord {
 /**
  * What the heads (crates, for a crate step) that were left at a stage waited for: time (still at work, dwelling or on its
  * ride), people ("people": nobody of its crews is on duty; "more people": fewer than one position takes), a repair, a
- * place at the next stage, room in a vessel, the end of a pause, a gate. "hanging is over": heads that are not hung any
+ * place at the next stage, room in a vessel, the end of a pause, a gate, the hold for stunned heads. "hanging is over": heads that are not hung any
  * more by plan.
  */
 export const LEFT_REASONS = [
@@ -66,6 +68,7 @@ export const LEFT_REASONS = [
   "a full vessel",
   "a pause",
   "a gate",
+  "the hold before stunning",
   "hanging is over",
 ] as const;
 
@@ -116,6 +119,15 @@ export interface HeadTable {
   /** Index into `loads`, -1 without loads. */
   loads: Int32Array;
   arrived: Float64Array;
+  /** How often it was stunned again; 1 where it was stuck at its place, before its sticking station. */
+  stunnedAgain: Uint8Array;
+  stuckThere: Uint8Array;
+}
+
+/** Heads that waited too long after their stunning: how many times one was stunned again, and how many were stuck where they were. */
+export interface StunnedRecord {
+  stunnedAgain: number;
+  stuckThere: number;
 }
 
 export interface HeadCounts {

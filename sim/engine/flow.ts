@@ -23,9 +23,10 @@ import {
   WORK_ENDS,
   WORKING,
 } from "./state/dayState.ts";
-import { DIVERTED, type Item, UNDRAINED, UNFINISHED } from "./state/item.ts";
+import { DIVERTED, type Item, STUCK, UNDRAINED, UNFINISHED } from "./state/item.ts";
 import type { PositionState } from "./state/positionState.ts";
 import type { StageState } from "./state/stageState.ts";
+import { noteStuck, noteStunned, stickingLeft } from "./stunned/late.ts";
 import { firstOwnFailure, spendOwnUptime, startStationClocks, stopStationClocks } from "./uptime.ts";
 import { END, ENTRY, EXIT, passGates, passPoint, START } from "./watchLimits.ts";
 
@@ -63,7 +64,8 @@ function defer(day: DayState, stage: StageState): void {
 }
 
 function finishHead(day: DayState, stage: StageState, item: Item): void {
-  passPoint(day, item, stage, END);
+  passWork(day, item, stage, END);
+  if (stage.stuns && item.sendTo === NONE) noteStunned(day, day.stunned!, item);
   day.workFinish = day.now;
   if (stage.isHanging) day.recorders?.hung.pass(day.now);
   if (day.path && noMoreHeads(day)) day.path.workEnds();
@@ -71,6 +73,12 @@ function finishHead(day: DayState, stage: StageState, item: Item): void {
   if (item.sendTo !== NONE) return;
   stage.processed++;
   takeProducts(day, stage, item);
+}
+
+/** A head that was stuck where it waited passes its station unworked: gates see it there, limits saw its sticking. */
+function passWork(day: DayState, item: Item, stage: StageState, moment: number): void {
+  if (stage.sticks && (item.flags & STUCK) !== 0) passGates(day, item, stage, moment);
+  else passPoint(day, item, stage, moment);
 }
 
 /** The head rides on; the position takes the next one in its window. */
@@ -517,6 +525,11 @@ function passEmptyCrate(day: DayState, to: number): void {
  * do so when the instant is over.
  */
 export function startWaiting(day: DayState, stage: StageState): void {
+  if (stage.isHeldForStunned && !day.stunned!.mayBegin) {
+    day.stunned!.looks = true;
+    day.path?.callsHold();
+    return;
+  }
   if (stage.people > 0) {
     callPeople(day, stage, day.path !== null && stage.idle > 0 && hasWork(day, stage) && isOpen(day, stage));
     return;
@@ -537,6 +550,7 @@ export function hasWork(day: DayState, stage: StageState): boolean {
 
 /** Nothing but people or a machine can keep the stage from beginning what waits. */
 export function isOpen(day: DayState, stage: StageState): boolean {
+  if (stage.isHeldForStunned && !day.stunned!.mayBegin) return false;
   return stage.pauses === 0 && !isHeld(day, stage);
 }
 
@@ -552,20 +566,23 @@ export function startNext(day: DayState, stage: StageState, crew: CrewState | nu
   for (let more = 1; more < stage.perCycle && queue.length > 0; more++) position.held.push(queue.shift());
   noteQueueLeft(day, stage);
   noteHold(day, stage, false);
-  position.remaining = walking + workOn(stage, item);
+  position.remaining = walking + workOn(day, stage, item);
   if (stage.takesHeads) {
-    passPoint(day, item, stage, START);
+    passWork(day, item, stage, START);
     enterGates(day, stage, item);
   }
+  if (stage.isHeldForStunned) day.stunned!.mayBegin = false;
+  if (stage.sticks) noteStuck(day, item);
   day.path?.start(day, position, walking);
   startRun(day, position);
   if (crateIsEmpty) emptyCrate(day);
 }
 
 /** One draw per head even when it passes unworked, so that another setting keeps every other head's time. */
-function workOn(stage: StageState, item: Item): number {
+function workOn(day: DayState, stage: StageState, item: Item): number {
   const { weightPerKg, weightElse } = stage;
   const drawn = stage.work.draw();
+  if (stage.sticks && (item.flags & STUCK) !== 0) return stickingLeft(day, stage, item);
   if (weightElse < 0 && weightPerKg === 0) return drawn;
   const weight = item.weight;
   if (weightElse >= 0 && (weight < stage.weightFrom || weight > stage.weightTo)) {

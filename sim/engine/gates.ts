@@ -33,9 +33,10 @@ function change(day: DayState, gate: number, by: number): void {
   between.set(between.heads + by, day.now);
 }
 
-/** True when a gate is full, a planned stop is due, or a vessel that the stage feeds is full. */
+/** True when a gate is full, a planned stop is due, a head would wait after its stunning, or a vessel that the stage feeds is full. */
 export function isHeld(day: DayState, stage: StageState): boolean {
   const { gates } = stage;
+  if (stage.isHeldForStunned && day.stunned!.isClosed) return true;
   for (let row = 0; row < gates.length; row++) if (isClosed(day, gates[row]!)) return true;
   return vesselIsFull(day, stage);
 }

@@ -12,6 +12,8 @@ export class HeadLog implements HeadWatcher {
   private destinations = new Int32Array(0);
   private loads = new Int32Array(0);
   private arrived = new Float64Array(0);
+  private stunnedAgain = new Uint8Array(0);
+  private stuckThere = new Uint8Array(0);
 
   constructor(stages: number) {
     this.stages = stages;
@@ -23,6 +25,11 @@ export class HeadLog implements HeadWatcher {
     this.loads[head] = load;
     this.arrived[head] = arrived;
     this.destinations[head] = -1;
+  }
+
+  help(head: number, sticks: boolean): void {
+    if (sticks) this.stuckThere[head] = 1;
+    else this.stunnedAgain[head]!++;
   }
 
   pass(head: number, stage: number, moment: number, now: number): void {
@@ -40,6 +47,8 @@ export class HeadLog implements HeadWatcher {
       destinations: this.destinations.slice(0, this.rows),
       loads: this.loads.slice(0, this.rows),
       arrived: this.arrived.slice(0, this.rows),
+      stunnedAgain: this.stunnedAgain.slice(0, this.rows),
+      stuckThere: this.stuckThere.slice(0, this.rows),
     };
   }
 
@@ -49,11 +58,16 @@ export class HeadLog implements HeadWatcher {
     times.set(this.times);
     this.times = times;
     const [destinations, loads, arrived] = [this.destinations, this.loads, this.arrived];
+    const [stunnedAgain, stuckThere] = [this.stunnedAgain, this.stuckThere];
     this.destinations = new Int32Array(capacity);
     this.loads = new Int32Array(capacity);
     this.arrived = new Float64Array(capacity);
+    this.stunnedAgain = new Uint8Array(capacity);
+    this.stuckThere = new Uint8Array(capacity);
     this.destinations.set(destinations);
     this.loads.set(loads);
     this.arrived.set(arrived);
+    this.stunnedAgain.set(stunnedAgain);
+    this.stuckThere.set(stuckThere);
   }
 }

@@ -1,10 +1,11 @@
 import { claimForJob, freePeople } from "./people.ts";
 import type { CrewState } from "./state/crewState.ts";
 import { type DayState, POSITION_REPAIRED } from "./state/dayState.ts";
+import { beginHelp, helpJob } from "./stunned/help.ts";
 
 /*
- * Jobs that one person of a crew may have to be there for: repairing a failure unit (job = unit) and emptying a vessel
- * (job = failures.count + vessel). Without a crew help is always at hand; with one, jobs wait first come first served and
+ * Jobs that one person of a crew may have to be there for: repairing a failure unit (job = unit), emptying a vessel
+ * (job = failures.count + vessel), and helping stunned heads that wait too long (the job behind these). Without a crew help is always at hand; with one, jobs wait first come first served and
  * go before the crew's other work.
  */
 
@@ -28,7 +29,8 @@ export function startJobs(day: DayState, crew: CrewState): void {
 }
 
 function crewOfJob(day: DayState, job: number): CrewState | null {
-  const { failures, vessels } = day.line;
+  const { failures, vessels, stunned } = day.line;
+  if (job === helpJob(day)) return day.crewAt[stunned!.late!.crew] ?? null;
   const crew = job < failures.count ? failures.crew[job]! : vessels.crew[job - failures.count]!;
   return day.crewAt[crew] ?? null;
 }
@@ -36,6 +38,10 @@ function crewOfJob(day: DayState, job: number): CrewState | null {
 /** The job is under way; whoever does it is there already. */
 export function startJob(day: DayState, job: number): void {
   const { failures, vessels } = day.line;
+  if (job === helpJob(day)) {
+    beginHelp(day);
+    return;
+  }
   if (job >= failures.count) {
     const vessel = job - failures.count;
     day.vesselTaken[vessel] = day.vesselKg[vessel]!;

@@ -2,6 +2,7 @@ import { forgetWarmUp } from "./accounting.ts";
 import { leaveAllGates } from "./gates.ts";
 import type { DayState } from "./state/dayState.ts";
 import type { Item } from "./state/item.ts";
+import { noteGone } from "./stunned/late.ts";
 import { passExit } from "./watchLimits.ts";
 
 const CARCASS_INDEX = 0;
@@ -18,6 +19,7 @@ export function leaveLine(day: DayState, item: Item, destination: number): void 
     day.recorders?.out.set(day.now, day.out[CARCASS_INDEX]!);
   }
   leaveAllGates(day, item);
+  if (day.stunned !== null) noteGone(day, day.stunned, item);
   day.recorders?.heads?.end(item.number, destination);
   day.killStops?.leave(item.number, day.now);
   day.pool.give(item);

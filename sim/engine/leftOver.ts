@@ -43,6 +43,7 @@ function reasonOf(day: DayState, stage: StageState): Reason {
   if (some(DOWN)) return { reason: "a repair", of: repairers(day, stage) };
   if (some(BLOCKED)) return nextFull(stage);
   if (stage.pauses > 0) return { reason: "a pause", of: [] };
+  if (stage.isHeldForStunned && day.stunned!.isClosed) return { reason: "the hold before stunning", of: [] };
   if (isHeld(day, stage)) return { reason: "a gate", of: [] };
   return lack ?? nextFull(stage);
 }

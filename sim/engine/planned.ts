@@ -64,7 +64,7 @@ export function turnReturn(day: DayState): void {
 }
 
 /** A break, a pause or the end of a shift that takes somebody off the stretch which no stop may catch a head in. */
-function stopsProtected(day: DayState, row: number): boolean {
+export function stopsProtected(day: DayState, row: number): boolean {
   const { calendar, crews, stages } = day.line;
   const target = calendar.target[row]!;
   if (calendar.action[row] === CREW_BREAK) return crews.protected[target] === 1;

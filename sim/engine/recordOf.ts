@@ -14,6 +14,7 @@ import {
   type SectionRecord,
   STATES,
   type StageRecord,
+  type StunnedRecord,
   type VesselRecord,
 } from "./dayRecord.ts";
 import { notHung } from "./leaveLine.ts";
@@ -59,6 +60,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     chains: day.chainAt.map((chain) => chainRecord(day, chain)),
     gates: line.gates.names.map((_, gate) => gateRecord(day, gate)),
     vessels: line.vessels.names.map((_, vessel) => vesselRecord(day, vessel)),
+    stunned: stunnedRecord(day),
     masses: massRecord(day),
     lairage: line.supply.kind === "loads" ? headsOver(day, day.stageAt[line.supply.feeding]!.shown) : null,
     traces: day.recorders?.traces(day.now) ?? null,
@@ -66,6 +68,11 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     binding: bindingRecord(day, status),
     killStops,
   };
+}
+
+function stunnedRecord({ line, stunned }: DayState): StunnedRecord | null {
+  if (stunned === null || line.stunned!.late === null) return null;
+  return { stunnedAgain: stunned.stunnedAgain, stuckThere: stunned.stuckThere };
 }
 
 function stageRecords(day: DayState): StageRecord[] {

@@ -4,6 +4,9 @@ import {
   SLOT_CHAIN,
   SLOT_DWELL,
   SLOT_FAILURE,
+  SLOT_HELP,
+  SLOT_HOLD,
+  SLOT_LATE,
   SLOT_LOAD,
   SLOT_POSITION,
   SLOT_RETURN,
@@ -26,6 +29,8 @@ import { runAhead } from "./serial/runAhead.ts";
 import { settle } from "./settle.ts";
 import { type DayOptions, DayState, NOTHING, POSITION_FAILS, WORK_ENDS } from "./state/dayState.ts";
 import type { PositionState } from "./state/positionState.ts";
+import { look, noteEvent, turnHold } from "./stunned/hold.ts";
+import { turnHelp, turnLate } from "./stunned/late.ts";
 import { turnVessel } from "./turnVessel.ts";
 
 /**
@@ -90,17 +95,20 @@ export function advance(day: DayState, until: number): "running" | "finished" | 
     day.path?.fire(day, slot, kind[slot]!, owner[slot]!);
     take(day, slot, kind[slot]!, owner[slot]!);
     if (day.opened) settle(day);
+    if (day.stunned !== null) noteEvent(day, day.stunned);
     if (options.check) checkConservation(day);
   }
   return "finished";
 }
 
-/** The slot of the next event. Before the clock goes on, people are sent, until that makes nothing more happen now. */
+/** The slot of the next event. Before the clock goes on, people are sent and held stunners look, until that makes nothing more happen now. */
 function nextSlot(day: DayState): number {
   const { calendar } = day;
   let slot = calendar.next();
-  while (day.unsent && calendar.times[slot]! > day.now) {
-    sendPeople(day);
+  const { stunned } = day;
+  while ((day.unsent || stunned?.looks === true) && calendar.times[slot]! > day.now) {
+    if (day.unsent) sendPeople(day);
+    else look(day, stunned!);
     if (day.opened) settle(day);
     if (day.options.check) checkConservation(day);
     slot = calendar.next();
@@ -127,6 +135,7 @@ function tooLong(day: DayState, mostEvents: number): DayTooLong {
     day.now = calendar.times[slot]!;
     take(day, slot, line.slots.kind[slot]!, line.slots.owner[slot]!);
     if (day.opened) settle(day);
+    if (day.stunned !== null) noteEvent(day, day.stunned);
   }
   return new DayTooLong(mostEvents, hours, busiestStage(line, slots));
 }
@@ -141,6 +150,9 @@ function take(day: DayState, slot: number, kind: number, owner: number): void {
   else if (kind === SLOT_RETURN) turnReturn(day);
   else if (kind === SLOT_CALENDAR) turnCalendar(day);
   else if (kind === SLOT_LOAD) loadArrives(day);
+  else if (kind === SLOT_HOLD) turnHold(day);
+  else if (kind === SLOT_LATE) turnLate(day);
+  else if (kind === SLOT_HELP) turnHelp(day);
   else headArrives(day);
 }
 

@@ -36,19 +36,37 @@ export function passGates(day: DayState, item: Item, stage: StageState, moment: 
   leaveGatesAt(day, item, stage.index * 4 + moment);
 }
 
+/** Somebody who was called does the work where the head is: limits and the table of heads see it, gates do not. */
+export function passHelped(day: DayState, item: Item, stage: StageState, moment: number): void {
+  watchTimes(day, item, stage.index * 4 + moment, day.now);
+  day.recorders?.heads?.pass(item.number, stage.index, moment, day.now);
+}
+
+/** The head is stunned again: the time since it was stunned counts, and is not counted once more. */
+export function tallyFromStunning(day: DayState, item: Item): void {
+  for (const limit of day.line.stunned!.limits) {
+    tallyLimit(day, limit, day.now - item.stamps[limit]!);
+    item.stamps[limit] = Number.NaN;
+  }
+}
+
 function leaveGatesAt(day: DayState, item: Item, point: number): void {
   const { gateFrom, gate } = day.points;
   for (let row = gateFrom[point]!; row < gateFrom[point + 1]!; row++) leaveGate(day, gate[row]!, item);
 }
 
 function watch(day: DayState, item: Item, point: number, time: number): void {
+  watchTimes(day, item, point, time);
+  leaveGatesAt(day, item, point);
+}
+
+function watchTimes(day: DayState, item: Item, point: number, time: number): void {
   const { limitFrom, limit: limits } = day.points;
   for (let row = limitFrom[point]!; row < limitFrom[point + 1]!; row++) {
     const limit = limits[row]! >> 1;
     if ((limits[row]! & 1) === 0) item.stamps[limit] = time;
     else tallyLimit(day, limit, time - item.stamps[limit]!);
   }
-  leaveGatesAt(day, item, point);
 }
 
 /** A head that never passed the near end (it was taken off before) has no time to judge. */

@@ -1,6 +1,7 @@
 import { supportOf } from "../observations/index.ts";
+import type { Plan } from "../plan/index.ts";
 import { differenceInWords } from "../results/index.ts";
-import { estimateWithin, shareEstimate } from "../statistics/index.ts";
+import { estimateWithin, harmOf, shareEstimate } from "../statistics/index.ts";
 import { type Choice, chooseBest } from "./chooseBest.ts";
 import { countDesigns } from "./countDesigns.ts";
 import { type Design, Designs } from "./designs.ts";
@@ -51,7 +52,7 @@ export async function improve(
   const improvement = {
     ...about(question),
     ...{ ...found, recommended },
-    tried: ranked(tried, question).map((trial) => triedOf(trial, finalists, question)),
+    tried: ranked(tried, question).map((trial) => triedOf(trial, tried, { finalists, question })),
     curve: curve.map((trial) => pointOf(trial, curve, question)),
     effort: {
       designsTried: tried.length,
@@ -78,12 +79,25 @@ function about({ name, question, seed, confidence, response, space }: ImproveQue
 /** The best of the search that are allowed; the plan as it is among them where it is allowed. */
 function finalistsOf(tried: readonly Trial[], question: ImproveQuestion): Design[] {
   const { space, search: asked } = question;
-  const allowed = tried.filter(({ design }) => design.counts !== null && isAllowed(space, design.counts));
+  const open = tried.filter(({ design }) => design.counts !== null && isAllowed(space, design.counts));
+  const harmless = open.filter((trial) => searchHarm(trial, tried, question) === null);
+  const allowed = harmless.length > 0 ? harmless : open;
   const best = ranked(allowed, question)
     .slice(0, asked.finalists)
     .map(({ design }) => design);
   const base = allowed.find(({ design }) => design.key === "base")?.design;
   return base === undefined || best.includes(base) ? best : [...best.slice(0, -1), base];
+}
+
+/** The plan's limits that the question says nothing of: of the others it says which share of heads may be outside. */
+function unasked({ base, limits }: ImproveQuestion): Pick<Plan, "limits"> {
+  return { limits: base.plan.limits.filter(({ name }) => limits.every((asked) => asked.name !== name)) };
+}
+
+/** What the design made worse than the plan as it is, on the days of the search. */
+function searchHarm({ design, responses }: Trial, tried: readonly Trial[], question: ImproveQuestion): string | null {
+  const asIs = tried.find((trial) => trial.design.key === "base");
+  return asIs === undefined || design === asIs.design ? null : harmOf(unasked(question), asIs.responses, responses);
 }
 
 /** Of the days on which the pick is compared with the plan as it is. */
@@ -102,11 +116,14 @@ async function choose(
   // Half of what may go wrong goes to the limits, where there are any.
   const alpha = (1 - probability) / (limits.length === 0 ? 1 : 2);
   const kept = await keepLimits(finalists, question, trials, alpha);
-  const running = finalists.filter((design) => kept.get(design) === "kept");
+  const harm = await harmsOf(finalists, base, question, trials);
+  const running = finalists.filter((design) => kept.get(design) === "kept" && harm.get(design) === null);
   const difference = question.difference ?? (await usualDifference(base, question, trials));
   const asked = { n0: firstStage, delta: difference, alpha, better: response.better!, atMost };
   const choice = running.length === 0 ? null : await chooseBest(running, trials, asked);
-  const told = finalists.map((design) => finalistOf(design, kept.get(design)!, { running, choice, question, trials }));
+  const told = finalists.map((design) =>
+    finalistOf(design, kept.get(design)!, { running, harm, choice, question, trials }),
+  );
   const pick = choice?.best ?? null;
   return {
     pick,
@@ -120,20 +137,37 @@ async function usualDifference(base: Design, { firstStage }: ImproveQuestion, tr
   return Math.max(Math.abs(meanOf(trial!.values.filter((value) => value !== null)) ?? 0), 1) * USUAL_DIFFERENCE;
 }
 
+/** By design: what it makes worse than the plan as it is, on the first days of the choice; null for nothing. */
+async function harmsOf(
+  finalists: readonly Design[],
+  base: Design,
+  question: ImproveQuestion,
+  trials: Trials,
+): Promise<Map<Design, string | null>> {
+  const [before, ...after] = await trials.of([base, ...finalists], question.firstStage);
+  return new Map(
+    after.map(({ design, responses }) => [
+      design,
+      design === base ? null : harmOf(unasked(question), before!.responses, responses),
+    ]),
+  );
+}
+
 interface Contest {
   running: readonly Design[];
+  harm: ReadonlyMap<Design, string | null>;
   choice: Choice | null;
   question: ImproveQuestion;
   trials: Trials;
 }
 
 async function finalistOf(design: Design, limits: Kept, contest: Contest): Promise<Finalist> {
-  const { running, choice, question, trials } = contest;
+  const { running, harm, choice, question, trials } = contest;
   const place = running.indexOf(design);
   const days = Math.max(question.firstStage, choice?.days[place] ?? 0, trials.known(design));
   const [trial] = await trials.of([design], days);
   const dropped = choice?.state?.dropped.find(({ variant }) => variant === place)?.after ?? null;
-  return { ...foundOf(trial!, question), limits, droppedAfter: dropped };
+  return { ...foundOf(trial!, question), limits, harm: harm.get(design) ?? null, droppedAfter: dropped };
 }
 
 async function recommend(
@@ -174,7 +208,11 @@ function pointOf(trial: Trial, curve: readonly Trial[], question: ImproveQuestio
   };
 }
 
-function triedOf(trial: Trial, finalists: readonly Design[], question: ImproveQuestion): TriedDesign {
+function triedOf(
+  trial: Trial,
+  tried: readonly Trial[],
+  { finalists, question }: { finalists: readonly Design[]; question: ImproveQuestion },
+): TriedDesign {
   const { design } = trial;
   return {
     ...foundOf(trial, question),
@@ -182,6 +220,7 @@ function triedOf(trial: Trial, finalists: readonly Design[], question: ImproveQu
     keepsLimits: meritOf(trial, question).excess === 0,
     allowed: design.counts !== null && isAllowed(question.space, design.counts),
     finalist: finalists.includes(design),
+    harm: searchHarm(trial, tried, question),
   };
 }
 

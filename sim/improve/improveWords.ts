@@ -7,13 +7,28 @@ export function improveWords(found: Omit<Improvement, "words">): string[] {
   const { recommended } = found;
   return [
     ...(recommended === null ? [noneWords(found)] : pickWords(recommended, found)),
+    ...harmWords(found),
     ...(recommended?.limits ?? []).map((limit) => limitWords(limit, found.confidence)),
     effortWords(found),
   ];
 }
 
+/** What was never picked, and why. */
+function harmWords({ finalists, tried }: Omit<Improvement, "words">): string[] {
+  const left = tried.filter(({ allowed, finalist, harm }) => allowed && !finalist && harm !== null).length;
+  const leftOut = `${left} of the designs tried were left out: on the days of the search they broke a limit more than the plan as it is, or handled fewer heads.`;
+  return [...finalists.flatMap(pickedNever), ...(left === 0 ? [] : [leftOut])];
+}
+
+function pickedNever({ name, harm }: Improvement["finalists"][number]): string[] {
+  return harm === null ? [] : [`Not picked, whatever it brings: ${name}. Compared with the plan as it is, ${harm}.`];
+}
+
 function noneWords({ choice, finalists }: Omit<Improvement, "words">): string {
   if (choice.kind === "no value") return "No choice is possible: on some day the goal has no value.";
+  const harmful = finalists.filter(({ limits, harm }) => limits === "kept" && harm !== null).length;
+  if (harmful > 0)
+    return `None of the ${finalists.length} finalists keeps the limits asked for and does no harm, so none is recommended.`;
   const open = finalists.filter(({ limits }) => limits === "not shown").length;
   const rest = open === 0 ? "All are shown to break one." : `${open} of them may keep them; more days would tell.`;
   return `None of the ${finalists.length} finalists is shown to keep the limits, so none is recommended. ${rest}`;
@@ -24,7 +39,7 @@ function pickWords(
   { choice, finalists, goal, confidence }: Omit<Improvement, "words">,
 ): string[] {
   const zone = groupDigits(formatSpan(choice.difference, goal, "plain"));
-  const rivals = finalists.filter(({ limits }) => limits === "kept").length;
+  const rivals = finalists.filter(({ limits, harm }) => limits === "kept" && harm === null).length;
   const percent = formatShare(choice.probability);
   const promise = {
     selected: `It is picked as the best of ${rivals} finalists: right with a probability of ${percent} or more if it is better than the others by ${zone}; of finalists nearer to the best than that, any may be picked. The designs that are no finalists were left by the search, which promises nothing.`,

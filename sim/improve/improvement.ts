@@ -60,6 +60,8 @@ export interface Recommendation extends Found, Change {
 
 export interface Finalist extends Found {
   limits: Kept;
+  /** Why it may not be picked although it keeps the limits asked for: what is worse than in the plan as it is; null for nothing. */
+  harm: string | null;
   /** Observations after which it was dropped; null of the one picked, and of those that were not in the choice. */
   droppedAfter: number | null;
 }
@@ -73,6 +75,8 @@ export interface TriedDesign extends Found {
   allowed: boolean;
   /** Whether the choice was among it and others. */
   finalist: boolean;
+  /** What it made worse than the plan as it is on these few days; null for nothing. */
+  harm: string | null;
 }
 
 export interface CurvePoint extends Found {

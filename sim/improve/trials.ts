@@ -1,6 +1,7 @@
 import type { Plan } from "../plan/index.ts";
 import type { StudyResults, Why } from "../results/index.ts";
 import type { DayJournal, SimulatedDay } from "../run/index.ts";
+import { harmResponses } from "../statistics/index.ts";
 import { PLAIN_PROCEDURE, type Study, type Variant } from "../study/index.ts";
 import { type Design, variantOf } from "./designs.ts";
 import type { ImproveQuestion } from "./question.ts";
@@ -99,10 +100,9 @@ function firstDays({ design, values, responses, why }: Trial, days: number): Tri
 }
 
 /** What is read of each day: the goal, the limits, and what everyone looks at. */
-function responsesFor({ response, limits }: ImproveQuestion): string[] {
-  return [
-    ...new Set([response.key, ...limits.map(({ key }) => key), "headsPerHour", "carcasses", "finish", "overtime"]),
-  ];
+function responsesFor({ response, limits, base }: ImproveQuestion): string[] {
+  const asked = [response.key, ...limits.map(({ key }) => key), "headsPerHour", "carcasses", "finish", "overtime"];
+  return [...new Set([...asked, ...harmResponses(base.plan)])];
 }
 
 /** A purchase is reckoned by its yearly amount; what the plan says of capital would reckon it twice. */

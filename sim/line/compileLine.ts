@@ -9,6 +9,7 @@ import { compileGates, compileLimits, compilePoints } from "./compileLimits.ts";
 import { productsOf } from "./compileProducts.ts";
 import { compileSlots } from "./compileSlots.ts";
 import { compilePositions, compileStages, destinationsOf, sectionsOf } from "./compileStages.ts";
+import { compileStunned } from "./compileStunned.ts";
 import { compileSupply } from "./compileSupply.ts";
 import { compileVessels } from "./compileVessels.ts";
 import { steps } from "./steps.ts";
@@ -34,6 +35,7 @@ export function compileLine(plan: Plan): CompiledLine {
     points: compilePoints(plan, all),
     limits: compileLimits(plan),
     gates: compileGates(plan, all),
+    stunned: compileStunned(plan, all),
     slots: compileSlots(plan, { stages, positions, failures, chains, vessels }),
     supply: compileSupply(plan, all),
     killLine: compileKillLine(plan, all),

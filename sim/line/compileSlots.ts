@@ -9,6 +9,9 @@ import {
   SLOT_CHAIN,
   SLOT_DWELL,
   SLOT_FAILURE,
+  SLOT_HELP,
+  SLOT_HOLD,
+  SLOT_LATE,
   SLOT_LOAD,
   SLOT_POSITION,
   SLOT_RETURN,
@@ -32,7 +35,7 @@ interface Parts {
  * Numbers the slots; the number is the rank among events at the same instant. Order: work, dwell and chains, last stage
  * first (a place that frees downstream is free for the head upstream), positions of a stage by number; then travel, last
  * stage first; then failures and repairs with slots of their own; then vessels; then people coming back; then the
- * calendar; then arrivals. Writes the `slot` columns of `parts`.
+ * calendar; then arrivals; then the care for stunned heads. Writes the `slot` columns of `parts`.
  */
 export function compileSlots(plan: Plan, parts: Parts): SlotColumns {
   const { stages, positions, failures, chains, vessels } = parts;
@@ -63,6 +66,8 @@ export function compileSlots(plan: Plan, parts: Parts): SlotColumns {
   const returns = add(SLOT_RETURN, 0);
   const calendar = add(SLOT_CALENDAR, 0);
   const supply = add(plan.supply.kind === "loads" ? SLOT_LOAD : SLOT_STREAM, 0);
+  const careFor = (slotKind: number) => (plan.stunned === null ? -1 : add(slotKind, 0));
+  const [hold, late, help] = [careFor(SLOT_HOLD), careFor(SLOT_LATE), careFor(SLOT_HELP)];
   return {
     count: kind.length,
     kind: Int8Array.from(kind),
@@ -72,5 +77,8 @@ export function compileSlots(plan: Plan, parts: Parts): SlotColumns {
     returns,
     calendar,
     supply,
+    hold,
+    late,
+    help,
   };
 }

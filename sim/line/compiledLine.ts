@@ -40,6 +40,9 @@ export const SLOT_STREAM = 6;
 export const SLOT_CHAIN = 7;
 export const SLOT_VESSEL = 8;
 export const SLOT_RETURN = 9;
+export const SLOT_HOLD = 10;
+export const SLOT_LATE = 11;
+export const SLOT_HELP = 12;
 
 /**
  * A plan as the engine wants it: flat arrays indexed by stage, position, failure unit, crew, limit or slot; names only to
@@ -57,6 +60,8 @@ export interface CompiledLine {
   gates: GateColumns;
   chains: ChainColumns;
   vessels: VesselColumns;
+  /** The care for stunned heads, or null. */
+  stunned: CompiledStunned | null;
   slots: SlotColumns;
   supply: CompiledSupply;
   /** Null where nothing in the plan says where heads are stunned. */
@@ -228,6 +233,26 @@ export interface GateColumns {
   safeStop: number;
 }
 
+/** What is done so that no stunned head waits between two stations. */
+export interface CompiledStunned {
+  /** Stage that stuns, and the one that sticks. */
+  from: number;
+  to: number;
+  hold: boolean;
+  /** Limits that watch the time from (the start or end of) stunning to (the start or end of) sticking. */
+  limits: Int32Array;
+  late: CompiledHelp | null;
+}
+
+export interface CompiledHelp {
+  afterSeconds: number;
+  takesSeconds: number;
+  /** True: stuck where it is; false: stunned again. */
+  sticks: boolean;
+  /** Crew that helps, or -1. */
+  crew: number;
+}
+
 export interface ChainColumns {
   count: number;
   /** Stage index of the chain; its stations are stages firstStation .. firstStation + stationCount. */
@@ -284,6 +309,10 @@ export interface SlotColumns {
   returns: number;
   calendar: number;
   supply: number;
+  /** When a held stage looks again, a stunned head has waited too long, help for it is over; -1 without such care. */
+  hold: number;
+  late: number;
+  help: number;
 }
 
 export type CompiledSupply =

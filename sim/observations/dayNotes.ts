@@ -61,6 +61,8 @@ function reasonWords(plan: Plan, day: DayRecord, left: LeftRecord): string {
       return `${stay}: ${listWords(of)} is full and not emptied`;
     case "a pause":
       return `${stay}: the station pauses by plan`;
+    case "the hold before stunning":
+      return `${count === 1 ? "is" : "are"} held back so that no stunned head waits`;
     case "a gate":
       return `${count === 1 ? "is" : "are"} held back by a gate or a planned stop`;
     default:

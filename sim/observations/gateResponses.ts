@@ -5,7 +5,7 @@ import { per, row } from "./row.ts";
 import { stageRecordOf } from "./stageRecordOf.ts";
 import { workingSeconds } from "./workingTime.ts";
 
-/** Heads between a gate's two points, and how long each stage behind a gate or a safe stop was held back. */
+/** Heads between a gate's two points, and how long each stage behind a gate, a safe stop or the hold before stunning was held back. */
 export function gateResponses(plan: Plan): Response[] {
   return [...plan.gates.flatMap(({ name }) => [level(name, "mean"), level(name, "max")]), ...heldBack(plan)];
 }
@@ -19,6 +19,7 @@ function level(gate: string, key: "mean" | "max"): Response {
 function heldBack(plan: Plan): Response[] {
   const starts = new Set(plan.gates.map(({ from }) => from));
   if (plan.day.safeStop !== null) starts.add(plan.day.safeStop.from);
+  if (plan.stunned?.hold) starts.add(plan.stunned.from);
   return steps(plan)
     .filter(({ kind, name }) => kind !== "crates" && starts.has(name))
     .map(({ name }) =>

@@ -16,6 +16,7 @@ import { oeeResponses } from "./oeeResponses.ts";
 import type { Response } from "./response.ts";
 import { sectionResponses } from "./sectionResponses.ts";
 import { stageResponses } from "./stageResponses.ts";
+import { stunnedResponses } from "./stunnedResponses.ts";
 import { supplyResponses } from "./supplyResponses.ts";
 import { utilityResponses } from "./utilityResponses.ts";
 import { vesselResponses } from "./vesselResponses.ts";
@@ -36,6 +37,7 @@ export function responseList(plan: Plan): Response[] {
     ...massResponses(plan),
     ...chainResponses(plan),
     ...gateResponses(plan),
+    ...stunnedResponses(plan),
     ...vesselResponses(plan),
     ...chillerResponses(plan),
     ...divertedResponses(plan),

@@ -17,6 +17,8 @@ export interface Plan {
   line: Stage[];
   limits: TimeLimit[];
   gates: Gate[];
+  /** What is done so that no stunned animal waits for its sticking; null for nothing. */
+  stunned: Stunned | null;
   /** Vessels that by-products run into; the stages say what runs where. */
   vessels: Vessel[];
   /** What it all costs and earns; null when the plan gives no money. */
@@ -344,6 +346,27 @@ export interface Gate {
   from: string;
   to: Point;
   atMost: number;
+}
+
+/** What is done for a stunned head that waits for its sticking longer than it may. */
+export const LATE_HELP = ["stun again", "stick there"] as const;
+
+/** The care for animals between the station that stuns and the one that sticks. */
+export interface Stunned {
+  from: string;
+  to: string;
+  /** A head is stunned only when all that is known at that instant says that nothing will make it wait. */
+  hold: boolean;
+  late: LateHelp | null;
+}
+
+/** What is done for a head `afterSeconds` after the end of its stunning, unless it has been stuck by then. */
+export interface LateHelp {
+  afterSeconds: number;
+  help: (typeof LATE_HELP)[number];
+  takesSeconds: number;
+  /** One person of this crew does it; null when somebody is always at hand. */
+  crew: string | null;
 }
 
 /** Takes by-products in; emptied when full (or at `emptyAtKg`), which takes time and perhaps a person. */

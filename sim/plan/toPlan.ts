@@ -3,6 +3,7 @@ import { dayStart, toDay } from "./parts/toDay.ts";
 import { toLiveHandling } from "./parts/toLiveHandling.ts";
 import { toMoney } from "./parts/toMoney.ts";
 import { toStage } from "./parts/toStage.ts";
+import { toStunned } from "./parts/toStunned.ts";
 import { toSupply } from "./parts/toSupply.ts";
 import { toVessel } from "./parts/toVessel.ts";
 import type { Plan } from "./plan.ts";
@@ -24,6 +25,7 @@ export function toPlan(file: PlanFile): Plan {
     line: file.line.filter(({ leftOut }) => !leftOut).map(toStage),
     limits: file.limits.map(({ min, max, ...limit }) => ({ ...limit, minSeconds: min, maxSeconds: max })),
     gates: file.gates,
+    stunned: file.stunned && toStunned(file.stunned),
     vessels: file.vessels.map(toVessel),
     money: file.money && toMoney(file.money),
     dressing: file.dressing,

@@ -1,6 +1,6 @@
 import type { ResponseInfo } from "../observations/index.ts";
 import { type ComparisonInWords, comparisonsInWords, type StudyResults } from "../results/index.ts";
-import { type AgainstBest, compareWithBest } from "../statistics/index.ts";
+import { type AgainstBest, compareWithBest, harmOf } from "../statistics/index.ts";
 import { formatConfidence, groupDigits } from "../units/index.ts";
 import { type Appraisal, appraise } from "./appraise.ts";
 import { cashOfDay } from "./cashOfDay.ts";
@@ -25,6 +25,8 @@ export interface OptionWorth {
   verdict: "pays" | "does not pay" | "not decided";
   /** Against the best of the others, in equal yearly amounts; buying nothing is one of them. */
   againstBest: AgainstBest;
+  /** What it makes worse than the plan as it is, so that it is not offered whatever it earns; null for nothing. */
+  harm: string | null;
   words: string;
 }
 
@@ -45,7 +47,8 @@ export interface LineUp {
 
 /** What each option is worth, from the simulated days of the plan as it is and of each option on the same random numbers. */
 export function lineUp(question: LineUpQuestion, results: StudyResults): LineUp {
-  const { purchases, interest, daysPerYear, currency } = question;
+  const { purchases, interest, daysPerYear, currency, study } = question;
+  const { plan } = study.variants[0]!;
   const { confidence } = results.study;
   const cash = results.variants.map(({ values }) => cashOfDay(values));
   const info: ResponseInfo = { key: "cash", label: "Cash of a day", unit: currency, format: "number", better: "more" };
@@ -71,8 +74,13 @@ export function lineUp(question: LineUpQuestion, results: StudyResults): LineUp 
     const { price, lifeYears, servicePerYear } = purchase;
     const verdict = worth.presentValue.low > 0 ? "pays" : worth.presentValue.high < 0 ? "does not pay" : "not decided";
     const againstBest = best[index + 1]!;
-    const words = wordsOf(name, verdict, worth.presentValue, againstBest, { currency, confidence });
-    return { name, price, lifeYears, servicePerYear, cashPerDay, worth, verdict, againstBest, words };
+    const harm = harmOf(plan, results.variants[0]!.values, results.variants[index + 1]!.values);
+    const earns = wordsOf(name, verdict, worth.presentValue, againstBest, { currency, confidence });
+    const words =
+      harm === null
+        ? earns
+        : `"${name}" is not to be bought, whatever it earns: compared with the plan as it is, ${harm}. ${earns}`;
+    return { name, price, lifeYears, servicePerYear, cashPerDay, worth, verdict, againstBest, harm, words };
   });
   const found = {
     currency,
@@ -133,11 +141,14 @@ function lineUpWords(found: Omit<LineUp, "words">): string[] {
 /** Which may be the best, buying nothing included. */
 function bestWords({ options, nothing, confidence }: Omit<LineUp, "words">): string {
   const percent = formatConfidence(confidence);
-  const may = options.filter((option) => option.againstBest.mayBeBest).map(({ name }) => `"${name}"`);
+  const sound = options.filter(({ harm }) => harm === null);
+  const may = sound.filter((option) => option.againstBest.mayBeBest).map(({ name }) => `"${name}"`);
   const names = nothing.mayBeBest ? [...may, "buying nothing"] : may;
   const words =
-    names.length === 1
-      ? `The best of the line-up by its yearly amount is ${names[0]}`
-      : `The best by its yearly amount may be ${names.join(", ")}`;
+    names.length === 0
+      ? "What earns most breaks a limit more often than the plan as it is: none of what may be best by its yearly amount is to be bought"
+      : names.length === 1
+        ? `The best of the line-up by its yearly amount is ${names[0]}`
+        : `The best by its yearly amount may be ${names.join(", ")}`;
   return `${words}, at ${percent} for all comparisons at once; options are taken one at a time, not together.`;
 }

@@ -9,6 +9,7 @@ import {
   type TextFiles,
   zodFaults,
 } from "../plan/index.ts";
+import { harmResponses } from "../statistics/index.ts";
 import { basePlan, readStudy, type Study } from "../study/index.ts";
 import type { Purchase } from "./appraise.ts";
 import { CASH_RESPONSES } from "./cashOfDay.ts";
@@ -79,7 +80,7 @@ function responsesFor({ variants }: Study): string[] {
   const cash = CASH_RESPONSES.filter((key) =>
     key === "margin" ? keys[0]!.has(key) : keys.some((own) => own.has(key)),
   );
-  return [...cash, "headsPerHour", "finish", "overtime"];
+  return [...new Set([...cash, "headsPerHour", "finish", "overtime", ...harmResponses(variants[0]!.plan)])];
 }
 
 function crewChanges({ options }: OptionsFile, json: unknown, files: TextFiles) {

@@ -118,6 +118,7 @@ export const HAND_MADE_PLAN: Plan = {
     },
   ],
   gates: [],
+  stunned: null,
   vessels: [],
   money: null,
   dressing: "",
@@ -202,6 +203,7 @@ export function handMadeDay(replication = 0): DayRecord {
     ],
     chains: [],
     gates: [],
+    stunned: null,
     vessels: [],
     masses: {
       liveKg: 2500,

@@ -18,7 +18,7 @@ export function inventedImprovement(changes: Partial<Improvement> = {}): Improve
     return { name, counts, uses: counts.reduce((sum, count) => sum + count, 0), goal: estimate(mean) };
   };
   const [few, base, best] = [found("few", [1, 1], 300), found("as it is", [3, 2], 310), found("a 3, b 1", [3, 1], 330)];
-  const tells = { isBase: false, keepsLimits: true, allowed: true, finalist: true };
+  const tells = { harm: null, isBase: false, keepsLimits: true, allowed: true, finalist: true };
   return {
     ...{ format: 1, name: "People", question: "Where?", seed: "2027", confidence: 0.95, goal },
     allocated: {
@@ -34,9 +34,9 @@ export function inventedImprovement(changes: Partial<Improvement> = {}): Improve
       limits: [{ name: "stun to stick", share: 0.01, found: estimate(0.004, 0.001) }],
     },
     finalists: [
-      { ...best, limits: "kept", droppedAfter: null },
-      { ...base, limits: "broken", droppedAfter: null },
-      { ...found("a 2, b 2", [2, 2], 320), limits: "kept", droppedAfter: 10 },
+      { ...best, limits: "kept", harm: null, droppedAfter: null },
+      { ...base, limits: "broken", harm: null, droppedAfter: null },
+      { ...found("a 2, b 2", [2, 2], 320), limits: "kept", harm: null, droppedAfter: 10 },
     ],
     choice: { kind: "selected", probability: 0.95, difference: 4 },
     tried: [

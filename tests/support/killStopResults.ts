@@ -7,7 +7,7 @@ import { constant, crew, dwell, manual, pause, planOf, station, stream } from ".
 import { threeVariants } from "./threeVariants.ts";
 import { withDay } from "./withDay.ts";
 
-const STOPS = killStopResponses(killLinePlan()).map(({ key }) => key);
+const stops = () => killStopResponses(killLinePlan()).map(({ key }) => key);
 const MADE = { gambrel: "test", command: "test" };
 
 /** Stunned only when sticking has room. */
@@ -50,7 +50,7 @@ export function killLineDay(plan = killLinePlan()): StudyResults {
 /** Three days of each plan, which a study asks how often the kill line stood; the first one is the base. */
 export function killLineStudy(
   plans: Record<string, Plan>,
-  responses = ["headsPerHour", ...STOPS],
+  responses = ["headsPerHour", ...stops()],
 ): Promise<StudyResults> {
   const variants = Object.entries(plans).map(([name, plan]) => {
     return { name, levels: [], set: {}, insert: [], remove: [], plan };

@@ -108,6 +108,7 @@ export function planOf(supply: Supply, line: Plan["line"], changes: Partial<Plan
     line,
     limits: [],
     gates: [],
+    stunned: null,
     vessels: [],
     money: null,
     dressing: "",

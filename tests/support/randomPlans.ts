@@ -8,6 +8,7 @@ import type {
   Plan,
   Removal,
   Stage,
+  Stunned,
   Supply,
 } from "../../sim/plan/plan.ts";
 import type { Varying } from "../../sim/random/index.ts";
@@ -103,7 +104,7 @@ const chainStage = fc
     stations: fc.array(windowStation, { maxLength: 2 }),
     tail: fc.integer({ min: 0, max: 3 }),
     secondsPerShackle: fc.integer({ min: 1, max: 6 }),
-    shackles: fc.constantFrom(null, { count: 6, backSeconds: 20 }),
+    shackles: fc.constantFrom(null, { count: 4, backSeconds: 30 }),
     travelSeconds: optionalTravel,
   })
   .map(({ stations, tail, secondsPerShackle, ...rest }) => {
@@ -198,6 +199,36 @@ const handling: fc.Arbitrary<LiveHandling> = fc
     fleet: back && fleet ? { crates: 8, awaySeconds: 60 } : null,
   }));
 
+/** How heads that s0 stuns are cared for; where they are stuck is chosen by `nth` among the stations behind it. */
+const care = fc.option(
+  fc.record({
+    nth: fc.nat({ max: 5 }),
+    hold: fc.boolean(),
+    late: fc.option(
+      fc.record({
+        afterSeconds: fc.integer({ min: 1, max: 20 }),
+        help: fc.constantFrom("stun again" as const, "stick there" as const),
+        takesSeconds: fc.integer({ min: 0, max: 9 }),
+        crew: fc.constantFrom(null, "c0", "maintenance"),
+      }),
+      { freq: 3, nil: null },
+    ),
+  }),
+  { freq: 2, nil: null },
+);
+
+function stunnedOf(line: Stage[], parts: { nth: number; hold: boolean; late: Stunned["late"] } | null): Stunned | null {
+  if (parts === null) return null;
+  const places = line
+    .filter(({ offLine, name }) => !offLine && name !== "s0")
+    .flatMap((stage) => {
+      if (stage.kind === "chain") return stage.stations.map(({ name }) => name);
+      return stage.kind === "station" ? [stage.name] : [];
+    });
+  const { nth, hold, late } = parts;
+  return { from: "s0", to: places[nth % places.length]!, hold: hold || late === null, late };
+}
+
 /** Crews of two to four people, so that every station can be served unless somebody is absent. */
 export const randomPlan: fc.Arbitrary<Plan> = fc
   .record({
@@ -213,6 +244,7 @@ export const randomPlan: fc.Arbitrary<Plan> = fc
     gate: fc.option(fc.integer({ min: 1, max: 3 }), { nil: null }),
     safe: fc.boolean(),
     spill: fc.boolean(),
+    care,
   })
   .map((parts) => {
     const people = { rule: parts.rule, walkSeconds: parts.walkSeconds, absentShare: parts.absentShare };
@@ -223,6 +255,7 @@ export const randomPlan: fc.Arbitrary<Plan> = fc
     const plan = planOf(parts.supply, parts.line, {
       crews: [crew("c0", parts.people, people), crew("c1", 2, people), crew("maintenance", 1)],
       gates,
+      stunned: stunnedOf(parts.line, parts.care),
       vessels: [
         {
           name: "tank",

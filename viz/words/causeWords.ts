@@ -28,6 +28,7 @@ const CAUSES: Record<Cause, { kind: (typeof CAUSE_KINDS)[number]; words: string 
   travel: { kind: "dwell and travel", words: "the way to the next stage" },
   chain: { kind: "dwell and travel", words: "the ride along it" },
   "planned stop": { kind: "planned stop", words: "planned stops" },
+  help: { kind: "work, heads were held back", words: "stunned heads that waited too long, and help for them" },
   emptying: { kind: "emptying of a vessel", words: "being emptied" },
   load: { kind: "supply", words: "its arrival" },
   arrivals: { kind: "supply", words: "heads that arrive one by one" },

@@ -5,6 +5,9 @@ import {
   SLOT_CHAIN,
   SLOT_DWELL,
   SLOT_FAILURE,
+  SLOT_HELP,
+  SLOT_HOLD,
+  SLOT_LATE,
   SLOT_LOAD,
   SLOT_POSITION,
   SLOT_RETURN,
@@ -79,6 +82,8 @@ export class BindingPath {
   private readonly callStage: Int32Array;
   private readonly callPlanned: Uint8Array;
   private readonly callUnit: Int32Array;
+  /** Behind the crews: what the stunner that is held back was called by. */
+  private readonly holdCaller: number;
   /** By crew: its people ended some work at this instant. */
   private readonly hasEnded: Uint8Array;
   /** By stage: nothing but people was missing when it called. */
@@ -94,7 +99,7 @@ export class BindingPath {
 
   constructor(line: CompiledLine) {
     const { slots, stages, chains, crews } = line;
-    const callers = stages.count + crews.count;
+    const callers = stages.count + crews.count + 1;
     this.line = line;
     this.cells = pathCells(line);
     this.readyRow = slots.count;
@@ -111,6 +116,7 @@ export class BindingPath {
     this.callStage = new Int32Array(callers);
     this.callPlanned = new Uint8Array(callers);
     this.callUnit = new Int32Array(callers);
+    this.holdCaller = callers - 1;
     this.hasEnded = new Uint8Array(crews.count);
     this.lacksPeople = new Uint8Array(stages.count);
     this.stages = stages.count;
@@ -141,6 +147,8 @@ export class BindingPath {
       const stage = this.line.chains.stage[owner]!;
       this.goOn(slot, this.cells.own[stage]!, stage, day.now);
     } else if (kind === SLOT_VESSEL) this.goOn(slot, this.cells.emptying[owner]!, NONE, day.now);
+    else if (kind === SLOT_HOLD) this.goOn(slot, this.cells.hold[this.line.stunned!.from]!, NONE, day.now);
+    else if (kind === SLOT_HELP) this.goOn(slot, this.cells.help, NONE, day.now);
     else if (kind === SLOT_STREAM) this.goOn(slot, this.cells.arrivals, NONE, day.now);
     else this.fireAbsolute(day, kind);
   }
@@ -174,6 +182,12 @@ export class BindingPath {
     this.lastSeconds = 0;
     if (kind === SLOT_LOAD) {
       this.rows.accrue(this.absolute, this.cells.load[day.loadOrder[day.loadRow]!]!, day.now);
+      return;
+    }
+    if (kind === SLOT_LATE) {
+      const { bound, boundSince } = day.stunned!.waiting[0]!;
+      this.rows.write(this.absolute, bound!, boundSince);
+      this.rows.accrue(this.absolute, this.cells.help, day.now);
       return;
     }
     const back = kind === SLOT_RETURN ? day.returns[0]! : null;
@@ -246,7 +260,28 @@ export class BindingPath {
   everybodyIsSent(crews: readonly CrewState[]): void {
     for (const crew of crews) if (this.hasEnded[crew.index]) this.peopleFreed(crew);
     this.hasEnded.fill(0);
-    this.hasCalled.fill(0);
+    this.hasCalled.fill(0, 0, this.holdCaller);
+  }
+
+  /** Something happened that a stunner which is held back looks at when the instant is over; the last call counts. */
+  callsHold(): void {
+    this.noteCall(this.holdCaller);
+  }
+
+  /** It looks. */
+  recallHold(): void {
+    this.recall(this.holdCaller);
+    this.hasCalled[this.holdCaller] = 0;
+  }
+
+  /** It looks again after a time, if nothing happens before. */
+  holdWaits(): void {
+    this.rows.copy(this.at, this.line.slots.hold);
+  }
+
+  /** Somebody is there for a stunned head that waited too long. */
+  helpBegins(): void {
+    this.take(this.line.slots.help, NONE);
   }
 
   /** A position of the stage starts work on an item. `walking`: seconds that its people walk first. */

@@ -8,11 +8,13 @@ import { CHAIN, type CompiledLine, DWELL, NO_LIMIT, STAGE_PAUSE } from "../../li
  * - `people`: a cycle or repair here, during which its people had work at more than one place
  * - `absent`: the same, where those absent today would have sufficed
  * - `few people`: a cycle here, during which a head waited at an idle position that the crews at full strength cannot man
- * - `hold`: a cycle here, during which a gate, a full vessel or a standing chain held heads back
+ * - `hold`: a cycle here, during which a gate, a full vessel, a standing chain or the hold before stunning held heads back;
+ *   at the stunner, the time that it was to wait so that no stunned head waits
  * - `walking`: people on their way to the station
  * - `repair`: a repair (`detail`: the failure); `repairer`: waiting for somebody who repairs
  * - `dwell`, `travel`, `chain`: time that a head needs to dwell, to travel on, to ride along
  * - `planned stop`: waiting for a break, a pause or a shift that has not begun
+ * - `help`: a stunned head that waited until somebody was called, and what was done for it
  * - `emptying`: a vessel being emptied (`detail`: the vessel)
  * - `load`: the day up to a load's arrival (`detail`: the load); `arrivals`: heads of a stream that come one by one
  * - `lorry away`: crates of a finite fleet that are under way
@@ -31,6 +33,7 @@ export const CAUSES = [
   "travel",
   "chain",
   "planned stop",
+  "help",
   "emptying",
   "load",
   "arrivals",
@@ -64,6 +67,8 @@ export interface PathCells {
   calendar: number;
   /** By failure unit; the units of one failure share a cell. */
   repair: Int32Array;
+  /** For stunned heads that wait too long; -1 without it. */
+  help: number;
   emptying: Int32Array;
   load: Int32Array;
   arrivals: number;
@@ -72,7 +77,7 @@ export interface PathCells {
 
 /** Only what the line can owe seconds to gets a cell: every copy of a row costs as much as it is long. */
 export function pathCells(line: CompiledLine): PathCells {
-  const { stages, failures, vessels, supply, crews, gates, chains, calendar } = line;
+  const { stages, failures, vessels, supply, crews, gates, chains, calendar, stunned } = line;
   const cells: PathCell[] = [];
   const add = (cause: Cause, stage = "", detail = "") => {
     const found = cells.findIndex((cell) => cell.cause === cause && cell.stage === stage && cell.detail === detail);
@@ -90,7 +95,11 @@ export function pathCells(line: CompiledLine): PathCells {
   ];
   const held = gates.safeStop < 0 ? -1 : gates.from[gates.safeStop]!;
   const mayStop = (stage: number) =>
-    stages.people[stage]! > 0 || stage === stages.hanging || stage === held || paused.has(stage);
+    stages.people[stage]! > 0 ||
+    stage === stages.hanging ||
+    stage === held ||
+    stage === stunned?.from ||
+    paused.has(stage);
   const plannedStop = byStage(
     (stage) => calendar.count > 0 && mayStop(stage),
     () => "planned stop",
@@ -112,7 +121,7 @@ export function pathCells(line: CompiledLine): PathCells {
       () => "few people",
     ),
     hold: byStage(
-      () => gates.count + vessels.count + chains.count > 0,
+      () => gates.count + vessels.count + chains.count > 0 || stunned !== null,
       () => "hold",
     ),
     walking: byStage(
@@ -130,6 +139,7 @@ export function pathCells(line: CompiledLine): PathCells {
     plannedStop,
     calendar: plannedStop.find((cell) => cell >= 0) ?? 0,
     repair: Int32Array.from(failures.names, (name, unit) => add("repair", stages.names[failures.stage[unit]!]!, name)),
+    help: stunned === null || stunned.late === null ? -1 : add("help", stages.names[stunned.to]!),
     emptying: Int32Array.from(vessels.names, (name) => add("emptying", "", name)),
     load: Int32Array.from(supply.kind === "loads" ? supply.loads : [], ({ name }) => add("load", "", name)),
     arrivals: supply.kind === "stream" ? add("arrivals") : -1,

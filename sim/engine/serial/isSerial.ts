@@ -21,9 +21,9 @@ function isWatching(name: string, value: unknown, { killLine }: CompiledLine): b
   return !UNWATCHED.has(name) && Boolean(value) && value !== "none";
 }
 
-function isUndisturbed({ failures, calendar, limits, gates, chains, vessels, supply }: CompiledLine): boolean {
+function isUndisturbed({ failures, calendar, limits, gates, chains, vessels, supply, stunned }: CompiledLine): boolean {
   const counts = [failures, calendar, limits, chains, vessels].map(({ count }) => count);
-  return counts.every((count) => count === 0) && gates.count === 0 && suppliesOneByOne(supply);
+  return counts.every((count) => count === 0) && gates.count === 0 && stunned === null && suppliesOneByOne(supply);
 }
 
 function suppliesOneByOne(supply: CompiledLine["supply"]): boolean {

@@ -17,6 +17,7 @@ import type { KillStopWatch } from "./killStopWatch.ts";
 import { PositionState } from "./positionState.ts";
 import { rowsOf } from "./rowsOf.ts";
 import { EVERY_MOMENT, type StageDraws, StageState } from "./stageState.ts";
+import { StunnedState } from "./stunnedState.ts";
 import { TallyBuilder } from "./tallyBuilder.ts";
 import { Waiters } from "./waiters.ts";
 
@@ -178,6 +179,8 @@ export class DayState {
   readonly beyond: Float64Array;
   readonly limitTallies: TallyBuilder[];
   readonly timeInSystem = new TallyBuilder();
+  /** The care for stunned heads, where the plan has one. */
+  readonly stunned: StunnedState | null;
   readonly recorders: Recorders | null;
   readonly path: BindingPath | null;
   readonly active: ActivePeriods | null;
@@ -223,8 +226,9 @@ export class DayState {
     this.uptimeLeft = Float64Array.from(this.uptime, (sampler) => sampler.draw());
     this.unitRunStart = new Float64Array(failures.count);
     this.unitDown = new Int8Array(failures.count);
-    this.jobCrew = new Int32Array(failures.count + vessels.count).fill(NONE);
-    this.jobBreaksSeen = new Int32Array(failures.count + vessels.count);
+    const jobs = failures.count + vessels.count + 1;
+    this.jobCrew = new Int32Array(jobs).fill(NONE);
+    this.jobBreaksSeen = new Int32Array(jobs);
 
     this.between = Array.from({ length: gates.count }, () => new Headcount());
     this.gateOpened = new Int8Array(gates.count);
@@ -266,6 +270,7 @@ export class DayState {
     this.inSection = line.sectionNames.map(() => new Headcount());
     this.beyond = new Float64Array(line.limits.count);
     this.limitTallies = line.limits.names.map(() => new TallyBuilder());
+    this.stunned = line.stunned === null ? null : new StunnedState(line, this.stageAt);
     this.recorders = Recorders.wanted(options, line);
     this.path = options.binding ? new BindingPath(line) : null;
     this.active = options.binding ? activePeriodsOf(line) : null;

@@ -1,6 +1,7 @@
 import type { CompiledLine } from "../../line/index.ts";
 import type { PositionState } from "./positionState.ts";
 import type { StageState } from "./stageState.ts";
+import type { Waiting } from "./stunnedState.ts";
 
 /** What the binding path looks at of a day under way; see `DayState`, which is one. */
 export interface DayUnderWay {
@@ -17,6 +18,8 @@ export interface DayUnderWay {
   readonly loadRow: number;
   /** What comes back, the next first. */
   readonly returns: readonly Return[];
+  /** Stunned heads that are not stuck yet, the next that somebody is called to first; null where the plan says nothing of them. */
+  readonly stunned: { readonly waiting: readonly Pick<Waiting, "bound" | "boundSince">[] } | null;
 }
 
 /** Something that comes back at a known time: a crew, a machine after a pause, a lorry's crates. */

@@ -7,6 +7,11 @@ export const UNFINISHED = 2;
 /** Its time in a dwell stage is up, but what the stage takes off is still on it: the vessel for that was full. */
 export const UNDRAINED = 4;
 
+/** Stunned, and neither stuck nor helped yet (only where somebody is called to heads that wait too long). */
+export const STUNNED = 8;
+/** Stuck where it was, by somebody who was called. */
+export const STUCK = 16;
+
 /** One for all items of a plan without limits: a list of their own would take up half as much again. */
 const NO_STAMPS = new Float64Array(0);
 
@@ -24,7 +29,7 @@ export class Item {
   destination = NONE;
   /** Stage it has to go to next instead of the usual one, or -1. */
   sendTo = NONE;
-  /** DIVERTED, UNFINISHED and UNDRAINED bits. */
+  /** DIVERTED, UNFINISHED, UNDRAINED, STUNNED and STUCK bits. */
   flags = 0;
   /** Gates it is between, one bit each. */
   inside = 0;

@@ -85,6 +85,10 @@ export class StageState {
   readonly travelling: Fifo;
   /** When the last item on its way arrives: travel keeps the order. */
   lastArrival = Number.NaN;
+  /** The hold for stunned heads decides when it begins one; heads are stunned here; they are stuck here. */
+  readonly isHeldForStunned: boolean;
+  readonly stuns: boolean;
+  readonly sticks: boolean;
   /** Places taken, those reserved by travelling items included. */
   occupancy = 0;
   /** Dwell stages: heads that took a place and that left, so far. */
@@ -137,6 +141,9 @@ export class StageState {
     this.stopsChain = chains.stops[index] === 1;
     this.isHanging = index === stages.hanging;
     this.takesHeads = index >= stages.hanging;
+    this.isHeldForStunned = line.stunned?.hold === true && line.stunned.from === index;
+    this.stuns = line.stunned?.from === index;
+    this.sticks = line.stunned?.to === index;
     this.gates = rowsOf(stages.gate, stages.gateFrom, index);
     this.vessels = rowsOf(stages.vessel, stages.vesselFrom, index);
     this.clocks = rowsOf(failures.stationClock, failures.stationClockFrom, index);

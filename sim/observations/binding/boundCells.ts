@@ -29,6 +29,7 @@ export function boundCells(plan: Plan): PathCell[] {
         ...breakdowns.map(({ name }) => cell("repair", step.name, name)),
       ];
     }),
+    ...(plan.stunned?.late ? [cell("help", plan.stunned.to)] : []),
     ...plan.vessels.map(({ name }) => cell("emptying", "", name)),
   ];
 }
@@ -49,7 +50,8 @@ function hasTravel(step: Step): boolean {
   return step.kind !== "crates" && step.kind !== "chain station" && step.of.travelSeconds !== null;
 }
 
-function mayStop({ day, line }: Plan, step: Step, isCrewed: boolean): boolean {
+function mayStop({ day, line, stunned }: Plan, step: Step, isCrewed: boolean): boolean {
   if (isCrewed || step.name === line[0]?.name || step.name === day.safeStop?.from) return true;
+  if (step.name === stunned?.from) return true;
   return day.breaks.some(({ stages }) => stages.includes(step.name));
 }

@@ -90,6 +90,7 @@ const WORDS: Record<Cause, string> = {
   travel: "the way to the next stage",
   chain: "the ride along it",
   "planned stop": "planned stops",
+  help: "waiting for it too long after stunning, and help",
   emptying: "emptying",
   load: "the arrival of",
   arrivals: "heads that arrive one by one",

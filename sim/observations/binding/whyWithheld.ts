@@ -64,6 +64,11 @@ function supplyReason({ supply, liveHandling }: Plan): string | null {
 }
 
 function lineReason(plan: Plan): string | null {
+  const { stunned } = plan;
+  if (stunned?.hold)
+    return `${stunned.from} begins a head only when nothing will make it wait, so a small change alters when that is asked`;
+  if (stunned !== null)
+    return `help is called to a head that waits too long for ${stunned.to}, and a small change alters which one that is`;
   const moving = plan.line.find(({ kind }) => kind === "chain");
   if (moving !== undefined) return `a head that just misses a shackle of ${moving.name} waits for the next one`;
   const away = plan.line.find(({ diversions, next, offLine }) => diversions.length > 0 || (next !== null && !offLine));

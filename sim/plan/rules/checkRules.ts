@@ -14,6 +14,7 @@ import { safeStop } from "./safeStop.ts";
 import { sizes } from "./sizes.ts";
 import { sourcePaths } from "./sourcePaths.ts";
 import { stationWork } from "./stationWork.ts";
+import { stunned } from "./stunned.ts";
 import { supplyHandling } from "./supplyHandling.ts";
 import { uniqueNames } from "./uniqueNames.ts";
 import { vesselFilling } from "./vesselFilling.ts";
@@ -34,6 +35,7 @@ const RULES = [
   crateHandling,
   calendar,
   safeStop,
+  stunned,
   breaksForSomeone,
   limitOrder,
   oneCurrency,

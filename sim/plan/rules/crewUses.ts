@@ -10,19 +10,21 @@ export interface CrewUse {
   crews: { at: Steps; text: string }[];
   people: number;
   /** What takes so many people. */
-  what: "one position" | "a repair" | "an emptying" | "a filter change";
+  what: "one position" | "a repair" | "an emptying" | "a filter change" | "help for a stunned head";
 }
 
 /** Everything in the file as written that names a crew to work. */
 export function crewUses(json: unknown): CrewUse[] {
   const places = [...crateStepsOf(json), ...workplacesOf(json)];
   const repairs = places.flatMap(({ at }) => locatedList(json, ...at, "breakdowns"));
+  const late = located(json, "stunned", "late");
   const filter = located(json, "liveHandling", "washing", "filterChange");
   return [
     ...places.flatMap((place) => positions(json, place)),
     ...repairs.flatMap((repair) => onePerson(repair, "a repair")),
     ...(filter === null ? [] : onePerson(filter, "a filter change")),
     ...locatedList(json, "vessels").flatMap((vessel) => onePerson(vessel, "an emptying")),
+    ...(late === null ? [] : onePerson(late, "help for a stunned head")),
   ];
 }
 

@@ -41,10 +41,10 @@ function stages(json: unknown): Fault[] {
 /** Places of work, stations on chains included. */
 function points(json: unknown): Fault[] {
   const names = namesOf(workplacesOf(json));
-  const safe = located(json, "day", "safeStop");
+  const stretches = [located(json, "day", "safeStop"), located(json, "stunned")].filter((each) => each !== null);
   const texts = [
     ...locatedList(json, "day", "breaks").flatMap(({ at }) => locatedTexts(json, ...at, "stages")),
-    ...(safe === null ? [] : ["from", "to"].flatMap((key) => textAt(safe.value[key], [...safe.at, key]))),
+    ...stretches.flatMap(({ at, value }) => ["from", "to"].flatMap((key) => textAt(value[key], [...at, key]))),
     ...[...locatedList(json, "limits"), ...locatedList(json, "gates")].flatMap(({ at, value }) =>
       ["from", "to"].flatMap((key) => textAt(readPoint(value[key]).value?.stage, [...at, key])),
     ),

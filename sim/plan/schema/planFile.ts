@@ -12,6 +12,7 @@ import { quantityAboveZero } from "./readBy.ts";
 import { record } from "./record.ts";
 import { source } from "./source.ts";
 import { stage } from "./stage.ts";
+import { stunned } from "./stunned.ts";
 import { supply } from "./supply.ts";
 import { freeText, name } from "./text.ts";
 import { varyingQuantities } from "./varying.ts";
@@ -49,6 +50,10 @@ export function planFile(files: TextFiles) {
       .max(CEILINGS.gates)
       .default([])
       .describe("At most so many heads between two points of their way. Default: none."),
+    stunned: stunned()
+      .nullable()
+      .default(null)
+      .describe("What is done so that no stunned animal waits for its sticking. Default: null, nothing."),
     vessels: z
       .array(vessel())
       .max(CEILINGS.vessels)

@@ -8,7 +8,7 @@ export interface StunnedProtection {
   stunning: string;
   /** The place of work behind it. */
   next: string;
-  /** A head is stunned only when the next place has room for it. */
+  /** A head is stunned only when the next place has room for it, or what comes up to there can take it without a wait. */
   hasGate: boolean;
   /** No break begins while a stunned head is on the line; true without breaks. */
   breaksAreSafe: boolean;
@@ -21,26 +21,29 @@ export interface StunnedWords {
   gates: readonly (readonly [from: string, to: string])[];
   breaks: number;
   safeStop: readonly [from: string, to: string] | null;
+  /** Where heads are held back before stunning; a hold knows of breaks. */
+  hold: readonly [from: string, to: string] | null;
 }
 
 /** Null where nothing stuns, or nothing comes after it. */
-export function protectionIn({ places, gates, breaks, safeStop }: StunnedWords): StunnedProtection | null {
+export function protectionIn({ places, gates, breaks, safeStop, hold }: StunnedWords): StunnedProtection | null {
   const at = places.findIndex((name) => STUNS.test(name));
   if (at === -1 || at === places.length - 1) return null;
   const covers = ([from, to]: readonly [string, string]) => {
     const [first, last] = [places.indexOf(from), to === "" ? places.length : places.indexOf(to)];
     return first !== -1 && first <= at && last > at;
   };
+  const isHeld = hold !== null && covers(hold);
   return {
     stunning: places[at]!,
     next: places[at + 1]!,
-    hasGate: gates.some(covers),
-    breaksAreSafe: breaks === 0 || (safeStop !== null && covers(safeStop)),
+    hasGate: isHeld || gates.some(covers),
+    breaksAreSafe: isHeld || breaks === 0 || (safeStop !== null && covers(safeStop)),
   };
 }
 
 /** The same of a checked plan. */
-export function stunnedProtection({ line, gates, day }: Plan): StunnedProtection | null {
+export function stunnedProtection({ line, gates, day, stunned }: Plan): StunnedProtection | null {
   const { safeStop, breaks } = day;
   return protectionIn({
     places: line.flatMap((stage) => [
@@ -50,6 +53,7 @@ export function stunnedProtection({ line, gates, day }: Plan): StunnedProtection
     gates: gates.flatMap(({ from, to }) => (isPlace(to) ? [[from, to.stage ?? ""] as const] : [])),
     breaks: breaks.length,
     safeStop: safeStop === null ? null : [safeStop.from, safeStop.to],
+    hold: stunned?.hold ? [stunned.from, stunned.to] : null,
   });
 }
 

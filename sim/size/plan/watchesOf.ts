@@ -13,16 +13,27 @@ export const STUN_TO_STICK = {
 const TO_CHILL =
   "Assumed house rule; Regulation (EC) 853/2004 asks for chilling as soon as possible. The law at the site and the official veterinarian decide";
 
+/** By what is known at the instant of stunning; for what is not (a breakdown), somebody is at hand who sticks the head where it is. */
+const HOLD = {
+  from: "stunning",
+  to: "sticking",
+  hold: true,
+  late: { after: "8 s", help: "stick there", takes: "5 s", crew: null },
+};
+
 /** Whether heads are both stunned and stuck, so that the time between is watched. */
 export function watchesKill(steps: Demand["steps"]): boolean {
   return ["stunning", "sticking"].every((wanted) => steps.some(({ name }) => name === wanted));
 }
 
 /**
- * Time limits, and gates: a head is stunned only when somebody can stick it at once and when there is a place for it to
+ * Time limits, and what keeps a stunned head from waiting: the hold, and gates: a head is stunned only when somebody can stick it at once and when there is a place for it to
  * bleed, so that none waits stunned behind a line that stands.
  */
-export function watchesOf({ steps }: Demand, { stations, dwells }: Parts): { limits: unknown[]; gates: unknown[] } {
+export function watchesOf(
+  { steps }: Demand,
+  { stations, dwells }: Parts,
+): { limits: unknown[]; gates: unknown[]; stunned?: unknown } {
   const has = (name: string): boolean => steps.some((step) => step.name === name);
   const kill = watchesKill(steps);
   const bleeding = dwells.find(({ name }) => name === "bleeding");
@@ -40,5 +51,5 @@ export function watchesOf({ steps }: Demand, { stations, dwells }: Parts): { lim
       ? []
       : [{ name: "stun only when bleeding has room", from, to: "exit from bleeding", atMost: bleeding.places }]),
   ];
-  return { limits, gates: kill ? gates : [] };
+  return kill ? { limits, gates, stunned: HOLD } : { limits, gates: [] };
 }

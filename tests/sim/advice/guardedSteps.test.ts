@@ -37,6 +37,12 @@ test("so is the stretch of a gate", () => {
   expect(names(noWaitingBefore(plan({ gates })))).toEqual(["b"]);
 });
 
+test("so is the way from stunning to sticking that the plan cares for", () => {
+  const stunned = { from: "a", to: "c", hold: true, late: null };
+  expect(names(guardedSteps(plan({ stunned })))).toEqual(["a", "b", "c", "trough"]);
+  expect(names(noWaitingBefore(plan({ stunned })))).toEqual(["b", "c", "trough"]);
+});
+
 test("so is what lies between the two points of a limit with a minimum, but not of one with a maximum alone", () => {
   const limit = (minSeconds: number | null, maxSeconds: number | null) => ({
     ...{ name: "limit", source: "", minSeconds, maxSeconds },

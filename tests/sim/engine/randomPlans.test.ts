@@ -34,6 +34,12 @@ const HAPPENINGS: Record<string, (day: DayRecord, plan: Plan) => number> = {
   "seconds held": perStage((stage) => stage.heldSeconds),
   "gates full": (day) => day.gates.filter((gate) => gate.max === gate.atMost).length,
   "a safe stop in the plan": (day) => day.gates.filter((gate) => gate.name === "safe stop" && gate.max > 0).length,
+  "seconds held so that no stunned head waits": (day, plan) =>
+    plan.stunned?.hold && plan.gates.length === 0 && plan.day.safeStop === null
+      ? day.stages.find(({ name }) => name === "s0")!.heldSeconds
+      : 0,
+  "heads stunned again": (day) => day.stunned?.stunnedAgain ?? 0,
+  "heads stuck where they were": (day) => day.stunned?.stuckThere ?? 0,
   "kilograms spilled": (day) => sum(day.vessels.map((vessel) => vessel.spilledKg)),
   "vessels emptied": (day) => sum(day.vessels.map((vessel) => vessel.emptied)),
   "vessels full that stop their stages": (day, plan) =>

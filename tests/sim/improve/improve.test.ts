@@ -50,6 +50,24 @@ describe("improve", PATIENCE, () => {
     expect(words[0]).toMatch(/None of the 3 finalists is shown to keep the limits/);
   });
 
+  it("never picks what breaks a limit more often than the plan as it is, where the question says nothing of that limit", async () => {
+    const { tried, finalists, recommended, words } = await improved(
+      { limits: [], search: { ...SEARCH, days: 4, designs: 12 } },
+      4,
+    );
+    const harmful = tried.filter(({ allowed, harm }) => allowed && harm !== null);
+    expect(harmful.length).toBeGreaterThan(0);
+    expect(harmful.map(({ name }) => name)).not.toContain(recommended?.name);
+    for (const { harm } of harmful) expect(harm).toMatch(/outside the limit 'stun to skinning'$/u);
+    for (const { name, harm } of finalists.filter((one) => one.harm !== null)) {
+      expect(recommended?.name).not.toBe(name);
+      expect(words).toContain(`Not picked, whatever it brings: ${name}. Compared with the plan as it is, ${harm}.`);
+    }
+    expect(recommended).toBeNull();
+    const left = harmful.filter(({ finalist }) => !finalist).length;
+    if (left > 0) expect(words.join(" ")).toContain(`${left} of the designs tried were left out`);
+  });
+
   it("tells the share beyond the limit of what it recommends", async () => {
     const { recommended, words } = await improved({ search: { ...SEARCH, designs: 12 } }, 4);
     expect(recommended!.limits[0]!.found!.mean).toBeLessThan(0.15);

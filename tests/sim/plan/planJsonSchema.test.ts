@@ -25,6 +25,7 @@ interface JsonSchema {
 const TESTED_ELSEWHERE = [
   ...["exponential", "lognormal", "gamma", "weibull", "erlang", "normal", "uniform", "triangular", "pert", "empirical"],
   ...["stream", "interarrival", "saturated", "heads"],
+  ...["stunned", "hold", "after", "help"],
 ];
 
 function keysOf(schema: JsonSchema): Set<string> {

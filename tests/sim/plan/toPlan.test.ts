@@ -64,6 +64,7 @@ describe("a plan that names only what it must", () => {
       ],
       limits: [],
       gates: [],
+      stunned: null,
       vessels: [],
       money: null,
       dressing: "",

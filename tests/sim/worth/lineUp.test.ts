@@ -38,6 +38,29 @@ describe("lineUp", () => {
     expect(fewer.cashPerDay.mean).toBeCloseTo(differences.reduce((a, b) => a + b) / differences.length, 9);
   });
 
+  it("never offers what breaks a limit more often or handles fewer heads, whatever it earns, and says why", () => {
+    expect(same.harm).toBeNull();
+    // The best earner of all, which handles 10 heads a day fewer.
+    const variants = results.variants.map((variant, index) =>
+      index !== 3
+        ? variant
+        : {
+            ...variant,
+            values: {
+              ...variant.values,
+              margin: results.variants[0]!.values.margin!.map((margin) => margin! + 1e6),
+              carcasses: results.variants[0]!.values.carcasses!.map((heads) => heads! - 10),
+            },
+          },
+    );
+    const harmful = lineUp(question!, { ...results, variants });
+    expect(harmful.options[2]).toMatchObject({ verdict: "pays", harm: "it handles 10 fewer heads a day" });
+    expect(harmful.options[2]!.words).toMatch(
+      /is not to be bought, whatever it earns: .* it handles 10 fewer heads a day\./u,
+    );
+    expect(harmful.words[0]).toMatch(/^What earns most breaks a limit more often .* none of what may be best/u);
+  });
+
   it("counts buying nothing among the choices", () => {
     const best = [found.nothing, ...found.options.map(({ againstBest }) => againstBest)];
     expect(best.some(({ mayBeBest }) => mayBeBest)).toBe(true);

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { formatFault } from "../../../sim/plan/index.ts";
+import { harmResponses } from "../../../sim/statistics/index.ts";
 import { readOptions } from "../../../sim/worth/index.ts";
 import { NO_FILES } from "../../support/demands.ts";
 import { offersFile, PRICED_PLAN } from "../../support/offers.ts";
@@ -25,7 +26,14 @@ describe("readOptions", () => {
     expect(study.variants.map(({ plan }) => plan.crews[0]!.people[0])).toEqual([3, 3, 2, 4]);
     expect(purchases[2]).toEqual({ price: 500, lifeYears: 10, residual: 0, servicePerYear: 100 });
     expect([interest, currency]).toEqual([0.05, "EUR"]);
-    expect(study.responses).toEqual(["margin", "cost.total", "headsPerHour", "finish", "overtime"]);
+    expect(study.responses).toEqual([
+      "margin",
+      "cost.total",
+      "headsPerHour",
+      "finish",
+      "overtime",
+      ...harmResponses(study.variants[0]!.plan),
+    ]);
   });
 
   it("looks at costs alone where the plan names no prices, and at capital where an option has some", () => {

@@ -84,6 +84,23 @@ const NONE_HOLDS: [what: string, plan: Plan, reason: RegExp][] = [
     /heads leave the row at a, so/,
   ],
   [
+    "a hold before stunning",
+    plan(TWO, { stunned: { from: "a", to: "b", hold: true, late: null } }),
+    /a begins a head only when nothing will make it wait/,
+  ],
+  [
+    "help for stunned heads that wait",
+    plan(TWO, {
+      stunned: {
+        from: "a",
+        to: "b",
+        hold: false,
+        late: { afterSeconds: 9, help: "stun again", takesSeconds: 3, crew: null },
+      },
+    }),
+    /help is called to a head that waits too long for b/,
+  ],
+  [
     "a limit of weight",
     plan([
       station("a", exponential(3), { weights: { fromKg: 2, toKg: 3, else: "t" } }),

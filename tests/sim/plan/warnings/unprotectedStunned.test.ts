@@ -6,7 +6,7 @@ describe("a stunned head that nothing protects", () => {
     const [warning, ...others] = wholeWarnings((plan) => (plan.gates = []));
     expect(others).toEqual([]);
     expect(warning).toMatch(
-      /nothing keeps a head from being stunned while '.+' has no room: it may wait and wake; add a gate/u,
+      /nothing keeps a head from being stunned while '.+' has no room: it may wait and wake; add "stunned" from "stunning"/u,
     );
   });
 
@@ -29,6 +29,38 @@ describe("a stunned head that nothing protects", () => {
       expect.stringMatching(/^day: a break may begin while a stunned head waits/u),
     ]);
     expect(without([])).toEqual([]);
+  });
+
+  it("is not warned of where a hold protects it, breaks or not", () => {
+    const held = (hold: boolean) =>
+      wholeWarnings((plan) => {
+        plan.gates = [];
+        delete plan.day.safeStop;
+        plan.stunned = {
+          from: "stunning",
+          to: "sticking",
+          hold,
+          late: { after: "8 s", help: "stick there", takes: "4 s" },
+        };
+      });
+    expect(held(true)).toEqual([]);
+    expect(held(false)).toHaveLength(2);
+  });
+
+  it("is warned of where a breakdown may catch it and nobody is called", () => {
+    const breakdowns = [{ name: "jam", uptime: "1 h", repair: "2 min" }];
+    const warnings = (late: unknown, broken: string) =>
+      wholeWarnings((plan) => {
+        const chain = stageOf(plan, "kill chain");
+        const stations = [stageOf(plan, "stunning"), ...chain.stations];
+        stations.find(({ name }: { name: string }) => name === broken)!.breakdowns = breakdowns;
+        plan.stunned = { from: "stunning", to: "sticking", late };
+      });
+    expect(warnings(null, "sticking")).toEqual([
+      `stunned: a breakdown at 'sticking' may leave a stunned head waiting: nobody is called to it; add "late": who stuns it again, or sticks it where it is`,
+    ]);
+    expect(warnings({ after: "8 s", help: "stun again", takes: "3 s" }, "sticking")).toEqual([]);
+    expect(warnings(null, "stunning")).toEqual([]);
   });
 
   it("is not looked for where nothing stuns", () => {

@@ -1,8 +1,22 @@
 import type { ResponseInfo } from "../observations/index.ts";
-import type { Plan, TimeLimit } from "../plan/index.ts";
-import { type Estimate, estimate, studentQuantile } from "../statistics/index.ts";
 import { formatDecimals, formatSpan } from "../units/index.ts";
-import type { Values } from "./adviceTrials.ts";
+import { type Estimate, estimate } from "./estimate.ts";
+import { studentQuantile } from "./studentQuantile.ts";
+
+/** Values by response, one for each day; null where a day has none. */
+type Values = Readonly<Record<string, readonly (number | null)[]>>;
+
+/** A limit of the plan, as far as harm goes by it. */
+interface WatchedLimit {
+  name: string;
+  minSeconds: number | null;
+  maxSeconds: number | null;
+}
+
+/** What watches over animals, people and hygiene: the plan's limits. */
+interface Watched {
+  limits: readonly WatchedLimit[];
+}
 
 /** Fewer heads than this share of the day's are rounding, not a plant that handles fewer. */
 const FEWER_HEADS = 0.002;
@@ -11,7 +25,7 @@ const HEADS = "carcasses";
 const SECONDS: ResponseInfo = { key: "", label: "", unit: "s", format: "duration", better: null };
 
 /** What has to be known of each day to see harm. */
-export function harmResponses({ limits }: Plan): string[] {
+export function harmResponses({ limits }: Watched): string[] {
   return [HEADS, ...limits.flatMap((limit) => [beyondKey(limit), ...excessKeys(limit).map(({ key }) => key)])];
 }
 
@@ -26,7 +40,7 @@ const WORST_ALPHA = 0.025;
  * handled, or a day does not end by itself any more. The levels err on the safe side: one harmless change in ten is left out for
  * each limit that chance moves.
  */
-export function harmOf({ limits }: Plan, before: Values, after: Values): string | null {
+export function harmOf({ limits }: Watched, before: Values, after: Values): string | null {
   if (count(after[UNFINISHED]) > count(before[UNFINISHED])) return "its days did not end by themselves";
   const heads = difference(before[HEADS], after[HEADS]);
   const mean = estimate(before[HEADS] ?? [], 0.95)?.mean ?? 0;
@@ -39,7 +53,7 @@ export function harmOf({ limits }: Plan, before: Values, after: Values): string 
   return null;
 }
 
-function shareHarm(limit: TimeLimit, before: Values, after: Values): string | null {
+function shareHarm(limit: WatchedLimit, before: Values, after: Values): string | null {
   const shares = [before, after].map((values) => zeroed(values[beyondKey(limit)]));
   const more = difference(shares[0], shares[1]);
   if (more === null || !isMore(more, SHARE_ALPHA)) return null;
@@ -49,7 +63,7 @@ function shareHarm(limit: TimeLimit, before: Values, after: Values): string | nu
 }
 
 /** How far the worst head of a day lies outside; a head inside its limit is not worse off for being nearer to it. */
-function worstHarm(limit: TimeLimit, before: Values, after: Values): string | null {
+function worstHarm(limit: WatchedLimit, before: Values, after: Values): string | null {
   for (const { key, outside } of excessKeys(limit)) {
     const excess = [before, after].map((values) =>
       (values[key] ?? []).map((worst) => (worst === null ? 0 : Math.max(0, outside(worst)))),
@@ -61,11 +75,11 @@ function worstHarm(limit: TimeLimit, before: Values, after: Values): string | nu
   return null;
 }
 
-function beyondKey({ name }: TimeLimit): string {
+function beyondKey({ name }: WatchedLimit): string {
   return `beyond.${name}`;
 }
 
-function excessKeys({ name, minSeconds, maxSeconds }: TimeLimit): { key: string; outside(worst: number): number }[] {
+function excessKeys({ name, minSeconds, maxSeconds }: WatchedLimit): { key: string; outside(worst: number): number }[] {
   const over = maxSeconds === null ? [] : [{ key: `worst.${name}`, outside: (worst: number) => worst - maxSeconds }];
   const key = maxSeconds === null ? `worst.${name}` : `shortest.${name}`;
   return [...over, ...(minSeconds === null ? [] : [{ key, outside: (worst: number) => minSeconds - worst }])];

@@ -1,0 +1,41 @@
+import { CHAIN, CHAIN_STATION, DWELL, NO_LIMIT } from "../../line/index.ts";
+import { headAt } from "../chainRing.ts";
+import { type DayState, WORKING } from "../state/dayState.ts";
+import type { StageState } from "../state/stageState.ts";
+import type { StunnedState } from "../state/stunnedState.ts";
+import { nextStepSeconds } from "./chainSteps.ts";
+
+/**
+ * Places of the stage that are free now for heads from `by`: none while others stand in line for one, and less those that
+ * heads in hand elsewhere may take. A chain that runs takes a head a step: it has as many as its shackles.
+ */
+export function freePlaces(day: DayState, care: StunnedState, stage: StageState, by: StageState): number {
+  if (stage.waiters.first !== null) return 0;
+  if (stage.kind === CHAIN) {
+    const { chain } = stage;
+    return nextStepSeconds(day, care, chain!) === Infinity ? 0 : chain!.freeShackles;
+  }
+  if (stage.places === NO_LIMIT) return Infinity;
+  return unreserved(stage) - inHandElsewhere(care, stage, by);
+}
+
+/** Hooks fill one after another; one that is begun has places left. */
+function unreserved({ places, headsPerHook, occupancy, cameIn, wentOut }: StageState): number {
+  if (headsPerHook === 1) return places - occupancy;
+  const hooks =
+    Math.floor(places / headsPerHook) - Math.floor(cameIn / headsPerHook) + Math.floor(wentOut / headsPerHook);
+  return Math.max(0, hooks * headsPerHook - (cameIn % headsPerHook));
+}
+
+function inHandElsewhere(care: StunnedState, target: StageState, by: StageState): number {
+  let heads = 0;
+  for (const feeder of care.feeders[target.index]!) {
+    if (feeder === by) continue;
+    if (feeder.kind === DWELL) heads += feeder.queue.length;
+    else if (feeder.kind === CHAIN) heads += headAt(feeder.chain!, feeder.chain!.places - 1) === null ? 0 : 1;
+    else if (feeder.kind !== CHAIN_STATION) {
+      for (const { state } of feeder.positions) if (state === WORKING) heads++;
+    }
+  }
+  return heads;
+}
