@@ -1,8 +1,9 @@
 import type { ResponseInfo } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { Advice, ChangeKind, OtherChange, StudyResults, TriedChange } from "../results/index.ts";
+import { harmOf, harmResponses } from "../results/index.ts";
 import type { DayJournal } from "../run/index.ts";
-import { estimate, harmOf, harmResponses } from "../statistics/index.ts";
+import { estimate } from "../statistics/index.ts";
 import type { Study } from "../study/index.ts";
 import { type AdviceOptions, adviceResponses, studyName, whyStudy } from "./adviceStudy.ts";
 import { AdviceTrials, type Simulate, type Values } from "./adviceTrials.ts";

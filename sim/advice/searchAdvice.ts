@@ -1,6 +1,7 @@
 import type { ResponseInfo } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
-import { compareWithBest, type Estimate, estimate, harmOf } from "../statistics/index.ts";
+import { harmOf } from "../results/index.ts";
+import { compareWithBest, type Estimate, estimate } from "../statistics/index.ts";
 import type { AdviceTrials } from "./adviceTrials.ts";
 import type { PlanChange } from "./change.ts";
 import type { ChangesToTry } from "./changesToTry.ts";

@@ -1,7 +1,7 @@
 import { supportOf } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
-import { differenceInWords } from "../results/index.ts";
-import { estimateWithin, harmOf, shareEstimate } from "../statistics/index.ts";
+import { differenceInWords, harmOf } from "../results/index.ts";
+import { estimateWithin, shareEstimate } from "../statistics/index.ts";
 import { type Choice, chooseBest } from "./chooseBest.ts";
 import { countDesigns } from "./countDesigns.ts";
 import { type Design, Designs } from "./designs.ts";

@@ -1,7 +1,7 @@
 import type { Plan } from "../plan/index.ts";
 import type { StudyResults, Why } from "../results/index.ts";
+import { harmResponses } from "../results/index.ts";
 import type { DayJournal, SimulatedDay } from "../run/index.ts";
-import { harmResponses } from "../statistics/index.ts";
 import { PLAIN_PROCEDURE, type Study, type Variant } from "../study/index.ts";
 import { type Design, variantOf } from "./designs.ts";
 import type { ImproveQuestion } from "./question.ts";

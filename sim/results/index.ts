@@ -7,6 +7,8 @@ export { type DataDictionary, dataDictionary, dictionaryCsv } from "./dataDictio
 export { dayRecordShape } from "./dayRecordShape.ts";
 export { type DifferenceInWords, differenceInWords } from "./differenceInWords.ts";
 export type { Difference, MeanEstimate, Reduction } from "./figures.ts";
+// What a change makes worse
+export { harmOf, harmResponses } from "./harm.ts";
 export type { KillLineResults, StunToStick } from "./killLineResults.ts";
 // As a folder on disk
 export { makeFolders } from "./makeFolders.ts";

@@ -25,8 +25,6 @@ export { estimateWithin, type Support, within } from "./estimateWithin.ts";
 // Quantiles and shares
 export { exactShareInterval } from "./exactShareInterval.ts";
 export { formatP } from "./formatP.ts";
-// What must not be bought
-export { harmOf, harmResponses } from "./harm.ts";
 // Choice of the best
 export { type KimNelsonConstants, kimNelsonConstants } from "./kimNelsonConstants.ts";
 export { type LevelStep, levelSteps } from "./levelSteps.ts";

@@ -1,6 +1,6 @@
 import type { ResponseInfo } from "../observations/index.ts";
-import { type ComparisonInWords, comparisonsInWords, type StudyResults } from "../results/index.ts";
-import { type AgainstBest, compareWithBest, harmOf } from "../statistics/index.ts";
+import { type ComparisonInWords, comparisonsInWords, harmOf, type StudyResults } from "../results/index.ts";
+import { type AgainstBest, compareWithBest } from "../statistics/index.ts";
 import { formatConfidence, groupDigits } from "../units/index.ts";
 import { type Appraisal, appraise } from "./appraise.ts";
 import { cashOfDay } from "./cashOfDay.ts";

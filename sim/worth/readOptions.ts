@@ -9,7 +9,7 @@ import {
   type TextFiles,
   zodFaults,
 } from "../plan/index.ts";
-import { harmResponses } from "../statistics/index.ts";
+import { harmResponses } from "../results/index.ts";
 import { basePlan, readStudy, type Study } from "../study/index.ts";
 import type { Purchase } from "./appraise.ts";
 import { CASH_RESPONSES } from "./cashOfDay.ts";

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { formatFault } from "../../../sim/plan/index.ts";
-import { harmResponses } from "../../../sim/statistics/index.ts";
+import { harmResponses } from "../../../sim/results/index.ts";
 import { readOptions } from "../../../sim/worth/index.ts";
 import { NO_FILES } from "../../support/demands.ts";
 import { offersFile, PRICED_PLAN } from "../../support/offers.ts";

@@ -1,7 +1,6 @@
 import type { ResponseInfo } from "../observations/index.ts";
+import { type Estimate, estimate, studentQuantile } from "../statistics/index.ts";
 import { formatDecimals, formatSpan } from "../units/index.ts";
-import { type Estimate, estimate } from "./estimate.ts";
-import { studentQuantile } from "./studentQuantile.ts";
 
 /** Values by response, one for each day; null where a day has none. */
 type Values = Readonly<Record<string, readonly (number | null)[]>>;

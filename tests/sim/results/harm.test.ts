@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { TimeLimit } from "../../../sim/plan/index.ts";
-import { harmOf, harmResponses } from "../../../sim/statistics/harm.ts";
+import { harmOf, harmResponses } from "../../../sim/results/harm.ts";
 import { planOf, saturated, station } from "../../support/plans.ts";
 
 const LIMIT: TimeLimit = {
