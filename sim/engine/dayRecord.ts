@@ -39,6 +39,7 @@ export interface DayRecord {
   chains: ChainRecord[];
   gates: GateRecord[];
   vessels: VesselRecord[];
+  sharedBreakdowns: SharedBreakdownRecord[];
   masses: MassRecord;
   /** Crates standing in lairage; null without loads. */
   lairage: QueueRecord | null;
@@ -203,6 +204,16 @@ export interface VesselRecord {
   spilledKg: number;
   /** Seconds it was full and its stages stood. */
   fullSeconds: number;
+}
+
+/** One cause that stops several stages; they are all down as long as it lasts. */
+export interface SharedBreakdownRecord {
+  name: string;
+  /** Names of the stages that it stops, in line order. */
+  stages: string[];
+  stops: number;
+  /** From each stop until it was repaired, the wait for somebody who repairs included. */
+  downSeconds: number;
 }
 
 export interface QueueRecord {

@@ -12,6 +12,7 @@ import {
   type MassRecord,
   type OwnTime,
   type SectionRecord,
+  type SharedBreakdownRecord,
   STATES,
   type StageRecord,
   type VesselRecord,
@@ -25,6 +26,7 @@ import type { CrewState } from "./state/crewState.ts";
 import { type DayState, STANDS_DOWN, STANDS_PAUSE, STANDS_UNFINISHED, STANDS_UNLOADING } from "./state/dayState.ts";
 import type { Headcount } from "./state/headcount.ts";
 import type { StageState } from "./state/stageState.ts";
+import { unitStages } from "./unitPositions.ts";
 
 /** Closes the books at the day's end and writes what is left of it. */
 export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord {
@@ -58,6 +60,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     chains: day.chainAt.map((chain) => chainRecord(day, chain)),
     gates: line.gates.names.map((_, gate) => gateRecord(day, gate)),
     vessels: line.vessels.names.map((_, vessel) => vesselRecord(day, vessel)),
+    sharedBreakdowns: sharedRecords(day),
     masses: massRecord(day),
     lairage: line.supply.kind === "loads" ? headsOver(day, day.stageAt[line.supply.feeding]!.shown) : null,
     traces: day.recorders?.traces(day.now) ?? null,
@@ -211,6 +214,20 @@ function crewRecord(day: DayState, crew: CrewState): CrewRecord {
 function personSeconds({ now }: DayState, people: Headcount): number {
   people.book(now);
   return people.area;
+}
+
+function sharedRecords(day: DayState): SharedBreakdownRecord[] {
+  const { names, sharedFrom } = day.failures;
+  return names.slice(sharedFrom).map((name, row) => {
+    const unit = sharedFrom + row;
+    const open = day.unitDown[unit] ? day.now - Math.max(day.unitDownSince[unit]!, day.watchedFrom) : 0;
+    return {
+      name,
+      stages: unitStages(day, unit).map(({ index }) => day.stages.names[index]!),
+      stops: day.unitStops[unit]!,
+      downSeconds: day.unitDownSeconds[unit]! + open,
+    };
+  });
 }
 
 function sectionRecord(day: DayState, section: number): SectionRecord {

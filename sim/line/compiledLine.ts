@@ -132,7 +132,7 @@ export interface PositionColumns {
 
 /**
  * One row per failure unit: a thing that breaks by itself. The first `ownCount` rows belong to single positions and run on
- * working time (their events use the position's slot); the others have slots of their own.
+ * working time (their events use the position's slot); the others have slots of their own, shared ones last.
  */
 export interface FailureColumns {
   count: number;
@@ -152,7 +152,14 @@ export interface FailureColumns {
   headTo: Int32Array;
   /** Own slot, or -1. */
   slot: Int32Array;
-  /** Rows (from[stage] .. from[stage + 1]) of `stationClock`: units of the whole station on running time. */
+  /** Units from this row on stop several stages at once; their `stage` and range of positions are -1. */
+  sharedFrom: number;
+  /** Row range in `stops`, by shared unit (row - sharedFrom): the stages that it stops, in line order. */
+  stopsFrom: Int32Array;
+  stops: Int32Array;
+  /** So many of its stages must work for the uptime to run. */
+  runningLeast: Int32Array;
+  /** Rows (from[stage] .. from[stage + 1]) of `stationClock`: units of the whole station, or shared, on running time. */
   stationClockFrom: Int32Array;
   stationClock: Int32Array;
 }

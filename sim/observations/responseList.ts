@@ -14,6 +14,7 @@ import { moneyResponses } from "./moneyResponses.ts";
 import { oeeResponses } from "./oeeResponses.ts";
 import type { Response } from "./response.ts";
 import { sectionResponses } from "./sectionResponses.ts";
+import { sharedBreakdownResponses } from "./sharedBreakdownResponses.ts";
 import { stageResponses } from "./stageResponses.ts";
 import { supplyResponses } from "./supplyResponses.ts";
 import { utilityResponses } from "./utilityResponses.ts";
@@ -35,6 +36,7 @@ export function responseList(plan: Plan): Response[] {
     ...chainResponses(plan),
     ...gateResponses(plan),
     ...vesselResponses(plan),
+    ...sharedBreakdownResponses(plan),
     ...chillerResponses(plan),
     ...divertedResponses(plan),
     ...sectionResponses(plan),

@@ -13,6 +13,8 @@ export interface Plan {
   /** How crates get from the lorry to the hanging point; null unless the supply comes in loads. */
   liveHandling: LiveHandling | null;
   crews: Crew[];
+  /** Breakdowns that stop several stages at once: a control board, the power, a compressor. */
+  sharedBreakdowns: SharedBreakdown[];
   /** Stages in the order heads pass them. The first one takes heads out of the crates. */
   line: Stage[];
   limits: TimeLimit[];
@@ -335,6 +337,22 @@ export interface Breakdown {
   crew: string | null;
   /** What becomes of the head in hand: worked on after the repair, or taken off unfinished to the stage's trim. */
   headInHand: "resume" | { to: string };
+}
+
+/** Which clock the uptime of a shared breakdown runs on. */
+export const SHARED_CLOCKS = ["any running", "all running", "calendar"] as const;
+
+/** One cause that stops several stages at the same moment, until it is repaired. Work in hand is resumed after it. */
+export interface SharedBreakdown {
+  name: string;
+  /** Stations, on chains or not, chains and crate steps, by the names that results give them. */
+  stops: string[];
+  /** Uptime counts while at least one of them works (a chain: moves), while all of them do, or always. */
+  clock: (typeof SHARED_CLOCKS)[number];
+  uptimeSeconds: Varying;
+  repairSeconds: Varying;
+  /** Crew that repairs it, one person for the whole repair, first come first served; null when help is always at hand. */
+  crew: string | null;
 }
 
 /** At most so many heads between two points; the head waits before the first one, never between them. */

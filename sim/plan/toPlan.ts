@@ -21,6 +21,11 @@ export function toPlan(file: PlanFile): Plan {
     supply: toSupply(file.supply, dayStart(file.day)),
     liveHandling: file.liveHandling && toLiveHandling(file.liveHandling),
     crews: file.crews.map((crew) => toCrew(crew, file.day.shifts)),
+    sharedBreakdowns: file.sharedBreakdowns.map(({ uptime, repair, ...rest }) => ({
+      ...rest,
+      uptimeSeconds: uptime,
+      repairSeconds: repair,
+    })),
     line: file.line.filter(({ leftOut }) => !leftOut).map(toStage),
     limits: file.limits.map(({ min, max, ...limit }) => ({ ...limit, minSeconds: min, maxSeconds: max })),
     gates: file.gates,

@@ -119,6 +119,7 @@ export const HAND_MADE_PLAN: Plan = {
   ],
   gates: [],
   vessels: [],
+  sharedBreakdowns: [],
   money: null,
   dressing: "",
   targetHeadsPerSecond: 0.2,
@@ -203,6 +204,7 @@ export function handMadeDay(replication = 0): DayRecord {
     chains: [],
     gates: [],
     vessels: [],
+    sharedBreakdowns: [],
     masses: {
       liveKg: 2500,
       byProductsKg: {},

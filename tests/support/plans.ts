@@ -109,6 +109,7 @@ export function planOf(supply: Supply, line: Plan["line"], changes: Partial<Plan
     limits: [],
     gates: [],
     vessels: [],
+    sharedBreakdowns: [],
     money: null,
     dressing: "",
     targetHeadsPerSecond: null,

@@ -39,6 +39,21 @@ const breakdown: fc.Arbitrary<Breakdown> = fc.record({
 const breakdowns = fc.uniqueArray(breakdown, { maxLength: 2, selector: (each) => each.name });
 const losing = fc.record({ to: fc.constant("trim") });
 
+/** Names stages by their place, since which there are is not known here. */
+const sharedBreakdown = fc.record({
+  clock: fc.constantFrom("any running" as const, "all running" as const, "calendar" as const),
+  uptimeSeconds: fc.integer({ min: 20, max: 200 }).map(exponential),
+  repairSeconds: fc.integer({ min: 1, max: 30 }).map(exponential),
+  crew: fc.constantFrom(null, null, "maintenance"),
+  which: fc.uniqueArray(fc.nat({ max: 11 }), { minLength: 1, maxLength: 4 }),
+});
+
+/** Everything with something that runs. */
+function stoppable(line: readonly Stage[], crates: readonly string[]): string[] {
+  const stages = line.flatMap((stage) => [stage, ...(stage.kind === "chain" ? stage.stations : [])]);
+  return [...crates, ...stages.filter((stage) => !("kind" in stage && stage.kind === "dwell")).map(({ name }) => name)];
+}
+
 const optionalTravel = fc.option(time, { freq: 2, nil: null });
 const removals: fc.Arbitrary<Removal[]> = fc.boolean().map((some) => (some ? [{ as: "condemned", share: 0.1 }] : []));
 const byProducts: fc.Arbitrary<ByProduct[]> = fc.constantFrom<ByProduct[]>(
@@ -213,6 +228,7 @@ export const randomPlan: fc.Arbitrary<Plan> = fc
     gate: fc.option(fc.integer({ min: 1, max: 3 }), { nil: null }),
     safe: fc.boolean(),
     spill: fc.boolean(),
+    shared: fc.array(sharedBreakdown, { maxLength: 2 }),
   })
   .map((parts) => {
     const people = { rule: parts.rule, walkSeconds: parts.walkSeconds, absentShare: parts.absentShare };
@@ -235,8 +251,17 @@ export const randomPlan: fc.Arbitrary<Plan> = fc
       ],
       liveHandling: parts.supply.kind === "loads" ? parts.handling : null,
     });
+    const crates = [...(plan.liveHandling?.toHanging ?? []), ...(plan.liveHandling?.back ?? [])].map(
+      ({ name }) => name,
+    );
+    const names = stoppable(parts.line, crates);
     return {
       ...plan,
+      sharedBreakdowns: parts.shared.map(({ which, ...each }, index) => ({
+        ...each,
+        name: `shared ${index}`,
+        stops: [...new Set(which.map((at) => names[at % names.length]!))],
+      })),
       day: {
         ...plan.day,
         ceilingSeconds: 8_000,

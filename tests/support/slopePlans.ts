@@ -23,6 +23,7 @@ export const HINDRANCES = [
   "ties",
   "loss",
   "delays",
+  "shared breakdowns",
 ] as const;
 export type Hindrance = (typeof HINDRANCES)[number];
 
@@ -82,6 +83,7 @@ const TAKEN_OUT: Record<Hindrance, TakeOut> = {
   },
   ties: withoutFixedTimes,
   loss: (plan) => (plan.supply.kind === "stream" ? { ...plan, supply: { ...plan.supply, whenFull: "wait" } } : plan),
+  "shared breakdowns": (plan) => ({ ...plan, sharedBreakdowns: [] }),
   delays: (plan) => {
     const { supply } = plan;
     if (supply.kind !== "loads") return plan;

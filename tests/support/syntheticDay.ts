@@ -387,6 +387,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
     chains: [],
     gates: [],
     vessels: [],
+    sharedBreakdowns: [],
     masses: { liveKg: 0, byProductsKg: {}, outKg: {}, onLineKg: 0, carcassLiveKg: 0 },
     lairage: queues[1]!.queue(),
     traces: {

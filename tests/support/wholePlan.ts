@@ -223,6 +223,17 @@ export function wholePlan() {
       },
     ],
     gates: [{ name: "room to stick", from: "start of stunning", to: "start of sticking", atMost: 4 }],
+    sharedBreakdowns: [
+      {
+        name: "control board",
+        stops: ["skinning machine", "kill chain", "crate washer"],
+        clock: "all running",
+        uptime: { exponential: { mean: "6 h" } },
+        repair: "5 min",
+        crew: "maintenance",
+      },
+      { name: "power", stops: ["stunning", "kill chain"], clock: "calendar", uptime: "20 h", repair: "2 min" },
+    ],
     vessels: [
       { name: "blood tank", capacity: "800 kg", emptyAt: "700 kg", emptying: "10 min", crew: "maintenance" },
       { name: "skin bin", capacity: "200 kg", emptying: "2 min", whenFull: "spill" },

@@ -107,6 +107,11 @@ export class DayState {
   readonly uptimeLeft: Float64Array;
   readonly unitRunStart: Float64Array;
   readonly unitDown: Int8Array;
+  /** Of the stages whose working its uptime counts: those that work now. */
+  readonly unitRunning: Int32Array;
+  readonly unitStops: Int32Array;
+  readonly unitDownSince: Float64Array;
+  readonly unitDownSeconds: Float64Array;
   readonly uptime: Sampler[];
   readonly repair: Sampler[];
 
@@ -228,6 +233,10 @@ export class DayState {
     this.uptimeLeft = Float64Array.from(this.uptime, (sampler) => sampler.draw());
     this.unitRunStart = new Float64Array(failures.count);
     this.unitDown = new Int8Array(failures.count);
+    this.unitRunning = new Int32Array(failures.count);
+    this.unitStops = new Int32Array(failures.count);
+    this.unitDownSince = new Float64Array(failures.count);
+    this.unitDownSeconds = new Float64Array(failures.count);
     this.jobCrew = new Int32Array(failures.count + vessels.count).fill(NONE);
     this.jobBreaksSeen = new Int32Array(failures.count + vessels.count);
 
@@ -307,8 +316,12 @@ function drawsOf({ stages }: CompiledLine, stage: number, stream: (purpose: stri
   };
 }
 
-/** Names a failure unit by stage, failure and position within the stage: the same wherever else the plan changes. */
+/**
+ * Names a failure unit by stage, failure and position within the stage, one that stops several stages by its name alone: the
+ * same wherever else the plan changes.
+ */
 function unitName(line: CompiledLine, unit: number): string {
+  if (unit >= line.failures.sharedFrom) return JSON.stringify(["shared", line.failures.names[unit]]);
   const stage = line.failures.stage[unit]!;
   const within = line.failures.positionFrom[unit]! - line.stages.positionFrom[stage]!;
   return JSON.stringify([line.stages.names[stage], line.failures.names[unit], within]);

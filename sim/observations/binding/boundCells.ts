@@ -29,6 +29,10 @@ export function boundCells(plan: Plan): PathCell[] {
         ...breakdowns.map(({ name }) => cell("repair", step.name, name)),
       ];
     }),
+    ...plan.sharedBreakdowns.flatMap(({ name, crew }) => [
+      cell("shared breakdown", "", name),
+      ...(crew === null ? [] : [cell("shared repairer", "", name)]),
+    ]),
     ...plan.vessels.map(({ name }) => cell("emptying", "", name)),
   ];
 }

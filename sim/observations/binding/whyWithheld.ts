@@ -115,6 +115,9 @@ function goesByWeight(step: Step): boolean {
 
 /** Failures whose place in the sequence of heads moves with what other stages do. */
 function breakdownReason(plan: Plan): string | null {
+  const shared = plan.sharedBreakdowns[0];
+  if (shared !== undefined)
+    return `${shared.name} stops several places at once, and a small change alters which heads it catches at each of them`;
   for (const step of steps(plan)) {
     for (const breakdown of workplace(step).breakdowns) {
       const reason = whyItMoves(step, breakdown);

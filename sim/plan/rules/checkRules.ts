@@ -11,6 +11,7 @@ import { limitOrder } from "./limitOrder.ts";
 import { oneCurrency } from "./oneCurrency.ts";
 import { references } from "./references.ts";
 import { safeStop } from "./safeStop.ts";
+import { sharedBreakdowns } from "./sharedBreakdowns.ts";
 import { sizes } from "./sizes.ts";
 import { sourcePaths } from "./sourcePaths.ts";
 import { stationWork } from "./stationWork.ts";
@@ -22,6 +23,7 @@ import { ways } from "./ways.ts";
 const RULES = [
   uniqueNames,
   references,
+  sharedBreakdowns,
   ways,
   enoughPeople,
   stationWork,

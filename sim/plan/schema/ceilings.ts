@@ -18,6 +18,7 @@ export const CEILINGS = {
   breaks: 100,
   limits: 100,
   breakdowns: 20,
+  sharedBreakdowns: 50,
   removals: 20,
   diversions: 20,
   byProducts: 50,

@@ -4,6 +4,7 @@ import { crewSize } from "./crewSize.ts";
 import { dwellCapacity } from "./dwellCapacity.ts";
 import { lastShift } from "./lastShift.ts";
 import { ringLocks } from "./ringLocks.ts";
+import { sharedStops } from "./sharedStops.ts";
 import { stopWarnings } from "./stopWarnings.ts";
 import { unprotectedStunned } from "./unprotectedStunned.ts";
 import { unusedVessels } from "./unusedVessels.ts";
@@ -24,5 +25,6 @@ export function planWarnings(plan: Plan, json: unknown): Fault[] {
     ...unusedVessels(json),
     ...unprotectedStunned(json),
     ...crewSize(plan, json),
+    ...sharedStops(plan, json),
   ];
 }

@@ -27,6 +27,9 @@ const HAPPENINGS: Record<string, (day: DayRecord, plan: Plan) => number> = {
   "heads that left a window unfinished": perStage((stage) => (stage.kind === "chain station" ? stage.unfinished : 0)),
   "heads taken off a machine that broke": perStage((stage) => (stage.kind === "station" ? stage.unfinished : 0)),
   stops: perStage((stage) => stage.stops),
+  "stops of several stages at once": (day) => sum(day.sharedBreakdowns.map(({ stops }) => stops)),
+  "shared breakdowns that need somebody": (day, plan) =>
+    sum(day.sharedBreakdowns.map(({ stops }, row) => (plan.sharedBreakdowns[row]!.crew === null ? 0 : stops))),
   "seconds blocked": statesOf(1),
   "seconds without crew": statesOf(3),
   "seconds down": statesOf(4),

@@ -243,6 +243,27 @@ describe("the plan of a whole plant", () => {
     });
   });
 
+  it("has breakdowns that stop several stages, with help at hand where no crew is named", () => {
+    expect(planOf(wholePlan()).sharedBreakdowns).toEqual([
+      {
+        name: "control board",
+        stops: ["skinning machine", "kill chain", "crate washer"],
+        clock: "all running",
+        uptimeSeconds: { family: "exponential", mean: 21_600 },
+        repairSeconds: { family: "constant", value: 300 },
+        crew: "maintenance",
+      },
+      {
+        name: "power",
+        stops: ["stunning", "kill chain"],
+        clock: "calendar",
+        uptimeSeconds: { family: "constant", value: 72_000 },
+        repairSeconds: { family: "constant", value: 120 },
+        crew: null,
+      },
+    ]);
+  });
+
   it("has gates, vessels, money and words on the dressing", () => {
     expect(plan.gates).toEqual([
       { name: "room to stick", from: "stunning", to: { stage: "sticking", moment: "start" }, atMost: 4 },

@@ -16,6 +16,7 @@ import {
   station,
   stream,
 } from "../../../support/plans.ts";
+import { shared } from "../../../support/sharedBreakdowns.ts";
 
 const TWO = [station("a", exponential(3)), station("b", exponential(4), { buffer: 2 })];
 const failing = (changes: Partial<Breakdown>) =>
@@ -56,6 +57,11 @@ const NONE_HOLDS: [what: string, plan: Plan, reason: RegExp][] = [
     "breakdowns by the clock",
     plan(withFailure({ clock: "calendar" })),
     /jam \(b\) goes by the clock and also strikes an idle/,
+  ],
+  [
+    "a breakdown of several stations",
+    plan(TWO, { sharedBreakdowns: [shared(["a", "b"], 60, 9)] }),
+    /board stops several places at once/,
   ],
   ["a break", onDay({ breaks: [pause("tea", 60, 20)] }), /breaks begin at an hour/],
   [
