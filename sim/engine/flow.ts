@@ -552,7 +552,8 @@ export function startNext(day: DayState, stage: StageState, crew: CrewState | nu
   for (let more = 1; more < stage.perCycle && queue.length > 0; more++) position.held.push(queue.shift());
   noteQueueLeft(day, stage);
   noteHold(day, stage, false);
-  position.remaining = walking + workOn(stage, item);
+  const seconds = workOn(stage, item);
+  position.remaining = walking + (stage.pace === null ? seconds : pacedWork(day, stage, item, seconds));
   if (stage.takesHeads) {
     passPoint(day, item, stage, START);
     enterGates(day, stage, item);
@@ -575,6 +576,11 @@ function workOn(stage: StageState, item: Item): number {
   }
   if (weightPerKg === 0) return drawn;
   return drawn * Math.max(0.1, 1 + weightPerKg * (weight - stage.weightAt));
+}
+
+/** As fast as the hour in which the head begins lets it; one that passes unworked takes no time at any hour. */
+function pacedWork(day: DayState, { pace }: StageState, item: Item, seconds: number): number {
+  return item.sendTo === NONE ? pace!.secondsFrom(day.now, seconds) : seconds;
 }
 
 /** Heads that wait for hanging stand in crates: the queue shown there is theirs. */

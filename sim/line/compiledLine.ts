@@ -20,6 +20,7 @@ export const CREW_PEOPLE = 0;
 export const CREW_BREAK = 1;
 export const STAGE_PAUSE = 2;
 export const HANGING_ENDS = 3;
+export const CHAIN_PACE = 5;
 /** Not in the calendar but in the list of returns: crates are back, full, for the next load. */
 export const FLEET_BACK = 4;
 
@@ -91,6 +92,8 @@ export interface StageColumns {
   /** The cycle is multiplied by 1 + perKg x (weight - at), never below a tenth. */
   weightPerKg: Float64Array;
   weightAt: Float64Array;
+  /** Speed by the hour, or null; that of a chain changes with the calendar. */
+  pace: (PaceColumns | null)[];
   /** Weights that the station takes, and the stage for the others (-1: takes all). */
   weightFrom: Float64Array;
   weightTo: Float64Array;
@@ -120,6 +123,15 @@ export interface StageColumns {
   chain: Int32Array;
   /** 1: on the stretch that a planned stop may not catch a head in. */
   protected: Int8Array;
+}
+
+/** One row per hour from which on another pace holds, ascending. */
+export interface PaceColumns {
+  fromSeconds: Float64Array;
+  /** By this a time as written is divided. */
+  speed: Float64Array;
+  /** Seconds that one position (a chain: one step) takes at least; 0 without an upper rate. */
+  leastSeconds: Float64Array;
 }
 
 /** One row per position; a dwell stage and a chain have one, their way out. */
@@ -188,7 +200,7 @@ export interface CalendarColumns {
   action: Int8Array;
   /** Crew or stage index. */
   target: Int32Array;
-  /** People for CREW_PEOPLE; 0 otherwise. */
+  /** People for CREW_PEOPLE, row of the chain's pace for CHAIN_PACE; 0 otherwise. */
   amount: Int32Array;
   /** How long a break or pause lasts; 0 for the others. */
   lengthSeconds: Float64Array;

@@ -240,6 +240,17 @@ export interface Capital {
   daysPerYear: number;
 }
 
+/**
+ * From this hour until the next one of the list work goes `speed` times as fast as written, and no faster than so many heads
+ * per second pass with every position at work.
+ */
+export interface Pace {
+  fromSeconds: number;
+  speed: number;
+  /** Null for no upper rate. */
+  mostPerSecond: number | null;
+}
+
 export interface Station extends StageBase {
   kind: "station";
   work: "machine" | "manual";
@@ -247,6 +258,8 @@ export interface Station extends StageBase {
   buffer: number;
   positions: number;
   cycleSeconds: Varying;
+  /** In the order of the hours; before the first one, and when empty, as written. */
+  pace: Pace[];
   /** The cycle is multiplied by 1 + perKg x (live weight - atKg), never below a tenth; null for no dependence. */
   weightFactor: { perKg: number; atKg: number } | null;
   /** Heads outside pass unworked to the stage named `else`; null for a station that takes every weight. */
@@ -293,6 +306,7 @@ export interface Chain extends StageBase {
   places: number;
   /** pitch / speed. */
   secondsPerShackle: number;
+  pace: Pace[];
   /** Detachable shackles in circulation and their way back through the washer; null for a closed chain. */
   shackles: { count: number; backSeconds: number } | null;
   /** In the order in which heads pass them; windows do not overlap. */
@@ -309,6 +323,7 @@ export interface ChainStation {
   ifUnfinished: "stop" | "pass";
   positions: number;
   cycleSeconds: Varying;
+  pace: Pace[];
   weightFactor: { perKg: number; atKg: number } | null;
   crews: string[];
   peoplePerPosition: number;

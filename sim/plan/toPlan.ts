@@ -26,7 +26,7 @@ export function toPlan(file: PlanFile): Plan {
       uptimeSeconds: uptime,
       repairSeconds: repair,
     })),
-    line: file.line.filter(({ leftOut }) => !leftOut).map(toStage),
+    line: file.line.filter(({ leftOut }) => !leftOut).map((stage) => toStage(stage, dayStart(file.day))),
     limits: file.limits.map(({ min, max, ...limit }) => ({ ...limit, minSeconds: min, maxSeconds: max })),
     gates: file.gates,
     vessels: file.vessels.map(toVessel),

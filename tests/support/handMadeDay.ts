@@ -80,6 +80,7 @@ export const HAND_MADE_PLAN: Plan = {
       work: "manual",
       buffer: 5,
       positions: 2,
+      pace: [],
       cycleSeconds: { family: "constant", value: 8 },
       weightFactor: null,
       weights: null,

@@ -5,6 +5,7 @@ import type {
   ChainStation,
   Gate,
   LiveHandling,
+  Pace,
   Plan,
   Removal,
   Stage,
@@ -63,9 +64,27 @@ const byProducts: fc.Arbitrary<ByProduct[]> = fc.constantFrom<ByProduct[]>(
 );
 const crews = fc.constantFrom<string[]>([], ["c0"], ["c1"], ["c0", "c1"]);
 
+const pace: fc.Arbitrary<Pace[]> = fc.oneof(
+  { weight: 3, arbitrary: fc.constant<Pace[]>([]) },
+  fc.uniqueArray(fc.integer({ min: -20, max: 300 }), { minLength: 1, maxLength: 3 }).chain((hours) =>
+    fc.tuple(
+      ...hours
+        .toSorted((a, b) => a - b)
+        .map((fromSeconds) =>
+          fc.record({
+            fromSeconds: fc.constant(fromSeconds),
+            speed: fc.constantFrom(1, 0.5, 1.5),
+            mostPerSecond: fc.constantFrom(null, null, 0.2),
+          }),
+        ),
+    ),
+  ),
+);
+
 const workStation = fc
   .record({
     cycle: time,
+    pace,
     buffer: fc.constantFrom(0, 0, 1, 3, Infinity),
     positions: fc.integer({ min: 1, max: 3 }),
     crews,
@@ -105,6 +124,7 @@ const dwellStage = fc
 
 const windowStation = fc.record({
   cycle: time,
+  pace,
   window: fc.integer({ min: 1, max: 4 }),
   gap: fc.integer({ min: 0, max: 2 }),
   ifUnfinished: fc.constantFrom("stop" as const, "pass" as const),
@@ -118,7 +138,8 @@ const chainStage = fc
     stations: fc.array(windowStation, { maxLength: 2 }),
     tail: fc.integer({ min: 0, max: 3 }),
     secondsPerShackle: fc.integer({ min: 1, max: 6 }),
-    shackles: fc.constantFrom(null, { count: 6, backSeconds: 20 }),
+    pace,
+    shackles: fc.constantFrom(null, { count: 6, backSeconds: 20 }, { count: 2, backSeconds: 30 }),
     travelSeconds: optionalTravel,
   })
   .map(({ stations, tail, secondsPerShackle, ...rest }) => {

@@ -24,6 +24,7 @@ export const HINDRANCES = [
   "loss",
   "delays",
   "shared breakdowns",
+  "paces",
 ] as const;
 export type Hindrance = (typeof HINDRANCES)[number];
 
@@ -83,6 +84,11 @@ const TAKEN_OUT: Record<Hindrance, TakeOut> = {
   },
   ties: withoutFixedTimes,
   loss: (plan) => (plan.supply.kind === "stream" ? { ...plan, supply: { ...plan.supply, whenFull: "wait" } } : plan),
+  paces: eachStage((stage) => {
+    if (stage.kind === "dwell") return stage;
+    if (stage.kind === "station") return { ...stage, pace: [] };
+    return { ...stage, pace: [], stations: stage.stations.map((each) => ({ ...each, pace: [] })) };
+  }),
   "shared breakdowns": (plan) => ({ ...plan, sharedBreakdowns: [] }),
   delays: (plan) => {
     const { supply } = plan;

@@ -75,7 +75,18 @@ export function wholePlan() {
       { name: "maintenance", people: 1, pay: "24 EUR/h" },
     ],
     line: [
-      { name: "hanging", section: "kill", kind: "station", positions: 3, cycle: "14 s", crew: ["kill", "relief"] },
+      {
+        name: "hanging",
+        section: "kill",
+        kind: "station",
+        positions: 3,
+        cycle: "14 s",
+        crew: ["kill", "relief"],
+        pace: [
+          { from: "05:30", speed: 0.8 },
+          { from: "06:30", atMost: "700 /h" },
+        ],
+      },
       {
         name: "stunning",
         section: "kill",
@@ -226,7 +237,7 @@ export function wholePlan() {
     sharedBreakdowns: [
       {
         name: "control board",
-        stops: ["skinning machine", "kill chain", "crate washer"],
+        stops: ["skinning machine", "kill chain", "restacking"],
         clock: "all running",
         uptime: { exponential: { mean: "6 h" } },
         repair: "5 min",

@@ -1,4 +1,4 @@
-import { type CompiledLine, DWELL, type StageColumns } from "../../line/index.ts";
+import { CHAIN, type CompiledLine, DWELL, type StageColumns } from "../../line/index.ts";
 import { MOMENTS } from "../../plan/plan.ts";
 import type { Sampler, UniformStream } from "../../random/index.ts";
 import type { ChainState } from "./chainState.ts";
@@ -8,6 +8,7 @@ import { DwellEnds } from "./dwellEnds.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
 import { OwnHours } from "./ownHours.ts";
+import { Pace } from "./pace.ts";
 import { PositionState } from "./positionState.ts";
 import { rowsOf } from "./rowsOf.ts";
 import { Waiters } from "./waiters.ts";
@@ -60,6 +61,8 @@ export class StageState {
   readonly weightFrom: number = Number.NaN;
   readonly weightTo: number = Number.NaN;
   readonly weightElse: number;
+  /** Speed by the hour; null where it is always as written. */
+  readonly pace: Pace | null;
   readonly chilling: StageColumns["chilling"][number];
   readonly travelSlot: number;
   readonly positions: readonly PositionState[];
@@ -142,6 +145,8 @@ export class StageState {
     this.weightFrom = stages.weightFrom[index]!;
     this.weightTo = stages.weightTo[index]!;
     this.weightElse = stages.weightElse[index]!;
+    const pace = stages.pace[index]!;
+    this.pace = pace === null || this.kind === CHAIN ? null : new Pace(pace);
     this.chilling = stages.chilling[index]!;
     this.travelSlot = line.slots.ofTravel[index]!;
     this.work = draws.work;

@@ -36,7 +36,11 @@ export function whyLoadIsWithheld({ supply }: Plan): string | null {
 }
 
 /** Decisions that hang on an hour: who just misses it waits for all that follows. */
-function hourReason({ day, crews }: Plan): string | null {
+function hourReason(plan: Plan): string | null {
+  const { day, crews } = plan;
+  const paced = steps(plan).find(({ of }) => "pace" in of && of.pace.length > 0);
+  if (paced !== undefined)
+    return `${paced.name} changes its speed at an hour, so a small change alters which heads it meets`;
   if (day.closing.rule === "stop hanging")
     return "hanging stops at an hour, so a small change alters how many heads are hung";
   if (day.breaks.length > 0) return "breaks begin at an hour: a head that just misses one waits for all of it";

@@ -9,7 +9,8 @@ type FileStage = PlanFile["line"][number];
 type FileDwell = FileStage & { kind: "dwell" };
 type StationOnly = Omit<Station, keyof Dwell> & Pick<Station, "kind">;
 
-export function toStage(file: FileStage): Stage {
+/** `start`: of the day, seconds after midnight. */
+export function toStage(file: FileStage, start: number): Stage {
   const common = {
     name: file.name,
     section: file.section,
@@ -20,19 +21,19 @@ export function toStage(file: FileStage): Stage {
     diversions: file.diversions,
     ...toUpkeep(file),
   };
-  if (file.kind === "station") return { ...common, ...toStation(file) };
-  if (file.kind === "chain") return { ...common, ...toChain(file) };
+  if (file.kind === "station") return { ...common, ...toStation(file, start) };
+  if (file.kind === "chain") return { ...common, ...toChain(file, start) };
   return { ...common, ...toDwell(file) };
 }
 
-function toStation(file: FileStage & { kind: "station" }): StationOnly {
+function toStation(file: FileStage & { kind: "station" }, start: number): StationOnly {
   const { weights } = file;
   return {
     kind: "station",
     work: file.work ?? (file.crew.length === 0 ? "machine" : "manual"),
     buffer: file.buffer ?? Number.POSITIVE_INFINITY,
     weights: weights && { fromKg: weights.from, toKg: weights.to, else: weights.else },
-    ...toWork(file),
+    ...toWork(file, start),
   };
 }
 

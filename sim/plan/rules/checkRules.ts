@@ -9,6 +9,7 @@ import { enoughPeople } from "./enoughPeople.ts";
 import { hanging } from "./hanging.ts";
 import { limitOrder } from "./limitOrder.ts";
 import { oneCurrency } from "./oneCurrency.ts";
+import { paces } from "./paces.ts";
 import { references } from "./references.ts";
 import { safeStop } from "./safeStop.ts";
 import { sharedBreakdowns } from "./sharedBreakdowns.ts";
@@ -27,6 +28,7 @@ const RULES = [
   ways,
   enoughPeople,
   stationWork,
+  paces,
   dwells,
   chains,
   hanging,

@@ -19,6 +19,7 @@ export const CEILINGS = {
   limits: 100,
   breakdowns: 20,
   sharedBreakdowns: 50,
+  paces: 100,
   removals: 20,
   diversions: 20,
   byProducts: 50,

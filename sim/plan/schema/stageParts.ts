@@ -5,6 +5,7 @@ import { byProducts } from "./byProducts.ts";
 import { capital } from "./capital.ts";
 import { CEILINGS } from "./ceilings.ts";
 import { crewNames } from "./crewNames.ts";
+import { pace } from "./pace.ts";
 import { quantityAboveZero, share } from "./readBy.ts";
 import { record } from "./record.ts";
 import { settings } from "./settings.ts";
@@ -82,6 +83,7 @@ export function workParts(varying: VaryingQuantities) {
     rate: quantityAboveZero(rate)
       .optional()
       .describe('Heads per time of one position, always the same. Either this or "cycle".'),
+    pace: pace(),
     weightFactor: record({
       perKg: z
         .number()

@@ -3,6 +3,7 @@ import type { Plan } from "../plan.ts";
 import { crewSize } from "./crewSize.ts";
 import { dwellCapacity } from "./dwellCapacity.ts";
 import { lastShift } from "./lastShift.ts";
+import { paceCaps } from "./paceCaps.ts";
 import { ringLocks } from "./ringLocks.ts";
 import { sharedStops } from "./sharedStops.ts";
 import { stopWarnings } from "./stopWarnings.ts";
@@ -26,5 +27,6 @@ export function planWarnings(plan: Plan, json: unknown): Fault[] {
     ...unprotectedStunned(json),
     ...crewSize(plan, json),
     ...sharedStops(plan, json),
+    ...paceCaps(plan, json),
   ];
 }

@@ -59,6 +59,16 @@ const NONE_HOLDS: [what: string, plan: Plan, reason: RegExp][] = [
     /jam \(b\) goes by the clock and also strikes an idle/,
   ],
   [
+    "a speed that changes at an hour",
+    plan([station("a", exponential(3), { pace: [{ fromSeconds: 60, speed: 0.5, mostPerSecond: null }] })]),
+    /a changes its speed at an hour/,
+  ],
+  [
+    "a chain whose speed changes at an hour",
+    plan([TWO[0]!, chain("rail", 9, 1, [], { pace: [{ fromSeconds: 60, speed: 0.5, mostPerSecond: null }] })]),
+    /rail changes its speed at an hour/,
+  ],
+  [
     "a breakdown of several stations",
     plan(TWO, { sharedBreakdowns: [shared(["a", "b"], 60, 9)] }),
     /board stops several places at once/,
