@@ -279,7 +279,8 @@ export interface LoadRecord {
   heads: number;
   crates: number;
   dueSeconds: number;
-  arrivedSeconds: number;
+  /** Null for a lorry that does not come. */
+  arrivedSeconds: number | null;
   /** Last crate off the lorry; null when some stayed on it. */
   unloadedSeconds: number | null;
   /** Last head taken out of its crates; null when some stayed in lairage. */

@@ -253,7 +253,7 @@ function loadRecords(day: DayState): LoadRecord[] {
     heads: load.crates * load.headsPerCrate,
     crates: load.crates,
     dueSeconds: load.seconds,
-    arrivedSeconds: day.loadArrived[index]!,
+    arrivedSeconds: day.loadComes[index] ? day.loadArrived[index]! : null,
     unloadedSeconds: known(day.loadUnloaded[index]!),
     emptiedSeconds: known(day.loadEmptied[index]!),
     washedSeconds: known(day.loadWashed[index]!),

@@ -23,7 +23,7 @@ interface Arrival {
 }
 
 /**
- * A day of a plan without simulating it: loads at their mean times are hung one after another at the rate of the line or of
+ * A day of a plan without simulating it: loads at their mean times, each with the heads that it brings on the average, are hung one after another at the rate of the line or of
  * crate handling, whichever is less, hour by hour where their speed depends on it, in the time that breaks leave and as the chiller has room; then the last head runs
  * down the line.
  */
@@ -92,9 +92,9 @@ function arrivalsOf({ supply }: Plan): Arrival[] {
     return Array.from({ length: PARTS }, (_, part) => ({ atSeconds: (part + 1) * heads * gap, heads }));
   }
   return supply.loads
-    .map(({ atSeconds, delay, crates, headsPerCrate }) => ({
+    .map(({ atSeconds, delay, crates, headsPerCrate, comesShare }) => ({
       atSeconds: atSeconds + (delay === null ? 0 : meanOf(delay)),
-      heads: crates * headsPerCrate,
+      heads: crates * headsPerCrate * comesShare,
     }))
     .toSorted((a, b) => a.atSeconds - b.atSeconds);
 }

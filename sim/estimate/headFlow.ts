@@ -46,9 +46,9 @@ function sum(shares: readonly { share: number }[]): number {
 function deadShare({ supply }: Plan): number {
   if (supply.kind !== "loads") return 0;
   const [dead, all] = supply.loads.reduce(
-    ([deadSoFar, allSoFar], { crates, headsPerCrate, deadOnArrivalShare }) => [
-      deadSoFar + crates * headsPerCrate * deadOnArrivalShare,
-      allSoFar + crates * headsPerCrate,
+    ([deadSoFar, allSoFar], { crates, headsPerCrate, comesShare, deadOnArrivalShare }) => [
+      deadSoFar + crates * headsPerCrate * comesShare * deadOnArrivalShare,
+      allSoFar + crates * headsPerCrate * comesShare,
     ],
     [0, 0],
   );

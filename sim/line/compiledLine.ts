@@ -308,6 +308,7 @@ export interface CompiledLoad {
   name: string;
   seconds: number;
   delay: Varying | null;
+  comesShare: number;
   crates: number;
   headsPerCrate: number;
   deadOnArrivalShare: number;

@@ -115,6 +115,8 @@ export interface Load {
   atSeconds: number;
   /** Added to `atSeconds`; null for a lorry that is always on time. */
   delay: Varying | null;
+  /** Chance that the lorry comes at all. */
+  comesShare: number;
   crates: number;
   headsPerCrate: number;
   deadOnArrivalShare: number;

@@ -47,6 +47,7 @@ export const HAND_MADE_PLAN: Plan = {
         name: "first lorry",
         atSeconds: 600,
         delay: null,
+        comesShare: 1,
         crates: 50,
         headsPerCrate: 20,
         deadOnArrivalShare: 0.01,

@@ -190,6 +190,7 @@ const supply: fc.Arbitrary<Supply> = fc.oneof(
       fc.record({
         atSeconds: fc.integer({ min: 0, max: 300 }),
         delay: fc.option(time, { nil: null }),
+        comesShare: fc.constantFrom(1, 1, 0.6),
         crates: fc.integer({ min: 1, max: 6 }),
         headsPerCrate: fc.integer({ min: 1, max: 5 }),
         deadOnArrivalShare: fc.constantFrom(0, 0.2),

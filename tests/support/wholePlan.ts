@@ -38,6 +38,7 @@ export function wholePlan() {
           at: "05:15",
           crates: 60,
           headsPerCrate: 12,
+          comes: "95 %",
           liveWeight: { normal: { mean: "2.5 kg", sd: "0.2 kg" } },
           repeat: { every: "50 min", times: 8 },
         },

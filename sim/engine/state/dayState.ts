@@ -149,7 +149,9 @@ export class DayState {
   readonly outKg: Float64Array;
 
   // Supply.
-  /** Loads in order of arrival, and the arrival times. */
+  /** By load: 1 when its lorry comes today. */
+  readonly loadComes: Uint8Array;
+  /** Loads that come, in order of arrival; and the arrival times. */
   readonly loadOrder: Int32Array;
   readonly loadArrived: Float64Array;
   readonly loadUnloaded: Float64Array;
@@ -258,7 +260,12 @@ export class DayState {
       const delay = load.delay === null ? 0 : new Sampler(load.delay, stream(load.name, "delay")).draw();
       return load.seconds + delay;
     });
-    this.loadOrder = Int32Array.from(loads.keys()).sort((a, b) => this.loadArrived[a]! - this.loadArrived[b]! || a - b);
+    this.loadComes = Uint8Array.from(loads, ({ name, comesShare }) =>
+      comesShare === 1 || stream(name, "comes").next() < comesShare ? 1 : 0,
+    );
+    this.loadOrder = Int32Array.from([...loads.keys()].filter((load) => this.loadComes[load])).sort(
+      (a, b) => this.loadArrived[a]! - this.loadArrived[b]! || a - b,
+    );
     this.loadUnloaded = new Float64Array(loads.length).fill(Number.NaN);
     this.loadEmptied = new Float64Array(loads.length).fill(Number.NaN);
     this.loadWashed = new Float64Array(loads.length).fill(Number.NaN);

@@ -36,8 +36,8 @@ export function meanUnits(plan: Plan): MeanUnit[] {
 
 function meanHeadsPerCrate({ supply }: Plan): number {
   if (supply.kind !== "loads") return 1;
-  const crates = supply.loads.reduce((sum, load) => sum + load.crates, 0);
-  return supply.loads.reduce((sum, load) => sum + load.crates * load.headsPerCrate, 0) / crates;
+  const crates = supply.loads.reduce((sum, load) => sum + load.crates * load.comesShare, 0);
+  return supply.loads.reduce((sum, load) => sum + load.crates * load.headsPerCrate * load.comesShare, 0) / crates;
 }
 
 interface Unit extends MeanUnit {

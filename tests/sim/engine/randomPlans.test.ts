@@ -40,6 +40,7 @@ const HAPPENINGS: Record<string, (day: DayRecord, plan: Plan) => number> = {
           : 0,
       ),
     ),
+  "lorries that did not come": (day) => day.loads.filter(({ arrivedSeconds }) => arrivedSeconds === null).length,
   "seconds blocked": statesOf(1),
   "seconds without crew": statesOf(3),
   "seconds down": statesOf(4),

@@ -18,7 +18,7 @@ test("every lorry has its times, in order of arrival, and every crate step its q
 });
 
 test("the finding names the lorry whose animals waited longest", () => {
-  const waits = base.day.loads.map((load) => load.emptiedSeconds! - load.arrivedSeconds);
+  const waits = base.day.loads.map((load) => load.emptiedSeconds! - load.arrivedSeconds!);
   const longest = base.day.loads[waits.indexOf(Math.max(...waits))]!;
   expect(loadView(results, base)!.description).toContain(`waited longest on ${longest.name}`);
 });

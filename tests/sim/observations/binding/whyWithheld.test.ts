@@ -33,7 +33,7 @@ const onDay = (changes: Partial<Plan["day"]>, crews: Plan["crews"] = []) => {
 };
 const shift = (name: string, from: number, to: number) => ({ name, fromSeconds: from, toSeconds: to });
 const lorry = (name: string, atSeconds: number, delay: null | ReturnType<typeof exponential> = null) => ({
-  ...{ name, atSeconds, delay, crates: 2, headsPerCrate: 3, deadOnArrivalShare: 0 },
+  ...{ name, atSeconds, delay, comesShare: 1, crates: 2, headsPerCrate: 3, deadOnArrivalShare: 0 },
   liveWeightKg: { family: "constant" as const, value: 2.5 },
 });
 const handling = (changes: object, steps: object = {}) => ({
