@@ -1,5 +1,6 @@
 import { CHAIN, CHAIN_STATION, DWELL, HANGING_POINT, LORRY, OUT } from "../line/index.ts";
 import { bookDwell, changeSection, noteQueue, setState } from "./accounting.ts";
+import { branchOfHead } from "./branchShares.ts";
 import { callPeople } from "./calls.ts";
 import { canHangOn, hangOn, noteChainActive, takeOff, wakeChain } from "./chainRing.ts";
 import { cratesBack, noteUnloaded } from "./crates.ts";
@@ -190,7 +191,7 @@ function itemOf({ stage, item }: PositionState): Item {
  */
 function routeOf(day: DayState, stage: StageState, item: Item): number {
   if (stage.isHanging && item.destination !== NONE) return OUT;
-  const row = stage.branch === null ? NONE : branchRow(day, stage, stage.branch.next());
+  const row = stage.branch === null ? NONE : branchRow(day, stage, item, stage.branch.next());
   // Sent elsewhere unworked or unfinished: nothing was decided on it here, but its draw is taken to keep others in step.
   const sent = item.sendTo;
   if (sent !== NONE) return sent;
@@ -202,7 +203,8 @@ function routeOf(day: DayState, stage: StageState, item: Item): number {
 }
 
 /** The removal or diversion that the draw falls on, or NONE. */
-function branchRow(day: DayState, stage: StageState, u: number): number {
+function branchRow(day: DayState, stage: StageState, item: Item, u: number): number {
+  if (stage.sharesVary) return branchOfHead(day, stage, item, u);
   const { branchShare } = day.stages;
   for (let row = stage.branchFrom; row < stage.branchTo; row++) if (u < branchShare[row]!) return row;
   return NONE;

@@ -101,8 +101,11 @@ export interface StageColumns {
   travel: (Varying | null)[];
   /** Row range in `branchShare` / `branchTo`: removals, then diversions. */
   branchFrom: Int32Array;
-  /** Cumulative share within its stage. */
+  /** Cumulative share within its stage; of the stages in `sharesVary` each branch's own, or the most that it can be. */
   branchShare: Float64Array;
+  /** By branch: what its share depends on, or null. By stage: 1 where some branch has that. */
+  branchBy: (BranchShares | null)[];
+  sharesVary: Int8Array;
   /** Destination index for a removal, -1 - stage index for a diversion. */
   branchTo: Int32Array;
   /** Row range in the product columns. */
@@ -123,6 +126,17 @@ export interface StageColumns {
   chain: Int32Array;
   /** 1: on the stretch that a planned stop may not catch a head in. */
   protected: Int8Array;
+}
+
+/** A share by the head's live weight or by a time between two points of its way. */
+export interface BranchShares {
+  /** Index of the time watched for it (a span), or -1 for the live weight. */
+  span: number;
+  /** Kilograms or seconds, ascending; the share there. */
+  at: Float64Array;
+  share: Float64Array;
+  /** The share stays as it is until the next point. */
+  steps: boolean;
 }
 
 /** One row per hour from which on another pace holds, ascending. */
@@ -210,13 +224,15 @@ export interface CalendarColumns {
 
 /**
  * Points of a head's way: index stage x 4 + moment (order of MOMENTS); two more at the end for the arrival and for leaving
- * the line. limit[limitFrom[point] .. limitFrom[point + 1]]: limit x 2 (+ 1 when it is the far end); gate: gates left.
+ * the line. limit[limitFrom[point] .. limitFrom[point + 1]]: limit x 2 (+ 1 when it is the far end), spans that shares depend
+ * on counted behind the limits; gate: gates left.
  */
 export interface PointColumns {
   /** 1: a limit or a gate has an end here. */
   watched: Uint8Array;
   limitFrom: Int32Array;
   limit: Int32Array;
+  spans: number;
   gateFrom: Int32Array;
   gate: Int32Array;
 }

@@ -211,7 +211,20 @@ interface StageBase {
 /** A share of the heads that is sent to another stage when the work here ends; heads that were sent once are not sent again. */
 export interface Diversion {
   to: string;
+  /** With `shareBy` the most that it gives. */
   share: number;
+  shareBy?: ShareBy;
+}
+
+/** How a share runs between its points; before the first and after the last of them it stays as it is there. */
+export const SHARE_SHAPES = ["a line", "steps"] as const;
+
+/** A share that depends on the head: on its live weight, or on the time it took between two points of its way. */
+export interface ShareBy {
+  of: { kind: "live weight" } | { kind: "time"; from: Point; to: Point };
+  between: (typeof SHARE_SHAPES)[number];
+  /** Kilograms or seconds, ascending, and the shares there; with steps each holds from there on. */
+  points: { at: number; share: number }[];
 }
 
 export interface Setting {
@@ -339,7 +352,9 @@ export interface ChainStation {
 /** A share of the heads that leaves the line for good when the stage's work on them ends. */
 export interface Removal {
   as: string;
+  /** With `shareBy` the most that it gives. */
   share: number;
+  shareBy?: ShareBy;
 }
 
 export interface Breakdown {

@@ -8,6 +8,7 @@ import type {
   Pace,
   Plan,
   Removal,
+  ShareBy,
   Stage,
   Supply,
 } from "../../sim/plan/plan.ts";
@@ -56,7 +57,29 @@ function stoppable(line: readonly Stage[], crates: readonly string[]): string[] 
 }
 
 const optionalTravel = fc.option(time, { freq: 2, nil: null });
-const removals: fc.Arbitrary<Removal[]> = fc.boolean().map((some) => (some ? [{ as: "condemned", share: 0.1 }] : []));
+const damagedBy = fc.record({
+  of: fc.constantFrom<ShareBy["of"]>(
+    { kind: "live weight" },
+    { kind: "time", from: { stage: null, moment: "entry" }, to: { stage: "s0", moment: "start" } },
+    { kind: "time", from: { stage: "s0", moment: "end" }, to: { stage: "s0", moment: "exit" } },
+  ),
+  between: fc.constantFrom("a line" as const, "steps" as const),
+});
+const removals: fc.Arbitrary<Removal[]> = fc.oneof(
+  fc.constant<Removal[]>([]),
+  fc.constant<Removal[]>([{ as: "condemned", share: 0.1 }]),
+  damagedBy.map(({ of, between }): Removal[] => {
+    const [from, to] = of.kind === "time" ? [0, 60] : [2, 3];
+    const points = [
+      { at: from, share: 0 },
+      { at: to, share: 0.3 },
+    ];
+    return [
+      { as: "condemned", share: 0.05 },
+      { as: "damaged", share: 0.3, shareBy: { of, between, points } },
+    ];
+  }),
+);
 const byProducts: fc.Arbitrary<ByProduct[]> = fc.constantFrom<ByProduct[]>(
   [],
   [{ name: "blood", share: 0.04, of: "live weight", vessel: "tank" }],

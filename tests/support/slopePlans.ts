@@ -25,6 +25,7 @@ export const HINDRANCES = [
   "delays",
   "shared breakdowns",
   "paces",
+  "shares",
 ] as const;
 export type Hindrance = (typeof HINDRANCES)[number];
 
@@ -84,6 +85,11 @@ const TAKEN_OUT: Record<Hindrance, TakeOut> = {
   },
   ties: withoutFixedTimes,
   loss: (plan) => (plan.supply.kind === "stream" ? { ...plan, supply: { ...plan.supply, whenFull: "wait" } } : plan),
+  shares: eachStage((stage) => ({
+    ...stage,
+    removals: stage.removals.map(({ as, share }) => ({ as, share })),
+    diversions: stage.diversions.map(({ to, share }) => ({ to, share })),
+  })),
   paces: eachStage((stage) => {
     if (stage.kind === "dwell") return stage;
     if (stage.kind === "station") return { ...stage, pace: [] };

@@ -189,7 +189,20 @@ export function wholePlan() {
         buffer: 3,
         cycle: "4.5 s",
         crew: "dressing",
-        removals: [{ as: "condemned", share: "0.8 %" }],
+        removals: [
+          { as: "condemned", share: "0.8 %" },
+          {
+            as: "bruised",
+            shareBy: {
+              weight: [
+                { at: "2 kg", share: 0 },
+                { at: "3 kg", share: "3 %" },
+              ],
+              between: "steps",
+            },
+          },
+          { as: "late", shareBy: { time: [{ at: "1 h", share: "1 %" }], from: "arrival", to: "start of stunning" } },
+        ],
         diversions: [{ to: "trim", share: "2 %" }],
       },
       {

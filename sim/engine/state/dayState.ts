@@ -210,7 +210,7 @@ export class DayState {
     this.limits = line.limits;
     this.options = options;
     this.calendar = new Calendar(line.slots.count);
-    this.pool = new ItemPool(line.limits.count);
+    this.pool = new ItemPool(line.limits.count + 2 * line.points.spans);
 
     const tellsAll = options.perHead === true || options.watcher !== undefined;
     this.stageAt = stages.names.map((name, stage) => {

@@ -53,6 +53,8 @@ export class StageState {
   readonly watched: number;
   readonly branchFrom: number;
   readonly branchTo: number;
+  /** A branch's share depends on the head. */
+  readonly sharesVary: boolean;
   readonly productFrom: number;
   readonly productTo: number;
   // Numbers that are not whole begin as NaN: see DayState.
@@ -138,6 +140,7 @@ export class StageState {
     this.watched = tellsAll ? EVERY_MOMENT : watchedMoments(points.watched, index);
     this.branchFrom = stages.branchFrom[index]!;
     this.branchTo = stages.branchFrom[index + 1]!;
+    this.sharesVary = stages.sharesVary[index] === 1;
     this.productFrom = stages.productFrom[index]!;
     this.productTo = stages.productFrom[index + 1]!;
     this.weightPerKg = stages.weightPerKg[index]!;

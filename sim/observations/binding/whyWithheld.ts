@@ -72,6 +72,9 @@ function lineReason(plan: Plan): string | null {
   if (moving !== undefined) return `a head that just misses a shackle of ${moving.name} waits for the next one`;
   const away = plan.line.find(({ diversions, next, offLine }) => diversions.length > 0 || (next !== null && !offLine));
   if (away !== undefined) return `heads leave the row at ${away.name}, so a small change alters their order`;
+  const waited = steps(plan).find((step) => sharesOf(step).includes("time"));
+  if (waited !== undefined)
+    return `how long a head took decides whether it leaves the row at ${waited.name}, so a small change alters which do`;
   const choosy = plan.line.find((stage) => stage.kind === "station" && stage.weights !== null);
   return choosy === undefined
     ? null
@@ -108,8 +111,17 @@ function vesselReason(plan: Plan): string | null {
 function weightReason(plan: Plan): string | null {
   const list = steps(plan);
   const passing = list.findIndex((step) => step.kind !== "crates" && workplace(step).positions > 1);
+  const leaving = passing < 0 ? undefined : list.slice(passing).find((step) => sharesOf(step).includes("live weight"));
+  if (leaving !== undefined)
+    return `heads pass each other at ${list[passing]!.name}, and their weights decide which leave the row at ${leaving.name}`;
   if (passing < 0 || !list.slice(passing + 1).some(goesByWeight)) return null;
   return `heads pass each other at ${list[passing]!.name}, and their weights decide how long they take further on`;
+}
+
+/** What the shares of heads that leave the row there depend on. */
+function sharesOf(step: Step): string[] {
+  if (step.kind === "crates" || step.kind === "chain station") return [];
+  return [...step.of.removals, ...step.of.diversions].flatMap(({ shareBy }) => shareBy?.of.kind ?? []);
 }
 
 function goesByWeight(step: Step): boolean {

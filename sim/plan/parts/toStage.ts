@@ -2,6 +2,7 @@ import type { Varying } from "../../varying/index.ts";
 import type { Chilling, Dwell, Stage, Station } from "../plan.ts";
 import type { PlanFile } from "../schema/planFile.ts";
 import { toChain } from "./toChain.ts";
+import { toShare } from "./toShare.ts";
 import { toUpkeep } from "./toUpkeep.ts";
 import { toWork } from "./toWork.ts";
 
@@ -17,8 +18,8 @@ export function toStage(file: FileStage, start: number): Stage {
     travelSeconds: file.travel,
     next: file.next,
     offLine: file.offLine,
-    removals: file.removals,
-    diversions: file.diversions,
+    removals: file.removals.map(({ as, ...rest }) => ({ as, ...toShare(rest, file.name) })),
+    diversions: file.diversions.map(({ to, ...rest }) => ({ to, ...toShare(rest, file.name) })),
     ...toUpkeep(file),
   };
   if (file.kind === "station") return { ...common, ...toStation(file, start) };

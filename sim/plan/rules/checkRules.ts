@@ -13,6 +13,7 @@ import { paces } from "./paces.ts";
 import { references } from "./references.ts";
 import { safeStop } from "./safeStop.ts";
 import { sharedBreakdowns } from "./sharedBreakdowns.ts";
+import { sharesBy } from "./sharesBy.ts";
 import { sizes } from "./sizes.ts";
 import { sourcePaths } from "./sourcePaths.ts";
 import { stationWork } from "./stationWork.ts";
@@ -29,6 +30,7 @@ const RULES = [
   enoughPeople,
   stationWork,
   paces,
+  sharesBy,
   dwells,
   chains,
   hanging,

@@ -21,6 +21,7 @@ export const CEILINGS = {
   sharedBreakdowns: 50,
   paces: 100,
   removals: 20,
+  sharePoints: 50,
   diversions: 20,
   byProducts: 50,
   settings: 50,

@@ -9,6 +9,7 @@ import { pace } from "./pace.ts";
 import { quantityAboveZero, share } from "./readBy.ts";
 import { record } from "./record.ts";
 import { settings } from "./settings.ts";
+import { shareBy } from "./shareBy.ts";
 import { name, reference } from "./text.ts";
 import { utilities } from "./utilities.ts";
 import type { VaryingQuantities } from "./varying.ts";
@@ -64,15 +65,24 @@ function ways() {
 function removal() {
   return record({
     as: name().describe("Where these heads are counted, such as condemned."),
-    share: share().describe("Share of the heads that the stage works on."),
+    ...shares(),
   });
 }
 
 function diversion() {
   return record({
     to: reference().describe("Stage they are sent to."),
-    share: share().describe("Share of the heads that the stage works on."),
+    ...shares(),
   });
+}
+
+function shares() {
+  return {
+    share: share().optional().describe('Share of the heads that the stage works on. Either this or "shareBy".'),
+    shareBy: shareBy()
+      .optional()
+      .describe('Share that depends on the live weight or on how long a head waited. Either this or "share".'),
+  };
 }
 
 /** Keys of every station, on a chain or not. */

@@ -41,6 +41,7 @@ const HAPPENINGS: Record<string, (day: DayRecord, plan: Plan) => number> = {
       ),
     ),
   "lorries that did not come": (day) => day.loads.filter(({ arrivedSeconds }) => arrivedSeconds === null).length,
+  "heads damaged, by their weight or their time": (day) => day.heads.out.damaged ?? 0,
   "seconds blocked": statesOf(1),
   "seconds without crew": statesOf(3),
   "seconds down": statesOf(4),
