@@ -19,6 +19,13 @@ describe("gambrel check", PATIENCE, () => {
     expect(err).toMatch(/study\.json: sound\. Study "Skinners & places" with 3 variants/);
   });
 
+  it("tells the heads that come on the average where a lorry may stay away", async () => {
+    const [first, second] = SMALL_PLAN.supply.loads;
+    const plan = { ...SMALL_PLAN, supply: { loads: [first, { ...second, comes: "50 %" }] } };
+    const { err } = await runCli(cliFolder({ "plan.json": plan }), ["check", "plan.json"]);
+    expect(err).toContain("On average 360 of 480 heads come, with 1.5 of 2 lorries.");
+  });
+
   it("warns of what a sound plan probably does not mean, and still ends with exit code 0", async () => {
     const [hanging, stunning, bleeding, skinning] = SMALL_PLAN.line;
     const plan = { ...SMALL_PLAN, line: [hanging, stunning, { ...bleeding, places: 5 }, skinning] };
