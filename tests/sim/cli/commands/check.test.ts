@@ -1,6 +1,7 @@
 import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { cliFolder } from "../../../support/cliFolder.ts";
+import { NAMED_DANGERS } from "../../../support/dangers.ts";
 import { demandFile } from "../../../support/demands.ts";
 import { improveFileOf } from "../../../support/improveCases.ts";
 import { offersFile } from "../../../support/offers.ts";
@@ -24,6 +25,15 @@ describe("gambrel check", PATIENCE, () => {
     const plan = { ...SMALL_PLAN, supply: { loads: [first, { ...second, comes: "50 %" }] } };
     const { err } = await runCli(cliFolder({ "plan.json": plan }), ["check", "plan.json"]);
     expect(err).toContain("On average 360 of 480 heads come, with 1.5 of 2 lorries.");
+  });
+
+  it("says in one paragraph what hurts on such a line and who decides, but not in the JSON", async () => {
+    const { out, err } = await runCli(cliFolder(), ["check", "plan.json", "--json"]);
+    const said = err.split("\n").filter((line) => NAMED_DANGERS.every((danger) => danger.test(line)));
+    expect(said).toHaveLength(1);
+    expect(out).not.toMatch(/veterinarian/);
+    const unsound = await runCli(cliFolder(), ["check", "absent.json"]);
+    expect(unsound.err).not.toMatch(/veterinarian/);
   });
 
   it("warns of what a sound plan probably does not mean, and still ends with exit code 0", async () => {
