@@ -1,5 +1,5 @@
 import { workplace } from "../line/index.ts";
-import { type Breakdown, type Dwell, formatPath, type Plan } from "../plan/index.ts";
+import { type Breakdown, type Dwell, formatPath, type Plan, type SharedBreakdown } from "../plan/index.ts";
 import { meanOf, timesAsLong } from "../random/index.ts";
 import type { PlanChange } from "./change.ts";
 import {
@@ -98,6 +98,29 @@ export function breakdownChanges(step: WorkStep): PlanChange[] {
       phrase: "repairs twice as fast",
       on: (plan) => ({ plan: quicker(plan), set: set("repairs half as long") }),
     },
+  ];
+}
+
+/** What can be done about a breakdown that stops several stages, the most first. */
+export function sharedBreakdownChanges(name: string): PlanChange[] {
+  const each = (change: (found: SharedBreakdown) => SharedBreakdown[]) => (plan: Plan) => ({
+    ...plan,
+    sharedBreakdowns: plan.sharedBreakdowns.flatMap((found) => (found.name === name ? change(found) : [found])),
+  });
+  const none = each(() => []);
+  const rarer = each((found) => [{ ...found, uptimeSeconds: timesAsLong(found.uptimeSeconds, 2) }]);
+  const quicker = each((found) => [{ ...found, repairSeconds: timesAsLong(found.repairSeconds, 0.5) }]);
+  const path = formatPath(["sharedBreakdowns", name]);
+  const change = (kind: PlanChange["kind"], words: string, of: typeof none, text: unknown): PlanChange => ({
+    ...{ kind, of: name, plural: true },
+    label: `${words} (${name})`,
+    phrase: words,
+    on: (plan) => ({ plan: of(plan), set: { [path]: text } }),
+  });
+  return [
+    change("no breakdowns", "no stops at all", none, null),
+    change("rarer breakdowns", "stops half as often", rarer, "uptime twice as long"),
+    change("quicker repairs", "repairs twice as fast", quicker, "repair half as long"),
   ];
 }
 

@@ -9,6 +9,7 @@ import {
   onePositionMore,
   placeChanges,
   quickerMachine,
+  sharedBreakdownChanges,
 } from "./changesOf.ts";
 import { guardedSteps, noWaitingBefore } from "./guardedSteps.ts";
 import { staggerChanges } from "./stopChanges.ts";
@@ -31,7 +32,7 @@ export interface ChangesToTry {
 }
 
 /**
- * What is tried on a plan: at every station with breakdowns the breakdowns and one more machine; one more position, and
+ * What is tried on a plan: at every station with breakdowns the breakdowns and one more machine; every shared breakdown; one more position, and
  * quicker work of a machine, where the load is near the highest (by the ceilings of the analytic estimate); one more
  * person in every crew that has work for one; more and fewer places everywhere; other staggers of the breaks, by
  * themselves and with a longer trough before the stage that pauses.
@@ -56,6 +57,7 @@ export function changesToTry(plan: Plan): ChangesToTry {
     ...positions.filter((step) => !lacksPeople(plan, step)).map((step) => onePositionMore(plan, step)),
     ...machines.filter(({ name }) => !guarded.has(name)).map(quickerMachine),
     ...work.filter(isFailing).flatMap(breakdownChanges),
+    ...plan.sharedBreakdowns.flatMap(({ name }) => sharedBreakdownChanges(name)),
     ...crews.filter((crew) => hasWorkForMore(plan, crew)).map(onePersonMore),
     ...work.flatMap((step) =>
       ofPlaces(plan, step).filter(({ kind }) => kind === "fewer places" || !noWaiting.has(step.name)),
@@ -90,9 +92,10 @@ function hasRoom(step: WorkStep): boolean {
 
 function workplaceOrRepairs(plan: Plan, crew: string): boolean {
   const all = workSteps(plan).map((step) => workplace(step));
-  return all.some(
+  const atPlace = all.some(
     ({ crews, breakdowns }) => crews.includes(crew) || breakdowns.some((breakdown) => breakdown.crew === crew),
   );
+  return atPlace || plan.sharedBreakdowns.some((breakdown) => breakdown.crew === crew);
 }
 
 function worksAt(plan: Plan, crew: string, places: ReadonlySet<string>): boolean {

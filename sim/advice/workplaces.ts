@@ -55,7 +55,8 @@ function placesOf(plan: Plan, crew: string): number {
   const repairing = all
     .filter(({ breakdowns }) => breakdowns.some((each) => each.crew === crew))
     .reduce((sum, { positions }) => sum + positions, 0);
-  return atWork + repairing + plan.vessels.filter((vessel) => vessel.crew === crew).length;
+  const shared = plan.sharedBreakdowns.filter((each) => each.crew === crew).length;
+  return atWork + repairing + shared + plan.vessels.filter((vessel) => vessel.crew === crew).length;
 }
 
 /** Where the plan's file has the step's `key`, as studies write it: "line.skinning.buffer". */

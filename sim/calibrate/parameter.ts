@@ -1,4 +1,4 @@
-import { formatPath, mapWork, type Plan, type Work } from "../plan/index.ts";
+import { formatPath, mapWork, type Plan, type SharedBreakdown, type Work } from "../plan/index.ts";
 import { meanOf, timesAsLong, type Varying } from "../random/index.ts";
 
 /** One figure of a plan that can be moved to see what becomes of its days. */
@@ -21,6 +21,7 @@ export function parametersOf(plan: Plan): Parameter[] {
     found.push(...workParameters(work, path, name));
     return work;
   });
+  found.push(...plan.sharedBreakdowns.flatMap(sharedParameters));
   return [...found.filter(({ value }) => value > 0), ...plan.crews.map(({ name }) => crewParameter(plan, name))];
 }
 
@@ -65,6 +66,28 @@ function workParameters(work: Work, path: string[], name: string): Parameter[] {
       };
     });
   }
+}
+
+function sharedParameters({ name, uptimeSeconds, repairSeconds }: SharedBreakdown): Parameter[] {
+  const parameter = (kind: "uptime" | "repair", words: string, value: number): Parameter => {
+    const seconds = `${kind}Seconds` as const;
+    return {
+      kind,
+      label: `mean ${words} "${name}"`,
+      path: formatPath(["sharedBreakdowns", name, kind]),
+      value,
+      moved: (plan, by) => ({
+        ...plan,
+        sharedBreakdowns: plan.sharedBreakdowns.map((each) =>
+          each.name === name ? { ...each, [seconds]: timesAsLong(each[seconds], by) } : each,
+        ),
+      }),
+    };
+  };
+  return [
+    parameter("uptime", "uptime to", meanOf(uptimeSeconds)),
+    parameter("repair", "repair time of", meanOf(repairSeconds)),
+  ];
 }
 
 function crewParameter(plan: Plan, name: string): Parameter {

@@ -129,6 +129,8 @@ export function forgetWarmUp(day: DayState): void {
     for (const people of [...crew.at, crew.atJobs]) if (people !== null) forgetHeads(people, day.now);
     crew.repairSeconds.fill(0);
   }
+  day.unitStops.fill(0);
+  day.unitDownSeconds.fill(0);
   for (const chain of day.chainAt) forgetChain(chain, day.now);
   for (const column of [day.out, day.beyond]) column.fill(0);
   if (day.stunned !== null) {

@@ -16,8 +16,10 @@ export function startSupply(day: DayState): void {
     day.toHang = supply.heads;
     scheduleHead(day);
   } else {
-    day.toHang = supply.loads.reduce((sum, load) => sum + load.crates * load.headsPerCrate, 0);
+    for (const row of day.loadOrder) day.toHang += supply.loads[row]!.crates * supply.loads[row]!.headsPerCrate;
     scheduleLoad(day);
+    // On a day on which no lorry comes nothing else would end it.
+    if (day.toHang === 0) checkFinished(day);
   }
 }
 

@@ -6,12 +6,14 @@ import type { ChainState } from "./state/chainState.ts";
 import { type DayState, MOVES, STANDS_UNFINISHED, STANDS_UNLOADING, WORKING } from "./state/dayState.ts";
 import type { Item } from "./state/item.ts";
 import type { StageState } from "./state/stageState.ts";
+import { startClocks } from "./uptime.ts";
 
 /** Chains run from the day's start on. */
 export function startChains(day: DayState): void {
   for (const chain of day.chainAt) {
     setState(day, chain.wayOut, WORKING);
     day.calendar.schedule(chain.slot, chain.secondsPerShackle);
+    if (chain.stage.clocks.length > 0) startClocks(day, chain.stage);
   }
 }
 

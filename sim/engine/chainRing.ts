@@ -2,6 +2,7 @@ import { noteQueue, setState } from "./accounting.ts";
 import type { ChainState } from "./state/chainState.ts";
 import { BLOCKED, type DayState, DOWN, MOVES, ON_BREAK, STANDS_DOWN, STANDS_PAUSE, WORKING } from "./state/dayState.ts";
 import type { Item } from "./state/item.ts";
+import { startClocks, stopClocks } from "./uptime.ts";
 
 /*
  * The shackles of a chain as a ring: place 0 is the loading point, the last place the unloading point. The chain moves in
@@ -58,9 +59,16 @@ export function bringShackles(chain: ChainState, now: number): void {
 export function setStand(day: DayState, chain: ChainState, reason: number): void {
   bookStand(chain, day.now);
   if (chain.stand === reason) return;
+  if (chain.stage.clocks.length > 0) turnChainClocks(day, chain, reason);
   chain.stand = reason;
   noteChainActive(day, chain);
   setState(day, chain.wayOut, stateOf(reason));
+}
+
+/** A chain runs while it moves. */
+function turnChainClocks(day: DayState, { stage, stand }: ChainState, reason: number): void {
+  if (reason === MOVES) startClocks(day, stage);
+  else if (stand === MOVES) stopClocks(day, stage);
 }
 
 /** A chain that moves is active as a bottleneck may be while a head waits to be hung on it. */

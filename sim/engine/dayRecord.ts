@@ -41,6 +41,7 @@ export interface DayRecord {
   vessels: VesselRecord[];
   /** Help for stunned heads that waited too long; null where the plan has none. */
   stunned: StunnedRecord | null;
+  sharedBreakdowns: SharedBreakdownRecord[];
   masses: MassRecord;
   /** Crates standing in lairage; null without loads. */
   lairage: QueueRecord | null;
@@ -289,6 +290,16 @@ export interface VesselRecord {
   fullSeconds: number;
 }
 
+/** One cause that stops several stages; they are all down as long as it lasts. */
+export interface SharedBreakdownRecord {
+  name: string;
+  /** Names of the stages that it stops, in line order. */
+  stages: string[];
+  stops: number;
+  /** From each stop until it was repaired, the wait for somebody who repairs included. */
+  downSeconds: number;
+}
+
 export interface QueueRecord {
   mean: number;
   max: number;
@@ -352,7 +363,8 @@ export interface LoadRecord {
   heads: number;
   crates: number;
   dueSeconds: number;
-  arrivedSeconds: number;
+  /** Null for a lorry that does not come. */
+  arrivedSeconds: number | null;
   /** Last crate off the lorry; null when some stayed on it. */
   unloadedSeconds: number | null;
   /** Last head taken out of its crates; null when some stayed in lairage. */

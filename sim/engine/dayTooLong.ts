@@ -47,7 +47,7 @@ function stageOfSlot({ slots, stages, positions, failures, chains }: CompiledLin
     case SLOT_TRAVEL:
       return stages.names[owner]!;
     case SLOT_FAILURE:
-      return stages.names[failures.stage[owner]!]!;
+      return stages.names[failures.stage[owner]!] ?? failures.names[owner]!;
     case SLOT_CHAIN:
       return stages.names[chains.stage[owner]!]!;
     default:

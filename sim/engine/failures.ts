@@ -3,9 +3,10 @@ import { interruptChain, resumeChain } from "./chainRing.ts";
 import { explainIdle, release, startRun, startWaiting, stopRun, turnIdle } from "./flow.ts";
 import { requestJob, startJob } from "./jobs.ts";
 import { releaseFromJob, releaseHands } from "./people.ts";
+import type { ChainState } from "./state/chainState.ts";
 import { BLOCKED, type DayState, DOWN, NONE, NOTHING, WORKING } from "./state/dayState.ts";
 import type { PositionState } from "./state/positionState.ts";
-import { unitPositions } from "./unitPositions.ts";
+import { unitChains, unitPositions, unitStages } from "./unitPositions.ts";
 
 /** One of the position's own failures strikes while it works. */
 export function failPosition(day: DayState, position: PositionState): void {
@@ -42,16 +43,19 @@ export function turnFailureUnit(day: DayState, unit: number): void {
 }
 
 function failUnit(day: DayState, unit: number): void {
-  const { stage, slot } = day.failures;
   day.unitDown[unit] = 1;
-  day.stageAt[stage[unit]!]!.stops++;
-  day.calendar.schedule(slot[unit]!, Infinity);
+  for (const stage of unitStages(day, unit)) stage.stops++;
+  day.unitStops[unit]!++;
+  day.unitDownSince[unit] = day.now;
+  day.calendar.schedule(day.failures.slot[unit]!, Infinity);
   const working: PositionState[] = [];
   for (const position of unitPositions(day, unit)) {
     if (position.state === WORKING) working.push(position);
     beginStoppage(day, position);
   }
-  day.path?.unitFails(unit, working);
+  const chains = unitChains(day, unit);
+  for (const chain of chains) stopChain(day, chain);
+  day.path?.unitFails(unit, working, chains);
   callRepair(day, unit, working);
   // When all of them stand: what one loses no other may begin on in the same instant.
   for (const position of working) loseHead(day, position, unit);
@@ -61,9 +65,11 @@ function failUnit(day: DayState, unit: number): void {
 function repairUnit(day: DayState, unit: number): void {
   const { slot, onRunningTime } = day.failures;
   day.unitDown[unit] = 0;
+  day.unitDownSeconds[unit]! += day.now - Math.max(day.unitDownSince[unit]!, day.watchedFrom);
   day.uptimeLeft[unit] = day.uptime[unit]!.draw();
   day.calendar.schedule(slot[unit]!, onRunningTime[unit] ? Infinity : day.now + day.uptimeLeft[unit]!);
   for (const position of unitPositions(day, unit)) endStoppage(day, position);
+  for (const chain of unitChains(day, unit)) startChain(day, chain);
   releaseFromJob(day, unit);
 }
 
@@ -102,10 +108,7 @@ function beginStoppage(day: DayState, position: PositionState): void {
 
 function endStoppage(day: DayState, position: PositionState): void {
   const { stage } = position;
-  if (stage.chain !== null) {
-    stage.chain.stops--;
-    resumeChain(day, stage.chain);
-  }
+  if (stage.chain !== null) startChain(day, stage.chain);
   if (--position.stoppages > 0) return;
   if (position.item === null) {
     turnIdle(day, position);
@@ -119,7 +122,15 @@ function endStoppage(day: DayState, position: PositionState): void {
 
 /** The whole chain stands when any station on it is down. */
 function countStop(day: DayState, { stage }: PositionState): void {
-  if (stage.chain === null) return;
-  stage.chain.stops++;
-  interruptChain(day, stage.chain);
+  if (stage.chain !== null) stopChain(day, stage.chain);
+}
+
+function stopChain(day: DayState, chain: ChainState): void {
+  chain.stops++;
+  interruptChain(day, chain);
+}
+
+function startChain(day: DayState, chain: ChainState): void {
+  chain.stops--;
+  resumeChain(day, chain);
 }

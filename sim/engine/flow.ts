@@ -1,5 +1,6 @@
 import { CHAIN, CHAIN_STATION, DWELL, HANGING_POINT, LORRY, OUT } from "../line/index.ts";
 import { bookDwell, changeSection, noteQueue, setState } from "./accounting.ts";
+import { branchOfHead } from "./branchShares.ts";
 import { callPeople } from "./calls.ts";
 import { canHangOn, hangOn, noteChainActive, takeOff, wakeChain } from "./chainRing.ts";
 import { cratesBack, noteUnloaded } from "./crates.ts";
@@ -198,7 +199,7 @@ function itemOf({ stage, item }: PositionState): Item {
  */
 function routeOf(day: DayState, stage: StageState, item: Item): number {
   if (stage.isHanging && item.destination !== NONE) return OUT;
-  const row = stage.branch === null ? NONE : branchRow(day, stage, stage.branch.next());
+  const row = stage.branch === null ? NONE : branchRow(day, stage, item, stage.branch.next());
   // Sent elsewhere unworked or unfinished: nothing was decided on it here, but its draw is taken to keep others in step.
   const sent = item.sendTo;
   if (sent !== NONE) return sent;
@@ -210,7 +211,8 @@ function routeOf(day: DayState, stage: StageState, item: Item): number {
 }
 
 /** The removal or diversion that the draw falls on, or NONE. */
-function branchRow(day: DayState, stage: StageState, u: number): number {
+function branchRow(day: DayState, stage: StageState, item: Item, u: number): number {
+  if (stage.sharesVary) return branchOfHead(day, stage, item, u);
   const { branchShare } = day.stages;
   for (let row = stage.branchFrom; row < stage.branchTo; row++) if (u < branchShare[row]!) return row;
   return NONE;
@@ -566,7 +568,8 @@ export function startNext(day: DayState, stage: StageState, crew: CrewState | nu
   for (let more = 1; more < stage.perCycle && queue.length > 0; more++) position.held.push(queue.shift());
   noteQueueLeft(day, stage);
   noteHold(day, stage, false);
-  position.remaining = walking + workOn(day, stage, item);
+  const seconds = workOn(day, stage, item);
+  position.remaining = walking + (stage.pace === null ? seconds : pacedWork(day, stage, item, seconds));
   if (stage.takesHeads) {
     passWork(day, item, stage, START);
     enterGates(day, stage, item);
@@ -592,6 +595,11 @@ function workOn(day: DayState, stage: StageState, item: Item): number {
   }
   if (weightPerKg === 0) return drawn;
   return drawn * Math.max(0.1, 1 + weightPerKg * (weight - stage.weightAt));
+}
+
+/** As fast as the hour in which the head begins lets it; one that passes unworked takes no time at any hour. */
+function pacedWork(day: DayState, { pace }: StageState, item: Item, seconds: number): number {
+  return item.sendTo === NONE ? pace!.secondsFrom(day.now, seconds) : seconds;
 }
 
 /** Heads that wait for hanging stand in crates: the queue shown there is theirs. */

@@ -6,6 +6,7 @@ import { crewFor } from "./people.ts";
 import { peopleHere } from "./state/crewState.ts";
 import { BLOCKED, type DayState, DOWN, WORKING } from "./state/dayState.ts";
 import type { StageState } from "./state/stageState.ts";
+import { unitStages } from "./unitPositions.ts";
 
 /**
  * What is left where, and what it waits for, on a day that did not end by itself; in line order. Stages whose heads only
@@ -78,8 +79,8 @@ function vesselNames(day: DayState, { vessels }: StageState): string[] {
 /** Crews that would have to repair what stands there. */
 function repairers(day: DayState, stage: StageState): string[] {
   const { failures, crews } = day.line;
-  const units = [...failures.stage].flatMap((of, unit) =>
-    of === stage.index && failures.crew[unit]! >= 0 ? [unit] : [],
+  const units = failures.names.flatMap((_, unit) =>
+    failures.crew[unit]! >= 0 && unitStages(day, unit).includes(stage) ? [unit] : [],
   );
   return [...new Set(units.map((unit) => crews.names[failures.crew[unit]!]!))];
 }

@@ -1,4 +1,4 @@
-import { CHAIN, CREW_BREAK, CREW_PEOPLE, FLEET_BACK, HANGING_ENDS, STAGE_PAUSE } from "../line/index.ts";
+import { CHAIN, CHAIN_PACE, CREW_BREAK, CREW_PEOPLE, FLEET_BACK, HANGING_ENDS, STAGE_PAUSE } from "../line/index.ts";
 import { bookCrew } from "./accounting.ts";
 import { admitLoads } from "./arrivals.ts";
 import { beginBreak, dropBreaks, endBreak } from "./breaks.ts";
@@ -9,8 +9,10 @@ import { checkFinished } from "./leaveLine.ts";
 import { endOwnTime, noteAway } from "./ownTime.ts";
 import { isStaffAway, isUnmanned } from "./people.ts";
 import { addReturn, takeReturn } from "./returns.ts";
+import type { ChainState } from "./state/chainState.ts";
 import type { CrewState } from "./state/crewState.ts";
 import type { DayState } from "./state/dayState.ts";
+import { pacedSeconds } from "./state/pace.ts";
 import type { StageState } from "./state/stageState.ts";
 
 /** The calendar's next entry: shifts, breaks, pauses, the end of hanging. */
@@ -81,6 +83,10 @@ function applyRow(day: DayState, row: number): void {
     endHanging(day);
     return;
   }
+  if (action === CHAIN_PACE) {
+    changePace(day, day.stageAt[target]!.chain!, calendar.amount[row]!);
+    return;
+  }
   if (action === STAGE_PAUSE) {
     addReturn(day, { seconds: day.now + calendar.lengthSeconds[row]!, action, target, amount: 0 });
     changePause(day, day.stageAt[target]!, 1);
@@ -145,6 +151,16 @@ function changePause(day: DayState, stage: StageState, change: number): void {
 /** Whether a break, a pause or the hours of its crews keep everybody from working there. */
 export function notePlannedAbsence(day: DayState, stage: StageState): void {
   noteAway(day, stage, stage.pauses > 0 || isStaffAway(day, stage));
+}
+
+/** The chain goes at another speed from now on; what is left of the step that it is making takes the time of that speed. */
+function changePace(day: DayState, chain: ChainState, row: number): void {
+  const seconds = pacedSeconds(day.stages.pace[chain.stage.index]!, row, chain.usualSeconds);
+  const ratio = seconds / chain.secondsPerShackle;
+  chain.secondsPerShackle = seconds;
+  if (chain.isDue || ratio === 1) return;
+  if (chain.stops + chain.pauses > 0) chain.left *= ratio;
+  else day.calendar.schedule(chain.slot, day.now + (day.calendar.times[chain.slot]! - day.now) * ratio);
 }
 
 function endHanging(day: DayState): void {

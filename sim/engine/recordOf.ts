@@ -12,6 +12,7 @@ import {
   type MassRecord,
   type OwnTime,
   type SectionRecord,
+  type SharedBreakdownRecord,
   STATES,
   type StageRecord,
   type StunnedRecord,
@@ -26,6 +27,7 @@ import type { CrewState } from "./state/crewState.ts";
 import { type DayState, STANDS_DOWN, STANDS_PAUSE, STANDS_UNFINISHED, STANDS_UNLOADING } from "./state/dayState.ts";
 import type { Headcount } from "./state/headcount.ts";
 import type { StageState } from "./state/stageState.ts";
+import { unitStages } from "./unitPositions.ts";
 
 /** Closes the books at the day's end and writes what is left of it. */
 export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord {
@@ -61,6 +63,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     gates: line.gates.names.map((_, gate) => gateRecord(day, gate)),
     vessels: line.vessels.names.map((_, vessel) => vesselRecord(day, vessel)),
     stunned: stunnedRecord(day),
+    sharedBreakdowns: sharedRecords(day),
     masses: massRecord(day),
     lairage: line.supply.kind === "loads" ? headsOver(day, day.stageAt[line.supply.feeding]!.shown) : null,
     traces: day.recorders?.traces(day.now) ?? null,
@@ -222,6 +225,20 @@ function personSeconds({ now }: DayState, people: Headcount): number {
   return people.area;
 }
 
+function sharedRecords(day: DayState): SharedBreakdownRecord[] {
+  const { names, sharedFrom } = day.failures;
+  return names.slice(sharedFrom).map((name, row) => {
+    const unit = sharedFrom + row;
+    const open = day.unitDown[unit] ? day.now - Math.max(day.unitDownSince[unit]!, day.watchedFrom) : 0;
+    return {
+      name,
+      stages: unitStages(day, unit).map(({ index }) => day.stages.names[index]!),
+      stops: day.unitStops[unit]!,
+      downSeconds: day.unitDownSeconds[unit]! + open,
+    };
+  });
+}
+
 function sectionRecord(day: DayState, section: number): SectionRecord {
   return { name: day.line.sectionNames[section]!, wip: headsOver(day, day.inSection[section]!) };
 }
@@ -245,7 +262,7 @@ function loadRecords(day: DayState): LoadRecord[] {
     heads: load.crates * load.headsPerCrate,
     crates: load.crates,
     dueSeconds: load.seconds,
-    arrivedSeconds: day.loadArrived[index]!,
+    arrivedSeconds: day.loadComes[index] ? day.loadArrived[index]! : null,
     unloadedSeconds: known(day.loadUnloaded[index]!),
     emptiedSeconds: known(day.loadEmptied[index]!),
     washedSeconds: known(day.loadWashed[index]!),

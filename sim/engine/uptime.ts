@@ -20,22 +20,33 @@ export function spendOwnUptime(day: DayState, position: PositionState, failing: 
   }
 }
 
-/** A position of the stage began to work: clocks of the whole station run from the first one on. */
+/** A position of the stage began to work: clocks of the whole station, and shared ones, run from the first one on. */
 export function startStationClocks(day: DayState, stage: StageState): void {
   if (stage.workingPositions++ > 0 || stage.clocks.length === 0) return;
-  const { slot } = day.failures;
-  for (const unit of stage.clocks) {
-    day.unitRunStart[unit] = day.now;
-    day.calendar.schedule(slot[unit]!, day.now + day.uptimeLeft[unit]!);
-  }
+  startClocks(day, stage);
 }
 
 /** A position of the stage stopped working: with the last one the clocks of the station stand. */
 export function stopStationClocks(day: DayState, stage: StageState): void {
   if (--stage.workingPositions > 0 || stage.clocks.length === 0) return;
-  const { slot } = day.failures;
+  stopClocks(day, stage);
+}
+
+/** The stage runs: clocks begin with it that now have as many running stages as they need. */
+export function startClocks(day: DayState, stage: StageState): void {
+  const { slot, runningLeast } = day.failures;
   for (const unit of stage.clocks) {
-    if (day.unitDown[unit]) continue;
+    if (++day.unitRunning[unit]! !== runningLeast[unit]) continue;
+    day.unitRunStart[unit] = day.now;
+    day.calendar.schedule(slot[unit]!, day.now + day.uptimeLeft[unit]!);
+  }
+}
+
+/** The stage runs no longer. */
+export function stopClocks(day: DayState, stage: StageState): void {
+  const { slot, runningLeast } = day.failures;
+  for (const unit of stage.clocks) {
+    if (day.unitRunning[unit]!-- !== runningLeast[unit] || day.unitDown[unit]) continue;
     day.uptimeLeft[unit] = Math.max(0, day.uptimeLeft[unit]! - (day.now - day.unitRunStart[unit]!));
     day.calendar.schedule(slot[unit]!, Infinity);
   }

@@ -65,7 +65,8 @@ function watchTimes(day: DayState, item: Item, point: number, time: number): voi
   for (let row = limitFrom[point]!; row < limitFrom[point + 1]!; row++) {
     const limit = limits[row]! >> 1;
     if ((limits[row]! & 1) === 0) item.stamps[limit] = time;
-    else tallyLimit(day, limit, time - item.stamps[limit]!);
+    else if (limit < day.limits.count) tallyLimit(day, limit, time - item.stamps[limit]!);
+    else item.stamps[limit + day.points.spans] = time - item.stamps[limit]!;
   }
 }
 

@@ -1,10 +1,11 @@
-import type { Dwell, Plan, Stage } from "../plan/index.ts";
+import type { Chain, Dwell, Plan, Stage } from "../plan/index.ts";
 import { meanOf } from "../random/index.ts";
 import type { Ceiling } from "./ceiling.ts";
 import { dwellSeconds, meanDwellSeconds } from "./dwellSeconds.ts";
 import { gateCeilings } from "./gateCeilings.ts";
 import { headFlow } from "./headFlow.ts";
 import { peopleCeilings } from "./peopleCeilings.ts";
+import { sharedFactor } from "./sharedStops.ts";
 import { type WorkItem, workList } from "./workList.ts";
 
 /** Of a rate that depends on itself, and hardly. */
@@ -16,17 +17,23 @@ const ROUNDS = 6;
  */
 export function ceilings(plan: Plan): Ceiling[] {
   const items = workList(plan);
-  return [...items.map(ofPositions), ...placeCeilings(plan), ...peopleCeilings(plan, items), ...gateCeilings(plan)]
+  return [
+    ...items.map((item) => ofPositions(item, sharedFactor(plan, item.name))),
+    ...placeCeilings(plan),
+    ...peopleCeilings(plan, items),
+    ...gateCeilings(plan),
+  ]
     .filter(({ headsPerSecond }) => Number.isFinite(headsPerSecond))
     .toSorted((a, b) => a.headsPerSecond - b.headsPerSecond);
 }
 
-function ofPositions({ name, kind, secondsPerHead, positions, breakdowns }: WorkItem): Ceiling {
+/** `shared`: what breakdowns that stop other places too add, as a factor. */
+function ofPositions({ name, kind, secondsPerHead, positions, breakdowns }: WorkItem, shared: number): Ceiling {
   const repair = breakdowns.reduce(
     (sum, { uptimeSeconds, repairSeconds }) => sum + meanOf(repairSeconds) / meanOf(uptimeSeconds),
     0,
   );
-  return { what: name, kind, headsPerSecond: positions / (secondsPerHead * (1 + repair)) };
+  return { what: name, kind, headsPerSecond: positions / (secondsPerHead * (shared + repair)) };
 }
 
 /** Heads in so many places leave them no faster than places / seconds. */
@@ -40,10 +47,15 @@ function placeCeilings(plan: Plan): Ceiling[] {
 }
 
 function perSecond(stage: Stage, plan: Plan): number {
-  if (stage.kind === "chain") return 1 / stage.secondsPerShackle;
+  if (stage.kind === "chain") return 1 / (stage.secondsPerShackle * chainFactor(plan, stage));
   const travelSeconds = travelBefore(plan, stage);
   if (stage.kind === "dwell") return dwellPerSecond(stage, travelSeconds, plan);
   return (stage.buffer + stage.positions) / (travelSeconds + meanOf(stage.cycleSeconds));
+}
+
+/** A chain stands with every station on it. */
+function chainFactor(plan: Plan, { name, stations }: Chain): number {
+  return Math.max(...[name, ...stations.map((station) => station.name)].map((each) => sharedFactor(plan, each)));
 }
 
 /** The faster heads come, the longer they wait for those before them. Hooks of several places are hardly ever full. */

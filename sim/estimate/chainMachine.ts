@@ -1,4 +1,4 @@
-import type { Chain, ChainStation } from "../plan/index.ts";
+import type { Breakdown, Chain, ChainStation } from "../plan/index.ts";
 import type { SerialStation } from "./decompose.ts";
 import type { Chance } from "./pairServer.ts";
 import { joinStops, stopOf } from "./stops.ts";
@@ -9,10 +9,16 @@ type Reduced = SerialStation & { name: string };
 /**
  * A chain as a machine that takes a head every step and stands for every breakdown on it, followed by those of its
  * stations that stop it and have fewer positions than their window has shackles: each with the rest of the window as
- * places. Where every shackle of the window has a position, nobody waits for one.
+ * places. Where every shackle of the window has a position, nobody waits for one. `shared`: breakdowns of more than the chain.
  */
-export function chainMachine(chain: Chain, visits: number, weightKg: number): Reduced[] {
-  const stops = joinStops(chain.stations.flatMap((station) => standstills(station, visits, weightKg)));
+export function chainMachine(
+  chain: Chain,
+  visits: number,
+  weightKg: number,
+  shared: readonly Breakdown[] = [],
+): Reduced[] {
+  const own = chain.stations.flatMap((station) => standstills(station, visits, weightKg));
+  const stops = joinStops([...own, ...shared.map((each) => stopOf(each, chain.secondsPerShackle * visits))]);
   const work = { seconds: chain.secondsPerShackle * visits, squaredCv: 0, stops };
   const machine: Reduced = { name: chain.name, positions: 1, places: 0, work };
   const slower = chain.stations.filter(

@@ -1,4 +1,5 @@
-import type { Plan, Stage } from "../plan/index.ts";
+import type { Diversion, Plan, Removal, Stage } from "../plan/index.ts";
+import { meanShare } from "./meanShare.ts";
 
 /** How often a head that is hung comes to each stage, on the average. */
 export interface HeadFlow {
@@ -12,6 +13,8 @@ export interface HeadFlow {
 export function headFlow(plan: Plan): HeadFlow {
   const main = plan.line.filter(({ offLine }) => !offLine);
   const visits = new Map<string, number>();
+  const shareOf = (branches: readonly (Removal | Diversion)[]) =>
+    branches.reduce((total, each) => total + meanShare(plan, each), 0);
   let carcasses = 0;
   const walk = (stage: Stage | undefined, heads: number, mayDivert: boolean): void => {
     if (heads === 0) return;
@@ -20,10 +23,10 @@ export function headFlow(plan: Plan): HeadFlow {
       return;
     }
     visits.set(stage.name, (visits.get(stage.name) ?? 0) + heads);
-    const removed = heads * (sum(stage.removals) + (stage === main[0] ? deadShare(plan) : 0));
+    const removed = heads * (shareOf(stage.removals) + (stage === main[0] ? deadShare(plan) : 0));
     const diversions = mayDivert ? stage.diversions : [];
-    for (const { to, share } of diversions) walk(named(plan, to), heads * share, false);
-    walk(following(plan, main, stage), heads - removed - heads * sum(diversions), mayDivert);
+    for (const each of diversions) walk(named(plan, each.to), heads * meanShare(plan, each), false);
+    walk(following(plan, main, stage), heads - removed - heads * shareOf(diversions), mayDivert);
   };
   walk(main[0], 1, true);
   return { visits, carcasses };
@@ -39,16 +42,12 @@ function named({ line }: Plan, name: string): Stage | undefined {
   return line.find((stage) => stage.name === name);
 }
 
-function sum(shares: readonly { share: number }[]): number {
-  return shares.reduce((total, { share }) => total + share, 0);
-}
-
 function deadShare({ supply }: Plan): number {
   if (supply.kind !== "loads") return 0;
   const [dead, all] = supply.loads.reduce(
-    ([deadSoFar, allSoFar], { crates, headsPerCrate, deadOnArrivalShare }) => [
-      deadSoFar + crates * headsPerCrate * deadOnArrivalShare,
-      allSoFar + crates * headsPerCrate,
+    ([deadSoFar, allSoFar], { crates, headsPerCrate, comesShare, deadOnArrivalShare }) => [
+      deadSoFar + crates * headsPerCrate * comesShare * deadOnArrivalShare,
+      allSoFar + crates * headsPerCrate * comesShare,
     ],
     [0, 0],
   );

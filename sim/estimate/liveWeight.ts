@@ -12,11 +12,12 @@ export interface LiveWeight {
 export function liveWeight({ supply }: Plan): LiveWeight {
   if (supply.kind !== "loads") return of(supply.liveWeightKg);
   let [heads, mass, spread] = [0, 0, 0];
-  for (const { crates, headsPerCrate, liveWeightKg } of supply.loads) {
+  for (const { crates, headsPerCrate, comesShare, liveWeightKg } of supply.loads) {
     const { meanKg, sdKg } = of(liveWeightKg);
-    heads += crates * headsPerCrate;
-    mass += crates * headsPerCrate * meanKg;
-    spread += crates * headsPerCrate * sdKg;
+    const expected = crates * headsPerCrate * comesShare;
+    heads += expected;
+    mass += expected * meanKg;
+    spread += expected * sdKg;
   }
   return { meanKg: mass / heads, sdKg: spread / heads };
 }

@@ -1,10 +1,11 @@
-import type { Plan, Station } from "../plan/index.ts";
+import type { Chain, Plan, Station } from "../plan/index.ts";
 import { meanOf } from "../random/index.ts";
 import { chainMachine } from "./chainMachine.ts";
 import type { SerialStation } from "./decompose.ts";
 import { meanDwellSeconds } from "./dwellSeconds.ts";
 import { headFlow } from "./headFlow.ts";
 import { liveWeight } from "./liveWeight.ts";
+import { sharedStops } from "./sharedStops.ts";
 import { workOf } from "./workOf.ts";
 
 /** Places in which each head stays for a while without being worked on. */
@@ -31,6 +32,9 @@ export interface RowStation extends SerialStation {
 export function serialLine(plan: Plan): RowStation[] {
   const { visits } = headFlow(plan);
   const weightKg = liveWeight(plan).meanKg;
+  const shared = sharedStops(plan);
+  const sharedOn = ({ name, stations: on }: Chain) =>
+    [name, ...on.map((station) => station.name)].flatMap((each) => shared.get(each) ?? []);
   const stations: RowStation[] = [];
   let dwells: Hold[] = [];
   let travelSeconds = 0;
@@ -41,7 +45,15 @@ export function serialLine(plan: Plan): RowStation[] {
       dwells.push({ name: stage.name, places: stage.places, seconds });
     } else {
       const [first, ...others] =
-        stage.kind === "chain" ? chainMachine(stage, heads, weightKg) : [stationOf(stage, heads, weightKg)];
+        stage.kind === "chain"
+          ? chainMachine(stage, heads, weightKg, sharedOn(stage))
+          : [
+              stationOf(
+                { ...stage, breakdowns: [...stage.breakdowns, ...(shared.get(stage.name) ?? [])] },
+                heads,
+                weightKg,
+              ),
+            ];
       stations.push({ ...first!, dwells, travelSeconds: travelSeconds * heads }, ...others.map(directly));
       dwells = [];
     }

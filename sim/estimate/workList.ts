@@ -23,8 +23,8 @@ export function workList(plan: Plan): WorkItem[] {
 
 function crateWork({ liveHandling, supply }: Plan): WorkItem[] {
   if (liveHandling === null || supply.kind !== "loads") return [];
-  const crates = supply.loads.reduce((sum, load) => sum + load.crates, 0);
-  const heads = supply.loads.reduce((sum, load) => sum + load.crates * load.headsPerCrate, 0);
+  const crates = supply.loads.reduce((sum, load) => sum + load.crates * load.comesShare, 0);
+  const heads = supply.loads.reduce((sum, load) => sum + load.crates * load.headsPerCrate * load.comesShare, 0);
   return [...liveHandling.toHanging, ...liveHandling.back].map((step) => ({
     name: step.name,
     kind: "crates",

@@ -1,5 +1,12 @@
 import type { Plan } from "../plan/plan.ts";
-import { type CalendarColumns, CREW_BREAK, CREW_PEOPLE, HANGING_ENDS, STAGE_PAUSE } from "./compiledLine.ts";
+import {
+  type CalendarColumns,
+  CHAIN_PACE,
+  CREW_BREAK,
+  CREW_PEOPLE,
+  HANGING_ENDS,
+  STAGE_PAUSE,
+} from "./compiledLine.ts";
 import type { Step } from "./steps.ts";
 
 interface Entry {
@@ -17,7 +24,7 @@ interface Entry {
  * between shifts that do not meet nobody is there. Before the first head of the day come the pre-start checks.
  */
 export function compileCalendar(plan: Plan, all: Step[]): CalendarColumns {
-  const entries = [...shiftEntries(plan), ...breakEntries(plan, all), ...closingEntries(plan)];
+  const entries = [...shiftEntries(plan), ...breakEntries(plan, all), ...closingEntries(plan), ...paceEntries(all)];
   entries.sort((a, b) => a.seconds - b.seconds || a.action - b.action);
   return {
     count: entries.length,
@@ -67,4 +74,16 @@ function closingEntries(plan: Plan): Entry[] {
   return [
     { seconds: plan.day.closing.atSeconds, action: HANGING_ENDS, target: 0, amount: 0, length: 0, end: Number.NaN },
   ];
+}
+
+/** What a station begins looks at the hour itself; the step that a chain is making changes with it. */
+function paceEntries(all: Step[]): Entry[] {
+  return all.flatMap((step, target) =>
+    step.kind !== "chain"
+      ? []
+      : step.of.pace.map(({ fromSeconds }, amount) => ({
+          ...{ seconds: Math.max(0, fromSeconds), action: CHAIN_PACE, target, amount },
+          ...{ length: 0, end: Number.NaN },
+        })),
+  );
 }

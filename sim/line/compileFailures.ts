@@ -1,4 +1,4 @@
-import type { Breakdown, Plan } from "../plan/plan.ts";
+import type { Breakdown, Plan, SharedBreakdown } from "../plan/plan.ts";
 import type { FailureColumns, StageColumns } from "./compiledLine.ts";
 import { isOwn } from "./compileStages.ts";
 import { rowRanges } from "./rowRanges.ts";
@@ -11,7 +11,10 @@ interface Unit {
   positionTo: number;
 }
 
-/** Failure units: first those of single positions on working time, in position order, then those with slots of their own. */
+/**
+ * Failure units: first those of single positions on working time, in position order, then those with slots of their own,
+ * those that stop several stages at once last.
+ */
 export function compileFailures(plan: Plan, all: Step[], stages: StageColumns): FailureColumns {
   const crews = plan.crews.map((crew) => crew.name);
   const headTo = ({ breakdown }: Unit) =>
@@ -20,23 +23,43 @@ export function compileFailures(plan: Plan, all: Step[], stages: StageColumns): 
   const own = units.filter((unit) => isOwn(unit.breakdown)).sort((a, b) => a.positionFrom - b.positionFrom);
   const others = units.filter((unit) => !isOwn(unit.breakdown));
   const rows = [...own, ...others];
-  const clocks = all.map((_, stage) => rows.flatMap((unit, row) => (isStationClock(unit, stage) ? [row] : [])));
+  const shared = plan.sharedBreakdowns;
+  const stops = shared.map((breakdown) => stoppedStages(breakdown, stages));
+  const breakdowns = [...rows.map((unit) => unit.breakdown), ...shared];
+  const clocks = all.map((_, stage) => [
+    ...rows.flatMap((unit, row) => (isStationClock(unit, stage) ? [row] : [])),
+    ...shared.flatMap(({ clock }, row) =>
+      clock !== "calendar" && stops[row]!.includes(stage) ? [rows.length + row] : [],
+    ),
+  ]);
+  const withShared = (of: (unit: Unit) => number) =>
+    Int32Array.from(breakdowns, (_, row) => (row < rows.length ? of(rows[row]!) : -1));
   return {
-    count: rows.length,
+    count: breakdowns.length,
     ownCount: own.length,
-    names: rows.map((unit) => unit.breakdown.name),
-    stage: Int32Array.from(rows, (unit) => unit.stage),
-    positionFrom: Int32Array.from(rows, (unit) => unit.positionFrom),
-    positionTo: Int32Array.from(rows, (unit) => unit.positionTo),
-    onRunningTime: Int8Array.from(rows, (unit) => (unit.breakdown.clock === "running" ? 1 : 0)),
-    uptime: rows.map((unit) => unit.breakdown.uptimeSeconds),
-    repair: rows.map((unit) => unit.breakdown.repairSeconds),
-    crew: Int32Array.from(rows, (unit) => crews.indexOf(unit.breakdown.crew ?? "")),
-    headTo: Int32Array.from(rows, headTo),
-    slot: new Int32Array(rows.length).fill(-1),
+    names: breakdowns.map(({ name }) => name),
+    stage: withShared((unit) => unit.stage),
+    positionFrom: withShared((unit) => unit.positionFrom),
+    positionTo: withShared((unit) => unit.positionTo),
+    onRunningTime: Int8Array.from(breakdowns, ({ clock }) => (clock === "calendar" ? 0 : 1)),
+    uptime: breakdowns.map(({ uptimeSeconds }) => uptimeSeconds),
+    repair: breakdowns.map(({ repairSeconds }) => repairSeconds),
+    crew: Int32Array.from(breakdowns, ({ crew }) => crews.indexOf(crew ?? "")),
+    headTo: withShared(headTo),
+    slot: new Int32Array(breakdowns.length).fill(-1),
+    sharedFrom: rows.length,
+    stopsFrom: rowRanges(stops.map((list) => list.length)),
+    stops: Int32Array.from(stops.flat()),
+    runningLeast: Int32Array.from(breakdowns, ({ clock }, row) =>
+      clock === "all running" ? stops[row - rows.length]!.length : 1,
+    ),
     stationClockFrom: rowRanges(clocks.map((list) => list.length)),
     stationClock: Int32Array.from(clocks.flat()),
   };
+}
+
+function stoppedStages({ stops }: SharedBreakdown, { names }: StageColumns): number[] {
+  return stops.map((name) => names.lastIndexOf(name)).sort((a, b) => a - b);
 }
 
 function isStationClock(unit: Unit, stage: number): boolean {

@@ -1,4 +1,5 @@
 import { MOMENTS, type Plan, type Point } from "../plan/plan.ts";
+import { spansOf } from "./compileBranches.ts";
 import { type GateColumns, type LimitColumns, NO_LIMIT, type PointColumns } from "./compiledLine.ts";
 import { rowRanges } from "./rowRanges.ts";
 import type { Step } from "./steps.ts";
@@ -33,11 +34,13 @@ export function compilePoints(plan: Plan, all: Step[]): PointColumns {
   const limits: number[][] = Array.from({ length: points }, () => []);
   const gates: number[][] = Array.from({ length: points }, () => []);
   // Far ends go first at a point, so that a limit may run from a point to the same point of the next pass.
-  plan.limits.forEach((limit, index) => {
-    limits[pointIndex(limit.to, names)]!.push(index * 2 + 1);
+  const spans = spansOf(plan);
+  const watched = [...plan.limits, ...spans];
+  watched.forEach(({ to }, index) => {
+    limits[pointIndex(to, names)]!.push(index * 2 + 1);
   });
-  plan.limits.forEach((limit, index) => {
-    limits[pointIndex(limit.from, names)]!.push(index * 2);
+  watched.forEach(({ from }, index) => {
+    limits[pointIndex(from, names)]!.push(index * 2);
   });
   plan.gates.forEach((gate, index) => {
     gates[pointIndex(gate.to, names)]!.push(index);
@@ -48,6 +51,7 @@ export function compilePoints(plan: Plan, all: Step[]): PointColumns {
     watched: Uint8Array.from(limits, (list, point) => (list.length + gates[point]!.length > 0 ? 1 : 0)),
     limitFrom: rowRanges(limits.map((list) => list.length)),
     limit: Int32Array.from(limits.flat()),
+    spans: spans.length,
     gateFrom: rowRanges(gates.map((list) => list.length)),
     gate: Int32Array.from(gates.flat()),
   };

@@ -14,6 +14,7 @@ import {
   STATION,
   type StageColumns,
 } from "./compiledLine.ts";
+import { compilePaces } from "./compilePaces.ts";
 import { compileProducts } from "./compileProducts.ts";
 import { protectedStages } from "./protectedStages.ts";
 import { rowRanges } from "./rowRanges.ts";
@@ -66,6 +67,7 @@ export function compileStages(plan: Plan, all: Step[], sections: string[], desti
     chilling: all.map(chillingCurve),
     weightPerKg: Float64Array.from(factors, (factor) => factor?.perKg ?? 0),
     weightAt: Float64Array.from(factors, (factor) => factor?.atKg ?? 0),
+    pace: compilePaces(all),
     weightFrom: Float64Array.from(weights, (range) => range?.fromKg ?? 0),
     weightTo: Float64Array.from(weights, (range) => range?.toKg ?? Infinity),
     weightElse: Int32Array.from(weights, (range) => (range === null ? -1 : names.lastIndexOf(range.else))),

@@ -16,6 +16,7 @@ export function compileSupply(plan: Plan, all: Step[]): CompiledSupply {
       name: load.name,
       seconds: load.atSeconds,
       delay: load.delay,
+      comesShare: load.comesShare,
       crates: load.crates,
       headsPerCrate: load.headsPerCrate,
       deadOnArrivalShare: load.deadOnArrivalShare,

@@ -21,6 +21,7 @@ export const CREW_PEOPLE = 0;
 export const CREW_BREAK = 1;
 export const STAGE_PAUSE = 2;
 export const HANGING_ENDS = 3;
+export const CHAIN_PACE = 5;
 /** Not in the calendar but in the list of returns: crates are back, full, for the next load. */
 export const FLEET_BACK = 4;
 
@@ -104,6 +105,8 @@ export interface StageColumns {
   /** The cycle is multiplied by 1 + perKg x (weight - at), never below a tenth. */
   weightPerKg: Float64Array;
   weightAt: Float64Array;
+  /** Speed by the hour, or null; that of a chain changes with the calendar. */
+  pace: (PaceColumns | null)[];
   /** Weights that the station takes, and the stage for the others (-1: takes all). */
   weightFrom: Float64Array;
   weightTo: Float64Array;
@@ -111,8 +114,11 @@ export interface StageColumns {
   travel: (Varying | null)[];
   /** Row range in `branchShare` / `branchTo`: removals, then diversions. */
   branchFrom: Int32Array;
-  /** Cumulative share within its stage. */
+  /** Cumulative share within its stage; of the stages in `sharesVary` each branch's own, or the most that it can be. */
   branchShare: Float64Array;
+  /** By branch: what its share depends on, or null. By stage: 1 where some branch has that. */
+  branchBy: (BranchShares | null)[];
+  sharesVary: Int8Array;
   /** Destination index for a removal, -1 - stage index for a diversion. */
   branchTo: Int32Array;
   /** Row range in the product columns. */
@@ -135,6 +141,26 @@ export interface StageColumns {
   protected: Int8Array;
 }
 
+/** A share by the head's live weight or by a time between two points of its way. */
+export interface BranchShares {
+  /** Index of the time watched for it (a span), or -1 for the live weight. */
+  span: number;
+  /** Kilograms or seconds, ascending; the share there. */
+  at: Float64Array;
+  share: Float64Array;
+  /** The share stays as it is until the next point. */
+  steps: boolean;
+}
+
+/** One row per hour from which on another pace holds, ascending. */
+export interface PaceColumns {
+  fromSeconds: Float64Array;
+  /** By this a time as written is divided. */
+  speed: Float64Array;
+  /** Seconds that one position (a chain: one step) takes at least; 0 without an upper rate. */
+  leastSeconds: Float64Array;
+}
+
 /** One row per position; a dwell stage and a chain have one, their way out. */
 export interface PositionColumns {
   count: number;
@@ -145,7 +171,7 @@ export interface PositionColumns {
 
 /**
  * One row per failure unit: a thing that breaks by itself. The first `ownCount` rows belong to single positions and run on
- * working time (their events use the position's slot); the others have slots of their own.
+ * working time (their events use the position's slot); the others have slots of their own, shared ones last.
  */
 export interface FailureColumns {
   count: number;
@@ -165,7 +191,14 @@ export interface FailureColumns {
   headTo: Int32Array;
   /** Own slot, or -1. */
   slot: Int32Array;
-  /** Rows (from[stage] .. from[stage + 1]) of `stationClock`: units of the whole station on running time. */
+  /** Units from this row on stop several stages at once; their `stage` and range of positions are -1. */
+  sharedFrom: number;
+  /** Row range in `stops`, by shared unit (row - sharedFrom): the stages that it stops, in line order. */
+  stopsFrom: Int32Array;
+  stops: Int32Array;
+  /** So many of its stages must work for the uptime to run. */
+  runningLeast: Int32Array;
+  /** Rows (from[stage] .. from[stage + 1]) of `stationClock`: units of the whole station, or shared, on running time. */
   stationClockFrom: Int32Array;
   stationClock: Int32Array;
 }
@@ -194,7 +227,7 @@ export interface CalendarColumns {
   action: Int8Array;
   /** Crew or stage index. */
   target: Int32Array;
-  /** People for CREW_PEOPLE; 0 otherwise. */
+  /** People for CREW_PEOPLE, row of the chain's pace for CHAIN_PACE; 0 otherwise. */
   amount: Int32Array;
   /** How long a break or pause lasts; 0 for the others. */
   lengthSeconds: Float64Array;
@@ -204,13 +237,15 @@ export interface CalendarColumns {
 
 /**
  * Points of a head's way: index stage x 4 + moment (order of MOMENTS); two more at the end for the arrival and for leaving
- * the line. limit[limitFrom[point] .. limitFrom[point + 1]]: limit x 2 (+ 1 when it is the far end); gate: gates left.
+ * the line. limit[limitFrom[point] .. limitFrom[point + 1]]: limit x 2 (+ 1 when it is the far end), spans that shares depend
+ * on counted behind the limits; gate: gates left.
  */
 export interface PointColumns {
   /** 1: a limit or a gate has an end here. */
   watched: Uint8Array;
   limitFrom: Int32Array;
   limit: Int32Array;
+  spans: number;
   gateFrom: Int32Array;
   gate: Int32Array;
 }
@@ -337,6 +372,7 @@ export interface CompiledLoad {
   name: string;
   seconds: number;
   delay: Varying | null;
+  comesShare: number;
   crates: number;
   headsPerCrate: number;
   deadOnArrivalShare: number;

@@ -15,6 +15,7 @@ import { moneyResponses } from "./moneyResponses.ts";
 import { oeeResponses } from "./oeeResponses.ts";
 import type { Response } from "./response.ts";
 import { sectionResponses } from "./sectionResponses.ts";
+import { sharedBreakdownResponses } from "./sharedBreakdownResponses.ts";
 import { stageResponses } from "./stageResponses.ts";
 import { stunnedResponses } from "./stunnedResponses.ts";
 import { supplyResponses } from "./supplyResponses.ts";
@@ -39,6 +40,7 @@ export function responseList(plan: Plan): Response[] {
     ...gateResponses(plan),
     ...stunnedResponses(plan),
     ...vesselResponses(plan),
+    ...sharedBreakdownResponses(plan),
     ...chillerResponses(plan),
     ...divertedResponses(plan),
     ...sectionResponses(plan),

@@ -5,7 +5,13 @@ import type { Response } from "./response.ts";
 /** Lairage and lorries; nothing for a supply that does not come in loads. */
 export function supplyResponses(plan: Plan): Response[] {
   return plan.supply.kind === "loads"
-    ? [lairage("mean", "time average"), lairage("max", "most at once"), ...lorries(), ...turnaround(plan)]
+    ? [
+        lairage("mean", "time average"),
+        lairage("max", "most at once"),
+        ...lorries(),
+        ...turnaround(plan),
+        ...missing(plan),
+      ]
     : [];
 }
 
@@ -41,6 +47,19 @@ function lorries(): Response[] {
   ];
 }
 
+/** Only where a lorry may stay away. */
+function missing({ supply }: Plan): Response[] {
+  if (supply.kind !== "loads" || supply.loads.every(({ comesShare }) => comesShare === 1)) return [];
+  const row = (key: string, label: string, unit: string, of: (load: LoadRecord) => number): Response => ({
+    ...{ key, label, unit, format: "number", better: "less" },
+    of: ({ loads }) => loads.reduce((sum, load) => sum + (load.arrivedSeconds === null ? of(load) : 0), 0),
+  });
+  return [
+    row("lorry.notCome", "Lorries that did not come", "lorries", () => 1),
+    row("lorry.notCome.heads", "Heads of lorries that did not come", "heads", ({ heads }) => heads),
+  ];
+}
+
 /** Only where lorries wait for their empty crates; elsewhere they leave when unloaded. */
 function turnaround(plan: Plan): Response[] {
   if ((plan.liveHandling?.back.length ?? 0) === 0) return [];
@@ -69,10 +88,11 @@ function longest(day: DayRecord, until: (load: LoadRecord) => number | null): nu
   return stays === null ? null : Math.max(...stays);
 }
 
-/** Seconds from each load's arrival; null when there was no load or one of them never got so far. */
+/** Seconds from each load's arrival; null when no load came or one of them never got so far. */
 function staysUntil(day: DayRecord, until: (load: LoadRecord) => number | null): number[] | null {
   const stays: number[] = [];
   for (const load of day.loads) {
+    if (load.arrivedSeconds === null) continue;
     const end = until(load);
     if (end === null || end < load.arrivedSeconds) return null;
     stays.push(end - load.arrivedSeconds);

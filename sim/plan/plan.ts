@@ -13,6 +13,8 @@ export interface Plan {
   /** How crates get from the lorry to the hanging point; null unless the supply comes in loads. */
   liveHandling: LiveHandling | null;
   crews: Crew[];
+  /** Breakdowns that stop several stages at once: a control board, the power, a compressor. */
+  sharedBreakdowns: SharedBreakdown[];
   /** Stages in the order heads pass them. The first one takes heads out of the crates. */
   line: Stage[];
   limits: TimeLimit[];
@@ -115,6 +117,8 @@ export interface Load {
   atSeconds: number;
   /** Added to `atSeconds`; null for a lorry that is always on time. */
   delay: Varying | null;
+  /** Chance that the lorry comes at all. */
+  comesShare: number;
   crates: number;
   headsPerCrate: number;
   deadOnArrivalShare: number;
@@ -209,7 +213,20 @@ interface StageBase {
 /** A share of the heads that is sent to another stage when the work here ends; heads that were sent once are not sent again. */
 export interface Diversion {
   to: string;
+  /** With `shareBy` the most that it gives. */
   share: number;
+  shareBy?: ShareBy;
+}
+
+/** How a share runs between its points; before the first and after the last of them it stays as it is there. */
+export const SHARE_SHAPES = ["a line", "steps"] as const;
+
+/** A share that depends on the head: on its live weight, or on the time it took between two points of its way. */
+export interface ShareBy {
+  of: { kind: "live weight" } | { kind: "time"; from: Point; to: Point };
+  between: (typeof SHARE_SHAPES)[number];
+  /** Kilograms or seconds, ascending, and the shares there; with steps each holds from there on. */
+  points: { at: number; share: number }[];
 }
 
 export interface Setting {
@@ -240,6 +257,17 @@ export interface Capital {
   daysPerYear: number;
 }
 
+/**
+ * From this hour until the next one of the list work goes `speed` times as fast as written, and no faster than so many heads
+ * per second pass with every position at work.
+ */
+export interface Pace {
+  fromSeconds: number;
+  speed: number;
+  /** Null for no upper rate. */
+  mostPerSecond: number | null;
+}
+
 export interface Station extends StageBase {
   kind: "station";
   work: "machine" | "manual";
@@ -247,6 +275,8 @@ export interface Station extends StageBase {
   buffer: number;
   positions: number;
   cycleSeconds: Varying;
+  /** In the order of the hours; before the first one, and when empty, as written. */
+  pace: Pace[];
   /** The cycle is multiplied by 1 + perKg x (live weight - atKg), never below a tenth; null for no dependence. */
   weightFactor: { perKg: number; atKg: number } | null;
   /** Heads outside pass unworked to the stage named `else`; null for a station that takes every weight. */
@@ -293,6 +323,7 @@ export interface Chain extends StageBase {
   places: number;
   /** pitch / speed. */
   secondsPerShackle: number;
+  pace: Pace[];
   /** Detachable shackles in circulation and their way back through the washer; null for a closed chain. */
   shackles: { count: number; backSeconds: number } | null;
   /** In the order in which heads pass them; windows do not overlap. */
@@ -309,6 +340,7 @@ export interface ChainStation {
   ifUnfinished: "stop" | "pass";
   positions: number;
   cycleSeconds: Varying;
+  pace: Pace[];
   weightFactor: { perKg: number; atKg: number } | null;
   crews: string[];
   peoplePerPosition: number;
@@ -322,7 +354,9 @@ export interface ChainStation {
 /** A share of the heads that leaves the line for good when the stage's work on them ends. */
 export interface Removal {
   as: string;
+  /** With `shareBy` the most that it gives. */
   share: number;
+  shareBy?: ShareBy;
 }
 
 export interface Breakdown {
@@ -337,6 +371,22 @@ export interface Breakdown {
   crew: string | null;
   /** What becomes of the head in hand: worked on after the repair, or taken off unfinished to the stage's trim. */
   headInHand: "resume" | { to: string };
+}
+
+/** Which clock the uptime of a shared breakdown runs on. */
+export const SHARED_CLOCKS = ["any running", "all running", "calendar"] as const;
+
+/** One cause that stops several stages at the same moment, until it is repaired. Work in hand is resumed after it. */
+export interface SharedBreakdown {
+  name: string;
+  /** Stations, on chains or not, chains and crate steps, by the names that results give them. */
+  stops: string[];
+  /** Uptime counts while at least one of them works (a chain: moves), while all of them do, or always. */
+  clock: (typeof SHARED_CLOCKS)[number];
+  uptimeSeconds: Varying;
+  repairSeconds: Varying;
+  /** Crew that repairs it, one person for the whole repair, first come first served; null when help is always at hand. */
+  crew: string | null;
 }
 
 /** At most so many heads between two points; the head waits before the first one, never between them. */

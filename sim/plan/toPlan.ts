@@ -22,7 +22,12 @@ export function toPlan(file: PlanFile): Plan {
     supply: toSupply(file.supply, dayStart(file.day)),
     liveHandling: file.liveHandling && toLiveHandling(file.liveHandling),
     crews: file.crews.map((crew) => toCrew(crew, file.day.shifts)),
-    line: file.line.filter(({ leftOut }) => !leftOut).map(toStage),
+    sharedBreakdowns: file.sharedBreakdowns.map(({ uptime, repair, ...rest }) => ({
+      ...rest,
+      uptimeSeconds: uptime,
+      repairSeconds: repair,
+    })),
+    line: file.line.filter(({ leftOut }) => !leftOut).map((stage) => toStage(stage, dayStart(file.day))),
     limits: file.limits.map(({ min, max, ...limit }) => ({ ...limit, minSeconds: min, maxSeconds: max })),
     gates: file.gates,
     stunned: file.stunned && toStunned(file.stunned),

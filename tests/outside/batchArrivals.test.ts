@@ -28,6 +28,7 @@ function crates(load: number, size: number, lorries: number, replication: number
       name: `lorry ${number}`,
       atSeconds: time,
       delay: null,
+      comesShare: 1,
       crates: 1,
       headsPerCrate: size,
       deadOnArrivalShare: 0,

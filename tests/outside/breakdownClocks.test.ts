@@ -6,8 +6,9 @@ import {
 } from "../oracle/queueFormulas.ts";
 import { failures } from "../support/chainPlan.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
-import { exponential, planOf, station, stream } from "../support/plans.ts";
-import { meanPresent, replicate, stateShare } from "../support/replicate.ts";
+import { exponential, planOf, saturated, station, stream } from "../support/plans.ts";
+import { meanPresent, replicate, stateShare, throughput } from "../support/replicate.ts";
+import { shared } from "../support/sharedBreakdowns.ts";
 import { BREAKDOWN_CLOCKS } from "./register/breakdownClocks.ts";
 
 const checks = new OutsideChecks(BREAKDOWN_CLOCKS);
@@ -69,6 +70,22 @@ describe("M/M/1 whose server breaks down, work resumed", () => {
         relative: 0.01,
       },
     );
+  });
+
+  it.each(["any running", "all running", "calendar"] as const)(`${checks.title("1.21")}: %s`, async (clock) => {
+    // Cycles that never vary and no want of heads: all three always work but in the repairs, so the three clocks agree.
+    const [uptime, repair] = [200, 50];
+    const line = ["a", "b", "c"].map((name) => station(name, 1));
+    const board = shared(["a", "b", "c"], 0, 0, {
+      ...{ clock, uptimeSeconds: exponential(uptime), repairSeconds: exponential(repair) },
+    });
+    const plan = planOf(saturated(300_000), line, { sharedBreakdowns: [board] });
+    const days = await replicate(plan, `1.21 ${clock}`, { warmUpHeads: 10 });
+    checks.simulated("1.21", "throughput", days.map(throughput), 1 / (1 + repair / uptime));
+    for (const stage of [0, 1, 2]) {
+      const down = days.map((day) => stateShare(day, stage, "down"));
+      checks.simulated("1.21", `down ${stage}`, down, repair / (uptime + repair), { relative: 0.01 });
+    }
   });
 
   it("1.15, 1.16 the two clocks give the figures of the exact chains", () => {

@@ -13,6 +13,7 @@ export function load(
     name,
     atSeconds,
     delay: null,
+    comesShare: 1,
     crates,
     headsPerCrate,
     deadOnArrivalShare: 0,

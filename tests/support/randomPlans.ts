@@ -5,8 +5,10 @@ import type {
   ChainStation,
   Gate,
   LiveHandling,
+  Pace,
   Plan,
   Removal,
+  ShareBy,
   Stage,
   Stunned,
   Supply,
@@ -40,8 +42,45 @@ const breakdown: fc.Arbitrary<Breakdown> = fc.record({
 const breakdowns = fc.uniqueArray(breakdown, { maxLength: 2, selector: (each) => each.name });
 const losing = fc.record({ to: fc.constant("trim") });
 
+/** Names stages by their place, since which there are is not known here. */
+const sharedBreakdown = fc.record({
+  clock: fc.constantFrom("any running" as const, "all running" as const, "calendar" as const),
+  uptimeSeconds: fc.integer({ min: 20, max: 200 }).map(exponential),
+  repairSeconds: fc.integer({ min: 1, max: 30 }).map(exponential),
+  crew: fc.constantFrom(null, null, "maintenance"),
+  which: fc.uniqueArray(fc.nat({ max: 11 }), { minLength: 1, maxLength: 4 }),
+});
+
+/** Everything with something that runs. */
+function stoppable(line: readonly Stage[], crates: readonly string[]): string[] {
+  const stages = line.flatMap((stage) => [stage, ...(stage.kind === "chain" ? stage.stations : [])]);
+  return [...crates, ...stages.filter((stage) => !("kind" in stage && stage.kind === "dwell")).map(({ name }) => name)];
+}
+
 const optionalTravel = fc.option(time, { freq: 2, nil: null });
-const removals: fc.Arbitrary<Removal[]> = fc.boolean().map((some) => (some ? [{ as: "condemned", share: 0.1 }] : []));
+const damagedBy = fc.record({
+  of: fc.constantFrom<ShareBy["of"]>(
+    { kind: "live weight" },
+    { kind: "time", from: { stage: null, moment: "entry" }, to: { stage: "s0", moment: "start" } },
+    { kind: "time", from: { stage: "s0", moment: "end" }, to: { stage: "s0", moment: "exit" } },
+  ),
+  between: fc.constantFrom("a line" as const, "steps" as const),
+});
+const removals: fc.Arbitrary<Removal[]> = fc.oneof(
+  fc.constant<Removal[]>([]),
+  fc.constant<Removal[]>([{ as: "condemned", share: 0.1 }]),
+  damagedBy.map(({ of, between }): Removal[] => {
+    const [from, to] = of.kind === "time" ? [0, 60] : [2, 3];
+    const points = [
+      { at: from, share: 0 },
+      { at: to, share: 0.3 },
+    ];
+    return [
+      { as: "condemned", share: 0.05 },
+      { as: "damaged", share: 0.3, shareBy: { of, between, points } },
+    ];
+  }),
+);
 const byProducts: fc.Arbitrary<ByProduct[]> = fc.constantFrom<ByProduct[]>(
   [],
   [{ name: "blood", share: 0.04, of: "live weight", vessel: "tank" }],
@@ -49,9 +88,27 @@ const byProducts: fc.Arbitrary<ByProduct[]> = fc.constantFrom<ByProduct[]>(
 );
 const crews = fc.constantFrom<string[]>([], ["c0"], ["c1"], ["c0", "c1"]);
 
+const pace: fc.Arbitrary<Pace[]> = fc.oneof(
+  { weight: 3, arbitrary: fc.constant<Pace[]>([]) },
+  fc.uniqueArray(fc.integer({ min: -20, max: 300 }), { minLength: 1, maxLength: 3 }).chain((hours) =>
+    fc.tuple(
+      ...hours
+        .toSorted((a, b) => a - b)
+        .map((fromSeconds) =>
+          fc.record({
+            fromSeconds: fc.constant(fromSeconds),
+            speed: fc.constantFrom(1, 0.5, 1.5),
+            mostPerSecond: fc.constantFrom(null, null, 0.2),
+          }),
+        ),
+    ),
+  ),
+);
+
 const workStation = fc
   .record({
     cycle: time,
+    pace,
     buffer: fc.constantFrom(0, 0, 1, 3, Infinity),
     positions: fc.integer({ min: 1, max: 3 }),
     crews,
@@ -91,6 +148,7 @@ const dwellStage = fc
 
 const windowStation = fc.record({
   cycle: time,
+  pace,
   window: fc.integer({ min: 1, max: 4 }),
   gap: fc.integer({ min: 0, max: 2 }),
   ifUnfinished: fc.constantFrom("stop" as const, "pass" as const),
@@ -104,7 +162,8 @@ const chainStage = fc
     stations: fc.array(windowStation, { maxLength: 2 }),
     tail: fc.integer({ min: 0, max: 3 }),
     secondsPerShackle: fc.integer({ min: 1, max: 6 }),
-    shackles: fc.constantFrom(null, { count: 4, backSeconds: 30 }),
+    pace,
+    shackles: fc.constantFrom(null, { count: 4, backSeconds: 30 }, { count: 2, backSeconds: 30 }),
     travelSeconds: optionalTravel,
   })
   .map(({ stations, tail, secondsPerShackle, ...rest }) => {
@@ -155,6 +214,7 @@ const supply: fc.Arbitrary<Supply> = fc.oneof(
       fc.record({
         atSeconds: fc.integer({ min: 0, max: 300 }),
         delay: fc.option(time, { nil: null }),
+        comesShare: fc.constantFrom(1, 1, 0.6),
         crates: fc.integer({ min: 1, max: 6 }),
         headsPerCrate: fc.integer({ min: 1, max: 5 }),
         deadOnArrivalShare: fc.constantFrom(0, 0.2),
@@ -245,6 +305,7 @@ export const randomPlan: fc.Arbitrary<Plan> = fc
     safe: fc.boolean(),
     spill: fc.boolean(),
     care,
+    shared: fc.array(sharedBreakdown, { maxLength: 2 }),
   })
   .map((parts) => {
     const people = { rule: parts.rule, walkSeconds: parts.walkSeconds, absentShare: parts.absentShare };
@@ -268,8 +329,17 @@ export const randomPlan: fc.Arbitrary<Plan> = fc
       ],
       liveHandling: parts.supply.kind === "loads" ? parts.handling : null,
     });
+    const crates = [...(plan.liveHandling?.toHanging ?? []), ...(plan.liveHandling?.back ?? [])].map(
+      ({ name }) => name,
+    );
+    const names = stoppable(parts.line, crates);
     return {
       ...plan,
+      sharedBreakdowns: parts.shared.map(({ which, ...each }, index) => ({
+        ...each,
+        name: `shared ${index}`,
+        stops: [...new Set(which.map((at) => names[at % names.length]!))],
+      })),
       day: {
         ...plan.day,
         ceilingSeconds: 8_000,

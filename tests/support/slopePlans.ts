@@ -23,6 +23,9 @@ export const HINDRANCES = [
   "ties",
   "loss",
   "delays",
+  "shared breakdowns",
+  "paces",
+  "shares",
 ] as const;
 export type Hindrance = (typeof HINDRANCES)[number];
 
@@ -82,6 +85,17 @@ const TAKEN_OUT: Record<Hindrance, TakeOut> = {
   },
   ties: withoutFixedTimes,
   loss: (plan) => (plan.supply.kind === "stream" ? { ...plan, supply: { ...plan.supply, whenFull: "wait" } } : plan),
+  shares: eachStage((stage) => ({
+    ...stage,
+    removals: stage.removals.map(({ as, share }) => ({ as, share })),
+    diversions: stage.diversions.map(({ to, share }) => ({ to, share })),
+  })),
+  paces: eachStage((stage) => {
+    if (stage.kind === "dwell") return stage;
+    if (stage.kind === "station") return { ...stage, pace: [] };
+    return { ...stage, pace: [], stations: stage.stations.map((each) => ({ ...each, pace: [] })) };
+  }),
+  "shared breakdowns": (plan) => ({ ...plan, sharedBreakdowns: [] }),
   delays: (plan) => {
     const { supply } = plan;
     if (supply.kind !== "loads") return plan;

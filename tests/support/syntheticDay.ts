@@ -389,6 +389,7 @@ function walkDay(plant: SyntheticPlant, seed: string, replication: number): DayR
     gates: [],
     stunned: null,
     vessels: [],
+    sharedBreakdowns: [],
     masses: { liveKg: 0, byProductsKg: {}, outKg: {}, onLineKg: 0, carcassLiveKg: 0 },
     lairage: queues[1]!.queue(),
     traces: {

@@ -38,6 +38,7 @@ export function wholePlan() {
           at: "05:15",
           crates: 60,
           headsPerCrate: 12,
+          comes: "95 %",
           liveWeight: { normal: { mean: "2.5 kg", sd: "0.2 kg" } },
           repeat: { every: "50 min", times: 8 },
         },
@@ -75,7 +76,18 @@ export function wholePlan() {
       { name: "maintenance", people: 1, pay: "24 EUR/h" },
     ],
     line: [
-      { name: "hanging", section: "kill", kind: "station", positions: 3, cycle: "14 s", crew: ["kill", "relief"] },
+      {
+        name: "hanging",
+        section: "kill",
+        kind: "station",
+        positions: 3,
+        cycle: "14 s",
+        crew: ["kill", "relief"],
+        pace: [
+          { from: "05:30", speed: 0.8 },
+          { from: "06:30", atMost: "700 /h" },
+        ],
+      },
       {
         name: "stunning",
         section: "kill",
@@ -177,7 +189,20 @@ export function wholePlan() {
         buffer: 3,
         cycle: "4.5 s",
         crew: "dressing",
-        removals: [{ as: "condemned", share: "0.8 %" }],
+        removals: [
+          { as: "condemned", share: "0.8 %" },
+          {
+            as: "bruised",
+            shareBy: {
+              weight: [
+                { at: "2 kg", share: 0 },
+                { at: "3 kg", share: "3 %" },
+              ],
+              between: "steps",
+            },
+          },
+          { as: "late", shareBy: { time: [{ at: "1 h", share: "1 %" }], from: "arrival", to: "start of stunning" } },
+        ],
         diversions: [{ to: "trim", share: "2 %" }],
       },
       {
@@ -223,6 +248,17 @@ export function wholePlan() {
       },
     ],
     gates: [{ name: "room to stick", from: "start of stunning", to: "start of sticking", atMost: 4 }],
+    sharedBreakdowns: [
+      {
+        name: "control board",
+        stops: ["skinning machine", "kill chain", "restacking"],
+        clock: "all running",
+        uptime: { exponential: { mean: "6 h" } },
+        repair: "5 min",
+        crew: "maintenance",
+      },
+      { name: "power", stops: ["stunning", "kill chain"], clock: "calendar", uptime: "20 h", repair: "2 min" },
+    ],
     vessels: [
       { name: "blood tank", capacity: "800 kg", emptyAt: "700 kg", emptying: "10 min", crew: "maintenance" },
       { name: "skin bin", capacity: "200 kg", emptying: "2 min", whenFull: "spill" },

@@ -12,27 +12,39 @@ const MOST_LOADS = 24;
 export function loadView(results: StudyResults, variant: VariantResults): LoadColumns | null {
   const { day } = variant;
   if (day.loads.length === 0) return null;
-  const drawn = [...day.loads].sort((a, b) => a.arrivedSeconds - b.arrivedSeconds).slice(0, MOST_LOADS);
+  const came = day.loads.filter(hasCome);
+  const drawn = came.sort((a, b) => a.arrivedSeconds - b.arrivedSeconds).slice(0, MOST_LOADS);
   const panels = day.stages.flatMap((stage, index) => {
     const trace = day.traces?.queues[index];
     return stage.kind === "crates" && stage.queue.max > 0 && trace !== undefined
       ? [panelOf(stage, traceColumns(trace, day.finishSeconds))]
       : [];
   });
-  const more = day.loads.length - drawn.length;
+  const more = came.length - drawn.length;
+  const away = day.loads.length - came.length;
+  const notes = [
+    ...(more > 0 ? [`${more} later lorries are not drawn.`] : []),
+    ...(away > 0 ? [`${away} ${away === 1 ? "lorry" : "lorries"} did not come.`] : []),
+  ];
   return {
     ...dayScene(results, variant),
     title: "Lorries and their crates",
     caption: "A long hatched bar is animals that wait; a long black line is a lorry that waits for its crates",
     subtitle: `Each lorry's crates above, its own stay below (dashed tick: when it was due), then the crates that wait at each step, ${dayWords(results, variant)}`,
-    description: describe(day.loads),
+    description: [describe(came), ...notes.slice(more > 0 ? 1 : 0)].join(" "),
     loads: drawn.map((load) => rowOf(load, day.startClockSeconds)),
     panels,
-    footnote: more > 0 ? `${more} later lorries are not drawn.` : "",
+    footnote: notes.join(" "),
   };
 }
 
-function rowOf(load: LoadRecord, start: number): LoadRow {
+type Come = LoadRecord & { arrivedSeconds: number };
+
+function hasCome(load: LoadRecord): load is Come {
+  return load.arrivedSeconds !== null;
+}
+
+function rowOf(load: Come, start: number): LoadRow {
   const name = isolated(load.name);
   const at = (words: string, seconds: number | null) =>
     seconds === null ? [] : [`${words} ${clockAt(seconds, start)}`];
@@ -51,7 +63,7 @@ function countWords({ crates, heads }: LoadRecord): string {
   return `${formatDecimals(crates, 0)} crates, ${formatDecimals(heads, 0)} heads`;
 }
 
-function describe(loads: readonly LoadRecord[]): string {
+function describe(loads: readonly Come[]): string {
   const waits = loads.flatMap((load) =>
     load.emptiedSeconds === null ? [] : [{ load, seconds: load.emptiedSeconds - load.arrivedSeconds }],
   );

@@ -24,6 +24,8 @@ const CAUSES: Record<Cause, { kind: (typeof CAUSE_KINDS)[number]; words: string 
   walking: { kind: "dwell and travel", words: "people walking there" },
   repair: { kind: "repair", words: "repairs" },
   repairer: { kind: "repair", words: "waiting for somebody who repairs" },
+  "shared breakdown": { kind: "repair", words: "its repairs" },
+  "shared repairer": { kind: "repair", words: "waiting for somebody who repairs it" },
   dwell: { kind: "dwell and travel", words: "its dwell" },
   travel: { kind: "dwell and travel", words: "the way to the next stage" },
   chain: { kind: "dwell and travel", words: "the ride along it" },

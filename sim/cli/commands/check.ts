@@ -1,5 +1,6 @@
-import { type Fault, formatFault, type InputKind, inputKind } from "../../plan/index.ts";
+import { type Fault, formatFault, type InputKind, inputKind, type Plan } from "../../plan/index.ts";
 import type { Study } from "../../study/index.ts";
+import { formatNumber } from "../../units/index.ts";
 import { BadInput, IMPROVE_GUIDE, PLAN_GUIDE, SIZE_GUIDE, STUDY_GUIDE, WORTH_GUIDE } from "../badInput.ts";
 import { DANGERS_IN_SHORT } from "../caution.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";
@@ -71,8 +72,19 @@ interface Sound {
 
 function checkPlan(file: InputFile): Sound {
   const { plan, warnings } = loadPlanWithWarnings(file);
-  const words = `Plan "${plan.name}" with ${plan.line.length} stages and ${plan.limits.length} limits.`;
+  const words = `Plan "${plan.name}" with ${plan.line.length} stages and ${plan.limits.length} limits.${expectedWords(plan)}`;
   return { words, warnings };
+}
+
+/** Where lorries may stay away: the heads that come on the average. */
+function expectedWords({ supply }: Plan): string {
+  if (supply.kind !== "loads" || supply.loads.every(({ comesShare }) => comesShare === 1)) return "";
+  const { loads } = supply;
+  const sum = (numbers: readonly number[]) => numbers.reduce((total, number) => total + number, 0);
+  const heads = loads.map(({ crates, headsPerCrate }) => crates * headsPerCrate);
+  const expected = formatNumber(Math.round(sum(loads.map(({ comesShare }, row) => comesShare * heads[row]!))));
+  const lorries = formatNumber(Number(sum(loads.map(({ comesShare }) => comesShare)).toFixed(1)));
+  return ` On average ${expected} of ${formatNumber(sum(heads))} heads come, with ${lorries} of ${loads.length} lorries.`;
 }
 
 /** A rule decides how many days are run; what the study says is then the most of them. */

@@ -21,8 +21,9 @@ import type { CrewState } from "../state/crewState.ts";
 import type { DayUnderWay } from "../state/dayUnderWay.ts";
 import type { Item } from "../state/item.ts";
 import type { PositionState } from "../state/positionState.ts";
+import { rowsOf } from "../state/rowsOf.ts";
 import type { StageState } from "../state/stageState.ts";
-import { unitPositions } from "../unitPositions.ts";
+import { unitPositions, unitStages } from "../unitPositions.ts";
 import { ABSENT, FEW, lackOf } from "./lackOfPeople.ts";
 import { type PathCells, pathCells } from "./pathCells.ts";
 import { PathRows } from "./pathRows.ts";
@@ -123,7 +124,7 @@ export class BindingPath {
     this.at = this.absolute;
     this.isReady = new Uint8Array(stages.count);
     this.mayStand = new Uint8Array(stages.count).fill(line.calendar.count > 0 ? 1 : 0);
-    for (const stage of line.failures.stage) this.mayStand[stage] = 1;
+    for (const stage of [...line.failures.stage, ...line.failures.stops]) if (stage >= 0) this.mayStand[stage] = 1;
     this.why = new Int8Array(stages.count).fill(STARVED);
     this.leavesLate = new Uint8Array(stages.count);
     this.awaySince = new Float64Array(stages.count);
@@ -302,7 +303,13 @@ export class BindingPath {
   private waitedFor(stage: number): number {
     if (this.planned) return this.cells.plannedStop[stage]!;
     if (this.unit === NONE || !this.isReady[stage]) return NONE;
-    return this.line.failures.stage[this.unit] === stage ? this.cells.repair[this.unit]! : NONE;
+    return this.stops(this.unit, stage) ? this.cells.repair[this.unit]! : NONE;
+  }
+
+  private stops(unit: number, stage: number): boolean {
+    const { failures } = this.line;
+    if (unit < failures.sharedFrom) return failures.stage[unit] === stage;
+    return rowsOf(failures.stops, failures.stopsFrom, unit - failures.sharedFrom).includes(stage);
   }
 
   /**
@@ -405,9 +412,9 @@ export class BindingPath {
     this.rows.accrue(slot, this.cells.repair[this.unit]!, day.now);
   }
 
-  /** A unit with a slot of its own fails: because of the work of a position, if there was any. */
-  unitFails(unit: number, working: readonly PositionState[]): void {
-    const [first] = working;
+  /** A unit with a slot of its own fails: because of the work of a position, or the moving of a chain, if there was any. */
+  unitFails(unit: number, working: readonly PositionState[], chains: readonly ChainState[]): void {
+    const first = working[0] ?? chains[0];
     if (first === undefined) return;
     this.rows.copy(first.slot, this.line.failures.slot[unit]!);
     this.lastSeconds = 0;
@@ -416,16 +423,15 @@ export class BindingPath {
   /** Somebody is there to repair; the time until now was spent waiting for that. */
   repairBegins(day: DayUnderWay, unit: number): void {
     const { failures } = this.line;
-    const stage = failures.stage[unit]!;
-    if (failures.crew[unit]! < 0) return;
-    const repairer = this.cells.repairer[stage]!;
+    const repairer = this.cells.repairer[unit]!;
+    if (repairer < 0) return;
     if (unit >= failures.ownCount) this.rows.accrue(failures.slot[unit]!, repairer, day.now);
     for (const position of unitPositions(day, unit)) {
       const isInterrupted = position.item !== null && !position.done && position.state === DOWN;
       if (isInterrupted) this.rows.accrue(position.slot, repairer, day.now);
     }
-    const { chain } = day.stageAt[stage]!;
-    if (chain !== null && !chain.isDue) this.chainAccrues(chain, repairer, day.now);
+    const chains = new Set(unitStages(day, unit).map(({ chain }) => chain));
+    for (const chain of chains) if (chain !== null && !chain.isDue) this.chainAccrues(chain, repairer, day.now);
   }
 
   emptyingBegins(vessel: number): void {

@@ -12,6 +12,8 @@ import { CHAIN, type CompiledLine, DWELL, NO_LIMIT, STAGE_PAUSE } from "../../li
  *   at the stunner, the time that it was to wait so that no stunned head waits
  * - `walking`: people on their way to the station
  * - `repair`: a repair (`detail`: the failure); `repairer`: waiting for somebody who repairs
+ * - `shared breakdown`: the repair of one that stops several stages (`detail`: its name); `shared repairer`: waiting for
+ *   somebody who repairs it
  * - `dwell`, `travel`, `chain`: time that a head needs to dwell, to travel on, to ride along
  * - `planned stop`: waiting for a break, a pause or a shift that has not begun
  * - `help`: a stunned head that waited until somebody was called, and what was done for it
@@ -29,6 +31,8 @@ export const CAUSES = [
   "walking",
   "repair",
   "repairer",
+  "shared breakdown",
+  "shared repairer",
   "dwell",
   "travel",
   "chain",
@@ -45,7 +49,7 @@ export interface PathCell {
   cause: Cause;
   /** Stage name; "" where no stage is meant. */
   stage: string;
-  /** Failure, vessel or load; "" elsewhere. */
+  /** Failure, shared breakdown, vessel or load; "" elsewhere. */
   detail: string;
 }
 
@@ -60,6 +64,7 @@ export interface PathCells {
   fewPeople: Int32Array;
   hold: Int32Array;
   walking: Int32Array;
+  /** By failure unit: waiting for somebody who repairs; -1 where help is always at hand. */
   repairer: Int32Array;
   travel: Int32Array;
   plannedStop: Int32Array;
@@ -128,9 +133,13 @@ export function pathCells(line: CompiledLine): PathCells {
       (stage) => stages.people[stage]! > 0 && crews.walkSeconds.some((seconds) => seconds > 0),
       () => "walking",
     ),
-    repairer: byStage(
-      (stage) => repairs.has(stage),
-      () => "repairer",
+    repairer: repairerCells(
+      line,
+      byStage(
+        (stage) => repairs.has(stage),
+        () => "repairer",
+      ),
+      add,
     ),
     travel: byStage(
       (stage) => stages.travel[stage] !== null,
@@ -138,13 +147,29 @@ export function pathCells(line: CompiledLine): PathCells {
     ),
     plannedStop,
     calendar: plannedStop.find((cell) => cell >= 0) ?? 0,
-    repair: Int32Array.from(failures.names, (name, unit) => add("repair", stages.names[failures.stage[unit]!]!, name)),
+    repair: Int32Array.from(failures.names, (name, unit) =>
+      unit < failures.sharedFrom
+        ? add("repair", stages.names[failures.stage[unit]!]!, name)
+        : add("shared breakdown", "", name),
+    ),
     help: stunned === null || stunned.late === null ? -1 : add("help", stages.names[stunned.to]!),
     emptying: Int32Array.from(vessels.names, (name) => add("emptying", "", name)),
     load: Int32Array.from(supply.kind === "loads" ? supply.loads : [], ({ name }) => add("load", "", name)),
     arrivals: supply.kind === "stream" ? add("arrivals") : -1,
     lorryAway: supply.kind === "loads" && supply.fleet !== NO_LIMIT ? add("lorry away") : -1,
   };
+}
+
+/** By failure unit, from those by stage. */
+function repairerCells(
+  { failures }: CompiledLine,
+  ofStage: Int32Array,
+  add: (cause: Cause, stage: string, detail: string) => number,
+) {
+  return Int32Array.from(failures.names, (name, unit) => {
+    if (failures.crew[unit]! < 0) return -1;
+    return unit < failures.sharedFrom ? ofStage[failures.stage[unit]!]! : add("shared repairer", "", name);
+  });
 }
 
 function ownCause(kind: number): Cause {

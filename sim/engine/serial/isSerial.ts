@@ -40,6 +40,7 @@ function isPlain(line: CompiledLine, stage: number): boolean {
     (stages.places[stage]! <= MOST_PLACES || stages.places[stage] === NO_LIMIT) &&
     stages.people[stage] === 0 &&
     stages.travel[stage] === null &&
+    stages.pace[stage] === null &&
     stages.weightPerKg[stage] === 0 &&
     stages.weightElse[stage]! < 0 &&
     stages.branchFrom[stage] === stages.branchFrom[stage + 1] &&

@@ -16,7 +16,9 @@ export class ChainState {
   readonly places: number;
   readonly slot: number;
   // Seconds begin as NaN: see DayState.
-  readonly secondsPerShackle: number = Number.NaN;
+  /** At the pace that holds now, and as written. */
+  secondsPerShackle = Number.NaN;
+  readonly usualSeconds: number = Number.NaN;
   readonly backSeconds: number = Number.NaN;
   readonly unfinishedTo: number;
   /** What hangs on each shackle; place 0 is at `shift` less than nothing: see chainRing.ts. */
@@ -57,6 +59,7 @@ export class ChainState {
     const last = this.stations.at(-1);
     this.lastStation = last !== undefined && last.windowTo === this.places ? last : null;
     this.slot = chains.slot[index]!;
+    this.usualSeconds = chains.secondsPerShackle[index]!;
     this.secondsPerShackle = chains.secondsPerShackle[index]!;
     this.backSeconds = chains.backSeconds[index]!;
     this.unfinishedTo = chains.unfinishedTo[index]!;

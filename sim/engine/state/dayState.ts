@@ -101,6 +101,11 @@ export class DayState {
   readonly uptimeLeft: Float64Array;
   readonly unitRunStart: Float64Array;
   readonly unitDown: Int8Array;
+  /** Of the stages whose working its uptime counts: those that work now. */
+  readonly unitRunning: Int32Array;
+  readonly unitStops: Int32Array;
+  readonly unitDownSince: Float64Array;
+  readonly unitDownSeconds: Float64Array;
   readonly uptime: Sampler[];
   readonly repair: Sampler[];
 
@@ -138,7 +143,9 @@ export class DayState {
   readonly outKg: Float64Array;
 
   // Supply.
-  /** Loads in order of arrival, and the arrival times. */
+  /** By load: 1 when its lorry comes today. */
+  readonly loadComes: Uint8Array;
+  /** Loads that come, in order of arrival; and the arrival times. */
   readonly loadOrder: Int32Array;
   readonly loadArrived: Float64Array;
   readonly loadUnloaded: Float64Array;
@@ -201,7 +208,7 @@ export class DayState {
     this.limits = line.limits;
     this.options = options;
     this.calendar = new Calendar(line.slots.count);
-    this.pool = new ItemPool(line.limits.count);
+    this.pool = new ItemPool(line.limits.count + 2 * line.points.spans);
 
     const tellsAll = options.perHead === true || options.watcher !== undefined;
     this.stageAt = stages.names.map((name, stage) => {
@@ -226,6 +233,10 @@ export class DayState {
     this.uptimeLeft = Float64Array.from(this.uptime, (sampler) => sampler.draw());
     this.unitRunStart = new Float64Array(failures.count);
     this.unitDown = new Int8Array(failures.count);
+    this.unitRunning = new Int32Array(failures.count);
+    this.unitStops = new Int32Array(failures.count);
+    this.unitDownSince = new Float64Array(failures.count);
+    this.unitDownSeconds = new Float64Array(failures.count);
     const jobs = failures.count + vessels.count + 1;
     this.jobCrew = new Int32Array(jobs).fill(NONE);
     this.jobBreaksSeen = new Int32Array(jobs);
@@ -248,7 +259,12 @@ export class DayState {
       const delay = load.delay === null ? 0 : new Sampler(load.delay, stream(load.name, "delay")).draw();
       return load.seconds + delay;
     });
-    this.loadOrder = Int32Array.from(loads.keys()).sort((a, b) => this.loadArrived[a]! - this.loadArrived[b]! || a - b);
+    this.loadComes = Uint8Array.from(loads, ({ name, comesShare }) =>
+      comesShare === 1 || stream(name, "comes").next() < comesShare ? 1 : 0,
+    );
+    this.loadOrder = Int32Array.from([...loads.keys()].filter((load) => this.loadComes[load])).sort(
+      (a, b) => this.loadArrived[a]! - this.loadArrived[b]! || a - b,
+    );
     this.loadUnloaded = new Float64Array(loads.length).fill(Number.NaN);
     this.loadEmptied = new Float64Array(loads.length).fill(Number.NaN);
     this.loadWashed = new Float64Array(loads.length).fill(Number.NaN);
@@ -314,8 +330,12 @@ function drawsOf({ stages }: CompiledLine, stage: number, stream: (purpose: stri
   };
 }
 
-/** Names a failure unit by stage, failure and position within the stage: the same wherever else the plan changes. */
+/**
+ * Names a failure unit by stage, failure and position within the stage, one that stops several stages by its name alone: the
+ * same wherever else the plan changes.
+ */
 function unitName(line: CompiledLine, unit: number): string {
+  if (unit >= line.failures.sharedFrom) return JSON.stringify(["shared", line.failures.names[unit]]);
   const stage = line.failures.stage[unit]!;
   const within = line.failures.positionFrom[unit]! - line.stages.positionFrom[stage]!;
   return JSON.stringify([line.stages.names[stage], line.failures.names[unit], within]);

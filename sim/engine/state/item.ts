@@ -46,11 +46,14 @@ export class Item {
   /** Dwell stages: when the head came in, and when its dwell is over, seconds. Travel: when it arrives. */
   entered = Number.NaN;
   ready = Number.NaN;
-  /** By limit: when the item passed the near end, NaN before. */
+  /**
+   * By limit, then by span that a share depends on: when the item passed the near end, NaN before; then by span the time to
+   * the far end, NaN before that.
+   */
   readonly stamps: Float64Array;
 
-  constructor(row: number, limits: number) {
+  constructor(row: number, stamps: number) {
     this.row = row;
-    this.stamps = limits === 0 ? NO_STAMPS : new Float64Array(limits);
+    this.stamps = stamps === 0 ? NO_STAMPS : new Float64Array(stamps);
   }
 }

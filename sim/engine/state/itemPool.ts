@@ -10,11 +10,11 @@ export class ItemPool {
   live = 0;
   /** Items ever made: their rows are below. */
   made = 0;
-  private readonly limits: number;
+  private readonly stamps: number;
   private free: Item | null = null;
 
-  constructor(limits: number) {
-    this.limits = limits;
+  constructor(stamps: number) {
+    this.stamps = stamps;
   }
 
   /** An item as new, but for what whoever takes it writes: load, number, weights and times. */
@@ -40,7 +40,7 @@ export class ItemPool {
   }
 
   private make(): Item {
-    const item = new Item(this.made++, this.limits);
+    const item = new Item(this.made++, this.stamps);
     item.stamps.fill(Number.NaN);
     return item;
   }

@@ -1,4 +1,4 @@
-import { type CompiledLine, DWELL, type StageColumns } from "../../line/index.ts";
+import { CHAIN, type CompiledLine, DWELL, type StageColumns } from "../../line/index.ts";
 import { MOMENTS } from "../../plan/plan.ts";
 import type { Sampler, UniformStream } from "../../random/index.ts";
 import type { ChainState } from "./chainState.ts";
@@ -8,6 +8,7 @@ import { DwellEnds } from "./dwellEnds.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
 import { OwnHours } from "./ownHours.ts";
+import { Pace } from "./pace.ts";
 import { PositionState } from "./positionState.ts";
 import { rowsOf } from "./rowsOf.ts";
 import { Waiters } from "./waiters.ts";
@@ -58,6 +59,8 @@ export class StageState {
   readonly watched: number;
   readonly branchFrom: number;
   readonly branchTo: number;
+  /** A branch's share depends on the head. */
+  readonly sharesVary: boolean;
   readonly productFrom: number;
   readonly productTo: number;
   // Numbers that are not whole begin as NaN: see DayState.
@@ -66,6 +69,8 @@ export class StageState {
   readonly weightFrom: number = Number.NaN;
   readonly weightTo: number = Number.NaN;
   readonly weightElse: number;
+  /** Speed by the hour; null where it is always as written. */
+  readonly pace: Pace | null;
   readonly chilling: StageColumns["chilling"][number];
   readonly travelSlot: number;
   readonly positions: readonly PositionState[];
@@ -150,6 +155,7 @@ export class StageState {
     this.watched = wanted | watchedMoments(points.watched, index);
     this.branchFrom = stages.branchFrom[index]!;
     this.branchTo = stages.branchFrom[index + 1]!;
+    this.sharesVary = stages.sharesVary[index] === 1;
     this.productFrom = stages.productFrom[index]!;
     this.productTo = stages.productFrom[index + 1]!;
     this.weightPerKg = stages.weightPerKg[index]!;
@@ -157,6 +163,8 @@ export class StageState {
     this.weightFrom = stages.weightFrom[index]!;
     this.weightTo = stages.weightTo[index]!;
     this.weightElse = stages.weightElse[index]!;
+    const pace = stages.pace[index]!;
+    this.pace = pace === null || this.kind === CHAIN ? null : new Pace(pace);
     this.chilling = stages.chilling[index]!;
     this.travelSlot = line.slots.ofTravel[index]!;
     this.work = draws.work;

@@ -14,6 +14,8 @@ const CAUSE_KEYS: Partial<Record<Cause, string>> = {
   "planned stop": "plannedStop",
   "lorry away": "lorryAway",
   "few people": "fewPeople",
+  "shared breakdown": "sharedBreakdown",
+  "shared repairer": "sharedRepairer",
 };
 
 /** `bound.work.skinning`, `bound.repair.skinning.jam`, `bound.load.first lorry`. */

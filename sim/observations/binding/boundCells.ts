@@ -30,6 +30,10 @@ export function boundCells(plan: Plan): PathCell[] {
       ];
     }),
     ...(plan.stunned?.late ? [cell("help", plan.stunned.to)] : []),
+    ...plan.sharedBreakdowns.flatMap(({ name, crew }) => [
+      cell("shared breakdown", "", name),
+      ...(crew === null ? [] : [cell("shared repairer", "", name)]),
+    ]),
     ...plan.vessels.map(({ name }) => cell("emptying", "", name)),
   ];
 }

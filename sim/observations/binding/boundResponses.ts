@@ -86,6 +86,8 @@ const WORDS: Record<Cause, string> = {
   walking: "people walking there",
   repair: "repairs",
   repairer: "waiting for somebody who repairs",
+  "shared breakdown": "the shared breakdown",
+  "shared repairer": "waiting for somebody who repairs the shared breakdown",
   dwell: "its dwell",
   travel: "the way to the next stage",
   chain: "the ride along it",

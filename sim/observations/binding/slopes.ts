@@ -25,7 +25,20 @@ export interface Slope {
 /** One for every time of the plan that has a mean and can bind, in line order; those that are withheld as well. */
 export function slopesOf(plan: Plan): Slope[] {
   const none = whyNoneHolds(plan);
-  return [...steps(plan).flatMap((step) => ofStep(step, none)), ...arrivals(plan, none)];
+  return [...steps(plan).flatMap((step) => ofStep(step, none)), ...ofShared(plan, none), ...arrivals(plan, none)];
+}
+
+/** Never given: a plan that has any gives no slope. */
+function ofShared({ sharedBreakdowns }: Plan, withheld: string | null): Slope[] {
+  return sharedBreakdowns.flatMap(({ name, uptimeSeconds, repairSeconds }) => {
+    const sign = (by: 1 | -1) => (cell: PathCell) =>
+      cell.cause === "shared breakdown" && cell.detail === name ? by : 0;
+    const slope = { stage: "", detail: name, withheld };
+    return [
+      { ...slope, parameter: "repair time" as const, meanSeconds: meanOf(repairSeconds), weight: sign(1) },
+      { ...slope, parameter: "uptime" as const, meanSeconds: meanOf(uptimeSeconds), weight: sign(-1) },
+    ].filter(({ meanSeconds }) => meanSeconds > 0);
+  });
 }
 
 /** Those whose figure is right, sign included. */

@@ -36,7 +36,11 @@ export function whyLoadIsWithheld({ supply }: Plan): string | null {
 }
 
 /** Decisions that hang on an hour: who just misses it waits for all that follows. */
-function hourReason({ day, crews }: Plan): string | null {
+function hourReason(plan: Plan): string | null {
+  const { day, crews } = plan;
+  const paced = steps(plan).find(({ of }) => "pace" in of && of.pace.length > 0);
+  if (paced !== undefined)
+    return `${paced.name} changes its speed at an hour, so a small change alters which heads it meets`;
   if (day.closing.rule === "stop hanging")
     return "hanging stops at an hour, so a small change alters how many heads are hung";
   if (day.breaks.length > 0) return "breaks begin at an hour: a head that just misses one waits for all of it";
@@ -73,6 +77,9 @@ function lineReason(plan: Plan): string | null {
   if (moving !== undefined) return `a head that just misses a shackle of ${moving.name} waits for the next one`;
   const away = plan.line.find(({ diversions, next, offLine }) => diversions.length > 0 || (next !== null && !offLine));
   if (away !== undefined) return `heads leave the row at ${away.name}, so a small change alters their order`;
+  const waited = steps(plan).find((step) => sharesOf(step).includes("time"));
+  if (waited !== undefined)
+    return `how long a head took decides whether it leaves the row at ${waited.name}, so a small change alters which do`;
   const choosy = plan.line.find((stage) => stage.kind === "station" && stage.weights !== null);
   return choosy === undefined
     ? null
@@ -109,8 +116,17 @@ function vesselReason(plan: Plan): string | null {
 function weightReason(plan: Plan): string | null {
   const list = steps(plan);
   const passing = list.findIndex((step) => step.kind !== "crates" && workplace(step).positions > 1);
+  const leaving = passing < 0 ? undefined : list.slice(passing).find((step) => sharesOf(step).includes("live weight"));
+  if (leaving !== undefined)
+    return `heads pass each other at ${list[passing]!.name}, and their weights decide which leave the row at ${leaving.name}`;
   if (passing < 0 || !list.slice(passing + 1).some(goesByWeight)) return null;
   return `heads pass each other at ${list[passing]!.name}, and their weights decide how long they take further on`;
+}
+
+/** What the shares of heads that leave the row there depend on. */
+function sharesOf(step: Step): string[] {
+  if (step.kind === "crates" || step.kind === "chain station") return [];
+  return [...step.of.removals, ...step.of.diversions].flatMap(({ shareBy }) => shareBy?.of.kind ?? []);
 }
 
 function goesByWeight(step: Step): boolean {
@@ -120,6 +136,9 @@ function goesByWeight(step: Step): boolean {
 
 /** Failures whose place in the sequence of heads moves with what other stages do. */
 function breakdownReason(plan: Plan): string | null {
+  const shared = plan.sharedBreakdowns[0];
+  if (shared !== undefined)
+    return `${shared.name} stops several places at once, and a small change alters which heads it catches at each of them`;
   for (const step of steps(plan)) {
     for (const breakdown of workplace(step).breakdowns) {
       const reason = whyItMoves(step, breakdown);

@@ -2,6 +2,7 @@ import type { Chain, ChainStation } from "../plan.ts";
 import type { PlanFile } from "../schema/planFile.ts";
 import { shacklesIn } from "./shackles.ts";
 import { tidy } from "./tidy.ts";
+import { toPace } from "./toPace.ts";
 import { toUpkeep } from "./toUpkeep.ts";
 import { toWork } from "./toWork.ts";
 
@@ -10,25 +11,27 @@ type FileChain = PlanFile["line"][number] & { kind: "chain" };
 /** What only chains have. */
 export function toChain(
   file: FileChain,
-): Pick<Chain, "kind" | "places" | "secondsPerShackle" | "shackles" | "stations" | "unfinishedTo"> {
+  start: number,
+): Pick<Chain, "kind" | "places" | "secondsPerShackle" | "pace" | "shackles" | "stations" | "unfinishedTo"> {
   const { length, pitch, speed, shackles } = file;
   return {
     kind: "chain",
     places: shacklesIn(length, pitch),
     secondsPerShackle: tidy(pitch / speed),
+    pace: toPace(file.pace, start),
     shackles: shackles && { count: shackles.count, backSeconds: shackles.back },
-    stations: file.stations.map((station) => toChainStation(station, pitch)),
+    stations: file.stations.map((station) => toChainStation(station, pitch, start)),
     unfinishedTo: file.unfinishedTo,
   };
 }
 
-function toChainStation(file: FileChain["stations"][number], pitch: number): ChainStation {
+function toChainStation(file: FileChain["stations"][number], pitch: number, start: number): ChainStation {
   return {
     name: file.name,
     at: shacklesIn(file.at, pitch),
     window: file.window,
     ifUnfinished: file.ifUnfinished === "stop the chain" ? "stop" : "pass",
-    ...toWork(file),
+    ...toWork(file, start),
     ...toUpkeep(file),
   };
 }

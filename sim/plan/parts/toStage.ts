@@ -2,6 +2,7 @@ import type { Varying } from "../../varying/index.ts";
 import type { Chilling, Dwell, Stage, Station } from "../plan.ts";
 import type { PlanFile } from "../schema/planFile.ts";
 import { toChain } from "./toChain.ts";
+import { toShare } from "./toShare.ts";
 import { toUpkeep } from "./toUpkeep.ts";
 import { toWork } from "./toWork.ts";
 
@@ -9,30 +10,31 @@ type FileStage = PlanFile["line"][number];
 type FileDwell = FileStage & { kind: "dwell" };
 type StationOnly = Omit<Station, keyof Dwell> & Pick<Station, "kind">;
 
-export function toStage(file: FileStage): Stage {
+/** `start`: of the day, seconds after midnight. */
+export function toStage(file: FileStage, start: number): Stage {
   const common = {
     name: file.name,
     section: file.section,
     travelSeconds: file.travel,
     next: file.next,
     offLine: file.offLine,
-    removals: file.removals,
-    diversions: file.diversions,
+    removals: file.removals.map(({ as, ...rest }) => ({ as, ...toShare(rest, file.name) })),
+    diversions: file.diversions.map(({ to, ...rest }) => ({ to, ...toShare(rest, file.name) })),
     ...toUpkeep(file),
   };
-  if (file.kind === "station") return { ...common, ...toStation(file) };
-  if (file.kind === "chain") return { ...common, ...toChain(file) };
+  if (file.kind === "station") return { ...common, ...toStation(file, start) };
+  if (file.kind === "chain") return { ...common, ...toChain(file, start) };
   return { ...common, ...toDwell(file) };
 }
 
-function toStation(file: FileStage & { kind: "station" }): StationOnly {
+function toStation(file: FileStage & { kind: "station" }, start: number): StationOnly {
   const { weights } = file;
   return {
     kind: "station",
     work: file.work ?? (file.crew.length === 0 ? "machine" : "manual"),
     buffer: file.buffer ?? Number.POSITIVE_INFINITY,
     weights: weights && { fromKg: weights.from, toKg: weights.to, else: weights.else },
-    ...toWork(file),
+    ...toWork(file, start),
   };
 }
 

@@ -21,6 +21,7 @@ function toLoads(load: FileLoad, start: number): Load[] {
     name,
     atSeconds: load.at - start + index * (load.repeat?.every ?? 0),
     delay: load.delay,
+    comesShare: load.comes,
     crates: load.crates,
     headsPerCrate: load.headsPerCrate,
     deadOnArrivalShare: load.deadOnArrival,

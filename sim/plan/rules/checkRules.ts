@@ -9,8 +9,11 @@ import { enoughPeople } from "./enoughPeople.ts";
 import { hanging } from "./hanging.ts";
 import { limitOrder } from "./limitOrder.ts";
 import { oneCurrency } from "./oneCurrency.ts";
+import { paces } from "./paces.ts";
 import { references } from "./references.ts";
 import { safeStop } from "./safeStop.ts";
+import { sharedBreakdowns } from "./sharedBreakdowns.ts";
+import { sharesBy } from "./sharesBy.ts";
 import { sizes } from "./sizes.ts";
 import { sourcePaths } from "./sourcePaths.ts";
 import { stationWork } from "./stationWork.ts";
@@ -23,9 +26,12 @@ import { ways } from "./ways.ts";
 const RULES = [
   uniqueNames,
   references,
+  sharedBreakdowns,
   ways,
   enoughPeople,
   stationWork,
+  paces,
+  sharesBy,
   dwells,
   chains,
   hanging,

@@ -22,6 +22,7 @@ export function crewUses(json: unknown): CrewUse[] {
   return [
     ...places.flatMap((place) => positions(json, place)),
     ...repairs.flatMap((repair) => onePerson(repair, "a repair")),
+    ...locatedList(json, "sharedBreakdowns").flatMap((repair) => onePerson(repair, "a repair")),
     ...(filter === null ? [] : onePerson(filter, "a filter change")),
     ...locatedList(json, "vessels").flatMap((vessel) => onePerson(vessel, "an emptying")),
     ...(late === null ? [] : onePerson(late, "help for a stunned head")),

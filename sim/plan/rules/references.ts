@@ -6,6 +6,7 @@ import { readPoint } from "../readPoint.ts";
 import { crewUses } from "./crewUses.ts";
 import { faultAt, located, locatedList, locatedTexts, namesOf } from "./located.ts";
 import { passesUnfinished, sendsOf } from "./sends.ts";
+import { shareBysOf } from "./sharesBy.ts";
 import { leftOutNames, stagesOf, workplacesOf } from "./stages.ts";
 
 type Steps = readonly (string | number)[];
@@ -45,7 +46,7 @@ function points(json: unknown): Fault[] {
   const texts = [
     ...locatedList(json, "day", "breaks").flatMap(({ at }) => locatedTexts(json, ...at, "stages")),
     ...stretches.flatMap(({ at, value }) => ["from", "to"].flatMap((key) => textAt(value[key], [...at, key]))),
-    ...[...locatedList(json, "limits"), ...locatedList(json, "gates")].flatMap(({ at, value }) =>
+    ...[...locatedList(json, "limits"), ...locatedList(json, "gates"), ...shareBysOf(json)].flatMap(({ at, value }) =>
       ["from", "to"].flatMap((key) => textAt(readPoint(value[key]).value?.stage, [...at, key])),
     ),
   ];

@@ -44,10 +44,10 @@ function leaving(json: unknown, { at }: Located): Fault[] {
   const removals = locatedList(json, ...at, "removals");
   const diversions = locatedList(json, ...at, "diversions");
   const carcasses = removals.filter(({ value }) => value.as === "carcass");
-  const removed = sharesOf(removals);
+  const removed = sharesOf(json, removals);
   return [
     ...(removed > 1 ? [tooMuch([...at, "removals"], "the shares")] : []),
-    ...(removed <= 1 && removed + sharesOf(diversions) > 1
+    ...(removed <= 1 && removed + sharesOf(json, diversions) > 1
       ? [tooMuch([...at, "diversions"], "the shares of removals and diversions")]
       : []),
     ...carcasses.map((removal) =>
@@ -65,6 +65,12 @@ function tooMuch(at: Located["at"], what: string): Fault {
   return faultAt(at, `${what} add up to more than 1`, "1 (100 %) or less", "lower them");
 }
 
-function sharesOf(list: readonly Located[]): number {
-  return list.reduce((sum, { value }) => sum + (readShare(value.share).value ?? 0), 0);
+function sharesOf(json: unknown, list: readonly Located[]): number {
+  return list.reduce((sum, branch) => sum + mostOf(json, branch), 0);
+}
+
+/** The share, or the most that it can be. */
+function mostOf(json: unknown, { at, value }: Located): number {
+  const by = ["weight", "time"].flatMap((key) => locatedList(json, ...at, "shareBy", key));
+  return Math.max(...[value, ...by.map((point) => point.value)].map((each) => readShare(each.share).value ?? 0));
 }

@@ -9,6 +9,7 @@ export function uniqueNames(json: unknown): Fault[] {
   const stages = locatedList(json, "line").flatMap((stage) => [stage, ...chainStationsOf(json, stage)]);
   const whole: [Located[], string][] = [
     [locatedList(json, "crews"), "crews"],
+    [locatedList(json, "sharedBreakdowns"), "shared breakdowns"],
     [stages, "stages"],
     [locatedList(json, "limits"), "limits"],
     [locatedList(json, "gates"), "gates"],

@@ -3,6 +3,7 @@ import { length, speed, time } from "../../units/index.ts";
 import { byProducts } from "./byProducts.ts";
 import { capital } from "./capital.ts";
 import { CEILINGS } from "./ceilings.ts";
+import { pace } from "./pace.ts";
 import { quantity, quantityAboveZero } from "./readBy.ts";
 import { record } from "./record.ts";
 import { settings } from "./settings.ts";
@@ -22,6 +23,7 @@ export function chain(varying: VaryingQuantities) {
     length: quantityAboveZero(length).describe("From the loading to the unloading point."),
     pitch: quantityAboveZero(length).describe("From one shackle to the next."),
     speed: quantityAboveZero(speed).describe("Speed of the chain."),
+    pace: pace(),
     shackles: record({
       count: whole(1, CEILINGS.places).describe("Shackles in circulation."),
       back: quantity(time).describe("Time of their way back through the shackle washer."),

@@ -10,6 +10,7 @@ import { liveHandling } from "./liveHandling.ts";
 import { money } from "./money.ts";
 import { quantityAboveZero } from "./readBy.ts";
 import { record } from "./record.ts";
+import { sharedBreakdown } from "./sharedBreakdown.ts";
 import { source } from "./source.ts";
 import { stage } from "./stage.ts";
 import { stunned } from "./stunned.ts";
@@ -37,6 +38,11 @@ export function planFile(files: TextFiles) {
       .default(null)
       .describe("Crates; with a supply in loads, and only then."),
     crews: z.array(crew()).max(CEILINGS.crews).default([]).describe("Pools of people. Default: none."),
+    sharedBreakdowns: z
+      .array(sharedBreakdown(varying))
+      .max(CEILINGS.sharedBreakdowns)
+      .default([])
+      .describe("Breakdowns that stop several stages at once. Default: none."),
     line: z
       .array(stage(varying))
       .min(1)

@@ -40,14 +40,26 @@ export function clock() {
 }
 
 export function share() {
-  return readBy(readShare, {
-    anyOf: [
-      { type: "number", minimum: 0, maximum: 1 },
-      { type: "string", pattern: SHARE_PATTERN },
-    ],
-    examples: ["2.5 %", 0.025],
-  });
+  return readBy(readShare, SHARE_JSON);
 }
+
+/** A share that must be more than 0. */
+export function shareAboveZero() {
+  return readBy((written) => {
+    const reading = readShare(written);
+    if (reading.fault !== null || reading.value > 0) return reading;
+    const found = `${JSON.stringify(written)} is too small`;
+    return { value: null, fault: { found, allowed: "more than 0, to 1 (100 %)", remedy: "leave it out of the plan" } };
+  }, SHARE_JSON);
+}
+
+const SHARE_JSON = {
+  anyOf: [
+    { type: "number", minimum: 0, maximum: 1 },
+    { type: "string", pattern: SHARE_PATTERN },
+  ],
+  examples: ["2.5 %", 0.025],
+};
 
 function quantityJson(family: UnitFamily): Record<string, unknown> {
   return { type: "string", pattern: quantityPattern(family), examples: [family.example] };

@@ -5,9 +5,11 @@ import { byProducts } from "./byProducts.ts";
 import { capital } from "./capital.ts";
 import { CEILINGS } from "./ceilings.ts";
 import { crewNames } from "./crewNames.ts";
+import { pace } from "./pace.ts";
 import { quantityAboveZero, share } from "./readBy.ts";
 import { record } from "./record.ts";
 import { settings } from "./settings.ts";
+import { shareBy } from "./shareBy.ts";
 import { name, reference } from "./text.ts";
 import { utilities } from "./utilities.ts";
 import type { VaryingQuantities } from "./varying.ts";
@@ -63,15 +65,24 @@ function ways() {
 function removal() {
   return record({
     as: name().describe("Where these heads are counted, such as condemned."),
-    share: share().describe("Share of the heads that the stage works on."),
+    ...shares(),
   });
 }
 
 function diversion() {
   return record({
     to: reference().describe("Stage they are sent to."),
-    share: share().describe("Share of the heads that the stage works on."),
+    ...shares(),
   });
+}
+
+function shares() {
+  return {
+    share: share().optional().describe('Share of the heads that the stage works on. Either this or "shareBy".'),
+    shareBy: shareBy()
+      .optional()
+      .describe('Share that depends on the live weight or on how long a head waited. Either this or "share".'),
+  };
 }
 
 /** Keys of every station, on a chain or not. */
@@ -82,6 +93,7 @@ export function workParts(varying: VaryingQuantities) {
     rate: quantityAboveZero(rate)
       .optional()
       .describe('Heads per time of one position, always the same. Either this or "cycle".'),
+    pace: pace(),
     weightFactor: record({
       perKg: z
         .number()

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { time } from "../../units/index.ts";
 import { CEILINGS } from "./ceilings.ts";
-import { clock, quantityAboveZero, share } from "./readBy.ts";
+import { clock, quantityAboveZero, share, shareAboveZero } from "./readBy.ts";
 import { oneKeyOf, record } from "./record.ts";
 import { name } from "./text.ts";
 import type { VaryingQuantities } from "./varying.ts";
@@ -41,6 +41,9 @@ function load(varying: VaryingQuantities) {
     name: name().describe("Name of the load; repeats are numbered behind it."),
     at: clock().describe("When the lorry is due."),
     delay: varying.time.nullable().default(null).describe("Added to the due time. Default: null, always on time."),
+    comes: shareAboveZero()
+      .prefault(1)
+      .describe("Chance that the lorry comes at all; each of repeated ones by itself. Default: 1, always."),
     crates: whole(1, CEILINGS.cratesPerLoad).describe("Crates on the lorry."),
     headsPerCrate: whole(1, CEILINGS.headsPerCrate).describe("Heads in each crate."),
     deadOnArrival: share().prefault(0).describe("Share of the heads that are dead on arrival."),

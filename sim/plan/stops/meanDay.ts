@@ -30,9 +30,9 @@ export function lastBegins(plan: Plan): Map<string, number> {
 /** When heads are there, in order; at most as many as are worth following. */
 function arrivalsOf({ supply, day }: Plan): Float64Array {
   if (supply.kind === "loads") {
-    const times = supply.loads.flatMap(({ atSeconds, delay, crates, headsPerCrate }) => {
+    const times = supply.loads.flatMap(({ atSeconds, delay, crates, headsPerCrate, comesShare }) => {
       const arrived = atSeconds + (delay === null ? 0 : writtenMeanOf(delay));
-      return new Array<number>(crates * headsPerCrate).fill(arrived);
+      return new Array<number>(Math.round(crates * headsPerCrate * comesShare)).fill(arrived);
     });
     return Float64Array.from(times.slice(0, MOST_HEADS)).sort();
   }

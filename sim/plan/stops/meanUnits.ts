@@ -30,14 +30,14 @@ export function meanUnits(plan: Plan): MeanUnit[] {
   const units = [
     ...crates.map((step) => crateUnit(step, headsPerCrate)),
     ...plan.line.filter(({ offLine }) => !offLine).flatMap(unitOf),
-  ];
+  ].map((unit) => withShared(unit, plan));
   return units.map((unit) => limitedByPeople(unit, plan, units));
 }
 
 function meanHeadsPerCrate({ supply }: Plan): number {
   if (supply.kind !== "loads") return 1;
-  const crates = supply.loads.reduce((sum, load) => sum + load.crates, 0);
-  return supply.loads.reduce((sum, load) => sum + load.crates * load.headsPerCrate, 0) / crates;
+  const crates = supply.loads.reduce((sum, load) => sum + load.crates * load.comesShare, 0);
+  return supply.loads.reduce((sum, load) => sum + load.crates * load.headsPerCrate * load.comesShare, 0) / crates;
 }
 
 interface Unit extends MeanUnit {
@@ -129,11 +129,21 @@ function stationUnit({ name, cycleSeconds, breakdowns, positions, buffer, crews,
 }
 
 /** Time per head grows by the mean repair for each mean uptime of work. */
-function repairFactor(breakdowns: readonly Breakdown[]): number {
+function repairFactor(breakdowns: readonly Pick<Breakdown, "uptimeSeconds" | "repairSeconds">[]): number {
   return breakdowns.reduce(
     (sum, { uptimeSeconds, repairSeconds }) => sum + writtenMeanOf(repairSeconds) / writtenMeanOf(uptimeSeconds),
     1,
   );
+}
+
+/** Every station that a shared breakdown stops loses its time; a chain the longest that anything on it loses. */
+function withShared(unit: Unit, { sharedBreakdowns }: Plan): Unit {
+  const here = sharedBreakdowns.filter(({ stops }) => stops.some((name) => unit.names.includes(name)));
+  if (here.length === 0) return unit;
+  const factor = repairFactor(here);
+  return unit.kind === "chain"
+    ? { ...unit, spacing: unit.spacing * factor }
+    : { ...unit, seconds: unit.seconds * factor };
 }
 
 /** No more positions than there are people for, and no quicker than a crew that has several stations gets round. */

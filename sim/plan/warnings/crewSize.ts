@@ -55,8 +55,9 @@ function tooMuchWork(plan: Plan, json: unknown, crew: Crew, places: readonly Man
 function isShared(plan: Plan, crew: string): boolean {
   const all = workPlaces(plan);
   const repairs = all.some(({ breakdowns }) => breakdowns.some((breakdown) => breakdown.crew === crew));
+  const shared = plan.sharedBreakdowns.some((breakdown) => breakdown.crew === crew);
   const vessels = plan.vessels.some((vessel) => vessel.crew === crew);
-  return all.filter(({ crews }) => crews.includes(crew)).length > 1 || repairs || vessels;
+  return all.filter(({ crews }) => crews.includes(crew)).length > 1 || repairs || shared || vessels;
 }
 
 function peopleOf({ crews }: Plan, name: string): readonly number[] {

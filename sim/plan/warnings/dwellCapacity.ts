@@ -49,7 +49,7 @@ function chillingSeconds(chilling: Extract<Dwell["dwell"], { kind: "chilling" }>
 /** Of the heads that are brought. */
 function meanWeightKg({ supply }: Plan): number {
   if (supply.kind !== "loads") return writtenMeanOf(supply.liveWeightKg);
-  const heads = supply.loads.map(({ crates, headsPerCrate }) => crates * headsPerCrate);
+  const heads = supply.loads.map(({ crates, headsPerCrate, comesShare }) => crates * headsPerCrate * comesShare);
   const kg = supply.loads.reduce((sum, { liveWeightKg }, at) => sum + heads[at]! * writtenMeanOf(liveWeightKg), 0);
   return kg / heads.reduce((sum, count) => sum + count, 0);
 }

@@ -48,7 +48,10 @@ function lastManned({ day, crews }: Plan, { crews: names, people }: Need): numbe
 }
 
 function needsOf(plan: Plan): Need[] {
-  return workPlaces(plan).flatMap((place) => {
+  const shared = plan.sharedBreakdowns.flatMap(({ name, crew }) =>
+    crew === null ? [] : [repairNeed(`'${name}'`, crew, null)],
+  );
+  const ofPlaces = workPlaces(plan).flatMap((place) => {
     const { name, crews, peoplePerPosition, breakdowns, lastAt } = place;
     const own: Need[] =
       crews.length === 0
@@ -63,20 +66,15 @@ function needsOf(plan: Plan): Need[] {
             },
           ];
     const repairs = breakdowns.flatMap(({ name: breakdown, crew }): Need[] =>
-      crew === null
-        ? []
-        : [
-            {
-              crews: [crew],
-              people: 1,
-              what: `'${breakdown}' at '${name}'`,
-              stays: "what breaks later is not repaired",
-              lastAt,
-            },
-          ],
+      crew === null ? [] : [repairNeed(`'${breakdown}' at '${name}'`, crew, lastAt)],
     );
     return [...own, ...repairs];
   });
+  return [...ofPlaces, ...shared];
+}
+
+function repairNeed(what: string, crew: string, lastAt: string | null): Need {
+  return { crews: [crew], people: 1, what, stays: "what breaks later is not repaired", lastAt };
 }
 
 function warning({ day }: Plan, json: unknown, need: Need, last: number, comes: number): Fault {

@@ -3,7 +3,9 @@ import type { Plan } from "../plan.ts";
 import { crewSize } from "./crewSize.ts";
 import { dwellCapacity } from "./dwellCapacity.ts";
 import { lastShift } from "./lastShift.ts";
+import { paceCaps } from "./paceCaps.ts";
 import { ringLocks } from "./ringLocks.ts";
+import { sharedStops } from "./sharedStops.ts";
 import { stopWarnings } from "./stopWarnings.ts";
 import { unprotectedStunned } from "./unprotectedStunned.ts";
 import { unusedVessels } from "./unusedVessels.ts";
@@ -24,5 +26,7 @@ export function planWarnings(plan: Plan, json: unknown): Fault[] {
     ...unusedVessels(json),
     ...unprotectedStunned(json),
     ...crewSize(plan, json),
+    ...sharedStops(plan, json),
+    ...paceCaps(plan, json),
   ];
 }

@@ -19,4 +19,13 @@ export const BREAKDOWN_CLOCKS: OutsideRow[] = [
     simulated: 6,
     exact: 1,
   },
+  {
+    id: "1.21",
+    what: "One cause that stops 3 stations: each is down r/(u+r) of the time, throughput 1/(1+r/u) by any clock, as of one machine and not of three",
+    source: "alternating renewal process (Barlow and Proschan 1965); common cause against Buzacott 1967, from memory",
+    labels: ["V-closed", "MEM"],
+    sourceClass: "P",
+    simulated: 12,
+    exact: 0,
+  },
 ];

@@ -10,4 +10,22 @@ export const REMOVALS: OutsideRow[] = [
     simulated: 5,
     exact: 0,
   },
+  {
+    id: "1.22",
+    what: "Share that rises straight with the live weight, weights uniform: share taken off, mean weight of those",
+    source: "integrals of the two straight lines, worked here",
+    labels: ["V-closed"],
+    sourceClass: "P",
+    simulated: 2,
+    exact: 0,
+  },
+  {
+    id: "1.23",
+    what: "Share that rises straight with the wait in an M/M/1 queue up to all: E min(W, T) / T = rho (1 - exp(-(mu - lambda) T)) / ((mu - lambda) T)",
+    source: "law of the wait: Erlang; Kleinrock 1975; integral worked here",
+    labels: ["V-closed"],
+    sourceClass: "P",
+    simulated: 1,
+    exact: 0,
+  },
 ];

@@ -6,6 +6,7 @@ import { BREAKS, JAMMING, TWO_ALIKE } from "../../support/advicePlants.ts";
 import { breakdown } from "../../support/breakdowns.ts";
 import { chain, crew, manual, onChain, planOf, saturated, station } from "../../support/plans.ts";
 import { readSmallPlan } from "../../support/readSmallPlan.ts";
+import { shared } from "../../support/sharedBreakdowns.ts";
 
 const labels = (plan: Plan) => changesToTry(plan).singles.map(({ label }) => label);
 
@@ -15,6 +16,21 @@ describe("what is tried", () => {
     const found = labels({ ...JAMMING, line: [...JAMMING.line, idle] });
     for (const words of ["no breakdowns", "breakdowns half as often", "repairs twice as fast", "a second machine"])
       expect(found).toContain(`${words} at idle`);
+  });
+
+  it("is every breakdown that stops several places, in three ways, and its path", () => {
+    const plan = { ...JAMMING, sharedBreakdowns: [shared(["skinning", "evisceration"], 1000, 10)] };
+    const tried = changesToTry(plan).singles.filter(({ of }) => of === "board");
+    expect(tried.map(({ label }) => label)).toEqual([
+      "no stops at all (board)",
+      "stops half as often (board)",
+      "repairs twice as fast (board)",
+    ]);
+    const [none, rarer, quicker] = tried.map((change) => change.on(plan));
+    expect(none!.plan.sharedBreakdowns).toEqual([]);
+    expect(rarer!.plan.sharedBreakdowns[0]!.uptimeSeconds).toEqual({ family: "constant", value: 2000 });
+    expect(quicker!.plan.sharedBreakdowns[0]!.repairSeconds).toEqual({ family: "constant", value: 5 });
+    expect(Object.keys(quicker!.set)).toEqual(["sharedBreakdowns.board"]);
   });
 
   it("is one more position only where the load is near the highest", () => {

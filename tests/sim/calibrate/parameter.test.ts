@@ -3,6 +3,7 @@ import { type Parameter, parametersOf } from "../../../sim/calibrate/index.ts";
 import type { Plan } from "../../../sim/plan/index.ts";
 import { breakdown } from "../../support/breakdowns.ts";
 import { chain, constant, crateStep, crew, dwell, onChain, planOf, saturated, station } from "../../support/plans.ts";
+import { shared } from "../../support/sharedBreakdowns.ts";
 
 const PLAN: Plan = planOf(
   saturated(10),
@@ -13,6 +14,7 @@ const PLAN: Plan = planOf(
   ],
   {
     crews: [crew("kill", [2, 0])],
+    sharedBreakdowns: [shared(["skinning", "rail"], 7200, 300)],
     liveHandling: {
       way: "hand-slid",
       toHanging: [crateStep("unloading", 30)],
@@ -33,6 +35,8 @@ describe("parametersOf", () => {
       ["repair", "line.skinning.breakdowns.jam.repair", 60],
       ["cycle", "line.rail.stations.trim.cycle", 8],
       ["cycle", "liveHandling.unloading.perCrate", 30],
+      ["uptime", "sharedBreakdowns.board.uptime", 7200],
+      ["repair", "sharedBreakdowns.board.repair", 300],
       ["people", "crews.kill.people", 2],
     ]);
     expect(parameter("line.skinning.breakdowns.jam.repair").label).toBe('mean repair time of "jam" at skinning');

@@ -27,6 +27,21 @@ const HAPPENINGS: Record<string, (day: DayRecord, plan: Plan) => number> = {
   "heads that left a window unfinished": perStage((stage) => (stage.kind === "chain station" ? stage.unfinished : 0)),
   "heads taken off a machine that broke": perStage((stage) => (stage.kind === "station" ? stage.unfinished : 0)),
   stops: perStage((stage) => stage.stops),
+  "stops of several stages at once": (day) => sum(day.sharedBreakdowns.map(({ stops }) => stops)),
+  "shared breakdowns that need somebody": (day, plan) =>
+    sum(day.sharedBreakdowns.map(({ stops }, row) => (plan.sharedBreakdowns[row]!.crew === null ? 0 : stops))),
+  "heads at a station whose speed goes by the hour": (day, plan) =>
+    sum(plan.line.map((stage) => (stage.kind === "station" && stage.pace.length > 0 ? processed(day, stage.name) : 0))),
+  "heads on a chain whose speed changes while it is watched": (day, plan) =>
+    sum(
+      plan.line.map((stage) =>
+        stage.kind === "chain" && stage.pace.some(({ fromSeconds }) => fromSeconds > 0)
+          ? processed(day, stage.name)
+          : 0,
+      ),
+    ),
+  "lorries that did not come": (day) => day.loads.filter(({ arrivedSeconds }) => arrivedSeconds === null).length,
+  "heads damaged, by their weight or their time": (day) => day.heads.out.damaged ?? 0,
   "seconds blocked": statesOf(1),
   "seconds without crew": statesOf(3),
   "seconds down": statesOf(4),

@@ -64,6 +64,7 @@ describe("ceilings", () => {
         name: "l",
         atSeconds: 0,
         delay: null,
+        comesShare: 1,
         crates: 10,
         headsPerCrate: 12,
         deadOnArrivalShare: 0,

@@ -40,6 +40,7 @@ describe("headFlow", () => {
     const load = {
       atSeconds: 0,
       delay: null,
+      comesShare: 1,
       headsPerCrate: 10,
       liveWeightKg: { family: "constant", value: 2.5 },
     } as const;

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { compileLine } from "../../../sim/line/index.ts";
 import { breakdown } from "../../support/breakdowns.ts";
 import { crew, planOf, saturated, station } from "../../support/plans.ts";
+import { shared } from "../../support/sharedBreakdowns.ts";
 
 describe("compileFailures", () => {
   it("has a unit for every position or one for the whole station, those on a position's own working time first", () => {
@@ -21,6 +22,21 @@ describe("compileFailures", () => {
     // Only the station-wide one counts the time in which any position works.
     expect(Array.from(failures.stationClock)).toEqual([2]);
     expect(Array.from(failures.onRunningTime)).toEqual([1, 1, 1, 0, 0]);
+  });
+
+  it("puts what stops several stages last, with its stages in line order and how many of them must run", () => {
+    const line = [station("a", 1, { breakdowns: [breakdown(5, 1)] }), station("b", 1), station("c", 1)];
+    const sharedBreakdowns = [
+      shared(["c", "a"], 5, 1, { clock: "all running" }),
+      shared(["b", "c"], 5, 1, { name: "power", clock: "calendar" }),
+    ];
+    const { failures } = compileLine(planOf(saturated(1), line, { sharedBreakdowns }));
+    expect(failures.names).toEqual(["jam", "board", "power"]);
+    expect(failures.sharedFrom).toBe(1);
+    expect(Array.from(failures.stops)).toEqual([0, 2, 1, 2]);
+    expect(Array.from(failures.runningLeast)).toEqual([1, 2, 1]);
+    expect(Array.from(failures.stationClockFrom)).toEqual([0, 1, 1, 2]);
+    expect(Array.from(failures.onRunningTime)).toEqual([1, 1, 0]);
   });
 
   it("names the crew that repairs and the stage that takes the head in hand", () => {

@@ -133,6 +133,7 @@ describe("the plan of a whole plant", () => {
       settings: [],
       kind: "chain",
       places: 40,
+      pace: [],
       secondsPerShackle: 5,
       shackles: { count: 60, backSeconds: 90 },
       unfinishedTo: "hand skinning",
@@ -159,6 +160,7 @@ describe("the plan of a whole plant", () => {
       window: 6,
       ifUnfinished: "pass",
       positions: 2,
+      pace: [],
       cycleSeconds: always(8),
       weightFactor: { perKg: 0.1, atKg: 2.5 },
       crews: ["dressing", "relief"],
@@ -241,6 +243,37 @@ describe("the plan of a whole plant", () => {
     expect(planOf({ ...wholePlan(), line }).line.at(-1)).toMatchObject({
       dwell: { chilling: { startCelsius: 38, conductivity: 0.48, density: 1070, specificHeat: 3500 } },
     });
+  });
+
+  it("has speeds by the hour, in seconds after the day's start", () => {
+    const plan = planOf({ ...wholePlan(), day: { ...wholePlan().day, start: "05:00" } });
+    expect(plan.line[0]).toMatchObject({
+      pace: [
+        { fromSeconds: 1800, speed: 0.8, mostPerSecond: null },
+        { fromSeconds: 5400, speed: 1, mostPerSecond: 700 / 3600 },
+      ],
+    });
+  });
+
+  it("has breakdowns that stop several stages, with help at hand where no crew is named", () => {
+    expect(planOf(wholePlan()).sharedBreakdowns).toEqual([
+      {
+        name: "control board",
+        stops: ["skinning machine", "kill chain", "restacking"],
+        clock: "all running",
+        uptimeSeconds: { family: "exponential", mean: 21_600 },
+        repairSeconds: { family: "constant", value: 300 },
+        crew: "maintenance",
+      },
+      {
+        name: "power",
+        stops: ["stunning", "kill chain"],
+        clock: "calendar",
+        uptimeSeconds: { family: "constant", value: 72_000 },
+        repairSeconds: { family: "constant", value: 120 },
+        crew: null,
+      },
+    ]);
   });
 
   it("has gates, vessels, money and words on the dressing", () => {

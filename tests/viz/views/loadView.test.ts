@@ -18,7 +18,7 @@ test("every lorry has its times, in order of arrival, and every crate step its q
 });
 
 test("the finding names the lorry whose animals waited longest", () => {
-  const waits = base.day.loads.map((load) => load.emptiedSeconds! - load.arrivedSeconds);
+  const waits = base.day.loads.map((load) => load.emptiedSeconds! - load.arrivedSeconds!);
   const longest = base.day.loads[waits.indexOf(Math.max(...waits))]!;
   expect(loadView(results, base)!.description).toContain(`waited longest on ${longest.name}`);
 });
@@ -48,4 +48,13 @@ test("many lorries: the first ones are drawn, the others counted", () => {
 
 test("a supply without loads has no such picture", () => {
   expect(loadView(results, { ...base, day: { ...base.day, loads: [] } })).toBeNull();
+});
+
+test("a lorry that did not come is counted and not drawn", () => {
+  const loads = base.day.loads.map((load, index) => (index === 0 ? { ...load, arrivedSeconds: null } : load));
+  const view = loadView(results, { ...base, day: { ...base.day, loads } })!;
+  expect(view.loads.length).toBe(loads.length - 1);
+  expect(view.footnote).toBe("1 lorry did not come.");
+  expect(view.description).toContain(`${loads.length - 1} ${loads.length === 2 ? "lorry" : "lorries"} came.`);
+  expect(view.description).toContain("1 lorry did not come.");
 });

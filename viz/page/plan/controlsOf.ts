@@ -12,7 +12,18 @@ type Step = string | number;
 export function controlsOf(plan: unknown): Control[] {
   if (!isRecord(plan)) return [];
   const breaks = list(plan.day, "breaks").flatMap(breakControl);
-  return [...supplyControls(plan), ...list(plan, "line").flatMap((stage) => stageControls(plan, stage)), ...breaks];
+  const stages = list(plan, "line").flatMap((stage) => stageControls(plan, stage));
+  return [...supplyControls(plan), ...stages, ...list(plan, "sharedBreakdowns").flatMap(sharedControls), ...breaks];
+}
+
+/** How often a breakdown that stops several stages strikes, and how long its repair takes. */
+function sharedControls({ name, uptime, repair }: Json): Control[] {
+  const group = String(name);
+  const path = (key: string) => formatPath(["sharedBreakdowns", group, key]);
+  return [
+    ...meanControl(group, "Time to the next stop", path("uptime"), uptime),
+    ...meanControl(group, "Repair", path("repair"), repair),
+  ];
 }
 
 function stageControls(plan: Json, stage: Json): Control[] {

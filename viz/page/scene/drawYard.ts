@@ -46,7 +46,10 @@ function drawLorries(pen: Pen, { course, layout, seconds }: Scene): void {
   const s = layout.scale;
   const { loads } = course.record;
   const here = loads.filter(
-    (load) => load.arrivedSeconds <= seconds && !(load.leftSeconds !== null && load.leftSeconds <= seconds),
+    (load) =>
+      load.arrivedSeconds !== null &&
+      load.arrivedSeconds <= seconds &&
+      !(load.leftSeconds !== null && load.leftSeconds <= seconds),
   );
   const aboard = stepAt(course.waiting, course.sketch.unloading, seconds);
   const full = here.filter((load) => load.unloadedSeconds === null || load.unloadedSeconds > seconds);
@@ -69,7 +72,9 @@ function drawLorries(pen: Pen, { course, layout, seconds }: Scene): void {
 }
 
 function nextDue({ loads, startClockSeconds }: Scene["course"]["record"], seconds: number): string[] {
-  const coming = loads.map((load) => load.arrivedSeconds).filter((at) => at > seconds && Number.isFinite(at));
+  const coming = loads
+    .map((load) => load.arrivedSeconds ?? Infinity)
+    .filter((at) => at > seconds && Number.isFinite(at));
   return coming.length === 0 ? [] : [`next ${formatClock(Math.min(...coming) + startClockSeconds)}`];
 }
 

@@ -20,6 +20,13 @@ describe("gambrel check", PATIENCE, () => {
     expect(err).toMatch(/study\.json: sound\. Study "Skinners & places" with 3 variants/);
   });
 
+  it("tells the heads that come on the average where a lorry may stay away", async () => {
+    const [first, second] = SMALL_PLAN.supply.loads;
+    const plan = { ...SMALL_PLAN, supply: { loads: [first, { ...second, comes: "50 %" }] } };
+    const { err } = await runCli(cliFolder({ "plan.json": plan }), ["check", "plan.json"]);
+    expect(err).toContain("On average 360 of 480 heads come, with 1.5 of 2 lorries.");
+  });
+
   it("says in one paragraph what hurts on such a line and who decides, but not in the JSON", async () => {
     const { out, err } = await runCli(cliFolder(), ["check", "plan.json", "--json"]);
     const said = err.split("\n").filter((line) => NAMED_DANGERS.every((danger) => danger.test(line)));

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { responsesOf, slopesOf, slopesThatHold } from "../../../../sim/observations/index.ts";
-import type { Breakdown, Plan, Stage, Supply } from "../../../../sim/plan/index.ts";
+import type { Breakdown, Plan, ShareBy, Stage, Supply } from "../../../../sim/plan/index.ts";
 import { breakdown } from "../../../support/breakdowns.ts";
 import {
   chain,
@@ -16,6 +16,7 @@ import {
   station,
   stream,
 } from "../../../support/plans.ts";
+import { shared } from "../../../support/sharedBreakdowns.ts";
 
 const TWO = [station("a", exponential(3)), station("b", exponential(4), { buffer: 2 })];
 const failing = (changes: Partial<Breakdown>) =>
@@ -32,7 +33,7 @@ const onDay = (changes: Partial<Plan["day"]>, crews: Plan["crews"] = []) => {
 };
 const shift = (name: string, from: number, to: number) => ({ name, fromSeconds: from, toSeconds: to });
 const lorry = (name: string, atSeconds: number, delay: null | ReturnType<typeof exponential> = null) => ({
-  ...{ name, atSeconds, delay, crates: 2, headsPerCrate: 3, deadOnArrivalShare: 0 },
+  ...{ name, atSeconds, delay, comesShare: 1, crates: 2, headsPerCrate: 3, deadOnArrivalShare: 0 },
   liveWeightKg: { family: "constant" as const, value: 2.5 },
 });
 const handling = (changes: object, steps: object = {}) => ({
@@ -51,11 +52,47 @@ const vessel = (whenFull: "stop" | "spill") => ({
 });
 const blood = [{ name: "blood", share: 0.04, of: "live weight" as const, vessel: "tank" }];
 
+const SHARE_BY_TIME: ShareBy = {
+  of: { kind: "time", from: { stage: null, moment: "entry" }, to: { stage: "a", moment: "end" } },
+  ...{ between: "a line", points: [{ at: 0, share: 0 }] },
+};
+const SHARE_BY_WEIGHT: ShareBy = { of: { kind: "live weight" }, between: "a line", points: [{ at: 2, share: 0.1 }] };
+
 const NONE_HOLDS: [what: string, plan: Plan, reason: RegExp][] = [
   [
     "breakdowns by the clock",
     plan(withFailure({ clock: "calendar" })),
     /jam \(b\) goes by the clock and also strikes an idle/,
+  ],
+  [
+    "a share by the time that heads took",
+    plan([station("a", exponential(3), { removals: [{ as: "damaged", share: 0.1, shareBy: SHARE_BY_TIME }] })]),
+    /how long a head took decides whether it leaves the row at a/,
+  ],
+  [
+    "a share by weight where heads pass each other",
+    plan([
+      station("a", exponential(3), {
+        positions: 2,
+        removals: [{ as: "damaged", share: 0.1, shareBy: SHARE_BY_WEIGHT }],
+      }),
+    ]),
+    /heads pass each other at a, and their weights decide which leave the row at a/,
+  ],
+  [
+    "a speed that changes at an hour",
+    plan([station("a", exponential(3), { pace: [{ fromSeconds: 60, speed: 0.5, mostPerSecond: null }] })]),
+    /a changes its speed at an hour/,
+  ],
+  [
+    "a chain whose speed changes at an hour",
+    plan([TWO[0]!, chain("rail", 9, 1, [], { pace: [{ fromSeconds: 60, speed: 0.5, mostPerSecond: null }] })]),
+    /rail changes its speed at an hour/,
+  ],
+  [
+    "a breakdown of several stations",
+    plan(TWO, { sharedBreakdowns: [shared(["a", "b"], 60, 9)] }),
+    /board stops several places at once/,
   ],
   ["a break", onDay({ breaks: [pause("tea", 60, 20)] }), /breaks begin at an hour/],
   [
@@ -211,6 +248,10 @@ describe("slopes that one run can tell", () => {
     ],
     ["several positions that fail without memory", plan(withFailure({}, 2))],
     ["a fitter with one machine", plan(withFailure({ crew: "fitter" }), { crews: [crew("fitter", 1)] })],
+    [
+      "a share by weight where nobody passes",
+      plan([station("a", exponential(3), { removals: [{ as: "damaged", share: 0.1, shareBy: SHARE_BY_WEIGHT }] })]),
+    ],
     ["a gate", plan(TWO, { gates: [{ name: "gate", from: "a", to: { stage: "b", moment: "start" }, atMost: 1 }] })],
     [
       "a vessel that spills",
