@@ -26,6 +26,7 @@ export type {
   ElementaryEffects,
   Estimate,
   LevelStep,
+  MassBalance,
   MeanTime,
   ResponseInfo,
   SlopeEstimate,

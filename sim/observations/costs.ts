@@ -1,6 +1,7 @@
 import type { DayRecord } from "../engine/index.ts";
-import { DEAD_ON_ARRIVAL, steps } from "../line/index.ts";
+import { steps } from "../line/index.ts";
 import type { Capital, Money, Plan } from "../plan/index.ts";
+import { livePaidKg } from "./carcassKg.ts";
 import { paidTime } from "./labour.ts";
 import { plantUse } from "./utilityUse.ts";
 
@@ -32,7 +33,7 @@ export function costs(day: DayRecord, plan: Plan, money: Money): Costs {
     capital: capitals(plan).reduce((sum, capital) => sum + capitalPerDay(capital), 0),
   };
   const processing = Object.values(parts).reduce((sum, part) => sum + part, 0);
-  const animals = livePaidKg(day) * (money.livePricePerKg ?? 0);
+  const animals = livePaidKg(day, plan) * (money.livePricePerKg ?? 0);
   return { ...parts, processing, animals, total: processing + animals };
 }
 
@@ -55,8 +56,4 @@ function pay(day: DayRecord, plan: Plan, money: Money): Pick<Costs, "regularPay"
     overtimePay += overtimeSeconds * rate * money.overtimeFactor;
   }
   return { regularPay, overtimePay };
-}
-
-function livePaidKg({ masses }: DayRecord): number {
-  return masses.liveKg - (masses.outKg[DEAD_ON_ARRIVAL] ?? 0);
 }

@@ -21,6 +21,7 @@ export {
   formatSpan,
 } from "./formatResponse.ts";
 // One day's values
+export { type MassBalance, type MassLine, massBalance } from "./massBalance.ts";
 export { measure, measurer } from "./measure.ts";
 // Overall equipment effectiveness, for other figures than a day's
 export { type Oee, type OeeElements, oee } from "./oee.ts";

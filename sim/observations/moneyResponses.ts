@@ -16,7 +16,7 @@ export function moneyResponses(plan: Plan): Response[] {
     ...perUnit(plan, money),
     ...(earns.length > 0 ? margins(plan, money) : []),
     ...costParts(plan, money),
-    ...earns.map((product) => earned(product, money)),
+    ...earns.map((product) => earned(product, plan, money)),
   ];
 }
 
@@ -50,10 +50,10 @@ function perUnit(plan: Plan, money: Money): Response[] {
 
 function margins(plan: Plan, money: Money): Response[] {
   const { currency } = money;
-  const margin = (day: DayRecord) => revenue(day, money) - costs(day, plan, money).total;
+  const margin = (day: DayRecord) => revenue(day, plan, money) - costs(day, plan, money).total;
   const words = money.livePricePerKg === null ? "animals not reckoned" : "animals included";
   return [
-    row("revenue", "Revenue of the day", currency, (day) => revenue(day, money), MORE),
+    row("revenue", "Revenue of the day", currency, (day) => revenue(day, plan, money), MORE),
     row("margin", `Margin of the day, ${words}`, currency, margin, MORE),
     row(
       "marginPerHead",
@@ -89,12 +89,12 @@ function costParts(plan: Plan, money: Money): Response[] {
     );
 }
 
-function earned(product: string, money: Money): Response {
+function earned(product: string, plan: Plan, money: Money): Response {
   return row(
     `revenue.${product}`,
     `Revenue: ${product}`,
     money.currency,
-    (day) => revenueOf(product, day, money),
+    (day) => revenueOf(product, day, plan, money),
     MORE,
   );
 }

@@ -21,8 +21,12 @@ export interface Plan {
   vessels: Vessel[];
   /** What it all costs and earns; null when the plan gives no money. */
   money: Money | null;
-  /** What stays on the carcass, in words: a dressing percentage means nothing without it. */
+  /** What stays on the carcass, in words: a dressing percentage means nothing without it. Empty where the next says it. */
   dressing: string;
+  /** What is sold as a carcass; null when the plan does not say. */
+  presentation: Presentation | null;
+  /** Shares of the live weight at slaughter that add up to 1; null when the plan gives none. */
+  bodyParts: BodyParts | null;
   /** Heads per hour the owner wants, or null. Drawn and reported, never enforced. */
   targetHeadsPerSecond: number | null;
 }
@@ -222,6 +226,50 @@ export interface ByProduct {
   share: number;
   of: "live weight" | "what is left";
   vessel: string | null;
+  /** What is lost in the chiller: a carcass weighed hot still has it. */
+  chillLoss?: true;
+}
+
+/** Parts that a stage can take off; whatever is left is "rest". */
+export const REMOVABLE_PARTS = [
+  "blood",
+  "skin",
+  "head",
+  "forePaws",
+  "hindPaws",
+  "gut",
+  "liver",
+  "kidneys",
+  "heartAndLungs",
+] as const;
+export type RemovablePart = (typeof REMOVABLE_PARTS)[number];
+export type BodyParts = Record<RemovablePart | "rest", number>;
+
+/** Stands among parts for what drips and dries away in the chiller. */
+export const CHILL_LOSS = "chillLoss";
+
+export const WEIGHED = ["hot", "cold"] as const;
+export const LIVE_WEIGHTS = ["farm", "slaughter"] as const;
+
+/** What a yield has to say of itself before it can be compared with another. */
+export interface YieldTags {
+  head: "on" | "off";
+  paws: "on" | "off";
+  weighed: (typeof WEIGHED)[number];
+  liveWeight: (typeof LIVE_WEIGHTS)[number];
+}
+
+/** What is sold as a carcass. */
+export interface Presentation extends YieldTags {
+  liver: "on" | "off";
+  kidneys: "on" | "off";
+  heartAndLungs: "on" | "off";
+  /** Share of the hot carcass lost in the chiller; null when not given. */
+  chillLossShare: number | null;
+  /** Share of the weight at the farm lost in transport and fasting; null when not given. */
+  journeyLossShare: number | null;
+  /** A yield the line is held against. */
+  yield: (YieldTags & { share: number }) | null;
 }
 
 /** Water in litres, energy in kilowatt-hours. */

@@ -1,11 +1,14 @@
+import { tidy } from "./parts/tidy.ts";
 import { toCrew } from "./parts/toCrew.ts";
 import { dayStart, toDay } from "./parts/toDay.ts";
 import { toLiveHandling } from "./parts/toLiveHandling.ts";
 import { toMoney } from "./parts/toMoney.ts";
+import { toPresentation } from "./parts/toPresentation.ts";
 import { toStage } from "./parts/toStage.ts";
 import { toSupply } from "./parts/toSupply.ts";
 import { toVessel } from "./parts/toVessel.ts";
-import type { Plan } from "./plan.ts";
+import type { Plan, Stage } from "./plan.ts";
+import { leftBefore } from "./presentation/massAlong.ts";
 import type { PlanFile } from "./schema/planFile.ts";
 
 /**
@@ -13,6 +16,8 @@ import type { PlanFile } from "./schema/planFile.ts";
  * stages that are left out gone.
  */
 export function toPlan(file: PlanFile): Plan {
+  const presentation = file.presentation && toPresentation(file.presentation);
+  const { bodyParts } = file;
   return {
     name: file.name,
     notes: file.notes,
@@ -21,12 +26,27 @@ export function toPlan(file: PlanFile): Plan {
     supply: toSupply(file.supply, dayStart(file.day)),
     liveHandling: file.liveHandling && toLiveHandling(file.liveHandling),
     crews: file.crews.map((crew) => toCrew(crew, file.day.shifts)),
-    line: file.line.filter(({ leftOut }) => !leftOut).map(toStage),
+    line: withCarcassShares(
+      file.line.filter(({ leftOut }) => !leftOut).map((stage) => toStage(stage, { presentation, bodyParts })),
+    ),
     limits: file.limits.map(({ min, max, ...limit }) => ({ ...limit, minSeconds: min, maxSeconds: max })),
     gates: file.gates,
     vessels: file.vessels.map(toVessel),
     money: file.money && toMoney(file.money),
     dressing: file.dressing,
+    presentation,
+    bodyParts,
     targetHeadsPerSecond: file.target,
   };
+}
+
+/** A chiller that is not told how heavy carcasses are takes what the line leaves of them. */
+function withCarcassShares(line: Stage[]): Stage[] {
+  return line.map((stage) => {
+    if (stage.kind !== "dwell" || stage.dwell.kind !== "chilling") return stage;
+    const { chilling } = stage.dwell;
+    if (!Number.isNaN(chilling.carcassShare)) return stage;
+    const carcassShare = tidy(leftBefore(line, stage.name));
+    return { ...stage, dwell: { kind: "chilling", chilling: { ...chilling, carcassShare } } };
+  });
 }

@@ -19,6 +19,7 @@ export type {
   ElementaryEffects,
   Estimate,
   LevelStep,
+  MassBalance,
   MeanEstimate,
   PlannedStopCost,
   ProcedureResults,

@@ -1,5 +1,5 @@
 import type { DayRecord } from "../engine/index.ts";
-import type { ResponseInfo } from "../observations/index.ts";
+import type { MassBalance, ResponseInfo } from "../observations/index.ts";
 import type {
   AgainstBest,
   Comparison,
@@ -13,7 +13,7 @@ import type {
 import type { Control, ErrorRate, Factor } from "../study/index.ts";
 import type { Advice, Why } from "./why.ts";
 
-export type { AgainstBest, ElementaryEffects, Estimate, LevelStep, ResponseInfo };
+export type { AgainstBest, ElementaryEffects, Estimate, LevelStep, MassBalance, ResponseInfo };
 
 /** Everything a study found: what results.json holds and what the report is drawn from. */
 export interface StudyResults {
@@ -170,6 +170,8 @@ export interface VariantResults {
   plannedStops?: PlannedStopCost | null;
   /** What must be said of the first day: who was absent, heads left where and why, planned stops that cost too much. */
   dayNotes?: string[];
+  /** What went in and came out on the first day, in kilograms; null where the plan takes nothing off. Absent in older results. */
+  massBalance?: MassBalance | null;
   /** The first replication's day with its traces. */
   day: DayRecord;
 }

@@ -121,6 +121,8 @@ export const HAND_MADE_PLAN: Plan = {
   vessels: [],
   money: null,
   dressing: "",
+  presentation: null,
+  bodyParts: null,
   targetHeadsPerSecond: 0.2,
 };
 

@@ -111,6 +111,8 @@ export function planOf(supply: Supply, line: Plan["line"], changes: Partial<Plan
     vessels: [],
     money: null,
     dressing: "",
+    presentation: null,
+    bodyParts: null,
     targetHeadsPerSecond: null,
     ...changes,
   };

@@ -5,6 +5,7 @@ import { type Figures, figuresFor } from "./figures.ts";
 import { html, type Markup, trusted } from "./html.ts";
 import { improvementSections } from "./improvementSections.ts";
 import { lineUpSections } from "./lineUpSections.ts";
+import { plantSection } from "./plantSection.ts";
 import { READER_SCRIPT } from "./readerScript.ts";
 import {
   answerSection,
@@ -43,6 +44,7 @@ export function renderReport(results: StudyResults, options: ReportOptions = {})
     throw new RangeError("renderReport: the study holds no variant; at least the base case is needed");
   const figures = figuresFor(options.document ?? serverDocument());
   const answered = otherAnswer(results, figures, options);
+  const plant = plantSection(results);
   const body = [
     objectives(results),
     ...(answered ?? [answerSection(results, figures)]),
@@ -50,6 +52,7 @@ export function renderReport(results: StudyResults, options: ReportOptions = {})
     resultsSection(results, figures, answered !== null),
     daySection(results, figures),
     limitSection(results, figures),
+    ...(plant === null ? [] : [plant]),
     dataSection(results, options.planFile),
     experimentation(results),
     implementation(results),

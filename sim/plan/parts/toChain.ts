@@ -2,6 +2,7 @@ import type { Chain, ChainStation } from "../plan.ts";
 import type { PlanFile } from "../schema/planFile.ts";
 import { shacklesIn } from "./shackles.ts";
 import { tidy } from "./tidy.ts";
+import type { Anatomy } from "./toByProducts.ts";
 import { toUpkeep } from "./toUpkeep.ts";
 import { toWork } from "./toWork.ts";
 
@@ -10,6 +11,7 @@ type FileChain = PlanFile["line"][number] & { kind: "chain" };
 /** What only chains have. */
 export function toChain(
   file: FileChain,
+  anatomy: Anatomy,
 ): Pick<Chain, "kind" | "places" | "secondsPerShackle" | "shackles" | "stations" | "unfinishedTo"> {
   const { length, pitch, speed, shackles } = file;
   return {
@@ -17,18 +19,18 @@ export function toChain(
     places: shacklesIn(length, pitch),
     secondsPerShackle: tidy(pitch / speed),
     shackles: shackles && { count: shackles.count, backSeconds: shackles.back },
-    stations: file.stations.map((station) => toChainStation(station, pitch)),
+    stations: file.stations.map((station) => toChainStation(station, pitch, anatomy)),
     unfinishedTo: file.unfinishedTo,
   };
 }
 
-function toChainStation(file: FileChain["stations"][number], pitch: number): ChainStation {
+function toChainStation(file: FileChain["stations"][number], pitch: number, anatomy: Anatomy): ChainStation {
   return {
     name: file.name,
     at: shacklesIn(file.at, pitch),
     window: file.window,
     ifUnfinished: file.ifUnfinished === "stop the chain" ? "stop" : "pass",
     ...toWork(file),
-    ...toUpkeep(file),
+    ...toUpkeep(file, anatomy),
   };
 }

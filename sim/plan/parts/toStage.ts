@@ -1,6 +1,7 @@
 import type { Varying } from "../../varying/index.ts";
 import type { Chilling, Dwell, Stage, Station } from "../plan.ts";
 import type { PlanFile } from "../schema/planFile.ts";
+import type { Anatomy } from "./toByProducts.ts";
 import { toChain } from "./toChain.ts";
 import { toUpkeep } from "./toUpkeep.ts";
 import { toWork } from "./toWork.ts";
@@ -9,7 +10,8 @@ type FileStage = PlanFile["line"][number];
 type FileDwell = FileStage & { kind: "dwell" };
 type StationOnly = Omit<Station, keyof Dwell> & Pick<Station, "kind">;
 
-export function toStage(file: FileStage): Stage {
+/** A computed chilling whose share of carcass the file leaves open gets NaN here; `toPlan` fills it in from the line. */
+export function toStage(file: FileStage, anatomy: Anatomy): Stage {
   const common = {
     name: file.name,
     section: file.section,
@@ -18,10 +20,10 @@ export function toStage(file: FileStage): Stage {
     offLine: file.offLine,
     removals: file.removals,
     diversions: file.diversions,
-    ...toUpkeep(file),
+    ...toUpkeep(file, anatomy),
   };
   if (file.kind === "station") return { ...common, ...toStation(file) };
-  if (file.kind === "chain") return { ...common, ...toChain(file) };
+  if (file.kind === "chain") return { ...common, ...toChain(file, anatomy) };
   return { ...common, ...toDwell(file) };
 }
 
@@ -55,7 +57,7 @@ function toChilling(file: NonNullable<FileDwell["chilling"]>): Chilling {
     coreCelsius: file.core,
     airMetresPerSecond: file.airSpeed,
     carcassLengthMetres: file.carcassLength,
-    carcassShare: file.carcassShare,
+    carcassShare: file.carcassShare ?? Number.NaN,
     conductivity: file.conductivity,
     density: file.density,
     specificHeat: file.specificHeat,

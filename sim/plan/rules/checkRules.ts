@@ -9,6 +9,7 @@ import { enoughPeople } from "./enoughPeople.ts";
 import { hanging } from "./hanging.ts";
 import { limitOrder } from "./limitOrder.ts";
 import { oneCurrency } from "./oneCurrency.ts";
+import { presentation } from "./presentation.ts";
 import { references } from "./references.ts";
 import { safeStop } from "./safeStop.ts";
 import { sizes } from "./sizes.ts";
@@ -29,6 +30,7 @@ const RULES = [
   chains,
   hanging,
   byProductShares,
+  presentation,
   vesselFilling,
   supplyHandling,
   crateHandling,

@@ -3,6 +3,7 @@ import type { Plan } from "../plan.ts";
 import { crewSize } from "./crewSize.ts";
 import { dwellCapacity } from "./dwellCapacity.ts";
 import { lastShift } from "./lastShift.ts";
+import { presentationWarnings } from "./presentationWarnings.ts";
 import { ringLocks } from "./ringLocks.ts";
 import { stopWarnings } from "./stopWarnings.ts";
 import { unprotectedStunned } from "./unprotectedStunned.ts";
@@ -24,5 +25,6 @@ export function planWarnings(plan: Plan, json: unknown): Fault[] {
     ...unusedVessels(json),
     ...unprotectedStunned(json),
     ...crewSize(plan, json),
+    ...presentationWarnings(plan, json),
   ];
 }

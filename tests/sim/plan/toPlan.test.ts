@@ -67,6 +67,8 @@ describe("a plan that names only what it must", () => {
       vessels: [],
       money: null,
       dressing: "",
+      presentation: null,
+      bodyParts: null,
       targetHeadsPerSecond: null,
     });
   });

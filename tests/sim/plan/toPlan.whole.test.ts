@@ -243,7 +243,7 @@ describe("the plan of a whole plant", () => {
     });
   });
 
-  it("has gates, vessels, money and words on the dressing", () => {
+  it("has gates, vessels, money and what is sold", () => {
     expect(plan.gates).toEqual([
       { name: "room to stick", from: "stunning", to: { stage: "sticking", moment: "start" }, atMost: 4 },
     ]);
@@ -275,7 +275,20 @@ describe("the plan of a whole plant", () => {
       livePricePerKg: 2.1,
       pricesPerKg: { carcass: 6.5, skins: -0.05, condemned: -0.2 },
     });
-    expect(plan.dressing).toBe("Skinned and eviscerated, head off, kidneys in.");
+    expect(plan.dressing).toBe("");
+    expect(plan.presentation).toEqual({
+      head: "on",
+      paws: "off",
+      liver: "off",
+      kidneys: "on",
+      heartAndLungs: "off",
+      weighed: "cold",
+      liveWeight: "slaughter",
+      chillLossShare: null,
+      journeyLossShare: null,
+      yield: null,
+    });
+    expect(plan.bodyParts).toBeNull();
   });
 
   it("reckons nothing that only a currency was given for", () => {
