@@ -1,6 +1,7 @@
 import type { DayRecord } from "../engine/index.ts";
 import { type Step, steps } from "../line/index.ts";
 import type { Plan, Utilities } from "../plan/index.ts";
+import { coolingLoad } from "./coolingLoad.ts";
 import { stageRecordOf } from "./stageRecordOf.ts";
 import { openSeconds, workingSeconds } from "./workingTime.ts";
 
@@ -27,8 +28,13 @@ export function utilityUse(step: Step, day: DayRecord, plan: Plan): UtilityUse {
   return {
     freshLitres: litres * (1 - reused),
     reusedLitres: litres * reused,
-    kilowattHours: energyPerHead * processed + powerKilowatts * hours,
+    kilowattHours: energyPerHead * processed + powerKilowatts * hours + coldKilowattHours(step, day, plan),
   };
+}
+
+/** Of a chiller whose electricity follows from its heat. */
+function coldKilowattHours(step: Step, day: DayRecord, plan: Plan): number {
+  return step.kind === "dwell" ? (coolingLoad(step.of, day, plan)?.electricKilowattHours ?? 0) : 0;
 }
 
 /** Hours in which what is used by the hour is used. */
@@ -59,5 +65,5 @@ export function usesWater(step: Step): boolean {
 
 export function usesEnergy(step: Step): boolean {
   const { energyPerHead, powerKilowatts } = utilitiesOf(step);
-  return energyPerHead > 0 || powerKilowatts > 0;
+  return energyPerHead > 0 || powerKilowatts > 0 || (step.kind === "dwell" && step.of.cooling !== undefined);
 }

@@ -311,6 +311,21 @@ export interface Dwell extends StageBase {
   headsPerHook: number;
   /** Drawn per head, or by conduction from the head's weight. */
   dwell: { kind: "drawn"; seconds: Varying } | { kind: "chilling"; chilling: Chilling };
+  /** What its electricity follows from, besides the heat of the carcasses; absent where the plan gives the power. */
+  cooling?: Cooling;
+}
+
+/** A cold room: heat that comes in whether carcasses do or not, and what taking heat out costs. */
+export interface Cooling {
+  /** Heat taken out for each unit of electricity, fans and lights apart. */
+  cop: number;
+  /** Electricity, which comes back as heat in the room. */
+  fanKilowatts: number;
+  lightKilowatts: number;
+  /** Heat. Doors: mean over the time that the room is kept cold. */
+  wallKilowatts: number;
+  peopleKilowatts: number;
+  doorKilowatts: number;
 }
 
 /** What the computed chilling time starts from; the carcass is a cylinder of the given length. Temperatures in Celsius. */

@@ -3,6 +3,7 @@ import type { Chilling, Dwell, Stage, Station } from "../plan.ts";
 import type { PlanFile } from "../schema/planFile.ts";
 import type { Anatomy } from "./toByProducts.ts";
 import { toChain } from "./toChain.ts";
+import { toCooling } from "./toCooling.ts";
 import { toUpkeep } from "./toUpkeep.ts";
 import { toWork } from "./toWork.ts";
 
@@ -38,7 +39,7 @@ function toStation(file: FileStage & { kind: "station" }): StationOnly {
   };
 }
 
-function toDwell(file: FileDwell): Pick<Dwell, "kind" | "places" | "headsPerHook" | "dwell"> {
+function toDwell(file: FileDwell): Pick<Dwell, "kind" | "places" | "headsPerHook" | "dwell" | "cooling"> {
   return {
     kind: "dwell",
     places: file.places ?? Number.POSITIVE_INFINITY,
@@ -47,6 +48,9 @@ function toDwell(file: FileDwell): Pick<Dwell, "kind" | "places" | "headsPerHook
       file.chilling === undefined
         ? { kind: "drawn", seconds: file.dwell as Varying }
         : { kind: "chilling", chilling: toChilling(file.chilling) },
+    ...(file.cooling === undefined || file.chilling === undefined
+      ? {}
+      : { cooling: toCooling(file.cooling, file.chilling.air) }),
   };
 }
 

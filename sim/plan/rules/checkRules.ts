@@ -3,6 +3,7 @@ import { breaksForSomeone } from "./breaksForSomeone.ts";
 import { byProductShares } from "./byProductShares.ts";
 import { calendar } from "./calendar.ts";
 import { chains } from "./chains.ts";
+import { cooling } from "./cooling.ts";
 import { crateHandling } from "./crateHandling.ts";
 import { dwells } from "./dwells.ts";
 import { enoughPeople } from "./enoughPeople.ts";
@@ -27,6 +28,7 @@ const RULES = [
   enoughPeople,
   stationWork,
   dwells,
+  cooling,
   chains,
   hanging,
   byProductShares,

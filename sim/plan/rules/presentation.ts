@@ -1,4 +1,4 @@
-import { formatShare, readShare } from "../../units/index.ts";
+import { formatNumber, readShare } from "../../units/index.ts";
 import type { Fault } from "../fault.ts";
 import { listWords } from "../listWords.ts";
 import { CHILL_LOSS, REMOVABLE_PARTS, type RemovablePart } from "../plan.ts";
@@ -36,9 +36,14 @@ function adding(parts: Located | null): Fault[] {
   const rest = 1 - (sum - shares.at(-1)!);
   const remedy =
     rest > 0
-      ? `correct the share that is wrong; if only "rest" is, it is ${formatShare(rest)}`
+      ? `correct the share that is wrong; if only "rest" is, it is ${percent(rest)}`
       : "correct the shares: they leave nothing for muscle, bone and fat";
-  return [faultAt(parts.at, `the parts add up to ${formatShare(sum)} of the live weight`, "100 %", remedy)];
+  return [faultAt(parts.at, `the parts add up to ${percent(sum)} of the live weight`, "100 %", remedy)];
+}
+
+/** Finer than shares are told elsewhere: a tenth of a point is what is looked for. */
+function percent(share: number): string {
+  return `${formatNumber(100 * share, 5)} %`;
 }
 
 const TAGS: [key: string, words: Record<string, string>][] = [

@@ -56,7 +56,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
   ],
   [
     "neither",
-    (plan) => (plan.line[1].takesOff[0] = { name: "hair" }),
+    (plan) => (plan.line[1].takesOff[0] = { name: "skins" }),
     [
       'line[1].takesOff[0]: neither a share nor parts; allowed: exactly one of "share" and "parts"; write for example "share": "3 %"',
       'presentation: \'skin\' is not on what is sold, but no stage on the way takes it off; name it in "parts" of the "takesOff" of a stage',
