@@ -31,6 +31,7 @@ export type {
   ResponseInfo,
   SlopeEstimate,
   StudyResults,
+  UtilitySheet,
   VariantResults,
   Why,
   WithheldSlope,

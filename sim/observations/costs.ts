@@ -12,6 +12,7 @@ export interface Costs {
   water: number;
   wasteWater: number;
   energy: number;
+  fuel: number;
   capital: number;
   processing: number;
   animals: number;
@@ -30,6 +31,7 @@ export function costs(day: DayRecord, plan: Plan, money: Money): Costs {
     water: use.freshLitres * money.waterPerLitre,
     wasteWater: use.freshLitres * money.wasteWaterPerLitre,
     energy: use.kilowattHours * money.energyPerKilowattHour,
+    fuel: use.fuelKilowattHours * money.fuelPerKilowattHour,
     capital: capitals(plan).reduce((sum, capital) => sum + capitalPerDay(capital), 0),
   };
   const processing = Object.values(parts).reduce((sum, part) => sum + part, 0);

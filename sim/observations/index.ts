@@ -31,3 +31,4 @@ export { responsesOf } from "./responsesOf.ts";
 export { OWN_TIME, ownShare } from "./stageResponses.ts";
 export { type Support, supportOf } from "./supportOf.ts";
 export { usualResponses } from "./usualResponses.ts";
+export { type UtilitySheet, utilitySheet } from "./utilitySheet.ts";

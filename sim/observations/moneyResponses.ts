@@ -5,6 +5,7 @@ import { type Costs, capitals, costs } from "./costs.ts";
 import type { Response } from "./response.ts";
 import { revenue, revenueOf } from "./revenue.ts";
 import { per, row } from "./row.ts";
+import { drawsWater } from "./serviceResponses.ts";
 import { usesEnergy, usesWater } from "./utilityUse.ts";
 
 /** Cost, revenue and margin of the day; nothing for a plan without money. "Per head" is per carcass out. */
@@ -70,13 +71,15 @@ function margins(plan: Plan, money: Money): Response[] {
 
 function costParts(plan: Plan, money: Money): Response[] {
   const all = steps(plan);
-  const wet = all.some(usesWater);
+  const consumers = plan.utilities?.consumers ?? [];
+  const wet = all.some(usesWater) || consumers.some(drawsWater);
   const parts: [keyof Costs, string, boolean][] = [
     ["regularPay", "pay inside the shifts", plan.crews.length > 0],
     ["overtimePay", `overtime pay, ${money.overtimeFactor} times the usual`, plan.crews.length > 0],
     ["water", "fresh water", wet],
     ["wasteWater", "waste water", wet],
-    ["energy", "energy", all.some(usesEnergy)],
+    ["energy", "energy", all.some(usesEnergy) || consumers.length > 0],
+    ["fuel", "fuel for hot water", consumers.some(({ celsius }) => celsius !== null)],
     ["capital", "capital, straight line without interest", capitals(plan).length > 0],
     ["processing", "processing, animals not included", true],
     ["animals", "live animals", money.livePricePerKg !== null],

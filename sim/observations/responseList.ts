@@ -14,6 +14,7 @@ import { moneyResponses } from "./moneyResponses.ts";
 import { oeeResponses } from "./oeeResponses.ts";
 import type { Response } from "./response.ts";
 import { sectionResponses } from "./sectionResponses.ts";
+import { serviceResponses } from "./serviceResponses.ts";
 import { stageResponses } from "./stageResponses.ts";
 import { supplyResponses } from "./supplyResponses.ts";
 import { utilityResponses } from "./utilityResponses.ts";
@@ -31,6 +32,7 @@ export function responseList(plan: Plan): Response[] {
     ...supplyResponses(plan),
     ...moneyResponses(plan),
     ...utilityResponses(plan),
+    ...serviceResponses(plan),
     ...massResponses(plan),
     ...chainResponses(plan),
     ...gateResponses(plan),

@@ -2,6 +2,7 @@ import type { DayRecord } from "../engine/index.ts";
 import { type Step, steps } from "../line/index.ts";
 import type { Plan, Utilities } from "../plan/index.ts";
 import { coolingLoad } from "./coolingLoad.ts";
+import { serviceTotals, serviceUses } from "./plantServices.ts";
 import { stageRecordOf } from "./stageRecordOf.ts";
 import { openSeconds, workingSeconds } from "./workingTime.ts";
 
@@ -9,10 +10,13 @@ import { openSeconds, workingSeconds } from "./workingTime.ts";
 export interface UtilityUse {
   freshLitres: number;
   reusedLitres: number;
+  /** Electricity. */
   kilowattHours: number;
+  /** Of the consumers beside the stages, which alone heat water. */
+  fuelKilowattHours: number;
 }
 
-export const NO_UTILITIES: UtilityUse = { freshLitres: 0, reusedLitres: 0, kilowattHours: 0 };
+export const NO_UTILITIES: UtilityUse = { freshLitres: 0, reusedLitres: 0, kilowattHours: 0, fuelKilowattHours: 0 };
 
 /**
  * Use of one stage on one day. By the head (crate steps: by the crate) as often as work ended there; by the hour while the
@@ -29,6 +33,7 @@ export function utilityUse(step: Step, day: DayRecord, plan: Plan): UtilityUse {
     freshLitres: litres * (1 - reused),
     reusedLitres: litres * reused,
     kilowattHours: energyPerHead * processed + powerKilowatts * hours + coldKilowattHours(step, day, plan),
+    fuelKilowattHours: 0,
   };
 }
 
@@ -42,16 +47,17 @@ export function runningHours(step: Step, day: DayRecord, plan: Plan): number {
   return (step.kind === "dwell" ? openSeconds(day, plan) : workingSeconds(day, plan)) / 3600;
 }
 
-/** Use of the whole plant. */
+/** Use of the whole plant, what stands beside the stages included. */
 export function plantUse(day: DayRecord, plan: Plan): UtilityUse {
-  return steps(plan).reduce((sum, step) => {
-    const use = utilityUse(step, day, plan);
-    return {
-      freshLitres: sum.freshLitres + use.freshLitres,
-      reusedLitres: sum.reusedLitres + use.reusedLitres,
-      kilowattHours: sum.kilowattHours + use.kilowattHours,
-    };
-  }, NO_UTILITIES);
+  const services = serviceTotals(serviceUses(day, plan));
+  const uses = steps(plan).map((step) => utilityUse(step, day, plan));
+  const sum = (of: (use: UtilityUse) => number, first: number) => uses.reduce((total, use) => total + of(use), first);
+  return {
+    freshLitres: sum(({ freshLitres }) => freshLitres, services.litres),
+    reusedLitres: sum(({ reusedLitres }) => reusedLitres, 0),
+    kilowattHours: sum(({ kilowattHours }) => kilowattHours, services.electricKilowattHours),
+    fuelKilowattHours: services.heatKilowattHours * (plan.utilities?.fuelPerHeat ?? 0),
+  };
 }
 
 export function utilitiesOf(step: Step): Utilities {

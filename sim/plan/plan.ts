@@ -19,6 +19,8 @@ export interface Plan {
   gates: Gate[];
   /** Vessels that by-products run into; the stages say what runs where. */
   vessels: Vessel[];
+  /** What the plant uses beside its stages; null when the plan tells nothing of it. */
+  utilities: PlantUtilities | null;
   /** What it all costs and earns; null when the plan gives no money. */
   money: Money | null;
   /** What stays on the carcass, in words: a dressing percentage means nothing without it. Empty where the next says it. */
@@ -280,6 +282,36 @@ export interface Utilities {
   powerKilowatts: number;
 }
 
+/** When a consumer of the plant uses what it uses: while the line works, while it is cleaned, or 24 hours. */
+export const DURING = ["work", "cleaning", "all day"] as const;
+
+/** Hot water, compressed air, ventilation, and what leaves through the drains. */
+export interface PlantUtilities {
+  coldCelsius: number;
+  /** Fuel for each unit of heat in hot water: what is not recovered, by the efficiency. */
+  fuelPerHeat: number;
+  /** Electricity for a cubic metre of free air. */
+  kilowattHoursPerAir: number;
+  /** Chemical oxygen demand, kg for each litre of waste water; null when not given. */
+  codPerLitre: number | null;
+  /** What of it is taken out on the site. */
+  codRemovedShare: number;
+  consumers: Consumer[];
+}
+
+/** Litres, degrees Celsius, cubic metres of free air an hour, kilowatts. */
+export interface Consumer {
+  name: string;
+  during: (typeof DURING)[number];
+  waterPerHead: number;
+  waterPerHour: number;
+  waterPerDay: number;
+  /** Temperature of its water; null for cold water. */
+  celsius: number | null;
+  airPerHour: number;
+  powerKilowatts: number;
+}
+
 export interface Capital {
   price: number;
   lifeYears: number;
@@ -426,6 +458,8 @@ export interface Money {
   waterPerLitre: number;
   wasteWaterPerLitre: number;
   energyPerKilowattHour: number;
+  /** Of what heats water. */
+  fuelPerKilowattHour: number;
   /** Pay beyond the last shift is multiplied by this. */
   overtimeFactor: number;
   livePricePerKg: number | null;

@@ -3,6 +3,7 @@ import { toCrew } from "./parts/toCrew.ts";
 import { dayStart, toDay } from "./parts/toDay.ts";
 import { toLiveHandling } from "./parts/toLiveHandling.ts";
 import { toMoney } from "./parts/toMoney.ts";
+import { toPlantUtilities } from "./parts/toPlantUtilities.ts";
 import { toPresentation } from "./parts/toPresentation.ts";
 import { toStage } from "./parts/toStage.ts";
 import { toSupply } from "./parts/toSupply.ts";
@@ -32,6 +33,7 @@ export function toPlan(file: PlanFile): Plan {
     limits: file.limits.map(({ min, max, ...limit }) => ({ ...limit, minSeconds: min, maxSeconds: max })),
     gates: file.gates,
     vessels: file.vessels.map(toVessel),
+    utilities: file.utilities && toPlantUtilities(file.utilities),
     money: file.money && toMoney(file.money),
     dressing: file.dressing,
     presentation,

@@ -28,6 +28,7 @@ export type {
   SelectionResults,
   StoppingResults,
   StudyResults,
+  UtilitySheet,
   VariantResults,
 } from "./studyResults.ts";
 export { summaryTable } from "./summaryCsv.ts";

@@ -1,5 +1,5 @@
 import type { DayRecord } from "../engine/index.ts";
-import type { MassBalance, ResponseInfo } from "../observations/index.ts";
+import type { MassBalance, ResponseInfo, UtilitySheet } from "../observations/index.ts";
 import type {
   AgainstBest,
   Comparison,
@@ -13,7 +13,7 @@ import type {
 import type { Control, ErrorRate, Factor } from "../study/index.ts";
 import type { Advice, Why } from "./why.ts";
 
-export type { AgainstBest, ElementaryEffects, Estimate, LevelStep, MassBalance, ResponseInfo };
+export type { AgainstBest, ElementaryEffects, Estimate, LevelStep, MassBalance, ResponseInfo, UtilitySheet };
 
 /** Everything a study found: what results.json holds and what the report is drawn from. */
 export interface StudyResults {
@@ -172,6 +172,8 @@ export interface VariantResults {
   dayNotes?: string[];
   /** What went in and came out on the first day, in kilograms; null where the plan takes nothing off. Absent in older results. */
   massBalance?: MassBalance | null;
+  /** Water, heat, air and electricity of the first day by consumer; null where the plan uses none. Absent in older results. */
+  utilitySheet?: UtilitySheet | null;
   /** The first replication's day with its traces. */
   day: DayRecord;
 }

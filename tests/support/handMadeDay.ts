@@ -122,6 +122,7 @@ export const HAND_MADE_PLAN: Plan = {
   money: null,
   dressing: "",
   presentation: null,
+  utilities: null,
   bodyParts: null,
   targetHeadsPerSecond: 0.2,
 };

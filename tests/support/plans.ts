@@ -112,6 +112,7 @@ export function planOf(supply: Supply, line: Plan["line"], changes: Partial<Plan
     money: null,
     dressing: "",
     presentation: null,
+    utilities: null,
     bodyParts: null,
     targetHeadsPerSecond: null,
     ...changes,

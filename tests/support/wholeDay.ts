@@ -125,6 +125,7 @@ export const WHOLE_PLAN: Plan = {
     waterPerLitre: 0.002,
     wasteWaterPerLitre: 0.003,
     energyPerKilowattHour: 0.25,
+    fuelPerKilowattHour: 0,
     overtimeFactor: 1.5,
     livePricePerKg: 1.8,
     pricesPerKg: { carcass: 6, skins: 0.5, condemned: -0.2 },

@@ -12,6 +12,7 @@ export function toMoney(file: NonNullable<PlanFile["money"]>): Money {
     waterPerLitre: tidy((file.water?.amount ?? 0) / LITRES_PER_M3),
     wasteWaterPerLitre: tidy((file.wasteWater?.amount ?? 0) / LITRES_PER_M3),
     energyPerKilowattHour: tidy((file.energy?.amount ?? 0) * JOULES_PER_KILOWATT_HOUR),
+    fuelPerKilowattHour: tidy((file.fuel?.amount ?? 0) * JOULES_PER_KILOWATT_HOUR),
     overtimeFactor: file.overtimeFactor,
     livePricePerKg: file.livePrice?.amount ?? null,
     pricesPerKg: Object.fromEntries(Object.entries(file.prices).map(([name, price]) => [name, price.amount])),

@@ -10,6 +10,7 @@ import { enoughPeople } from "./enoughPeople.ts";
 import { hanging } from "./hanging.ts";
 import { limitOrder } from "./limitOrder.ts";
 import { oneCurrency } from "./oneCurrency.ts";
+import { plantUtilities } from "./plantUtilities.ts";
 import { presentation } from "./presentation.ts";
 import { references } from "./references.ts";
 import { safeStop } from "./safeStop.ts";
@@ -33,6 +34,7 @@ const RULES = [
   hanging,
   byProductShares,
   presentation,
+  plantUtilities,
   vesselFilling,
   supplyHandling,
   crateHandling,

@@ -53,6 +53,7 @@ function prices({ at, value }: Located): Amount[] {
     ...amountOf(readMoneyPer(volume, "of 0 or more", value.water).value, [...at, "water"]),
     ...amountOf(readMoneyPer(volume, "of 0 or more", value.wasteWater).value, [...at, "wasteWater"]),
     ...amountOf(readMoneyPer(energy, "of 0 or more", value.energy).value, [...at, "energy"]),
+    ...amountOf(readMoneyPer(energy, "of 0 or more", value.fuel).value, [...at, "fuel"]),
     ...amountOf(readMoneyPer(mass, "of 0 or more", value.livePrice).value, [...at, "livePrice"]),
     ...Object.entries(byName?.value ?? {}).flatMap(([name, price]) =>
       amountOf(readMoneyPer(mass, "of either sign", price).value, [...at, "prices", name]),

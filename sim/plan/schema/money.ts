@@ -34,6 +34,10 @@ export function money() {
       .default(null)
       .describe("Price of getting rid of the water used. Default: null, free."),
     energy: price(energy, "of 0 or more").nullable().default(null).describe("Price of energy. Default: null, free."),
+    fuel: price(energy, "of 0 or more")
+      .nullable()
+      .default(null)
+      .describe("Price of what heats water. Default: null, free."),
     overtimeFactor: z
       .number()
       .min(LEAST_OVERTIME)

@@ -8,6 +8,7 @@ import { gate } from "./gate.ts";
 import { limit } from "./limit.ts";
 import { liveHandling } from "./liveHandling.ts";
 import { money } from "./money.ts";
+import { plantUtilities } from "./plantUtilities.ts";
 import { bodyParts, presentation } from "./presentation.ts";
 import { quantityAboveZero } from "./readBy.ts";
 import { record } from "./record.ts";
@@ -55,6 +56,12 @@ export function planFile(files: TextFiles) {
       .max(CEILINGS.vessels)
       .default([])
       .describe("Tanks, bins and troughs that by-products run into. Default: none."),
+    utilities: plantUtilities()
+      .nullable()
+      .default(null)
+      .describe(
+        "What the plant uses beside its stages: hot water, cleaning, compressed air, ventilation. Default: null.",
+      ),
     money: money().nullable().default(null).describe("What it all costs and earns. Default: null, no money."),
     dressing: freeText()
       .default("")

@@ -68,6 +68,7 @@ describe("a plan that names only what it must", () => {
       money: null,
       dressing: "",
       presentation: null,
+      utilities: null,
       bodyParts: null,
       targetHeadsPerSecond: null,
     });
