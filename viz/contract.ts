@@ -22,6 +22,7 @@ export type { Found, Improvement } from "../sim/improve/index.ts";
 export type {
   Advice,
   BoundPart,
+  CostSheet,
   Difference,
   ElementaryEffects,
   Estimate,

@@ -8,6 +8,8 @@ export { bottleneckKey, boundLabel, shareKey, TOTAL_KEY } from "./binding/boundR
 export { boundTotal } from "./binding/boundSeconds.ts";
 export { slopeIn, slopeKey, slopeLabel } from "./binding/slopeResponses.ts";
 export { PARAMETERS, type Parameter, type Slope, slopesOf, slopesThatHold } from "./binding/slopes.ts";
+// What a day cost, without and with the plant
+export { type CostSheet, costSheet } from "./costSheet.ts";
 // What shares of time are taken over
 export { WORK_IN_HAND } from "./crewResponses.ts";
 // Values as words

@@ -12,6 +12,7 @@ import { limitResponses } from "./limitResponses.ts";
 import { massResponses } from "./massResponses.ts";
 import { moneyResponses } from "./moneyResponses.ts";
 import { oeeResponses } from "./oeeResponses.ts";
+import { plantCostResponses } from "./plantCostResponses.ts";
 import type { Response } from "./response.ts";
 import { sectionResponses } from "./sectionResponses.ts";
 import { serviceResponses } from "./serviceResponses.ts";
@@ -31,6 +32,7 @@ export function responseList(plan: Plan): Response[] {
     ...labourResponses(plan),
     ...supplyResponses(plan),
     ...moneyResponses(plan),
+    ...plantCostResponses(plan),
     ...utilityResponses(plan),
     ...serviceResponses(plan),
     ...massResponses(plan),

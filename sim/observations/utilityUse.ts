@@ -16,8 +16,6 @@ export interface UtilityUse {
   fuelKilowattHours: number;
 }
 
-export const NO_UTILITIES: UtilityUse = { freshLitres: 0, reusedLitres: 0, kilowattHours: 0, fuelKilowattHours: 0 };
-
 /**
  * Use of one stage on one day. By the head (crate steps: by the crate) as often as work ended there; by the hour while the
  * plant is at work, in a dwell stage until the last carcass is out. Of wash water the share that is used again is not

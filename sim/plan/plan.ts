@@ -463,7 +463,32 @@ export interface Money {
   /** Pay beyond the last shift is multiplied by this. */
   overtimeFactor: number;
   livePricePerKg: number | null;
+  /** Null when the plan gives none. */
+  plantCosts: PlantCosts | null;
   pricesPerKg: Record<string, number>;
+}
+
+/** What a plant costs beside work, water, energy, machines and animals; 0 where it is not given. */
+export interface PlantCosts {
+  daysPerYear: number;
+  building: { price: number; lifeYears: number } | null;
+  packagingPerCarcass: number;
+  inspectionPerHead: number;
+  inspectionPerSecond: number;
+  /** Of by-products and heads without a price of their own. */
+  wastePerKg: number;
+  overheadPerYear: number;
+  /** A year, of the price of machines and building. */
+  maintenanceShare: number;
+  loan: Loan | null;
+}
+
+/** Paid back in equal payments. */
+export interface Loan {
+  amount: number;
+  interestPerYear: number;
+  years: number;
+  paymentsPerYear: number;
 }
 
 export const MOMENTS = ["entry", "start", "end", "exit"] as const;

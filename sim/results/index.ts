@@ -15,6 +15,7 @@ export { stableJson, stableJsonParts } from "./stableJson.ts";
 export type {
   AgainstBest,
   CapacityResults,
+  CostSheet,
   Difference,
   ElementaryEffects,
   Estimate,

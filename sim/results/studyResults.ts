@@ -1,5 +1,5 @@
 import type { DayRecord } from "../engine/index.ts";
-import type { MassBalance, ResponseInfo, UtilitySheet } from "../observations/index.ts";
+import type { CostSheet, MassBalance, ResponseInfo, UtilitySheet } from "../observations/index.ts";
 import type {
   AgainstBest,
   Comparison,
@@ -13,7 +13,7 @@ import type {
 import type { Control, ErrorRate, Factor } from "../study/index.ts";
 import type { Advice, Why } from "./why.ts";
 
-export type { AgainstBest, ElementaryEffects, Estimate, LevelStep, MassBalance, ResponseInfo, UtilitySheet };
+export type { AgainstBest, CostSheet, ElementaryEffects, Estimate, LevelStep, MassBalance, ResponseInfo, UtilitySheet };
 
 /** Everything a study found: what results.json holds and what the report is drawn from. */
 export interface StudyResults {
@@ -174,6 +174,8 @@ export interface VariantResults {
   massBalance?: MassBalance | null;
   /** Water, heat, air and electricity of the first day by consumer; null where the plan uses none. Absent in older results. */
   utilitySheet?: UtilitySheet | null;
+  /** Costs and margin of the first day, without and with what the plant costs; null without money. Absent in older results. */
+  costSheet?: CostSheet | null;
   /** The first replication's day with its traces. */
   day: DayRecord;
 }

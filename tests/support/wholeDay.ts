@@ -128,6 +128,7 @@ export const WHOLE_PLAN: Plan = {
     fuelPerKilowattHour: 0,
     overtimeFactor: 1.5,
     livePricePerKg: 1.8,
+    plantCosts: null,
     pricesPerKg: { carcass: 6, skins: 0.5, condemned: -0.2 },
   },
   dressing: "with head, liver and kidneys",

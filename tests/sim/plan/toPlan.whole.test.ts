@@ -274,6 +274,7 @@ describe("the plan of a whole plant", () => {
       fuelPerKilowattHour: 0,
       overtimeFactor: 1.5,
       livePricePerKg: 2.1,
+      plantCosts: null,
       pricesPerKg: { carcass: 6.5, skins: -0.05, condemned: -0.2 },
     });
     expect(plan.dressing).toBe("");
@@ -301,6 +302,7 @@ describe("the plan of a whole plant", () => {
       fuelPerKilowattHour: 0,
       overtimeFactor: 1,
       livePricePerKg: null,
+      plantCosts: null,
       pricesPerKg: {},
     });
   });
