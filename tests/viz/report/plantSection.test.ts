@@ -8,6 +8,7 @@ it("stands in the report of a plan that takes something off, and in no other", (
   expect([...document.querySelectorAll("h2, h3")].map(({ textContent }) => textContent)).toEqual([
     "What goes through the plant",
     "Mass balance",
+    "Costs and margin",
   ]);
   expect(plantSection(exampleDay("parts/gate", "none"))).toBeNull();
 });
