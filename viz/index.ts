@@ -8,6 +8,7 @@ export {
   chartFiles,
   chartTables,
   DANGERS,
+  DANGERS_IN_SHORT,
   fitChartFiles,
   renderDayReport,
   renderReport,

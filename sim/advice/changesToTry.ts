@@ -62,7 +62,7 @@ export function changesToTry(plan: Plan): ChangesToTry {
     ),
     ...dwells.flatMap(dwellChanges),
     ...staggers,
-    ...staggers.slice(0, 1).flatMap((one) => troughs.slice(0, 1).map((trough) => pairOf(one, trough))),
+    ...staggers.slice(0, 2).flatMap((one) => troughs.slice(0, 1).map((trough) => pairOf(one, trough))),
   ];
   return {
     singles,

@@ -1,6 +1,7 @@
 import { stretchSeconds } from "../estimate/index.ts";
 import { steps, workplace } from "../line/index.ts";
-import { type Break, formatPath, type Plan } from "../plan/index.ts";
+import { type Break, breaksOverlap, formatPath, type Plan, staggerWords, stopFit } from "../plan/index.ts";
+import { writeClock } from "../units/index.ts";
 import type { PlanChange } from "./change.ts";
 
 /** Crews that go less than this apart go at the same time, as far as anybody can tell. */
@@ -9,41 +10,51 @@ const SAME_SECONDS = 30;
 type Later = (crew: string) => number;
 
 /**
- * Other ways to stagger the breaks along the line: each crew goes when the last head before the break reaches it, half of
- * that later, or all go at once. Every break keeps its length and everybody who goes. Empty where no break has two crews.
+ * Other ways to stagger the breaks along the line: the one that `gambrel check` and a day's report name, if they name one;
+ * each crew when the last head before the break reaches it, half of that later, or all at once. Every break keeps its
+ * length and everybody who goes. Empty where no break has two crews.
  */
 export function staggerChanges(plan: Plan): PlanChange[] {
   const lags = lagsOf(plan);
   const asHeadsFlow: Later = (crew) => lags.get(crew) ?? 0;
-  return [
-    stagger(plan, "as heads flow", "one crew after another on break, as heads flow", asHeadsFlow),
-    stagger(
-      plan,
-      "half",
-      "one crew after another on break, half as far apart as heads flow",
-      (crew) => asHeadsFlow(crew) / 2,
-    ),
-    stagger(plan, "together", "all crews on break at once", () => 0),
-  ].filter((change) => change !== null);
+  const laid = (label: string, later: Later) => ({ label, breaks: plan.day.breaks.map(staggeredBy(later, plan)) });
+  const named = stopFit(plan)?.stagger?.breaks;
+  const all = [
+    ...(named === undefined ? [] : [{ label: staggerWords(named), breaks: inOrderOf(plan.day.breaks, named) }]),
+    laid("one crew after another on break, as heads flow", asHeadsFlow),
+    laid("one crew after another on break, half as far apart as heads flow", (crew) => asHeadsFlow(crew) / 2),
+    laid("breaks for all at the same time", () => 0),
+  ];
+  const others = all.filter(({ breaks }) => !sameStarts(breaks, plan.day.breaks) && !breaksOverlap(breaks));
+  return others
+    .filter(({ breaks }, row) => !others.slice(0, row).some((before) => sameStarts(before.breaks, breaks)))
+    .map(({ label, breaks }) => stagger(label, breaks));
 }
 
-function stagger(plan: Plan, key: string, label: string, later: Later): PlanChange | null {
-  const breaks = plan.day.breaks.map((pause) => staggered(pause, later, plan));
-  const moved = breaks.some((pause, index) =>
-    pause.crews.some((crew) => Math.abs(laterOf(pause, crew) - laterOf(plan.day.breaks[index]!, crew)) >= SAME_SECONDS),
-  );
-  if (!moved || overlaps(breaks)) return null;
+function stagger(label: string, breaks: Break[]): PlanChange {
   return {
     ...{ kind: "stagger", of: "the breaks", label, phrase: label, plural: false },
-    on: (before) => ({
-      plan: { ...before, day: { ...before.day, breaks } },
-      set: Object.fromEntries(
-        breaks
-          .filter(({ crews }) => crews.length > 1)
-          .map((pause) => [formatPath(["day", "breaks", pause.name, "later"]), written(pause, key)]),
-      ),
-    }),
+    on: (before) => ({ plan: { ...before, day: { ...before.day, breaks } }, set: written(before.day.breaks, breaks) }),
   };
+}
+
+/** Breaks laid anew come by their time; the plan's own order is the one that its file has. */
+function inOrderOf(own: readonly Break[], laid: readonly Break[]): Break[] {
+  return own.map(({ name }) => laid.find((pause) => pause.name === name)!);
+}
+
+function sameStarts(one: readonly Break[], other: readonly Break[]): boolean {
+  return one.every((pause, row) =>
+    pause.crews.every((crew) => Math.abs(startOf(pause, crew) - startOf(other[row]!, crew)) < SAME_SECONDS),
+  );
+}
+
+function startOf(pause: Break, crew: string): number {
+  return pause.atSeconds + (pause.laterSeconds[crew] ?? 0);
+}
+
+function staggeredBy(later: Later, plan: Plan): (pause: Break) => Break {
+  return (pause) => staggered(pause, later, plan);
 }
 
 function staggered(pause: Break, later: Later, plan: Plan): Break {
@@ -71,25 +82,24 @@ function lagsOf(plan: Plan): Map<string, number> {
   return lags;
 }
 
-function laterOf({ laterSeconds }: Break, crew: string): number {
-  return laterSeconds[crew] ?? 0;
-}
-
-/** Whether somebody would have two breaks at once. */
-function overlaps(breaks: readonly Break[]): boolean {
-  return breaks.some((one, index) =>
-    breaks.slice(index + 1).some((other) =>
-      one.crews
-        .filter((crew) => other.crews.includes(crew))
-        .some((crew) => {
-          const [a, b] = [one.atSeconds + laterOf(one, crew), other.atSeconds + laterOf(other, crew)];
-          return a < b + other.lengthSeconds && b < a + one.lengthSeconds;
-        }),
-    ),
-  );
-}
-
-function written({ laterSeconds }: Break, key: string): unknown {
-  const minutes = Object.entries(laterSeconds).map(([crew, seconds]) => [crew, `${seconds / 60} min`]);
-  return key === "together" ? {} : Object.fromEntries(minutes.filter(([, text]) => text !== "0 min"));
+/** What the plan's file says of the breaks that move. */
+function written(own: readonly Break[], laid: readonly Break[]): Record<string, unknown> {
+  const moved = laid.flatMap((pause, row) => {
+    const { name, atSeconds, crews, laterSeconds } = pause;
+    const later = Object.entries(laterSeconds).filter(([, seconds]) => seconds > 0);
+    return [
+      ...(atSeconds === own[row]!.atSeconds
+        ? []
+        : [[formatPath(["day", "breaks", name, "at"]), writeClock(atSeconds)] as const]),
+      ...(crews.length < 2
+        ? []
+        : [
+            [
+              formatPath(["day", "breaks", name, "later"]),
+              Object.fromEntries(later.map(([crew, seconds]) => [crew, `${seconds / 60} min`])),
+            ] as const,
+          ]),
+    ];
+  });
+  return Object.fromEntries(moved);
 }

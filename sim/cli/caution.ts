@@ -4,4 +4,4 @@ export const CAUTION =
   "the law at the site, the official veterinarian and licensed practice decide. Verify against the real line.";
 
 /** What hurts on such a line, a sentence each; kept beside the report's cautions, so that all say the same. */
-export { DANGERS } from "../../viz/report/cautions.ts";
+export { DANGERS, DANGERS_IN_SHORT } from "../../viz/report/cautions.ts";

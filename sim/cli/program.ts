@@ -1,4 +1,5 @@
 import { Argument, Command } from "commander";
+import { DANGERS_IN_SHORT } from "./caution.ts";
 import { ceilingOption } from "./ceilings.ts";
 import { MOST_TRACED } from "./mostTraced.ts";
 import {
@@ -40,7 +41,9 @@ Exit codes:
   143  stopped with SIGTERM, likewise
   129  stopped because the terminal was closed, likewise
 
-NO_COLOR=1 switches colours off; GAMBREL_DEBUG=1 shows where in the program a failure arose.`;
+NO_COLOR=1 switches colours off; GAMBREL_DEBUG=1 shows where in the program a failure arose.
+
+${DANGERS_IN_SHORT.join("\n")}`;
 
 /**
  * The command line. Each command is loaded when it is called, so that --help and --version answer at once; `terminal`

@@ -21,7 +21,14 @@ export { publishedYield } from "./presentation/publishedYield.ts";
 // How planned stops fit places and times
 
 export { meanDayEnd } from "./stops/meanDay.ts";
-export { costsMoreThanPlanned, plannedStopSeconds, type StopFit, type StopGap, stopFit } from "./stops/stopFit.ts";
+export {
+  breaksOverlap,
+  costsMoreThanPlanned,
+  plannedStopSeconds,
+  type StopFit,
+  type StopGap,
+  stopFit,
+} from "./stops/stopFit.ts";
 export { flowWarnings } from "./warnings/planWarnings.ts";
 export { staggerWords, stopGapWords } from "./warnings/stopWarnings.ts";
 

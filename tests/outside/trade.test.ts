@@ -12,7 +12,7 @@ import { runChecked } from "../support/timeline.ts";
 import { TRADE } from "./register/trade.ts";
 
 const checks = new OutsideChecks(TRADE);
-const NAMES = ["sallowfield-compact", "ferncote", "brackenhurst-chains"];
+const NAMES = ["sallowfield-compact", "ferncote", "tavelmoss-chains"];
 const PLANS = NAMES.map(read);
 const DAYS = PLANS.map((plan) => runDay(compileLine(plan), { seed: "trade", replication: 0 }));
 

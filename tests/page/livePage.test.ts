@@ -9,6 +9,7 @@ import { formatFault, readPlan } from "../../sim/plan/index.ts";
 import type { StudyResults } from "../../sim/results/index.ts";
 import { openBrowser } from "../support/browser.ts";
 import { cliFolder } from "../support/cliFolder.ts";
+import { NAMED_DANGERS } from "../support/dangers.ts";
 import { HOSTILE } from "../support/hostileStudy.ts";
 import { figuresThere, linkTo, openPage, updates } from "../support/openPage.ts";
 import { runCli } from "../support/runCli.ts";
@@ -64,6 +65,26 @@ const goTo = async (page: Page, clock: string) => {
 };
 
 describe("the live page, opened from the disk", () => {
+  it("says what hurts and who decides on the first screen, above the line, on a phone, a laptop and a wide screen", async () => {
+    const { page, complaints } = await openPage(browser, { hash: await linkTo(SMALL_PLAN) });
+    const said = page.getByRole("region", { name: "Cautions" });
+    const short = said.locator("p");
+    for (const danger of NAMED_DANGERS) expect(await short.textContent()).toMatch(danger);
+    for (const width of [390, 1366, 1920]) {
+      await page.setViewportSize({ width, height: 800 });
+      const [whole, words, clock] = await Promise.all(
+        [said, short, page.locator(".transport")].map(async (part) => (await part.boundingBox())!),
+      );
+      expect(words!.y + words!.height).toBeLessThan(300);
+      expect(whole!.y + whole!.height).toBeLessThanOrEqual(clock!.y + 1);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    }
+    await said.getByText("What to do about each").click();
+    expect(await said.getByText(/locked off/).isVisible()).toBe(true);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
   it("draws the line, plays it and brings figures, without a complaint and without asking for anything", async () => {
     const { page, complaints } = await openPage(browser, { hash: await linkTo(SMALL_PLAN) });
     await figuresThere(page);

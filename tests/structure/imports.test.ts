@@ -27,7 +27,7 @@ const SIM: Record<string, string[]> = {
   run: ["units", "random", "plan", "study", "line", "engine", "observations", "statistics", "results"],
   worth: ["units", "plan", "study", "observations", "statistics", "results"],
   improve: ["units", "plan", "study", "line", "estimate", "observations", "statistics", "results", "run", "worth"],
-  advice: ["random", "plan", "study", "estimate", "line", "observations", "statistics", "results", "run"],
+  advice: ["units", "random", "plan", "study", "estimate", "line", "observations", "statistics", "results", "run"],
   cli: [
     "units",
     "random",

@@ -5,10 +5,10 @@ export const CAUTIONS: readonly string[] = [
   "Verify against the real line before relying on it.",
 ];
 
-/**
- * What hurts on such a line, for whoever plans, checks or sizes one: said by the commands and fit for the report and the page.
- * One sentence each.
- */
+const WHO_DECIDES =
+  "The law at the site, the official veterinarian, the makers' manuals and licensed practice decide; this program does not.";
+
+/** What hurts on such a line, for whoever plans, checks or sizes one: on the page and in the manual. One sentence each. */
 export const DANGERS: readonly string[] = [
   "Blades, saws and skinning rollers cut and draw in: guards stay on, and nobody clears a jam before the machine is locked off.",
   "Electricity and water meet here: stunners, wet floors and hoses need the protection that licensed electricians and the makers' manuals ask for.",
@@ -16,5 +16,11 @@ export const DANGERS: readonly string[] = [
   "Cold rooms and wet hands, and water hot enough to clean tools, both injure.",
   "Animals, blood and dust carry infection: hygiene zones, clothing, hand washing and vaccination as the law and a doctor say.",
   "Animals feel pain and fear: a stunned head that waits may wake. Handling, stunning and bleeding are for trained, licensed people.",
-  "The law at the site, the official veterinarian, the makers' manuals and licensed practice decide; this program does not.",
+  WHO_DECIDES,
+];
+
+/** The same in two sentences, where there is room for no more: in the help, on the terminal, on top of the page. */
+export const DANGERS_IN_SHORT: readonly string[] = [
+  "This work hurts: blades, clearing jams, electricity and water, lifting, cold, hot water, infection, the animals' pain.",
+  WHO_DECIDES,
 ];

@@ -1,4 +1,4 @@
-export { CAUTIONS, DANGERS } from "./cautions.ts";
+export { CAUTIONS, DANGERS, DANGERS_IN_SHORT } from "./cautions.ts";
 export { chartFiles } from "./chartFiles.ts";
 export { chartTables } from "./chartTables.ts";
 export { fitChartFiles } from "./fitChartFiles.ts";

@@ -1,6 +1,7 @@
 import { type Fault, formatFault, type InputKind, inputKind } from "../../plan/index.ts";
 import type { Study } from "../../study/index.ts";
 import { BadInput, IMPROVE_GUIDE, PLAN_GUIDE, SIZE_GUIDE, STUDY_GUIDE, WORTH_GUIDE } from "../badInput.ts";
+import { DANGERS_IN_SHORT } from "../caution.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";
 import { type InputFile, readInputFile } from "../inputFile.ts";
 import { loadPlanWithWarnings } from "../loadPlan.ts";
@@ -37,6 +38,7 @@ export async function checkCommand(
 ): Promise<void> {
   const all: Checked[] = [];
   for (const path of paths) all.push(await checkFile(terminal, path, ceilingsOf(options)));
+  if (all.some(({ sound }) => sound)) terminal.say(DANGERS_IN_SHORT.join(" "), "yellow");
   if (options.json) terminal.data(`${JSON.stringify(all, null, 2)}\n`);
   const faults = all.flatMap((checked) => checked.faults);
   const guides = all.filter(({ sound }) => !sound).flatMap(({ kind }) => (kind === null ? [] : GUIDES[kind]));

@@ -3,6 +3,7 @@ import { fitColumn, planFragment, readTimes } from "../../fit/index.ts";
 import { formatFault } from "../../plan/index.ts";
 import { stableJson } from "../../results/index.ts";
 import { BadInput } from "../badInput.ts";
+import { DANGERS_IN_SHORT } from "../caution.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";
 import { checkRunFolder } from "../checkRunFolder.ts";
 import type { FitResults } from "../fitResults.ts";
@@ -44,6 +45,7 @@ export async function fitCommand(terminal: Terminal, path: string, options: FitC
   for (const words of manyTestsWords(fits)) terminal.say(words);
   if (passedOver.length > 0) terminal.say(`Left out, as they hold no times: ${passedOver.join(", ")}.`);
   if (out !== undefined) await writer?.writeFits(out, whole, overwrite);
+  terminal.say(DANGERS_IN_SHORT.join(" "), "yellow");
   terminal.say(ending(out), "dim");
   terminal.data(json ? stableJson(whole) : `${JSON.stringify(whole.fragment, null, 2)}\n`);
 }

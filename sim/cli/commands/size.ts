@@ -3,7 +3,7 @@ import { type StudyResults, stableJson } from "../../results/index.ts";
 import { singleDayStudy } from "../../run/index.ts";
 import { ALTERNATIVES, type AlternativeName, type Design, readDemand, sizePlant } from "../../size/index.ts";
 import { BadInput } from "../badInput.ts";
-import { CAUTION, DANGERS } from "../caution.ts";
+import { CAUTION, DANGERS_IN_SHORT } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
@@ -38,7 +38,7 @@ export async function sizeCommand(terminal: Terminal, path: string, options: Siz
   const simulated = await simulate(terminal, sizings, path, options);
   for (const { line, style } of sizeSummary(designs, simulated)) terminal.say(line, style);
   terminal.say("");
-  for (const danger of DANGERS) terminal.say(danger, "yellow");
+  terminal.say(DANGERS_IN_SHORT.join(" "), "yellow");
   terminal.say(CAUTION, "dim");
   const [design, ...others] = designs;
   if (out !== undefined) writeNewFile(out, `${JSON.stringify(design!.plan, null, 2)}\n`);

@@ -1,4 +1,4 @@
-import { CAUTION } from "../caution.ts";
+import { CAUTION, DANGERS } from "../caution.ts";
 import type { CommandEntry } from "./commandTree.ts";
 
 /** A heading with what stands below it; an entry without a term is a paragraph. */
@@ -26,6 +26,7 @@ export function manualSections(commands: readonly CommandEntry[]): ManualSection
         paragraph(CAUTION),
       ],
     },
+    { heading: "CAUTIONS", entries: DANGERS.map(paragraph) },
     { heading: "COMMANDS", entries: commands.map(commandEntry) },
     ...commands.filter(({ options }) => options.length > 0).map(optionSection),
     { heading: "EXIT STATUS", entries: EXIT_STATUS },

@@ -193,12 +193,24 @@ function betterStagger(
   lost: Lost,
   enough: number,
 ): StopFit["stagger"] {
-  const tried = [wave(units, stopping), new Map<string, number>()].map((later) => {
-    const breaks = relaid(plan.day.breaks, later);
-    return { breaks, lostSeconds: lost(withBreaks(plan, breaks)) };
-  });
+  const tried = [wave(units, stopping), new Map<string, number>()]
+    .map((later) => relaid(plan.day.breaks, later))
+    .filter((breaks) => !breaksOverlap(breaks))
+    .map((breaks) => ({ breaks, lostSeconds: lost(withBreaks(plan, breaks)) }));
   const [best] = tried.toSorted((a, b) => a.lostSeconds - b.lostSeconds);
-  return best!.lostSeconds <= enough ? best! : null;
+  return best !== undefined && best.lostSeconds <= enough ? best : null;
+}
+
+/** Whether somebody would have two breaks at once. */
+export function breaksOverlap(breaks: readonly Break[]): boolean {
+  const own = breaks.flatMap(({ crews, atSeconds, laterSeconds, lengthSeconds }) =>
+    crews.map((crew) => ({ crew, from: atSeconds + (laterSeconds[crew] ?? 0), lengthSeconds })),
+  );
+  return own.some((a, row) =>
+    own
+      .slice(row + 1)
+      .some((b) => a.crew === b.crew && a.from < b.from + b.lengthSeconds && b.from < a.from + a.lengthSeconds),
+  );
 }
 
 /** By crew: how long a head takes from the first stage that stops to the crew's own first stage that does, whole minutes. */

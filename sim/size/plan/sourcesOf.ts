@@ -1,6 +1,7 @@
 import { formatPath } from "../../plan/index.ts";
 import type { Demand, Figure } from "../demand.ts";
 import type { Parts } from "../parts.ts";
+import { STUN_TO_STICK, watchesKill } from "./watchesOf.ts";
 
 /**
  * What the plan's figures rest on: one note for the whole, one for each stage and crate step by where its figures come from, and a line of its
@@ -16,6 +17,7 @@ export function sourcesOf({ name, steps, figures }: Demand, { choice }: Parts): 
   return [
     whole,
     ...publishedOnes(steps, figures),
+    ...publishedLimit(steps),
     ...steps.flatMap((step) => ofStep(formatPath(["line", step.name]), formatPath(["steps", step.name]), figures)),
     ...CRATE_STEPS.flatMap((step) => ofStep(formatPath(["liveHandling", step]), `${handling}${step}`, figures)),
   ];
@@ -34,6 +36,12 @@ function publishedOnes(steps: Demand["steps"], figures: readonly Figure[]): Reco
     const place = places[path] ?? null;
     return source !== "published" || place === null ? [] : [{ path: place, kind: "published", note }];
   });
+}
+
+/** The one time limit of the plan that somebody published; the others are house rules. */
+function publishedLimit(steps: Demand["steps"]): Record<string, unknown>[] {
+  if (!watchesKill(steps)) return [];
+  return [{ path: formatPath(["limits", STUN_TO_STICK.name, "max"]), kind: "published", note: STUN_TO_STICK.source }];
 }
 
 /** `under`: the path in the demand below which the figures stand. */

@@ -1,10 +1,22 @@
 import type { Demand } from "../demand.ts";
 import type { Parts } from "../parts.ts";
 
-const STUN_TO_STICK =
-  "Germany, Tierschutz-Schlachtverordnung 2012, Anlage 2 (10 s lying, 20 s hanging); EFSA 2020 speaks of under 10 s for rabbits. The law at the site and the official veterinarian decide";
+/** The limit that a plan with stunning and sticking watches. */
+export const STUN_TO_STICK = {
+  name: "stun to stick",
+  from: "end of stunning",
+  to: "start of sticking",
+  max: "10 s",
+  source:
+    "Germany, Tierschutz-Schlachtverordnung 2012, Anlage 2 (10 s lying, 20 s hanging); EFSA 2020 speaks of under 10 s for rabbits. The law at the site and the official veterinarian decide",
+};
 const TO_CHILL =
   "Assumed house rule; Regulation (EC) 853/2004 asks for chilling as soon as possible. The law at the site and the official veterinarian decide";
+
+/** Whether heads are both stunned and stuck, so that the time between is watched. */
+export function watchesKill(steps: Demand["steps"]): boolean {
+  return ["stunning", "sticking"].every((wanted) => steps.some(({ name }) => name === wanted));
+}
 
 /**
  * Time limits, and gates: a head is stunned only when somebody can stick it at once and when there is a place for it to
@@ -12,20 +24,10 @@ const TO_CHILL =
  */
 export function watchesOf({ steps }: Demand, { stations, dwells }: Parts): { limits: unknown[]; gates: unknown[] } {
   const has = (name: string): boolean => steps.some((step) => step.name === name);
-  const kill = has("stunning") && has("sticking");
+  const kill = watchesKill(steps);
   const bleeding = dwells.find(({ name }) => name === "bleeding");
   const limits = [
-    ...(kill
-      ? [
-          {
-            name: "stun to stick",
-            from: "end of stunning",
-            to: "start of sticking",
-            max: "10 s",
-            source: STUN_TO_STICK,
-          },
-        ]
-      : []),
+    ...(kill ? [STUN_TO_STICK] : []),
     ...(has("sticking") && has("chilling")
       ? [{ name: "kill to chill", from: "end of sticking", to: "entry to chilling", max: "45 min", source: TO_CHILL }]
       : []),

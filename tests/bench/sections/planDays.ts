@@ -4,7 +4,7 @@ import { type Section, shown } from "../section.ts";
 const DAYS = [
   { name: "every feature, 6,000 heads", file: "every-part.json", heads: 6000 },
   { name: "Ferncote", file: "ferncote.json", heads: 0 },
-  { name: "Brackenhurst", file: "brackenhurst-chains.json", heads: 0 },
+  { name: "Tavelmoss", file: "tavelmoss-chains.json", heads: 0 },
   { name: "Sallowfield", file: "sallowfield-compact.json", heads: 0 },
 ];
 

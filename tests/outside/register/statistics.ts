@@ -9,10 +9,12 @@ const row = (
   labels: OutsideRow["labels"] = ["V-num"],
 ): OutsideRow => ({ id, what, source, labels, sourceClass, simulated: 0, exact });
 
-const notYet = (id: string, what: string, source: string): OutsideRow => ({
+const otherRule = (id: string, what: string, source: string, elsewhere = ""): OutsideRow => ({
   ...row(id, what, source, "P", 0),
-  notChecked: "not yet: the statistics room has no such function",
+  notChecked: `a rule that this program does not use: it picks the best by that of Kim and Nelson (5.23)${elsewhere}`,
 });
+
+const TABLED_H = "; the tabled h checks Student's t in tests/sim/statistics/studentTwoSidedP.test.ts";
 
 export const STATISTICS: OutsideRow[] = [
   row("5.t", "Student t quantiles, 7 rows of 3, against the table and Cephes", "any statistics text; SciPy", "P", 42),
@@ -32,9 +34,19 @@ export const STATISTICS: OutsideRow[] = [
     ...row("5.10", "Cover of 2000 intervals of 95 %: 1867 to 1931 of them", "binomial", "W", 0),
     simulated: 1,
   },
-  notYet("5.20", "Dudewicz-Dalal h at 0.90", "Dudewicz and Dalal 1975; Law, Simulation Modeling and Analysis, ch. 10"),
-  notYet("5.21", "Dudewicz-Dalal h at 0.95", "Dudewicz and Dalal 1975; Law, Simulation Modeling and Analysis, ch. 10"),
-  notYet("5.22", "Rinott h at 0.95", "Rinott 1978"),
+  otherRule(
+    "5.20",
+    "Dudewicz-Dalal h at 0.90",
+    "Dudewicz and Dalal 1975; Law, Simulation Modeling and Analysis, ch. 10",
+    TABLED_H,
+  ),
+  otherRule(
+    "5.21",
+    "Dudewicz-Dalal h at 0.95",
+    "Dudewicz and Dalal 1975; Law, Simulation Modeling and Analysis, ch. 10",
+    TABLED_H,
+  ),
+  otherRule("5.22", "Rinott h at 0.95", "Rinott 1978"),
   row("5.23", "Constants of Kim and Nelson", "Kim and Nelson 2001, form from memory", "P", 6, ["V-closed", "MEM"]),
   row(
     "5.30",

@@ -118,14 +118,4 @@ export const TRADE: OutsideRow[] = [
     simulated: 0,
     exact: 5,
   },
-  {
-    id: "6.1-6.11",
-    what: "Critical values, maximum-likelihood fits, censored up-times",
-    source: "see Stephens 1974, 1986",
-    labels: ["V-num", "MEM"],
-    sourceClass: "P",
-    simulated: 0,
-    exact: 0,
-    notChecked: "the program does not fit distributions yet",
-  },
 ];

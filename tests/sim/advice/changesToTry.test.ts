@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { changesToTry } from "../../../sim/advice/index.ts";
 import { compileLine } from "../../../sim/line/index.ts";
-import type { Plan } from "../../../sim/plan/index.ts";
+import { type Plan, staggerWords, stopFit } from "../../../sim/plan/index.ts";
 import { BREAKS, JAMMING, TWO_ALIKE } from "../../support/advicePlants.ts";
 import { breakdown } from "../../support/breakdowns.ts";
 import { chain, crew, manual, onChain, planOf, saturated, station } from "../../support/plans.ts";
@@ -50,10 +50,16 @@ describe("what is tried", () => {
         "18 instead of 12 places in bleeding",
         "24 instead of 12 places in bleeding",
         "9 instead of 12 places in bleeding",
-        "all crews on break at once",
+        "breaks for all at the same time",
         "one crew after another on break, as heads flow and 24 instead of 12 places in bleeding",
       ]),
     );
+  });
+
+  it("holds the stagger that check and a day's report name", () => {
+    const { breaks } = stopFit(BREAKS)!.stagger!;
+    const change = changesToTry(BREAKS).singles.find(({ label }) => label === staggerWords(breaks))!;
+    expect(change.on(BREAKS).plan.day.breaks).toEqual(breaks);
   });
 
   it("puts no more positions into a window of a chain than it has places", () => {

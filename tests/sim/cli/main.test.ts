@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import packageJson from "../../../package.json" with { type: "json" };
 import { cliFolder } from "../../support/cliFolder.ts";
+import { NAMED_DANGERS } from "../../support/dangers.ts";
 import { runCli } from "../../support/runCli.ts";
 
 /** Starting the program and loading the report take most of a second each time. */
@@ -29,6 +30,13 @@ describe("gambrel", PATIENCE, () => {
     const { out } = await runCli(cliFolder(), ["--help"]);
     for (const line of [/0 +done/, /1 +failed/, /2 +bad input/, /130 +stopped/, /143 +stopped/])
       expect(out).toMatch(line);
+  });
+
+  it("says in --help, in two lines, what hurts on such a line and who decides", async () => {
+    const { out } = await runCli(cliFolder(), ["--help"]);
+    const last = out.trimEnd().split("\n").slice(-2);
+    for (const danger of NAMED_DANGERS) expect(last.join("\n")).toMatch(danger);
+    expect(Math.max(...last.map((line) => line.length))).toBeLessThan(125);
   });
 
   it.each([

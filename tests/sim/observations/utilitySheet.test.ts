@@ -28,7 +28,7 @@ describe("the sheet of water, heat, air and electricity", () => {
   });
 
   // No published value for rabbits. Chickens, by analogy: 1.45 to 6.30 m3 and 170 to 490 kWh for a tonne (2023/2749, partly from memory).
-  it.each(["ferncote", "brackenhurst-chains", "sallowfield-compact"])(
+  it.each(["ferncote", "tavelmoss-chains", "sallowfield-compact"])(
     "of %s lies inside or near what chickens take",
     (name) => {
       const example = readExample(name).plan;

@@ -1,6 +1,6 @@
 import { useEffect } from "preact/hooks";
 import { isolated } from "../../frame/index.ts";
-import { CAUTIONS } from "../../report/cautions.ts";
+import { CAUTIONS, DANGERS, DANGERS_IN_SHORT } from "../../report/cautions.ts";
 import { PlanEditor } from "../editor/PlanEditor.tsx";
 import { Controls } from "./Controls.tsx";
 import { DayStrip } from "./DayStrip.tsx";
@@ -19,6 +19,7 @@ export function App() {
   return (
     <>
       <Head />
+      <Dangers />
       <main>
         <div class="stage">
           <div class="deck">
@@ -46,6 +47,26 @@ export function App() {
       {state.editorOpen.value && <PlanEditor />}
       <Notice />
     </>
+  );
+}
+
+/** What hurts on such a line, before anything of it is drawn: in short, and each danger on request (the last one says who decides). */
+function Dangers() {
+  const [what, who] = DANGERS_IN_SHORT;
+  return (
+    <section class="dangers" aria-label="Cautions">
+      <p>
+        <b>{what}</b> {who}
+      </p>
+      <details>
+        <summary>What to do about each</summary>
+        <ul>
+          {DANGERS.slice(0, -1).map((danger) => (
+            <li key={danger}>{danger}</li>
+          ))}
+        </ul>
+      </details>
+    </section>
   );
 }
 

@@ -1,6 +1,7 @@
 import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { cliFolder } from "../../../support/cliFolder.ts";
+import { NAMED_DANGERS } from "../../../support/dangers.ts";
 import { demandFile } from "../../../support/demands.ts";
 import { improveFileOf } from "../../../support/improveCases.ts";
 import { offersFile } from "../../../support/offers.ts";
@@ -17,6 +18,15 @@ describe("gambrel check", PATIENCE, () => {
     expect({ code, out }).toEqual({ code: 0, out: "" });
     expect(err).toMatch(/^a\.txt: sound\. Plan "Small plant" with 4 stages/);
     expect(err).toMatch(/study\.json: sound\. Study "Skinners & places" with 3 variants/);
+  });
+
+  it("says in one paragraph what hurts on such a line and who decides, but not in the JSON", async () => {
+    const { out, err } = await runCli(cliFolder(), ["check", "plan.json", "--json"]);
+    const said = err.split("\n").filter((line) => NAMED_DANGERS.every((danger) => danger.test(line)));
+    expect(said).toHaveLength(1);
+    expect(out).not.toMatch(/veterinarian/);
+    const unsound = await runCli(cliFolder(), ["check", "absent.json"]);
+    expect(unsound.err).not.toMatch(/veterinarian/);
   });
 
   it("warns of what a sound plan probably does not mean, and still ends with exit code 0", async () => {

@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { UNITS_OF_TIME } from "../../../../sim/cli/options.ts";
 import { time } from "../../../../sim/units/index.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
+import { NAMED_DANGERS } from "../../../support/dangers.ts";
 import { runCli } from "../../../support/runCli.ts";
 import { CYCLES } from "../../../support/timeStudies.ts";
 
@@ -25,6 +26,8 @@ describe("gambrel fit", PATIENCE, () => {
       /4 tests were made\. With faultless times, chance alone gives about 0\.2 findings, 0\.04 of them strong/,
     );
     expect(err).toMatch(/Advice \(look at the findings first\): lognormal/);
+    for (const danger of NAMED_DANGERS) expect(err).toMatch(danger);
+    expect(out).not.toMatch(/veterinarian/);
     expect(readdirSync(folder).sort()).toEqual(["plan.json", "study.json", "times.csv"]);
   });
 

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { KINDS_OF_PLANT } from "../../../../sim/cli/options.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
+import { NAMED_DANGERS } from "../../../support/dangers.ts";
 import { demandFile } from "../../../support/demands.ts";
 import { runCli } from "../../../support/runCli.ts";
 
@@ -56,19 +57,7 @@ describe("gambrel size", PATIENCE, () => {
 
   it("says what hurts on such a line, and who decides", async () => {
     const { err } = await runCli(folderWith(SMALL), ["size", "demand.json", "--replications", "2"]);
-    for (const word of [
-      /jam/,
-      /blades/i,
-      /electricity and water/i,
-      /lifting/i,
-      /cold/i,
-      /water hot/,
-      /infection/,
-      /pain/,
-    ]) {
-      expect(err).toMatch(word);
-    }
-    expect(err).toMatch(/law at the site, the official veterinarian, the makers' manuals and licensed practice/);
+    for (const danger of NAMED_DANGERS) expect(err).toMatch(danger);
   });
 
   it("prints design and results as JSON and writes nothing unless asked", async () => {

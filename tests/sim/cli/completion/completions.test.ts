@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { COMPLETIONS, commandTree, manualPage, manualText } from "../../../../sim/cli/completion/index.ts";
 import { program } from "../../../../sim/cli/program.ts";
+import { NAMED_DANGERS } from "../../../support/dangers.ts";
 import { fakeTerminal } from "../../../support/fakeTerminal.ts";
 import { temporaryFolder } from "../../../support/temporaryFolder.ts";
 
@@ -53,6 +54,7 @@ describe("the manual", () => {
     for (const { name } of TREE) expect(text).toMatch(new RegExp(`^ {4}gambrel ${name}`, "m"));
     for (const [, long] of OPTIONS) expect(text).toContain(`${long}`);
     expect(text).toMatch(/^EXIT STATUS\n {4}0\n {8}Done\./m);
+    for (const danger of NAMED_DANGERS) expect(text.replace(/\s+/g, " ")).toMatch(danger);
     expect(text.replace(/\s+/g, " ")).toContain("Animal welfare and people's safety come first");
     expect(text.split("\n").filter((line) => line.length > 100)).toEqual([]);
   });

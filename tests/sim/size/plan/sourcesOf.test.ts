@@ -17,6 +17,9 @@ it("sourcesOf calls a figure published in a line of its own, and not where the d
     designOf(changes)
       .plan.sources.filter(({ kind }) => kind === "published")
       .map(({ path }) => path);
-  expect(published({})).toEqual(["supply.loads[0].liveWeight.normal.mean", "line.chilling.chilling.core"]);
-  expect(published({ animals: { liveWeight: "2.4 kg" }, chilling: { core: "3 degC" } })).toEqual([]);
+  const limit = 'limits["stun to stick"].max';
+  expect(published({})).toEqual(["supply.loads[0].liveWeight.normal.mean", "line.chilling.chilling.core", limit]);
+  expect(published({ animals: { liveWeight: "2.4 kg" }, chilling: { core: "3 degC" } })).toEqual([limit]);
+  const noKill = { steps: { stunning: { leftOut: true } } };
+  expect(published(noKill)).not.toContain(limit);
 });

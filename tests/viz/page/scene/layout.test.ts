@@ -50,7 +50,7 @@ describe("layoutOf", () => {
       expect(sidings.length).toBeGreaterThan(0);
       for (const place of sidings) expect(place!.row).toBe(layout.stages[sketch.stages[place!.stage]!.sentFrom]!.row);
     }
-    expect(layoutOf(SKETCHES.get("brackenhurst-chains.json")!, 964).rows.length).toBe(3);
+    expect(layoutOf(SKETCHES.get("tavelmoss-chains.json")!, 964).rows.length).toBe(3);
     expect(layoutOf(SKETCHES.get("every-part.json")!, 964).rows.length).toBe(4);
   });
 
