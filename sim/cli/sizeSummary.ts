@@ -162,7 +162,8 @@ function chillerWords(chiller: SizedChiller, hangingSeconds: number, carcassesPe
       ? `${name}: ${hooks} hooks of ${headsPerHook}, as given. ${stay}`
       : `${name}: ${hooks} hooks of ${headsPerHook} = ${formatNumber(present, 5)} carcasses x (1 + ${formatShare(spareShare)} spare) / ${headsPerHook}, rounded up. ${stay}`,
     `Carcasses at once: the larger of ${rate} x stay = ${formatNumber(chiller.headsPerSecond * staySeconds, 5)} and ${formatNumber(fromLoads, 5)} that loads bring within the stay, at most the day's ${formatNumber(carcassesPerDay, 5)}.`,
-    `heat out of the carcasses: ${formatNumber(chiller.meanKilowatts)} kW on the average (${joules} x the day's carcasses / (${formatDuration(hangingSeconds)} + ${formatDuration(seconds)})), ${formatNumber(chiller.peakKilowatts)} kW at most (carcasses at once x ${joules} / stay); fans, walls, doors and people come on top`,
+    `heat out of the carcasses: ${formatNumber(chiller.meanKilowatts)} kW on the average (${joules} x the day's carcasses / (${formatDuration(hangingSeconds)} + ${formatDuration(seconds)})), ${formatNumber(chiller.peakKilowatts)} kW at most (carcasses at once x ${joules} / stay)`,
+    `electricity: ${formatNumber(chiller.electricKilowatts)} kW on the average = (${formatNumber(chiller.meanKilowatts)} kW of carcasses + ${formatNumber(chiller.otherKilowatts)} kW of doors, people and walls + ${formatNumber(chiller.fanKilowatts)} kW of fans) / ${formatNumber(chiller.cop)} + the fans, unless its power is given below`,
   ];
 }
 
@@ -194,7 +195,7 @@ function flowLines({ byProducts, utilities }: Design): string[] {
   return [
     ...(byProducts.length === 0 ? [] : table),
     `water: ${formatNumber(litresPerDay / 1000)} m3 a day, ${formatNumber(litresPerHead)} L a head hung: what each head, hour of the shifts and crate takes below, reused water and cleaning not counted`,
-    `power of the machines and the chiller as given below: ${formatNumber(kilowatts)} kW, over the shifts ${formatNumber(kilowattHoursPerDay)} kWh a day`,
+    `power of the machines as given below, and of the chiller: ${formatNumber(kilowatts)} kW, over the shifts ${formatNumber(kilowattHoursPerDay)} kWh a day`,
   ];
 }
 

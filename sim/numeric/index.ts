@@ -1,5 +1,6 @@
 /** Small numerical methods: leaf, imports nothing. */
 
+export { annuityFactor, loanPayment } from "./annuity.ts";
 export { digamma, trigamma } from "./digamma.ts";
 export { jStat } from "./jStat.ts";
 export { type Minimum, nelderMead } from "./nelderMead.ts";

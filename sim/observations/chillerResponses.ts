@@ -1,9 +1,12 @@
 import type { DayRecord, StageRecord } from "../engine/index.ts";
 import type { Dwell, Plan } from "../plan/index.ts";
+import { type CoolingLoad, coolingLoad } from "./coolingLoad.ts";
 import type { Response } from "./response.ts";
 import { per, row } from "./row.ts";
 import { stageRecordOf } from "./stageRecordOf.ts";
 import { openSeconds } from "./workingTime.ts";
+
+const MEAN_SPAN = "mean from the first shift's start to the last carcass out";
 
 /** Hooks in use, and the heat a chilling stage with computed times has to carry off. */
 export function chillerResponses(plan: Plan): Response[] {
@@ -12,6 +15,7 @@ export function chillerResponses(plan: Plan): Response[] {
     return [
       ...(stage.headsPerHook > 1 || stage.dwell.kind === "chilling" ? hooks(stage) : []),
       ...(stage.dwell.kind === "chilling" ? heat(stage, plan) : []),
+      ...(stage.cooling === undefined ? [] : coldRoom(stage, plan)),
     ];
   });
 }
@@ -39,11 +43,48 @@ function heat({ name }: Dwell, plan: Plan): Response[] {
   const mean: Response["of"] = (day) => per(joules(day), openSeconds(day, plan) * 1000);
   const peak: Response["of"] = (day) =>
     peakKilowatts(stageRecordOf(day, name), day.finishSeconds - day.watchedFromSeconds);
-  const span = "mean from the first shift's start to the last carcass out";
   return [
-    row(`heatLoad.${name}.mean`, `${name}: heat out of carcasses, ${span}`, "kW", mean),
+    row(`heatLoad.${name}.mean`, `${name}: heat out of carcasses, ${MEAN_SPAN}`, "kW", mean),
     row(`heatLoad.${name}.peak`, `${name}: heat out of carcasses with the most in it (Little's law)`, "kW", peak),
   ];
+}
+
+/** All heat of the room, and the electricity that follows from it; `energy.NAME` has that of the day. */
+function coldRoom(stage: Dwell, plan: Plan): Response[] {
+  const { name, cooling } = stage;
+  const load = (read: (load: CoolingLoad) => number | null): Response["of"] => {
+    return (day) => {
+      const found = coolingLoad(stage, day, plan);
+      return found === null ? null : read(found);
+    };
+  };
+  const meaning =
+    "Heat of carcasses, air through doors, people, walls, fans and lights; electricity is that heat by the coefficient of performance, and what fans and lights draw.";
+  const rows = [
+    row(
+      `coldLoad.${name}.mean`,
+      `${name}: all heat taken out, ${MEAN_SPAN}`,
+      "kW",
+      load(({ heatKilowattHours, hours }) => per(heatKilowattHours, hours)),
+    ),
+    row(
+      `coldLoad.${name}.peak`,
+      `${name}: all heat with the most carcasses in it`,
+      "kW",
+      load(({ peakHeatKilowatts }) => peakHeatKilowatts),
+    ),
+    row(
+      `coldPower.${name}.peak`,
+      `${name}: electricity with the most carcasses in it`,
+      "kW",
+      load(({ peakElectricKilowatts }) => peakElectricKilowatts),
+      { better: "less" },
+    ),
+    row(`cop.${name}`, `${name}: heat taken out for each unit of electricity, fans apart`, "", () => cooling!.cop, {
+      better: "more",
+    }),
+  ];
+  return rows.map((each) => ({ ...each, meaning }));
 }
 
 /** Heat per second that a carcass is in the stage, on the average, times the most that were in it at once (Little 1961). */

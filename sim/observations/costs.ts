@@ -1,6 +1,7 @@
 import type { DayRecord } from "../engine/index.ts";
-import { DEAD_ON_ARRIVAL, steps } from "../line/index.ts";
+import { steps } from "../line/index.ts";
 import type { Capital, Money, Plan } from "../plan/index.ts";
+import { livePaidKg } from "./carcassKg.ts";
 import { paidTime } from "./labour.ts";
 import { plantUse } from "./utilityUse.ts";
 
@@ -11,6 +12,7 @@ export interface Costs {
   water: number;
   wasteWater: number;
   energy: number;
+  fuel: number;
   capital: number;
   processing: number;
   animals: number;
@@ -29,10 +31,11 @@ export function costs(day: DayRecord, plan: Plan, money: Money): Costs {
     water: use.freshLitres * money.waterPerLitre,
     wasteWater: use.freshLitres * money.wasteWaterPerLitre,
     energy: use.kilowattHours * money.energyPerKilowattHour,
+    fuel: use.fuelKilowattHours * money.fuelPerKilowattHour,
     capital: capitals(plan).reduce((sum, capital) => sum + capitalPerDay(capital), 0),
   };
   const processing = Object.values(parts).reduce((sum, part) => sum + part, 0);
-  const animals = livePaidKg(day) * (money.livePricePerKg ?? 0);
+  const animals = livePaidKg(day, plan) * (money.livePricePerKg ?? 0);
   return { ...parts, processing, animals, total: processing + animals };
 }
 
@@ -55,8 +58,4 @@ function pay(day: DayRecord, plan: Plan, money: Money): Pick<Costs, "regularPay"
     overtimePay += overtimeSeconds * rate * money.overtimeFactor;
   }
   return { regularPay, overtimePay };
-}
-
-function livePaidKg({ masses }: DayRecord): number {
-  return masses.liveKg - (masses.outKg[DEAD_ON_ARRIVAL] ?? 0);
 }

@@ -8,12 +8,15 @@ export { bottleneckKey, boundLabel, shareKey, TOTAL_KEY } from "./binding/boundR
 export { boundTotal } from "./binding/boundSeconds.ts";
 export { slopeIn, slopeKey, slopeLabel } from "./binding/slopeResponses.ts";
 export { PARAMETERS, type Parameter, type Slope, slopesOf, slopesThatHold } from "./binding/slopes.ts";
+// What a day cost, without and with the plant
+export { type CostSheet, costSheet } from "./costSheet.ts";
 // What shares of time are taken over
 export { WORK_IN_HAND } from "./crewResponses.ts";
 // Values as words
 export { dayNotes } from "./dayNotes.ts";
 export { killLineKeys, killStopResponses, needsKillStops } from "./killStopResponses.ts";
 // One day's values
+export { type MassBalance, type MassLine, massBalance } from "./massBalance.ts";
 export { measure, measurer } from "./measure.ts";
 // Overall equipment effectiveness, for other figures than a day's
 export { type Oee, type OeeElements, oee } from "./oee.ts";
@@ -23,3 +26,4 @@ export { responsesOf } from "./responsesOf.ts";
 export { OWN_TIME, ownShare } from "./stageResponses.ts";
 export { supportOf } from "./supportOf.ts";
 export { usualResponses } from "./usualResponses.ts";
+export { type UtilitySheet, utilitySheet } from "./utilitySheet.ts";

@@ -1,6 +1,7 @@
 import type { DayRecord } from "../engine/index.ts";
-import { CARCASS, steps } from "../line/index.ts";
-import type { Plan } from "../plan/index.ts";
+import { steps } from "../line/index.ts";
+import { type Plan, presentationWords } from "../plan/index.ts";
+import { carcassOutKg, carcassSoldKg, weighedLiveKg } from "./carcassKg.ts";
 import type { Response } from "./response.ts";
 import { per, row } from "./row.ts";
 
@@ -15,7 +16,7 @@ export function massResponses(plan: Plan): Response[] {
     balanceError,
     { format: "share", better: "less" },
   );
-  const carcass = row("carcassKg", "Carcass weight out", "kg", carcassKg, { better: "more" });
+  const carcass = row("carcassKg", "Carcass weight out", "kg", carcassOutKg, { better: "more" });
   return names.length === 0
     ? [live, carcass, balance]
     : [live, carcass, dressing(plan), balance, ...names.map((name) => byProduct(name))];
@@ -27,20 +28,23 @@ function byProductNames(plan: Plan): string[] {
   return [...new Set(taken.map(({ name }) => name))];
 }
 
-function carcassKg({ masses }: DayRecord): number {
-  return masses.outKg[CARCASS] ?? 0;
-}
-
-/** Of the heads that left as carcasses; what cut-up took off them is not carcass any more. */
+/**
+ * Of the heads that left as carcasses; what cut-up took off them is not carcass any more. Hot or cold, of the live weight at the
+ * farm or at slaughter, as the plan's presentation says.
+ */
 function dressing(plan: Plan): Response {
-  const words = plan.dressing === "" ? "" : ` (${plan.dressing})`;
   return row(
     "dressingPercentage",
-    `Dressing percentage${words}`,
-    "share of live weight",
-    (day) => per(carcassKg(day), day.masses.carcassLiveKg),
+    `Dressing percentage${dressingWords(plan)}`,
+    `share of live weight${plan.presentation === null ? "" : ` at ${plan.presentation.liveWeight === "farm" ? "the farm" : "slaughter"}`}`,
+    (day) => per(carcassSoldKg(day, plan), weighedLiveKg(day.masses.carcassLiveKg, plan)),
     { format: "share", better: "more" },
   );
+}
+
+function dressingWords({ presentation, dressing: words }: Plan): string {
+  if (presentation !== null) return ` (${presentationWords(presentation)})`;
+  return words === "" ? "" : ` (${words})`;
 }
 
 function byProduct(name: string): Response {

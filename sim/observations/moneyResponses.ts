@@ -5,6 +5,7 @@ import { type Costs, capitals, costs } from "./costs.ts";
 import type { Response } from "./response.ts";
 import { revenue, revenueOf } from "./revenue.ts";
 import { per, row } from "./row.ts";
+import { drawsWater } from "./serviceResponses.ts";
 import { usesEnergy, usesWater } from "./utilityUse.ts";
 
 /** Cost, revenue and margin of the day; nothing for a plan without money. "Per head" is per carcass out. */
@@ -16,7 +17,7 @@ export function moneyResponses(plan: Plan): Response[] {
     ...perUnit(plan, money),
     ...(earns.length > 0 ? margins(plan, money) : []),
     ...costParts(plan, money),
-    ...earns.map((product) => earned(product, money)),
+    ...earns.map((product) => earned(product, plan, money)),
   ];
 }
 
@@ -50,10 +51,10 @@ function perUnit(plan: Plan, money: Money): Response[] {
 
 function margins(plan: Plan, money: Money): Response[] {
   const { currency } = money;
-  const margin = (day: DayRecord) => revenue(day, money) - costs(day, plan, money).total;
+  const margin = (day: DayRecord) => revenue(day, plan, money) - costs(day, plan, money).total;
   const words = money.livePricePerKg === null ? "animals not reckoned" : "animals included";
   return [
-    row("revenue", "Revenue of the day", currency, (day) => revenue(day, money), MORE),
+    row("revenue", "Revenue of the day", currency, (day) => revenue(day, plan, money), MORE),
     row("margin", `Margin of the day, ${words}`, currency, margin, MORE),
     row(
       "marginPerHead",
@@ -70,13 +71,15 @@ function margins(plan: Plan, money: Money): Response[] {
 
 function costParts(plan: Plan, money: Money): Response[] {
   const all = steps(plan);
-  const wet = all.some(usesWater);
+  const consumers = plan.utilities?.consumers ?? [];
+  const wet = all.some(usesWater) || consumers.some(drawsWater);
   const parts: [keyof Costs, string, boolean][] = [
     ["regularPay", "pay inside the shifts", plan.crews.length > 0],
     ["overtimePay", `overtime pay, ${money.overtimeFactor} times the usual`, plan.crews.length > 0],
     ["water", "fresh water", wet],
     ["wasteWater", "waste water", wet],
-    ["energy", "energy", all.some(usesEnergy)],
+    ["energy", "energy", all.some(usesEnergy) || consumers.length > 0],
+    ["fuel", "fuel for hot water", consumers.some(({ celsius }) => celsius !== null)],
     ["capital", "capital, straight line without interest", capitals(plan).length > 0],
     ["processing", "processing, animals not included", true],
     ["animals", "live animals", money.livePricePerKg !== null],
@@ -89,12 +92,12 @@ function costParts(plan: Plan, money: Money): Response[] {
     );
 }
 
-function earned(product: string, money: Money): Response {
+function earned(product: string, plan: Plan, money: Money): Response {
   return row(
     `revenue.${product}`,
     `Revenue: ${product}`,
     money.currency,
-    (day) => revenueOf(product, day, money),
+    (day) => revenueOf(product, day, plan, money),
     MORE,
   );
 }

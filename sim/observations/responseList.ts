@@ -13,8 +13,10 @@ import { limitResponses } from "./limitResponses.ts";
 import { massResponses } from "./massResponses.ts";
 import { moneyResponses } from "./moneyResponses.ts";
 import { oeeResponses } from "./oeeResponses.ts";
+import { plantCostResponses } from "./plantCostResponses.ts";
 import type { Response } from "./response.ts";
 import { sectionResponses } from "./sectionResponses.ts";
+import { serviceResponses } from "./serviceResponses.ts";
 import { sharedBreakdownResponses } from "./sharedBreakdownResponses.ts";
 import { stageResponses } from "./stageResponses.ts";
 import { stunnedResponses } from "./stunnedResponses.ts";
@@ -34,7 +36,9 @@ export function responseList(plan: Plan): Response[] {
     ...labourResponses(plan),
     ...supplyResponses(plan),
     ...moneyResponses(plan),
+    ...plantCostResponses(plan),
     ...utilityResponses(plan),
+    ...serviceResponses(plan),
     ...massResponses(plan),
     ...chainResponses(plan),
     ...gateResponses(plan),

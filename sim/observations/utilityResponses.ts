@@ -1,8 +1,9 @@
 import type { DayRecord } from "../engine/index.ts";
 import { CARCASS, type Step, steps } from "../line/index.ts";
-import type { Plan } from "../plan/index.ts";
+import type { Consumer, Plan } from "../plan/index.ts";
 import type { Response } from "./response.ts";
 import { per, row } from "./row.ts";
+import { drawsWater } from "./serviceResponses.ts";
 import { plantUse, runningHours, type UtilityUse, usesEnergy, usesWater, utilityUse } from "./utilityUse.ts";
 import { workingSeconds } from "./workingTime.ts";
 
@@ -11,14 +12,21 @@ export function utilityResponses(plan: Plan): Response[] {
   const all = steps(plan);
   const [wet, powered] = [all.filter(usesWater), all.filter(usesEnergy)];
   const plant = plantReading(plan);
+  const served = plan.utilities?.consumers ?? [];
   return [
     // All fresh water leaves as waste water: none is taken to stay on carcasses or to dry away.
-    ...(wet.length > 0 ? [...threeRows(WATER, plant), ...threeRows(WASTE_WATER, plant)] : []),
+    ...(wet.length > 0 || served.some(drawsWater)
+      ? [...threeRows(WATER, plant), ...threeRows(WASTE_WATER, plant)]
+      : []),
     ...(wet.some(washesAgain) ? [washWaterReused(plan)] : []),
-    ...(powered.length > 0 ? threeRows(ENERGY, plant) : []),
+    ...(powered.length > 0 || served.some(drawsPower) ? threeRows(ENERGY, plant) : []),
     ...wet.flatMap((step) => threeRows(WATER, stageReading(step, plan))),
     ...powered.flatMap((step) => threeRows(ENERGY, stageReading(step, plan))),
   ];
+}
+
+function drawsPower({ powerKilowatts, airPerHour }: Consumer): boolean {
+  return powerKilowatts > 0 || airPerHour > 0;
 }
 
 function washesAgain(step: Step): boolean {

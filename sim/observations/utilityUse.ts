@@ -1,6 +1,8 @@
 import type { DayRecord } from "../engine/index.ts";
 import { type Step, steps } from "../line/index.ts";
 import type { Plan, Utilities } from "../plan/index.ts";
+import { coolingLoad } from "./coolingLoad.ts";
+import { serviceTotals, serviceUses } from "./plantServices.ts";
 import { stageRecordOf } from "./stageRecordOf.ts";
 import { openSeconds, workingSeconds } from "./workingTime.ts";
 
@@ -8,10 +10,11 @@ import { openSeconds, workingSeconds } from "./workingTime.ts";
 export interface UtilityUse {
   freshLitres: number;
   reusedLitres: number;
+  /** Electricity. */
   kilowattHours: number;
+  /** Of the consumers beside the stages, which alone heat water. */
+  fuelKilowattHours: number;
 }
-
-export const NO_UTILITIES: UtilityUse = { freshLitres: 0, reusedLitres: 0, kilowattHours: 0 };
 
 /**
  * Use of one stage on one day. By the head (crate steps: by the crate) as often as work ended there; by the hour while the
@@ -27,8 +30,14 @@ export function utilityUse(step: Step, day: DayRecord, plan: Plan): UtilityUse {
   return {
     freshLitres: litres * (1 - reused),
     reusedLitres: litres * reused,
-    kilowattHours: energyPerHead * processed + powerKilowatts * hours,
+    kilowattHours: energyPerHead * processed + powerKilowatts * hours + coldKilowattHours(step, day, plan),
+    fuelKilowattHours: 0,
   };
+}
+
+/** Of a chiller whose electricity follows from its heat. */
+function coldKilowattHours(step: Step, day: DayRecord, plan: Plan): number {
+  return step.kind === "dwell" ? (coolingLoad(step.of, day, plan)?.electricKilowattHours ?? 0) : 0;
 }
 
 /** Hours in which what is used by the hour is used. */
@@ -36,16 +45,17 @@ export function runningHours(step: Step, day: DayRecord, plan: Plan): number {
   return (step.kind === "dwell" ? openSeconds(day, plan) : workingSeconds(day, plan)) / 3600;
 }
 
-/** Use of the whole plant. */
+/** Use of the whole plant, what stands beside the stages included. */
 export function plantUse(day: DayRecord, plan: Plan): UtilityUse {
-  return steps(plan).reduce((sum, step) => {
-    const use = utilityUse(step, day, plan);
-    return {
-      freshLitres: sum.freshLitres + use.freshLitres,
-      reusedLitres: sum.reusedLitres + use.reusedLitres,
-      kilowattHours: sum.kilowattHours + use.kilowattHours,
-    };
-  }, NO_UTILITIES);
+  const services = serviceTotals(serviceUses(day, plan));
+  const uses = steps(plan).map((step) => utilityUse(step, day, plan));
+  const sum = (of: (use: UtilityUse) => number, first: number) => uses.reduce((total, use) => total + of(use), first);
+  return {
+    freshLitres: sum(({ freshLitres }) => freshLitres, services.litres),
+    reusedLitres: sum(({ reusedLitres }) => reusedLitres, 0),
+    kilowattHours: sum(({ kilowattHours }) => kilowattHours, services.electricKilowattHours),
+    fuelKilowattHours: services.heatKilowattHours * (plan.utilities?.fuelPerHeat ?? 0),
+  };
 }
 
 export function utilitiesOf(step: Step): Utilities {
@@ -59,5 +69,5 @@ export function usesWater(step: Step): boolean {
 
 export function usesEnergy(step: Step): boolean {
   const { energyPerHead, powerKilowatts } = utilitiesOf(step);
-  return energyPerHead > 0 || powerKilowatts > 0;
+  return energyPerHead > 0 || powerKilowatts > 0 || (step.kind === "dwell" && step.of.cooling !== undefined);
 }

@@ -11,6 +11,13 @@ export { planJsonSchema } from "./planJsonSchema.ts";
 export { type PlanReading, readPlan } from "./readPlan.ts";
 export type { TextFiles } from "./textFiles.ts";
 
+// What is sold, and what the line takes off
+
+export { keptParts } from "./presentation/keptParts.ts";
+export { chillLossNames, leftBefore, lineYield, massAlong, type TakenOff } from "./presentation/massAlong.ts";
+export { presentationWords, publishedName } from "./presentation/presentationWords.ts";
+export { publishedYield } from "./presentation/publishedYield.ts";
+
 // How planned stops fit places and times
 
 export { meanDayEnd } from "./stops/meanDay.ts";
@@ -38,7 +45,9 @@ export { type PathStep, parsePath } from "./parsePath.ts";
 export { readNamedFile } from "./readNamedFile.ts";
 export { type Place, type Resolved, resolvePath } from "./resolvePath.ts";
 export { breakdowns, stationBreakdowns } from "./schema/breakdowns.ts";
-export { amount as moneyAmount, money, pay } from "./schema/money.ts";
+export { money } from "./schema/money.ts";
+export { amount as moneyAmount, pay } from "./schema/moneyText.ts";
+export { presentation } from "./schema/presentation.ts";
 export { clock, quantity, quantityAboveZero, readBy, share } from "./schema/readBy.ts";
 export { oneKeyOf, record } from "./schema/record.ts";
 export { freeText, name, saidText } from "./schema/text.ts";

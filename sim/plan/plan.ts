@@ -23,10 +23,16 @@ export interface Plan {
   stunned: Stunned | null;
   /** Vessels that by-products run into; the stages say what runs where. */
   vessels: Vessel[];
+  /** What the plant uses beside its stages; null when the plan tells nothing of it. */
+  utilities: PlantUtilities | null;
   /** What it all costs and earns; null when the plan gives no money. */
   money: Money | null;
-  /** What stays on the carcass, in words: a dressing percentage means nothing without it. */
+  /** What stays on the carcass, in words: a dressing percentage means nothing without it. Empty where the next says it. */
   dressing: string;
+  /** What is sold as a carcass; null when the plan does not say. */
+  presentation: Presentation | null;
+  /** Shares of the live weight at slaughter that add up to 1; null when the plan gives none. */
+  bodyParts: BodyParts | null;
   /** Heads per hour the owner wants, or null. Drawn and reported, never enforced. */
   targetHeadsPerSecond: number | null;
 }
@@ -241,6 +247,50 @@ export interface ByProduct {
   share: number;
   of: "live weight" | "what is left";
   vessel: string | null;
+  /** What is lost in the chiller: a carcass weighed hot still has it. */
+  chillLoss?: true;
+}
+
+/** Parts that a stage can take off; whatever is left is "rest". */
+export const REMOVABLE_PARTS = [
+  "blood",
+  "skin",
+  "head",
+  "forePaws",
+  "hindPaws",
+  "gut",
+  "liver",
+  "kidneys",
+  "heartAndLungs",
+] as const;
+export type RemovablePart = (typeof REMOVABLE_PARTS)[number];
+export type BodyParts = Record<RemovablePart | "rest", number>;
+
+/** Stands among parts for what drips and dries away in the chiller. */
+export const CHILL_LOSS = "chillLoss";
+
+export const WEIGHED = ["hot", "cold"] as const;
+export const LIVE_WEIGHTS = ["farm", "slaughter"] as const;
+
+/** What a yield has to say of itself before it can be compared with another. */
+export interface YieldTags {
+  head: "on" | "off";
+  paws: "on" | "off";
+  weighed: (typeof WEIGHED)[number];
+  liveWeight: (typeof LIVE_WEIGHTS)[number];
+}
+
+/** What is sold as a carcass. */
+export interface Presentation extends YieldTags {
+  liver: "on" | "off";
+  kidneys: "on" | "off";
+  heartAndLungs: "on" | "off";
+  /** Share of the hot carcass lost in the chiller; null when not given. */
+  chillLossShare: number | null;
+  /** Share of the weight at the farm lost in transport and fasting; null when not given. */
+  journeyLossShare: number | null;
+  /** A yield the line is held against. */
+  yield: (YieldTags & { share: number }) | null;
 }
 
 /** Water in litres, energy in kilowatt-hours. */
@@ -248,6 +298,36 @@ export interface Utilities {
   waterPerHead: number;
   waterPerHour: number;
   energyPerHead: number;
+  powerKilowatts: number;
+}
+
+/** When a consumer of the plant uses what it uses: while the line works, while it is cleaned, or 24 hours. */
+export const DURING = ["work", "cleaning", "all day"] as const;
+
+/** Hot water, compressed air, ventilation, and what leaves through the drains. */
+export interface PlantUtilities {
+  coldCelsius: number;
+  /** Fuel for each unit of heat in hot water: what is not recovered, by the efficiency. */
+  fuelPerHeat: number;
+  /** Electricity for a cubic metre of free air. */
+  kilowattHoursPerAir: number;
+  /** Chemical oxygen demand, kg for each litre of waste water; null when not given. */
+  codPerLitre: number | null;
+  /** What of it is taken out on the site. */
+  codRemovedShare: number;
+  consumers: Consumer[];
+}
+
+/** Litres, degrees Celsius, cubic metres of free air an hour, kilowatts. */
+export interface Consumer {
+  name: string;
+  during: (typeof DURING)[number];
+  waterPerHead: number;
+  waterPerHour: number;
+  waterPerDay: number;
+  /** Temperature of its water; null for cold water. */
+  celsius: number | null;
+  airPerHour: number;
   powerKilowatts: number;
 }
 
@@ -295,6 +375,21 @@ export interface Dwell extends StageBase {
   headsPerHook: number;
   /** Drawn per head, or by conduction from the head's weight. */
   dwell: { kind: "drawn"; seconds: Varying } | { kind: "chilling"; chilling: Chilling };
+  /** What its electricity follows from, besides the heat of the carcasses; absent where the plan gives the power. */
+  cooling?: Cooling;
+}
+
+/** A cold room: heat that comes in whether carcasses do or not, and what taking heat out costs. */
+export interface Cooling {
+  /** Heat taken out for each unit of electricity, fans and lights apart. */
+  cop: number;
+  /** Electricity, which comes back as heat in the room. */
+  fanKilowatts: number;
+  lightKilowatts: number;
+  /** Heat. Doors: mean over the time that the room is kept cold. */
+  wallKilowatts: number;
+  peopleKilowatts: number;
+  doorKilowatts: number;
 }
 
 /** What the computed chilling time starts from; the carcass is a cylinder of the given length. Temperatures in Celsius. */
@@ -436,10 +531,37 @@ export interface Money {
   waterPerLitre: number;
   wasteWaterPerLitre: number;
   energyPerKilowattHour: number;
+  /** Of what heats water. */
+  fuelPerKilowattHour: number;
   /** Pay beyond the last shift is multiplied by this. */
   overtimeFactor: number;
   livePricePerKg: number | null;
+  /** Null when the plan gives none. */
+  plantCosts: PlantCosts | null;
   pricesPerKg: Record<string, number>;
+}
+
+/** What a plant costs beside work, water, energy, machines and animals; 0 where it is not given. */
+export interface PlantCosts {
+  daysPerYear: number;
+  building: { price: number; lifeYears: number } | null;
+  packagingPerCarcass: number;
+  inspectionPerHead: number;
+  inspectionPerSecond: number;
+  /** Of by-products and heads without a price of their own. */
+  wastePerKg: number;
+  overheadPerYear: number;
+  /** A year, of the price of machines and building. */
+  maintenanceShare: number;
+  loan: Loan | null;
+}
+
+/** Paid back in equal payments. */
+export interface Loan {
+  amount: number;
+  interestPerYear: number;
+  years: number;
+  paymentsPerYear: number;
 }
 
 export const MOMENTS = ["entry", "start", "end", "exit"] as const;

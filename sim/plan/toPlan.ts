@@ -1,12 +1,16 @@
+import { tidy } from "./parts/tidy.ts";
 import { toCrew } from "./parts/toCrew.ts";
 import { dayStart, toDay } from "./parts/toDay.ts";
 import { toLiveHandling } from "./parts/toLiveHandling.ts";
 import { toMoney } from "./parts/toMoney.ts";
+import { toPlantUtilities } from "./parts/toPlantUtilities.ts";
+import { toPresentation } from "./parts/toPresentation.ts";
 import { toStage } from "./parts/toStage.ts";
 import { toStunned } from "./parts/toStunned.ts";
 import { toSupply } from "./parts/toSupply.ts";
 import { toVessel } from "./parts/toVessel.ts";
-import type { Plan } from "./plan.ts";
+import type { Plan, Stage } from "./plan.ts";
+import { leftBefore } from "./presentation/massAlong.ts";
 import type { PlanFile } from "./schema/planFile.ts";
 
 /**
@@ -14,6 +18,8 @@ import type { PlanFile } from "./schema/planFile.ts";
  * stages that are left out gone.
  */
 export function toPlan(file: PlanFile): Plan {
+  const presentation = file.presentation && toPresentation(file.presentation);
+  const { bodyParts } = file;
   return {
     name: file.name,
     notes: file.notes,
@@ -27,13 +33,31 @@ export function toPlan(file: PlanFile): Plan {
       uptimeSeconds: uptime,
       repairSeconds: repair,
     })),
-    line: file.line.filter(({ leftOut }) => !leftOut).map((stage) => toStage(stage, dayStart(file.day))),
+    line: withCarcassShares(
+      file.line
+        .filter(({ leftOut }) => !leftOut)
+        .map((stage) => toStage(stage, dayStart(file.day), { presentation, bodyParts })),
+    ),
     limits: file.limits.map(({ min, max, ...limit }) => ({ ...limit, minSeconds: min, maxSeconds: max })),
     gates: file.gates,
     stunned: file.stunned && toStunned(file.stunned),
     vessels: file.vessels.map(toVessel),
+    utilities: file.utilities && toPlantUtilities(file.utilities),
     money: file.money && toMoney(file.money),
     dressing: file.dressing,
+    presentation,
+    bodyParts,
     targetHeadsPerSecond: file.target,
   };
+}
+
+/** A chiller that is not told how heavy carcasses are takes what the line leaves of them. */
+function withCarcassShares(line: Stage[]): Stage[] {
+  return line.map((stage) => {
+    if (stage.kind !== "dwell" || stage.dwell.kind !== "chilling") return stage;
+    const { chilling } = stage.dwell;
+    if (!Number.isNaN(chilling.carcassShare)) return stage;
+    const carcassShare = tidy(leftBefore(line, stage.name));
+    return { ...stage, dwell: { kind: "chilling", chilling: { ...chilling, carcassShare } } };
+  });
 }

@@ -21,15 +21,18 @@ export { stableJson, stableJsonParts } from "./stableJson.ts";
 export type {
   AgainstBest,
   CapacityResults,
+  CostSheet,
   ElementaryEffects,
   Estimate,
   LevelStep,
+  MassBalance,
   PlannedStopCost,
   ProcedureResults,
   ResponseInfo,
   SelectionResults,
   StoppingResults,
   StudyResults,
+  UtilitySheet,
   VariantResults,
 } from "./studyResults.ts";
 export { summaryTable } from "./summaryCsv.ts";

@@ -1,5 +1,5 @@
 import type { DayRecord } from "../engine/index.ts";
-import type { ResponseInfo } from "../observations/index.ts";
+import type { CostSheet, MassBalance, ResponseInfo, UtilitySheet } from "../observations/index.ts";
 import type {
   AgainstBest,
   ElementaryEffects,
@@ -13,7 +13,7 @@ import type { Difference, MeanEstimate } from "./figures.ts";
 import type { KillLineResults } from "./killLineResults.ts";
 import type { Advice, Why } from "./why.ts";
 
-export type { AgainstBest, ElementaryEffects, Estimate, LevelStep, ResponseInfo };
+export type { AgainstBest, CostSheet, ElementaryEffects, Estimate, LevelStep, MassBalance, ResponseInfo, UtilitySheet };
 
 /** Everything a study found: what results.json holds and what the report is drawn from. */
 export interface StudyResults {
@@ -151,6 +151,12 @@ export interface VariantResults {
   plannedStops?: PlannedStopCost | null;
   /** What must be said of the first day: who was absent, heads left where and why, planned stops that cost too much. */
   dayNotes?: string[];
+  /** What went in and came out on the first day, in kilograms; null where the plan takes nothing off. Absent in older results. */
+  massBalance?: MassBalance | null;
+  /** Water, heat, air and electricity of the first day by consumer; null where the plan uses none. Absent in older results. */
+  utilitySheet?: UtilitySheet | null;
+  /** Costs and margin of the first day, without and with what the plant costs; null without money. Absent in older results. */
+  costSheet?: CostSheet | null;
   /** The first replication's day with its traces. */
   day: DayRecord;
 }

@@ -1,5 +1,5 @@
 import type { DayRecord } from "../engine/index.ts";
-import { dayNotes, type ResponseInfo, supportOf } from "../observations/index.ts";
+import { costSheet, dayNotes, massBalance, type ResponseInfo, supportOf, utilitySheet } from "../observations/index.ts";
 import type { Plan } from "../plan/index.ts";
 import type { MeanEstimate, StudyResults, VariantResults } from "../results/index.ts";
 import { levelSteps, pairMeans } from "../statistics/index.ts";
@@ -68,6 +68,9 @@ export function assembleResults(
         killLine: killLineResultsOf(variant.plan, outcomes[index]!, study),
         why: study.why ? whyOf(variant.plan, outcomes[index]!, study) : null,
         dayNotes: dayNotes(variant.plan, outcomes[index]![0]!.day!),
+        massBalance: massBalance(outcomes[index]![0]!.day!, variant.plan),
+        utilitySheet: utilitySheet(outcomes[index]![0]!.day!, variant.plan),
+        costSheet: costSheet(outcomes[index]![0]!.day!, variant.plan),
         day: keptDay(outcomes[index]![0]!.day!),
       };
     }),

@@ -71,8 +71,8 @@ export const ASSUMPTIONS: readonly Assumption[] = [
   invented(
     "animals.yield",
     "chilled carcass as a share of live weight",
-    "57 %",
-    "it depends on what stays on the carcass; weigh your own",
+    "52.5 %",
+    "what the usual steps leave, less 2 % in the chiller: without head and paws, with liver and kidneys; weigh your own",
   ),
   invented("chilling.air", "air in the chiller", "0 degC"),
   {
@@ -84,6 +84,15 @@ export const ASSUMPTIONS: readonly Assumption[] = [
   },
   invented("chilling.airSpeed", "air speed at the carcass", "2 m/s"),
   invented("chilling.carcassLength", "length of the carcass", "0.36 m"),
+  invented("chilling.evaporating", "refrigerant evaporates at", "-8 degC"),
+  invented("chilling.condensing", "refrigerant condenses at", "35 degC"),
+  {
+    ...invented("chilling.shareOfIdeal", "coefficient of performance by that of the ideal cycle", "65 %"),
+    source: "common practice",
+    note: "60 to 75 % of it is usual",
+  },
+  invented("chilling.fans", "electricity of the fans by the most heat of the carcasses", "15 %"),
+  invented("chilling.otherHeat", "heat of doors, people and walls by the most heat of the carcasses", "25 %"),
   invented("chilling.headsPerHook", "heads on one hook", 2),
   invented("chilling.spare", "spare places in the chiller", "5 %"),
   invented("chain.pitch", "from shackle to shackle", "0.3 m"),

@@ -149,6 +149,13 @@ export interface SizedChiller {
   meanKilowatts: number;
   /** With every place that the design rate fills taken. */
   peakKilowatts: number;
+  /** Electricity of the fans, and heat of doors, people and walls. */
+  fanKilowatts: number;
+  otherKilowatts: number;
+  /** Heat taken out for each unit of electricity. */
+  cop: number;
+  /** Electricity: all heat on the average of the shifts by the cop, and the fans. */
+  electricKilowatts: number;
 }
 
 /** An overhead chain through the bleeding dwell. */

@@ -5,6 +5,7 @@ import { dayOf } from "./plan/dayOf.ts";
 import { firstLorryAt } from "./plan/firstLorryAt.ts";
 import { lineOf } from "./plan/lineOf.ts";
 import { liveHandlingOf } from "./plan/liveHandlingOf.ts";
+import { soldOf } from "./plan/soldOf.ts";
 import { sourcesOf } from "./plan/sourcesOf.ts";
 import { vesselsOf } from "./plan/vesselsOf.ts";
 import { watchesOf } from "./plan/watchesOf.ts";
@@ -12,6 +13,7 @@ import { watchesOf } from "./plan/watchesOf.ts";
 /** The plan of a sized line, as its file writes it. */
 export function firstPlan(demand: Demand, parts: Parts): Record<string, unknown> {
   const { rate } = parts;
+  const sold = soldOf(demand);
   return {
     name: demand.name,
     notes: `${demand.notes}${demand.notes === "" ? "" : " "}A first plan, ${parts.choice.name}, sized from a weekly demand; its sources say what was invented.`,
@@ -25,7 +27,7 @@ export function firstPlan(demand: Demand, parts: Parts): Record<string, unknown>
     ...watchesOf(demand, parts),
     vessels: vesselsOf(demand, parts),
     ...(demand.money === null ? {} : { money: demand.written.money }),
-    dressing: `Chilled carcass of ${rounded(demand.animals.yield * 100)} % of live weight; say here what stays on it`,
+    ...(sold === null ? { dressing: "Say what stays on the carcass" } : { presentation: sold }),
   };
 }
 

@@ -78,7 +78,14 @@ function moreThanAnimal({ animals }: DemandFile, steps: readonly Step[]): Fault[
   const off = steps.flatMap(({ figures }) => figures.takesOff ?? []).reduce((sum, { share }) => sum + share, 0);
   if (animals.yield + off <= ALL) return [];
   const found = `carcass and by-products together are ${formatShare(animals.yield + off)} of the live weight`;
-  return [fault(["animals", "yield"], found, "100 % or less", "lower it, or what the steps take off")];
+  return [
+    fault(
+      ["animals", "yield"],
+      found,
+      "100 % or less",
+      "lower it, or what the steps take off: a yield with the head does not go with steps that take it off",
+    ),
+  ];
 }
 
 /** Of a file that is not sound as a whole: what its sound parts say by themselves, so that all faults come at once. */

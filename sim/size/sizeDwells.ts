@@ -1,4 +1,4 @@
-import { chillingOf } from "../chilling/index.ts";
+import { chillingOf, idealCop } from "../chilling/index.ts";
 import { inOrderSeconds } from "../estimate/index.ts";
 import { meanOf, squaredCvOf } from "../random/index.ts";
 import { chillingFigures } from "./chillingFigures.ts";
@@ -81,9 +81,25 @@ export function sizeChiller(demand: Demand, { rate, crates, stations }: Filling)
       headsPerHook,
       joules,
     },
-    meanKilowatts: (rate.carcassesPerDay * joules) / (rate.hangingSeconds + seconds) / 1000,
-    peakKilowatts: (present * joules) / stay / 1000,
+    ...coldRoom(demand.chilling, {
+      meanKilowatts: (rate.carcassesPerDay * joules) / (rate.hangingSeconds + seconds) / 1000,
+      peakKilowatts: (present * joules) / stay / 1000,
+    }),
   };
+}
+
+type Heat = Pick<SizedChiller, "meanKilowatts" | "peakKilowatts">;
+
+/** Fans and what else warms the room go by the most heat of the carcasses: a larger chiller has larger ones. */
+function coldRoom(
+  { evaporating, condensing, shareOfIdeal, fans, otherHeat }: Demand["chilling"],
+  heat: Heat,
+): Heat & Pick<SizedChiller, "fanKilowatts" | "otherKilowatts" | "cop" | "electricKilowatts"> {
+  const cop = shareOfIdeal * idealCop("ammonia", evaporating, condensing);
+  const fanKilowatts = fans * heat.peakKilowatts;
+  const otherKilowatts = otherHeat * heat.peakKilowatts;
+  const electricKilowatts = (heat.meanKilowatts + fanKilowatts + otherKilowatts) / cop + fanKilowatts;
+  return { ...heat, fanKilowatts, otherKilowatts, cop, electricKilowatts };
 }
 
 /** Heads of the whole loads that come within the stay, and of the next one as many as the line then has time for. */

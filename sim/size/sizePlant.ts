@@ -98,7 +98,7 @@ function designOf(
     people,
     shifts: demand.day.shifts.length,
     balance: people === 0 ? 0 : busy / people,
-    utilities: sizeUtilities(demand, parts.rate, parts.crates, { stations, handling }),
+    utilities: sizeUtilities(demand, parts.rate, parts.crates, { stations, handling, chiller: parts.chiller }),
     figures: demand.figures.filter(({ path }) => !isOfAnotherWay(path, choice.way)),
     changes,
     estimate,

@@ -1,18 +1,22 @@
 import type { Demand, HandlingStep } from "./demand.ts";
-import type { RequiredRate, SizedCrates, SizedStation, SizedUtilities } from "./design.ts";
+import type { RequiredRate, SizedChiller, SizedCrates, SizedStation, SizedUtilities } from "./design.ts";
 import { stepShares } from "./stepShares.ts";
 
 const LITRES = 1000;
 
 /**
- * Fresh water and power of the steps and of the crate steps, over the day's shifts; `stations` are of both. The chiller's own figure is its
- * power.
+ * Fresh water and power of the steps and of the crate steps, over the day's shifts; `stations` are of both. The chiller's electricity follows from
+ * its heat, unless its power is given.
  */
 export function sizeUtilities(
   demand: Demand,
   rate: RequiredRate,
   crates: SizedCrates,
-  { stations, handling }: { stations: readonly SizedStation[]; handling: readonly HandlingStep[] },
+  {
+    stations,
+    handling,
+    chiller,
+  }: { stations: readonly SizedStation[]; handling: readonly HandlingStep[]; chiller: SizedChiller | null },
 ): SizedUtilities {
   const shares = stepShares(demand);
   const openSeconds = demand.day.shifts.reduce((sum, { from, to }) => sum + to - from, 0);
@@ -24,7 +28,8 @@ export function sizeUtilities(
     kilowatts += (power / 1000) * positionsOf(name);
   }
   for (const { name, figures } of demand.steps) {
-    const { waterPerHead = 0, waterPerHour = 0, power = 0 } = figures;
+    const { waterPerHead = 0, waterPerHour = 0 } = figures;
+    const power = figures.power ?? (name === chiller?.name ? chiller.electricKilowatts * 1000 : 0);
     cubicMetres += waterPerHead * rate.headsPerDay * shares.get(name)! + waterPerHour * openSeconds;
     kilowatts += (power / 1000) * positionsOf(name);
   }

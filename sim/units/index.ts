@@ -8,6 +8,7 @@ export { flow } from "./flow.ts";
 export { length } from "./length.ts";
 export { mass } from "./mass.ts";
 export { power } from "./power.ts";
+export { pressure } from "./pressure.ts";
 export { rate } from "./rate.ts";
 export { specificHeat } from "./specificHeat.ts";
 export { speed } from "./speed.ts";

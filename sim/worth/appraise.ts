@@ -1,4 +1,5 @@
-import { annuityFactor, presentFactor } from "./annuity.ts";
+import { annuityFactor } from "../numeric/index.ts";
+import { presentFactor } from "./presentFactor.ts";
 
 /** What an option costs to buy and to keep; money in the plan's currency. */
 export interface Purchase {

@@ -125,6 +125,9 @@ export const HAND_MADE_PLAN: Plan = {
   sharedBreakdowns: [],
   money: null,
   dressing: "",
+  presentation: null,
+  utilities: null,
+  bodyParts: null,
   targetHeadsPerSecond: 0.2,
 };
 

@@ -114,6 +114,9 @@ export function planOf(supply: Supply, line: Plan["line"], changes: Partial<Plan
     sharedBreakdowns: [],
     money: null,
     dressing: "",
+    presentation: null,
+    utilities: null,
+    bodyParts: null,
     targetHeadsPerSecond: null,
     ...changes,
   };

@@ -12,7 +12,15 @@ export function wholePlan() {
       { path: "line.kill chain.stations.sticking", kind: "invented" },
       { path: "line.inspection.diversions.trim.share", kind: "assumed" },
     ],
-    dressing: "Skinned and eviscerated, head off, kidneys in.",
+    presentation: {
+      head: "on",
+      paws: "off",
+      liver: "off",
+      kidneys: "on",
+      heartAndLungs: "off",
+      weighed: "cold",
+      liveWeight: "slaughter",
+    },
     day: {
       start: "05:00",
       shifts: [{ name: "day", from: "06:00", to: "14:30" }],
@@ -179,7 +187,7 @@ export function wholePlan() {
         buffer: 5,
         cycle: "16 s",
         crew: "dressing",
-        takesOff: [{ name: "viscera", share: "20 %", vessel: "viscera bin" }],
+        takesOff: [{ name: "viscera", share: "25.5 %", vessel: "viscera bin" }],
         water: { perHead: "3 L", perHour: "200 L/h" },
       },
       {

@@ -6,6 +6,7 @@ import { html, type Markup, trusted } from "./html.ts";
 import { improvementSections } from "./improvementSections.ts";
 import { killStopSection, recordsKillStops } from "./killStopSection.ts";
 import { lineUpSections } from "./lineUpSections.ts";
+import { plantSection } from "./plantSection.ts";
 import { READER_SCRIPT } from "./readerScript.ts";
 import {
   answerSection,
@@ -44,6 +45,7 @@ export function renderReport(results: StudyResults, options: ReportOptions = {})
     throw new RangeError("renderReport: the study holds no variant; at least today's plan is needed");
   const figures = figuresFor(options.document ?? serverDocument());
   const answered = otherAnswer(results, figures, options);
+  const plant = plantSection(results);
   const body = [
     objectives(results),
     ...(answered ?? [answerSection(results, figures)]),
@@ -52,6 +54,7 @@ export function renderReport(results: StudyResults, options: ReportOptions = {})
     daySection(results, figures),
     ...(recordsKillStops(results) ? [killStopSection(results, figures)] : []),
     limitSection(results, figures),
+    ...(plant === null ? [] : [plant]),
     dataSection(results, options.planFile),
     experimentation(results),
     implementation(results),

@@ -2,6 +2,7 @@ import type { Chain, ChainStation } from "../plan.ts";
 import type { PlanFile } from "../schema/planFile.ts";
 import { shacklesIn } from "./shackles.ts";
 import { tidy } from "./tidy.ts";
+import type { Anatomy } from "./toByProducts.ts";
 import { toPace } from "./toPace.ts";
 import { toUpkeep } from "./toUpkeep.ts";
 import { toWork } from "./toWork.ts";
@@ -12,6 +13,7 @@ type FileChain = PlanFile["line"][number] & { kind: "chain" };
 export function toChain(
   file: FileChain,
   start: number,
+  anatomy: Anatomy,
 ): Pick<Chain, "kind" | "places" | "secondsPerShackle" | "pace" | "shackles" | "stations" | "unfinishedTo"> {
   const { length, pitch, speed, shackles } = file;
   return {
@@ -20,18 +22,23 @@ export function toChain(
     secondsPerShackle: tidy(pitch / speed),
     pace: toPace(file.pace, start),
     shackles: shackles && { count: shackles.count, backSeconds: shackles.back },
-    stations: file.stations.map((station) => toChainStation(station, pitch, start)),
+    stations: file.stations.map((station) => toChainStation(station, pitch, start, anatomy)),
     unfinishedTo: file.unfinishedTo,
   };
 }
 
-function toChainStation(file: FileChain["stations"][number], pitch: number, start: number): ChainStation {
+function toChainStation(
+  file: FileChain["stations"][number],
+  pitch: number,
+  start: number,
+  anatomy: Anatomy,
+): ChainStation {
   return {
     name: file.name,
     at: shacklesIn(file.at, pitch),
     window: file.window,
     ifUnfinished: file.ifUnfinished === "stop the chain" ? "stop" : "pass",
     ...toWork(file, start),
-    ...toUpkeep(file),
+    ...toUpkeep(file, anatomy),
   };
 }

@@ -1,7 +1,9 @@
 import type { Varying } from "../../varying/index.ts";
 import type { Chilling, Dwell, Stage, Station } from "../plan.ts";
 import type { PlanFile } from "../schema/planFile.ts";
+import type { Anatomy } from "./toByProducts.ts";
 import { toChain } from "./toChain.ts";
+import { toCooling } from "./toCooling.ts";
 import { toShare } from "./toShare.ts";
 import { toUpkeep } from "./toUpkeep.ts";
 import { toWork } from "./toWork.ts";
@@ -10,8 +12,11 @@ type FileStage = PlanFile["line"][number];
 type FileDwell = FileStage & { kind: "dwell" };
 type StationOnly = Omit<Station, keyof Dwell> & Pick<Station, "kind">;
 
-/** `start`: of the day, seconds after midnight. */
-export function toStage(file: FileStage, start: number): Stage {
+/**
+ * `start`: of the day, seconds after midnight. A computed chilling whose share of carcass the file leaves open gets NaN here;
+ * `toPlan` fills it in from the line.
+ */
+export function toStage(file: FileStage, start: number, anatomy: Anatomy): Stage {
   const common = {
     name: file.name,
     section: file.section,
@@ -20,10 +25,10 @@ export function toStage(file: FileStage, start: number): Stage {
     offLine: file.offLine,
     removals: file.removals.map(({ as, ...rest }) => ({ as, ...toShare(rest, file.name) })),
     diversions: file.diversions.map(({ to, ...rest }) => ({ to, ...toShare(rest, file.name) })),
-    ...toUpkeep(file),
+    ...toUpkeep(file, anatomy),
   };
   if (file.kind === "station") return { ...common, ...toStation(file, start) };
-  if (file.kind === "chain") return { ...common, ...toChain(file, start) };
+  if (file.kind === "chain") return { ...common, ...toChain(file, start, anatomy) };
   return { ...common, ...toDwell(file) };
 }
 
@@ -38,7 +43,7 @@ function toStation(file: FileStage & { kind: "station" }, start: number): Statio
   };
 }
 
-function toDwell(file: FileDwell): Pick<Dwell, "kind" | "places" | "headsPerHook" | "dwell"> {
+function toDwell(file: FileDwell): Pick<Dwell, "kind" | "places" | "headsPerHook" | "dwell" | "cooling"> {
   return {
     kind: "dwell",
     places: file.places ?? Number.POSITIVE_INFINITY,
@@ -47,6 +52,9 @@ function toDwell(file: FileDwell): Pick<Dwell, "kind" | "places" | "headsPerHook
       file.chilling === undefined
         ? { kind: "drawn", seconds: file.dwell as Varying }
         : { kind: "chilling", chilling: toChilling(file.chilling) },
+    ...(file.cooling === undefined || file.chilling === undefined
+      ? {}
+      : { cooling: toCooling(file.cooling, file.chilling.air) }),
   };
 }
 
@@ -57,7 +65,7 @@ function toChilling(file: NonNullable<FileDwell["chilling"]>): Chilling {
     coreCelsius: file.core,
     airMetresPerSecond: file.airSpeed,
     carcassLengthMetres: file.carcassLength,
-    carcassShare: file.carcassShare,
+    carcassShare: file.carcassShare ?? Number.NaN,
     conductivity: file.conductivity,
     density: file.density,
     specificHeat: file.specificHeat,

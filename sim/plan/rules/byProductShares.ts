@@ -1,8 +1,8 @@
 import { formatShare, readShare } from "../../units/index.ts";
 import type { Fault } from "../fault.ts";
 import { faultAt, type Located, locatedList } from "./located.ts";
-import { nextStage } from "./nextStage.ts";
 import { chainStationsOf, stagesOf } from "./stages.ts";
+import { wholeWay } from "./wholeWay.ts";
 
 /** Shares written as 50 % and 50 % make no more than all, rounding aside. */
 const ALL = 1 + 1e-9;
@@ -32,17 +32,6 @@ function alongTheLine(json: unknown, stages: readonly Located[]): Fault[] {
     }
   }
   return [];
-}
-
-function wholeWay(stages: readonly Located[]): Located[] {
-  const way: Located[] = [];
-  let at = 0;
-  while (at >= 0 && at < stages.length && !way.includes(stages[at] as Located)) {
-    way.push(stages[at] as Located);
-    const name = nextStage(stages, at);
-    at = stages.findIndex(({ value }) => value.name === name);
-  }
-  return way;
 }
 
 function sharesOf(json: unknown, at: Located["at"], of?: string): number {

@@ -3,6 +3,7 @@ import { breaksForSomeone } from "./breaksForSomeone.ts";
 import { byProductShares } from "./byProductShares.ts";
 import { calendar } from "./calendar.ts";
 import { chains } from "./chains.ts";
+import { cooling } from "./cooling.ts";
 import { crateHandling } from "./crateHandling.ts";
 import { dwells } from "./dwells.ts";
 import { enoughPeople } from "./enoughPeople.ts";
@@ -10,6 +11,8 @@ import { hanging } from "./hanging.ts";
 import { limitOrder } from "./limitOrder.ts";
 import { oneCurrency } from "./oneCurrency.ts";
 import { paces } from "./paces.ts";
+import { plantUtilities } from "./plantUtilities.ts";
+import { presentation } from "./presentation.ts";
 import { references } from "./references.ts";
 import { safeStop } from "./safeStop.ts";
 import { sharedBreakdowns } from "./sharedBreakdowns.ts";
@@ -33,9 +36,12 @@ const RULES = [
   paces,
   sharesBy,
   dwells,
+  cooling,
   chains,
   hanging,
   byProductShares,
+  presentation,
+  plantUtilities,
   vesselFilling,
   supplyHandling,
   crateHandling,

@@ -1,7 +1,7 @@
 import { readQuantity, temperature } from "../../units/index.ts";
 import type { Fault } from "../fault.ts";
-import { faultAt, type Located, located } from "./located.ts";
-import { stagesOf } from "./stages.ts";
+import { faultAt, type Located, located, locatedList } from "./located.ts";
+import { stagesOf, workplacesOf } from "./stages.ts";
 
 /** What the keys of a dwell say of each other. */
 export function dwells(json: unknown): Fault[] {
@@ -10,6 +10,7 @@ export function dwells(json: unknown): Fault[] {
     ...dwellOrChilling(dwell),
     ...wholeHooks(dwell),
     ...temperatures(located(json, ...dwell.at, "chilling")),
+    ...carcassWeight(json, located(json, ...dwell.at, "chilling")),
   ]);
 }
 
@@ -40,4 +41,12 @@ function temperatures(chilling: Located | null): Fault[] {
       ? `the core (${core} °C) is to be no warmer than the air (${air} °C)`
       : `the core (${core} °C) is to be no colder than the carcass at the start (${start} °C)`;
   return [faultAt([...at, "core"], found, "above the air and below the start", "correct one of the three")];
+}
+
+/** How heavy a carcass is follows from what the line takes off, if it takes anything off. */
+function carcassWeight(json: unknown, chilling: Located | null): Fault[] {
+  if (chilling === null || chilling.value.carcassShare !== undefined) return [];
+  if (workplacesOf(json).some(({ at }) => locatedList(json, ...at, "takesOff").length > 0)) return [];
+  const found = "missing, and no stage takes anything off from which it would follow";
+  return [faultAt([...chilling.at, "carcassShare"], found, 'a share such as "53 %"', "give it")];
 }

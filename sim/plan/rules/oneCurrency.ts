@@ -49,14 +49,30 @@ function wagesAndPurchases(json: unknown): Amount[] {
 
 function prices({ at, value }: Located): Amount[] {
   const byName = located(value, "prices");
+  const plant = located(value, "plantCosts");
   return [
     ...amountOf(readMoneyPer(volume, "of 0 or more", value.water).value, [...at, "water"]),
     ...amountOf(readMoneyPer(volume, "of 0 or more", value.wasteWater).value, [...at, "wasteWater"]),
     ...amountOf(readMoneyPer(energy, "of 0 or more", value.energy).value, [...at, "energy"]),
+    ...amountOf(readMoneyPer(energy, "of 0 or more", value.fuel).value, [...at, "fuel"]),
     ...amountOf(readMoneyPer(mass, "of 0 or more", value.livePrice).value, [...at, "livePrice"]),
+    ...(plant === null ? [] : plantAmounts(plant.value, [...at, "plantCosts"])),
     ...Object.entries(byName?.value ?? {}).flatMap(([name, price]) =>
       amountOf(readMoneyPer(mass, "of either sign", price).value, [...at, "prices", name]),
     ),
+  ];
+}
+
+function plantAmounts(costs: Record<string, unknown>, at: Located["at"]): Amount[] {
+  const part = (key: string) => located(costs, key)?.value ?? {};
+  return [
+    ...amountOf(readMoney(part("building").price).value, [...at, "building", "price"]),
+    ...amountOf(readMoney(costs.packaging).value, [...at, "packaging"]),
+    ...amountOf(readMoney(part("inspection").perHead).value, [...at, "inspection", "perHead"]),
+    ...amountOf(readMoneyRate(part("inspection").perHour).value, [...at, "inspection", "perHour"]),
+    ...amountOf(readMoneyPer(mass, "of 0 or more", costs.waste).value, [...at, "waste"]),
+    ...amountOf(readMoney(costs.overheadPerYear).value, [...at, "overheadPerYear"]),
+    ...amountOf(readMoney(part("loan").amount).value, [...at, "loan", "amount"]),
   ];
 }
 

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { CHILL_LOSS, REMOVABLE_PARTS } from "../plan.ts";
 import { CEILINGS } from "./ceilings.ts";
 import { share } from "./readBy.ts";
 import { record } from "./record.ts";
@@ -10,7 +11,14 @@ export function byProducts() {
     .array(
       record({
         name: name().describe("Name of the by-product or product, such as blood, skins, hind legs."),
-        share: share().describe("Its part of the mass."),
+        share: share().optional().describe('Its part of the mass. Either this or "parts".'),
+        parts: z
+          .array(z.enum([...REMOVABLE_PARTS, CHILL_LOSS]))
+          .min(1)
+          .optional()
+          .describe(
+            'Body parts in it, whose shares "bodyParts" gives; one that the presentation keeps stays on. Or "chillLoss", the drip. Either this or "share".',
+          ),
         of: z
           .enum(["live weight", "what is left"])
           .default("live weight")

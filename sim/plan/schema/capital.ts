@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { amount } from "./money.ts";
+import { amount } from "./moneyText.ts";
 import { record } from "./record.ts";
 import { whole } from "./whole.ts";
 

@@ -14,7 +14,9 @@ export function chilling() {
     core: quantity(temperature).describe("Core temperature at which the carcass may leave; above that of the air."),
     airSpeed: quantityAboveZero(speed).describe("Speed of the air at the carcass."),
     carcassLength: quantityAboveZero(length).describe("Length of the cylinder that stands for the carcass."),
-    carcassShare: share().describe("Weight of the carcass as a share of the live weight."),
+    carcassShare: share()
+      .optional()
+      .describe("Weight of the carcass as a share of the live weight. Default: what the stages before it leave."),
     conductivity: quantityAboveZero(conductivity)
       .prefault("0.48 W/(m K)")
       .describe(`Thermal conductivity of the meat. Default: 0.48 W/(m K), ${BY_ANALOGY}.`),

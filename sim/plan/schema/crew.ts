@@ -2,7 +2,7 @@ import { z } from "zod";
 import { time } from "../../units/index.ts";
 import { CREW_RULES } from "../plan.ts";
 import { CEILINGS } from "./ceilings.ts";
-import { pay } from "./money.ts";
+import { pay } from "./moneyText.ts";
 import { quantity, share } from "./readBy.ts";
 import { record } from "./record.ts";
 import { name } from "./text.ts";

@@ -1,21 +1,8 @@
 import { z } from "zod";
-import {
-  energy,
-  MONEY_EXAMPLE,
-  MONEY_PATTERN,
-  MONEY_RATE_EXAMPLE,
-  MONEY_RATE_PATTERN,
-  mass,
-  moneyPerExample,
-  moneyPerPattern,
-  readMoney,
-  readMoneyPer,
-  readMoneyRate,
-  type Sign,
-  type UnitFamily,
-  volume,
-} from "../../units/index.ts";
+import { energy, mass, volume } from "../../units/index.ts";
 import { readCurrency } from "../readCurrency.ts";
+import { price } from "./moneyText.ts";
+import { plantCosts } from "./plantCosts.ts";
 import { readBy } from "./readBy.ts";
 import { record } from "./record.ts";
 
@@ -34,6 +21,10 @@ export function money() {
       .default(null)
       .describe("Price of getting rid of the water used. Default: null, free."),
     energy: price(energy, "of 0 or more").nullable().default(null).describe("Price of energy. Default: null, free."),
+    fuel: price(energy, "of 0 or more")
+      .nullable()
+      .default(null)
+      .describe("Price of what heats water. Default: null, free."),
     overtimeFactor: z
       .number()
       .min(LEAST_OVERTIME)
@@ -44,6 +35,10 @@ export function money() {
       .nullable()
       .default(null)
       .describe("Price of live animals. Default: null, not reckoned."),
+    plantCosts: plantCosts()
+      .nullable()
+      .default(null)
+      .describe("Building, packaging, inspection, waste, overhead, maintenance, loan. Default: null, not reckoned."),
     prices: z
       .record(z.string(), price(mass, "of either sign"))
       .prefault({})
@@ -51,23 +46,4 @@ export function money() {
         'What is earned, by "carcass", by-product or way out (say "condemned"); negative for what costs money. Default: none.',
       ),
   });
-}
-
-/** Money for one unit of something, per SI unit of the family. */
-function price(family: UnitFamily, sign: Sign) {
-  return readBy((written) => readMoneyPer(family, sign, written), {
-    type: "string",
-    pattern: moneyPerPattern(family, sign),
-    examples: [moneyPerExample(family)],
-  });
-}
-
-/** Money per time. */
-export function pay() {
-  return readBy(readMoneyRate, { type: "string", pattern: MONEY_RATE_PATTERN, examples: [MONEY_RATE_EXAMPLE] });
-}
-
-/** An amount of money. */
-export function amount() {
-  return readBy(readMoney, { type: "string", pattern: MONEY_PATTERN, examples: [MONEY_EXAMPLE] });
 }

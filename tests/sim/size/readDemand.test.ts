@@ -9,7 +9,7 @@ describe("readDemand", () => {
 
   it("fills in what is assumed, as the file would write it and in SI units", () => {
     const demand = demandOf({ animals: { condemned: "2 %" } });
-    expect(demand.animals).toMatchObject({ condemned: 0.02, deadOnArrival: 0.0015, yield: 0.57 });
+    expect(demand.animals).toMatchObject({ condemned: 0.02, deadOnArrival: 0.0015, yield: 0.525 });
     expect(demand.written.animals).toMatchObject({ condemned: "2 %", deadOnArrival: "0.15 %" });
   });
 

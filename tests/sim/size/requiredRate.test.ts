@@ -40,7 +40,7 @@ describe("requiredRate", () => {
   });
 
   it("hangs more than come out, and faster than the average where the line does not always run", () => {
-    const animals = { condemned: "1 %", deadOnArrival: "0.5 %", yield: "60 %", liveWeight: "2.5 kg" };
+    const animals = { condemned: "1 %", deadOnArrival: "0.5 %", yield: "50 %", liveWeight: "3 kg" };
     const carcasses = requiredRate(demandOf({ ...PLAIN, animals, week: { carcasses: 9000, days: 3 } }));
     expect(carcasses.headsPerWeek).toBeCloseTo(9000 / 0.99 / 0.995, 6);
     const mass = requiredRate(demandOf({ ...PLAIN, animals, week: { carcassMass: "13.5 t", days: 3 } }));

@@ -38,7 +38,7 @@ it("sizeUtilities adds water by head and by the hour, fresh water of crate washi
   const handling = demand.handling["hand-slid"];
   const crates = sizeCrates(demand, rate, handling);
   const stations = sizeStations(demand, rate.designHeadsPerSecond, NOTHING_EXTRA);
-  const found = sizeUtilities(demand, rate, crates, { stations, handling });
+  const found = sizeUtilities(demand, rate, crates, { stations, handling, chiller: null });
   expect(found.litresPerDay).toBeCloseTo(rate.headsPerDay * 2 + 800 + crates.perDay * 6, 6);
   expect(found.kilowatts).toBeCloseTo(6 + 1 + 5, 9);
   expect(found.kilowattHoursPerDay).toBeCloseTo(12 * 8, 9);

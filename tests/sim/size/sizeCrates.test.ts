@@ -79,7 +79,7 @@ describe("sizeCrateSteps and sizeCrews", () => {
         people: sizeCrews(demand, stations, 0.6).reduce((sum, crew) => sum + crew.people, 0),
         backSeconds: crates.backSeconds,
         fleet: crates.fleet,
-        ...sizeUtilities(demand, rate, crates, { stations, handling }),
+        ...sizeUtilities(demand, rate, crates, { stations, handling, chiller: null }),
       };
     });
     for (const key of ["shown", "people", "backSeconds", "litresPerDay", "kilowatts"] as const) {

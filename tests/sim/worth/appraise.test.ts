@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { annuityFactor, appraise } from "../../../sim/worth/index.ts";
+import { annuityFactor } from "../../../sim/numeric/index.ts";
+import { appraise } from "../../../sim/worth/index.ts";
 
 const purchase = { price: 9000, lifeYears: 8, residual: 1000, servicePerYear: 200 };
 

@@ -10,7 +10,11 @@ export function annuityFactor(interest: number, years: number): number {
   return interest === 0 ? years : -Math.expm1(-years * Math.log1p(interest)) / interest;
 }
 
-/** What 1 paid after so many years is worth today: (1 + i)^-n (the same texts, P/F). */
-export function presentFactor(interest: number, years: number): number {
-  return (1 + interest) ** -years;
+/**
+ * What is paid back each time for a loan of 1 in so many equal payments, at this interest for the time between two of them.
+ *
+ * @example loanPayment(0.075 / 12, 180) * 200_000 // 1854.02
+ */
+export function loanPayment(interest: number, payments: number): number {
+  return 1 / annuityFactor(interest, payments);
 }
