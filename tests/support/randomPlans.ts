@@ -163,7 +163,7 @@ const chainStage = fc
     tail: fc.integer({ min: 0, max: 3 }),
     secondsPerShackle: fc.integer({ min: 1, max: 6 }),
     pace,
-    shackles: fc.constantFrom(null, { count: 4, backSeconds: 30 }, { count: 2, backSeconds: 30 }),
+    shackles: fc.constantFrom(null, { count: 4, backSeconds: 30 }),
     travelSeconds: optionalTravel,
   })
   .map(({ stations, tail, secondsPerShackle, ...rest }) => {

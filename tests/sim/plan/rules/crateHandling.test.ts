@@ -25,6 +25,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
   [
     "washing without restacking",
     (plan) => {
+      plan.sharedBreakdowns = [];
       delete plan.liveHandling.restacking;
       delete plan.liveHandling.palletsOut;
     },
@@ -51,6 +52,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
   [
     "pallets out without the steps before",
     (plan) => {
+      plan.sharedBreakdowns = [];
       delete plan.liveHandling.washing;
       delete plan.liveHandling.restacking;
       plan.liveHandling.fleet = null;
@@ -62,6 +64,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
   [
     "a fleet without a way back",
     (plan) => {
+      plan.sharedBreakdowns = [];
       delete plan.liveHandling.washing;
       delete plan.liveHandling.restacking;
       delete plan.liveHandling.palletsOut;

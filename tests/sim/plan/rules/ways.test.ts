@@ -13,6 +13,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
   [
     "a stage that sends heads to itself in every way",
     (plan) => {
+      stageOf(plan, "inspection").removals.length = 1;
       stageOf(plan, "bleeding").next = "bleeding";
       stageOf(plan, "inspection").diversions[0].to = "inspection";
       stageOf(plan, "skinning machine").weights.else = "skinning machine";
@@ -69,6 +70,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
   [
     "a loop through two written ways, told once",
     (plan) => {
+      stageOf(plan, "inspection").removals.length = 1;
       stageOf(plan, "evisceration").next = "trim";
       stageOf(plan, "trim").next = "evisceration";
     },
@@ -123,6 +125,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
   [
     "a chain left out whose stations are named",
     (plan) => {
+      plan.sharedBreakdowns = [];
       stageOf(plan, "kill chain").leftOut = true;
     },
     [
@@ -135,6 +138,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "everything left out",
     (plan) => {
       for (const stage of plan.line) stage.leftOut = true;
+      plan.sharedBreakdowns = [];
       plan.limits = [];
       plan.gates = [];
       plan.day.safeStop = null;

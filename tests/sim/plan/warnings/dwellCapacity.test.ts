@@ -89,7 +89,7 @@ describe("a dwell with too few places", () => {
 
   it("is not warned of where the slowest station sends no more than it takes", () => {
     const warnings = wholeWarnings((plan) => {
-      Object.assign(plan, { target: null, sources: [], limits: [], gates: [], vessels: [] });
+      Object.assign(plan, { target: null, sources: [], limits: [], gates: [], vessels: [], sharedBreakdowns: [] });
       plan.day = { start: "05:00", shifts: plan.day.shifts };
       plan.money = { currency: "EUR" };
       plan.line = [
