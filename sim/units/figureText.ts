@@ -61,7 +61,8 @@ const ROUNDING = 1e-9;
 
 function numberText(value: number, { halfWidth, largest }: FigureScale): string {
   if (halfWidth !== null && halfWidth > ROUNDING * largest) return formatDecimals(value, intervalDecimals(halfWidth));
-  const exact = halfWidth === null ? value : Number(value.toPrecision(9));
+  // What rounding left of a whole number is no digit of it.
+  const exact = Number(value.toPrecision(9));
   return formatDecimals(exact, decimalsAlone(exact));
 }
 

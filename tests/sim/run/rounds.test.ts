@@ -122,7 +122,7 @@ describe("rounds", () => {
         async close() {},
       };
     };
-    await expect(run({ stopping: STOPPING }, { runner: failing })).rejects.toThrow(/replication 4: no/);
+    await expect(run({ stopping: STOPPING }, { runner: failing })).rejects.toThrow(/day 5: no/);
   });
 });
 

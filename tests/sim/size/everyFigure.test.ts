@@ -289,8 +289,8 @@ describe("gambrel size prints, and the formulas give,", () => {
     const perHour = (DAY * GOOD) / 8.5;
     expect(rows[1]!.slice(0, 4)).toEqual([
       "Throughput, shift start to the end of work",
-      `${perHour.toFixed(1)} carcasses/h`,
-      `${design.estimate.headsPerHour.toFixed(1)} carcasses/h`,
+      `${perHour.toFixed(0)} carcasses/h`,
+      `${design.estimate.headsPerHour.toFixed(0)} carcasses/h`,
       "270 carcasses/h",
     ]);
     expect(rows[2]!.slice(0, 2)).toEqual(["End of work on the line", "14:30"]);
