@@ -30,7 +30,7 @@ describe("what the examples claim", () => {
       if (kind === "invented") continue;
       expect(kind).toBe("published");
       expect([path, typeof valueAt(json, path)]).toEqual([path, "string"]);
-      expect(note).toMatch(/Lebas|Regulation \(EC\)|Schlachtverordnung/);
+      expect(note).toMatch(/Lebas|Regulation \((EC|EU)\)|Schlachtverordnung/);
     }
   });
 

@@ -40,14 +40,14 @@ describe("every study in experiments/", () => {
     const means = (key: string) => variants.map(({ estimates }) => estimates[key]!.mean);
     const heads = means("headsPerHour");
     const gains = heads.slice(1).map((value, at) => value - heads[at]!);
-    // On the study's own 20 days 40, 43, 10 and 0 heads an hour, each with a standard error under 1: with two days each
+    // On ten of the study's own days 75, 73, 10 and 1 heads an hour, each with a standard error under 2: with two days each
     // bound below is missed with a probability under 0.001.
     expect(gains[0]).toBeGreaterThan(30);
     expect(gains[1]).toBeGreaterThan(30);
     expect(gains[2]).toBeGreaterThan(1);
     expect(Math.abs(gains[3]!)).toBeLessThan(10);
     const unfinished = means("passedUnfinished.abdomen opening");
-    expect(unfinished[1]).toBeLessThan(0.0005);
+    expect(unfinished[4]).toBeGreaterThan(1.5 * unfinished[1]!);
     expect(unfinished[4]).toBeGreaterThan(1.2 * unfinished[2]!);
     for (const share of means("crew.fork-lift.occupation")) expect(share).toBeLessThan(0.6);
   });

@@ -125,7 +125,7 @@ export const FAULTS: Fault[] = [
       },
       {
         file: "sim/line/compileFailures.ts",
-        find: 'unit.breakdown.clock === "running" ? 1 : 0',
+        find: 'clock === "calendar" ? 0 : 1',
         replace: "0",
       },
       {

@@ -26,6 +26,7 @@ export const HINDRANCES = [
   "shared breakdowns",
   "paces",
   "shares",
+  "stunned heads",
 ] as const;
 export type Hindrance = (typeof HINDRANCES)[number];
 
@@ -63,11 +64,7 @@ const TAKEN_OUT: Record<Hindrance, TakeOut> = {
     eachStation((each) => ({ ...each, diversions: [], weights: null }))(
       eachBreakdown((each) => ({ ...each, headInHand: "resume" }))(plan),
     ),
-  chains: eachStage((stage) =>
-    stage.kind === "chain"
-      ? station(stage.name, { family: "gamma", mean: stage.secondsPerShackle, cv: 0.5 }, { section: stage.section })
-      : stage,
-  ),
+  chains: withoutChains,
   "shared crews": ownCrews,
   batches: eachCrateStep((each) => ({ ...each, cratesPerCycle: 1, positions: 1 })),
   fleet: (plan) =>
@@ -96,6 +93,7 @@ const TAKEN_OUT: Record<Hindrance, TakeOut> = {
     return { ...stage, pace: [], stations: stage.stations.map((each) => ({ ...each, pace: [] })) };
   }),
   "shared breakdowns": (plan) => ({ ...plan, sharedBreakdowns: [] }),
+  "stunned heads": (plan) => ({ ...plan, stunned: null }),
   delays: (plan) => {
     const { supply } = plan;
     if (supply.kind !== "loads") return plan;
@@ -105,6 +103,25 @@ const TAKEN_OUT: Record<Hindrance, TakeOut> = {
 
 function eachStage(change: (stage: Stage) => Stage): TakeOut {
   return (plan) => ({ ...plan, line: plan.line.map(change) });
+}
+
+/** A station in the place of each chain; what named its stations or stopped them goes with them. */
+function withoutChains(plan: Plan): Plan {
+  const gone = new Set(
+    plan.line.flatMap((stage) => (stage.kind === "chain" ? stage.stations.map(({ name }) => name) : [])),
+  );
+  const { stunned } = plan;
+  const sharedBreakdowns = plan.sharedBreakdowns
+    .map((each) => ({ ...each, stops: each.stops.filter((name) => !gone.has(name)) }))
+    .filter(({ stops }) => stops.length > 0);
+  const line = plan.line.map((stage) =>
+    stage.kind === "chain"
+      ? station(stage.name, { family: "gamma", mean: stage.secondsPerShackle, cv: 0.5 }, { section: stage.section })
+      : stage,
+  );
+  const names = line.map(({ name }) => name);
+  const isWhole = stunned !== null && [stunned.from, stunned.to].every((name) => names.includes(name));
+  return { ...plan, line, sharedBreakdowns, stunned: isWhole ? stunned : null };
 }
 
 function eachStation(change: (stage: Station) => Station): TakeOut {

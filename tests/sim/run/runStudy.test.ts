@@ -145,9 +145,7 @@ describe("runStudy", () => {
       };
     };
     const failing = run({}, { runner: poisoned, journal: { known: [], note: (day) => noted.push(day) } });
-    await expect(failing).rejects.toThrow(
-      /^1 day could not be simulated: variant "slower", day 3: the chain broke$/,
-    );
+    await expect(failing).rejects.toThrow(/^1 day could not be simulated: variant "slower", day 3: the chain broke$/);
     expect(noted).toHaveLength(11);
   });
 

@@ -23,8 +23,9 @@ describe("gambrel study", PATIENCE, () => {
     expect({ code, out }).toEqual({ code: 0, out: "" });
     expect(readdirSync(join(folder, "runs"))).toEqual(["skinners-places"]);
     expect(readdirSync(join(folder, "runs", "skinners-places")).sort()).toEqual([
-      ...RUN_FILES,
+      ...RUN_FILES.filter((name) => name !== "study.json"),
       "stops.csv",
+      "study.json",
       "summary.csv",
       "traces.csv",
       "values.csv",
