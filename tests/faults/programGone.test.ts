@@ -12,7 +12,7 @@ it("ends with exit code 1 when the program itself was taken away under it", { ti
   const built = dirname(dirname(dirname(builtProgram())));
   const copy = mkdtempSync(`${built}-copy-`);
   try {
-    cpSync(join(built, "sim"), join(copy, "sim"), { recursive: true });
+    for (const part of ["sim", "viz"]) cpSync(join(built, part), join(copy, part), { recursive: true });
     for (const gone of ["explain.js", "commands/check.js"]) rmSync(join(copy, "sim", "cli", gone));
     const { status, stderr } = spawnSync(process.execPath, [join(copy, "sim/cli/main.js"), "check", "plan.json"], {
       cwd: cliFolder(),

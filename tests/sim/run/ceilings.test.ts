@@ -15,5 +15,5 @@ it("stops a study that asks for more days than it may, before the first is simul
 
 it("lets a day with too many events fail alone, named", async () => {
   const running = runStudy(threeVariants({ replications: 1 }), { ...ABOUT, mostEvents: 100 });
-  await expect(running).rejects.toThrow(/^3 days could not be simulated: variant "base", replication 0: .*100 events/);
+  await expect(running).rejects.toThrow(/^3 days could not be simulated: variant "base", day 1: .*100 events/);
 });
