@@ -23,8 +23,8 @@ export interface OptionWorth {
   worth: Record<keyof Appraisal, Ranged>;
   /** Whether the net present value is shown to be above or below 0. */
   verdict: "pays" | "does not pay" | "not decided";
-  /** Against the best of the others, in equal yearly amounts; buying nothing is one of them. */
-  againstBest: AgainstBest;
+  /** Against the best of the others that harm nothing, in equal yearly amounts; buying nothing is one of them. Null where it does harm. */
+  againstBest: AgainstBest | null;
   /** What it makes worse than the plan as it is, so that it is not offered whatever it earns; null for nothing. */
   harm: string | null;
   words: string;
@@ -61,7 +61,10 @@ export function lineUp(question: LineUpQuestion, results: StudyResults): LineUp 
       ),
     ),
   ];
-  const best = compareWithBest(perYear, "more", confidence)!;
+  const harms = results.variants.map(({ values }, variant) =>
+    variant === 0 ? null : harmOf(plan, results.variants[0]!.values, values),
+  );
+  const best = amongSound(perYear, harms, confidence);
   const options = purchases.map((purchase, index): OptionWorth => {
     const cashPerDay = compared[index + 1]!;
     const of = (perDay: number): Appraisal => appraise(purchase, perDay * daysPerYear, interest);
@@ -74,7 +77,7 @@ export function lineUp(question: LineUpQuestion, results: StudyResults): LineUp 
     const { price, lifeYears, servicePerYear } = purchase;
     const verdict = worth.presentValue.low > 0 ? "pays" : worth.presentValue.high < 0 ? "does not pay" : "not decided";
     const againstBest = best[index + 1]!;
-    const harm = harmOf(plan, results.variants[0]!.values, results.variants[index + 1]!.values);
+    const harm = harms[index + 1]!;
     const earns = wordsOf(name, verdict, worth.presentValue, againstBest, { currency, confidence });
     const words =
       harm === null
@@ -92,6 +95,22 @@ export function lineUp(question: LineUpQuestion, results: StudyResults): LineUp 
     options,
   };
   return { ...found, words: lineUpWords(found) };
+}
+
+/** Each against the best of the others that harm nothing, buying nothing among them; null for those that do harm. */
+function amongSound(
+  perYear: readonly number[][],
+  harms: readonly (string | null)[],
+  confidence: number,
+): (AgainstBest | null)[] {
+  const sound = harms.flatMap((harm, variant) => (harm === null ? [variant] : []));
+  const alone: AgainstBest = { gap: 0, low: 0, high: 0, mayBeBest: true };
+  const found = compareWithBest(
+    sound.map((variant) => perYear[variant]!),
+    "more",
+    confidence,
+  ) ?? [alone];
+  return harms.map((_, variant) => (sound.includes(variant) ? found[sound.indexOf(variant)]! : null));
 }
 
 /** Every figure moves one way with the benefit: paybacks fall with it, all else rises. */
@@ -115,7 +134,7 @@ function wordsOf(
   name: string,
   verdict: OptionWorth["verdict"],
   { low, high }: Ranged,
-  { mayBeBest }: AgainstBest,
+  againstBest: AgainstBest | null,
   { currency, confidence }: { currency: string; confidence: number },
 ): string {
   const percent = formatConfidence(confidence);
@@ -125,7 +144,7 @@ function wordsOf(
     "does not pay": `"${name}" does not pay: at ${percent} for all options at once its net present value lies between ${money(low)} and ${money(high)}.`,
     "not decided": `Whether "${name}" pays is not decided: at ${percent} for all options at once its net present value lies between ${money(low)} and ${money(high)}; more days narrow that.`,
   }[verdict];
-  return mayBeBest ? said : `${said} It is not the best of the line-up.`;
+  return againstBest?.mayBeBest === false ? `${said} It is not the best of the line-up.` : said;
 }
 
 /** What was found, in sentences: which may be the best of all; each option, the best first; what is not reckoned. */
@@ -141,14 +160,11 @@ function lineUpWords(found: Omit<LineUp, "words">): string[] {
 /** Which may be the best, buying nothing included. */
 function bestWords({ options, nothing, confidence }: Omit<LineUp, "words">): string {
   const percent = formatConfidence(confidence);
-  const sound = options.filter(({ harm }) => harm === null);
-  const may = sound.filter((option) => option.againstBest.mayBeBest).map(({ name }) => `"${name}"`);
+  const may = options.filter(({ againstBest }) => againstBest?.mayBeBest).map(({ name }) => `"${name}"`);
   const names = nothing.mayBeBest ? [...may, "buying nothing"] : may;
   const words =
-    names.length === 0
-      ? "What earns most breaks a limit more often than the plan as it is: none of what may be best by its yearly amount is to be bought"
-      : names.length === 1
-        ? `The best of the line-up by its yearly amount is ${names[0]}`
-        : `The best by its yearly amount may be ${names.join(", ")}`;
+    names.length === 1
+      ? `The best of the line-up by its yearly amount is ${names[0]}`
+      : `The best by its yearly amount may be ${names.join(", ")}`;
   return `${words}, at ${percent} for all comparisons at once; options are taken one at a time, not together.`;
 }

@@ -78,24 +78,30 @@ export const YIELDS: readonly PlantFigure[] = [
   },
 ];
 
-const perTonne = (key: string) => (days: PlantDays) => (1000 * days.mean(key)) / days.mean("carcassKg");
-
 export const USES: readonly PlantFigure[] = [
   {
-    what: "energy for a tonne of carcass",
+    what: "electricity and heat for a tonne of carcass",
     unit: "kWh",
     decimals: 0,
-    of: perTonne("energy"),
+    of: (days) => days.mean("energyPerTonne"),
     range: null,
-    published: `${NONE} for rabbits; for chickens 170 to 490 (Decision (EU) 2023/2749, from memory): another animal, heat included`,
+    published: `${NONE} for rabbits; for chickens 170 to 490 (Decision (EU) 2023/2749, from memory): another animal`,
   },
   {
     what: "fresh water for a tonne of carcass",
     unit: "m³",
     decimals: 2,
-    of: (days) => perTonne("water")(days) / 1000,
+    of: (days) => days.mean("waterPerTonne"),
     range: null,
     published: `${NONE} for rabbits; in France at most 6 (order of 31 March 2025, article 5.5), cleaning included`,
+  },
+  {
+    what: "cost of a kilogram of carcass with building, fees, overhead and loan",
+    unit: "EUR",
+    decimals: 2,
+    of: (days) => days.mean("fullCostPerKg"),
+    range: null,
+    published: NONE,
   },
   {
     what: "processing cost of a kilogram of carcass",

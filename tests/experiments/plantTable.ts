@@ -9,7 +9,8 @@ import { type PlantDays, type PlantFigure, publishedLimit, USES, YIELDS } from "
 export const PLANTS = ["sallowfield-compact", "ferncote", "tavelmoss-chains"];
 const DAYS = 3;
 /** All others, the binding path's above all, would take most of the time. */
-const NEEDED = /^(carcass|live|dressing|byProduct|removed|energy$|water$|costPerKg|paidHours|beyond)/;
+const NEEDED =
+  /^(carcass|live|dressing|byProduct|removed|energyPerTonne|waterPerTonne|fullCostPerKg|costPerKg|paidHours|beyond)/;
 
 /** The plants' days, means over a few of them. */
 export async function plantDays(): Promise<PlantDays[]> {
