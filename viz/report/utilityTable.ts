@@ -25,7 +25,7 @@ const RUNS = { work: "in working hours", cleaning: "while cleaning", "all day": 
 function stageRows({ stages }: UtilitySheet): Markup[] {
   return stages.map(
     ({ name, litres, electricKilowattHours }) =>
-      html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th><td>with the line</td><td>${amount(litres, "L")}</td><td>${litres > 0 ? "cold" : NONE}</td><td>${NONE}</td><td>${NONE}</td><td>${amount(electricKilowattHours, "kWh")}</td><td>${NONE}</td></tr>`,
+      html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th><td>as a stage</td><td>${amount(litres, "L")}</td><td>${litres > 0 ? "cold" : NONE}</td><td>${NONE}</td><td>${NONE}</td><td>${amount(electricKilowattHours, "kWh")}</td><td>${NONE}</td></tr>`,
   );
 }
 
