@@ -1,4 +1,5 @@
 import { differenceUnit, type FigureKind, type FigureScale, figureText, signed, valueText } from "./figureText.ts";
+import { oneOf } from "./oneOf.ts";
 
 /** A figure with its interval, whose ends are null where there is none. */
 export interface Ends {
@@ -12,7 +13,7 @@ export interface Ends {
  * `startClockSeconds` (seconds after midnight) turns the seconds of a "clock" response into the time of day.
  */
 export function formatResponse(value: number, info: FigureKind, startClockSeconds: number): string {
-  return valueText(value, info, startClockSeconds, alone(value));
+  return oneOf(valueText(value, info, startClockSeconds, alone(value)));
 }
 
 /**
@@ -20,7 +21,7 @@ export function formatResponse(value: number, info: FigureKind, startClockSecond
  * out.
  */
 export function formatSpan(value: number, info: FigureKind, style: "signed" | "plain" = "signed"): string {
-  return spanText(value, info, style, alone(value));
+  return oneOf(spanText(value, info, style, alone(value)));
 }
 
 /**
@@ -55,10 +56,10 @@ function withInterval(
   text: (value: number, scale: FigureScale) => string,
   finer: (low: number, high: number) => number = () => Number.POSITIVE_INFINITY,
 ): [string, string] {
-  if (low === null || high === null) return [text(mean, alone(mean)), ""];
+  if (low === null || high === null) return [oneOf(text(mean, alone(mean))), ""];
   const halfWidth = Math.min((high - low) / 2, finer(low, high));
   const scale = { halfWidth, largest: Math.max(...[mean, low, high].map(Math.abs)) };
-  return [text(mean, scale), formatRange(text(low, scale), text(high, scale))];
+  return [oneOf(text(mean, scale)), formatRange(text(low, scale), text(high, scale))];
 }
 
 /** The half-width that is written with digits enough for the end next to 0 not to be rounded to it. */

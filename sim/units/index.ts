@@ -58,5 +58,6 @@ export {
 export { formatShare } from "./formatShare.ts";
 export { groupDigits } from "./groupDigits.ts";
 export { intervalDecimals } from "./intervalDecimals.ts";
+export { oneOf } from "./oneOf.ts";
 export { textTable } from "./textTable.ts";
 export { type TimeUnit, timeUnitFor } from "./timeUnit.ts";

@@ -156,6 +156,7 @@ const UNITS: Record<string, readonly RegExp[]> = {
   headsOut: [/, heads$/, /^clock time \(h:min\)$/],
   heatMap: [/ heads\/h$/],
   histogram: [/, %$/, /, s$/],
+  killStops: [/^most \(heads\)$/, /^clock time \(h:min\)$/],
   limit: [/, heads$/, /, s$/],
   loads: [/^crates in lairage$/, /^clock time \(h:min\)$/],
   mass: [/ kg$/],

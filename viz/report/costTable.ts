@@ -1,6 +1,7 @@
+import { formatDecimals } from "../../sim/units/index.ts";
 import type { CostSheet, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { html, type Markup } from "./html.ts";
+import { html, type Markup, unsplit } from "./html.ts";
 
 const RUNNING: [Exclude<keyof CostSheet["costs"], "processing" | "total">, string][] = [
   ["regularPay", "pay inside the shifts"],
@@ -27,7 +28,7 @@ const PLANT: [Exclude<keyof NonNullable<CostSheet["plant"]>, "total">, string][]
 export function costTable({ costSheet: sheet }: VariantResults): Markup | null {
   if (sheet === undefined || sheet === null) return null;
   const money = (value: number | null, digits = 0) =>
-    value === null ? "not reckoned" : `${value.toFixed(digits)} ${isolated(sheet.currency)}`;
+    value === null ? "not reckoned" : unsplit(`${formatDecimals(value, digits)} ${isolated(sheet.currency)}`);
   const row = (what: string, value: number) => html`<tr><th scope="row">${what}</th><td>${money(value)}</td></tr>`;
   const running = RUNNING.filter(([key]) => sheet.costs[key] !== 0).map(([key, words]) => row(words, sheet.costs[key]));
   const { plant } = sheet;

@@ -26,6 +26,11 @@ export function unbroken(text: string): string {
   return text.replace(/(\d) %/g, "$1\u00A0%");
 }
 
+/** A figure with its unit that stays on one line: "2 min 4 s". */
+export function unsplit(figure: string): string {
+  return figure.replaceAll(" ", "\u00A0");
+}
+
 /** The five characters that mean something in HTML, as character references; fit for text and for quoted attributes. */
 export function escapeHtml(text: string): string {
   return text

@@ -10,9 +10,11 @@ import {
   stopDefinition,
   stopEndWords,
   stopReasonWords,
+  waitWords,
 } from "../words/index.ts";
 import type { Figures } from "./figures.ts";
-import { html, type Markup, unbroken } from "./html.ts";
+import { html, type Markup, unbroken, unsplit } from "./html.ts";
+import { dayId } from "./reportSections.ts";
 import { killStopCharts } from "./studyCharts.ts";
 
 type Stops = NonNullable<DayRecord["killStops"]>;
@@ -31,7 +33,7 @@ export function killStopSection(results: StudyResults, figures: Figures): Markup
 <p class="small">${unbroken(stopDefinition(killStops))}</p>
 ${isSingleDay(results) ? "" : variantTable(results)}
 ${day}
-${figures(killStopCharts(results, base, "base"))}
+<div data-of-day="${dayId(0)}">${figures(killStopCharts(results, base, "base"))}</div>
 ${isSingleDay(results) ? table : html`<details><summary>Each stop of this day</summary>${table}</details>`}`;
 }
 
@@ -91,15 +93,15 @@ function stopTable({ day }: VariantResults, killStops: Stops): Markup {
     "Then",
   ];
   const caption = `Heads: when the stop began, and at most during it. The longest wait is that of a stunned head that the stop caught, from the end of stunning to the start of sticking.${more}`;
-  return html`<div class="scroll"><table><caption>${caption}</caption><thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead><tbody>${rows}</tbody></table></div>`;
+  return html`<div class="scroll"><table class="wide"><caption>${caption}</caption><thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 function stopRow(stop: KillStop, number: number, startClockSeconds: number): Markup {
   const { fromSeconds, toSeconds, reasons, caught } = stop;
-  const wait = caught === 0 ? "\u2013" : formatDuration(stop.longestWaitSeconds);
+  const wait = caught === 0 ? "\u2013" : unsplit(waitWords(stop.longestWaitSeconds));
   const cells = [
     formatClock(startClockSeconds + fromSeconds, true),
-    formatDuration(toSeconds - fromSeconds),
+    unsplit(formatDuration(toSeconds - fromSeconds)),
     reasons.map(stopReasonWords).join("; then also "),
     `${stop.stunned}; ${stop.stunnedMost}`,
     `${stop.bleeding}; ${stop.bleedingMost}`,

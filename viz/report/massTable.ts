@@ -1,7 +1,7 @@
 import { formatDecimals } from "../../sim/units/index.ts";
 import type { MassBalance, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { html, type Markup } from "./html.ts";
+import { html, type Markup, unsplit } from "./html.ts";
 
 type Line = MassBalance["lines"][number];
 
@@ -30,8 +30,8 @@ export function massTable({ massBalance }: VariantResults): Markup | null {
 
 /** Rounding is far below a gram. */
 function kilogramWords({ kind, kilograms }: Line): string {
-  if (kind === "unaccounted" && Math.abs(kilograms) < 0.001) return "under 1 g";
-  return `${formatDecimals(kilograms, kilograms < 100 ? 1 : 0)} kg`;
+  if (kind === "unaccounted" && Math.abs(kilograms) < 0.001) return unsplit("under 1 g");
+  return unsplit(`${formatDecimals(kilograms, kilograms < 100 ? 1 : 0)} kg`);
 }
 
 function soldWords({ presentation, publishedAs }: MassBalance): Markup {

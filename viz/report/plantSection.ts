@@ -1,4 +1,5 @@
 import type { StudyResults, VariantResults } from "../contract.ts";
+import { isSingleDay } from "../words/index.ts";
 import { costTable } from "./costTable.ts";
 import { html, type Markup } from "./html.ts";
 import { massTable } from "./massTable.ts";
@@ -10,7 +11,7 @@ export function plantSection(results: StudyResults): Markup | null {
   const tables = [massTable(base), utilityTable(base), costTable(base)].filter((table) => table !== null);
   if (tables.length === 0) return null;
   return html`<h2>What goes through the plant</h2>
-<p class="small">Figures of one simulated day, day ${base.day.replication + 1}${dayOf(results, base)}. Means over all days stand under Results, as far as they were asked for.</p>
+<p class="small">Figures of one simulated day, day ${base.day.replication + 1}${dayOf(results, base)}.${isSingleDay(results) ? "" : " Means over all days stand under Results, as far as they were asked for."}</p>
 ${tables}`;
 }
 

@@ -9,14 +9,16 @@ export const READER_SCRIPT = `"use strict";
 (() => {
   function startReader(page) {
     for (const hint of page.querySelectorAll(".hint, .cursor")) hint.hidden = false;
-    for (const day of page.querySelectorAll(".day")) startDay(day);
+    for (const day of page.querySelectorAll(".day")) startDay(page, day);
     for (const plot of page.querySelectorAll(".plot:not([data-over-time])")) startMarks(plot);
   }
-  /** The slider and every picture over the clock of one day move one cursor. */
-  function startDay(day) {
+  /** The slider and every picture over the clock of one day, wherever it stands, move one cursor. */
+  function startDay(page, day) {
     const slider = day.querySelector(".cursor input");
     if (slider === null) return;
-    const views = [...day.querySelectorAll("figure")].flatMap((figure) => {
+    const parts = [day, ...page.querySelectorAll('[data-of-day="' + day.id + '"]')];
+    const all = (selector) => parts.flatMap((part) => [...part.querySelectorAll(selector)]);
+    const views = all("figure").flatMap((figure) => {
       const data = figure.querySelector("script.readings");
       const reading = figure.querySelector(".reading");
       const svg = figure.querySelector("svg");
@@ -24,7 +26,7 @@ export const READER_SCRIPT = `"use strict";
     });
     const show = (seconds) => showTime(day, slider, views, seconds);
     slider.addEventListener("input", () => show(Number(slider.value)));
-    for (const plot of day.querySelectorAll(".plot[data-over-time]")) {
+    for (const plot of all(".plot[data-over-time]")) {
       plot.addEventListener("pointermove", (event) => {
         const time = pointedTime(plot, event.clientX);
         if (time !== null) show(time);
@@ -102,13 +104,17 @@ export const READER_SCRIPT = `"use strict";
     return [...found].map(([name, parts]) => [name, parts.length === 0 ? "0" : parts.join(", ")]);
   }
   function seriesText(series, seconds) {
-    const unit = series.u === "" ? "" : " " + series.u;
-    if ("t" in series) return valueAt(series.t, series.v, seconds) + unit;
+    if ("t" in series) return withUnit(valueAt(series.t, series.v, seconds), series.u);
     const bin = Math.min(series.m.length - 1, Math.floor(seconds / series.b));
     const mean = String(series.m[bin] ?? 0);
     const { l, h } = series;
-    if (l === undefined || h === undefined || l[bin] === h[bin]) return mean + unit;
-    return mean + " (" + l[bin] + " to " + h[bin] + ")" + unit;
+    if (l === undefined || h === undefined || l[bin] === h[bin]) return withUnit(mean, series.u);
+    return withUnit(mean + " (" + l[bin] + " to " + h[bin] + ")", series.u);
+  }
+  const ONE = { crates: "crate", heads: "head", people: "person" };
+  function withUnit(text, unit) {
+    const word = text === "1" ? (ONE[unit] ?? unit) : unit;
+    return word === "" ? text : text + " " + word;
   }
   function valueAt(times, values, seconds) {
     let [low, high] = [0, times.length - 1];

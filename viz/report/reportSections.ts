@@ -109,13 +109,18 @@ export function daySection(results: StudyResults, figures: Figures): Markup {
     const charts = figures(dayCharts(results, variant, `day-${index}`));
     const pictures = html`${timeCursor(index, finishSeconds)}${charts}`;
     return index === 0
-      ? html`<div class="day" data-start="${startClockSeconds}">${heading}${pictures}</div>`
-      : html`<details class="day" data-start="${startClockSeconds}"><summary>${heading}</summary>${pictures}</details>
+      ? html`<div class="day" id="${dayId(index)}" data-start="${startClockSeconds}">${heading}${pictures}</div>`
+      : html`<details class="day" id="${dayId(index)}" data-start="${startClockSeconds}"><summary>${heading}</summary>${pictures}</details>
 <p class="small paper">Its day folds open on the screen and is in the run's charts; what is folded is not printed.</p>`;
   });
   return html`<h2>A day in pictures</h2>
 <p class="small">Pictures of a day show one simulated day: they explain how the line behaves and prove nothing about other days.</p>
 ${days}`;
+}
+
+/** Id of the element that holds the slider of a drawn day; a picture of that day elsewhere names it in `data-of-day`. */
+export function dayId(index: number): string {
+  return `day-${index}`;
 }
 
 /** A slider that moves the time on all pictures of a day; shown by the script that gives it something to do. */

@@ -23,6 +23,7 @@ caption{text-align:left;font-size:13px;color:var(--gambrel-muted);padding-bottom
 th,td{text-align:left;vertical-align:top;padding:6px 10px 6px 0;border-bottom:1px solid var(--gambrel-grid);overflow-wrap:break-word}
 thead th{border-bottom:1.5px solid var(--gambrel-rule)}
 .even{table-layout:fixed}
+.wide{min-width:660px}
 a{color:var(--gambrel-line)}
 .range{display:block;font-weight:400;color:var(--gambrel-muted);font-size:12px}
 figure{margin:20px 0 28px}
@@ -70,8 +71,10 @@ summary{list-style:none;color:inherit}
 .answer{font-size:11pt;line-height:1.35}
 h2{margin:14px 0 4px;padding-top:6px}
 figure,.told figure{margin:8px 0 10px}
+.wide{min-width:0}
 th,td{padding:2px 8px 2px 0;overflow-wrap:anywhere;min-width:4em}
-th{min-width:7em}
+thead th{min-width:5em}
+tbody th,thead th:first-child{min-width:7em}
 td>.range,thead .range{display:inline;margin-left:6px}
 .tall svg.${CHART_CLASS}{min-width:0;width:583.333px}
 .taller svg.${CHART_CLASS}{min-width:0;width:466.667px}

@@ -262,7 +262,9 @@ export function limitCharts(results: StudyResults, variant: VariantResults, pref
 export function killStopCharts(results: StudyResults, variant: VariantResults, prefix: string): PlannedChart[] {
   const view = killStopView(results, variant);
   if (view === null) return [];
-  return [planned(`${prefix}-kill-stops`, view, killStopChart, killStopTable, killStopReadings)];
+  // Without a stop there is no plot over the clock to read off.
+  const readings = view.rows.length === 0 ? null : killStopReadings;
+  return [planned(`${prefix}-kill-stops`, view, killStopChart, killStopTable, readings)];
 }
 
 /** What more of a total brings; null where no curve was asked for. */

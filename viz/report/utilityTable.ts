@@ -1,7 +1,7 @@
 import { formatDecimals } from "../../sim/units/index.ts";
 import type { UtilitySheet, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { html, type Markup } from "./html.ts";
+import { html, type Markup, unsplit } from "./html.ts";
 
 /**
  * Plants for chickens, by analogy: none is published for rabbits. Waste water: French order of 31 March 2025, Art. 5.5, its
@@ -14,16 +14,18 @@ export function utilityTable({ utilitySheet: sheet }: VariantResults): Markup | 
   if (sheet === undefined || sheet === null) return null;
   return html`<h3>Water, heat, air and electricity</h3>
 ${sheet.consumers.length === 0 ? html`<p>The plan names no consumers beside the stages: no hot water, cleaning, compressed air or ventilation is in these figures.</p>` : ""}
-<div class="scroll"><table><caption>Who takes what on the day. Peaks: each at its mean while it runs.</caption><thead><tr><th scope="col">Consumer</th><th scope="col">Runs</th><th scope="col">Water</th><th scope="col">At</th><th scope="col">Heat</th><th scope="col">Free air</th><th scope="col">Electricity</th><th scope="col">Peak</th></tr></thead><tbody>${stageRows(sheet)}${consumerRows(sheet)}${totalRow(sheet)}</tbody></table></div>
+<div class="scroll"><table class="wide"><caption>Who takes what on the day. Peak: the mean while it runs.</caption><thead><tr><th scope="col">Consumer</th><th scope="col">Runs</th><th scope="col">Water</th><th scope="col">At</th><th scope="col">Heat</th><th scope="col">Free air</th><th scope="col">Electricity</th><th scope="col">Peak</th></tr></thead><tbody>${stageRows(sheet)}${consumerRows(sheet)}${totalRow(sheet)}</tbody></table></div>
 ${peakWords(sheet)}
 ${perTonneTable(sheet)}
 ${coldTable(sheet)}`;
 }
 
+const RUNS = { work: "in working hours", cleaning: "while cleaning", "all day": "all day" } as const;
+
 function stageRows({ stages }: UtilitySheet): Markup[] {
   return stages.map(
     ({ name, litres, electricKilowattHours }) =>
-      html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th><td>stage</td><td>${amount(litres, "L")}</td><td>${litres > 0 ? "cold" : NONE}</td><td>${NONE}</td><td>${NONE}</td><td>${amount(electricKilowattHours, "kWh")}</td><td>${NONE}</td></tr>`,
+      html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th><td>as a stage</td><td>${amount(litres, "L")}</td><td>${litres > 0 ? "cold" : NONE}</td><td>${NONE}</td><td>${NONE}</td><td>${amount(electricKilowattHours, "kWh")}</td><td>${NONE}</td></tr>`,
   );
 }
 
@@ -34,8 +36,9 @@ function consumerRows({ consumers }: UtilitySheet): Markup[] {
       amount(use.heatKilowatts, "kW heat"),
       amount(use.electricKilowatts, "kW"),
     ];
-    const at = use.litres === 0 ? NONE : use.celsius === null ? "cold" : `${formatDecimals(use.celsius, 0)} °C`;
-    return html`<tr><th scope="row"><bdi>${isolated(use.name)}</bdi></th><td>${use.during}</td><td>${amount(use.litres, "L")}</td><td>${at}</td><td>${amount(use.heatKilowattHours, "kWh")}</td><td>${amount(use.airCubicMetres, "m³")}</td><td>${amount(use.electricKilowattHours, "kWh")}</td><td>${peaks.filter((words) => words !== NONE).join(", ")}</td></tr>`;
+    const at =
+      use.litres === 0 ? NONE : use.celsius === null ? "cold" : unsplit(`${formatDecimals(use.celsius, 0)} °C`);
+    return html`<tr><th scope="row"><bdi>${isolated(use.name)}</bdi></th><td>${RUNS[use.during]}</td><td>${amount(use.litres, "L")}</td><td>${at}</td><td>${amount(use.heatKilowattHours, "kWh")}</td><td>${amount(use.airCubicMetres, "m³")}</td><td>${amount(use.electricKilowattHours, "kWh")}</td><td>${peaks.filter((words) => words !== NONE).join(", ")}</td></tr>`;
   });
 }
 
@@ -67,8 +70,8 @@ function perTonneTable({ litresPerTonne, kilowattHoursPerTonne }: UtilitySheet):
 
 function rangeWords(value: number, low: number, high: number): string {
   if (value < low)
-    return "below it: see which consumers the plan leaves out (cleaning, hot water, ventilation, offices)";
-  return value > high ? "above it: see the largest consumers" : "inside it";
+    return "below this range: see which consumers the plan leaves out (cleaning, hot water, ventilation, offices)";
+  return value > high ? "above this range: see the largest consumers" : "inside this range";
 }
 
 function coldTable({ coldRooms }: UtilitySheet): Markup | "" {
@@ -77,12 +80,12 @@ function coldTable({ coldRooms }: UtilitySheet): Markup | "" {
     (room) =>
       html`<tr><th scope="row"><bdi>${isolated(room.name)}</bdi></th>${[room.carcasses, room.doors, room.people, room.walls, room.fans + room.lights, room.peakHeatKilowatts, room.peakElectricKilowatts].map((kilowatts) => html`<td>${amount(kilowatts, "kW")}</td>`)}<td>${amount(room.electricKilowattHours, "kWh")}</td></tr>`,
   );
-  return html`<div class="scroll"><table><caption>Cold rooms: heat that has to come out, mean while the room is kept cold, and the electricity that follows from it.</caption><thead><tr><th scope="col">Room</th><th scope="col">Carcasses</th><th scope="col">Doors</th><th scope="col">People</th><th scope="col">Walls</th><th scope="col">Fans and lights</th><th scope="col">Peak heat</th><th scope="col">Peak electricity</th><th scope="col">Electricity, day</th></tr></thead><tbody>${body}</tbody></table></div>`;
+  return html`<div class="scroll"><table class="wide"><caption>Cold rooms: heat that has to come out, mean while the room is kept cold, and the electricity that follows from it.</caption><thead><tr><th scope="col">Room</th><th scope="col">Carcasses</th><th scope="col">Doors</th><th scope="col">People</th><th scope="col">Walls</th><th scope="col">Fans and lights</th><th scope="col">Peak heat</th><th scope="col">Peak electricity</th><th scope="col">Electricity, day</th></tr></thead><tbody>${body}</tbody></table></div>`;
 }
 
 const NONE = "–";
 
 function amount(value: number, unit: string): string {
   if (value === 0) return NONE;
-  return `${formatDecimals(value, value < 100 ? 1 : 0)} ${unit}`;
+  return unsplit(`${formatDecimals(value, value < 100 ? 1 : 0)} ${unit}`);
 }

@@ -88,9 +88,21 @@ export function bottleneckReadings(columns: BottleneckColumns): TimeReadings {
 }
 
 export function killStopReadings(columns: KillStopColumns): TimeReadings {
-  const stops = columns.rows.map(({ from, to, cause, where }) => ({ from, to, text: `${cause}, ${where}` }));
-  return { ...scene(columns), series: [], spans: [{ name: "kill line stands", spans: stops }] };
+  let free = 0;
+  const spans = columns.rows.flatMap(({ from, to, cause, where }) => {
+    const found = [
+      ...(from > free ? [{ from: free, to: from, text: NO_STOP }] : []),
+      { from, to, text: `${cause}, ${where}` },
+    ];
+    free = to;
+    return found;
+  });
+  const rest = columns.endSeconds > free ? [{ from: free, to: columns.endSeconds + 1, text: NO_STOP }] : [];
+  return { ...scene(columns), series: [], spans: [{ name: "kill line", spans: [...spans, ...rest] }] };
 }
+
+/** A picture of a day with many stops shows the longest ones only. */
+const NO_STOP = "no stop in this picture";
 
 const PHASES = ["crates on the lorry", "in lairage", "crates to the washer"];
 const LINE_NAMES = {

@@ -2,7 +2,7 @@ import { formatClock, formatDecimals, formatDuration } from "../../sim/units/ind
 import type { KillStopColumns, KillStopRow } from "../charts/index.ts";
 import type { DayRecord, KillStop, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { headsWords, STOP_CAUSES, stopEndWords, stopReasonWords } from "../words/index.ts";
+import { headsWords, STOP_CAUSES, stopEndWords, stopReasonWords, waitWords } from "../words/index.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
 
 /** Rows that are drawn: the longest stops, in the order of the day. */
@@ -43,8 +43,7 @@ function rowOf(stop: KillStop, startClockSeconds: number): KillStopRow {
     bleedingMost: stop.bleedingMost,
     caught,
     longestWait: caught === 0 ? null : longestWaitSeconds,
-    longestWaitWords:
-      caught === 0 ? "" : formatDuration(longestWaitSeconds < 10 ? longestWaitSeconds : Math.round(longestWaitSeconds)),
+    longestWaitWords: caught === 0 ? "" : waitWords(longestWaitSeconds),
     ended: [...reasons.slice(1).map((reason) => `Then also ${stopReasonWords(reason)}.`), stopEndWords(stop)].join(" "),
   };
 }
@@ -54,12 +53,12 @@ function describe(stops: NonNullable<DayRecord["killStops"]>): string {
   const short =
     shorter.count === 0
       ? ""
-      : ` Shorter stands, which do not count as stops: ${formatDecimals(shorter.count, 0)}, of ${formatDuration(shorter.seconds)} in all.`;
+      : ` Stands too short to count as stops: ${formatDecimals(shorter.count, 0)}, ${formatDuration(shorter.seconds)} in all.`;
   if (count === 0) return `The kill line did not stop on this day.${short}`;
   const heads =
     caught === 0
       ? "No stunned head was caught before sticking."
-      : `${headsWords(caught)} ${caught === 1 ? "was" : "were"} caught between stunning and sticking; the longest wait of one was ${formatDuration(worstWaitSeconds)}.`;
+      : `${headsWords(caught)} ${caught === 1 ? "was" : "were"} caught between stunning and sticking; the longest wait of one was ${waitWords(worstWaitSeconds)}.`;
   const times = count === 1 ? "once" : `${formatDecimals(count, 0)} times`;
   const planned = count - unplanned.count;
   const byPlan = planned === 0 ? "" : `, ${formatDecimals(planned, 0)} of them by plan`;

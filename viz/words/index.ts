@@ -8,7 +8,14 @@ export { type EstimateWords, estimateWords } from "./estimateWords.ts";
 export { fitTestWords } from "./fitTestWords.ts";
 export { goalFormat, usesWords } from "./goalWords.ts";
 export { differenceIn, furthestVariant, headline, isSingleDay } from "./headline.ts";
-export { headsWords, STOP_CAUSES, stopDefinition, stopEndWords, stopReasonWords } from "./killStopWords.ts";
+export {
+  headsWords,
+  STOP_CAUSES,
+  stopDefinition,
+  stopEndWords,
+  stopReasonWords,
+  waitWords,
+} from "./killStopWords.ts";
 export { limitShareWords } from "./limitShareWords.ts";
 export { observationNoun, observationsOf, observationsWords } from "./observations.ts";
 export { overtimeWords } from "./overtimeWords.ts";

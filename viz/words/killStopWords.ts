@@ -1,4 +1,4 @@
-import { formatDecimals } from "../../sim/units/index.ts";
+import { formatDecimals, formatDuration } from "../../sim/units/index.ts";
 import type { DayRecord, KillStop, KillStopReason } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 
@@ -32,6 +32,12 @@ export function stopEndWords(stop: KillStop): string {
 function beforeWords({ reasons, stunned, bleeding }: KillStop): string {
   const isPlanned = reasons[0]!.cause === "planned break";
   return isPlanned && stunned + bleeding === 0 ? "The kill line was empty before it. " : "";
+}
+
+/** How long a stunned head waited: to a tenth of a second below 10 s, to whole seconds above. */
+export function waitWords(seconds: number): string {
+  if (seconds > 0 && seconds < 0.05) return "under 0.1 s";
+  return formatDuration(seconds < 10 ? Math.round(seconds * 10) / 10 : Math.round(seconds));
 }
 
 export function headsWords(heads: number): string {

@@ -1,4 +1,4 @@
-import { type FigureScale, figureText, formatClock, signed } from "../../sim/units/index.ts";
+import { type FigureScale, figureText, formatClock, oneOf, signed } from "../../sim/units/index.ts";
 import type { ResponseInfo } from "../contract.ts";
 import { isolated, type Quantity } from "../frame/index.ts";
 
@@ -69,7 +69,7 @@ function writerOf(info: ResponseInfo, largest: number | undefined) {
   return {
     single: (value: number, resolution: number | null, points?: string) => {
       const { number, unit } = parts(value, resolution, Math.abs(value), points);
-      return `${number} ${unit}`.trimEnd();
+      return oneOf(`${number} ${unit}`.trimEnd());
     },
     range: (
       low: number,

@@ -1,22 +1,29 @@
 import { parseHTML } from "linkedom";
 import { expect, it } from "vitest";
+import { formatDecimals } from "../../../sim/units/index.ts";
 import { costTable } from "../../../viz/report/costTable.ts";
 import { exampleDay } from "../../support/exampleDay.ts";
 
 const [variant] = exampleDay("parts/money", "none").variants;
+/** No-break spaces as spaces. */
+const plain = (text: string) => text.replaceAll("\u00a0", " ");
 const cells = (markup: string) =>
   [...parseHTML(`<main>${markup}</main>`).document.querySelectorAll("tbody tr")].map((row) =>
-    [...row.querySelectorAll("th, td")].map(({ textContent }) => textContent),
+    [...row.querySelectorAll("th, td")].map(({ textContent }) => plain(textContent ?? "")),
   );
 
 it("shows cost and margin without and with what the plant costs", () => {
   const { margin, fullMargin, plant } = variant!.costSheet!;
   const rows = cells(costTable(variant!)!.markup);
-  expect(rows.at(-1)).toEqual(["margin of the day", `${margin!.toFixed(0)} EUR`, `${fullMargin!.toFixed(0)} EUR`]);
+  expect(rows.at(-1)).toEqual([
+    "margin of the day",
+    `${formatDecimals(margin!, 0)} EUR`,
+    `${formatDecimals(fullMargin!, 0)} EUR`,
+  ]);
   expect(rows.at(-2)![0]).toBe("cost for a kg of carcass, animals not included");
   expect(rows).toContainEqual(["building, straight line without interest", "40 EUR"]);
   expect(rows).toContainEqual(["overhead", `${plant!.overhead.toFixed(0)} EUR`]);
-  expect(costTable(variant!)!.markup).toContain("The bank takes 89 EUR a working day");
+  expect(plain(costTable(variant!)!.markup)).toContain("The bank takes 89 EUR a working day");
 });
 
 it("warns of a margin without them, and is not there without money", () => {

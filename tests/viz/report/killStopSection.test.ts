@@ -10,7 +10,7 @@ test("a day's report has the stops in a table and a picture, with the definition
   expect(found).toContain("one of the steps from stunning to bleeding stands for 10 s or longer");
   expect(found).toMatch(/<figure>/u);
   const cells = [...found.matchAll(/<tr><th scope="row">2<\/th>(.*?)<\/tr>/gu)].flatMap(([, row]) =>
-    [...row!.matchAll(/<td>(.*?)<\/td>/gu)].map(([, cell]) => cell),
+    [...row!.matchAll(/<td>(.*?)<\/td>/gu)].map(([, cell]) => cell!.replaceAll("\u00a0", " ")),
   );
   expect(cells).toEqual([
     "06:03:20",
@@ -38,8 +38,8 @@ test("a study's report has the means of each variant with their intervals, and o
   // The second one has its break and nothing else: one stop, none unplanned, 60 s, nobody caught.
   const cells = rows.map(([, , row]) => [...row!.matchAll(/<td>(.*?)<span class="range">(.*?)<\/span>/gu)]);
   const means = cells.map((row) => row.map(([, mean]) => mean));
-  expect(means[0]).toEqual(["2 stops", "1 stops", "90 s", "30 s", "1 heads", "30 s"]);
-  expect(means[1]!.slice(0, 2)).toEqual(["1 stops", "0 stops"]);
+  expect(means[0]).toEqual(["2 stops", "1 stop", "90 s", "30 s", "1 head", "30 s"]);
+  expect(means[1]!.slice(0, 2)).toEqual(["1 stop", "0 stops"]);
   expect(cells[0]!.map(([, , range]) => range)[0]).toBe("2 to 2");
   expect(found).toContain("<summary>Each stop of this day</summary>");
 });

@@ -7,7 +7,9 @@ const [variant] = exampleDay("parts/presentation", "none").variants;
 
 it("lists kilograms in and out with what is sold in words", () => {
   const { document } = parseHTML(`<main>${massTable(variant!)!.markup}</main>`);
-  const rows = [...document.querySelectorAll("tbody tr")].map(({ textContent }) => textContent);
+  const rows = [...document.querySelectorAll("tbody tr")].map(({ textContent }) =>
+    (textContent ?? "").replaceAll("\u00a0", " "),
+  );
   expect(rows).toContain("carcassout: sold as carcass744 kg49.6 %");
   expect(rows).toContain("dripout: lost in the chiller15.2 kg1.0 %");
   expect(rows).toContain("not accounted forroundingunder 1 g0.0 %");

@@ -61,7 +61,19 @@ it("is read off as a table, and at an instant", () => {
     30,
     "The line was started again.",
   ]);
-  expect(killStopReadings(view).spans[0]!.spans[1]).toEqual({ from: 200, to: 230, text: "breakdown, sticking" });
+  const [{ spans } = { spans: [] }] = killStopReadings(view).spans;
+  const at = (second: number) => spans.filter(({ from, to }) => second >= from && second < to).map(({ text }) => text);
+  expect(spans).toContainEqual({ from: 200, to: 230, text: "breakdown, sticking" });
+  // One reading at every instant, the last one too.
+  const { endSeconds } = view;
+  for (let second = 0; second <= endSeconds; second++) expect(at(second)).toHaveLength(1);
+  expect([at(0), at(199), at(229), at(230), at(endSeconds)].flat()).toEqual([
+    "no stop in this picture",
+    "no stop in this picture",
+    "breakdown, sticking",
+    "no stop in this picture",
+    "no stop in this picture",
+  ]);
 });
 
 it("is null where the stops of the day were not written down", () => {
