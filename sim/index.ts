@@ -1,13 +1,5 @@
 /** The public door of the simulator. The pictures have their own: "gambrel/charts". */
 
-// Observed days against a plan
-export { type Calibration, type CalibrationOptions, calibrate, readObserved } from "./calibrate/index.ts";
-export { type DayOptions, type DayRecord, runDay, STATES } from "./engine/index.ts";
-// Measured times
-export { type ColumnFit, type FitOptions, fitColumn, planFragment, readTimes } from "./fit/index.ts";
-// One day
-export { type CompiledLine, compileLine } from "./line/index.ts";
-export { measure, type ResponseInfo, responsesOf } from "./observations/index.ts";
 // Reading what people write
 export {
   type Fault,
@@ -17,14 +9,22 @@ export {
   planJsonSchema,
   readPlan,
   type TextFiles,
-} from "./plan/index.ts";
+} from "./asked/plan/index.ts";
+export { readStudy, type Study, studyJsonSchema } from "./asked/study/index.ts";
+export { type DayOptions, type DayRecord, runDay, STATES } from "./day/engine/index.ts";
+// One day
+export { type CompiledLine, compileLine } from "./day/line/index.ts";
+export { measure, type ResponseInfo, responsesOf } from "./day/observations/index.ts";
 export {
   type DifferenceInWords as Difference,
   differenceInWords as pairedDifference,
   type StudyResults,
   type VariantResults,
-} from "./results/index.ts";
-export { type RunOptions, runSingleDay, runStudy } from "./run/index.ts";
+} from "./days/results/index.ts";
+export { type RunOptions, runSingleDay, runStudy } from "./days/run/index.ts";
 // Many days
-export { type Estimate, estimate } from "./statistics/index.ts";
-export { readStudy, type Study, studyJsonSchema } from "./study/index.ts";
+export { type Estimate, estimate } from "./maths/statistics/index.ts";
+// Observed days against a plan
+export { type Calibration, type CalibrationOptions, calibrate, readObserved } from "./questions/calibrate/index.ts";
+// Measured times
+export { type ColumnFit, type FitOptions, fitColumn, planFragment, readTimes } from "./questions/fit/index.ts";

@@ -1,5 +1,6 @@
 /** The only place where viz/ names the simulator's types; types only, so no simulator code is ever loaded by a picture. */
-export type { Calibration } from "../sim/calibrate/index.ts";
+
+export type { Factor } from "../sim/asked/study/study.ts";
 export type {
   Cause,
   CrewTrace,
@@ -18,9 +19,7 @@ export type {
   StepTrace,
   Tally,
   Traces,
-} from "../sim/engine/index.ts";
-export type { ColumnFit, FamilyFit, FitPicture } from "../sim/fit/index.ts";
-export type { Found, Improvement } from "../sim/improve/index.ts";
+} from "../sim/day/engine/index.ts";
 export type {
   Advice,
   BoundPart,
@@ -38,6 +37,8 @@ export type {
   VariantResults,
   Why,
   WithheldSlope,
-} from "../sim/results/index.ts";
-export type { Factor } from "../sim/study/study.ts";
-export type { LineUp, Ranged } from "../sim/worth/index.ts";
+} from "../sim/days/results/index.ts";
+export type { Calibration } from "../sim/questions/calibrate/index.ts";
+export type { ColumnFit, FamilyFit, FitPicture } from "../sim/questions/fit/index.ts";
+export type { Found, Improvement } from "../sim/questions/improve/index.ts";
+export type { LineUp, Ranged } from "../sim/questions/options/index.ts";

@@ -1,8 +1,8 @@
 import { readFileSync, writeFileSync } from "node:fs";
-import { parametersOf, type Quantity, simulatedValues } from "../../sim/calibrate/index.ts";
-import { responsesOf } from "../../sim/observations/index.ts";
-import { readPlan } from "../../sim/plan/index.ts";
-import { Sampler, uniformStream, type Varying } from "../../sim/random/index.ts";
+import { readPlan } from "../../sim/asked/plan/index.ts";
+import { responsesOf } from "../../sim/day/observations/index.ts";
+import { Sampler, uniformStream, type Varying } from "../../sim/maths/random/index.ts";
+import { parametersOf, type Quantity, simulatedValues } from "../../sim/questions/calibrate/index.ts";
 
 /*
  * Makes the tables of this folder out of random numbers: npx tsx experiments/timestudies/invent.ts

@@ -12,8 +12,8 @@ export class BadInput extends Error {
   }
 }
 
-export const PLAN_GUIDE = "sim/plan/README.md";
-export const STUDY_GUIDE = "sim/study/README.md";
-export const SIZE_GUIDE = "sim/size/README.md";
-export const WORTH_GUIDE = "sim/worth/README.md";
-export const IMPROVE_GUIDE = "sim/improve/README.md";
+export const PLAN_GUIDE = "sim/asked/plan/README.md";
+export const STUDY_GUIDE = "sim/asked/study/README.md";
+export const SIZE_GUIDE = "sim/questions/size/README.md";
+export const OPTIONS_GUIDE = "sim/questions/options/README.md";
+export const IMPROVE_GUIDE = "sim/questions/improve/README.md";

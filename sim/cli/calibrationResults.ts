@@ -1,4 +1,4 @@
-import type { Calibration } from "../calibrate/index.ts";
+import type { Calibration } from "../questions/calibrate/index.ts";
 
 /** What `--json` prints and results.json holds. */
 export interface CalibrationResults extends Calibration {

@@ -1,5 +1,12 @@
-import type { Calibration, ComparedQuantity, Explanation, NoticeableFigure } from "../calibrate/index.ts";
-import { formatDuration, formatNumber, formatRange, formatResponse, formatSpan, textTable } from "../units/index.ts";
+import type { Calibration, ComparedQuantity, Explanation, NoticeableFigure } from "../questions/calibrate/index.ts";
+import {
+  formatDuration,
+  formatNumber,
+  formatRange,
+  formatResponse,
+  formatSpan,
+  textTable,
+} from "../text/units/index.ts";
 import type { Style } from "./terminal.ts";
 
 interface Line {

@@ -3,7 +3,7 @@ import { InvalidArgumentError, Option } from "commander";
 /**
  * What keeps a slip of the keyboard, or a file made to do harm, from taking the machine; `--ceiling` sets others. The
  * sizes of a plan itself (stages, heads, loads ...) are part of its format and stand in its schema. Events and days are
- * those of `sim/run/ceilings.ts`, which is not loaded to say --help.
+ * those of `sim/days/run/ceilings.ts`, which is not loaded to say --help.
  */
 export const CEILINGS = {
   /** Of one plan, study or table, in megabytes. */

@@ -1,4 +1,4 @@
-import { mendRunFolder, runFolderProblem } from "../results/index.ts";
+import { mendRunFolder, runFolderProblem } from "../days/results/index.ts";
 import { BadInput } from "./badInput.ts";
 
 /** Refuses a folder that cannot take a run, before anything heavy is loaded or time is spent on the run. */

@@ -1,6 +1,6 @@
 import { availableParallelism } from "node:os";
 import { setImmediate } from "node:timers/promises";
-import { inThisThread, type OpenRunner } from "../run/index.ts";
+import { inThisThread, type OpenRunner } from "../days/run/index.ts";
 import { queueAddress } from "./queueAddress.ts";
 import type { Terminal } from "./terminal.ts";
 
@@ -23,11 +23,11 @@ export async function chooseRunner(
   { threads, queue }: RunnerChoice,
 ): Promise<OpenRunner> {
   if (queue !== undefined) {
-    const { onQueue } = await import("../run/queue/index.ts");
+    const { onQueue } = await import("../days/run/queue/index.ts");
     return onQueue(queueAddress(queue), { gambrel: version, say: (words) => terminal.say(words, "yellow") });
   }
   const count = Math.min(threads ?? Math.min(availableParallelism(), Math.ceil(days / LEAST_DAYS_PER_THREAD)), days);
   if (count <= 1) return inThisThread(setImmediate);
-  const { inThreads } = await import("../run/threads/index.ts");
+  const { inThreads } = await import("../days/run/threads/index.ts");
   return inThreads(count);
 }

@@ -1,8 +1,8 @@
 import { welfareLead } from "../../viz/index.ts";
-import { type CrewRecord, STATES, type StageRecord } from "../engine/index.ts";
-import { OWN_TIME, ownShare, WORK_IN_HAND } from "../observations/index.ts";
-import type { StudyResults } from "../results/index.ts";
-import { formatResponse, textTable } from "../units/index.ts";
+import { type CrewRecord, STATES, type StageRecord } from "../day/engine/index.ts";
+import { OWN_TIME, ownShare, WORK_IN_HAND } from "../day/observations/index.ts";
+import type { StudyResults } from "../days/results/index.ts";
+import { formatResponse, textTable } from "../text/units/index.ts";
 import { partsTable } from "./partsTable.ts";
 import { whereTimeWent } from "./whyTables.ts";
 

@@ -1,4 +1,4 @@
-import type { ColumnFit, PlanFragment } from "../fit/index.ts";
+import type { ColumnFit, PlanFragment } from "../questions/fit/index.ts";
 
 /** What `--json` prints and results.json holds. */
 export interface FitResults {

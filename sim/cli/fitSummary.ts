@@ -1,6 +1,13 @@
-import { type Check, type ColumnFit, type FamilyFit, LOOK_ALPHA, STRONG_ALPHA, type Summary } from "../fit/index.ts";
-import { adjustedP } from "../statistics/index.ts";
-import { formatNumber, textTable } from "../units/index.ts";
+import { adjustedP } from "../maths/statistics/index.ts";
+import {
+  type Check,
+  type ColumnFit,
+  type FamilyFit,
+  LOOK_ALPHA,
+  STRONG_ALPHA,
+  type Summary,
+} from "../questions/fit/index.ts";
+import { formatNumber, textTable } from "../text/units/index.ts";
 import type { Style } from "./terminal.ts";
 
 interface Line {

@@ -1,5 +1,5 @@
-import type { Found, Improvement } from "../improve/index.ts";
-import { formatConfidence, formatEstimate, formatNumber, groupDigits, textTable } from "../units/index.ts";
+import type { Found, Improvement } from "../questions/improve/index.ts";
+import { formatConfidence, formatEstimate, formatNumber, groupDigits, textTable } from "../text/units/index.ts";
 import type { SummaryLine } from "./sizeSummary.ts";
 
 /** What was found as lines of text: the recommendation, what it shares out, the finalists, and the trade-off curve. */

@@ -1,5 +1,5 @@
 import { dirname, resolve } from "node:path";
-import { formatFault, parseJson, type TextFiles } from "../plan/index.ts";
+import { formatFault, parseJson, type TextFiles } from "../asked/plan/index.ts";
 import { BadInput } from "./badInput.ts";
 import { CEILINGS, type Ceilings } from "./ceilings.ts";
 import { readTextFile } from "./readTextFile.ts";

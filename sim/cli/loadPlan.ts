@@ -1,4 +1,4 @@
-import { type Fault, flowWarnings, formatFault, type Plan, readPlan } from "../plan/index.ts";
+import { type Fault, flowWarnings, formatFault, type Plan, readPlan } from "../asked/plan/index.ts";
 import { BadInput, PLAN_GUIDE } from "./badInput.ts";
 import type { InputFile } from "./inputFile.ts";
 import { refuseOtherKind } from "./otherKind.ts";

@@ -1,6 +1,6 @@
-import { responsesOf } from "../observations/index.ts";
-import { formatFault } from "../plan/index.ts";
-import { readStudy, type Study } from "../study/index.ts";
+import { formatFault } from "../asked/plan/index.ts";
+import { readStudy, type Study } from "../asked/study/index.ts";
+import { responsesOf } from "../day/observations/index.ts";
 import { BadInput, PLAN_GUIDE, STUDY_GUIDE } from "./badInput.ts";
 import type { InputFile } from "./inputFile.ts";
 import { refuseOtherKind } from "./otherKind.ts";

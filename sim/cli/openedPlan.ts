@@ -1,5 +1,5 @@
 import { basename } from "node:path";
-import { readPlan, type TextFiles } from "../plan/index.ts";
+import { readPlan, type TextFiles } from "../asked/plan/index.ts";
 import type { InputFile } from "./inputFile.ts";
 
 /** A plan as the page opens it: its name, its text, and the CSV files it names, by the paths it names them with. */

@@ -2,9 +2,9 @@ import { InvalidArgumentError, Option } from "commander";
 
 /** Greatest count an option takes: far beyond use, far within exact arithmetic. */
 const MOST = 1_000_000;
-/** Those of sim/units, named again here so that --help need not load them; a test compares the two. */
+/** Those of sim/text/units, named again here so that --help need not load them; a test compares the two. */
 export const UNITS_OF_TIME = ["ms", "s", "min", "h", "d"];
-/** Those of sim/size, named again here for the same reason; a test compares the two. */
+/** Those of sim/questions/size, named again here for the same reason; a test compares the two. */
 export const KINDS_OF_PLANT = [
   "full line by hand",
   "full line with lift",

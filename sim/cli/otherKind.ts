@@ -1,4 +1,4 @@
-import { type InputKind, inputKind } from "../plan/index.ts";
+import { type InputKind, inputKind } from "../asked/plan/index.ts";
 import { BadInput } from "./badInput.ts";
 import type { InputFile } from "./inputFile.ts";
 

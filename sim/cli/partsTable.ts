@@ -1,6 +1,6 @@
-import type { ResponseInfo } from "../observations/index.ts";
-import type { MeanEstimate, Why } from "../results/index.ts";
-import { formatEstimate, formatResponse, textTable } from "../units/index.ts";
+import type { ResponseInfo } from "../day/observations/index.ts";
+import type { MeanEstimate, Why } from "../days/results/index.ts";
+import { formatEstimate, formatResponse, textTable } from "../text/units/index.ts";
 
 const DURATION: ResponseInfo = { key: "", label: "", unit: "s", format: "duration", better: null };
 const MOST_PARTS = 12;

@@ -1,4 +1,4 @@
-import { shownAddress } from "../run/index.ts";
+import { shownAddress } from "../days/run/index.ts";
 import { ceilingWords } from "./ceilings.ts";
 import { commandLine } from "./commandLine.ts";
 import type { StudyCommandOptions } from "./studyOptions.ts";

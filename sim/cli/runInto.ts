@@ -1,4 +1,4 @@
-import type { RunFile, StudyResults } from "../results/index.ts";
+import type { RunFile, StudyResults } from "../days/results/index.ts";
 import { checkRunFolder, takeRunFolder } from "./checkRunFolder.ts";
 import { lockFolder } from "./openRunJournal.ts";
 import type { RunAnswer } from "./writeRun.ts";

@@ -1,5 +1,5 @@
 import { CAUTIONS, chartTables } from "../../viz/index.ts";
-import { type Sheet, type StudyResults, summaryTable, workbook } from "../results/index.ts";
+import { type Sheet, type StudyResults, summaryTable, workbook } from "../days/results/index.ts";
 
 /** The tables of a run as a workbook: what it is, the summary, every input with its source, one sheet a picture. */
 export function runTables(results: StudyResults, planFile: unknown): Promise<Uint8Array> {

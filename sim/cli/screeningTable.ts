@@ -1,5 +1,5 @@
-import type { ElementaryEffects, ResponseInfo, StudyResults } from "../results/index.ts";
-import { formatConfidence, formatSpan, textTable } from "../units/index.ts";
+import type { ElementaryEffects, ResponseInfo, StudyResults } from "../days/results/index.ts";
+import { formatConfidence, formatSpan, textTable } from "../text/units/index.ts";
 
 /** What a screening found on one response, as lines of text: the factor that matters most first. */
 export function screeningTable({ screening, factors, study }: StudyResults, info: ResponseInfo): string[] {

@@ -1,8 +1,8 @@
 import process from "node:process";
 import { setImmediate } from "node:timers/promises";
-import type { StudyResults } from "../results/index.ts";
-import { inThisThread, type RunOptions, runStudy } from "../run/index.ts";
-import type { Study } from "../study/index.ts";
+import type { Study } from "../asked/study/index.ts";
+import type { StudyResults } from "../days/results/index.ts";
+import { inThisThread, type RunOptions, runStudy } from "../days/run/index.ts";
 import { progress } from "./progress.ts";
 import type { Terminal } from "./terminal.ts";
 import { untilInterrupted } from "./untilInterrupted.ts";

@@ -1,5 +1,5 @@
-import type { ResponseInfo, StudyResults } from "../results/index.ts";
-import type { Design } from "../size/index.ts";
+import type { ResponseInfo, StudyResults } from "../days/results/index.ts";
+import type { Design } from "../questions/size/index.ts";
 import {
   formatClock,
   formatConfidence,
@@ -10,7 +10,7 @@ import {
   formatResponse,
   formatShare,
   textTable,
-} from "../units/index.ts";
+} from "../text/units/index.ts";
 
 const MINUTE = 60;
 

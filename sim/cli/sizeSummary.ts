@@ -1,5 +1,5 @@
-import type { StudyResults } from "../results/index.ts";
-import type { Design, Figure, SizedChiller, SizedDwell, SizedStation } from "../size/index.ts";
+import type { StudyResults } from "../days/results/index.ts";
+import type { Design, Figure, SizedChiller, SizedDwell, SizedStation } from "../questions/size/index.ts";
 import {
   formatDuration,
   formatNumber,
@@ -9,7 +9,7 @@ import {
   length,
   mass,
   textTable,
-} from "../units/index.ts";
+} from "../text/units/index.ts";
 import { answerLines, outcomeLines, sideBySide } from "./sizeOutcome.ts";
 import type { Style } from "./terminal.ts";
 

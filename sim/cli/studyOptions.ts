@@ -1,4 +1,4 @@
-import type { TraceKind } from "../run/index.ts";
+import type { TraceKind } from "../days/run/index.ts";
 import type { Ceilings } from "./ceilings.ts";
 
 /** What can be said of a study on the command line. */

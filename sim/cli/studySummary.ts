@@ -1,6 +1,6 @@
 import { ranking, welfareLead } from "../../viz/index.ts";
-import type { Estimate, ResponseInfo, StudyResults, VariantResults } from "../results/index.ts";
-import { formatConfidence, formatEstimate, textTable } from "../units/index.ts";
+import type { Estimate, ResponseInfo, StudyResults, VariantResults } from "../days/results/index.ts";
+import { formatConfidence, formatEstimate, textTable } from "../text/units/index.ts";
 import { screeningTable } from "./screeningTable.ts";
 
 /**

@@ -1,7 +1,7 @@
 import { rankedSlopes, slopeName, timesEstimate, WHY_NOTE, whyWords, withheldWords } from "../../viz/index.ts";
-import type { ResponseInfo } from "../observations/index.ts";
-import type { Why } from "../results/index.ts";
-import { textTable } from "../units/index.ts";
+import type { ResponseInfo } from "../day/observations/index.ts";
+import type { Why } from "../days/results/index.ts";
+import { textTable } from "../text/units/index.ts";
 import { estimateCells, partsTable } from "./partsTable.ts";
 
 const SECONDS: ResponseInfo = { key: "", label: "", unit: "s", format: "number", better: null };

@@ -1,5 +1,5 @@
-import type { DayJournal } from "../run/index.ts";
-import type { Study } from "../study/index.ts";
+import type { Study } from "../asked/study/index.ts";
+import type { DayJournal } from "../days/run/index.ts";
 
 /**
  * A search's own journal joined with one on disk: of the days that this study asks for, those that the disk knows are

@@ -1,5 +1,5 @@
 import { observedChart, observedView, serverDocument, svgText } from "../../viz/index.ts";
-import { stableJson } from "../results/index.ts";
+import { stableJson } from "../days/results/index.ts";
 import type { CalibrationResults } from "./calibrationResults.ts";
 import { writeFolder } from "./writeFolder.ts";
 

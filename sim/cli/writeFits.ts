@@ -1,6 +1,6 @@
 import { fitChartFiles } from "../../viz/index.ts";
-import { fitPicture } from "../fit/index.ts";
-import { type RunFile, stableJson } from "../results/index.ts";
+import { type RunFile, stableJson } from "../days/results/index.ts";
+import { fitPicture } from "../questions/fit/index.ts";
 import type { FitResults } from "./fitResults.ts";
 import { writeFolder } from "./writeFolder.ts";
 

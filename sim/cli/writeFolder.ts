@@ -1,4 +1,4 @@
-import { type RunFile, writeRunFolder } from "../results/index.ts";
+import { type RunFile, writeRunFolder } from "../days/results/index.ts";
 import { takeRunFolder } from "./checkRunFolder.ts";
 import { lockFolder } from "./openRunJournal.ts";
 

@@ -1,7 +1,7 @@
 import { chartFiles, renderReport } from "../../viz/index.ts";
-import type { Improvement } from "../improve/index.ts";
-import { type RunFile, type RunParts, runFiles, writeRunFolder } from "../results/index.ts";
-import type { LineUp } from "../worth/index.ts";
+import { type RunFile, type RunParts, runFiles, writeRunFolder } from "../days/results/index.ts";
+import type { Improvement } from "../questions/improve/index.ts";
+import type { LineUp } from "../questions/options/index.ts";
 
 /** The answer of a run that is more than its study. */
 export interface RunAnswer {

@@ -87,7 +87,7 @@ describe("the packed package, in an empty folder, with what npm would install be
     const source = (door: string) =>
       `import(${JSON.stringify(door)}${door.endsWith(".json") ? ', { with: { type: "json" } }' : ""})`;
     for (const door of doors) expect(run(process.execPath, ["-e", source(door)], app)).toMatchObject({ status: 0 });
-    expect(run(process.execPath, ["-e", source("gambrel/dist/sim/engine/index.js")], app).said).toMatch(
+    expect(run(process.execPath, ["-e", source("gambrel/dist/sim/day/engine/index.js")], app).said).toMatch(
       /ERR_PACKAGE_PATH_NOT_EXPORTED/,
     );
   });

@@ -2,7 +2,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { cpus } from "node:os";
 import { join } from "node:path";
 import process from "node:process";
-import { textTable } from "../../sim/units/textTable.ts";
+import { textTable } from "../../sim/text/units/textTable.ts";
 import type { Section } from "./section.ts";
 import { extras } from "./sections/extras.ts";
 import { growthWithHeads, growthWithStations } from "./sections/growth.ts";

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import process from "node:process";
-import { formatFault, type Plan, readPlan } from "../../sim/plan/index.ts";
+import { formatFault, type Plan, readPlan } from "../../sim/asked/plan/index.ts";
 
 const FOLDER = join(process.cwd(), "experiments", "plans");
 

@@ -1,4 +1,4 @@
-import type { Plan } from "../../sim/plan/index.ts";
+import type { Plan } from "../../sim/asked/plan/index.ts";
 import { exponential, planOf, saturated, station } from "../support/plans.ts";
 
 /** Places before each station but the first one. */

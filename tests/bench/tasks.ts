@@ -1,6 +1,6 @@
 import process from "node:process";
-import { advance, type DayOptions, recordOf, runDay, startDay } from "../../sim/engine/index.ts";
-import { type CompiledLine, compileLine } from "../../sim/line/index.ts";
+import { advance, type DayOptions, recordOf, runDay, startDay } from "../../sim/day/engine/index.ts";
+import { type CompiledLine, compileLine } from "../../sim/day/line/index.ts";
 import { scaledPlan } from "./plans.ts";
 import { priorityQueueLine } from "./reference/priorityQueueLine.ts";
 import { PLACES, serialLine } from "./serialLine.ts";

@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { expect, it } from "vitest";
-import { responsesOf } from "../../sim/observations/index.ts";
-import { runStudy } from "../../sim/run/index.ts";
-import { readStudy } from "../../sim/study/index.ts";
-import { formatClock } from "../../sim/units/index.ts";
+import { readStudy } from "../../sim/asked/study/index.ts";
+import { responsesOf } from "../../sim/day/observations/index.ts";
+import { runStudy } from "../../sim/days/run/index.ts";
+import { formatClock } from "../../sim/text/units/index.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const README = readFileSync(resolve(ROOT, "README.md"), "utf8");

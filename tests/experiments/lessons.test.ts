@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
-import { formatFault, readPlan } from "../../sim/plan/index.ts";
-import type { StudyResults } from "../../sim/results/index.ts";
-import { runStudy } from "../../sim/run/index.ts";
+import { formatFault, readPlan } from "../../sim/asked/plan/index.ts";
+import type { StudyResults } from "../../sim/days/results/index.ts";
+import { runStudy } from "../../sim/days/run/index.ts";
 import { readLesson } from "../../viz/page/lessons/lesson.ts";
 import { changesOf } from "../../viz/page/plan/changesOf.ts";
 import type { Moves } from "../../viz/page/plan/control.ts";

@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
-import { type BoundSeconds, runDay } from "../../sim/engine/index.ts";
-import { compileLine } from "../../sim/line/index.ts";
-import { formatFault, readPlan } from "../../sim/plan/index.ts";
+import { formatFault, readPlan } from "../../sim/asked/plan/index.ts";
+import { type BoundSeconds, runDay } from "../../sim/day/engine/index.ts";
+import { compileLine } from "../../sim/day/line/index.ts";
 import { relativeError } from "../support/relativeError.ts";
 
 const FOLDER = resolve(import.meta.dirname, "../../experiments/plans");

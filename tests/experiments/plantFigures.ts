@@ -1,4 +1,4 @@
-import type { Plan, TimeLimit } from "../../sim/plan/index.ts";
+import type { Plan, TimeLimit } from "../../sim/asked/plan/index.ts";
 
 /** What simulated days of one plant come to: means by response, and the plan itself. */
 export interface PlantDays {

@@ -1,6 +1,6 @@
-import { responsesOf } from "../../sim/observations/index.ts";
-import type { Plan, TimeLimit } from "../../sim/plan/index.ts";
-import { runStudy, singleDayStudy } from "../../sim/run/index.ts";
+import type { Plan, TimeLimit } from "../../sim/asked/plan/index.ts";
+import { responsesOf } from "../../sim/day/observations/index.ts";
+import { runStudy, singleDayStudy } from "../../sim/days/run/index.ts";
 import { alignedTable } from "../outside/outsideTable.ts";
 import { examplePlan } from "../support/exampleDay.ts";
 import { type PlantDays, type PlantFigure, publishedLimit, USES, YIELDS } from "./plantFigures.ts";

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
-import { parsePath, resolvePath } from "../../sim/plan/index.ts";
+import { parsePath, resolvePath } from "../../sim/asked/plan/index.ts";
 
 interface Written {
   sources?: { path: string; kind: string; note: string }[];

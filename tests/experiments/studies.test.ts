@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
-import { responsesOf } from "../../sim/observations/index.ts";
-import { formatFault } from "../../sim/plan/index.ts";
-import { runStudy } from "../../sim/run/index.ts";
-import { readStudy } from "../../sim/study/index.ts";
+import { formatFault } from "../../sim/asked/plan/index.ts";
+import { readStudy } from "../../sim/asked/study/index.ts";
+import { responsesOf } from "../../sim/day/observations/index.ts";
+import { runStudy } from "../../sim/days/run/index.ts";
 
 const FOLDER = resolve(import.meta.dirname, "../../experiments/studies");
 

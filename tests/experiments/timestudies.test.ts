@@ -2,9 +2,9 @@ import { readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
 import { TABLES } from "../../experiments/timestudies/invent.ts";
-import { readObserved } from "../../sim/calibrate/index.ts";
-import { fitColumn, readTimes } from "../../sim/fit/index.ts";
-import { readPlan } from "../../sim/plan/index.ts";
+import { readPlan } from "../../sim/asked/plan/index.ts";
+import { readObserved } from "../../sim/questions/calibrate/index.ts";
+import { fitColumn, readTimes } from "../../sim/questions/fit/index.ts";
 
 const FOLDER = resolve(import.meta.dirname, "../../experiments/timestudies");
 const text = (name: string) => readFileSync(join(FOLDER, name), "utf8");

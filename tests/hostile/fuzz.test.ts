@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { responsesOf } from "../../sim/observations/index.ts";
-import { formatFault, parseJson, readPlan } from "../../sim/plan/index.ts";
-import { csvColumn } from "../../sim/plan/schema/csvColumn.ts";
-import { stableJson } from "../../sim/results/index.ts";
-import { runSingleDay } from "../../sim/run/index.ts";
-import { readStudy } from "../../sim/study/index.ts";
-import { time } from "../../sim/units/index.ts";
+import { formatFault, parseJson, readPlan } from "../../sim/asked/plan/index.ts";
+import { csvColumn } from "../../sim/asked/plan/schema/csvColumn.ts";
+import { readStudy } from "../../sim/asked/study/index.ts";
+import { responsesOf } from "../../sim/day/observations/index.ts";
+import { stableJson } from "../../sim/days/results/index.ts";
+import { runSingleDay } from "../../sim/days/run/index.ts";
+import { time } from "../../sim/text/units/index.ts";
 import { SMALL_PLAN } from "../support/smallPlan.ts";
 import { wholePlan } from "../support/wholePlan.ts";
 

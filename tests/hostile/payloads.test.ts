@@ -1,11 +1,11 @@
 import { UnrecoverableError } from "bullmq";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { daySource } from "../../sim/run/index.ts";
-import { readTask } from "../../sim/run/queue/fetchTask.ts";
-import { PLAN_SHAPE, STUDY_ABOUT } from "../../sim/run/queue/payloads.ts";
-import { answerReader } from "../../sim/run/queue/readAnswer.ts";
-import { parseExactJson } from "../../sim/run/wire/index.ts";
+import { daySource } from "../../sim/days/run/index.ts";
+import { readTask } from "../../sim/days/run/queue/fetchTask.ts";
+import { PLAN_SHAPE, STUDY_ABOUT } from "../../sim/days/run/queue/payloads.ts";
+import { answerReader } from "../../sim/days/run/queue/readAnswer.ts";
+import { parseExactJson } from "../../sim/days/run/wire/index.ts";
 import { threeVariants } from "../support/threeVariants.ts";
 import corpus from "./corpus/payload.json" with { type: "json" };
 

@@ -2,8 +2,8 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { readObserved } from "../../sim/calibrate/index.ts";
-import { readTimes } from "../../sim/fit/index.ts";
+import { readObserved } from "../../sim/questions/calibrate/index.ts";
+import { readTimes } from "../../sim/questions/fit/index.ts";
 import { readSmallPlan } from "../support/readSmallPlan.ts";
 
 const TABLES = join(import.meta.dirname, "corpus", "csv");

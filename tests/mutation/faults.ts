@@ -6,7 +6,7 @@ export interface Fault {
   checks: string[];
 }
 
-const FLOW = "sim/engine/flow.ts";
+const FLOW = "sim/day/engine/flow.ts";
 const ONE_BY_ONE = ["recursion", "littlesLaw"];
 
 export const FAULTS: Fault[] = [
@@ -52,7 +52,7 @@ export const FAULTS: Fault[] = [
     name: "a head is counted out twice, one in 500",
     edits: [
       {
-        file: "sim/engine/leaveLine.ts",
+        file: "sim/day/engine/leaveLine.ts",
         find: "  day.out[destination]!++;\n",
         replace: "  day.out[destination]! += item.number % 500 === 499 ? 2 : 1;\n",
       },
@@ -63,12 +63,12 @@ export const FAULTS: Fault[] = [
     name: "biased draws: the uniform is multiplied by 0.98",
     edits: [
       {
-        file: "sim/random/sampler.ts",
+        file: "sim/maths/random/sampler.ts",
         find: "this.quantile(this.uniforms.next())",
         replace: "this.quantile(0.98 * this.uniforms.next())",
       },
       {
-        file: "sim/random/aleaStream.ts",
+        file: "sim/maths/random/aleaStream.ts",
         find: "quantiles.quantile(mirrored ? 1 - u : u)",
         replace: "quantiles.quantile(0.98 * (mirrored ? 1 - u : u))",
       },
@@ -79,7 +79,7 @@ export const FAULTS: Fault[] = [
     name: "two stages share one stream of draws",
     edits: [
       {
-        file: "sim/random/uniformStream.ts",
+        file: "sim/maths/random/uniformStream.ts",
         find: "[seed, replication, owner, purpose]",
         replace: "[seed, replication, purpose]",
       },
@@ -90,7 +90,7 @@ export const FAULTS: Fault[] = [
     name: "last in, first out",
     edits: [
       {
-        file: "sim/engine/state/fifo.ts",
+        file: "sim/day/engine/state/fifo.ts",
         find: `    item.next = null;
     if (this.length === 0) this.first = item;
     else this.last!.next = item;
@@ -108,7 +108,7 @@ export const FAULTS: Fault[] = [
     name: "calendar breakdowns run on working time",
     edits: [
       {
-        file: "sim/line/compileStages.ts",
+        file: "sim/day/line/compileStages.ts",
         find: 'breakdown.clock === "running" && breakdown.scope === "position"',
         replace: 'breakdown.scope === "position"',
       },
@@ -119,17 +119,17 @@ export const FAULTS: Fault[] = [
     name: "breakdowns on working time run by the calendar",
     edits: [
       {
-        file: "sim/line/compileStages.ts",
+        file: "sim/day/line/compileStages.ts",
         find: 'breakdown.clock === "running" && breakdown.scope === "position"',
         replace: 'breakdown.clock === "never" && breakdown.scope === "position"',
       },
       {
-        file: "sim/line/compileFailures.ts",
+        file: "sim/day/line/compileFailures.ts",
         find: 'clock === "calendar" ? 0 : 1',
         replace: "0",
       },
       {
-        file: "sim/line/compileFailures.ts",
+        file: "sim/day/line/compileFailures.ts",
         find: 'unit.breakdown.clock === "running" && !isOwn(unit.breakdown)',
         replace: 'unit.breakdown.clock === "never" && !isOwn(unit.breakdown)',
       },
@@ -151,7 +151,7 @@ export const FAULTS: Fault[] = [
     name: "uptime is not spent while the position works",
     edits: [
       {
-        file: "sim/engine/uptime.ts",
+        file: "sim/day/engine/uptime.ts",
         find: "unit === failing ? 0 : Math.max(0, day.uptimeLeft[unit]! - worked)",
         replace: "unit === failing ? 0 : Math.max(0, day.uptimeLeft[unit]! - 0 * worked)",
       },
@@ -162,7 +162,7 @@ export const FAULTS: Fault[] = [
     name: "one place too many in every buffer",
     edits: [
       {
-        file: "sim/line/compileStages.ts",
+        file: "sim/day/line/compileStages.ts",
         find: "return bufferOf(step) + (",
         replace: "return bufferOf(step) + 1 + (",
       },
@@ -173,7 +173,7 @@ export const FAULTS: Fault[] = [
     name: "one place missing in every buffer",
     edits: [
       {
-        file: "sim/line/compileStages.ts",
+        file: "sim/day/line/compileStages.ts",
         find: "return bufferOf(step) + (",
         replace: "return Math.max(0, bufferOf(step) - 1) + (",
       },
@@ -184,7 +184,7 @@ export const FAULTS: Fault[] = [
     name: "a full first stage turns heads away one head late",
     edits: [
       {
-        file: "sim/engine/arrivals.ts",
+        file: "sim/day/engine/arrivals.ts",
         find: "hanging.occupancy >= hanging.places",
         replace: "hanging.occupancy > hanging.places",
       },
@@ -195,7 +195,7 @@ export const FAULTS: Fault[] = [
     name: "leaving a stage is stamped one millisecond late",
     edits: [
       {
-        file: "sim/engine/watchLimits.ts",
+        file: "sim/day/engine/watchLimits.ts",
         find: "heads?.pass(item.number, stage, moment, day.now)",
         replace: "heads?.pass(item.number, stage, moment, day.now + (moment === EXIT ? 1e-3 : 0))",
       },
@@ -206,7 +206,7 @@ export const FAULTS: Fault[] = [
     name: "the queue's integral takes the new length for the time before",
     edits: [
       {
-        file: "sim/engine/accounting.ts",
+        file: "sim/day/engine/accounting.ts",
         find: "  stage.shown.set(length, day.now);\n",
         replace: "  stage.shown.heads = length;\n  stage.shown.set(length, day.now);\n",
       },
@@ -217,7 +217,7 @@ export const FAULTS: Fault[] = [
     name: "a section's heads are booked one event late",
     edits: [
       {
-        file: "sim/engine/accounting.ts",
+        file: "sim/day/engine/accounting.ts",
         find: "  inside.set(inside.heads + change, day.now);\n",
         replace: "  inside.heads += change;\n  inside.set(inside.heads, day.now);\n",
       },
@@ -261,7 +261,7 @@ export const FAULTS: Fault[] = [
     name: "a break starts five seconds late",
     edits: [
       {
-        file: "sim/line/compileCalendar.ts",
+        file: "sim/day/line/compileCalendar.ts",
         find: "seconds: pause.atSeconds + later",
         replace: "seconds: pause.atSeconds + later + 5",
       },
@@ -272,7 +272,7 @@ export const FAULTS: Fault[] = [
     name: "a person is not released when the crew has more than one",
     edits: [
       {
-        file: "sim/engine/people.ts",
+        file: "sim/day/engine/people.ts",
         find: "  crew.busy -= people;\n",
         replace: "  crew.busy = Math.max(crew.busy - people, 1);\n",
       },
@@ -283,7 +283,7 @@ export const FAULTS: Fault[] = [
     name: "work begins with one person too few",
     edits: [
       {
-        file: "sim/engine/people.ts",
+        file: "sim/day/engine/people.ts",
         find: "freePeople(crews[row]!) >= people",
         replace: "freePeople(crews[row]!) + 1 >= people",
       },
@@ -294,7 +294,7 @@ export const FAULTS: Fault[] = [
     name: "one repair more at a time than there are fitters",
     edits: [
       {
-        file: "sim/engine/jobs.ts",
+        file: "sim/day/engine/jobs.ts",
         find: "freePeople(crew) >= 1",
         replace: "freePeople(crew) >= 0",
       },
@@ -305,7 +305,7 @@ export const FAULTS: Fault[] = [
     name: "a chain does not wait for a station that has not finished",
     edits: [
       {
-        file: "sim/line/compileChains.ts",
+        file: "sim/day/line/compileChains.ts",
         find: '(onChain(step)?.ifUnfinished === "stop" ? 1 : 0)',
         replace: "(onChain(step)?.ifUnfinished === undefined ? 0 : 0)",
       },
@@ -371,7 +371,7 @@ export const FAULTS: Fault[] = [
     name: "who leaves late for a break comes back before its length is over",
     edits: [
       {
-        file: "sim/engine/breaks.ts",
+        file: "sim/day/engine/breaks.ts",
         find: "  bringBack(day, crew, people, back);\n",
         replace: "  bringBack(day, crew, people, day.now + 0.5 * (back - day.now));\n",
       },
@@ -382,7 +382,7 @@ export const FAULTS: Fault[] = [
     name: "the warm-up is cut off, but its time is not",
     edits: [
       {
-        file: "sim/engine/accounting.ts",
+        file: "sim/day/engine/accounting.ts",
         find: "  day.watchedFrom = day.now;\n",
         replace: "  day.watchedFrom = Math.min(day.now, 1e-9);\n",
       },
@@ -393,7 +393,7 @@ export const FAULTS: Fault[] = [
     name: "Student's t has one degree of freedom too many",
     edits: [
       {
-        file: "sim/statistics/estimate.ts",
+        file: "sim/maths/statistics/estimate.ts",
         find: "studentQuantile((1 + confidence) / 2, n - 1)",
         replace: "studentQuantile((1 + confidence) / 2, n)",
       },

@@ -49,7 +49,7 @@ function demandSound(folder: string, checks: string[]): void {
   console.log(`sound: ${checks.join(", ")}`);
 }
 
-const OWN_TESTS = "tests/sim/engine";
+const OWN_TESTS = "tests/sim/day/engine";
 const outsideFile = (check: string) => `tests/outside/${check}.test.ts`;
 
 function outcomeOf(fault: Fault, folder: string): Outcome {

@@ -1,4 +1,4 @@
-import type { Varying } from "../../sim/random/index.ts";
+import type { Varying } from "../../sim/maths/random/index.ts";
 import { cephes } from "../support/cephes.ts";
 
 /** What a textbook says of a varying quantity, computed with the Cephes library: a second way beside the samplers. */

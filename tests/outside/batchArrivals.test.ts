@@ -1,6 +1,6 @@
 import { describe, it } from "vitest";
-import type { LiveHandling, Load, Plan } from "../../sim/plan/index.ts";
-import { uniformStream } from "../../sim/random/index.ts";
+import type { LiveHandling, Load, Plan } from "../../sim/asked/plan/index.ts";
+import { uniformStream } from "../../sim/maths/random/index.ts";
 import { presentWithBulks } from "../oracle/queueFormulas.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
 import { constant, crateStep, exponential, planOf, station } from "../support/plans.ts";

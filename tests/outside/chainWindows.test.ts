@@ -1,6 +1,6 @@
 import { describe, it } from "vitest";
-import type { ChainStation } from "../../sim/plan/plan.ts";
-import { Sampler, uniformStream, type Varying } from "../../sim/random/index.ts";
+import type { ChainStation } from "../../sim/asked/plan/plan.ts";
+import { Sampler, uniformStream, type Varying } from "../../sim/maths/random/index.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
 import { chain, onChain, planOf, saturated, station } from "../support/plans.ts";
 import { passes, runChecked } from "../support/timeline.ts";

@@ -11,7 +11,7 @@ import {
   seriesTerms,
   surfaceCoefficient,
   temperatureAt,
-} from "../../sim/chilling/index.ts";
+} from "../../sim/maths/chilling/index.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
 import { CHILLING } from "./register/chilling.ts";
 

@@ -1,5 +1,5 @@
 import { describe, it } from "vitest";
-import { Sampler, uniformStream, type Varying } from "../../sim/random/index.ts";
+import { Sampler, uniformStream, type Varying } from "../../sim/maths/random/index.ts";
 import { textbook } from "../oracle/distributionFunctions.ts";
 import { kolmogorovBeyond, kolmogorovDistance } from "../oracle/kolmogorov.ts";
 import { FALSE_ALARM } from "../support/agreesWith.ts";

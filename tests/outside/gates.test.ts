@@ -1,5 +1,5 @@
 import { describe, it } from "vitest";
-import type { Gate } from "../../sim/plan/plan.ts";
+import type { Gate } from "../../sim/asked/plan/plan.ts";
 import { closedNetwork } from "../oracle/closedNetwork.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
 import { exponential, planOf, saturated, station } from "../support/plans.ts";

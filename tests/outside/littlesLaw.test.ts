@@ -1,11 +1,11 @@
 import { readdirSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { MOMENTS, type Plan } from "../../sim/asked/plan/index.ts";
 import { readInputFile } from "../../sim/cli/inputFile.ts";
 import { loadPlan } from "../../sim/cli/loadPlan.ts";
-import { type DayRecord, runDay } from "../../sim/engine/index.ts";
-import { compileLine } from "../../sim/line/index.ts";
-import { MOMENTS, type Plan } from "../../sim/plan/index.ts";
+import { type DayRecord, runDay } from "../../sim/day/engine/index.ts";
+import { compileLine } from "../../sim/day/line/index.ts";
 import { parallelLines, specPlan } from "../support/lineSpecs.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
 import { randomPlan } from "../support/randomPlans.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Varying } from "../../sim/random/index.ts";
+import type { Varying } from "../../sim/maths/random/index.ts";
 import { textbook } from "../oracle/distributionFunctions.ts";
 import { expectedMaximum } from "../oracle/expectedMaximum.ts";
 import { limitedConstantService } from "../oracle/queueFormulas.ts";

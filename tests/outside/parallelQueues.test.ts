@@ -1,7 +1,7 @@
 import { describe, it } from "vitest";
-import type { StepTrace } from "../../sim/engine/index.ts";
-import type { TimeLimit } from "../../sim/plan/index.ts";
-import type { Varying } from "../../sim/random/index.ts";
+import type { TimeLimit } from "../../sim/asked/plan/index.ts";
+import type { StepTrace } from "../../sim/day/engine/index.ts";
+import type { Varying } from "../../sim/maths/random/index.ts";
 import { erlangB, erlangC, machineRepair, meanOfDistribution } from "../oracle/queueFormulas.ts";
 import { failures } from "../support/chainPlan.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";

@@ -1,6 +1,6 @@
 import { describe, it } from "vitest";
-import type { TimeLimit } from "../../sim/plan/index.ts";
-import type { Varying } from "../../sim/random/index.ts";
+import type { TimeLimit } from "../../sim/asked/plan/index.ts";
+import type { Varying } from "../../sim/maths/random/index.ts";
 import { limitedQueue, meanOfDistribution, pollaczekKhinchine } from "../oracle/queueFormulas.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
 import { constant, exponential, planOf, station, stream } from "../support/plans.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { uniformStream } from "../../sim/random/index.ts";
+import { uniformStream } from "../../sim/maths/random/index.ts";
 import { bulkQueue } from "../oracle/bulkQueue.ts";
 import { type ChainLine, type ChainStation, solveLine } from "../oracle/markovChain.ts";
 import { erlangB, limitedQueue, presentWithBulks } from "../oracle/queueFormulas.ts";

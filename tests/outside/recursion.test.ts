@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type DayRecord, runDay } from "../../sim/engine/index.ts";
-import { compileLine } from "../../sim/line/index.ts";
-import { MOMENTS, type Moment } from "../../sim/plan/index.ts";
-import { Sampler, uniformStream, type Varying } from "../../sim/random/index.ts";
+import { MOMENTS, type Moment } from "../../sim/asked/plan/index.ts";
+import { type DayRecord, runDay } from "../../sim/day/engine/index.ts";
+import { compileLine } from "../../sim/day/line/index.ts";
+import { Sampler, uniformStream, type Varying } from "../../sim/maths/random/index.ts";
 import {
   departures,
   type RecursionStation,

@@ -1,6 +1,6 @@
 import { describe, it } from "vitest";
-import type { DayRecord } from "../../sim/engine/index.ts";
-import type { Plan, ShareBy } from "../../sim/plan/index.ts";
+import type { Plan, ShareBy } from "../../sim/asked/plan/index.ts";
+import type { DayRecord } from "../../sim/day/engine/index.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
 import { exponential, planOf, station, stream } from "../support/plans.ts";
 import { replicate } from "../support/replicate.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { slopeIn, slopesThatHold } from "../../sim/observations/index.ts";
+import { slopeIn, slopesThatHold } from "../../sim/day/observations/index.ts";
 import { type ChainLine, type ChainStation, solveLine } from "../oracle/markovChain.ts";
 import { chainPlan } from "../support/chainPlan.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";

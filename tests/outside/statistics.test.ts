@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Sampler, uniformStream } from "../../sim/random/index.ts";
+import { Sampler, uniformStream } from "../../sim/maths/random/index.ts";
 import {
   adjustedP,
   bonferroniQuantile,
@@ -16,7 +16,7 @@ import {
   studentTwoSidedP,
   welchAverage,
   welchDifference,
-} from "../../sim/statistics/index.ts";
+} from "../../sim/maths/statistics/index.ts";
 import { cephes } from "../support/cephes.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
 import { BASE_SAMPLE, VARIANT_SAMPLE } from "../support/workedSample.ts";

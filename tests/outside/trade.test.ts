@@ -1,11 +1,11 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { describe, it } from "vitest";
-import { runDay } from "../../sim/engine/index.ts";
-import { compileLine } from "../../sim/line/index.ts";
-import { oee } from "../../sim/observations/index.ts";
-import { type Plan, readPlan, type Stage } from "../../sim/plan/index.ts";
-import { meanOf } from "../../sim/random/index.ts";
+import { type Plan, readPlan, type Stage } from "../../sim/asked/plan/index.ts";
+import { runDay } from "../../sim/day/engine/index.ts";
+import { compileLine } from "../../sim/day/line/index.ts";
+import { oee } from "../../sim/day/observations/index.ts";
+import { meanOf } from "../../sim/maths/random/index.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
 import { planOf, station, stream } from "../support/plans.ts";
 import { runChecked } from "../support/timeline.ts";

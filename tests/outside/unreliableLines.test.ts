@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Breakdown } from "../../sim/plan/index.ts";
+import type { Breakdown } from "../../sim/asked/plan/index.ts";
 import { expectedMaximum, repairTimeBelow } from "../oracle/expectedMaximum.ts";
 import { type ChainLine, solveLine } from "../oracle/markovChain.ts";
 import { momentsOf } from "../support/agreesWith.ts";

@@ -1,6 +1,6 @@
 import { describe, it } from "vitest";
-import { annuityFactor } from "../../sim/numeric/index.ts";
-import { appraise, presentFactor } from "../../sim/worth/index.ts";
+import { annuityFactor } from "../../sim/maths/numeric/index.ts";
+import { appraise, presentFactor } from "../../sim/questions/options/index.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
 import { WORTH } from "./register/worth.ts";
 

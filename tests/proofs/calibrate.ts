@@ -2,15 +2,16 @@
  * Measures how often `calibrate` finds a figure that is as far out as it prints, on plans and seeds other than those its
  * margin was chosen on. Run: npx tsx tests/proofs/calibrate.ts [seeds] [studies]
  */
-import { compare } from "../../sim/calibrate/compare.ts";
+
+import type { Plan } from "../../sim/asked/plan/index.ts";
+import { compare } from "../../sim/questions/calibrate/compare.ts";
 import {
   type CalibrationOptions,
   calibrate,
   type NoticeableFigure,
   parametersOf,
   simulatedValues,
-} from "../../sim/calibrate/index.ts";
-import type { Plan } from "../../sim/plan/index.ts";
+} from "../../sim/questions/calibrate/index.ts";
 import { breakdown } from "../support/breakdowns.ts";
 import { observedOf, quantitiesOf, simulationOf } from "../support/calibrationPlan.ts";
 import { crew, dwell, exponential, manual, planOf, station, stream } from "../support/plans.ts";

@@ -1,6 +1,6 @@
-import { byProductsOf, steps, workplace } from "../../sim/line/index.ts";
-import { type Slope, slopesOf } from "../../sim/observations/index.ts";
-import type { Plan } from "../../sim/plan/index.ts";
+import type { Plan } from "../../sim/asked/plan/index.ts";
+import { byProductsOf, steps, workplace } from "../../sim/day/line/index.ts";
+import { type Slope, slopesOf } from "../../sim/day/observations/index.ts";
 import { momentsOf } from "../support/agreesWith.ts";
 import { pairsOf, type SlopePair } from "../support/finiteDifference.ts";
 

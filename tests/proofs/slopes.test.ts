@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { runDay } from "../../sim/engine/index.ts";
-import { compileLine } from "../../sim/line/index.ts";
-import { slopeIn, slopesOf, slopesThatHold } from "../../sim/observations/index.ts";
-import type { Plan } from "../../sim/plan/index.ts";
+import type { Plan } from "../../sim/asked/plan/index.ts";
+import { runDay } from "../../sim/day/engine/index.ts";
+import { compileLine } from "../../sim/day/line/index.ts";
+import { slopeIn, slopesOf, slopesThatHold } from "../../sim/day/observations/index.ts";
 import { breakdown } from "../support/breakdowns.ts";
 import { pairsOf } from "../support/finiteDifference.ts";
 import { crew, dwell, exponential, manual, pause, planOf, saturated, station } from "../support/plans.ts";

@@ -1,7 +1,7 @@
 import { parseArgs } from "node:util";
 import fc from "fast-check";
-import { slopesOf } from "../../sim/observations/index.ts";
-import type { Plan } from "../../sim/plan/index.ts";
+import type { Plan } from "../../sim/asked/plan/index.ts";
+import { slopesOf } from "../../sim/day/observations/index.ts";
 import { slopePlan } from "../support/slopePlans.ts";
 import { type Comparison, compare, FEATURES, LIMIT, slopesToCompare } from "./slopeProof.ts";
 

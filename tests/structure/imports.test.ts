@@ -4,50 +4,42 @@ import { describe, expect, it } from "vitest";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 
-/** What each room may import from, besides itself. Data flows one way: from text to numbers, from numbers to pictures. */
-const SIM: Record<string, string[]> = {
-  units: [],
-  varying: [],
-  random: ["numeric", "varying"],
-  numeric: [],
-  csv: [],
-  chilling: ["numeric"],
-  plan: ["units", "numeric", "varying", "csv", "chilling"],
-  study: ["units", "random", "plan", "statistics"],
-  estimate: ["random", "chilling", "plan"],
-  size: ["units", "random", "chilling", "plan", "estimate"],
-  line: ["random", "chilling", "plan"],
-  engine: ["random", "plan", "line"],
-  course: ["plan", "line", "engine"],
-  observations: ["units", "numeric", "random", "plan", "line", "engine", "statistics"],
-  statistics: ["random", "numeric"],
-  fit: ["units", "random", "numeric", "csv", "plan", "statistics"],
-  calibrate: ["units", "random", "csv", "plan", "line", "engine", "observations", "statistics"],
-  results: ["units", "plan", "study", "engine", "observations", "statistics"],
-  run: ["units", "random", "plan", "study", "line", "engine", "observations", "statistics", "results"],
-  worth: ["units", "numeric", "plan", "study", "observations", "statistics", "results"],
-  improve: ["units", "plan", "study", "line", "estimate", "observations", "statistics", "results", "run", "worth"],
-  advice: ["units", "random", "plan", "study", "estimate", "line", "observations", "statistics", "results", "run"],
-  cli: [
-    "units",
-    "random",
-    "csv",
-    "plan",
-    "study",
-    "line",
-    "engine",
-    "observations",
-    "statistics",
-    "fit",
-    "calibrate",
-    "size",
-    "results",
-    "run",
-    "worth",
-    "improve",
-    "advice",
-  ],
+/** What each wing of sim/ may import from, besides itself. Data flows one way: from text to numbers, from numbers to answers. */
+const WINGS: Record<string, string[]> = {
+  text: [],
+  maths: [],
+  asked: ["text", "maths"],
+  day: ["text", "maths", "asked"],
+  days: ["text", "maths", "asked", "day"],
+  questions: ["text", "maths", "asked", "day", "days"],
+  cli: ["text", "maths", "asked", "day", "days", "questions"],
 };
+/** What each room may import from its own wing. */
+const ROOMS: Record<string, string[]> = {
+  "text/units": [],
+  "text/csv": [],
+  "maths/numeric": [],
+  "maths/varying": [],
+  "maths/random": ["maths/numeric", "maths/varying"],
+  "maths/chilling": ["maths/numeric"],
+  "maths/statistics": ["maths/numeric", "maths/random"],
+  "asked/plan": [],
+  "asked/study": ["asked/plan"],
+  "day/line": [],
+  "day/engine": ["day/line"],
+  "day/course": ["day/line", "day/engine"],
+  "day/observations": ["day/line", "day/engine"],
+  "days/results": [],
+  "days/run": ["days/results"],
+  "questions/estimate": [],
+  "questions/fit": [],
+  "questions/calibrate": [],
+  "questions/options": [],
+  "questions/why": ["questions/estimate"],
+  "questions/size": ["questions/estimate"],
+  "questions/improve": ["questions/estimate", "questions/options"],
+};
+/** The same for viz/; text is the one wing of sim/ that all of it may use. */
 const VIZ: Record<string, string[]> = {
   frame: [],
   marks: ["frame"],
@@ -60,22 +52,23 @@ const VIZ: Record<string, string[]> = {
 };
 /** The one room of viz/ that runs the simulator, in the browser's workers; nothing else may import it. */
 const PAGE = "viz/page/";
-/** How numbers, clock times and spans are written: a leaf, so that terminal, pictures and page write alike. */
-const TEXT = "sim/units/index.ts";
-
+/** Read without the rest of their room: the words of a plan, which days need alone, and the cautions. */
+const SIDE_DOORS = ["sim/asked/plan/plan.ts", "viz/report/cautions.ts"];
 /** Doors, programs, what a bundler starts from, and threads, which are named and not imported. */
 const ENTRIES = [
   "sim/index.ts",
   "viz/index.ts",
   "sim/cli/main.ts",
-  "sim/run/threads/studyThread.ts",
-  "sim/run/queue/queueThread.ts",
+  "sim/days/run/threads/studyThread.ts",
+  "sim/days/run/queue/queueThread.ts",
   "viz/page/main.tsx",
   "viz/page/vite.config.ts",
   "viz/page/worker/pageWorker.ts",
 ];
 /** Its reason stands at the head of stageState.ts. */
-const RING = ["stageState", "positionState", "chainState", "crewState"].map((name) => `sim/engine/state/${name}.ts`);
+const RING = ["stageState", "positionState", "chainState", "crewState"].map(
+  (name) => `sim/day/engine/state/${name}.ts`,
+);
 
 interface Import {
   file: string;
@@ -89,101 +82,110 @@ function files(folder: string): string[] {
     .map((name) => join(folder, name));
 }
 
+const ALL = [...files("sim"), ...files("viz")];
+const KNOWN = new Set(ALL);
+
+/** Types included, and modules loaded later (`await import(...)`). */
 function importsOf(file: string): Import[] {
   const text = readFileSync(join(ROOT, file), "utf8");
-  const found = [...text.matchAll(/^(import|export)( type)?[^"';]*?from "(\.[^"]+)"/gms)];
-  const code = found.filter((match) => /\.tsx?$/.test(match[3]!));
-  return code.map((match) => ({
-    file,
-    target: relative(ROOT, resolve(ROOT, dirname(file), match[3]!)),
-    typeOnly: match[2] !== undefined,
-  }));
-}
-
-function roomOf(path: string): string {
-  const [top, room] = path.split("/");
-  return `${top}/${room}`;
-}
-
-function strayImports(top: "sim" | "viz", allowed: Record<string, string[]>): string[] {
-  return files(top)
-    .flatMap(importsOf)
-    .filter(({ file, target }) => file.split("/").length > 2 && target.split("/").length > 2)
-    .filter(({ file, target }) => {
-      const from = file.split("/")[1]!;
-      const [toTop, to] = target.split("/") as [string, string];
-      if (roomOf(file) === roomOf(target)) return false;
-      return toTop !== top || !(allowed[from] ?? []).includes(to);
-    })
-    .map(({ file, target }) => `${file} -> ${target}`);
-}
-
-/** What each file imports of the files given, a module loaded later (`await import(...)`) included. */
-function graphOf(all: readonly string[]): Map<string, string[]> {
-  const known = new Set(all);
-  return new Map(
-    all.map((file) => {
-      const text = readFileSync(join(ROOT, file), "utf8");
-      const named = [...text.matchAll(/(?:\bfrom |\bimport\(|^import |new URL\()"(\.[^"?]+)(?:\?[^"]*)?"/gm)];
-      const targets = named.map((match) => relative(ROOT, resolve(ROOT, dirname(file), match[1]!)));
-      return [file, targets.filter((target) => known.has(target))];
-    }),
+  const found = text.matchAll(
+    /(?:^(?:import|export)( type)?[^"';]*?from |\bimport\(|^import |new URL\()"(\.[^"?]+)(?:\?[^"]*)?"/gm,
   );
+  return [...found]
+    .map((match) => ({
+      file,
+      target: relative(ROOT, resolve(ROOT, dirname(file), match[2]!)),
+      typeOnly: match[1] !== undefined,
+    }))
+    .filter(({ target }) => KNOWN.has(target));
 }
 
-function reach(graph: ReadonlyMap<string, readonly string[]>, from: readonly string[]): Set<string> {
+const IMPORTS = new Map(ALL.map((file) => [file, importsOf(file)]));
+const EVERY = [...IMPORTS.values()].flat();
+
+/** "asked/plan" of a file in a room of a wing, "cli" of one in a wing without rooms, "" of a door at the top. */
+function roomOf(path: string): string {
+  const [top, wing, room, file] = path.split("/");
+  if (room === undefined) return "";
+  return top === "sim" && wing !== "cli" && file !== undefined ? `${wing}/${room}` : wing!;
+}
+
+function isAllowed({ file, target }: Import): boolean {
+  const [from, to] = [roomOf(file), roomOf(target)];
+  const [fromTop, toTop] = [file.split("/")[0]!, target.split("/")[0]!];
+  if (fromTop === "viz")
+    return toTop === "sim" ? /^text\//.test(to) : from === to || to === "" || (VIZ[from] ?? []).includes(to);
+  if (toTop === "viz") return from === "cli";
+  const [fromWing, toWing] = [from.split("/")[0]!, to.split("/")[0]!];
+  if (fromWing !== toWing) return (WINGS[fromWing] ?? []).includes(toWing);
+  return from === to || (ROOMS[from] ?? []).includes(to);
+}
+
+const told = (imports: readonly Import[]) => imports.map(({ file, target }) => `${file} -> ${target}`);
+
+function reach(from: readonly string[]): Set<string> {
   const found = new Set<string>();
   const open = [...from];
   for (let file = open.pop(); file !== undefined; file = open.pop()) {
     if (found.has(file)) continue;
     found.add(file);
-    open.push(...(graph.get(file) ?? []));
+    open.push(...(IMPORTS.get(file) ?? []).map(({ target }) => target));
   }
   return found;
 }
 
 describe("imports", () => {
-  it("inside sim/ run one way", () => {
-    const toPage = (line: string) => /^sim\/cli\/.* -> viz\//.test(line);
-    expect(strayImports("sim", SIM).filter((line) => !toPage(line))).toEqual([]);
+  const inRooms = EVERY.filter(({ file }) => roomOf(file) !== "");
+
+  it("run one way from wing to wing, and from room to room within a wing", () => {
+    expect(inRooms.length).toBeGreaterThan(1000);
+    const ofContract = ({ target }: Import) => target === "viz/contract.ts";
+    const pageToSim = ({ file, target }: Import) => file.startsWith(PAGE) && target.startsWith("sim/");
+    expect(told(inRooms.filter((each) => !isAllowed(each) && !ofContract(each) && !pageToSim(each)))).toEqual([]);
   });
 
-  it("inside viz/ run one way, and none but the contract's types come from sim/", () => {
-    const toSim = (line: string) => line.endsWith(` -> ${TEXT}`) || (line.startsWith(PAGE) && / -> sim\//.test(line));
-    expect(strayImports("viz", VIZ).filter((line) => !toSim(line))).toEqual([]);
-    const fromSim = files("viz")
-      .flatMap(importsOf)
-      .filter(({ file, target }) => !file.startsWith(PAGE) && target.startsWith("sim/") && target !== TEXT);
+  it("name every room there is", () => {
+    const rooms = new Set(ALL.filter((file) => file.startsWith("sim/")).map(roomOf));
+    expect([...rooms].sort()).toEqual(["", "cli", ...Object.keys(ROOMS)].sort());
+  });
+
+  it("go from room to room through doors", () => {
+    const others = inRooms.filter(
+      ({ file, target }) => `${file.split("/")[0]}/${roomOf(file)}` !== `${target.split("/")[0]}/${roomOf(target)}`,
+    );
+    const through = ({ target }: Import) =>
+      target.endsWith("/index.ts") || target === "viz/contract.ts" || SIDE_DOORS.includes(target);
+    expect(told(others.filter((each) => !through(each)))).toEqual([]);
+  });
+
+  it("of pictures and words take nothing but types from the simulator, through the contract, and how text is written", () => {
+    const fromSim = EVERY.filter(
+      ({ file, target }) => file.startsWith("viz/") && !file.startsWith(PAGE) && /^sim\/(?!text\/)/.test(target),
+    );
     expect(fromSim.length).toBeGreaterThan(0);
-    expect(fromSim.filter(({ typeOnly }) => !typeOnly)).toEqual([]);
+    expect(told(fromSim.filter(({ typeOnly }) => !typeOnly))).toEqual([]);
     expect(new Set(fromSim.map(({ file }) => file))).toEqual(new Set(["viz/contract.ts"]));
   });
 
-  it("of the page go to the doors of the simulator's rooms, those that a browser has", () => {
-    const fromSim = files("viz/page")
-      .flatMap(importsOf)
-      .filter(({ target }) => target.startsWith("sim/"));
+  it("of the page go to the simulator's rooms that a browser has", () => {
+    const fromSim = EVERY.filter(({ file, target }) => file.startsWith(PAGE) && target.startsWith("sim/"));
     expect(fromSim.length).toBeGreaterThan(10);
-    expect(
-      fromSim.map(({ target }) => target).filter((target) => !/^sim\/(?!cli)\w+\/index\.ts$/.test(target)),
-    ).toEqual([]);
+    expect(told(fromSim.filter(({ target }) => roomOf(target) === "cli"))).toEqual([]);
   });
 
-  it("of files are never circular, types included, but for the engine's one ring of things that have each other", () => {
-    const graph = graphOf([...files("sim"), ...files("viz")]);
-    const rings = [...graph.keys()].filter((file) => {
+  it("are never circular, types included, but for the engine's one ring of things that have each other", () => {
+    const rings = ALL.filter((file) => {
       if (RING.includes(file)) return false;
-      const others = [...graph.get(file)!].filter((next) => next !== file);
-      return reach(graph, others).has(file);
+      const others = IMPORTS.get(file)!.map(({ target }) => target);
+      return reach(others).has(file);
     });
     expect(rings).toEqual([]);
     // Each of the ring leads to all of it: one that does not any more is to be struck off the list.
-    for (const file of RING) expect([...reach(graph, [file])]).toEqual(expect.arrayContaining(RING));
+    for (const file of RING) expect([...reach([file])]).toEqual(expect.arrayContaining(RING));
   });
 
   it("lead to every file from where a user, a browser or a thread comes in", () => {
-    const all = [...files("sim"), ...files("viz")];
-    const found = reach(graphOf(all), ENTRIES);
-    expect(all.filter((file) => !found.has(file))).toEqual([]);
+    const found = reach(ENTRIES);
+    expect(ALL.filter((file) => !found.has(file))).toEqual([]);
   });
 });

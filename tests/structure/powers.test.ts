@@ -4,19 +4,7 @@ import { expect, it } from "vitest";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 /** Rooms whose numbers go into days and results. */
-const ROOMS = [
-  "random",
-  "numeric",
-  "chilling",
-  "line",
-  "engine",
-  "observations",
-  "statistics",
-  "run",
-  "study",
-  "fit",
-  "calibrate",
-];
+const ROOMS = ["maths", "asked/study", "day", "days/run", "questions/fit", "questions/calibrate"];
 /** Squares and powers of two are exact in every runtime. */
 const EXACT = /(?<![\w.])2 \*\* |\*\* 2(?![\w.])/;
 

@@ -1,4 +1,4 @@
-import type { Plan } from "../../sim/plan/index.ts";
+import type { Plan } from "../../sim/asked/plan/index.ts";
 import { breakdown } from "./breakdowns.ts";
 import { constant, crew, dwell, exponential, manual, pause, planOf, station, stream } from "./plans.ts";
 

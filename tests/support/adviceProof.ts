@@ -1,10 +1,10 @@
 import fc from "fast-check";
-import { changesToTry, type PlanChange } from "../../sim/advice/index.ts";
-import type { Plan } from "../../sim/plan/index.ts";
-import type { Advice, TriedChange } from "../../sim/results/index.ts";
-import { runSingleDay, runStudy } from "../../sim/run/index.ts";
-import { estimate, studentQuantile } from "../../sim/statistics/index.ts";
-import { PLAIN_PROCEDURE, type Study } from "../../sim/study/index.ts";
+import type { Plan } from "../../sim/asked/plan/index.ts";
+import { PLAIN_PROCEDURE, type Study } from "../../sim/asked/study/index.ts";
+import type { Advice, TriedChange } from "../../sim/days/results/index.ts";
+import { runSingleDay, runStudy } from "../../sim/days/run/index.ts";
+import { estimate, studentQuantile } from "../../sim/maths/statistics/index.ts";
+import { changesToTry, type PlanChange } from "../../sim/questions/why/index.ts";
 import { advised } from "./advised.ts";
 import { randomPlan } from "./randomPlans.ts";
 

@@ -1,7 +1,7 @@
-import { type AdviceOptions, advise, type Simulate } from "../../sim/advice/index.ts";
-import type { Plan } from "../../sim/plan/index.ts";
-import type { Advice, StudyResults } from "../../sim/results/index.ts";
-import { runStudy } from "../../sim/run/index.ts";
+import type { Plan } from "../../sim/asked/plan/index.ts";
+import type { Advice, StudyResults } from "../../sim/days/results/index.ts";
+import { runStudy } from "../../sim/days/run/index.ts";
+import { type AdviceOptions, advise, type Simulate } from "../../sim/questions/why/index.ts";
 
 const MADE = { gambrel: "test", command: "test" };
 

@@ -1,4 +1,4 @@
-import type { Breakdown } from "../../sim/plan/plan.ts";
+import type { Breakdown } from "../../sim/asked/plan/plan.ts";
 import { constant } from "./plans.ts";
 
 /** Something that breaks after so many seconds of its position's work and is repaired, by nobody in particular, in so many. */

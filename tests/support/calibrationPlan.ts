@@ -1,3 +1,5 @@
+import type { Plan } from "../../sim/asked/plan/index.ts";
+import { responsesOf } from "../../sim/day/observations/index.ts";
 import {
   type Observed,
   type Parameter,
@@ -5,9 +7,7 @@ import {
   type Quantity,
   type Simulation,
   simulatedValues,
-} from "../../sim/calibrate/index.ts";
-import { responsesOf } from "../../sim/observations/index.ts";
-import type { Plan } from "../../sim/plan/index.ts";
+} from "../../sim/questions/calibrate/index.ts";
 import { breakdown } from "./breakdowns.ts";
 import { crew, dwell, exponential, manual, planOf, station, stream } from "./plans.ts";
 

@@ -1,4 +1,4 @@
-import type { Breakdown, Plan, Station } from "../../sim/plan/index.ts";
+import type { Breakdown, Plan, Station } from "../../sim/asked/plan/index.ts";
 import type { ChainLine, ChainStation } from "../oracle/markovChain.ts";
 import { exponential, planOf, saturated, station, stream } from "./plans.ts";
 

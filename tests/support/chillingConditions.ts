@@ -1,4 +1,4 @@
-import type { Chilling } from "../../sim/plan/plan.ts";
+import type { Chilling } from "../../sim/asked/plan/plan.ts";
 
 /** Air at 2 degrees, down to a core of 7: figures of no plant in particular. */
 export const CHILLING: Chilling = {

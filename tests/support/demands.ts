@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
-import type { Plan } from "../../sim/plan/index.ts";
-import { formatFault } from "../../sim/plan/index.ts";
-import { type Demand, type Design, readDemand, sizePlant } from "../../sim/size/index.ts";
+import type { Plan } from "../../sim/asked/plan/index.ts";
+import { formatFault } from "../../sim/asked/plan/index.ts";
+import { type Demand, type Design, readDemand, sizePlant } from "../../sim/questions/size/index.ts";
 
 /** Demands for tests: the least that a demand file must say, and what becomes of it. Invented. */
 

@@ -1,6 +1,6 @@
-import type { Plan } from "../../sim/plan/index.ts";
-import { MOST_EVENTS } from "../../sim/run/index.ts";
-import { PLAIN_PROCEDURE } from "../../sim/study/index.ts";
+import type { Plan } from "../../sim/asked/plan/index.ts";
+import { PLAIN_PROCEDURE } from "../../sim/asked/study/index.ts";
+import { MOST_EVENTS } from "../../sim/days/run/index.ts";
 import type { EveryDay } from "./everyDayThread.ts";
 import { stayingThreads } from "./stayingThreads.ts";
 

@@ -1,4 +1,4 @@
-import type { DaySource } from "../../sim/run/index.ts";
+import type { DaySource } from "../../sim/days/run/index.ts";
 
 /** The first days of each plan of a source. */
 export interface EveryDay {
@@ -6,8 +6,8 @@ export interface EveryDay {
   days: number;
 }
 
-// Awaited, so that the sources are loaded as the modules they are: see sim/run/threads/studyThread.ts.
-const { DaySimulator } = await import("../../sim/run/index.ts");
+// Awaited, so that the sources are loaded as the modules they are: see sim/days/run/threads/studyThread.ts.
+const { DaySimulator } = await import("../../sim/days/run/index.ts");
 
 /** The program of a worker thread: of each plan, of each day, the values of the source's keys. */
 export default function simulate({ source, days }: EveryDay): (number | null)[][][] {

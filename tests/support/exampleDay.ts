@@ -1,9 +1,9 @@
 import { resolve } from "node:path";
+import type { Plan } from "../../sim/asked/plan/index.ts";
 import { readInputFile } from "../../sim/cli/inputFile.ts";
 import { loadPlan } from "../../sim/cli/loadPlan.ts";
-import type { Plan } from "../../sim/plan/index.ts";
-import type { StudyResults } from "../../sim/results/index.ts";
-import { runSingleDay, type TraceKind } from "../../sim/run/index.ts";
+import type { StudyResults } from "../../sim/days/results/index.ts";
+import { runSingleDay, type TraceKind } from "../../sim/days/run/index.ts";
 
 const PLANS = resolve(import.meta.dirname, "../../experiments/plans");
 

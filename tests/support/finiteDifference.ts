@@ -1,8 +1,8 @@
-import { runDay } from "../../sim/engine/index.ts";
-import { compileLine, type Step, steps, workplace } from "../../sim/line/index.ts";
-import { type Slope, slopeIn } from "../../sim/observations/index.ts";
-import type { Plan } from "../../sim/plan/index.ts";
-import { timesAsLong, type Varying } from "../../sim/random/index.ts";
+import type { Plan } from "../../sim/asked/plan/index.ts";
+import { runDay } from "../../sim/day/engine/index.ts";
+import { compileLine, type Step, steps, workplace } from "../../sim/day/line/index.ts";
+import { type Slope, slopeIn } from "../../sim/day/observations/index.ts";
+import { timesAsLong, type Varying } from "../../sim/maths/random/index.ts";
 
 /** The plan with one mean multiplied by `factor`, the shape of its distribution kept. */
 export function scaled(plan: Plan, { parameter, stage, detail }: Slope, factor: number): Plan {

@@ -1,5 +1,5 @@
-import { type DayRecord, type OwnTime, STATES, type StageRecord, type Tally } from "../../sim/engine/dayRecord.ts";
-import type { CrateStep, Plan } from "../../sim/plan/plan.ts";
+import type { CrateStep, Plan } from "../../sim/asked/plan/plan.ts";
+import { type DayRecord, type OwnTime, STATES, type StageRecord, type Tally } from "../../sim/day/engine/dayRecord.ts";
 
 const NO_UTILITIES = { waterPerHead: 0, waterPerHour: 0, energyPerHead: 0, powerKilowatts: 0 };
 

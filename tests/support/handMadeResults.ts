@@ -1,8 +1,8 @@
-import type { DayRecord } from "../../sim/engine/dayRecord.ts";
-import { measure } from "../../sim/observations/index.ts";
-import type { StudyResults } from "../../sim/results/index.ts";
-import { assembleResults } from "../../sim/run/assembleResults.ts";
-import { PLAIN_PROCEDURE, type Study } from "../../sim/study/study.ts";
+import { PLAIN_PROCEDURE, type Study } from "../../sim/asked/study/study.ts";
+import type { DayRecord } from "../../sim/day/engine/dayRecord.ts";
+import { measure } from "../../sim/day/observations/index.ts";
+import type { StudyResults } from "../../sim/days/results/index.ts";
+import { assembleResults } from "../../sim/days/run/assembleResults.ts";
 import { HAND_MADE_PLAN, handMadeDay } from "./handMadeDay.ts";
 
 /** A study of two variants over the hand-made plan; the second one's name begins like a spreadsheet formula on purpose. */

@@ -1,4 +1,4 @@
-import type { StudyResults } from "../../sim/results/index.ts";
+import type { StudyResults } from "../../sim/days/results/index.ts";
 import { syntheticStudy } from "./syntheticStudy.ts";
 
 /** Names that try to leave their place: markup, attributes, direction controls, forbidden characters, endless words. */

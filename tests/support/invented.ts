@@ -1,5 +1,5 @@
-import type { Improvement } from "../../sim/improve/index.ts";
-import type { LineUp } from "../../sim/worth/index.ts";
+import type { Improvement } from "../../sim/questions/improve/index.ts";
+import type { LineUp } from "../../sim/questions/options/index.ts";
 
 function estimate(mean: number, halfWidth = 2) {
   return { n: 10, mean, sd: 3, halfWidth, low: mean - halfWidth, high: mean + halfWidth, min: mean - 5, max: mean + 5 };

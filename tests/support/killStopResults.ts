@@ -1,6 +1,6 @@
-import { killStopResponses } from "../../sim/observations/index.ts";
-import type { Gate, Plan } from "../../sim/plan/plan.ts";
-import { runSingleDay, runStudy } from "../../sim/run/index.ts";
+import type { Gate, Plan } from "../../sim/asked/plan/plan.ts";
+import { killStopResponses } from "../../sim/day/observations/index.ts";
+import { runSingleDay, runStudy } from "../../sim/days/run/index.ts";
 import type { StudyResults } from "../../viz/contract.ts";
 import { breakdown } from "./breakdowns.ts";
 import { constant, crew, dwell, manual, pause, planOf, station, stream } from "./plans.ts";

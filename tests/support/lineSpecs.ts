@@ -1,6 +1,6 @@
 import fc from "fast-check";
-import type { Plan } from "../../sim/plan/index.ts";
-import type { Varying } from "../../sim/random/index.ts";
+import type { Plan } from "../../sim/asked/plan/index.ts";
+import type { Varying } from "../../sim/maths/random/index.ts";
 import { constant, dwell, exponential, planOf, saturated, station, stream } from "./plans.ts";
 
 /** A serial line in the words that a recursion needs; `plan` makes the engine's plan of it. Stages are s0, s1, ... */

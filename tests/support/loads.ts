@@ -1,4 +1,4 @@
-import type { CrateStep, LiveHandling, Load } from "../../sim/plan/plan.ts";
+import type { CrateStep, LiveHandling, Load } from "../../sim/asked/plan/plan.ts";
 import { constant } from "./plans.ts";
 
 /** A lorry of heads that weigh 2.5 kg each, always on time. */

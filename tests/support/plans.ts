@@ -1,5 +1,15 @@
-import type { Break, Chain, ChainStation, CrateStep, Crew, Dwell, Plan, Station, Supply } from "../../sim/plan/plan.ts";
-import type { Varying } from "../../sim/random/index.ts";
+import type {
+  Break,
+  Chain,
+  ChainStation,
+  CrateStep,
+  Crew,
+  Dwell,
+  Plan,
+  Station,
+  Supply,
+} from "../../sim/asked/plan/plan.ts";
+import type { Varying } from "../../sim/maths/random/index.ts";
 
 /** Small plans for tests, already in SI units, as the plan reader would give them. */
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
-import type { Breakdown, Plan, Stage } from "../../sim/plan/index.ts";
-import type { Varying } from "../../sim/random/index.ts";
+import type { Breakdown, Plan, Stage } from "../../sim/asked/plan/index.ts";
+import type { Varying } from "../../sim/maths/random/index.ts";
 import { dwell, exponential, planOf, saturated, station } from "./plans.ts";
 
 /**

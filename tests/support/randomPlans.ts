@@ -12,8 +12,8 @@ import type {
   Stage,
   Stunned,
   Supply,
-} from "../../sim/plan/plan.ts";
-import type { Varying } from "../../sim/random/index.ts";
+} from "../../sim/asked/plan/plan.ts";
+import type { Varying } from "../../sim/maths/random/index.ts";
 import { chain, constant, crateStep, crew, dwell, exponential, onChain, pause, planOf, station } from "./plans.ts";
 
 /**

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
-import { formatFault, type Plan, readPlan } from "../../sim/plan/index.ts";
+import { formatFault, type Plan, readPlan } from "../../sim/asked/plan/index.ts";
 
 const PLANS = resolve(import.meta.dirname, "../../experiments/plans");
 

@@ -1,4 +1,4 @@
-import { type Plan, readPlan } from "../../sim/plan/index.ts";
+import { type Plan, readPlan } from "../../sim/asked/plan/index.ts";
 import { SMALL_PLAN } from "./smallPlan.ts";
 
 const NO_FILES = {

@@ -1,5 +1,5 @@
-import { type DayOptions, type DayRecord, STATES, type State } from "../../sim/engine/index.ts";
-import type { Plan } from "../../sim/plan/index.ts";
+import type { Plan } from "../../sim/asked/plan/index.ts";
+import { type DayOptions, type DayRecord, STATES, type State } from "../../sim/day/engine/index.ts";
 import type { Replications } from "./replicationThread.ts";
 import { stayingThreads, THREADS } from "./stayingThreads.ts";
 

@@ -1,5 +1,5 @@
-import type { DayOptions, DayRecord } from "../../sim/engine/index.ts";
-import type { Plan } from "../../sim/plan/index.ts";
+import type { Plan } from "../../sim/asked/plan/index.ts";
+import type { DayOptions, DayRecord } from "../../sim/day/engine/index.ts";
 
 /** Days `from` up to but not including `to` of one plan. */
 export interface Replications {
@@ -9,9 +9,9 @@ export interface Replications {
   to: number;
 }
 
-// Awaited, so that the sources are loaded as the modules they are: see sim/run/threads/studyThread.ts.
-const { runDay } = await import("../../sim/engine/index.ts");
-const { compileLine } = await import("../../sim/line/index.ts");
+// Awaited, so that the sources are loaded as the modules they are: see sim/days/run/threads/studyThread.ts.
+const { runDay } = await import("../../sim/day/engine/index.ts");
+const { compileLine } = await import("../../sim/day/line/index.ts");
 
 /** The program of a worker thread. Histograms stay behind: they are much to send and no check looks at them. */
 export default function simulate({ plan, options, from, to }: Replications): DayRecord[] {

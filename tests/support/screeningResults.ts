@@ -1,4 +1,4 @@
-import type { StudyResults } from "../../sim/results/index.ts";
+import type { StudyResults } from "../../sim/days/results/index.ts";
 import { syntheticStudy } from "./syntheticStudy.ts";
 
 function effects(mu: number, muStar: number, sigma: number) {

@@ -1,4 +1,4 @@
-import type { SerialStation } from "../../sim/estimate/decompose.ts";
+import type { SerialStation } from "../../sim/questions/estimate/decompose.ts";
 
 /** Stations of a serial line as the analytic estimate takes them; `mean` is of one position. */
 export function serial(mean: number, places: number, { positions = 1, squaredCv = 1 } = {}): SerialStation {

@@ -1,4 +1,4 @@
-import type { SharedBreakdown } from "../../sim/plan/plan.ts";
+import type { SharedBreakdown } from "../../sim/asked/plan/plan.ts";
 import { constant } from "./plans.ts";
 
 /** Something that stops all of these after so many seconds in which any of them worked, for so many. */

@@ -1,6 +1,6 @@
 import fc from "fast-check";
-import type { Plan, Stage } from "../../sim/plan/index.ts";
-import type { Varying } from "../../sim/random/index.ts";
+import type { Plan, Stage } from "../../sim/asked/plan/index.ts";
+import type { Varying } from "../../sim/maths/random/index.ts";
 import { breakdown } from "./breakdowns.ts";
 import { crew, dwell, exponential, manual, planOf, saturated, station, stream } from "./plans.ts";
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
-import type { Breakdown, Plan, Stage, Station } from "../../sim/plan/index.ts";
-import type { Varying } from "../../sim/random/index.ts";
+import type { Breakdown, Plan, Stage, Station } from "../../sim/asked/plan/index.ts";
+import type { Varying } from "../../sim/maths/random/index.ts";
 import { crew, station } from "./plans.ts";
 import { randomPlan } from "./randomPlans.ts";
 

@@ -1,5 +1,5 @@
 import seedrandom from "seedrandom";
-import type { DayRecord, LimitRecord, OwnTime, StageRecord, StepTrace, Tally } from "../../sim/engine/dayRecord.ts";
+import type { DayRecord, LimitRecord, OwnTime, StageRecord, StepTrace, Tally } from "../../sim/day/engine/dayRecord.ts";
 
 /**
  * An invented day on an invented plant, for pictures only: a naive walk second by second, with whole heads, so that the

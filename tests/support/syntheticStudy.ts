@@ -1,8 +1,8 @@
 import seedrandom from "seedrandom";
-import type { DayRecord } from "../../sim/engine/dayRecord.ts";
-import type { Difference } from "../../sim/results/figures.ts";
-import type { Estimate, ResponseInfo, StudyResults, VariantResults } from "../../sim/results/studyResults.ts";
-import { levelSteps } from "../../sim/statistics/index.ts";
+import type { DayRecord } from "../../sim/day/engine/dayRecord.ts";
+import type { Difference } from "../../sim/days/results/figures.ts";
+import type { Estimate, ResponseInfo, StudyResults, VariantResults } from "../../sim/days/results/studyResults.ts";
+import { levelSteps } from "../../sim/maths/statistics/index.ts";
 import { SYNTHETIC_BASE, SYNTHETIC_BREAKS, type SyntheticPlant, syntheticDay } from "./syntheticDay.ts";
 
 /** Student-t quantile 0.975 for n - 1 = 19 degrees of freedom (any table of the t distribution). */

@@ -1,5 +1,5 @@
-import type { Plan } from "../../sim/plan/index.ts";
-import { PLAIN_PROCEDURE, type Study } from "../../sim/study/index.ts";
+import type { Plan } from "../../sim/asked/plan/index.ts";
+import { PLAIN_PROCEDURE, type Study } from "../../sim/asked/study/index.ts";
 import { readSmallPlan } from "./readSmallPlan.ts";
 
 const PLAN = readSmallPlan();

@@ -1,4 +1,4 @@
-import { Sampler, uniformStream, type Varying } from "../../sim/random/index.ts";
+import { Sampler, uniformStream, type Varying } from "../../sim/maths/random/index.ts";
 
 /** Twenty cycle times in seconds, invented. */
 export const CYCLES: readonly number[] = Object.freeze([

@@ -1,6 +1,6 @@
-import { type DayOptions, type DayRecord, runDay } from "../../sim/engine/index.ts";
-import { compileLine } from "../../sim/line/index.ts";
-import { MOMENTS, type Moment, type Plan } from "../../sim/plan/plan.ts";
+import { MOMENTS, type Moment, type Plan } from "../../sim/asked/plan/plan.ts";
+import { type DayOptions, type DayRecord, runDay } from "../../sim/day/engine/index.ts";
+import { compileLine } from "../../sim/day/line/index.ts";
 
 /** Runs a plan with conservation checked after every event. */
 export function runChecked(plan: Plan, options: Partial<DayOptions> = {}): DayRecord {

@@ -1,5 +1,5 @@
-import type { DayRecord, StageRecord } from "../../sim/engine/dayRecord.ts";
-import type { Chain, ChainStation, CrateStep, Dwell, Plan, Station } from "../../sim/plan/plan.ts";
+import type { Chain, ChainStation, CrateStep, Dwell, Plan, Station } from "../../sim/asked/plan/plan.ts";
+import type { DayRecord, StageRecord } from "../../sim/day/engine/dayRecord.ts";
 import { HAND_MADE_PLAN, handMadeDay } from "./handMadeDay.ts";
 
 /**

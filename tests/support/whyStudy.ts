@@ -1,4 +1,4 @@
-import { runSingleDay, runStudy } from "../../sim/run/index.ts";
+import { runSingleDay, runStudy } from "../../sim/days/run/index.ts";
 import type { StudyResults } from "../../viz/contract.ts";
 import { breakdown } from "./breakdowns.ts";
 import { dwell, exponential, planOf, station, stream } from "./plans.ts";

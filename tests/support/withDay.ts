@@ -1,4 +1,4 @@
-import type { DayPlan, Plan } from "../../sim/plan/plan.ts";
+import type { DayPlan, Plan } from "../../sim/asked/plan/plan.ts";
 
 /** The plan on another day: shifts, breaks, closing and so on changed. */
 export function withDay(plan: Plan, day: Partial<DayPlan>): Plan {

@@ -1,5 +1,5 @@
 import { scaleLinear } from "d3";
-import { formatDecimals } from "../../sim/units/index.ts";
+import { formatDecimals } from "../../sim/text/units/index.ts";
 import {
   type ChartContext,
   type ChartFrame,

@@ -1,5 +1,5 @@
 import type { ScaleLinear } from "d3";
-import { formatClock } from "../../sim/units/index.ts";
+import { formatClock } from "../../sim/text/units/index.ts";
 import { LINE_HEIGHT } from "./chartFrame.ts";
 import { drawText } from "./drawText.ts";
 import { quantityTicks } from "./quantity.ts";

@@ -1,5 +1,5 @@
 import { ticks } from "d3";
-import { decimalsFor, formatClock, formatDecimals, timeUnitFor } from "../../sim/units/index.ts";
+import { decimalsFor, formatClock, formatDecimals, timeUnitFor } from "../../sim/text/units/index.ts";
 
 /** What a value axis measures. Clock values and durations come in seconds, shares as 0..1. */
 export type Quantity =

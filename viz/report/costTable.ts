@@ -1,4 +1,4 @@
-import { formatDecimals } from "../../sim/units/index.ts";
+import { formatDecimals } from "../../sim/text/units/index.ts";
 import type { CostSheet, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { html, type Markup, unsplit } from "./html.ts";

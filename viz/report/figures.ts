@@ -1,4 +1,4 @@
-import { decimalsFor, formatDecimals } from "../../sim/units/index.ts";
+import { decimalsFor, formatDecimals } from "../../sim/text/units/index.ts";
 import { type ChartContext, svgText } from "../frame/index.ts";
 import type { Cell, ChartTable, TimeReadings } from "../tables/index.ts";
 import { html, type Markup, trusted, unbroken } from "./html.ts";

@@ -1,4 +1,4 @@
-import { formatConfidence, formatDecimals, formatShare } from "../../sim/units/index.ts";
+import { formatConfidence, formatDecimals, formatShare } from "../../sim/text/units/index.ts";
 import type { Found, Improvement, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { estimateWords, goalFormat, responseFormat, usesWords } from "../words/index.ts";

@@ -5,7 +5,7 @@ import { type Figures, figuresFor } from "./figures.ts";
 import { html, type Markup, trusted } from "./html.ts";
 import { improvementSections } from "./improvementSections.ts";
 import { killStopSection, recordsKillStops } from "./killStopSection.ts";
-import { lineUpSections } from "./lineUpSections.ts";
+import { lineUpSections } from "./optionsSections.ts";
 import { plantSection } from "./plantSection.ts";
 import { READER_SCRIPT } from "./readerScript.ts";
 import {

@@ -1,4 +1,4 @@
-import { formatConfidence, formatDecimals, formatDuration } from "../../sim/units/index.ts";
+import { formatConfidence, formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { headsOutView, type InputRow, inputRows } from "../views/index.ts";

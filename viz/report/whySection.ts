@@ -1,4 +1,4 @@
-import { formatConfidence } from "../../sim/units/index.ts";
+import { formatConfidence } from "../../sim/text/units/index.ts";
 import type { StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { isSingleDay, quoted, shareEstimate, WHY_NOTE, whyWords } from "../words/index.ts";

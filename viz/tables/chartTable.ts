@@ -1,4 +1,4 @@
-import { formatClock } from "../../sim/units/index.ts";
+import { formatClock } from "../../sim/text/units/index.ts";
 import type { Quantity } from "../frame/index.ts";
 
 export type Cell = string | number | null;

@@ -1,4 +1,4 @@
-import { formatClock } from "../../sim/units/index.ts";
+import { formatClock } from "../../sim/text/units/index.ts";
 import {
   type BindingColumns,
   type BottleneckColumns,

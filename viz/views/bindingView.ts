@@ -1,4 +1,4 @@
-import { formatConfidence, formatDecimals } from "../../sim/units/index.ts";
+import { formatConfidence, formatDecimals } from "../../sim/text/units/index.ts";
 import type { BindingColumns } from "../charts/index.ts";
 import type { StudyResults, VariantResults, Why } from "../contract.ts";
 import { isolated } from "../frame/index.ts";

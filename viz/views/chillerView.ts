@@ -1,4 +1,4 @@
-import { formatDecimals } from "../../sim/units/index.ts";
+import { formatDecimals } from "../../sim/text/units/index.ts";
 import type { ChillerColumns, ChillerPanel, TraceColumns } from "../charts/index.ts";
 import type { StageRecord, StepTrace, StudyResults, VariantResults } from "../contract.ts";
 import { clockAt, isolated } from "../frame/index.ts";

@@ -1,4 +1,4 @@
-import { formatConfidence } from "../../sim/units/index.ts";
+import { formatConfidence } from "../../sim/text/units/index.ts";
 import type { CostColumns, CostEnds, CostPoint } from "../charts/index.ts";
 import type { Estimate, ResponseInfo, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";

@@ -1,4 +1,4 @@
-import { formatDecimals, formatDuration } from "../../sim/units/index.ts";
+import { formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { CrewColumns, CrewPanel } from "../charts/index.ts";
 import type { CrewTrace, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";

@@ -1,5 +1,5 @@
 import { tickStep } from "d3";
-import { formatDecimals } from "../../sim/units/index.ts";
+import { formatDecimals } from "../../sim/text/units/index.ts";
 import type { HistogramColumns } from "../charts/index.ts";
 import type { ColumnFit, FamilyFit, FitPicture } from "../contract.ts";
 import { isolated } from "../frame/index.ts";

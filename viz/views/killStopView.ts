@@ -1,4 +1,4 @@
-import { formatClock, formatDecimals, formatDuration } from "../../sim/units/index.ts";
+import { formatClock, formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { KillStopColumns, KillStopRow } from "../charts/index.ts";
 import type { DayRecord, KillStop, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";

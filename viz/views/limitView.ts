@@ -1,5 +1,5 @@
 import { tickStep } from "d3";
-import { formatDecimals, formatDuration, timeUnitFor } from "../../sim/units/index.ts";
+import { formatDecimals, formatDuration, timeUnitFor } from "../../sim/text/units/index.ts";
 import type { LimitColumns } from "../charts/index.ts";
 import type { LimitRecord, StudyResults, Tally, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";

@@ -1,4 +1,4 @@
-import { formatDecimals, formatDuration } from "../../sim/units/index.ts";
+import { formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { LoadColumns, LoadRow } from "../charts/index.ts";
 import type { LoadRecord, StudyResults, VariantResults } from "../contract.ts";
 import { clockAt, isolated } from "../frame/index.ts";

@@ -1,4 +1,4 @@
-import { formatDecimals } from "../../sim/units/index.ts";
+import { formatDecimals } from "../../sim/text/units/index.ts";
 import type { MassColumns, MassFlow } from "../charts/index.ts";
 import type { MassRecord, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";

@@ -1,4 +1,4 @@
-import { decimalsFor, formatDecimals, intervalDecimals } from "../../sim/units/index.ts";
+import { decimalsFor, formatDecimals, intervalDecimals } from "../../sim/text/units/index.ts";
 import type { SlopeColumns } from "../charts/index.ts";
 import type { SlopeEstimate, StudyResults, VariantResults, Why } from "../contract.ts";
 import { rankedSlopes, slopeName, timesEstimate, withheldWords } from "../words/index.ts";

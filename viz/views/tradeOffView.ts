@@ -1,4 +1,4 @@
-import { formatConfidence } from "../../sim/units/index.ts";
+import { formatConfidence } from "../../sim/text/units/index.ts";
 import type { CostColumns } from "../charts/index.ts";
 import type { Improvement } from "../contract.ts";
 import { isolated } from "../frame/index.ts";

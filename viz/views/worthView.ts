@@ -1,4 +1,4 @@
-import { formatConfidence, formatDecimals } from "../../sim/units/index.ts";
+import { formatConfidence, formatDecimals } from "../../sim/text/units/index.ts";
 import type { DifferenceColumns } from "../charts/index.ts";
 import type { LineUp } from "../contract.ts";
 import { isolated } from "../frame/index.ts";

@@ -1,4 +1,4 @@
-import { formatConfidence } from "../../sim/units/index.ts";
+import { formatConfidence } from "../../sim/text/units/index.ts";
 import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { bestWords } from "./bestWords.ts";

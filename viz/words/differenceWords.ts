@@ -1,4 +1,4 @@
-import { formatConfidence } from "../../sim/units/index.ts";
+import { formatConfidence } from "../../sim/text/units/index.ts";
 import type { Difference } from "../contract.ts";
 import { differenceEnds } from "./differenceEnds.ts";
 import { differenceResolution } from "./differenceResolution.ts";

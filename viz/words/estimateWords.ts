@@ -1,4 +1,4 @@
-import { formatConfidence } from "../../sim/units/index.ts";
+import { formatConfidence } from "../../sim/text/units/index.ts";
 import type { Estimate } from "../contract.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 

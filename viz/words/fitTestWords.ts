@@ -1,4 +1,4 @@
-import { formatDecimals } from "../../sim/units/index.ts";
+import { formatDecimals } from "../../sim/text/units/index.ts";
 import type { FamilyFit } from "../contract.ts";
 
 /** The two tests of a fit in a few words each. */

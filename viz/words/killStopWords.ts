@@ -1,4 +1,4 @@
-import { formatDecimals, formatDuration } from "../../sim/units/index.ts";
+import { formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { DayRecord, KillStop, KillStopReason } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 

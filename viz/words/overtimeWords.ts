@@ -1,4 +1,4 @@
-import { formatDecimals } from "../../sim/units/index.ts";
+import { formatDecimals } from "../../sim/text/units/index.ts";
 import type { DayRecord, StudyResults } from "../contract.ts";
 import { clockAt } from "../frame/index.ts";
 

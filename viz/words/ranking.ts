@@ -1,4 +1,4 @@
-import { formatDecimals } from "../../sim/units/index.ts";
+import { formatDecimals } from "../../sim/text/units/index.ts";
 import type { ResponseInfo, StudyResults } from "../contract.ts";
 
 /** When a day ends says nothing by itself where one variant works more heads than another. */

@@ -1,4 +1,4 @@
-import { type FigureScale, figureText, formatClock, oneOf, signed } from "../../sim/units/index.ts";
+import { type FigureScale, figureText, formatClock, oneOf, signed } from "../../sim/text/units/index.ts";
 import type { ResponseInfo } from "../contract.ts";
 import { isolated, type Quantity } from "../frame/index.ts";
 

@@ -1,4 +1,4 @@
-import { formatDecimals } from "../../sim/units/index.ts";
+import { formatDecimals } from "../../sim/text/units/index.ts";
 
 /**
  * "2.4 % (113 of 4 730 heads)". Never rounded to 0 % or 100 % unless it is none or all: "none of 4 730 heads",

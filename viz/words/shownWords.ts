@@ -1,4 +1,4 @@
-import { formatConfidence, formatDecimals } from "../../sim/units/index.ts";
+import { formatConfidence, formatDecimals } from "../../sim/text/units/index.ts";
 import type { StudyResults } from "../contract.ts";
 
 /** What the word "shown" means in a study, and what its intervals of differences hold for; "" without comparisons. */

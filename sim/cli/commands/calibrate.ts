@@ -1,6 +1,8 @@
 import { basename } from "node:path";
 import process from "node:process";
 import { setImmediate } from "node:timers/promises";
+import { formatFault, listWords, nearestWords, type Plan } from "../../asked/plan/index.ts";
+import { stableJson } from "../../days/results/index.ts";
 import {
   type Calibration,
   calibrate,
@@ -8,9 +10,7 @@ import {
   type Observed,
   readObserved,
   usualCountingStage,
-} from "../../calibrate/index.ts";
-import { formatFault, listWords, nearestWords, type Plan } from "../../plan/index.ts";
-import { stableJson } from "../../results/index.ts";
+} from "../../questions/calibrate/index.ts";
 import { BadInput } from "../badInput.ts";
 import type { CalibrationResults } from "../calibrationResults.ts";
 import { calibrationSummary } from "../calibrationSummary.ts";

@@ -1,7 +1,7 @@
-import { type Fault, formatFault, type InputKind, inputKind, type Plan } from "../../plan/index.ts";
-import type { Study } from "../../study/index.ts";
-import { formatNumber } from "../../units/index.ts";
-import { BadInput, IMPROVE_GUIDE, PLAN_GUIDE, SIZE_GUIDE, STUDY_GUIDE, WORTH_GUIDE } from "../badInput.ts";
+import { type Fault, formatFault, type InputKind, inputKind, type Plan } from "../../asked/plan/index.ts";
+import type { Study } from "../../asked/study/index.ts";
+import { formatNumber } from "../../text/units/index.ts";
+import { BadInput, IMPROVE_GUIDE, OPTIONS_GUIDE, PLAN_GUIDE, SIZE_GUIDE, STUDY_GUIDE } from "../badInput.ts";
 import { DANGERS_IN_SHORT } from "../caution.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";
 import { type InputFile, readInputFile } from "../inputFile.ts";
@@ -18,7 +18,7 @@ const GUIDES: Record<InputKind, string[]> = {
   plan: [PLAN_GUIDE],
   study: [STUDY_GUIDE, PLAN_GUIDE],
   demand: [SIZE_GUIDE],
-  options: [WORTH_GUIDE, PLAN_GUIDE],
+  options: [OPTIONS_GUIDE, PLAN_GUIDE],
   improve: [IMPROVE_GUIDE, PLAN_GUIDE],
 };
 
@@ -102,7 +102,7 @@ async function checkStudy(file: InputFile): Promise<Sound> {
 
 /** What knows the other kinds is loaded for them alone. */
 async function checkDemand(file: InputFile): Promise<Sound> {
-  const { readDemand, sizePlant } = await import("../../size/index.ts");
+  const { readDemand, sizePlant } = await import("../../questions/size/index.ts");
   const { demand, faults } = readDemand(file.json, file.files);
   refuse(file, faults);
   const { design, faults: impossible } = sizePlant(demand!, file.files);
@@ -111,7 +111,7 @@ async function checkDemand(file: InputFile): Promise<Sound> {
 }
 
 async function checkOptions(file: InputFile): Promise<Sound> {
-  const { readOptions } = await import("../../worth/index.ts");
+  const { readOptions } = await import("../../questions/options/index.ts");
   const { question, faults } = readOptions(file.json, file.files);
   refuse(file, faults);
   const { study, purchases } = question!;
@@ -120,7 +120,7 @@ async function checkOptions(file: InputFile): Promise<Sound> {
 }
 
 async function checkImprove(file: InputFile): Promise<Sound> {
-  const { countDesigns, readImprove } = await import("../../improve/index.ts");
+  const { countDesigns, readImprove } = await import("../../questions/improve/index.ts");
   const { question, faults } = readImprove(file.json, file.files);
   refuse(file, faults);
   const { name, space } = question!;

@@ -1,6 +1,6 @@
-import type { StudyResults } from "../../results/index.ts";
-import { stableJson } from "../../results/index.ts";
-import { daySource, runSingleDay, singleDayStudy, type TraceKind } from "../../run/index.ts";
+import type { StudyResults } from "../../days/results/index.ts";
+import { stableJson } from "../../days/results/index.ts";
+import { daySource, runSingleDay, singleDayStudy, type TraceKind } from "../../days/run/index.ts";
 import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { commandLine } from "../commandLine.ts";
@@ -40,7 +40,7 @@ export async function dayCommand(terminal: Terminal, path: string, options: DayC
     String(number),
     ...ceilingWords(options),
   ]);
-  const { sourceDigest } = await import("../../run/wire/index.ts");
+  const { sourceDigest } = await import("../../days/run/wire/index.ts");
   const simulate = (): StudyResults =>
     runSingleDay(plan, seed, traces, {
       ...{ gambrel: programVersion(), command, replication: number - 1, check: verify, mostEvents: ceilings.events },

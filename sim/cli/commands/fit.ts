@@ -1,7 +1,7 @@
 import { basename } from "node:path";
-import { fitColumn, planFragment, readTimes } from "../../fit/index.ts";
-import { formatFault } from "../../plan/index.ts";
-import { stableJson } from "../../results/index.ts";
+import { formatFault } from "../../asked/plan/index.ts";
+import { stableJson } from "../../days/results/index.ts";
+import { fitColumn, planFragment, readTimes } from "../../questions/fit/index.ts";
 import { BadInput } from "../badInput.ts";
 import { DANGERS_IN_SHORT } from "../caution.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";

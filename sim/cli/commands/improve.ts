@@ -1,4 +1,8 @@
 import process from "node:process";
+import { formatFault } from "../../asked/plan/index.ts";
+import type { Study } from "../../asked/study/index.ts";
+import { type StudyResults, stableJson } from "../../days/results/index.ts";
+import { type DayJournal, daySource, singleDayStudy } from "../../days/run/index.ts";
 import {
   comparisonSeed,
   type Design,
@@ -7,11 +11,7 @@ import {
   improve,
   readImprove,
   variantOf,
-} from "../../improve/index.ts";
-import { formatFault } from "../../plan/index.ts";
-import { type StudyResults, stableJson } from "../../results/index.ts";
-import { type DayJournal, daySource, singleDayStudy } from "../../run/index.ts";
-import type { Study } from "../../study/index.ts";
+} from "../../questions/improve/index.ts";
 import { BadInput } from "../badInput.ts";
 import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";

@@ -1,9 +1,9 @@
 import { existsSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { chartFiles, renderReport } from "../../../viz/index.ts";
-import { readImprovement } from "../../improve/index.ts";
-import { type Drawn, readResults, rebuiltFiles, type StudyResults, writeRunFolder } from "../../results/index.ts";
-import { readLineUp } from "../../worth/index.ts";
+import { type Drawn, readResults, rebuiltFiles, type StudyResults, writeRunFolder } from "../../days/results/index.ts";
+import { readImprovement } from "../../questions/improve/index.ts";
+import { readLineUp } from "../../questions/options/index.ts";
 import { BadInput } from "../badInput.ts";
 import { takeRunFolder } from "../checkRunFolder.ts";
 import { readInputFile, readNamedText } from "../inputFile.ts";

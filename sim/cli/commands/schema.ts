@@ -1,8 +1,8 @@
-import { improveJsonSchema } from "../../improve/index.ts";
-import { planJsonSchema } from "../../plan/index.ts";
-import { demandJsonSchema } from "../../size/index.ts";
-import { studyJsonSchema } from "../../study/index.ts";
-import { optionsJsonSchema } from "../../worth/index.ts";
+import { planJsonSchema } from "../../asked/plan/index.ts";
+import { studyJsonSchema } from "../../asked/study/index.ts";
+import { improveJsonSchema } from "../../questions/improve/index.ts";
+import { optionsJsonSchema } from "../../questions/options/index.ts";
+import { demandJsonSchema } from "../../questions/size/index.ts";
 import type { SchemaKind } from "../schemaKinds.ts";
 import type { Terminal } from "../terminal.ts";
 

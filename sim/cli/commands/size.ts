@@ -1,7 +1,7 @@
-import { type Fault, formatFault, type Plan } from "../../plan/index.ts";
-import { type StudyResults, stableJson } from "../../results/index.ts";
-import { singleDayStudy } from "../../run/index.ts";
-import { ALTERNATIVES, type AlternativeName, type Design, readDemand, sizePlant } from "../../size/index.ts";
+import { type Fault, formatFault, type Plan } from "../../asked/plan/index.ts";
+import { type StudyResults, stableJson } from "../../days/results/index.ts";
+import { singleDayStudy } from "../../days/run/index.ts";
+import { ALTERNATIVES, type AlternativeName, type Design, readDemand, sizePlant } from "../../questions/size/index.ts";
 import { BadInput } from "../badInput.ts";
 import { CAUTION, DANGERS_IN_SHORT } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";

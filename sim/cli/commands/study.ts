@@ -1,7 +1,7 @@
 import { join } from "node:path";
-import { type StudyResults, safeFileName, stableJsonParts } from "../../results/index.ts";
-import { type DayJournal, daySource, type TraceKind } from "../../run/index.ts";
-import type { Study } from "../../study/index.ts";
+import type { Study } from "../../asked/study/index.ts";
+import { type StudyResults, safeFileName, stableJsonParts } from "../../days/results/index.ts";
+import { type DayJournal, daySource, type TraceKind } from "../../days/run/index.ts";
 import { BadInput } from "../badInput.ts";
 import { CAUTION } from "../caution.ts";
 import { ceilingsOf, ceilingWords } from "../ceilings.ts";
@@ -69,7 +69,7 @@ function simulation(terminal: Terminal, path: string, study: Study, options: Stu
   const gambrel = programVersion();
   const { events: mostEvents, days: mostDays } = ceilingsOf(options);
   return async (journal) => {
-    const { sourceDigest } = await import("../../run/wire/index.ts");
+    const { sourceDigest } = await import("../../days/run/wire/index.ts");
     terminal.say(study.name, "bold");
     terminal.say(study.question);
     const days = study.variants.length * study.replications;

@@ -1,8 +1,8 @@
 import process from "node:process";
-import { advise } from "../../advice/index.ts";
-import type { Plan } from "../../plan/index.ts";
-import { type StudyResults, stableJsonParts } from "../../results/index.ts";
-import { formatConfidence } from "../../units/index.ts";
+import type { Plan } from "../../asked/plan/index.ts";
+import { type StudyResults, stableJsonParts } from "../../days/results/index.ts";
+import { advise } from "../../questions/why/index.ts";
+import { formatConfidence } from "../../text/units/index.ts";
 import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { chooseRunner } from "../chooseRunner.ts";

@@ -1,6 +1,6 @@
 import { availableParallelism } from "node:os";
 import process from "node:process";
-import { shownAddress } from "../../run/index.ts";
+import { shownAddress } from "../../days/run/index.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";
 import { programVersion } from "../programVersion.ts";
 import { queueAddress } from "../queueAddress.ts";
@@ -17,7 +17,7 @@ export interface WorkerCommandOptions {
 /** Simulates for others until it is stopped; the tasks in hand are finished first. */
 export async function workerCommand(terminal: Terminal, options: WorkerCommandOptions): Promise<void> {
   const { concurrency = availableParallelism(), lostAfter } = options;
-  const { startQueueWorker } = await import("../../run/queue/index.ts");
+  const { startQueueWorker } = await import("../../days/run/queue/index.ts");
   await untilInterrupted(process, async (signal) => {
     const worker = await startQueueWorker(queueAddress(options.queue), {
       gambrel: programVersion(),

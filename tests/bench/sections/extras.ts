@@ -1,4 +1,4 @@
-import type { DayOptions } from "../../../sim/engine/index.ts";
+import type { DayOptions } from "../../../sim/day/engine/index.ts";
 import { interleaved, probe } from "../measure.ts";
 import { type Section, shown } from "../section.ts";
 

@@ -14,7 +14,7 @@ const otherRule = (id: string, what: string, source: string, elsewhere = ""): Ou
   notChecked: `a rule that this program does not use: it picks the best by that of Kim and Nelson (5.23)${elsewhere}`,
 });
 
-const TABLED_H = "; the tabled h checks Student's t in tests/sim/statistics/studentTwoSidedP.test.ts";
+const TABLED_H = "; the tabled h checks Student's t in tests/sim/maths/statistics/studentTwoSidedP.test.ts";
 
 export const STATISTICS: OutsideRow[] = [
   row("5.t", "Student t quantiles, 7 rows of 3, against the table and Cephes", "any statistics text; SciPy", "P", 42),

@@ -1,7 +1,7 @@
 import { Command } from "commander";
 import { describe, expect, it } from "vitest";
 import { CEILINGS, ceilingOption, ceilingsOf, ceilingWords } from "../../../sim/cli/ceilings.ts";
-import { MOST_DAYS, MOST_EVENTS } from "../../../sim/run/index.ts";
+import { MOST_DAYS, MOST_EVENTS } from "../../../sim/days/run/index.ts";
 
 function parse(...args: string[]): { ceiling?: Record<string, number> } {
   const command = new Command().exitOverride().configureOutput({ writeErr: () => {} });

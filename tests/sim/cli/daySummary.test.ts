@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { daySummary } from "../../../sim/cli/daySummary.ts";
+import { OWN_TIME, WORK_IN_HAND } from "../../../sim/day/observations/index.ts";
 import { runSingleDay } from "../../../sim/index.ts";
-import { OWN_TIME, WORK_IN_HAND } from "../../../sim/observations/index.ts";
 import { handMadeResults } from "../../support/handMadeResults.ts";
 import { killLineDay, smoothPlan } from "../../support/killStopResults.ts";
 import { readSmallPlan } from "../../support/readSmallPlan.ts";

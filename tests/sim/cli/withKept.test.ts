@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { withKept } from "../../../sim/cli/withKept.ts";
-import type { SimulatedDay } from "../../../sim/run/index.ts";
+import type { SimulatedDay } from "../../../sim/days/run/index.ts";
 
 function day(variant: number, replication: number): SimulatedDay {
   return { variant, replication, values: [], day: null };

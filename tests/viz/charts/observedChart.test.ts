@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { Calibration } from "../../../sim/calibrate/index.ts";
+import type { Calibration } from "../../../sim/questions/calibrate/index.ts";
 import { type ObservedColumns, observedChart, observedView } from "../../../viz/index.ts";
 import { picture, testContext, textsOf } from "../../support/drawing.ts";
 

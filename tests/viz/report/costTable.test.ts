@@ -1,6 +1,6 @@
 import { parseHTML } from "linkedom";
 import { expect, it } from "vitest";
-import { formatDecimals } from "../../../sim/units/index.ts";
+import { formatDecimals } from "../../../sim/text/units/index.ts";
 import { costTable } from "../../../viz/report/costTable.ts";
 import { exampleDay } from "../../support/exampleDay.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type ColumnFit, fitColumn, fitPicture, readTimes } from "../../../sim/fit/index.ts";
+import { type ColumnFit, fitColumn, fitPicture, readTimes } from "../../../sim/questions/fit/index.ts";
 import { fitChartFiles, histogramView, probabilityView } from "../../../viz/index.ts";
 import { CYCLES } from "../../support/timeStudies.ts";
 

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { StudyResults } from "../../../sim/results/index.ts";
+import type { StudyResults } from "../../../sim/days/results/index.ts";
 import { costView } from "../../../viz/views/index.ts";
 import { syntheticFactorial } from "../../support/syntheticStudy.ts";
 

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { expect, test } from "vitest";
-import { parsePath } from "../../../sim/plan/index.ts";
+import { parsePath } from "../../../sim/asked/plan/index.ts";
 import { inputRows } from "../../../viz/views/index.ts";
 
 const rowAt = (plan: unknown, path: string, sources: Parameters<typeof inputRows>[1] = []) =>

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { LimitRecord } from "../../../sim/engine/index.ts";
+import type { LimitRecord } from "../../../sim/day/engine/index.ts";
 import { limitView } from "../../../viz/views/index.ts";
 import { syntheticTally } from "../../support/syntheticDay.ts";
 import { syntheticStudy } from "../../support/syntheticStudy.ts";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { STATES, type StageRecord } from "../../../sim/engine/index.ts";
-import { OWN_TIME, WORK_IN_HAND } from "../../../sim/observations/index.ts";
+import { STATES, type StageRecord } from "../../../sim/day/engine/index.ts";
+import { OWN_TIME, WORK_IN_HAND } from "../../../sim/day/observations/index.ts";
 import { stateView } from "../../../viz/views/index.ts";
 import { OWN_TIME_WORDS, WORK_IN_HAND_WORDS } from "../../../viz/words/index.ts";
 import { syntheticStudy } from "../../support/syntheticStudy.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { CAUSES } from "../../../sim/engine/index.ts";
+import { CAUSES } from "../../../sim/day/engine/index.ts";
 import { CAUSE_KINDS, causeWords } from "../../../viz/words/index.ts";
 
 test("every cause of the simulator has words and a kind", () => {

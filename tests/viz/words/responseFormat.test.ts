@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { ResponseInfo } from "../../../sim/results/index.ts";
+import type { ResponseInfo } from "../../../sim/days/results/index.ts";
 import { responseFormat } from "../../../viz/words/index.ts";
 
 function info(format: ResponseInfo["format"], unit = ""): ResponseInfo {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { LevelStep, StudyResults } from "../../../sim/results/index.ts";
+import type { LevelStep, StudyResults } from "../../../sim/days/results/index.ts";
 import { stepWords, studyFormat } from "../../../viz/words/index.ts";
 import { syntheticCurve, syntheticStudy } from "../../support/syntheticStudy.ts";
 

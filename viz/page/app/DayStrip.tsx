@@ -1,7 +1,7 @@
 import { scaleLinear } from "d3";
 import { useEffect, useRef } from "preact/hooks";
-import type { DayCourse } from "../../../sim/course/index.ts";
-import { formatClock, formatDecimals } from "../../../sim/units/index.ts";
+import type { DayCourse } from "../../../sim/day/course/index.ts";
+import { formatClock, formatDecimals } from "../../../sim/text/units/index.ts";
 import { clockTicksFor, isolated, textWidth } from "../../frame/index.ts";
 import { stepPath } from "../../marks/index.ts";
 import { breaksOf } from "../plan/breaksOf.ts";

@@ -1,4 +1,4 @@
-import { formatDecimals } from "../../../sim/units/index.ts";
+import { formatDecimals } from "../../../sim/text/units/index.ts";
 import { runningDifference } from "../scene/runningDifference.ts";
 import { differenceWords } from "../scene/runningDifferenceWords.ts";
 import * as state from "./state.ts";

@@ -1,6 +1,6 @@
 import { useComputed, useSignalEffect } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
-import type { DayCourse } from "../../../sim/course/index.ts";
+import type { DayCourse } from "../../../sim/day/course/index.ts";
 import { bottleneckAt } from "../scene/bottleneckAt.ts";
 import { CanvasPen } from "../scene/canvasPen.ts";
 import { describeLine } from "../scene/describeLine.ts";

@@ -1,7 +1,7 @@
 import { scaleLinear } from "d3";
-import type { ResponseInfo } from "../../../sim/observations/index.ts";
-import type { StudyResults } from "../../../sim/results/index.ts";
-import { formatConfidence } from "../../../sim/units/index.ts";
+import type { ResponseInfo } from "../../../sim/day/observations/index.ts";
+import type { StudyResults } from "../../../sim/days/results/index.ts";
+import { formatConfidence } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { differenceEnds, differenceWords, estimateWords, studyFormat } from "../../words/index.ts";
 import * as state from "./state.ts";

@@ -1,7 +1,7 @@
 import { scaleLinear, select } from "d3";
 import { useEffect, useMemo, useRef } from "preact/hooks";
-import type { DayCourse } from "../../../sim/course/index.ts";
-import { formatDecimals } from "../../../sim/units/index.ts";
+import type { DayCourse } from "../../../sim/day/course/index.ts";
+import { formatDecimals } from "../../../sim/text/units/index.ts";
 import { clockTicksFor, type Paint, type Texture, textureFill, wrapText } from "../../frame/index.ts";
 import { stepBandPath, stepPath } from "../../marks/index.ts";
 import { breaksOf } from "../plan/breaksOf.ts";

@@ -1,5 +1,5 @@
 import { useRef } from "preact/hooks";
-import { formatClock, readClock } from "../../../sim/units/index.ts";
+import { formatClock, readClock } from "../../../sim/text/units/index.ts";
 import { SPEEDS } from "./dayClock.ts";
 import { Icon } from "./Icon.tsx";
 import * as state from "./state.ts";

@@ -1,10 +1,10 @@
 import { batch, effect } from "@preact/signals";
-import type { DayCourse } from "../../../sim/course/index.ts";
-import type { Plan } from "../../../sim/plan/index.ts";
-import { parseJson } from "../../../sim/plan/index.ts";
-import type { StudyResults } from "../../../sim/results/index.ts";
-import type { DaySource } from "../../../sim/run/index.ts";
-import type { Study } from "../../../sim/study/index.ts";
+import type { Plan } from "../../../sim/asked/plan/index.ts";
+import { parseJson } from "../../../sim/asked/plan/index.ts";
+import type { Study } from "../../../sim/asked/study/index.ts";
+import type { DayCourse } from "../../../sim/day/course/index.ts";
+import type { StudyResults } from "../../../sim/days/results/index.ts";
+import type { DaySource } from "../../../sim/days/run/index.ts";
 import { askQuestion } from "../worker/askQuestion.ts";
 import { BaseDays } from "../worker/baseDays.ts";
 import { Dropped } from "../worker/dropped.ts";

@@ -1,5 +1,5 @@
 import { batch } from "@preact/signals";
-import { readClock } from "../../../sim/units/index.ts";
+import { readClock } from "../../../sim/text/units/index.ts";
 import type { Lesson } from "../lessons/lesson.ts";
 import { lessonPlan } from "../lessons/lessons.ts";
 import { openPlan } from "./openPlan.ts";

@@ -1,6 +1,6 @@
-import { parseJson } from "../../../sim/plan/index.ts";
-import { safeFileName, stableJson } from "../../../sim/results/index.ts";
-import { setPathInPlace } from "../../../sim/study/index.ts";
+import { parseJson } from "../../../sim/asked/plan/index.ts";
+import { setPathInPlace } from "../../../sim/asked/study/index.ts";
+import { safeFileName, stableJson } from "../../../sim/days/results/index.ts";
 import { svgText } from "../../frame/index.ts";
 import { writeLink } from "../plan/link.ts";
 import { studyFile } from "../plan/studyFile.ts";

@@ -1,7 +1,7 @@
 import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals";
-import type { DayCourse } from "../../../sim/course/index.ts";
-import { parseJson } from "../../../sim/plan/index.ts";
-import type { StudyResults } from "../../../sim/results/index.ts";
+import { parseJson } from "../../../sim/asked/plan/index.ts";
+import type { DayCourse } from "../../../sim/day/course/index.ts";
+import type { StudyResults } from "../../../sim/days/results/index.ts";
 import type { Lesson } from "../lessons/lesson.ts";
 import { changesOf } from "../plan/changesOf.ts";
 import type { Control, Moves } from "../plan/control.ts";

@@ -1,5 +1,5 @@
-import { type DayCourse, lastAtOrBefore, stepAt } from "../../../sim/course/index.ts";
-import { formatClock } from "../../../sim/units/index.ts";
+import { type DayCourse, lastAtOrBefore, stepAt } from "../../../sim/day/course/index.ts";
+import { formatClock } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { STATE_LABELS } from "../scene/looks.ts";
 import * as state from "./state.ts";

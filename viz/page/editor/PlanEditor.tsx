@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
-import { parseJson, planJsonSchema } from "../../../sim/plan/index.ts";
+import { parseJson, planJsonSchema } from "../../../sim/asked/plan/index.ts";
 import { Icon } from "../app/Icon.tsx";
 import { OpenFile } from "../app/OpenFile.tsx";
 import { savePlan } from "../app/save.ts";

@@ -1,7 +1,7 @@
 import type { JSONPath } from "jsonc-parser";
 import { createContext } from "preact";
 import { useContext, useState } from "preact/hooks";
-import { formatPath } from "../../../sim/plan/index.ts";
+import { formatPath } from "../../../sim/asked/plan/index.ts";
 import { isolated } from "../../frame/index.ts";
 import type { PlanFault } from "../worker/messages.ts";
 import { insertInText, setInText } from "./editText.ts";

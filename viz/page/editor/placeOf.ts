@@ -1,5 +1,5 @@
 import { findNodeAtLocation, type Node, parseTree } from "jsonc-parser";
-import { parsePath } from "../../../sim/plan/index.ts";
+import { parsePath } from "../../../sim/asked/plan/index.ts";
 import type { PlanFault } from "../worker/messages.ts";
 
 export interface TextPlace {

@@ -1,5 +1,5 @@
-import { formatPath } from "../../../sim/plan/index.ts";
-import { formatDuration, readQuantity, time } from "../../../sim/units/index.ts";
+import { formatPath } from "../../../sim/asked/plan/index.ts";
+import { formatDuration, readQuantity, time } from "../../../sim/text/units/index.ts";
 import type { Control } from "./control.ts";
 
 const MOST_MINUTES = 60;

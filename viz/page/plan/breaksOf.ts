@@ -1,5 +1,5 @@
-import { isRecord } from "../../../sim/plan/index.ts";
-import { readClock, readQuantity, time } from "../../../sim/units/index.ts";
+import { isRecord } from "../../../sim/asked/plan/index.ts";
+import { readClock, readQuantity, time } from "../../../sim/text/units/index.ts";
 
 /** The planned breaks of a sound plan's JSON, seconds after the day's start. */
 export function breaksOf(

@@ -1,4 +1,4 @@
-import { parsePath, resolvePath } from "../../../sim/plan/index.ts";
+import { parsePath, resolvePath } from "../../../sim/asked/plan/index.ts";
 import type { Control, Moves } from "./control.ts";
 
 /** What the moved controls set in the plan: path -> value, as in a study's `set`. Controls at their base value set nothing. */

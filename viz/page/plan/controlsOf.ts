@@ -1,5 +1,5 @@
-import { formatPath, isRecord } from "../../../sim/plan/index.ts";
-import { formatDecimals } from "../../../sim/units/index.ts";
+import { formatPath, isRecord } from "../../../sim/asked/plan/index.ts";
+import { formatDecimals } from "../../../sim/text/units/index.ts";
 import { breakControl } from "./breakControl.ts";
 import type { Control } from "./control.ts";
 import { supplyControls } from "./supplyControls.ts";

@@ -1,5 +1,5 @@
-import { formatPath, isRecord } from "../../../sim/plan/index.ts";
-import { formatDecimals, readClock, readQuantity, time, writeClock } from "../../../sim/units/index.ts";
+import { formatPath, isRecord } from "../../../sim/asked/plan/index.ts";
+import { formatDecimals, readClock, readQuantity, time, writeClock } from "../../../sim/text/units/index.ts";
 import type { Control } from "./control.ts";
 import { timeControls } from "./timeControls.ts";
 

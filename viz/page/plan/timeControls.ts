@@ -1,4 +1,4 @@
-import { formatDecimals, formatDuration } from "../../../sim/units/index.ts";
+import { formatDecimals, formatDuration } from "../../../sim/text/units/index.ts";
 import type { Control } from "./control.ts";
 import { cvOf, meanSecondsOf, withCv, withMeanSeconds } from "./varyingJson.ts";
 

@@ -1,5 +1,5 @@
-import { isRecord } from "../../../sim/plan/index.ts";
-import { readQuantity, time } from "../../../sim/units/index.ts";
+import { isRecord } from "../../../sim/asked/plan/index.ts";
+import { readQuantity, time } from "../../../sim/text/units/index.ts";
 
 /** A varying time as a plan file writes it: "5 s", {"lognormal": {"mean": "5 s", "cv": 0.3}} and so on. */
 type Json = unknown;

@@ -1,4 +1,4 @@
-import { type DayCourse, lastAtOrBefore } from "../../../sim/course/index.ts";
+import { type DayCourse, lastAtOrBefore } from "../../../sim/day/course/index.ts";
 
 /** Spans of the momentary bottleneck in the order of time, with their stages by index: searched every frame. */
 export interface BottleneckSpans {

@@ -1,5 +1,5 @@
-import { type DayCourse, stepAt } from "../../../sim/course/index.ts";
-import { formatClock, formatDecimals } from "../../../sim/units/index.ts";
+import { type DayCourse, stepAt } from "../../../sim/day/course/index.ts";
+import { formatClock, formatDecimals } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { STATE_LABELS } from "./looks.ts";
 import { dangersAt } from "./scene.ts";

@@ -1,5 +1,5 @@
-import { type LimitDanger, lastAtOrBefore } from "../../../sim/course/index.ts";
-import { formatDecimals, formatDuration } from "../../../sim/units/index.ts";
+import { type LimitDanger, lastAtOrBefore } from "../../../sim/day/course/index.ts";
+import { formatDecimals, formatDuration } from "../../../sim/text/units/index.ts";
 import { isolated, textWidth } from "../../frame/index.ts";
 import { pointerStretches } from "./drawBottleneck.ts";
 import { PENNANT } from "./glyphs.ts";

@@ -1,5 +1,5 @@
-import { stepAt } from "../../../sim/course/index.ts";
-import { formatDecimals } from "../../../sim/units/index.ts";
+import { stepAt } from "../../../sim/day/course/index.ts";
+import { formatDecimals } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { drawBottleneck } from "./drawBottleneck.ts";
 import { SIZE, type StagePlace } from "./layout.ts";

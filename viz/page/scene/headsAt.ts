@@ -1,4 +1,4 @@
-import { type DayCourse, lastAtOrBefore, rowAt, stepAt } from "../../../sim/course/index.ts";
+import { type DayCourse, lastAtOrBefore, rowAt, stepAt } from "../../../sim/day/course/index.ts";
 import type { RailLayout, StagePlace } from "./layout.ts";
 import { SIZE } from "./layout.ts";
 

@@ -1,5 +1,5 @@
 import { least } from "d3";
-import type { LineSketch, StageSketch } from "../../../sim/course/index.ts";
+import type { LineSketch, StageSketch } from "../../../sim/day/course/index.ts";
 import { spreadLabels, textWidth, wrapText } from "../../frame/index.ts";
 
 /** A stretch of rail in the picture; x is along the rail, from the left edge. Pixels. */

@@ -1,5 +1,5 @@
-import type { DayCourse } from "../../../sim/course/index.ts";
-import { formatClock } from "../../../sim/units/index.ts";
+import type { DayCourse } from "../../../sim/day/course/index.ts";
+import { formatClock } from "../../../sim/text/units/index.ts";
 import { FONT_FAMILY, paint } from "../../frame/index.ts";
 import { bottleneckAt } from "./bottleneckAt.ts";
 import { drawRail } from "./drawRail.ts";

@@ -1,4 +1,4 @@
-import { type DayCourse, lastAtOrBefore, stepAt } from "../../../sim/course/index.ts";
+import { type DayCourse, lastAtOrBefore, stepAt } from "../../../sim/day/course/index.ts";
 
 /** List of "done" in the course's counts. */
 const DONE = 2;

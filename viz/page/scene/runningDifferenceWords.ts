@@ -1,4 +1,4 @@
-import { formatDecimals, formatDuration } from "../../../sim/units/index.ts";
+import { formatDecimals, formatDuration } from "../../../sim/text/units/index.ts";
 import type { RunningDifference } from "./runningDifference.ts";
 
 /** "The variant is 12 heads, 1.4 min ahead." */

@@ -1,4 +1,4 @@
-import type { DayCourse, LimitDanger } from "../../../sim/course/index.ts";
+import type { DayCourse, LimitDanger } from "../../../sim/day/course/index.ts";
 import type { HeadIndex } from "./headsAt.ts";
 import type { RailLayout } from "./layout.ts";
 

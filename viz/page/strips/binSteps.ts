@@ -1,4 +1,4 @@
-import type { Steps } from "../../../sim/course/index.ts";
+import type { Steps } from "../../../sim/day/course/index.ts";
 
 /**
  * Time average of a step function in `bins` equal bins over [0, end]; before its first row it is 0. A bin is as wide as a

@@ -1,5 +1,5 @@
-import type { DayCourse } from "../../../sim/course/index.ts";
-import { formatDecimals } from "../../../sim/units/index.ts";
+import type { DayCourse } from "../../../sim/day/course/index.ts";
+import { formatDecimals } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { spansOf } from "../scene/bottleneckAt.ts";
 import { binMeans, binShares } from "./binSteps.ts";

@@ -1,7 +1,7 @@
-import { type DayCourse, recordInParts } from "../../../sim/course/index.ts";
-import { advance, type DayState, startDay } from "../../../sim/engine/index.ts";
-import { compileLine } from "../../../sim/line/index.ts";
-import { DaySimulator, type DaySource, runStudy } from "../../../sim/run/index.ts";
+import { type DayCourse, recordInParts } from "../../../sim/day/course/index.ts";
+import { advance, type DayState, startDay } from "../../../sim/day/engine/index.ts";
+import { compileLine } from "../../../sim/day/line/index.ts";
+import { DaySimulator, type DaySource, runStudy } from "../../../sim/days/run/index.ts";
 import { Dropped } from "./dropped.ts";
 import type { Answer, Task } from "./messages.ts";
 import { readQuestion } from "./readQuestion.ts";

@@ -1,6 +1,6 @@
-import type { StudyResults } from "../../../sim/results/index.ts";
-import type { Batch, DaySource, SimulatedDay } from "../../../sim/run/index.ts";
-import type { Study } from "../../../sim/study/index.ts";
+import type { Study } from "../../../sim/asked/study/index.ts";
+import type { StudyResults } from "../../../sim/days/results/index.ts";
+import type { Batch, DaySource, SimulatedDay } from "../../../sim/days/run/index.ts";
 import type { BaseDays } from "./baseDays.ts";
 import { studyNumber } from "./studyNumber.ts";
 import type { WorkerPool } from "./workerPool.ts";

@@ -1,4 +1,4 @@
-import type { SimulatedDay } from "../../../sim/run/index.ts";
+import type { SimulatedDay } from "../../../sim/days/run/index.ts";
 
 /** Days of the plan as it is: they outlive every change of the variant, as long as plan, seed and responses stay. */
 export class BaseDays {

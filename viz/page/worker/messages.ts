@@ -1,8 +1,8 @@
-import type { DayCourse } from "../../../sim/course/index.ts";
-import type { Plan } from "../../../sim/plan/index.ts";
-import type { StudyResults } from "../../../sim/results/index.ts";
-import type { Batch, BatchResult, DaySource, SimulatedDay } from "../../../sim/run/index.ts";
-import type { Study } from "../../../sim/study/index.ts";
+import type { Plan } from "../../../sim/asked/plan/index.ts";
+import type { Study } from "../../../sim/asked/study/index.ts";
+import type { DayCourse } from "../../../sim/day/course/index.ts";
+import type { StudyResults } from "../../../sim/days/results/index.ts";
+import type { Batch, BatchResult, DaySource, SimulatedDay } from "../../../sim/days/run/index.ts";
 
 /** A plan as a person wrote it: its text, what to call it in messages, and the CSV files it may name. */
 export interface PlanText {

@@ -1,4 +1,4 @@
-import type { DaySource } from "../../../sim/run/index.ts";
+import type { DaySource } from "../../../sim/days/run/index.ts";
 import { studyNumber } from "./studyNumber.ts";
 import type { WorkerPool } from "./workerPool.ts";
 

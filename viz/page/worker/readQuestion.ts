@@ -1,4 +1,3 @@
-import { responsesOf } from "../../../sim/observations/index.ts";
 import {
   type Fault,
   formatFault,
@@ -7,9 +6,10 @@ import {
   parseJson,
   readPlan,
   type TextFiles,
-} from "../../../sim/plan/index.ts";
-import { daySource } from "../../../sim/run/index.ts";
-import { readOnce, readStudy, type Study } from "../../../sim/study/index.ts";
+} from "../../../sim/asked/plan/index.ts";
+import { readOnce, readStudy, type Study } from "../../../sim/asked/study/index.ts";
+import { responsesOf } from "../../../sim/day/observations/index.ts";
+import { daySource } from "../../../sim/days/run/index.ts";
 import { studyFile } from "../plan/studyFile.ts";
 import type { PlanFault, PlanText, Question, QuestionReading } from "./messages.ts";
 import { shownResponses } from "./shownResponses.ts";

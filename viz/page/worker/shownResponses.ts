@@ -1,5 +1,5 @@
-import { responsesOf, usualResponses } from "../../../sim/observations/index.ts";
-import type { Plan } from "../../../sim/plan/index.ts";
+import type { Plan } from "../../../sim/asked/plan/index.ts";
+import { responsesOf, usualResponses } from "../../../sim/day/observations/index.ts";
 
 /** As many as a study may name. */
 const MOST = 100;

@@ -2,7 +2,7 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { UNITS_OF_TIME } from "../../../../sim/cli/options.ts";
-import { time } from "../../../../sim/units/index.ts";
+import { time } from "../../../../sim/text/units/index.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
 import { NAMED_DANGERS } from "../../../support/dangers.ts";
 import { runCli } from "../../../support/runCli.ts";

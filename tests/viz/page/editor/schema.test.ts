@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { planJsonSchema } from "../../../../sim/plan/index.ts";
+import { planJsonSchema } from "../../../../sim/asked/plan/index.ts";
 import { fieldKind, firstValue, resolved, type Schema, shapeOf } from "../../../../viz/page/editor/schema.ts";
 
 const ROOT = planJsonSchema() as Schema;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { uniformStream } from "../../../../sim/random/index.ts";
+import { uniformStream } from "../../../../sim/maths/random/index.ts";
 import { MOST_LINK_CHARACTERS, readLink, writeLink } from "../../../../viz/page/plan/link.ts";
 
 const LINKED = {

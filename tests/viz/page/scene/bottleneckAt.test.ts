@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
-import { recordCourse } from "../../../../sim/course/index.ts";
-import { compileLine } from "../../../../sim/line/index.ts";
+import { recordCourse } from "../../../../sim/day/course/index.ts";
+import { compileLine } from "../../../../sim/day/line/index.ts";
 import { bottleneckAt } from "../../../../viz/page/scene/bottleneckAt.ts";
 import { constant, planOf, station, stream } from "../../../support/plans.ts";
 

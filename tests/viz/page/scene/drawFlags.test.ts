@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { describe, expect, it } from "vitest";
-import { recordCourse } from "../../../../sim/course/index.ts";
-import { compileLine } from "../../../../sim/line/index.ts";
-import { readPlan } from "../../../../sim/plan/index.ts";
+import { readPlan } from "../../../../sim/asked/plan/index.ts";
+import { recordCourse } from "../../../../sim/day/course/index.ts";
+import { compileLine } from "../../../../sim/day/line/index.ts";
 import { textWidth } from "../../../../viz/frame/index.ts";
 import { bottleneckAt } from "../../../../viz/page/scene/bottleneckAt.ts";
 import { drawRail } from "../../../../viz/page/scene/drawRail.ts";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type DayCourse, recordCourse, stepAt } from "../../../../sim/course/index.ts";
-import { compileLine } from "../../../../sim/line/index.ts";
-import type { Plan } from "../../../../sim/plan/index.ts";
+import type { Plan } from "../../../../sim/asked/plan/index.ts";
+import { type DayCourse, recordCourse, stepAt } from "../../../../sim/day/course/index.ts";
+import { compileLine } from "../../../../sim/day/line/index.ts";
 import { type HangingHead, headsAt, indexHeads, movedAt } from "../../../../viz/page/scene/headsAt.ts";
 import { layoutOf } from "../../../../viz/page/scene/layout.ts";
 import { chain, constant, dwell, onChain, planOf, station, stream } from "../../../support/plans.ts";

@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
-import { type LineSketch, recordCourse } from "../../../../sim/course/index.ts";
-import { compileLine } from "../../../../sim/line/index.ts";
-import { readPlan } from "../../../../sim/plan/index.ts";
+import { readPlan } from "../../../../sim/asked/plan/index.ts";
+import { type LineSketch, recordCourse } from "../../../../sim/day/course/index.ts";
+import { compileLine } from "../../../../sim/day/line/index.ts";
 import { layoutOf, SIZE } from "../../../../viz/page/scene/layout.ts";
 import { stageUnder } from "../../../../viz/page/scene/stageUnder.ts";
 

@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { describe, expect, it } from "vitest";
-import { type DayCourse, recordCourse } from "../../../../sim/course/index.ts";
-import { compileLine } from "../../../../sim/line/index.ts";
-import { readPlan } from "../../../../sim/plan/index.ts";
+import { readPlan } from "../../../../sim/asked/plan/index.ts";
+import { type DayCourse, recordCourse } from "../../../../sim/day/course/index.ts";
+import { compileLine } from "../../../../sim/day/line/index.ts";
 import { serverDocument } from "../../../../viz/index.ts";
 import { pictureOf } from "../../../../viz/page/scene/pictureOf.ts";
 import { picture, textsOf } from "../../../support/drawing.ts";

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
-import { recordCourse } from "../../../../sim/course/index.ts";
-import { compileLine } from "../../../../sim/line/index.ts";
+import { recordCourse } from "../../../../sim/day/course/index.ts";
+import { compileLine } from "../../../../sim/day/line/index.ts";
 import { runningDifference } from "../../../../viz/page/scene/runningDifference.ts";
 import { differenceWords } from "../../../../viz/page/scene/runningDifferenceWords.ts";
 import { planOf, saturated, station } from "../../../support/plans.ts";

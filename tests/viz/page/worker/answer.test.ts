@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
-import { recordCourse } from "../../../../sim/course/index.ts";
-import { compileLine } from "../../../../sim/line/index.ts";
+import { recordCourse } from "../../../../sim/day/course/index.ts";
+import { compileLine } from "../../../../sim/day/line/index.ts";
 import { Answerer } from "../../../../viz/page/worker/answer.ts";
 import { Dropped } from "../../../../viz/page/worker/dropped.ts";
 import { planOf, saturated, station } from "../../../support/plans.ts";

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
-import type { StudyResults } from "../../../../sim/results/index.ts";
-import { runStudy } from "../../../../sim/run/index.ts";
+import type { StudyResults } from "../../../../sim/days/results/index.ts";
+import { runStudy } from "../../../../sim/days/run/index.ts";
 import { Answerer } from "../../../../viz/page/worker/answer.ts";
 import { askQuestion } from "../../../../viz/page/worker/askQuestion.ts";
 import { BaseDays } from "../../../../viz/page/worker/baseDays.ts";

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import type { DaySource } from "../../../../sim/run/index.ts";
+import type { DaySource } from "../../../../sim/days/run/index.ts";
 import { Dropped } from "../../../../viz/page/worker/dropped.ts";
 import { practise } from "../../../../viz/page/worker/practise.ts";
 import { WorkerPool } from "../../../../viz/page/worker/workerPool.ts";

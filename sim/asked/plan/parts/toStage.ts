@@ -1,0 +1,73 @@
+import type { Varying } from "../../../maths/varying/index.ts";
+import type { Chilling, Dwell, Stage, Station } from "../plan.ts";
+import type { PlanFile } from "../schema/planFile.ts";
+import type { Anatomy } from "./toByProducts.ts";
+import { toChain } from "./toChain.ts";
+import { toCooling } from "./toCooling.ts";
+import { toShare } from "./toShare.ts";
+import { toUpkeep } from "./toUpkeep.ts";
+import { toWork } from "./toWork.ts";
+
+type FileStage = PlanFile["line"][number];
+type FileDwell = FileStage & { kind: "dwell" };
+type StationOnly = Omit<Station, keyof Dwell> & Pick<Station, "kind">;
+
+/**
+ * `start`: of the day, seconds after midnight. A computed chilling whose share of carcass the file leaves open gets NaN here;
+ * `toPlan` fills it in from the line.
+ */
+export function toStage(file: FileStage, start: number, anatomy: Anatomy): Stage {
+  const common = {
+    name: file.name,
+    section: file.section,
+    travelSeconds: file.travel,
+    next: file.next,
+    offLine: file.offLine,
+    removals: file.removals.map(({ as, ...rest }) => ({ as, ...toShare(rest, file.name) })),
+    diversions: file.diversions.map(({ to, ...rest }) => ({ to, ...toShare(rest, file.name) })),
+    ...toUpkeep(file, anatomy),
+  };
+  if (file.kind === "station") return { ...common, ...toStation(file, start) };
+  if (file.kind === "chain") return { ...common, ...toChain(file, start, anatomy) };
+  return { ...common, ...toDwell(file) };
+}
+
+function toStation(file: FileStage & { kind: "station" }, start: number): StationOnly {
+  const { weights } = file;
+  return {
+    kind: "station",
+    work: file.work ?? (file.crew.length === 0 ? "machine" : "manual"),
+    buffer: file.buffer ?? Number.POSITIVE_INFINITY,
+    weights: weights && { fromKg: weights.from, toKg: weights.to, else: weights.else },
+    ...toWork(file, start),
+  };
+}
+
+function toDwell(file: FileDwell): Pick<Dwell, "kind" | "places" | "headsPerHook" | "dwell" | "cooling"> {
+  return {
+    kind: "dwell",
+    places: file.places ?? Number.POSITIVE_INFINITY,
+    headsPerHook: file.headsPerHook,
+    dwell:
+      file.chilling === undefined
+        ? { kind: "drawn", seconds: file.dwell as Varying }
+        : { kind: "chilling", chilling: toChilling(file.chilling) },
+    ...(file.cooling === undefined || file.chilling === undefined
+      ? {}
+      : { cooling: toCooling(file.cooling, file.chilling.air) }),
+  };
+}
+
+function toChilling(file: NonNullable<FileDwell["chilling"]>): Chilling {
+  return {
+    startCelsius: file.start,
+    airCelsius: file.air,
+    coreCelsius: file.core,
+    airMetresPerSecond: file.airSpeed,
+    carcassLengthMetres: file.carcassLength,
+    carcassShare: file.carcassShare ?? Number.NaN,
+    conductivity: file.conductivity,
+    density: file.density,
+    specificHeat: file.specificHeat,
+  };
+}

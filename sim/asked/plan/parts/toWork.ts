@@ -1,0 +1,33 @@
+import type { Varying } from "../../../maths/varying/index.ts";
+import type { ChainStation, Station } from "../plan.ts";
+import type { PlanFile } from "../schema/planFile.ts";
+import { toBreakdown } from "./toBreakdown.ts";
+import { toPace } from "./toPace.ts";
+
+type FileStation = PlanFile["line"][number] & { kind: "station" };
+type FileWork = Pick<
+  FileStation,
+  "positions" | "cycle" | "rate" | "pace" | "weightFactor" | "crew" | "peoplePerPosition" | "breakdowns"
+>;
+type Work = Pick<
+  Station & ChainStation,
+  "positions" | "cycleSeconds" | "pace" | "weightFactor" | "crews" | "peoplePerPosition" | "breakdowns"
+>;
+
+/** What stations have in common, on a chain or not. */
+export function toWork(file: FileWork, start: number): Work {
+  const { weightFactor } = file;
+  return {
+    positions: file.positions,
+    cycleSeconds: file.cycle ?? cycleOfRate(file.rate as number),
+    pace: toPace(file.pace, start),
+    weightFactor: weightFactor && { perKg: weightFactor.perKg, atKg: weightFactor.at },
+    crews: file.crew,
+    peoplePerPosition: file.peoplePerPosition,
+    breakdowns: file.breakdowns.map(toBreakdown),
+  };
+}
+
+function cycleOfRate(headsPerSecond: number): Varying {
+  return { family: "constant", value: 1 / headsPerSecond };
+}

@@ -1,0 +1,58 @@
+import { z } from "zod";
+import { mass } from "../../../text/units/index.ts";
+import { CEILINGS } from "./ceilings.ts";
+import { chain } from "./chain.ts";
+import { chilling } from "./chilling.ts";
+import { cooling } from "./cooling.ts";
+import { quantityAboveZero } from "./readBy.ts";
+import { record } from "./record.ts";
+import { commonParts, workParts } from "./stageParts.ts";
+import { reference } from "./text.ts";
+import type { VaryingQuantities } from "./varying.ts";
+import { whole } from "./whole.ts";
+
+/** One stage: a station that works on heads, a dwell that holds them for a time, or a chain that carries them along. */
+export function stage(varying: VaryingQuantities) {
+  return z.discriminatedUnion("kind", [station(varying), dwell(varying), chain(varying)]);
+}
+
+function station(varying: VaryingQuantities) {
+  return record({
+    ...commonParts(varying),
+    kind: z.literal("station").describe("A station: parallel positions with places before them."),
+    work: z
+      .enum(["machine", "manual"])
+      .optional()
+      .describe('"manual" needs a crew. Default: "manual" when a crew is named, else "machine".'),
+    buffer: z
+      .union([whole(0, CEILINGS.places), z.null()])
+      .default(0)
+      .describe("Places before the positions; null for no limit."),
+    ...workParts(varying),
+    weights: record({
+      from: quantityAboveZero(mass).describe("Least live weight it takes."),
+      to: quantityAboveZero(mass).describe("Most live weight it takes."),
+      else: reference().describe("Stage that the others go to, unworked."),
+    })
+      .nullable()
+      .default(null)
+      .describe("Live weights the machine can be set to. Default: null, every weight."),
+  });
+}
+
+function dwell(varying: VaryingQuantities) {
+  return record({
+    ...commonParts(varying),
+    kind: z.literal("dwell").describe("A dwell: heads stay side by side for at least a time and leave in order."),
+    places: z.union([whole(1, CEILINGS.places), z.null()]).describe("Heads it holds; null for no limit."),
+    headsPerHook: z
+      .literal([1, 2, 4])
+      .default(1)
+      .describe("Heads on one hook; the hook is free again when its last head has left. Default: 1."),
+    dwell: varying.time.optional().describe('Least time each head stays. Either this or "chilling".'),
+    chilling: chilling().optional(),
+    cooling: cooling()
+      .optional()
+      .describe('What its electricity follows from; with "chilling", in place of "power". Default: the power alone.'),
+  });
+}

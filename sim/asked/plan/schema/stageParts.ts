@@ -1,0 +1,112 @@
+import { z } from "zod";
+import { mass, rate } from "../../../text/units/index.ts";
+import { stationBreakdowns } from "./breakdowns.ts";
+import { byProducts } from "./byProducts.ts";
+import { capital } from "./capital.ts";
+import { CEILINGS } from "./ceilings.ts";
+import { crewNames } from "./crewNames.ts";
+import { pace } from "./pace.ts";
+import { quantityAboveZero, share } from "./readBy.ts";
+import { record } from "./record.ts";
+import { settings } from "./settings.ts";
+import { shareBy } from "./shareBy.ts";
+import { name, reference } from "./text.ts";
+import { utilities } from "./utilities.ts";
+import type { VaryingQuantities } from "./varying.ts";
+import { whole } from "./whole.ts";
+
+const MOST_PER_KG = 10;
+
+/** Keys that every stage of the line has. */
+export function commonParts(varying: VaryingQuantities) {
+  return {
+    name: name().describe("Name of the stage."),
+    section: name().prefault("line").describe("Stretch of the line it is counted in for work in process."),
+    travel: varying.time
+      .nullable()
+      .default(null)
+      .describe("Time from leaving this stage to reaching the next. Default: null, none."),
+    ...ways(),
+    takesOff: byProducts(),
+    ...utilities(),
+    capital: capital(),
+    settings: settings(),
+  };
+}
+
+/** Where heads go from a stage. */
+function ways() {
+  return {
+    next: reference()
+      .nullable()
+      .default(null)
+      .describe("Stage heads go to from here. Default: null, the next in the list that is not off the line."),
+    offLine: z
+      .boolean()
+      .default(false)
+      .describe("Off the line: heads come only when another stage sends them. Default: false."),
+    leftOut: z
+      .boolean()
+      .default(false)
+      .describe("Left out of the plant, as if it were not written; nothing else may name it. Default: false."),
+    removals: z
+      .array(removal())
+      .max(CEILINGS.removals)
+      .default([])
+      .describe("Heads that leave the line for good when the work of this stage on them ends. Default: none."),
+    diversions: z
+      .array(diversion())
+      .max(CEILINGS.diversions)
+      .default([])
+      .describe("Heads sent to another stage when the work here ends; no head is sent from here twice. Default: none."),
+  };
+}
+
+function removal() {
+  return record({
+    as: name().describe("Where these heads are counted, such as condemned."),
+    ...shares(),
+  });
+}
+
+function diversion() {
+  return record({
+    to: reference().describe("Stage they are sent to."),
+    ...shares(),
+  });
+}
+
+function shares() {
+  return {
+    share: share().optional().describe('Share of the heads that the stage works on. Either this or "shareBy".'),
+    shareBy: shareBy()
+      .optional()
+      .describe('Share that depends on the live weight or on how long a head waited. Either this or "share".'),
+  };
+}
+
+/** Keys of every station, on a chain or not. */
+export function workParts(varying: VaryingQuantities) {
+  return {
+    positions: whole(1, CEILINGS.positions).default(1).describe("Heads worked on side by side."),
+    cycle: varying.timeAboveZero.optional().describe('Time for one head at one position. Either this or "rate".'),
+    rate: quantityAboveZero(rate)
+      .optional()
+      .describe('Heads per time of one position, always the same. Either this or "cycle".'),
+    pace: pace(),
+    weightFactor: record({
+      perKg: z
+        .number()
+        .min(-MOST_PER_KG)
+        .max(MOST_PER_KG)
+        .describe("Part of the cycle that one kilogram of live weight more adds: 0.2 for a fifth."),
+      at: quantityAboveZero(mass).describe("Live weight at which the cycle is as written."),
+    })
+      .nullable()
+      .default(null)
+      .describe("How the cycle grows with the live weight; never below a tenth of it. Default: null, not at all."),
+    crew: crewNames("Crew that holds each position for the whole cycle."),
+    peoplePerPosition: whole(1, CEILINGS.peoplePerPosition).default(1).describe("People it takes at each position."),
+    breakdowns: stationBreakdowns(varying),
+  };
+}

@@ -1,0 +1,66 @@
+import { z } from "zod";
+import { time } from "../../../text/units/index.ts";
+import { CEILINGS } from "./ceilings.ts";
+import { clock, quantityAboveZero, share, shareAboveZero } from "./readBy.ts";
+import { oneKeyOf, record } from "./record.ts";
+import { name } from "./text.ts";
+import type { VaryingQuantities } from "./varying.ts";
+import { whole } from "./whole.ts";
+
+/** Where the heads come from: exactly one of the three. */
+export function supply(varying: VaryingQuantities) {
+  return oneKeyOf({
+    loads: z
+      .array(load(varying))
+      .min(1)
+      .max(CEILINGS.loads)
+      .optional()
+      .describe(`Lorries with crates; needs "liveHandling". At most ${CEILINGS.loads} loads, repeats counted.`),
+    stream: record({
+      interarrival: varying.timeAboveZero.describe("Time between one head and the next."),
+      heads: whole(1, CEILINGS.heads).describe("How many come."),
+      whenFull: z
+        .enum(["wait", "turn away"])
+        .default("wait")
+        .describe("What a head does when the first stage has no place for it."),
+      liveWeight: liveWeight(varying),
+    })
+      .optional()
+      .describe("Single heads that come one by one."),
+    saturated: record({
+      heads: whole(1, CEILINGS.heads).describe("How many heads the run takes."),
+      liveWeight: liveWeight(varying),
+    })
+      .optional()
+      .describe("The first stage never runs out of heads: a run that shows what the line can do."),
+  });
+}
+
+function load(varying: VaryingQuantities) {
+  return record({
+    name: name().describe("Name of the load; repeats are numbered behind it."),
+    at: clock().describe("When the lorry is due."),
+    delay: varying.time.nullable().default(null).describe("Added to the due time. Default: null, always on time."),
+    comes: shareAboveZero()
+      .prefault(1)
+      .describe("Chance that the lorry comes at all; each of repeated ones by itself. Default: 1, always."),
+    crates: whole(1, CEILINGS.cratesPerLoad).describe("Crates on the lorry."),
+    headsPerCrate: whole(1, CEILINGS.headsPerCrate).describe("Heads in each crate."),
+    deadOnArrival: share().prefault(0).describe("Share of the heads that are dead on arrival."),
+    liveWeight: liveWeight(varying),
+    repeat: record({
+      every: quantityAboveZero(time).describe("Time from one lorry to the next."),
+      times: whole(1, CEILINGS.loads).describe("How many lorries in all, the first one included."),
+    })
+      .optional()
+      .describe("The same lorry again and again. Default: once."),
+  });
+}
+
+function liveWeight(varying: VaryingQuantities) {
+  return varying.massAboveZero
+    .prefault("2.5 kg")
+    .describe(
+      "Live weight of a head. Default: the middle of the 2.4 to 2.6 kg that Lebas, Cuniculture, gives for Europe.",
+    );
+}

@@ -1,0 +1,97 @@
+import { formatClock } from "../../../text/units/index.ts";
+import type { Fault } from "../fault.ts";
+import { listWords } from "../listWords.ts";
+import type { Plan } from "../plan.ts";
+import { faultAt, locatedList } from "../rules/located.ts";
+import { lastBegins, meanDayEnd } from "../stops/meanDay.ts";
+import { workPlaces } from "./mannedPlaces.ts";
+
+/** Times vary, so the last head may come by so much of the day later than by mean times. */
+const LATER = 0.05;
+
+interface Need {
+  crews: string[];
+  people: number;
+  /** What stays undone, in words. */
+  what: string;
+  stays: string;
+  lastAt: string | null;
+}
+
+/**
+ * Work whose crews have too few people in the last shift and after it, while heads may still come there: after its last
+ * shift a crew does not come back, and the day does not end. By mean times, so only where the plan shows it.
+ */
+export function lastShift(plan: Plan, json: unknown): Fault[] {
+  const needs = needsOf(plan).flatMap((need) => {
+    const last = lastManned(plan, need);
+    return last === null ? [] : [{ need, last }];
+  });
+  if (needs.length === 0) return [];
+  const begins = lastBegins(plan);
+  const end = meanDayEnd(plan);
+  return needs.flatMap(({ need, last }) => {
+    const comes = need.lastAt === null ? end : (begins.get(need.lastAt) ?? end);
+    const first = plan.day.shifts[0]!.fromSeconds;
+    if (comes + LATER * Math.max(0, comes - first) <= plan.day.shifts[last]!.toSeconds) return [];
+    return [warning(plan, json, need, last, comes)];
+  });
+}
+
+/** The last shift in which one of the crews has the people for it; null when that is the day's last one, or none. */
+function lastManned({ day, crews }: Plan, { crews: names, people }: Need): number | null {
+  const able = day.shifts.map((_, shift) => {
+    return names.some((name) => (crews.find((crew) => crew.name === name)?.people[shift] ?? 0) >= people);
+  });
+  const last = able.lastIndexOf(true);
+  return last < 0 || last === able.length - 1 ? null : last;
+}
+
+function needsOf(plan: Plan): Need[] {
+  const shared = plan.sharedBreakdowns.flatMap(({ name, crew }) =>
+    crew === null ? [] : [repairNeed(`'${name}'`, crew, null)],
+  );
+  const ofPlaces = workPlaces(plan).flatMap((place) => {
+    const { name, crews, peoplePerPosition, breakdowns, lastAt } = place;
+    const own: Need[] =
+      crews.length === 0
+        ? []
+        : [
+            {
+              crews,
+              people: peoplePerPosition,
+              what: `'${name}'`,
+              stays: "what comes there later stays unworked",
+              lastAt,
+            },
+          ];
+    const repairs = breakdowns.flatMap(({ name: breakdown, crew }): Need[] =>
+      crew === null ? [] : [repairNeed(`'${breakdown}' at '${name}'`, crew, lastAt)],
+    );
+    return [...own, ...repairs];
+  });
+  return [...ofPlaces, ...shared];
+}
+
+function repairNeed(what: string, crew: string, lastAt: string | null): Need {
+  return { crews: [crew], people: 1, what, stays: "what breaks later is not repaired", lastAt };
+}
+
+function warning({ day }: Plan, json: unknown, need: Need, last: number, comes: number): Fault {
+  const { crews, people, what, stays } = need;
+  const shift = day.shifts[last]!;
+  const clock = (seconds: number) => formatClock(day.startClockSeconds + seconds);
+  const who = crews.length === 1 ? `'${crews[0]}'` : `none of ${listWords(crews)}`;
+  const has =
+    crews.length === 1
+      ? `has ${people === 1 ? "nobody" : `fewer than the ${people} people`}`
+      : `has the ${people} people`;
+  const found = `${who} ${has} for ${what} after ${clock(shift.toSeconds)}, the end of '${shift.name}', and by mean times the last head comes there at ${clock(comes)}: ${stays}, and the day does not end`;
+  const at = locatedList(json, "crews").find(({ value }) => value.name === crews[0])?.at ?? ["crews"];
+  return faultAt(
+    [...at, "people"],
+    found,
+    "",
+    `give the crew ${people === 1 ? "somebody" : `${people} people`} in '${day.shifts.at(-1)!.name}', or end hanging earlier`,
+  );
+}

@@ -1,0 +1,73 @@
+import { formatDuration, formatRate } from "../../../text/units/index.ts";
+import type { Fault } from "../fault.ts";
+import { listWords } from "../listWords.ts";
+import type { Break, Plan } from "../plan.ts";
+import { costsMoreThanPlanned, type StopFit, type StopGap, stopFit } from "../stops/stopFit.ts";
+
+/**
+ * Planned stops that cost more than their planned length by mean times while another stagger, or more places, would do
+ * better.
+ */
+export function stopWarnings(plan: Plan): Fault[] {
+  const fit = stopFit(plan);
+  if (fit === null || !costsMoreThanPlanned(fit.lostSeconds, fit.plannedSeconds)) return [];
+  if (fit.stagger === null && fit.places === null) return [];
+  const { lostSeconds, plannedSeconds } = fit;
+  const found = `by mean times the planned stops put off the end of work by ${minutes(lostSeconds)}, though nobody stands longer than ${minutes(plannedSeconds)} by plan${gapWords(fit.gaps)}`;
+  return [{ path: "day.breaks", found, allowed: "", remedy: remedyWords(fit) }];
+}
+
+function gapWords(gaps: readonly StopGap[]): string {
+  const [worst] = gaps;
+  return worst === undefined ? "" : `: ${stopGapWords(worst)}`;
+}
+
+/** Why two stops do not fit together, in words with their figures. */
+export function stopGapWords(gap: StopGap): string {
+  const { first, second, leadSeconds, between, places, freePlaces, rate, carriesSeconds, downstreamFirst } = gap;
+  const lead = `'${first}' pauses ${minutes(leadSeconds)} before '${second}'`;
+  const room = between.length === 0 ? "no place between them" : `${listWords(between)} between them`;
+  if (between.length === 0) return `${lead}, with ${room}`;
+  if (downstreamFirst) {
+    const free = Math.max(0, Math.round(freePlaces));
+    return `${lead}, and ${room} has room for ${free} heads more than flow through (${places} places): full after ${formatDuration(whole(carriesSeconds))} at ${formatRate(rate)}, so '${second}' stands through that break and then takes its own`;
+  }
+  return `${lead}, and ${room} is empty after ${formatDuration(whole(carriesSeconds))} at ${formatRate(rate)}, so '${second}' waits for heads and then takes its own break`;
+}
+
+function remedyWords({ stagger, places }: StopFit): string {
+  const words = [
+    ...(stagger === null ? [] : [`${staggerWords(stagger.breaks)} would cost ${minutes(stagger.lostSeconds)}`]),
+    ...(places === null
+      ? []
+      : [
+          `"${places.key}": ${places.places} at '${places.stage}' instead of ${places.now} would cost ${minutes(places.lostSeconds)}, if heads may wait there so long (mind the time limits)`,
+        ]),
+  ];
+  return words.join("; ");
+}
+
+/** Who goes when in the first round of breaks: the others are laid alike. */
+export function staggerWords(breaks: readonly Break[]): string {
+  const starts = new Map<string, number>();
+  for (const pause of breaks) {
+    for (const crew of pause.crews)
+      if (!starts.has(crew)) starts.set(crew, pause.atSeconds + (pause.laterSeconds[crew] ?? 0));
+  }
+  const first = Math.min(...starts.values());
+  const times = [...new Set(starts.values())].toSorted((a, b) => a - b);
+  if (times.length <= 1) return "breaks for all at the same time";
+  const words = times.map((at) => {
+    const names = listWords([...starts].filter(([, start]) => start === at).map(([crew]) => crew));
+    return at === first ? `first ${names}` : `${names} ${minutes(at - first)} later`;
+  });
+  return `breaks with ${words.join(", ")}`;
+}
+
+function minutes(seconds: number): string {
+  return formatDuration(60 * Math.round(seconds / 60));
+}
+
+function whole(seconds: number): number {
+  return Math.max(0, Math.round(seconds));
+}

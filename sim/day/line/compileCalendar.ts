@@ -1,0 +1,89 @@
+import type { Plan } from "../../asked/plan/plan.ts";
+import {
+  type CalendarColumns,
+  CHAIN_PACE,
+  CREW_BREAK,
+  CREW_PEOPLE,
+  HANGING_ENDS,
+  STAGE_PAUSE,
+} from "./compiledLine.ts";
+import type { Step } from "./steps.ts";
+
+interface Entry {
+  seconds: number;
+  action: number;
+  target: number;
+  amount: number;
+  length: number;
+  /** Of a break that ends at its time; NaN otherwise. */
+  end: number;
+}
+
+/**
+ * Planned changes in time order. After the last shift the people of that shift stay (overtime) until the line is clear;
+ * between shifts that do not meet nobody is there. Before the first head of the day come the pre-start checks.
+ */
+export function compileCalendar(plan: Plan, all: Step[]): CalendarColumns {
+  const entries = [...shiftEntries(plan), ...breakEntries(plan, all), ...closingEntries(plan), ...paceEntries(all)];
+  entries.sort((a, b) => a.seconds - b.seconds || a.action - b.action);
+  return {
+    count: entries.length,
+    seconds: Float64Array.from(entries, (entry) => entry.seconds),
+    action: Int8Array.from(entries, (entry) => entry.action),
+    target: Int32Array.from(entries, (entry) => entry.target),
+    amount: Int32Array.from(entries, (entry) => entry.amount),
+    lengthSeconds: Float64Array.from(entries, (entry) => entry.length),
+    endSeconds: Float64Array.from(entries, (entry) => entry.end),
+  };
+}
+
+function shiftEntries(plan: Plan): Entry[] {
+  return plan.crews.flatMap((crew, target) =>
+    plan.day.shifts.flatMap((shift, index) => {
+      const checks = index === 0 ? plan.day.preStartSeconds : 0;
+      const entry = { action: CREW_PEOPLE, target, length: 0, end: Number.NaN };
+      const begins = { ...entry, seconds: shift.fromSeconds + checks, amount: crew.people[index]! };
+      const following = plan.day.shifts[index + 1];
+      if (following === undefined || following.fromSeconds === shift.toSeconds) return [begins];
+      return [begins, { ...entry, seconds: shift.toSeconds, amount: 0 }];
+    }),
+  );
+}
+
+function breakEntries(plan: Plan, all: Step[]): Entry[] {
+  const crews = plan.crews.map((crew) => crew.name);
+  const stages = all.map((step) => step.name);
+  return plan.day.breaks.flatMap((pause) => {
+    const begins = (action: number, target: number, later: number): Entry => ({
+      seconds: pause.atSeconds + later,
+      action,
+      target,
+      amount: 0,
+      length: pause.lengthSeconds,
+      end: pause.ends === "at its time" ? pause.atSeconds + later + pause.lengthSeconds : Number.NaN,
+    });
+    return [
+      ...pause.crews.map((name) => begins(CREW_BREAK, crews.indexOf(name), pause.laterSeconds[name] ?? 0)),
+      ...pause.stages.map((name) => begins(STAGE_PAUSE, stages.lastIndexOf(name), 0)),
+    ];
+  });
+}
+
+function closingEntries(plan: Plan): Entry[] {
+  if (plan.day.closing.rule === "finish") return [];
+  return [
+    { seconds: plan.day.closing.atSeconds, action: HANGING_ENDS, target: 0, amount: 0, length: 0, end: Number.NaN },
+  ];
+}
+
+/** What a station begins looks at the hour itself; the step that a chain is making changes with it. */
+function paceEntries(all: Step[]): Entry[] {
+  return all.flatMap((step, target) =>
+    step.kind !== "chain"
+      ? []
+      : step.of.pace.map(({ fromSeconds }, amount) => ({
+          ...{ seconds: Math.max(0, fromSeconds), action: CHAIN_PACE, target, amount },
+          ...{ length: 0, end: Number.NaN },
+        })),
+  );
+}

@@ -1,0 +1,142 @@
+import type { Plan } from "../../asked/plan/plan.ts";
+import type { Varying } from "../../maths/random/index.ts";
+import { chillingCurve } from "./chillingCurve.ts";
+import { compileBranches } from "./compileBranches.ts";
+import {
+  CHAIN,
+  CHAIN_STATION,
+  DWELL,
+  HANGING_POINT,
+  LORRY,
+  NO_LIMIT,
+  OUT,
+  type PositionColumns,
+  STATION,
+  type StageColumns,
+} from "./compiledLine.ts";
+import { compilePaces } from "./compilePaces.ts";
+import { compileProducts } from "./compileProducts.ts";
+import { protectedStages } from "./protectedStages.ts";
+import { rowRanges } from "./rowRanges.ts";
+import { type Step, stageOf, workplace } from "./steps.ts";
+
+export const CARCASS = "carcass";
+export const DEAD_ON_ARRIVAL = "dead on arrival";
+
+/** Sections in the order in which the line first meets them. */
+export function sectionsOf(plan: Plan): string[] {
+  return [...new Set(plan.line.map((stage) => stage.section))];
+}
+
+/** Where heads can go: carcass first, dead on arrival second when heads come in loads, then the plan's removals. */
+export function destinationsOf(plan: Plan): string[] {
+  const removals = plan.line.flatMap((stage) => stage.removals.map((removal) => removal.as));
+  const first = plan.supply.kind === "loads" ? [CARCASS, DEAD_ON_ARRIVAL] : [CARCASS];
+  return [...new Set([...first, ...removals])];
+}
+
+const KINDS = { crates: STATION, station: STATION, dwell: DWELL, chain: CHAIN, "chain station": CHAIN_STATION };
+const NO_WORK: Varying = { family: "constant", value: 0 };
+
+export function compileStages(plan: Plan, all: Step[], sections: string[], destinations: string[]): StageColumns {
+  const crewNames = plan.crews.map((crew) => crew.name);
+  const names = all.map((step) => step.name);
+  const crews = all.map((step) => workplace(step).crews.map((name) => crewNames.indexOf(name)));
+  const gates = all.map((step) => plan.gates.flatMap((gate, index) => (gate.from === step.name ? [index] : [])));
+  if (plan.day.safeStop !== null) gates[names.lastIndexOf(plan.day.safeStop.from)]!.push(plan.gates.length);
+  const weights = all.map((step) => (step.kind === "station" ? step.of.weights : null));
+  const factors = all.map((step) => ("weightFactor" in step.of ? step.of.weightFactor : null));
+  return {
+    count: all.length,
+    hanging: all.findIndex((step) => step.kind !== "crates"),
+    names,
+    kind: Int8Array.from(all, (step) => KINDS[step.kind]),
+    next: Int32Array.from(all, (step, index) => nextOf(all, step, index)),
+    places: Int32Array.from(all, (step) => limited(placesOf(step))),
+    bufferPlaces: Int32Array.from(all, (step) => limited(bufferOf(step))),
+    perCycle: Int32Array.from(all, (step) => (step.kind === "crates" ? step.of.cratesPerCycle : 1)),
+    headsPerHook: Int32Array.from(all, (step) => (step.kind === "dwell" ? step.of.headsPerHook : 1)),
+    positionFrom: rowRanges(all.map((step) => workplace(step).positions)),
+    crewFrom: rowRanges(crews.map((list) => list.length)),
+    crew: Int32Array.from(crews.flat()),
+    people: Int32Array.from(all, (step) =>
+      workplace(step).crews.length === 0 ? 0 : workplace(step).peoplePerPosition,
+    ),
+    section: Int32Array.from(all, (step) => sections.indexOf(step.section ?? "")),
+    work: all.map(workOf),
+    chilling: all.map(chillingCurve),
+    weightPerKg: Float64Array.from(factors, (factor) => factor?.perKg ?? 0),
+    weightAt: Float64Array.from(factors, (factor) => factor?.atKg ?? 0),
+    pace: compilePaces(all),
+    weightFrom: Float64Array.from(weights, (range) => range?.fromKg ?? 0),
+    weightTo: Float64Array.from(weights, (range) => range?.toKg ?? Infinity),
+    weightElse: Int32Array.from(weights, (range) => (range === null ? -1 : names.lastIndexOf(range.else))),
+    travel: all.map((step) => stageOf(step)?.travelSeconds ?? null),
+    ...compileBranches(all, names, destinations),
+    ...compileProducts(plan, all),
+    gateFrom: rowRanges(gates.map((list) => list.length)),
+    gate: Int32Array.from(gates.flat()),
+    chain: Int32Array.from(chainsOf(all)),
+    protected: Int8Array.from(protectedStages(plan, all), (inside) => (inside ? 1 : 0)),
+  };
+}
+
+export function compilePositions(all: Step[], stages: StageColumns): PositionColumns {
+  const stage = all.flatMap((step, index) => new Array<number>(workplace(step).positions).fill(index));
+  const ownFailures = stage.map((index) => workplace(all[index]!).breakdowns.filter(isOwn).length);
+  return {
+    count: stages.positionFrom[stages.count]!,
+    stage: Int32Array.from(stage),
+    ownFailureFrom: rowRanges(ownFailures),
+  };
+}
+
+/** Failures on working time that stop one position alone need no slot of their own: the position's slot serves. */
+export function isOwn(breakdown: { clock: string; scope: string }): boolean {
+  return breakdown.clock === "running" && breakdown.scope === "position";
+}
+
+/** The named stage, else the next one of the same kind of way that is not off the line. */
+function nextOf(all: Step[], step: Step, index: number): number {
+  if (step.kind === "crates") {
+    const following = all[index + 1];
+    if (following?.kind === "crates" && following.isBack === step.isBack) return index + 1;
+    return step.isBack ? LORRY : HANGING_POINT;
+  }
+  const named = stageOf(step)?.next ?? null;
+  if (named !== null) return all.findIndex((other) => other.name === named && other.kind !== "crates");
+  const following = all.findIndex((other, at) => at > index && stageOf(other)?.offLine === false);
+  return following < 0 ? OUT : following;
+}
+
+function placesOf(step: Step): number {
+  if (step.kind === "dwell" || step.kind === "chain") return step.of.places;
+  const { positions } = workplace(step);
+  return bufferOf(step) + (step.kind === "crates" ? positions * step.of.cratesPerCycle : positions);
+}
+
+/** Heads wait for a station on a chain in its window, which the chain counts; crates in front of their step. */
+function bufferOf(step: Step): number {
+  if (step.kind === "station") return step.of.buffer;
+  if (step.kind === "crates") return step.of.places;
+  return step.kind === "chain station" ? step.of.window : 0;
+}
+
+function limited(places: number): number {
+  return Math.min(places, NO_LIMIT);
+}
+
+function workOf(step: Step): Varying {
+  if (step.kind === "crates") return step.of.secondsPerCycle;
+  if (step.kind === "chain") return NO_WORK;
+  if (step.kind === "dwell") return step.of.dwell.kind === "drawn" ? step.of.dwell.seconds : NO_WORK;
+  return step.of.cycleSeconds;
+}
+
+function chainsOf(all: Step[]): number[] {
+  let chains = -1;
+  return all.map((step) => {
+    if (step.kind === "chain") chains++;
+    return step.kind === "chain" || step.kind === "chain station" ? chains : -1;
+  });
+}

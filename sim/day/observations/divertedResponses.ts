@@ -1,0 +1,34 @@
+import type { Plan } from "../../asked/plan/index.ts";
+import type { StageRecord } from "../engine/index.ts";
+import { steps } from "../line/index.ts";
+import type { Response } from "./response.ts";
+import { per, row } from "./row.ts";
+import { stageRecordOf } from "./stageRecordOf.ts";
+
+/** Heads that a stage sent elsewhere or let pass because of their weight, for each stage that can. */
+export function divertedResponses(plan: Plan): Response[] {
+  return steps(plan).flatMap((step) => {
+    const { kind, name } = step;
+    if (kind === "crates" || kind === "chain station") return [];
+    const outside = kind === "station" && step.of.weights !== null;
+    return [
+      ...(outside ? [share(name, "outsideWeights", "outside the machine's weights, passed unworked", "unworked")] : []),
+      ...(step.of.diversions.length > 0 ? [share(name, "diverted", "sent to another stage", "diverted")] : []),
+    ];
+  });
+}
+
+/** Of all heads that came: those worked on and those that passed. */
+function share(stage: string, key: string, words: string, count: "unworked" | "diverted"): Response {
+  const of = (record: StageRecord) => per(record[count], record.processed + record.unworked);
+  return row(
+    `${key}.${stage}`,
+    `${stage}: heads ${words}`,
+    "share of heads",
+    (day) => {
+      const record = stageRecordOf(day, stage);
+      return record === undefined ? null : of(record);
+    },
+    { format: "share" },
+  );
+}

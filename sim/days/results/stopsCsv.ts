@@ -1,0 +1,109 @@
+import { type KillStop, type KillStopsRecord, MOST_KILL_STOPS } from "../../day/engine/index.ts";
+import { writeClock } from "../../text/units/index.ts";
+import { column, VARIANT_COLUMN } from "./column.ts";
+import { type Cell, csvParts, headerOf } from "./csvText.ts";
+import type { StudyResults } from "./studyResults.ts";
+
+const HEADS = "heads";
+
+export const STOPS_COLUMNS = [
+  VARIANT_COLUMN,
+  column("stop", "whole number", "", "Number of the stop in the day; empty in the row about stops beyond the list."),
+  column("began_clock", "text", "", "When it began, hh:mm:ss; hours from 24 on are the next day's."),
+  column("began_s", "number", "s after day start", "The same in seconds after the day's start."),
+  column("length_s", "number", "s", "How long the kill line stood; in the row about stops beyond the list, together."),
+  column(
+    "cause",
+    "text",
+    "",
+    "What it stood for at first: breakdown, chain stands, planned break, nobody there, full behind, full vessel.",
+  ),
+  column("step", "text", "", "The step that stood; of full behind, the stage that held it up."),
+  column("detail", "text", "", "Name of the breakdown or vessel, or what is known besides."),
+  column("further_causes", "text", "", "Causes that came up before it was over, as cause: step: detail."),
+  column("stunned_heads", "whole number", HEADS, "Stunned and not yet stuck when it began."),
+  column("stunned_most_heads", "whole number", HEADS, "The same, at most during it."),
+  column("bleeding_heads", "whole number", HEADS, "Stuck and not yet through bleeding when it began."),
+  column("bleeding_most_heads", "whole number", HEADS, "The same, at most during it."),
+  column("caught_heads", "whole number", HEADS, "Heads that were stunned and not yet stuck at some time during it."),
+  column(
+    "longest_wait_s",
+    "number",
+    "s",
+    "The longest that one of these waited from the end of stunning to the start of sticking (or until it was gone); 0 without any.",
+  ),
+  column(
+    "never_stuck_heads",
+    "whole number",
+    HEADS,
+    "Of these: left the line, or were left at the day's end, unstuck.",
+  ),
+  column(
+    "started_again",
+    "yes or no",
+    "",
+    "Whether the line went on afterwards; no: nothing more came, or the day ended.",
+  ),
+];
+
+export const STOPS_ROW = `one stop of the kill line on a variant's first day (replication 0), the first ${MOST_KILL_STOPS} of it; a last row counts the others`;
+
+/** The stops of the kill line of each variant's first day, in parts; null when no day has a record of them. */
+export function stopsCsv(results: StudyResults): Generator<string> | null {
+  return recordsStops(results) ? csvParts(headerOf(STOPS_COLUMNS), rows(results)) : null;
+}
+
+export function recordsStops({ variants }: StudyResults): boolean {
+  return variants.some(({ day }) => day.killStops !== null);
+}
+
+function* rows({ variants }: StudyResults): Generator<Cell[]> {
+  for (const { name, day } of variants) {
+    const { killStops, startClockSeconds } = day;
+    if (killStops === null) continue;
+    for (const [index, stop] of killStops.stops.entries()) yield [name, index + 1, ...cells(stop, startClockSeconds)];
+    if (killStops.leftOut > 0) yield leftOutRow(name, killStops);
+  }
+}
+
+function cells(stop: KillStop, startClockSeconds: number): Cell[] {
+  const { fromSeconds, toSeconds, reasons } = stop;
+  const [first, ...further] = reasons;
+  return [
+    clockOf(startClockSeconds + fromSeconds),
+    thousandth(fromSeconds),
+    thousandth(toSeconds - fromSeconds),
+    first!.cause,
+    first!.where,
+    first!.what,
+    further.map(({ cause, where, what }) => [cause, where, what].filter((word) => word !== "").join(": ")).join("; "),
+    ...[stop.stunned, stop.stunnedMost, stop.bleeding, stop.bleedingMost, stop.caught],
+    thousandth(stop.longestWaitSeconds),
+    stop.neverStuck,
+    stop.startedAgain ? "yes" : "no",
+  ];
+}
+
+/** hh:mm:ss; a full minute is written out too, so that all cells are alike. */
+function clockOf(secondsAfterMidnight: number): string {
+  const written = writeClock(secondsAfterMidnight);
+  return written.split(":").length === 3 ? written : `${written}:00`;
+}
+
+function thousandth(value: number): number {
+  return Math.round(value * 1000) / 1000;
+}
+
+function leftOutRow(variant: string, { stops, leftOut, seconds }: KillStopsRecord): Cell[] {
+  const listed = stops.reduce((sum, { fromSeconds, toSeconds }) => sum + toSeconds - fromSeconds, 0);
+  const words = `${leftOut} more stops, not listed`;
+  return [
+    variant,
+    null,
+    null,
+    null,
+    thousandth(seconds - listed),
+    words,
+    ...new Array<Cell>(STOPS_COLUMNS.length - 6).fill(null),
+  ];
+}

@@ -1,0 +1,127 @@
+import type { Factor } from "../../asked/study/index.ts";
+import { type Column, column, RESPONSE_COLUMN, UNIT_COLUMN, UNIT_OF_ROW, VARIANT_COLUMN } from "./column.ts";
+import { type Cell, csvParts, headerOf } from "./csvText.ts";
+import type { ResponseInfo, StudyResults, VariantResults } from "./studyResults.ts";
+
+const SHARE = "share of the mean of today's plan";
+
+/** Columns of summary.csv: one for each factor of the study among them. */
+export function summaryColumns(factors: readonly Factor[]): Column[] {
+  return [VARIANT_COLUMN, ...factors.map(factorColumn), ...FIXED_COLUMNS];
+}
+
+function factorColumn({ name, path }: Factor): Column {
+  const what = path === "" ? "one of its alternatives" : path;
+  return column(`factor: ${name}`, "text", "", `Level of the factor in this variant; it sets ${what}.`);
+}
+
+const INTERVAL =
+  "the mean's confidence interval (Student t, cut off at 0 for times and amounts; Student t of the logit for shares, or the exact interval of the share of days where none or all was seen); empty below two observations.";
+
+const FIXED_COLUMNS = [
+  RESPONSE_COLUMN,
+  column("label", "text", "", "The response in words."),
+  UNIT_COLUMN,
+  column("days", "whole number", "days", "Number of days that were run of the variant."),
+  column(
+    "n",
+    "whole number",
+    "observations",
+    "Number of observations with a value that mean and interval rest on: days, or antithetic pairs of days.",
+  ),
+  column("mean", "number", UNIT_OF_ROW, "Estimate of the mean."),
+  column("low", "number", UNIT_OF_ROW, `Lower end of ${INTERVAL}`),
+  column("high", "number", UNIT_OF_ROW, `Upper end of ${INTERVAL}`),
+  column("sd", "number", UNIT_OF_ROW, "Standard deviation of the observations; empty below two of them."),
+  column("min", "number", UNIT_OF_ROW, "Least observation."),
+  column("max", "number", UNIT_OF_ROW, "Greatest observation."),
+  column(
+    "difference",
+    "number",
+    UNIT_OF_ROW,
+    "Mean paired difference to today's plan (the base); empty for the base itself.",
+  ),
+  column("difference_low", "number", UNIT_OF_ROW, "Lower end of the difference's confidence interval."),
+  column("difference_high", "number", UNIT_OF_ROW, "Upper end of the difference's confidence interval."),
+  column("difference_n", "whole number", "pairs", "Number of pairs that the difference rests on."),
+  column("relative_low", "number", SHARE, "Lower end of the difference's interval, relative to today's plan."),
+  column("relative_high", "number", SHARE, "Upper end of the difference's interval, relative to today's plan."),
+  column("p", "number", "probability", "Two-sided p-value of the difference by itself."),
+  column("holm_p", "number", "probability", "The same by Holm's method, for all variants of the response at once."),
+  column(
+    "joint_low",
+    "number",
+    UNIT_OF_ROW,
+    "Lower end of the interval that allows for all variants of the response (Bonferroni; false coverage rate where the error rate is 'false discovery').",
+  ),
+  column(
+    "joint_high",
+    "number",
+    UNIT_OF_ROW,
+    "Upper end of the interval that allows for all variants of the response (Bonferroni; false coverage rate where the error rate is 'false discovery').",
+  ),
+  column(
+    "shown",
+    "yes or no",
+    "",
+    "Whether a difference is shown: the interval that goes with the study's error rate leaves 0 out; empty for the base.",
+  ),
+  column("best_gap", "number", UNIT_OF_ROW, "Mean minus the best mean among the others, where a direction is wanted."),
+  column("best_low", "number", UNIT_OF_ROW, "Lower end of that gap's interval, for all variants at once."),
+  column("best_high", "number", UNIT_OF_ROW, "Upper end of that gap's interval, for all variants at once."),
+  column("may_be_best", "yes or no", "", "Whether the variant may be the best one, for all variants at once."),
+  column("confidence", "number", "probability", "Two-sided confidence of the intervals."),
+];
+
+/**
+ * One row per variant and response, in parts: estimate and interval, paired difference to the base case and its interval, and
+ * whether the interval leaves 0 out ("yes", "no"; empty for the base and where there is nothing to compare).
+ * One column per factor of the study holds its level in this variant.
+ */
+export function summaryCsv(results: StudyResults): Generator<string> {
+  return csvParts(headerOf(summaryColumns(results.factors)), rows(results));
+}
+
+/** The same as columns and rows, for a workbook. */
+export function summaryTable(results: StudyResults): { columns: Column[]; rows: Cell[][] } {
+  return { columns: summaryColumns(results.factors), rows: [...rows(results)] };
+}
+
+function* rows(results: StudyResults): Generator<Cell[]> {
+  for (const variant of results.variants) {
+    for (const response of results.responses) {
+      yield [
+        variant.name,
+        ...levelsOf(results, variant),
+        ...estimateCells(variant, response),
+        ...differenceCells(variant, response),
+        ...bestCells(variant, response),
+        results.study.confidence,
+      ];
+    }
+  }
+}
+
+function levelsOf(results: StudyResults, variant: VariantResults): Cell[] {
+  return results.factors.map((factor, index) => factor.levels[variant.levels[index] ?? -1] ?? null);
+}
+
+function estimateCells({ estimates, days }: VariantResults, { key, label, unit }: ResponseInfo): Cell[] {
+  const found = estimates[key];
+  if (found === undefined) return [key, label, unit, days, 0, null, null, null, null, null, null];
+  const { n, mean, low, high, min, max } = found;
+  return [key, label, unit, days, n, mean, low, high, n < 2 ? null : found.sd, min, max];
+}
+
+function differenceCells(variant: VariantResults, { key }: ResponseInfo): Cell[] {
+  const found = variant.differences?.[key];
+  if (found === undefined) return Array.from({ length: 11 }, () => null);
+  const { mean, low, high, n, relativeLow, relativeHigh, p, holmP, familyLow, familyHigh, shown } = found;
+  return [mean, low, high, n, relativeLow, relativeHigh, p, holmP, familyLow, familyHigh, shown ? "yes" : "no"];
+}
+
+function bestCells({ againstBest }: VariantResults, { key }: ResponseInfo): Cell[] {
+  const found = againstBest?.[key];
+  if (found === undefined) return [null, null, null, null];
+  return [found.gap, found.low, found.high, found.mayBeBest ? "yes" : "no"];
+}

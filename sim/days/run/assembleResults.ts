@@ -1,0 +1,166 @@
+import type { Plan } from "../../asked/plan/index.ts";
+import type { Study } from "../../asked/study/index.ts";
+import type { DayRecord } from "../../day/engine/index.ts";
+import {
+  costSheet,
+  dayNotes,
+  massBalance,
+  type ResponseInfo,
+  supportOf,
+  utilitySheet,
+} from "../../day/observations/index.ts";
+import { levelSteps, pairMeans } from "../../maths/statistics/index.ts";
+import type { MeanEstimate, StudyResults, VariantResults } from "../results/index.ts";
+import { comparisons } from "./comparisons.ts";
+import { askedKeys, knownResponses, UNFINISHED } from "./daySource.ts";
+import { killLineResultsOf } from "./killLineResultsOf.ts";
+import { meanEstimate, type Values } from "./meanEstimate.ts";
+import { procedureResults } from "./procedureResults.ts";
+import { roundedTraces } from "./roundedTraces.ts";
+import { screeningEffects } from "./screeningEffects.ts";
+import { whyOf } from "./whyOf.ts";
+
+/** What is known of a day: its measures, and the day itself for the first replication. */
+export interface DayOutcome {
+  values: Record<string, number | null>;
+  day: DayRecord | null;
+}
+
+/** What results say about how they were made. */
+export interface Provenance {
+  /** Version of this program. */
+  gambrel: string;
+  /** Command line that repeats the run. */
+  command: string;
+  /** See `StudyResults.inputsSha256`. */
+  inputsSha256?: string;
+}
+
+/**
+ * Puts the days of a study together. `outcomes[variant][replication]`, whatever the order in which they were finished.
+ */
+export function assembleResults(
+  study: Study,
+  outcomes: readonly (readonly DayOutcome[])[],
+  { gambrel, command, inputsSha256 }: Provenance,
+): StudyResults {
+  const { name, question, reader, seed, confidence, factors } = study;
+  const responses = reportedResponses(study, outcomes);
+  const replications = Math.max(...outcomes.map(({ length }) => length));
+  const valuesOf = outcomes.map((days) => valuesByKey(days, responses, replications));
+  const estimates = valuesOf.map((values) => estimatesOf(values, responses, study));
+  const compared = comparisons(study, valuesOf, responses);
+  return {
+    format: 1,
+    gambrel,
+    ...(inputsSha256 === undefined ? {} : { inputsSha256 }),
+    study: { name, question, reader, seed, replications, confidence, command },
+    plan: aboutPlan(study.variants[0]!.plan),
+    responses,
+    factors,
+    procedure: procedureResults(study, (key) => outcomes.map((days) => days.map(({ values }) => values[key] ?? null))),
+    screening: screeningOf(study, estimates, responses),
+    levelSteps: stepsOf(study, valuesOf, responses),
+    capacity: null,
+    advice: null,
+    variants: study.variants.map((variant, index): VariantResults => {
+      return {
+        name: variant.name,
+        days: outcomes[index]!.length,
+        levels: variant.levels,
+        set: variant.set,
+        estimates: estimates[index]!,
+        ...compared[index]!,
+        values: valuesOf[index]!,
+        killLine: killLineResultsOf(variant.plan, outcomes[index]!, study),
+        why: study.why ? whyOf(variant.plan, outcomes[index]!, study) : null,
+        dayNotes: dayNotes(variant.plan, outcomes[index]![0]!.day!),
+        massBalance: massBalance(outcomes[index]![0]!.day!, variant.plan),
+        utilitySheet: utilitySheet(outcomes[index]![0]!.day!, variant.plan),
+        costSheet: costSheet(outcomes[index]![0]!.day!, variant.plan),
+        day: keptDay(outcomes[index]![0]!.day!),
+      };
+    }),
+  };
+}
+
+function keptDay(day: DayRecord): DayRecord {
+  return { ...day, perHead: null, traces: day.traces === null ? null : roundedTraces(day.traces) };
+}
+
+/**
+ * The responses the study names, its headline first; the usual ones when it names none. When a day did not end by
+ * itself the response that says so joins them unasked: means over such days must not be read without it.
+ */
+function reportedResponses(study: Study, outcomes: readonly (readonly DayOutcome[])[]): ResponseInfo[] {
+  const known = knownResponses(study);
+  const asked = askedKeys(study);
+  const someUnfinished = outcomes.some((days) => days.some(({ values }) => values[UNFINISHED] === 1));
+  const keys = new Set(someUnfinished ? [...asked, UNFINISHED] : asked);
+  return [...keys].map((key) => {
+    const response = known.get(key);
+    if (response === undefined) throw new Error(`assembleResults: no variant has a response "${key}"`);
+    return response;
+  });
+}
+
+/** A variant that was given up early has no value on the days that only others were run. */
+function valuesByKey(days: readonly DayOutcome[], responses: readonly ResponseInfo[], length: number): Values {
+  return Object.fromEntries(
+    responses.map(({ key }) => [key, Array.from({ length }, (_, day) => days[day]?.values[key] ?? null)]),
+  );
+}
+
+function estimatesOf(values: Values, responses: readonly ResponseInfo[], study: Study): Record<string, MeanEstimate> {
+  return present(responses.map((info) => [info.key, meanEstimate(values, info.key, study, supportOf(info))]));
+}
+
+function screeningOf(
+  study: Study,
+  estimates: readonly Record<string, MeanEstimate>[],
+  responses: readonly ResponseInfo[],
+): StudyResults["screening"] {
+  if (study.design.kind !== "screening") return null;
+  const effects = ({ key }: ResponseInfo) => {
+    const means = estimates.map((found) => found[key]?.mean ?? null);
+    return screeningEffects(study, means, study.confidence)!;
+  };
+  return Object.fromEntries(responses.map((info) => [info.key, effects(info)]));
+}
+
+/** Variants that were given up rest on other days than the rest, so after a selection steps are not averaged. */
+function stepsOf(
+  study: Study,
+  values: readonly Values[],
+  responses: readonly ResponseInfo[],
+): StudyResults["levelSteps"] {
+  const { design, factors, procedure, confidence, variants } = study;
+  if (factors.length === 0 || design.kind === "screening" || procedure.selection !== null) return null;
+  const levels = variants.map((variant) => variant.levels);
+  const steps = ({ key }: ResponseInfo) => {
+    const observed = values.map((each) => (procedure.antithetic ? pairMeans(each[key]!) : each[key]!));
+    return levelSteps(levels, observed, confidence);
+  };
+  return Object.fromEntries(responses.map((info) => [info.key, steps(info)]));
+}
+
+/** Leaves out what is null: a key that is absent means "not applicable". */
+function present<Found>(entries: readonly (readonly [string, Found | null])[]): Record<string, Found> {
+  return Object.fromEntries(entries.filter((entry): entry is [string, Found] => entry[1] !== null));
+}
+
+function aboutPlan(plan: Plan): StudyResults["plan"] {
+  const { shifts, breaks } = plan.day;
+  return {
+    name: plan.name,
+    notes: plan.notes,
+    sources: plan.sources,
+    targetHeadsPerHour: plan.targetHeadsPerSecond === null ? null : plan.targetHeadsPerSecond * 3600,
+    breaks: breaks.map(({ name, atSeconds, lengthSeconds }) => {
+      return { name, fromSeconds: atSeconds, toSeconds: atSeconds + lengthSeconds };
+    }),
+    shifts: shifts.map(({ name, fromSeconds, toSeconds }) => ({ name, fromSeconds, toSeconds })),
+    cleaningSeconds: plan.day.cleaning?.seconds ?? 0,
+    limitSources: Object.fromEntries(plan.limits.map(({ name, source }) => [name, source])),
+  };
+}

@@ -1,0 +1,62 @@
+import { drawsOf } from "../../asked/study/index.ts";
+import { type DayRecord, runDay } from "../../day/engine/index.ts";
+import { type CompiledLine, compileLine } from "../../day/line/index.ts";
+import { measurer, needsBinding, needsKillStops } from "../../day/observations/index.ts";
+import type { Batch } from "./batch.ts";
+import type { DaySource } from "./daySource.ts";
+import type { BatchResult, SimulatedDay } from "./simulatedDay.ts";
+
+/** What the days of a variant have in common. */
+interface Prepared {
+  line: CompiledLine;
+  valuesOf(day: DayRecord): (number | null)[];
+}
+
+/**
+ * Simulates days of a study; each variant's line is compiled when it is first met, and once. A replication has the same
+ * random numbers in every variant: differences are of the variants, not of the luck (common random numbers).
+ */
+export class DaySimulator {
+  readonly #source: DaySource;
+  readonly #variants: (Prepared | undefined)[] = [];
+  readonly #binding: boolean;
+  readonly #killStops: boolean;
+
+  constructor(source: DaySource) {
+    this.#source = source;
+    this.#binding = source.keys.some(needsBinding);
+    this.#killStops = source.keys.some(needsKillStops);
+  }
+
+  simulate(variant: number, replication: number): SimulatedDay {
+    const { seed, check, mostEvents } = this.#source;
+    const { line, valuesOf } = this.#prepared(variant);
+    const keep = replication === 0;
+    const traces = keep ? this.#source.traces : "none";
+    const draws = drawsOf(this.#source, replication);
+    const recorded = { binding: this.#binding, killStops: keep || this.#killStops };
+    const day = runDay(line, { seed, ...draws, traces, check, mostEvents, ...recorded });
+    return { variant, replication, values: valuesOf(day), day: keep ? day : null };
+  }
+
+  #prepared(variant: number): Prepared {
+    const { plans, keys } = this.#source;
+    const plan = plans[variant]!;
+    this.#variants[variant] ??= { line: compileLine(plan), valuesOf: measurer(plan, keys) };
+    return this.#variants[variant];
+  }
+
+  /** A day that fails does so alone: the others of its batch are simulated. Ends early once `stopped` says so. */
+  simulateBatch({ variant, first, count }: Batch, stopped: () => boolean = () => false): BatchResult {
+    const result: BatchResult = { days: [], failed: [] };
+    for (let replication = first; replication < first + count && !stopped(); replication++) {
+      try {
+        result.days.push(this.simulate(variant, replication));
+      } catch (error) {
+        const message = error instanceof Error ? error.message : String(error);
+        result.failed.push({ variant, replication, message });
+      }
+    }
+    return result;
+  }
+}

@@ -1,0 +1,133 @@
+import type { Study } from "../../asked/study/index.ts";
+import type { StudyResults } from "../results/index.ts";
+import { assembleResults, type DayOutcome, type Provenance } from "./assembleResults.ts";
+import { countDays } from "./batch.ts";
+import { MOST_DAYS, TooManyDays } from "./ceilings.ts";
+import { DayLedger } from "./dayLedger.ts";
+import type { DayRunner, OpenRunner } from "./dayRunner.ts";
+import { type DaySource, daySource, type TraceKind } from "./daySource.ts";
+import { DaysFailed } from "./daysFailed.ts";
+import { inThisThread } from "./inThisThread.ts";
+import { firstDays, nextDays, ruleResponse } from "./nextDays.ts";
+import type { FailedDay, SimulatedDay } from "./simulatedDay.ts";
+
+/** Days that outlive the run: those known from an earlier, unfinished run of the same study, and a place for new ones. */
+export interface DayJournal {
+  known: Iterable<SimulatedDay>;
+  note(day: SimulatedDay): void;
+}
+
+export interface RunOptions extends Provenance {
+  /** Traces of each variant's replication 0; "binned" when left out. */
+  traces?: TraceKind;
+  /** Conservation of heads checked at every event (slow). */
+  check?: boolean;
+  /**
+   * Called at the start of each round and after each day with the number of days done and of all asked for so far, those
+   * known from a journal counted in both. A study whose number of days is fixed has one round.
+   */
+  progress?: (done: number, total: number) => void;
+  /** A day with more events fails; 100 million when left out. */
+  mostEvents?: number;
+  /** A study that asks for more days, all variants together, is stopped with `TooManyDays`; a million when left out. */
+  mostDays?: number;
+  /** Stops the run between two days; the promise is then rejected with the signal's reason. */
+  signal?: AbortSignal;
+  /** Where the days are simulated; one after another in this thread when left out. */
+  runner?: OpenRunner;
+  journal?: DayJournal;
+}
+
+/**
+ * Simulates every variant of a study on the same replications and compares them with the base case. Days come in rounds
+ * where a stopping rule or a selection decides how many there are.
+ *
+ * Days are independent tasks whose outcomes are put in place by variant and replication number, so neither where they
+ * are simulated nor the order in which they are finished can show in the results. The results are a pure function of
+ * the study and of `gambrel`, `command` and `traces`. A day that fails does not keep the others from being simulated
+ * and noted; the promise is rejected when they are through.
+ */
+export async function runStudy(study: Study, options: RunOptions): Promise<StudyResults> {
+  const source = daySource(study, options.traces ?? "binned", options.check ?? false, options.mostEvents);
+  const ledger = new DayLedger(study.variants.length);
+  for (const day of options.journal?.known ?? []) ledger.place(day);
+  const runner = await (options.runner ?? inThisThread())(source);
+  try {
+    const days = await simulateRounds(study, source, ledger, runner, options);
+    return assembleResults(study, outcomes(source, ledger, days), options);
+  } finally {
+    await runner.close();
+  }
+}
+
+/** Rounds until the study's procedure asks for no more; gives the number of days of each variant. */
+async function simulateRounds(
+  study: Study,
+  source: DaySource,
+  ledger: DayLedger,
+  runner: DayRunner,
+  options: RunOptions,
+): Promise<number[]> {
+  const key = ruleResponse(study);
+  let days = firstDays(study);
+  for (;;) {
+    refuseTooManyDays(days, options.mostDays ?? MOST_DAYS);
+    await simulateMissing(study, days, ledger, runner, options);
+    if (key === null) return days;
+    const next = nextDays(study, days, valuesOf(key, source, ledger, days));
+    if (next === null) return days;
+    days = next;
+  }
+}
+
+function refuseTooManyDays(days: readonly number[], most: number): void {
+  const asked = days.reduce((sum, until) => sum + until, 0);
+  if (asked > most) throw new TooManyDays(asked, most);
+}
+
+/** Days beyond the round that a journal may know already are not looked at: a run in one go would not have them yet. */
+function valuesOf(key: string, { keys }: DaySource, ledger: DayLedger, days: readonly number[]): (number | null)[][] {
+  const index = keys.indexOf(key);
+  return days.map((until, variant) => ledger.daysOf(variant, until).map(({ values }) => values[index] ?? null));
+}
+
+/** Brings every variant to its number of days. */
+async function simulateMissing(
+  study: Study,
+  days: readonly number[],
+  ledger: DayLedger,
+  runner: DayRunner,
+  { journal, progress, signal }: RunOptions,
+): Promise<void> {
+  const batches = days.flatMap((until, variant) => ledger.missing(variant, until));
+  const total = ledger.count + countDays(batches);
+  const failed: FailedDay[] = [];
+  progress?.(ledger.count, total);
+  const take = (day: SimulatedDay): void => {
+    if (!ledger.place(day)) return;
+    journal?.note(day);
+    progress?.(ledger.count, total);
+  };
+  await runner.run(
+    batches,
+    (result) => {
+      for (const day of result.days) take(day);
+      failed.push(...result.failed);
+    },
+    signal,
+  );
+  signal?.throwIfAborted();
+  if (failed.length > 0)
+    throw new DaysFailed(
+      failed,
+      study.variants.map(({ name }) => name),
+    );
+}
+
+function outcomes({ keys }: DaySource, ledger: DayLedger, days: readonly number[]): DayOutcome[][] {
+  return days.map((until, variant) =>
+    ledger.daysOf(variant, until).map(({ values, day }): DayOutcome => {
+      return { values: Object.fromEntries(keys.map((key, index) => [key, values[index]!])), day };
+    }),
+  );
+}

@@ -1,0 +1,107 @@
+import type { Plan } from "../../asked/plan/index.ts";
+import { meanOf } from "../../maths/random/index.ts";
+import { estimateLine, type LineEstimate } from "./estimateLine.ts";
+import { headFlow } from "./headFlow.ts";
+import { lastHold } from "./lastHold.ts";
+import { pacedPlan, paceHours } from "./pacedPlan.ts";
+import { stretchSeconds } from "./stretchSeconds.ts";
+import { workDone, workingSpans } from "./workingSpans.ts";
+
+export interface DayEstimate {
+  line: LineEstimate;
+  carcasses: number;
+  /** End of the last work at a station, seconds after the day's start; Infinity when no head is ever hung. */
+  workFinishSeconds: number;
+  /** Carcasses per hour from the start of the first shift to the end of work, as the simulation counts them. */
+  headsPerHour: number;
+}
+
+/** Heads that come at once. */
+interface Arrival {
+  atSeconds: number;
+  heads: number;
+}
+
+/**
+ * A day of a plan without simulating it: loads at their mean times, each with the heads that it brings on the average, are hung one after another at the rate of the line or of
+ * crate handling, whichever is less, hour by hour where their speed depends on it, in the time that breaks leave and as the chiller has room; then the last head runs
+ * down the line.
+ */
+export function estimateDay(plan: Plan): DayEstimate {
+  const line = estimateLine(plan);
+  const { hung, lastAt } = hang(plan, rateOf(line), ratesByHour(plan));
+  const workFinishSeconds = lastAt + lastWorkSeconds(plan);
+  const carcasses = hung * headFlow(plan).carcasses;
+  const start = plan.day.shifts[0]?.fromSeconds ?? 0;
+  return { line, carcasses, workFinishSeconds, headsPerHour: (carcasses / (workFinishSeconds - start)) * 3600 };
+}
+
+/** Heads hung per second while the chiller is not full. */
+function rateOf({ ceilings, fillingHeadsPerSecond }: LineEstimate): number {
+  const crates = ceilings.find(({ kind }) => kind === "crates")?.headsPerSecond ?? Number.POSITIVE_INFINITY;
+  return Math.min(fillingHeadsPerSecond, crates);
+}
+
+/** From which second on the line does how much; empty where its speed does not depend on the hour. */
+function ratesByHour(plan: Plan): { from: number; rate: number }[] {
+  return paceHours(plan).map((from) => ({ from, rate: rateOf(estimateLine(pacedPlan(plan, from))) }));
+}
+
+/** The day's heads are hung in so many parts; one that the end of hanging cuts off does not count. */
+const PARTS = 500;
+
+/** Part by part: when it has come, when the one before is hung, and when the chiller has room for it. */
+function hang(
+  plan: Plan,
+  usual: number,
+  byHour: readonly { from: number; rate: number }[],
+): { hung: number; lastAt: number } {
+  const spans = workingSpans(plan);
+  const arrivals = arrivalsOf(plan);
+  const heads = arrivals.reduce((sum, load) => sum + load.heads, 0);
+  const part = heads / PARTS;
+  const hold = lastHold(plan, usual);
+  const inHold = hold === null ? Number.POSITIVE_INFINITY : Math.max(1, Math.floor(hold.places / part));
+  const hungAt: number[] = [];
+  for (let count = 0; count < PARTS; count++) {
+    const room = count < inHold ? 0 : hungAt[count - inHold]! + hold!.seconds;
+    const rate = byHour.findLast(({ from }) => from <= (hungAt.at(-1) ?? 0))?.rate ?? usual;
+    const begins = Math.max(hungAt.at(-1) ?? 0, room - part / rate, arrivedAt(arrivals, (count + 0.5) * part));
+    const ends = workDone(spans, begins, part / rate);
+    if (ends === Number.POSITIVE_INFINITY) break;
+    hungAt.push(ends);
+  }
+  return { hung: hungAt.length * part, lastAt: hungAt.at(-1) ?? Number.POSITIVE_INFINITY };
+}
+
+/** When so many heads have come. */
+function arrivedAt(arrivals: readonly Arrival[], heads: number): number {
+  let come = 0;
+  const last = arrivals.find((load) => {
+    come += load.heads;
+    return come >= heads;
+  });
+  return last?.atSeconds ?? 0;
+}
+
+function arrivalsOf({ supply }: Plan): Arrival[] {
+  if (supply.kind === "saturated") return [{ atSeconds: 0, heads: supply.heads }];
+  if (supply.kind === "stream") {
+    const gap = meanOf(supply.interarrival);
+    const heads = supply.heads / PARTS;
+    return Array.from({ length: PARTS }, (_, part) => ({ atSeconds: (part + 1) * heads * gap, heads }));
+  }
+  return supply.loads
+    .map(({ atSeconds, delay, crates, headsPerCrate, comesShare }) => ({
+      atSeconds: atSeconds + (delay === null ? 0 : meanOf(delay)),
+      heads: crates * headsPerCrate * comesShare,
+    }))
+    .toSorted((a, b) => a.atSeconds - b.atSeconds);
+}
+
+/** From hanging to the end of the last work on a head: dwells behind the last station are no work. */
+function lastWorkSeconds(plan: Plan): number {
+  const main = plan.line.filter(({ offLine }) => !offLine);
+  const last = main.findLast(({ kind }) => kind !== "dwell");
+  return last === undefined ? 0 : stretchSeconds(plan, main[0]!.name, last.name, true);
+}

@@ -1,0 +1,30 @@
+import type { Plan, Stage } from "../../asked/plan/index.ts";
+import { meanOf } from "../../maths/random/index.ts";
+import { meanDwellSeconds } from "./dwellSeconds.ts";
+import { liveWeight } from "./liveWeight.ts";
+import { meanCycleSeconds } from "./workOf.ts";
+
+/**
+ * Seconds that a head takes on the main way from the start of one stage to the start of another (or, `whole`, to its
+ * end), waiting left out. Names may be of stations on chains; the whole chain is then passed.
+ */
+export function stretchSeconds(plan: Plan, from: string, to: string | null, whole: boolean): number {
+  const main = plan.line.filter(({ offLine }) => !offLine);
+  const first = Math.max(
+    0,
+    main.findIndex((stage) => isAt(stage, from)),
+  );
+  const last = to === null ? main.length - 1 : main.findIndex((stage) => isAt(stage, to));
+  const stays = main.slice(first, whole ? last + 1 : last).map((stage) => staySeconds(stage, plan));
+  const ways = main.slice(first, last).map(({ travelSeconds }) => (travelSeconds === null ? 0 : meanOf(travelSeconds)));
+  return [...stays, ...ways].reduce((sum, seconds) => sum + seconds, 0);
+}
+
+function isAt(stage: Stage, name: string): boolean {
+  return stage.name === name || (stage.kind === "chain" && stage.stations.some((station) => station.name === name));
+}
+
+function staySeconds(stage: Stage, plan: Plan): number {
+  if (stage.kind === "station") return meanCycleSeconds(stage, liveWeight(plan).meanKg);
+  return stage.kind === "dwell" ? meanDwellSeconds(stage, plan) : stage.places * stage.secondsPerShackle;
+}

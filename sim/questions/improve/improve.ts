@@ -1,0 +1,234 @@
+import type { Plan } from "../../asked/plan/index.ts";
+import { supportOf } from "../../day/observations/index.ts";
+import { differenceInWords, harmOf } from "../../days/results/index.ts";
+import { estimateWithin, shareEstimate } from "../../maths/statistics/index.ts";
+import { type Choice, chooseBest } from "./chooseBest.ts";
+import { countDesigns } from "./countDesigns.ts";
+import { type Design, Designs } from "./designs.ts";
+import type { CurvePoint, Finalist, Found, Improvement, Recommendation, TriedDesign } from "./improvement.ts";
+import { improveWords } from "./improveWords.ts";
+import { type Kept, keepLimits } from "./keepLimits.ts";
+import { meanOf, meritOf, ranked } from "./merit.ts";
+import type { ImproveQuestion } from "./question.ts";
+import { search } from "./search.ts";
+import { isAllowed } from "./space.ts";
+import { tradeOff } from "./tradeOff.ts";
+import { type Simulate, type Trial, Trials } from "./trials.ts";
+
+/** 1 % of what the plan as it is does, where the file says nothing. */
+const USUAL_DIFFERENCE = 0.01;
+
+export interface ImproveTools {
+  simulate: Simulate;
+  /** Told what is being done. */
+  say?: (words: string) => void;
+}
+
+/**
+ * Searches for the best way to share out the total, picks among the best ones found with a stated probability, and
+ * compares the pick with the plan as it is. Search, choice and comparison have random numbers of their own: what looked
+ * good in the search by luck alone has no advantage in the choice, and the luck with which one is picked is in no figure
+ * told of it. The result is a function of the question alone.
+ */
+export async function improve(
+  question: ImproveQuestion,
+  { simulate, say = () => {} }: ImproveTools,
+): Promise<{ improvement: Improvement; recommended: Design | null }> {
+  const designs = new Designs(question);
+  const allowed = countDesigns(question.space);
+  const searching = new Trials(question, simulate, `${question.seed}, search`, true);
+  const tell = (tried: number) => say(`${tried} designs tried of ${allowed} that are allowed.`);
+  const tried = await search(question, { designs, trials: searching, tell });
+  const finalists = finalistsOf(tried, question);
+  say(`Choosing among ${finalists.length} finalists.`);
+  const choosing = new Trials(question, simulate, question.seed, false);
+  const chosen = await choose(finalists, question, { base: designs.base, trials: choosing });
+  const choiceDays = choosing.simulated;
+  const curve = await tradeOff(tried, question, choosing);
+  const { pick, ...found } = chosen;
+  const comparing = new Trials(question, simulate, comparisonSeed(question), false);
+  const days = pick === null ? 0 : Math.max(question.firstStage, choosing.known(pick));
+  const recommended = pick === null ? null : await recommend(pick, designs.base, { question, trials: comparing, days });
+  const improvement = {
+    ...about(question),
+    ...{ ...found, recommended },
+    tried: ranked(tried, question).map((trial) => triedOf(trial, tried, { finalists, question })),
+    curve: curve.map((trial) => pointOf(trial, curve, question)),
+    effort: {
+      designsTried: tried.length,
+      designsAllowed: allowed,
+      searchDays: searching.simulated,
+      choiceDays,
+      curveDays: choosing.simulated - choiceDays,
+      comparisonDays: comparing.simulated,
+      fullEnumerationDays: allowed * question.firstStage,
+    },
+  };
+  return { improvement: { ...improvement, words: improveWords(improvement) }, recommended: pick };
+}
+
+function about({ name, question, seed, confidence, response, space }: ImproveQuestion) {
+  const { kind, unit, least, most, base } = space;
+  const elements = space.elements.map((element, index) => {
+    return { name: element.name, from: element.from, to: element.to, base: base[index] ?? null };
+  });
+  const allocated = { kind, unit, least, most, elements };
+  return { format: 1 as const, name, question, seed, confidence, goal: response, allocated };
+}
+
+/** The best of the search that are allowed; the plan as it is among them where it is allowed. */
+function finalistsOf(tried: readonly Trial[], question: ImproveQuestion): Design[] {
+  const { space, search: asked } = question;
+  const open = tried.filter(({ design }) => design.counts !== null && isAllowed(space, design.counts));
+  const harmless = open.filter((trial) => searchHarm(trial, tried, question) === null);
+  const allowed = harmless.length > 0 ? harmless : open;
+  const best = ranked(allowed, question)
+    .slice(0, asked.finalists)
+    .map(({ design }) => design);
+  const base = allowed.find(({ design }) => design.key === "base")?.design;
+  return base === undefined || best.includes(base) ? best : [...best.slice(0, -1), base];
+}
+
+/** The plan's limits that the question says nothing of: of the others it says which share of heads may be outside. */
+function unasked({ base, limits }: ImproveQuestion): Pick<Plan, "limits"> {
+  return { limits: base.plan.limits.filter(({ name }) => limits.every((asked) => asked.name !== name)) };
+}
+
+/** What the design made worse than the plan as it is, on the days of the search. */
+function searchHarm({ design, responses }: Trial, tried: readonly Trial[], question: ImproveQuestion): string | null {
+  const asIs = tried.find((trial) => trial.design.key === "base");
+  return asIs === undefined || design === asIs.design ? null : harmOf(unasked(question), asIs.responses, responses);
+}
+
+/** Of the days on which the pick is compared with the plan as it is. */
+export function comparisonSeed({ seed }: Pick<ImproveQuestion, "seed">): string {
+  return `${seed}, comparison`;
+}
+
+type Chosen = Pick<Improvement, "finalists" | "choice"> & { pick: Design | null };
+
+async function choose(
+  finalists: readonly Design[],
+  question: ImproveQuestion,
+  { base, trials }: { base: Design; trials: Trials },
+): Promise<Chosen> {
+  const { limits, probability, firstStage, atMost, response } = question;
+  // Half of what may go wrong goes to the limits, where there are any.
+  const alpha = (1 - probability) / (limits.length === 0 ? 1 : 2);
+  const kept = await keepLimits(finalists, question, trials, alpha);
+  const harm = await harmsOf(finalists, base, question, trials);
+  const running = finalists.filter((design) => kept.get(design) === "kept" && harm.get(design) === null);
+  const difference = question.difference ?? (await usualDifference(base, question, trials));
+  const asked = { n0: firstStage, delta: difference, alpha, better: response.better!, atMost };
+  const choice = running.length === 0 ? null : await chooseBest(running, trials, asked);
+  const told = finalists.map((design) =>
+    finalistOf(design, kept.get(design)!, { running, harm, choice, question, trials }),
+  );
+  const pick = choice?.best ?? null;
+  return {
+    pick,
+    finalists: await Promise.all(told),
+    choice: { kind: choice?.kind ?? "limits not kept", probability, difference },
+  };
+}
+
+async function usualDifference(base: Design, { firstStage }: ImproveQuestion, trials: Trials): Promise<number> {
+  const [trial] = await trials.of([base], firstStage);
+  return Math.max(Math.abs(meanOf(trial!.values.filter((value) => value !== null)) ?? 0), 1) * USUAL_DIFFERENCE;
+}
+
+/** By design: what it makes worse than the plan as it is, on the first days of the choice; null for nothing. */
+async function harmsOf(
+  finalists: readonly Design[],
+  base: Design,
+  question: ImproveQuestion,
+  trials: Trials,
+): Promise<Map<Design, string | null>> {
+  const [before, ...after] = await trials.of([base, ...finalists], question.firstStage);
+  return new Map(
+    after.map(({ design, responses }) => [
+      design,
+      design === base ? null : harmOf(unasked(question), before!.responses, responses),
+    ]),
+  );
+}
+
+interface Contest {
+  running: readonly Design[];
+  harm: ReadonlyMap<Design, string | null>;
+  choice: Choice | null;
+  question: ImproveQuestion;
+  trials: Trials;
+}
+
+async function finalistOf(design: Design, limits: Kept, contest: Contest): Promise<Finalist> {
+  const { running, harm, choice, question, trials } = contest;
+  const place = running.indexOf(design);
+  const days = Math.max(question.firstStage, choice?.days[place] ?? 0, trials.known(design));
+  const [trial] = await trials.of([design], days);
+  const dropped = choice?.state?.dropped.find(({ variant }) => variant === place)?.after ?? null;
+  return { ...foundOf(trial!, question), limits, harm: harm.get(design) ?? null, droppedAfter: dropped };
+}
+
+async function recommend(
+  pick: Design,
+  base: Design,
+  { question, trials, days }: { question: ImproveQuestion; trials: Trials; days: number },
+): Promise<Recommendation> {
+  const { confidence, response, limits } = question;
+  const [picked, compared] = await trials.of([pick, base], days);
+  const isBase = pick === base;
+  return {
+    ...foundOf(picked!, question),
+    ...pick.change,
+    isBase,
+    againstBase: isBase ? null : differenceInWords(picked!.values, compared!.values, confidence, response),
+    limits: limits.map(({ name, share, key }) => {
+      return { name, share, found: shareEstimate(picked!.responses[key]!, confidence) };
+    }),
+  };
+}
+
+function foundOf({ design, values }: Trial, { confidence, response }: ImproveQuestion): Found {
+  return {
+    name: design.name,
+    counts: design.counts,
+    uses: design.spent,
+    goal: estimateWithin(supportOf(response), values, confidence),
+  };
+}
+
+function pointOf(trial: Trial, curve: readonly Trial[], question: ImproveQuestion): CurvePoint {
+  const { excess } = meritOf(trial, question);
+  return {
+    ...foundOf(trial, question),
+    isBase: trial.design.key === "base",
+    undominated: !curve.some((other) => dominates(other, trial, question)),
+    keepsLimits: excess === 0,
+  };
+}
+
+function triedOf(
+  trial: Trial,
+  tried: readonly Trial[],
+  { finalists, question }: { finalists: readonly Design[]; question: ImproveQuestion },
+): TriedDesign {
+  const { design } = trial;
+  return {
+    ...foundOf(trial, question),
+    isBase: design.key === "base",
+    keepsLimits: meritOf(trial, question).excess === 0,
+    allowed: design.counts !== null && isAllowed(question.space, design.counts),
+    finalist: finalists.includes(design),
+    harm: searchHarm(trial, tried, question),
+  };
+}
+
+/** Gives as much for less, or more for as much. */
+function dominates(one: Trial, other: Trial, question: ImproveQuestion): boolean {
+  const [mine, theirs] = [meritOf(one, question).mean, meritOf(other, question).mean];
+  if (mine === null || theirs === null) return mine !== null;
+  const gain = question.response.better === "less" ? theirs - mine : mine - theirs;
+  const cheaper = other.design.spent! - one.design.spent!;
+  return gain >= 0 && cheaper >= 0 && gain + cheaper > 0;
+}

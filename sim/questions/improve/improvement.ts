@@ -1,0 +1,102 @@
+import type { Change } from "../../asked/study/index.ts";
+import type { DifferenceInWords, Estimate, ResponseInfo } from "../../days/results/index.ts";
+import type { Kept } from "./keepLimits.ts";
+
+/** What came of the question: what improve.json holds. */
+export interface Improvement {
+  format: 1;
+  name: string;
+  question: string;
+  seed: string;
+  confidence: number;
+  /** The response that tells how well the goal is met; of a priced budget, what is bought is taken off it. */
+  goal: ResponseInfo;
+  allocated: {
+    kind: "places" | "people" | "budget";
+    unit: string;
+    /** Of the total. */
+    least: number;
+    most: number;
+    /** What shares it; `base` is what the plan as it is has, null where that cannot be counted. */
+    elements: { name: string; from: number; to: number; base: number | null }[];
+  };
+  /** Null where no finalist is shown to keep the limits, or a day has no value. */
+  recommended: Recommendation | null;
+  finalists: Finalist[];
+  choice: {
+    kind: "selected" | "ceiling" | "only one" | "no value" | "limits not kept";
+    /** Least probability that the best finalist is picked when it leads by `difference`; limits included. */
+    probability: number;
+    difference: number;
+  };
+  /** Everything the search tried, the best first; few days each, and what looks good there may owe that to luck. */
+  tried: TriedDesign[];
+  /** The least of the total first; empty where none was asked for. */
+  curve: CurvePoint[];
+  effort: Effort;
+  words: string[];
+}
+
+/** A design in figures; of the plan as it is `uses` can be null. */
+export interface Found {
+  name: string;
+  /** Of each element, in their order: places, people, or 1 for an option that is bought. */
+  counts: readonly number[] | null;
+  /** Of the total. */
+  uses: number | null;
+  /** Goal over its days, its interval by itself; null where no day has a value. */
+  goal: Estimate | null;
+}
+
+/** Over days that neither the search nor the choice saw. */
+export interface Recommendation extends Found, Change {
+  /** Whether it is the plan as it is. */
+  isBase: boolean;
+  /** Paired difference to the plan as it is; null for that itself. */
+  againstBase: DifferenceInWords | null;
+  /** The share that is allowed, and the one that was found; null where no head passed the limit. */
+  limits: { name: string; share: number; found: Estimate | null }[];
+}
+
+export interface Finalist extends Found {
+  limits: Kept;
+  /** Why it may not be picked although it keeps the limits asked for: what is worse than in the plan as it is; null for nothing. */
+  harm: string | null;
+  /** Observations after which it was dropped; null of the one picked, and of those that were not in the choice. */
+  droppedAfter: number | null;
+}
+
+export interface TriedDesign extends Found {
+  /** Whether it is the plan as it is. */
+  isBase: boolean;
+  /** Means of the limits' shares lie below what is allowed. */
+  keepsLimits: boolean;
+  /** Whether its total may be recommended; others are tried for the trade-off curve. */
+  allowed: boolean;
+  /** Whether the choice was among it and others. */
+  finalist: boolean;
+  /** What it made worse than the plan as it is on these few days; null for nothing. */
+  harm: string | null;
+}
+
+export interface CurvePoint extends Found {
+  /** Whether it is the plan as it is. */
+  isBase: boolean;
+  /** No point gives as much for less (means compared). */
+  undominated: boolean;
+  /** Means of the limits' shares lie below what is allowed. */
+  keepsLimits: boolean;
+}
+
+/** Days that were simulated, and what trying everything would take. */
+export interface Effort {
+  designsTried: number;
+  designsAllowed: number;
+  searchDays: number;
+  choiceDays: number;
+  curveDays: number;
+  /** Of the pick and the plan as it is, for what is told of the pick. */
+  comparisonDays: number;
+  /** Of all designs the first stage alone. */
+  fullEnumerationDays: number;
+}

@@ -1,0 +1,61 @@
+import type { Change } from "../../asked/study/index.ts";
+import type { Purchase } from "../options/index.ts";
+
+/** How much of each element a design has: places, people, or 1 of an option that is bought. In the order of the space. */
+export type Counts = readonly number[];
+
+/** Something that there can be more or less of. */
+export interface Element {
+  /** The station, the crew or the option. */
+  name: string;
+  from: number;
+  to: number;
+  /** What one more takes of the total. */
+  price: number;
+}
+
+/** Everything that may be chosen. */
+export interface Space {
+  kind: "places" | "people" | "budget";
+  /** What the total is counted in: "places", "people", or a currency. */
+  unit: string;
+  elements: readonly Element[];
+  /** Least and most of the total that a design takes. */
+  least: number;
+  most: number;
+  /** What the plan as it is has; null of an element that it has more of than can be counted. */
+  base: readonly (number | null)[];
+  /** Pairs of elements that exclude each other. */
+  apart: readonly (readonly [number, number])[];
+  /** Of each option what it costs to buy and keep; empty where nothing is bought. */
+  purchases: readonly Purchase[];
+  /** What makes such a design out of the plan as it is. */
+  changeOf(counts: Counts): Change;
+  /** In a few words; a different one for each design. */
+  nameOf(counts: Counts): string;
+}
+
+/** What a design takes of the total. */
+export function spent({ elements }: Pick<Space, "elements">, counts: Counts): number {
+  return elements.reduce((sum, { price }, index) => sum + price * counts[index]!, 0);
+}
+
+/** Within the bounds of every element, and nothing in it that excludes another; the total is not looked at. */
+export function isPossible({ elements, apart }: Space, counts: Counts): boolean {
+  return (
+    elements.every(({ from, to }, index) => counts[index]! >= from && counts[index]! <= to) &&
+    apart.every(([one, other]) => counts[one] === 0 || counts[other] === 0)
+  );
+}
+
+/** May be recommended. */
+export function isAllowed(space: Space, counts: Counts): boolean {
+  const total = spent(space, counts);
+  return isPossible(space, counts) && total >= space.least && total <= space.most;
+}
+
+/** The plan as it is as a design; null where it is none of those that are allowed. */
+export function baseCounts(space: Space): Counts | null {
+  const counts = space.base.map((count) => count ?? Number.NaN);
+  return isAllowed(space, counts) ? counts : null;
+}

@@ -1,0 +1,91 @@
+import { type Fault, formatPath, isRecord, listWords, nearestWords, type Plan } from "../../asked/plan/index.ts";
+import { steps, workplace } from "../../day/line/index.ts";
+import { elementFaults, totals } from "./elementFaults.ts";
+import { pathOfWork } from "./pathOfWork.ts";
+import type { ImproveFile } from "./schema/improveFile.ts";
+import type { Space } from "./space.ts";
+
+type Asked = NonNullable<ImproveFile["allocate"]["people"]>;
+
+/** People to share out among crews; `json` is the plan as its file writes it. */
+export function spaceOfPeople(
+  { total, least, among }: Asked,
+  plan: Plan,
+  json: unknown,
+): { space: Space; faults: Fault[] } {
+  const at = ["allocate", "people"];
+  const named = among.map(({ crew, from, to }) => ({ name: crew, from, to, price: 1 }));
+  const bounds = totals(named, { total, least, at });
+  const faults = [
+    ...elementFaults(named, { at, key: "crew", what: "crew of the plan" }, plan.crews),
+    ...bounds.faults,
+    ...among.flatMap((element, index) => unevenFaults(element.crew, [...at, "among", index, "crew"], plan)),
+    ...among.flatMap(({ positions }, index) => positionFaults(positions, [...at, "among", index, "positions"], plan)),
+  ];
+  const space: Space = {
+    kind: "people",
+    unit: "people",
+    elements: named,
+    ...bounds.range,
+    base: among.map((element) => countNow(element, plan)),
+    apart: [],
+    purchases: [],
+    changeOf: (counts) => ({
+      set: Object.fromEntries(
+        among.flatMap(({ crew, positions }, index) => [
+          [formatPath(["crews", crew, "people"]), written(crew, counts[index]!, json)],
+          ...positions.map((stage) => [pathOfWork(plan, stage, "positions"), counts[index]]),
+        ]),
+      ),
+      insert: [],
+      remove: [],
+    }),
+    nameOf: (counts) => named.map(({ name }, index) => `${name} ${counts[index]}`).join(", "),
+  };
+  return { space, faults };
+}
+
+/** Null where its stations have other numbers of positions: the plan as it is is then none of the designs. */
+function countNow({ crew, positions }: Asked["among"][number], plan: Plan): number | null {
+  const people = Math.max(0, ...peopleOf(plan, crew));
+  const works = steps(plan).filter(({ name }) => positions.includes(name));
+  return works.every((step) => workplace(step).positions === people) ? people : null;
+}
+
+function peopleOf(plan: Plan, crew: string): number[] {
+  return plan.crews.find(({ name }) => name === crew)?.people ?? [];
+}
+
+/** "So many people" has one meaning only where every shift that the crew works has as many. */
+function unevenFaults(crew: string, at: readonly (string | number)[], plan: Plan): Fault[] {
+  const working = new Set(peopleOf(plan, crew).filter((people) => people > 0));
+  if (working.size <= 1) return [];
+  const found = `'${crew}' has ${[...working].join(" and ")} people in different shifts`;
+  const remedy = "make a crew of each shift, or leave it out";
+  return [{ path: formatPath(at), found, allowed: "a crew with as many people in every shift that it works", remedy }];
+}
+
+function positionFaults(stages: readonly string[], at: readonly (string | number)[], plan: Plan): Fault[] {
+  const works = steps(plan).filter(({ kind }) => kind !== "dwell" && kind !== "chain");
+  return stages.flatMap((stage, index): Fault[] => {
+    const step = works.find(({ name }) => name === stage);
+    const path = formatPath([...at, index]);
+    const names = works.map(({ name }) => name);
+    if (step === undefined) {
+      const remedy = nearestWords(stage, names, "name one of these");
+      return [{ path, found: `'${stage}' is no place of work`, allowed: listWords(names), remedy }];
+    }
+    const { peoplePerPosition } = workplace(step);
+    if (peoplePerPosition === 1) return [];
+    const found = `'${stage}' takes ${peoplePerPosition} people for each position`;
+    return [{ path, found, allowed: "a station with one person for each position", remedy: "leave it out" }];
+  });
+}
+
+/** As the file has it: one number, or a number for each shift that has people. */
+function written(crew: string, count: number, json: unknown): unknown {
+  const crews = isRecord(json) && Array.isArray(json.crews) ? json.crews.filter(isRecord) : [];
+  const people = crews.find(({ name }) => name === crew)?.people;
+  if (!isRecord(people)) return count;
+  return Object.fromEntries(Object.entries(people).map(([shift, before]) => [shift, before === 0 ? 0 : count]));
+}

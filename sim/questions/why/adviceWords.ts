@@ -1,0 +1,167 @@
+import { listWords } from "../../asked/plan/index.ts";
+import type { ResponseInfo } from "../../day/observations/index.ts";
+import type { Advice, OtherChange, TriedChange } from "../../days/results/index.ts";
+import { formatConfidence } from "../../text/units/index.ts";
+import type { PlanChange } from "./change.ts";
+import type { ChangesToTry } from "./changesToTry.ts";
+import { gainEnds } from "./gains.ts";
+import { sizeWords, spreadWords } from "./worthWords.ts";
+
+type Told = Omit<Advice, "words">;
+
+export interface WordsContext {
+  /** A gain up to which nobody would change a plant. */
+  little: number;
+  asked: ChangesToTry;
+  /** Those that `changes` of the advice tell of. */
+  changes: readonly PlanChange[];
+  confidence: number;
+  /** How many time limits the plan watches. */
+  limits: number;
+}
+
+const MOST_LOSSES = 3;
+
+/**
+ * The advice in sentences, for terminal, report and page alike: where to start and what each change is worth, place by
+ * place, the best first; what is as good; what makes no difference or makes it worse; what is not offered and why; what was
+ * not tried; how many days it took.
+ */
+export function adviceWords(advice: Told, context: WordsContext): string[] {
+  const told = advice.changes.filter((change) => change.gains && Math.abs(change.difference.mean) > context.little);
+  return [
+    ...(told.length === 0 ? [nothing(advice)] : placeSentences(told, advice, context)),
+    ...asGood(told, advice),
+    ...smallGains(advice, told, context),
+    ...noDifference(advice, told, context),
+    ...losses(advice, context),
+    ...notFollowedUp(advice, context),
+    ...advice.leftOut.map(({ label, reason }) => `Not offered: ${label}, because ${reason}.`),
+    ...notTried(context),
+    effortWords(advice, context),
+  ];
+}
+
+function nothing({ response, effort }: Told): string {
+  const what = effort.pairs > 0 ? "None of the changes tried, alone or in pairs," : "None of the changes tried";
+  return response.key === "finish" ? `${what} is shown to end work earlier.` : `${what} is shown to bring more heads.`;
+}
+
+/** One paragraph for each place, that of the best change first. */
+function placeSentences(told: readonly TriedChange[], { response }: Told, { changes }: WordsContext): string[] {
+  const places = [...new Set(told.map(({ of }) => of))];
+  return places.map((place, rank) => {
+    const [best, ...others] = told.filter(({ of }) => of === place);
+    const known = (change: TriedChange) => changes.find(({ label }) => label === change.label)!;
+    const { phrase, plural } = known(best!);
+    const first = `${rank === 0 ? "Start with" : "Next,"} ${place}: ${phrase} ${effect(best!, plural, response)}.`;
+    if (others.length === 0) return first;
+    const more = others.map((other) => `${known(other).phrase}, ${worth(other, response)}`);
+    return `${first} Also there: ${more.join("; ")}.`;
+  });
+}
+
+/** "ends work 78 min (70 to 86 min) earlier", "brings 12 heads/h (9 to 15) more". */
+function effect(change: TriedChange, plural: boolean, response: ResponseInfo): string {
+  if (response.key === "finish") return `${plural ? "end" : "ends"} work ${worth(change, response)} earlier`;
+  return `${plural ? "bring" : "brings"} ${worth(change, response)} more`;
+}
+
+function worth(change: TriedChange, response: ResponseInfo): string {
+  const [low, high] = gainEnds(change.difference, response);
+  const mean = Math.abs(change.difference.mean);
+  return spreadWords(mean, low, high, response);
+}
+
+function asGood(told: readonly TriedChange[], { changes }: Told): string[] {
+  const rivals = changes.filter((change) => change !== changes[0] && change.mayBeBest && told.includes(change));
+  if (told.length === 0 || rivals.length === 0) return [];
+  return [`No clear difference from the best: ${rivals.map(({ label }) => label).join("; ")}.`];
+}
+
+function smallGains({ changes, response }: Told, told: readonly TriedChange[], { little }: WordsContext): string[] {
+  const small = changes.filter(
+    (change) => change.gains && !told.includes(change) && !within(gainEnds(change.difference, response), little),
+  );
+  if (small.length === 0) return [];
+  return [`Small gains: ${small.map((change) => `${change.label}, ${worth(change, response)}`).join("; ")}.`];
+}
+
+/** With intervals that lie wholly within so much on either side of no difference. */
+function noDifference(advice: Told, told: readonly TriedChange[], { little }: WordsContext): string[] {
+  const { response, changes, others } = advice;
+  const own = changes.filter(
+    (change) => !told.includes(change) && within(gainEnds(change.difference, response), little),
+  );
+  const labels = [...own, ...others.filter((other) => within(otherEnds(other), little))].map(({ label }) => label);
+  if (labels.length === 0) return [];
+  return [`No difference larger than ${sizeWords(little, response)}: ${labels.join("; ")}.`];
+}
+
+function losses({ others, response }: Told, { little }: WordsContext): string[] {
+  const found = others
+    .map((other) => ({ label: other.label, loss: lossEnds(other, response) }))
+    .filter(({ loss }) => loss[0] > 0 && loss[1] > little)
+    .sort((a, b) => b.loss[0] - a.loss[0])
+    .slice(0, MOST_LOSSES);
+  if (found.length === 0) return [];
+  const worse = found.map(
+    ({ label, loss: [low, high] }) => `${label}, ${spreadWords((low + high) / 2, low, high, response)}`,
+  );
+  return [`${response.key === "finish" ? "Work ends later" : "Fewer heads come out"} with: ${worse.join("; ")}.`];
+}
+
+function notFollowedUp(advice: Told, { little }: WordsContext): string[] {
+  const { response, changes, others } = advice;
+  const unclear = changes.filter((change) => !change.gains && !within(gainEnds(change.difference, response), little));
+  const open = others.filter((other) => !within(otherEnds(other), little) && lossEnds(other, response)[0] <= 0);
+  const list = (found: readonly { label: string }[]) => found.map(({ label }) => label).join("; ");
+  return [
+    ...(unclear.length === 0 ? [] : [`No difference shown, but the days leave one possible: ${list(unclear)}.`]),
+    ...(open.length === 0 ? [] : [`Not followed up, since others looked better after a few days: ${list(open)}.`]),
+  ];
+}
+
+function otherEnds({ difference: { mean, low, high } }: OtherChange): [number, number] {
+  return [low ?? mean, high ?? mean];
+}
+
+function lossEnds(other: OtherChange, { better }: ResponseInfo): [number, number] {
+  const [low, high] = otherEnds(other);
+  return better === "less" ? [low, high] : [-high, -low];
+}
+
+function within([low, high]: [number, number], little: number): boolean {
+  return low >= -little && high <= little;
+}
+
+function notTried({ asked: { guarded, fullCrews }, limits }: WordsContext): string[] {
+  return [
+    ...(guarded.length === 0
+      ? []
+      : [`Not tried: quicker work at ${listWords(guarded)}. That time is there for the animals or for hygiene.`]),
+    ...(fullCrews.length === 0
+      ? []
+      : [
+          `One more person alone has nowhere to work in ${listWords(fullCrews)}: every position there has its people. One more position was tried with its person.`,
+        ]),
+    ...(limits > 0
+      ? []
+      : [
+          "The plan watches no time limit, so harm to animals or to hygiene could not be seen. Give it limits before you act.",
+        ]),
+    "No break, bleeding or chilling was shortened.",
+  ];
+}
+
+function effortWords({ days, changes, others, leftOut, effort }: Told, { confidence }: WordsContext): string {
+  const all = effort.searchDays + effort.ownDays;
+  const pairs = effort.pairs === 0 ? "" : ` and ${effort.pairs} pairs`;
+  const own =
+    changes.length + leftOut.length > 0
+      ? ` The changes told first had ${days} days of their own, with intervals that hold for all at once (${formatConfidence(confidence)}).`
+      : "";
+  const rest =
+    others.length === 0 ? "" : ` The others were simulated ${effort.firstDays} to ${effort.secondDays} days each.`;
+  return `${all} days were simulated, of ${effort.singles} changes${pairs}.${own}${rest}`;
+}

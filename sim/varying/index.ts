@@ -1,4 +1,0 @@
-// What a plan says about variation. Apart from sim/random, so that a plan is read without loading any generator.
-
-export type { Varying } from "./varying.ts";
-export { writtenMeanOf } from "./writtenMeanOf.ts";

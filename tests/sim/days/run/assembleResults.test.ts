@@ -1,0 +1,65 @@
+import { describe, expect, it } from "vitest";
+import { usualResponses } from "../../../../sim/day/observations/index.ts";
+import { assembleResults } from "../../../../sim/days/run/assembleResults.ts";
+import { HAND_MADE_PLAN, handMadeDay } from "../../../support/handMadeDay.ts";
+import { HAND_MADE_STUDY, handMadeResults } from "../../../support/handMadeResults.ts";
+
+describe("assembleResults", () => {
+  const results = handMadeResults();
+
+  it("reports the responses the study names, headline first", () => {
+    expect(results.responses.map(({ key }) => key)).toEqual(HAND_MADE_STUDY.responses);
+    expect(Object.keys(results.variants[0]!.values)).toEqual(HAND_MADE_STUDY.responses);
+  });
+
+  it("reports the usual responses, stages left out, when the study names none", () => {
+    const outcome = { values: { carcasses: 1 }, day: handMadeDay() };
+    const study = { ...HAND_MADE_STUDY, responses: [], variants: [HAND_MADE_STUDY.variants[0]!], replications: 1 };
+    const all = assembleResults(study, [[outcome]], { gambrel: "1", command: "c" });
+    expect(all.responses.map(({ key }) => key)).toEqual(usualResponses(HAND_MADE_PLAN));
+    expect(all.variants[0]!.values.carcasses).toEqual([1]);
+    expect(all.variants[0]!.values.finish).toEqual([null]);
+  });
+
+  it("compares each variant with the base, pair by pair, and the base with nothing", () => {
+    expect(results.variants[0]!.differences).toBeNull();
+    expect(results.variants[1]!.differences!.headsPerHour).toMatchObject({ n: 3, mean: 30, sd: 0, shown: true });
+  });
+
+  it("has no estimate and no difference, rather than a zero, where no replication has a value", () => {
+    expect(results.variants[1]!.estimates).not.toHaveProperty(["beyond.chilling time"]);
+    expect(results.variants[1]!.differences).not.toHaveProperty(["beyond.chilling time"]);
+    expect(results.variants[1]!.values["beyond.chilling time"]).toEqual([null, null, null]);
+  });
+
+  it("says how to repeat the run and what the plan's figures rest on", () => {
+    expect(results).toMatchObject({
+      format: 1,
+      gambrel: "1.2.3",
+      study: { seed: "rabbit", replications: 3, command: "gambrel study hand-made.json" },
+      plan: {
+        targetHeadsPerHour: 720,
+        breaks: [{ name: "coffee", fromSeconds: 3600, toSeconds: 4200 }],
+        shifts: [{ name: "early", fromSeconds: 1800, toSeconds: 7200 }],
+        cleaningSeconds: 0,
+        limitSources: { "stick to evisceration": "house rule, invented" },
+      },
+    });
+  });
+
+  it("adds the share of days that did not end by themselves, unasked, as soon as there is one", () => {
+    const outcomes = HAND_MADE_STUDY.variants.map((_, variant) => [
+      { values: { headsPerHour: 1, unfinished: variant }, day: handMadeDay() },
+    ]);
+    const found = assembleResults(HAND_MADE_STUDY, outcomes, { gambrel: "1", command: "c" });
+    expect(found.responses.at(-1)!.key).toBe("unfinished");
+    expect(found.variants[1]!.values.unfinished).toEqual([1]);
+    expect(results.responses.map(({ key }) => key)).not.toContain("unfinished");
+  });
+
+  it("refuses a response that no variant has", () => {
+    const study = { ...HAND_MADE_STUDY, responses: ["heads per hour"] };
+    const outcomes = study.variants.map(() => [{ values: {}, day: handMadeDay() }]);
+    expect(() => assembleResults(study, outcomes, { gambrel: "1", command: "c" })).toThrow(/"heads per hour"/);
+  });
+});

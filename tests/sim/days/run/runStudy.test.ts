@@ -1,0 +1,161 @@
+import { describe, expect, it } from "vitest";
+import { PLAIN_PROCEDURE } from "../../../../sim/asked/study/index.ts";
+import { measure } from "../../../../sim/day/observations/index.ts";
+import { stableJson } from "../../../../sim/days/results/index.ts";
+import {
+  type DayRunner,
+  DaySimulator,
+  inThisThread,
+  type OpenRunner,
+  type RunOptions,
+  runStudy,
+  type SimulatedDay,
+} from "../../../../sim/days/run/index.ts";
+import { compileLine, runDay, type Study, type StudyResults } from "../../../../sim/index.ts";
+import { SLOWER_PLAN, threeVariants } from "../../../support/threeVariants.ts";
+
+function run(change: Partial<Study> = {}, options: Partial<RunOptions> = {}): Promise<StudyResults> {
+  return runStudy(threeVariants(change), { gambrel: "1.2.3", command: "c", ...options });
+}
+
+describe("runStudy", () => {
+  it("runs every variant on the same random numbers: the same plan twice differs in nothing", async () => {
+    const { variants } = await run();
+    expect(variants[2]!.values).toEqual(variants[0]!.values);
+    expect(variants[2]!.differences!.headsPerHour).toMatchObject({ mean: 0, low: 0, high: 0, shown: false });
+  });
+
+  it("gives each replication the day of that seed and number", async () => {
+    const { variants } = await run();
+    const line = compileLine(SLOWER_PLAN);
+    const alone = [0, 1, 2, 3].map((replication) => measure(runDay(line, { seed: "seed", replication }), SLOWER_PLAN));
+    expect(variants[1]!.values.headsPerHour).toEqual(alone.map((values) => values.headsPerHour));
+  });
+
+  it("draws replications that differ from each other", async () => {
+    const { variants } = await run();
+    expect(new Set(variants[0]!.values.headsPerHour).size).toBe(4);
+  });
+
+  it("tells the slower variant from the base", async () => {
+    const { variants } = await run();
+    expect(variants[1]!.differences!.headsPerHour!.high).toBeLessThan(0);
+  });
+
+  it("is a pure function of study and options, to the last byte", async () => {
+    expect(stableJson(await run())).toBe(stableJson(await run()));
+    expect(stableJson(await run())).not.toBe(stableJson(await run({ seed: "another" })));
+  });
+
+  it("keeps the first day of each variant, with traces as asked and no others", async () => {
+    const kinds = async (options: Partial<RunOptions>): Promise<(string | undefined)[]> =>
+      (await run({}, options)).variants.map(({ day }) => day.traces?.out.kind);
+    expect(await kinds({})).toEqual(["binned", "binned", "binned"]);
+    expect(await kinds({ traces: "none" })).toEqual([undefined, undefined, undefined]);
+    expect(await kinds({ traces: "exact" })).toEqual(["exact", "exact", "exact"]);
+    expect((await run()).variants.map(({ day }) => day.replication)).toEqual([0, 0, 0]);
+  });
+
+  it("gives the same values whether or not traces are kept and heads are counted at each event", async () => {
+    const plain = await run({}, { traces: "none" });
+    const checked = await run({}, { traces: "exact", check: true });
+    expect(checked.variants.map(({ values }) => values)).toEqual(plain.variants.map(({ values }) => values));
+  });
+
+  it("reports the start and each day as it is done", async () => {
+    const seen: string[] = [];
+    await run({ replications: 2 }, { progress: (done, total) => seen.push(`${done}/${total}`) });
+    expect(seen).toEqual(["0/6", "1/6", "2/6", "3/6", "4/6", "5/6", "6/6"]);
+  });
+
+  it("gives way between days, so that a stop is heard, and then has no results", async () => {
+    const controller = new AbortController();
+    let done = 0;
+    const stopped = run(
+      {},
+      {
+        signal: controller.signal,
+        progress: (days) => {
+          done = days;
+        },
+        runner: inThisThread(async () => {
+          if (done === 2) controller.abort(new Error("enough"));
+        }),
+      },
+    );
+    await expect(stopped).rejects.toThrow("enough");
+    expect(done).toBe(2);
+  });
+
+  it("gives one replication a value without an interval", async () => {
+    const { variants } = await run({ replications: 1 });
+    expect(variants[0]!.estimates.headsPerHour).toMatchObject({ n: 1, halfWidth: null });
+    expect(variants[1]!.differences!.headsPerHour!.words).toMatch(/Not enough simulated days/);
+  });
+
+  it("takes known days from a journal, notes the others, and ends with the same bytes", async () => {
+    const noted: SimulatedDay[] = [];
+    const whole = stableJson(await run({}, { journal: { known: [], note: (day) => noted.push(day) } }));
+    expect(noted).toHaveLength(12);
+    const known = noted.filter((_, index) => index % 3 !== 1).reverse();
+    const seen: number[] = [];
+    const later: SimulatedDay[] = [];
+    const options = { journal: { known, note: (day: SimulatedDay) => later.push(day) } };
+    const resumed = await run({}, { ...options, progress: (done) => seen.push(done) });
+    expect(stableJson(resumed)).toBe(whole);
+    expect(seen).toEqual([8, 9, 10, 11, 12]);
+    expect(later.map(({ variant, replication }) => `${variant}/${replication}`)).toEqual(["0/1", "1/0", "1/3", "2/2"]);
+  });
+
+  it("passes over a day that comes twice", async () => {
+    const noted: SimulatedDay[] = [];
+    const twice: OpenRunner = (source) => {
+      const simulator = new DaySimulator(source);
+      return {
+        async run(batches, done) {
+          for (const batch of [...batches, ...batches].reverse()) done(simulator.simulateBatch(batch));
+        },
+        async close() {},
+      };
+    };
+    const doubled = await run({}, { runner: twice, journal: { known: [], note: (day) => noted.push(day) } });
+    expect(stableJson(doubled)).toBe(stableJson(await run()));
+    expect(noted).toHaveLength(12);
+  });
+
+  it("lets a day that fails fail alone, and says which one it was", async () => {
+    const noted: SimulatedDay[] = [];
+    const poisoned: OpenRunner = (source) => {
+      const here = inThisThread()(source) as DayRunner;
+      return {
+        ...here,
+        run: (batches, done, signal) =>
+          here.run(
+            batches,
+            ({ days, failed }) => {
+              const bad = days.filter(({ variant, replication }) => variant === 1 && replication === 2);
+              const message = "the chain broke";
+              done({
+                days: days.filter((day) => !bad.includes(day)),
+                failed: [...failed, ...bad.map(({ variant, replication }) => ({ variant, replication, message }))],
+              });
+            },
+            signal,
+          ),
+      };
+    };
+    const failing = run({}, { runner: poisoned, journal: { known: [], note: (day) => noted.push(day) } });
+    await expect(failing).rejects.toThrow(/^1 day could not be simulated: variant "slower", day 3: the chain broke$/);
+    expect(noted).toHaveLength(11);
+  });
+
+  it("mirrors the draws of every second day of antithetic pairs", async () => {
+    const procedure = { ...PLAIN_PROCEDURE, antithetic: true };
+    const { variants } = await run({ procedure });
+    const line = compileLine(SLOWER_PLAN);
+    const alone = [0, 1].flatMap((replication) =>
+      [false, true].map((antithetic) => measure(runDay(line, { seed: "seed", replication, antithetic }), SLOWER_PLAN)),
+    );
+    expect(variants[1]!.values.headsPerHour).toEqual(alone.map((values) => values.headsPerHour));
+  });
+});

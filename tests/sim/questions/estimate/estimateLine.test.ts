@@ -1,0 +1,63 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Plan } from "../../../../sim/asked/plan/index.ts";
+import { estimateLine } from "../../../../sim/questions/estimate/index.ts";
+import { dwell, planOf, saturated, station } from "../../../support/plans.ts";
+import { plantLikeLine } from "../../../support/randomLines.ts";
+import { replicate, throughput } from "../../../support/replicate.ts";
+
+const LINES = 24;
+/** What the room's README states. */
+const MOST = 0.1;
+const USUAL = 0.04;
+
+describe("estimateLine", () => {
+  it(`lies within ${MOST * 100} % of the simulation on ${LINES} random lines, ${USUAL * 100} % as the root of the mean square`, async () => {
+    const plans = fc.sample(plantLikeLine, { numRuns: LINES, seed: 20 });
+    const errors: number[] = [];
+    for (const [index, plan] of plans.entries()) {
+      const days = await replicate(plan, `estimateLine ${index}`, { replications: 4, warmUpHeads: 500 });
+      const simulated = days.reduce((sum, day) => sum + throughput(day), 0) / days.length;
+      errors.push(estimateLine(plan).headsPerSecond / simulated - 1);
+    }
+    expect(Math.max(...errors.map(Math.abs))).toBeLessThan(MOST);
+    expect(Math.sqrt(errors.reduce((sum, error) => sum + error ** 2, 0) / LINES)).toBeLessThan(USUAL);
+  }, 180_000);
+
+  it("is never above the lowest ceiling of the line", () => {
+    for (const plan of fc.sample(plantLikeLine, { numRuns: 5, seed: 21 })) {
+      const { headsPerSecond, ceilings } = estimateLine(plan);
+      expect(headsPerSecond).toBeLessThanOrEqual(ceilings[0]!.headsPerSecond);
+    }
+  });
+
+  it("gives a dwell between two stations the use of its free places", () => {
+    const between = (places: number): Plan =>
+      planOf(saturated(9), [
+        station("a", { family: "exponential", mean: 5 }),
+        dwell("bleeding", 60, places),
+        station("b", { family: "exponential", mean: 5 }),
+      ]);
+    const [tight, roomy] = [between(13), between(30)].map((plan) => estimateLine(plan).headsPerSecond);
+    expect(roomy).toBeGreaterThan(tight! * 1.05);
+  });
+
+  it("takes places without limit for two lines apart", () => {
+    const line = [station("a", 4), station("b", { family: "exponential", mean: 5 }, { buffer: Infinity })];
+    expect(estimateLine(planOf(saturated(9), line)).headsPerSecond).toBeCloseTo(0.2, 12);
+  });
+
+  it("lets a gate take places away", () => {
+    const line = (gated: boolean): Plan =>
+      planOf(
+        saturated(9),
+        [
+          station("a", { family: "exponential", mean: 5 }),
+          station("b", { family: "exponential", mean: 5 }, { buffer: 4 }),
+        ],
+        gated ? { gates: [{ name: "g", from: "a", to: { stage: "b", moment: "start" }, atMost: 1 }] } : {},
+      );
+    expect(estimateLine(line(true)).headsPerSecond).toBeCloseTo(0.2 * (2 / 3), 4);
+    expect(estimateLine(line(false)).headsPerSecond).toBeCloseTo(0.2 * (6 / 7), 4);
+  });
+});
