@@ -1,13 +1,46 @@
 import { join } from "node:path";
 import { CommanderError } from "commander";
 import { BadInput } from "./badInput.ts";
-import { diskWords } from "./diskWords.ts";
-import { BAD_INPUT, DONE, FAILED, STOPPED } from "./exitCodes.ts";
 import { pathFromHere } from "./pathFromHere.ts";
 import { projectRoot } from "./projectRoot.ts";
-import { shownLines } from "./shownLines.ts";
 import type { Terminal } from "./terminal.ts";
 import { Stopped } from "./untilInterrupted.ts";
+
+const REASONS: Record<string, string> = {
+  ENOSPC: "the disk is full; make room",
+  EDQUOT: "your share of the disk is used up; make room",
+  EACCES: "you may not write there; name another folder",
+  EPERM: "you may not write there; name another folder",
+  EROFS: "the disk can only be read; name another folder",
+  ENOTDIR: "a part of the path is a file; name another folder",
+  ENAMETOOLONG: "the name is too long; name another folder",
+  ELOOP:
+    "a part of the path is a link that leads round in a ring, or one that must not be followed; name another folder",
+  EFBIG: "the file is larger than is allowed here; raise that limit",
+  EMFILE: "too many files are open; close other programs",
+  EADDRINUSE: "another program uses that port; name another one with --port",
+  EIO: "the disk does not answer as it should; check it",
+};
+
+const NOTHING_THERE = "nothing can be made there; name another folder";
+
+const MOST_LINES = 200;
+
+const LONGEST = 1000;
+
+/** What the program tells the shell. */
+const DONE = 0;
+
+const FAILED = 1;
+
+/**
+ * Something a person wrote (arguments, a plan, a study, a folder to write to) is not as it must be. Nothing was
+ * written.
+ */
+const BAD_INPUT = 2;
+
+/** 128 + the number of the signal, as shells have it. */
+const STOPPED = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 } as const;
 
 /** Says what went wrong and gives the exit code. A stack trace helps nobody but whoever asked for it (`debug`). */
 export function explain(error: unknown, { say }: Pick<Terminal, "say">, debug = false): number {
@@ -30,4 +63,23 @@ function messageOf(error: unknown): string {
 
 function guidePaths({ guides }: BadInput): string {
   return guides.map((guide) => pathFromHere(join(projectRoot(), guide))).join(", ");
+}
+
+/** Faults as they are shown: a file can hold more of them, and longer names in them, than anybody reads. */
+export function shownLines(lines: readonly string[]): string[] {
+  const shown = lines.slice(0, MOST_LINES).map(shortened);
+  const more = lines.length - shown.length;
+  return more === 0 ? shown : [...shown, `... and ${more} more; mend these first.`];
+}
+
+function shortened(line: string): string {
+  return line.length <= LONGEST ? line : `${line.slice(0, LONGEST)}...`;
+}
+
+/** What a failure of the system means to a person, in one line with its remedy; null when it is none of the known ones. */
+export function diskWords(error: unknown): string | null {
+  const { code, path, syscall } = error as NodeJS.ErrnoException;
+  // Of a file that is read it says something else.
+  const reason = code === "ENOENT" && syscall === "mkdir" ? NOTHING_THERE : REASONS[code ?? ""];
+  return reason === undefined ? null : `${path === undefined ? "" : `${path}: `}${reason}, then run it again.`;
 }

@@ -305,7 +305,7 @@ export const FAULTS: Fault[] = [
     name: "a chain does not wait for a station that has not finished",
     edits: [
       {
-        file: "sim/day/line/compileChains.ts",
+        file: "sim/day/line/compileLine.ts",
         find: '(onChain(step)?.ifUnfinished === "stop" ? 1 : 0)',
         replace: "(onChain(step)?.ifUnfinished === undefined ? 0 : 0)",
       },

@@ -1,5 +1,5 @@
 import { describe, it } from "vitest";
-import { serialThroughput } from "../../sim/questions/estimate/serialThroughput.ts";
+import { serialThroughput } from "../../sim/questions/estimate/estimateLine.ts";
 import { OutsideChecks } from "../support/outsideChecks.ts";
 import { failing, serial } from "../support/serialStations.ts";
 import { ESTIMATES } from "./register/estimates.ts";

@@ -1,7 +1,7 @@
 import { availableParallelism } from "node:os";
 import { Piscina } from "piscina";
 import { afterAll } from "vitest";
-import { threadArguments } from "../../sim/days/run/threads/threadArguments.ts";
+import { threadArguments } from "../../sim/days/run/threads/threadPool.ts";
 
 export const THREADS = availableParallelism();
 

@@ -1,12 +1,14 @@
-import type { Improvement, LineUp, StudyResults } from "../contract.ts";
+import { createHash } from "node:crypto";
+import type { Improvement, LineUp, StudyResults, VariantResults } from "../contract.ts";
 import { CHART_CLASS, safeText } from "../frame/index.ts";
-import { contentPolicy } from "./contentPolicy.ts";
+import { isSingleDay } from "../words/index.ts";
+import { costTable } from "./costTable.ts";
 import { type Figures, figuresFor } from "./figures.ts";
 import { html, type Markup, trusted } from "./html.ts";
 import { improvementSections } from "./improvementSections.ts";
 import { killStopSection, recordsKillStops } from "./killStopSection.ts";
+import { massTable } from "./massTable.ts";
 import { lineUpSections } from "./optionsSections.ts";
-import { plantSection } from "./plantSection.ts";
 import { READER_SCRIPT } from "./readerScript.ts";
 import {
   answerSection,
@@ -23,6 +25,7 @@ import {
 } from "./reportSections.ts";
 import { reportStyle } from "./reportStyle.ts";
 import { serverDocument } from "./serverDocument.ts";
+import { utilityTable } from "./utilityTable.ts";
 import { tellsWhy, whySection } from "./whySection.ts";
 
 export interface ReportOptions {
@@ -103,4 +106,37 @@ ${body.map((section) => html`<section>${section}</section>\n`)}</main>
 </body>
 </html>
 `;
+}
+
+/**
+ * The content security policy of a page that asks for nothing from outside: no resource, no form, no base; of styles and
+ * scripts only those whose text is given here, by their SHA-256 (Content Security Policy Level 3, W3C). Data in script
+ * elements is no script and needs no leave.
+ */
+export function contentPolicy(style: string, script: string): string {
+  return [
+    "default-src 'none'",
+    `style-src '${digest(style)}'`,
+    `script-src '${digest(script)}'`,
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join("; ");
+}
+
+function digest(text: string): string {
+  return `sha256-${createHash("sha256").update(text, "utf8").digest("base64")}`;
+}
+
+/** What went through the plant on the first day of the base case: kilograms, water, energy, money. Null where the plan tells nothing of it. */
+export function plantSection(results: StudyResults): Markup | null {
+  const base = results.variants[0]!;
+  const tables = [massTable(base), utilityTable(base), costTable(base)].filter((table) => table !== null);
+  if (tables.length === 0) return null;
+  return html`<h2>What goes through the plant</h2>
+<p class="small">Figures of one simulated day, day ${base.day.replication + 1}${dayOf(results, base)}.${isSingleDay(results) ? "" : " Means over all days stand under Results, as far as they were asked for."}</p>
+${tables}`;
+}
+
+function dayOf({ variants }: StudyResults, { name }: VariantResults): string {
+  return variants.length > 1 ? ` of \u2018${name}\u2019` : "";
 }

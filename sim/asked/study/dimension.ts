@@ -1,8 +1,10 @@
+import { isRecord, parsePath } from "../plan/index.ts";
 import { type Change, toChange } from "./change.ts";
 import type { Dimension } from "./draft.ts";
-import { levelWords } from "./levelWords.ts";
 import { type Range, readRange } from "./range.ts";
 import type { FactorFile, SpanFile } from "./schema/factorFile.ts";
+
+const WITHOUT_LIMIT = new Set<unknown>(["buffer", "places", "lairageCrates"]);
 
 /**
  * Turns a sound factor of the file into levels. `valuesOf` says which values of a range become levels; all linked paths
@@ -30,4 +32,19 @@ function valuesIn(span: SpanFile, valuesOf: (range: Range) => unknown[]): unknow
   const { value, fault } = readRange(span.from, span.to);
   if (fault !== null) throw new Error(`dimension: ${fault.found}`);
   return valuesOf(value);
+}
+
+/** A value of a plan file in words to show, for a level of the factor with this path: an object names its keys and values. */
+export function levelWords(value: unknown, path: string): string {
+  return value === null && WITHOUT_LIMIT.has(parsePath(path)?.at(-1)) ? "no limit" : valueWords(value);
+}
+
+function valueWords(value: unknown): string {
+  if (value === null) return "none";
+  if (typeof value === "string") return value;
+  if (Array.isArray(value)) return `[${value.map(valueWords).join(", ")}]`;
+  if (!isRecord(value)) return String(value);
+  return Object.entries(value)
+    .map(([key, inner]) => (isRecord(inner) ? `${key} (${valueWords(inner)})` : `${key} ${valueWords(inner)}`))
+    .join(", ");
 }

@@ -9,20 +9,19 @@ import {
   type TextFiles,
   zodFaults,
 } from "../plan/index.ts";
-import { baseLevels } from "./baseLevels.ts";
 import { type BasePlan, basePlan } from "./basePlan.ts";
-import { buildVariants } from "./buildVariants.ts";
+import { buildVariants, planWith } from "./buildVariants.ts";
 import { designFaults } from "./designFaults.ts";
+import type { Draft } from "./draft.ts";
 import { draftVariants } from "./draftVariants.ts";
 import { repeated, twice } from "./factorFaults.ts";
-import { joinBase } from "./joinBase.ts";
 import type { KnownResponse } from "./knownResponse.ts";
 import { procedureFaults } from "./procedureFaults.ts";
 import { readOnce } from "./readOnce.ts";
-import { responseFaults } from "./responseFaults.ts";
+import { responseFaults, untilOf } from "./responseFaults.ts";
+import { DEFAULT_REPLICATIONS } from "./schema/procedureFile.ts";
 import { type StudyFile, studyFile } from "./schema/studyFile.ts";
-import type { Study } from "./study.ts";
-import { toProcedure } from "./toProcedure.ts";
+import type { Design, Procedure, Selection, StoppingRule, Study, Variant } from "./study.ts";
 
 export interface StudyOptions {
   /** The responses that can be had from a plan; without it those that the study names are not checked. */
@@ -114,4 +113,76 @@ function generatedNameFaults(baseName: string, variants: readonly { name: string
 function ofBase(fault: Fault, label: string): Fault {
   if (label === "plan") return { ...fault, path: fault.path === "" ? label : `${label}.${fault.path}` };
   return { ...fault, path: fault.path === "" ? label : `${label}: ${fault.path}` };
+}
+
+/**
+ * For each factor the level that leaves the base plan as it is, or -1 when none does. Plans are compared, not words, so
+ * "60 s" and "1 min" are one level.
+ */
+function baseLevels(draft: Draft, base: { json: unknown; files: TextFiles }, plan: Plan): number[] {
+  if (!draft.baseHasLevels) return draft.dimensions.map(() => -1);
+  const basePlan = comparable(plan);
+  return draft.dimensions.map(({ changes }) =>
+    changes.findIndex((change) => {
+      const changed = planWith(base, change).plan;
+      return changed !== null && comparable(changed) === basePlan;
+    }),
+  );
+}
+
+/** JSON has no word for infinity; and plans are always built with their keys in one order. */
+function comparable(plan: Plan): string {
+  return JSON.stringify(plan, (_, value) => (value === Number.POSITIVE_INFINITY ? "no limit" : value));
+}
+
+/**
+ * Puts the base before the variants of its design. Where a variant kept the base's value it gets the base's level; a
+ * variant that has the base's level of every factor is the base, and the design's trajectories then point at it.
+ */
+export function joinBase(
+  base: Variant,
+  drafted: readonly Variant[],
+  design: Design,
+): { variants: Variant[]; design: Design } {
+  const levelled = drafted.map((variant) => ({ ...variant, levels: filled(variant.levels, base.levels) }));
+  const isBase = levelled.map(({ levels }) => levels.length > 0 && isSame(levels, base.levels));
+  const variants = [base];
+  const indexOf = levelled.map((variant, index) => (isBase[index] ? 0 : variants.push(variant) - 1));
+  if (design.kind !== "screening") return { variants, design };
+  const trajectories = design.trajectories.map((points) => points.map((point) => indexOf[point]!));
+  return { variants, design: { ...design, trajectories } };
+}
+
+function filled(levels: readonly number[], base: readonly number[]): number[] {
+  return levels.map((level, factor) => (level === -1 ? base[factor]! : level));
+}
+
+/** Where the base has no level of a factor (-1), only a variant that kept the base's value is the same there. */
+function isSame(levels: readonly number[], base: readonly number[]): boolean {
+  return levels.every((level, factor) => level === base[factor]);
+}
+
+/** How days are run and compared, and how many there are at most, from a file without faults. */
+function toProcedure(file: StudyFile): { replications: number; procedure: Procedure } {
+  const { antithetic, errorRate } = file;
+  const stopping = toStopping(file);
+  const selection = toSelection(file);
+  const controls = file.controls.map(({ response, mean }) => ({ response, mean: mean.value }));
+  const written = typeof file.replications === "number" ? file.replications : DEFAULT_REPLICATIONS;
+  const replications = stopping?.atMost ?? selection?.atMost ?? written;
+  return { replications, procedure: { stopping, selection, antithetic, controls, errorRate } };
+}
+
+function toStopping(file: StudyFile): StoppingRule | null {
+  const until = untilOf(file);
+  if (until === undefined) return null;
+  const { response, halfWidth, of, atLeast, atMost } = until;
+  const kind = halfWidth.form === "percent" ? "relative" : "absolute";
+  return { response, halfWidth: { kind, value: halfWidth.value }, of, atLeast, atMost };
+}
+
+function toSelection({ selection }: StudyFile): Selection | null {
+  if (selection === undefined) return null;
+  const { response, better, difference, probability, firstStage, atMost } = selection;
+  return { response, better: better ?? null, difference: difference.value, probability, firstStage, atMost };
 }

@@ -38,7 +38,7 @@ import { END, ENTRY, EXIT, passGates, passPoint, START } from "./watchLimits.ts"
  *
  * A stage has `places` (buffer + positions; dwell: places; chain: the shackle at its loading point). An item takes a place
  * when it leaves the stage before, so a travelling item holds its place already. An item at an idle position that waits
- * for a person or a repair stands there. What only opens a gate or wakes a chain is left to settle.ts, after the event; who
+ * for a person or a repair stands there. What only opens a gate or wakes a chain is left to runDay.ts, after the event; who
  * goes where to dispatch.ts, when all that happens at the instant is over.
  */
 
@@ -119,7 +119,7 @@ function firstIsDue({ stage, item }: PositionState): boolean {
   return queue.length > 0 && queue.first!.doneAt === stage.index && queue.first !== item;
 }
 
-/** The first head leaves, unless the vessel that its blood or drip runs into is full: turnVessel.ts calls again. */
+/** The first head leaves, unless the vessel that its blood or drip runs into is full: runDay.ts calls again. */
 function leaveFirst(day: DayState, position: PositionState): void {
   position.item = position.stage.queue.first;
   if ((position.item!.flags & UNDRAINED) !== 0) position.done = true;

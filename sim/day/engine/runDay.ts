@@ -1,5 +1,7 @@
 import {
+  CHAIN,
   type CompiledLine,
+  DWELL,
   SLOT_CALENDAR,
   SLOT_CHAIN,
   SLOT_DWELL,
@@ -14,24 +16,33 @@ import {
   SLOT_VESSEL,
 } from "../line/index.ts";
 import { headArrives, loadArrives, startSupply } from "./arrivals.ts";
-import { endChainStep, startChains } from "./chainMoves.ts";
+import { endChainStep, startChains, tryMoveChain } from "./chainMoves.ts";
+import { wakeChain } from "./chainRing.ts";
 import { checkConservation } from "./conservation.ts";
 import type { DayRecord } from "./dayRecord.ts";
 import { busiestStage, DayTooLong, PlantTooFull } from "./dayTooLong.ts";
 import { sendPeople } from "./dispatch.ts";
 import { failPosition, repairPosition, startCalendarClocks, turnFailureUnit } from "./failures.ts";
-import { endDwell, endTravel, endWork } from "./flow.ts";
+import { drainDwell, endDwell, endTravel, endWork, startWaiting } from "./flow.ts";
 import { KillStops } from "./killStops/killStops.ts";
-import { countUnmanned, notePlannedAbsence, scheduleCalendar, turnCalendar, turnReturn } from "./planned.ts";
+import { releaseFromJob } from "./people.ts";
+import {
+  applyHeldRows,
+  countUnmanned,
+  notePlannedAbsence,
+  scheduleCalendar,
+  turnCalendar,
+  turnReturn,
+} from "./planned.ts";
 import { recordOf } from "./recordOf.ts";
 import { isSerial } from "./serial/isSerial.ts";
 import { runAhead } from "./serial/runAhead.ts";
-import { settle } from "./settle.ts";
 import { type DayOptions, DayState, NOTHING, POSITION_FAILS, WORK_ENDS } from "./state/dayState.ts";
 import type { PositionState } from "./state/positionState.ts";
+import type { StageState } from "./state/stageState.ts";
 import { look, noteEvent, turnHold } from "./stunned/hold.ts";
 import { turnHelp, turnLate } from "./stunned/late.ts";
-import { turnVessel } from "./turnVessel.ts";
+import { emptyVessel } from "./vessels.ts";
 
 /**
  * Simulates one day: a pure function of the compiled line, the seed and the replication number.
@@ -163,4 +174,41 @@ function takePosition(day: DayState, slot: number, position: PositionState): voi
   else if (announced === POSITION_FAILS) failPosition(day, position);
   else repairPosition(day, position);
   if (position.announces === NOTHING) day.calendar.schedule(slot, Infinity);
+}
+
+/** A vessel is empty: who emptied it is free, and the stages it stopped go on. */
+function turnVessel(day: DayState, vessel: number): void {
+  const { feederFrom, feeder } = day.vessels;
+  emptyVessel(day, vessel);
+  for (let row = feederFrom[vessel]!; row < feederFrom[vessel + 1]!; row++) callFeeder(day, day.stageAt[feeder[row]!]!);
+  releaseFromJob(day, day.failures.count + vessel);
+}
+
+/** A stage that the full vessel stopped looks again. */
+function callFeeder(day: DayState, stage: StageState): void {
+  if (stage.kind === DWELL) drainDwell(day, stage);
+  else if (stage.kind === CHAIN) wakeChain(day, stage.chain!);
+  else startWaiting(day, stage);
+}
+
+/**
+ * After an event: stages behind gates that opened look again, planned stops that waited for an empty stretch begin, and
+ * chains whose hindrance is gone move, until nothing opens any more. All at the same instant.
+ */
+function settle(day: DayState): void {
+  const { gates } = day.line;
+  while (day.opened) {
+    day.opened = false;
+    for (let gate = 0; gate < gates.count; gate++) {
+      if (!day.gateOpened[gate]) continue;
+      day.gateOpened[gate] = 0;
+      if (gate === gates.safeStop && day.between[gate]!.heads === 0 && day.heldRows.length > 0) applyHeldRows(day);
+      startWaiting(day, day.stageAt[gates.from[gate]!]!);
+    }
+    for (const chain of day.chainAt) {
+      if (!chain.looksAgain) continue;
+      chain.looksAgain = false;
+      tryMoveChain(day, chain);
+    }
+  }
 }

@@ -1,18 +1,33 @@
-import type { Plan } from "../../asked/plan/plan.ts";
+import { CREW_RULES, MOMENTS, type Plan, type Point } from "../../asked/plan/plan.ts";
 import { compileCalendar } from "./compileCalendar.ts";
-import { compileChains } from "./compileChains.ts";
-import { compileCrews } from "./compileCrews.ts";
-import type { CompiledLine } from "./compiledLine.ts";
+import {
+  BLED,
+  type ChainColumns,
+  type CompiledLine,
+  type CompiledStunned,
+  type CompiledSupply,
+  type CrewColumns,
+  type KillLineColumns,
+  NO_LIMIT,
+  STUCK,
+  STUNNED,
+  type VesselColumns,
+} from "./compiledLine.ts";
 import { compileFailures } from "./compileFailures.ts";
-import { compileKillLine } from "./compileKillLine.ts";
 import { compileGates, compileLimits, compilePoints } from "./compileLimits.ts";
 import { productsOf } from "./compileProducts.ts";
 import { compileSlots } from "./compileSlots.ts";
 import { compilePositions, compileStages, destinationsOf, sectionsOf } from "./compileStages.ts";
-import { compileStunned } from "./compileStunned.ts";
-import { compileSupply } from "./compileSupply.ts";
-import { compileVessels } from "./compileVessels.ts";
-import { steps } from "./steps.ts";
+import { type KillLine, killLineOf } from "./killLine.ts";
+import { protectedStages } from "./protectedStages.ts";
+import { rowRanges } from "./rowRanges.ts";
+import { byProductsOf, type Step, steps, workplace } from "./steps.ts";
+
+const START = MOMENTS.indexOf("start");
+
+const END = MOMENTS.indexOf("end");
+
+const EXIT = MOMENTS.indexOf("exit");
 
 /** Turns a checked plan into flat arrays. The plan must have passed `readPlan`; nothing is checked again here. */
 export function compileLine(plan: Plan): CompiledLine {
@@ -45,5 +60,147 @@ export function compileLine(plan: Plan): CompiledLine {
     startClockSeconds: plan.day.startClockSeconds,
     shiftEndSeconds: plan.day.shifts.at(-1)?.toSeconds ?? 0,
     ceilingSeconds: plan.day.ceilingSeconds,
+  };
+}
+
+function compileCrews(plan: Plan, all: Step[]): CrewColumns {
+  const served = plan.crews.map((crew) =>
+    all.flatMap((step, stage) => (workplace(step).crews.includes(crew.name) ? [stage] : [])),
+  );
+  const stretch = protectedStages(plan, all);
+  return {
+    count: plan.crews.length,
+    names: plan.crews.map((crew) => crew.name),
+    rule: Int8Array.from(plan.crews, (crew) => CREW_RULES.indexOf(crew.rule)),
+    peopleMax: Int32Array.from(plan.crews, (crew) => Math.max(...crew.people)),
+    shiftPeople: plan.crews.map((crew) => crew.people),
+    walkSeconds: Float64Array.from(plan.crews, (crew) => crew.walkSeconds),
+    absentShare: Float64Array.from(plan.crews, (crew) => crew.absentShare),
+    protected: Int8Array.from(served, (list) => (list.some((stage) => stretch[stage]) ? 1 : 0)),
+    stationFrom: rowRanges(served.map((list) => list.length)),
+    stations: Int32Array.from(served.flat()),
+  };
+}
+
+/** Vessels; their slots are filled in by `compileSlots`. */
+function compileVessels(plan: Plan, all: Step[]): VesselColumns {
+  const crews = plan.crews.map((crew) => crew.name);
+  const feeders = plan.vessels.map((vessel) =>
+    all.flatMap((step, stage) => (byProductsOf(step).some((product) => product.vessel === vessel.name) ? [stage] : [])),
+  );
+  return {
+    count: plan.vessels.length,
+    names: plan.vessels.map((vessel) => vessel.name),
+    capacityKg: Float64Array.from(plan.vessels, (vessel) => vessel.capacityKg),
+    emptyAtKg: Float64Array.from(plan.vessels, (vessel) => vessel.emptyAtKg),
+    emptyingSeconds: Float64Array.from(plan.vessels, (vessel) => vessel.emptyingSeconds),
+    crew: Int32Array.from(plan.vessels, (vessel) => crews.indexOf(vessel.crew ?? "")),
+    stops: Int8Array.from(plan.vessels, (vessel) => (vessel.whenFull === "stop" ? 1 : 0)),
+    slot: new Int32Array(plan.vessels.length).fill(-1),
+    feederFrom: rowRanges(feeders.map((list) => list.length)),
+    feeder: Int32Array.from(feeders.flat()),
+  };
+}
+
+/** Chains; their slots are filled in by `compileSlots`. */
+function compileChains(all: Step[]): ChainColumns {
+  const names = all.map((step) => step.name);
+  const rows = all.flatMap((step, stage) => (step.kind === "chain" ? [{ stage, chain: step.of }] : []));
+  const onChain = (step: Step) => (step.kind === "chain station" ? step.of : null);
+  return {
+    count: rows.length,
+    stage: Int32Array.from(rows, (row) => row.stage),
+    stationCount: Int32Array.from(rows, (row) => row.chain.stations.length),
+    places: Int32Array.from(rows, (row) => row.chain.places),
+    secondsPerShackle: Float64Array.from(rows, (row) => row.chain.secondsPerShackle),
+    shackles: Int32Array.from(rows, (row) => row.chain.shackles?.count ?? NO_LIMIT),
+    backSeconds: Float64Array.from(rows, (row) => row.chain.shackles?.backSeconds ?? 0),
+    unfinishedTo: Int32Array.from(rows, (row) => names.lastIndexOf(row.chain.unfinishedTo ?? "")),
+    slot: new Int32Array(rows.length).fill(-1),
+    windowFrom: Int32Array.from(all, (step) => onChain(step)?.at ?? -1),
+    windowTo: Int32Array.from(all, (step) => {
+      const station = onChain(step);
+      return station === null ? -1 : station.at + station.window;
+    }),
+    stops: Int8Array.from(all, (step) => (onChain(step)?.ifUnfinished === "stop" ? 1 : 0)),
+  };
+}
+
+/** The care for stunned heads, with the limits that a second stun begins anew. */
+function compileStunned(plan: Plan, all: Step[]): CompiledStunned | null {
+  if (plan.stunned === null) return null;
+  const { from, to, hold, late } = plan.stunned;
+  const names = all.map((step) => step.name);
+  const limits = plan.limits.flatMap((limit, index) =>
+    isWorkAt(limit.from, from) && isWorkAt(limit.to, to) ? [index] : [],
+  );
+  return {
+    from: names.lastIndexOf(from),
+    to: names.lastIndexOf(to),
+    hold,
+    limits: Int32Array.from(limits),
+    late: late && {
+      afterSeconds: late.afterSeconds,
+      takesSeconds: late.takesSeconds,
+      sticks: late.help === "stick there",
+      crew: plan.crews.findIndex(({ name }) => name === late.crew),
+    },
+  };
+}
+
+function isWorkAt({ stage, moment }: Point, name: string): boolean {
+  return stage === name && (moment === "start" || moment === "end");
+}
+
+/** Null where the plan has no kill line. */
+function compileKillLine(plan: Plan, all: Step[]): KillLineColumns | null {
+  const line = killLineOf(plan);
+  if (line === null) return null;
+  const indexOf = (name: string) => all.findLastIndex((step) => step.name === name);
+  const marks = marksOf(line, all, indexOf);
+  return {
+    names: line,
+    steps: Int32Array.from(line.steps, indexOf),
+    last: Math.max(...[...line.sticking, ...line.bleeding, ...line.steps].map(indexOf)),
+    marks: Int8Array.from({ length: all.length * MOMENTS.length }, (_, point) => marks.get(point) ?? 0),
+  };
+}
+
+function marksOf({ stunning, sticking, bleeding }: KillLine, all: Step[], indexOf: (name: string) => number) {
+  const at = (name: string, moment: number) => indexOf(name) * MOMENTS.length + moment;
+  const bled = bleeding.length > 0 ? bleeding.slice(-1) : sticking;
+  return new Map([
+    ...bled.map((name) => [at(name, all[indexOf(name)]!.kind === "chain" ? EXIT : END), BLED] as const),
+    ...stunning.map((name) => [at(name, END), STUNNED] as const),
+    ...sticking.map((name) => [at(name, START), STUCK] as const),
+  ]);
+}
+
+function compileSupply(plan: Plan, all: Step[]): CompiledSupply {
+  const { supply } = plan;
+  if (supply.kind === "saturated") return { kind: "saturated", heads: supply.heads, liveWeightKg: supply.liveWeightKg };
+  if (supply.kind === "stream") {
+    const { interarrival, heads, whenFull, liveWeightKg } = supply;
+    return { kind: "stream", interarrival, heads, turnAway: whenFull === "turn away", liveWeightKg };
+  }
+  const handling = plan.liveHandling!;
+  return {
+    kind: "loads",
+    loads: supply.loads.map((load) => ({
+      name: load.name,
+      seconds: load.atSeconds,
+      delay: load.delay,
+      comesShare: load.comesShare,
+      crates: load.crates,
+      headsPerCrate: load.headsPerCrate,
+      deadOnArrivalShare: load.deadOnArrivalShare,
+      liveWeightKg: load.liveWeightKg,
+    })),
+    cratesAtHanging: handling.cratesAtHanging,
+    unloading: 0,
+    feeding: handling.toHanging.length - 1,
+    firstBack: all.findIndex((step) => step.kind === "crates" && step.isBack),
+    fleet: handling.fleet?.crates ?? NO_LIMIT,
+    awaySeconds: handling.fleet?.awaySeconds ?? 0,
   };
 }

@@ -1,6 +1,6 @@
-import type { Plan } from "../../asked/plan/plan.ts";
+import type { Pace, Plan } from "../../asked/plan/plan.ts";
+import { buildChillingCurve, type ChillingCurve } from "../../maths/chilling/index.ts";
 import type { Varying } from "../../maths/random/index.ts";
-import { chillingCurve } from "./chillingCurve.ts";
 import { compileBranches } from "./compileBranches.ts";
 import {
   CHAIN,
@@ -10,17 +10,20 @@ import {
   LORRY,
   NO_LIMIT,
   OUT,
+  type PaceColumns,
   type PositionColumns,
   STATION,
   type StageColumns,
 } from "./compiledLine.ts";
-import { compilePaces } from "./compilePaces.ts";
 import { compileProducts } from "./compileProducts.ts";
 import { protectedStages } from "./protectedStages.ts";
 import { rowRanges } from "./rowRanges.ts";
 import { type Step, stageOf, workplace } from "./steps.ts";
 
+const curves = new Map<string, ChillingCurve>();
+
 export const CARCASS = "carcass";
+
 export const DEAD_ON_ARRIVAL = "dead on arrival";
 
 /** Sections in the order in which the line first meets them. */
@@ -36,6 +39,7 @@ export function destinationsOf(plan: Plan): string[] {
 }
 
 const KINDS = { crates: STATION, station: STATION, dwell: DWELL, chain: CHAIN, "chain station": CHAIN_STATION };
+
 const NO_WORK: Varying = { family: "constant", value: 0 };
 
 export function compileStages(plan: Plan, all: Step[], sections: string[], destinations: string[]): StageColumns {
@@ -139,4 +143,33 @@ function chainsOf(all: Step[]): number[] {
     if (step.kind === "chain") chains++;
     return step.kind === "chain" || step.kind === "chain station" ? chains : -1;
   });
+}
+
+/** The chilling curve of a computed dwell, null elsewhere; kept by its figures, since a study compiles many like lines. */
+export function chillingCurve(step: Step): ChillingCurve | null {
+  if (step.kind !== "dwell" || step.of.dwell.kind !== "chilling") return null;
+  const key = JSON.stringify(step.of.dwell.chilling);
+  const known = curves.get(key);
+  if (known !== undefined) return known;
+  const curve = buildChillingCurve(step.of.dwell.chilling);
+  curves.set(key, curve);
+  return curve;
+}
+
+/** Speed by the hour of stations, on chains or not, and of chains; null for stages that always work as written. */
+function compilePaces(all: Step[]): (PaceColumns | null)[] {
+  return all.map((step) => {
+    if (step.kind === "crates" || step.kind === "dwell" || step.of.pace.length === 0) return null;
+    return columns(step.of.pace, step.kind === "chain" ? 1 : step.of.positions);
+  });
+}
+
+function columns(paces: readonly Pace[], positions: number): PaceColumns {
+  return {
+    fromSeconds: Float64Array.from(paces, ({ fromSeconds }) => fromSeconds),
+    speed: Float64Array.from(paces, ({ speed }) => speed),
+    leastSeconds: Float64Array.from(paces, ({ mostPerSecond }) =>
+      mostPerSecond === null ? 0 : positions / mostPerSecond,
+    ),
+  };
 }

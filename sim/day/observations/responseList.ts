@@ -1,4 +1,5 @@
 import type { Plan } from "../../asked/plan/index.ts";
+import { sectionsOf } from "../line/index.ts";
 import { bindingResponses } from "./binding/bindingResponses.ts";
 import { chainResponses } from "./chainResponses.ts";
 import { chillerResponses } from "./chillerResponses.ts";
@@ -15,7 +16,6 @@ import { moneyResponses } from "./moneyResponses.ts";
 import { oeeResponses } from "./oeeResponses.ts";
 import { plantCostResponses } from "./plantCostResponses.ts";
 import type { Response } from "./response.ts";
-import { sectionResponses } from "./sectionResponses.ts";
 import { serviceResponses } from "./serviceResponses.ts";
 import { sharedBreakdownResponses } from "./sharedBreakdownResponses.ts";
 import { stageResponses } from "./stageResponses.ts";
@@ -52,4 +52,23 @@ export function responseList(plan: Plan): Response[] {
     ...oeeResponses(plan),
     ...bindingResponses(plan),
   ];
+}
+
+/** Work in process by section of the line. */
+function sectionResponses(plan: Plan): Response[] {
+  return sectionsOf(plan).flatMap((section) => [
+    row(section, "mean", "time average"),
+    row(section, "max", "most at once"),
+  ]);
+}
+
+function row(section: string, key: "mean" | "max", words: string): Response {
+  return {
+    key: `wip.${section}.${key}`,
+    label: `Work in process in ${section}, ${words}`,
+    unit: "heads",
+    format: "number",
+    better: null,
+    of: (day) => day.sections.find(({ name }) => name === section)?.wip[key] ?? null,
+  };
 }

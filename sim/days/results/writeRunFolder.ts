@@ -9,8 +9,7 @@ import {
   rmSync,
   writeFileSync,
 } from "node:fs";
-import { dirname, join, resolve } from "node:path";
-import { mendInterruptedSwap, workFolders } from "./interruptedSwap.ts";
+import { basename, dirname, join, resolve } from "node:path";
 import { makeFolders } from "./makeFolders.ts";
 import type { RunFile } from "./runFiles.ts";
 import { runFolderProblem } from "./runFolderProblem.ts";
@@ -96,4 +95,20 @@ function removeEmpty(from: string, madeFirst: string | undefined): void {
       return; // Someone else has put something there in the meantime.
     }
   }
+}
+
+/** Where a run folder is made before it takes its name, and where the one it replaces waits until it has. */
+export function workFolders(target: string): { work: string; aside: string } {
+  const beside = (what: string): string => join(dirname(target), `.${basename(target)}-gambrel-${what}`);
+  return { work: beside("new"), aside: beside("old") };
+}
+
+/**
+ * Clears up what a kill in the middle of writing a run folder left behind: a folder that was half made goes, and one
+ * that had been put aside takes its name again unless a new one has it. Nobody else may be writing to the folder.
+ */
+function mendInterruptedSwap(target: string): void {
+  const { work, aside } = workFolders(target);
+  if (existsSync(aside) && !existsSync(target)) renameSync(aside, target);
+  for (const folder of [work, aside]) rmSync(folder, { recursive: true, force: true });
 }

@@ -1,6 +1,6 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import type { Study } from "../../asked/study/index.ts";
-import type { DayRecord } from "../../day/engine/index.ts";
+import type { DayRecord, StateTrace, StepTrace, Traces } from "../../day/engine/index.ts";
 import {
   costSheet,
   dayNotes,
@@ -9,15 +9,13 @@ import {
   supportOf,
   utilitySheet,
 } from "../../day/observations/index.ts";
-import { levelSteps, pairMeans } from "../../maths/statistics/index.ts";
+import { type ElementaryEffects, elementaryEffects, levelSteps, pairMeans } from "../../maths/statistics/index.ts";
 import type { MeanEstimate, StudyResults, VariantResults } from "../results/index.ts";
 import { comparisons } from "./comparisons.ts";
 import { askedKeys, knownResponses, UNFINISHED } from "./daySource.ts";
 import { killLineResultsOf } from "./killLineResultsOf.ts";
 import { meanEstimate, type Values } from "./meanEstimate.ts";
 import { procedureResults } from "./procedureResults.ts";
-import { roundedTraces } from "./roundedTraces.ts";
-import { screeningEffects } from "./screeningEffects.ts";
 import { whyOf } from "./whyOf.ts";
 
 /** What is known of a day: its measures, and the day itself for the first replication. */
@@ -163,4 +161,52 @@ function aboutPlan(plan: Plan): StudyResults["plan"] {
     cleaningSeconds: plan.day.cleaning?.seconds ?? 0,
     limitSources: Object.fromEntries(plan.limits.map(({ name, source }) => [name, source])),
   };
+}
+
+/**
+ * The elementary effects of a study's factors on one response, in the order of its factors; null when the study is no
+ * screening. `means[variant]`: the response's mean over the days of each variant, null where it has none.
+ */
+export function screeningEffects(
+  { design, variants, factors }: Pick<Study, "design" | "variants" | "factors">,
+  means: readonly (number | null)[],
+  confidence: number,
+): (ElementaryEffects | null)[] | null {
+  if (design.kind !== "screening") return null;
+  const { levels, trajectories } = design;
+  const points = trajectories.map((indices) =>
+    indices.map((variant) => ({
+      point: variants[variant]!.levels.map((level) => level / (levels - 1)),
+      value: means[variant] ?? null,
+    })),
+  );
+  return elementaryEffects(points, factors.length, confidence);
+}
+
+/**
+ * Traces in bins with means and position-seconds to a millionth: what a result keeps of them, and what sums over a day
+ * cannot tell from the whole. Lowest and highest values stay as they are; who asked for exact traces gets all of them as
+ * they were recorded.
+ */
+export function roundedTraces(traces: Traces): Traces {
+  const { queues, wip, out, arrived, hung, entered, crews, states } = traces;
+  if (out.kind === "exact") return traces;
+  return {
+    queues: queues.map(rounded),
+    wip: wip.map(rounded),
+    out: rounded(out),
+    arrived: rounded(arrived),
+    hung: rounded(hung),
+    entered: entered.map(rounded),
+    crews: crews.map(({ name, busy, present }) => ({ name, busy: rounded(busy), present: rounded(present) })),
+    states: states.map((trace): StateTrace => ({ ...trace, seconds: trace.seconds.map(millionth) })),
+  };
+}
+
+function rounded(trace: StepTrace): StepTrace {
+  return trace.kind === "exact" ? trace : { ...trace, mean: trace.mean.map(millionth) };
+}
+
+function millionth(value: number): number {
+  return Math.round(value * 1e6) / 1e6;
 }

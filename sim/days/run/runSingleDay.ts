@@ -1,5 +1,5 @@
 import type { Plan } from "../../asked/plan/index.ts";
-import { type DayOptions, runDay } from "../../day/engine/index.ts";
+import { advance, type DayOptions, runDay, startDay } from "../../day/engine/index.ts";
 import { type CompiledLine, compileLine } from "../../day/line/index.ts";
 import { measure } from "../../day/observations/index.ts";
 import type { CapacityResults, StudyResults } from "../results/index.ts";
@@ -7,9 +7,13 @@ import { assembleResults, type Provenance } from "./assembleResults.ts";
 import { capacityOf } from "./capacityOf.ts";
 import { MOST_EVENTS } from "./ceilings.ts";
 import type { TraceKind } from "./daySource.ts";
-import { exitsPerMinute } from "./exitsPerMinute.ts";
 import { plannedStopCost, plannedStopWords } from "./plannedStops.ts";
 import { singleDayStudy } from "./singleDayStudy.ts";
+
+const MINUTE = 60;
+
+/** So little below a time that nothing lies between (half a unit in the last place, rounded down). */
+const JUST_BEFORE = 1 - 2 ** -53;
 
 export interface SingleDayOptions extends Provenance {
   /** Which day of the seed, counted from 0; 0 when left out. */
@@ -42,4 +46,24 @@ export function runSingleDay(plan: Plan, seed: string, traces: TraceKind, option
 function capacityRun(plan: Plan, line: CompiledLine, day: DayOptions, confidence: number): CapacityResults | null {
   if (plan.supply.kind !== "saturated") return null;
   return capacityOf(exitsPerMinute(line, day), confidence, plan.day.breaks);
+}
+
+/**
+ * Carcasses that left the line in each whole minute of a day of a line whose first stage never runs out of heads; the
+ * minutes after the last head was taken are left out, since the line runs empty then. A carcass on the stroke of a
+ * minute counts to the one that begins. The day is played anew, minute by minute: nothing of its course is kept.
+ */
+export function exitsPerMinute(line: CompiledLine, options: DayOptions): number[] {
+  const day = startDay(line, options);
+  const carcasses: number[] = [];
+  const taken: number[] = [];
+  let status: ReturnType<typeof advance> = "running";
+  for (let end = MINUTE; status === "running" && end <= line.ceilingSeconds; end += MINUTE) {
+    status = advance(day, end * JUST_BEFORE);
+    carcasses.push(day.out[0]!);
+    taken.push(day.hung);
+  }
+  if (status === "running") advance(day, line.ceilingSeconds);
+  const whole = taken.indexOf(day.hung);
+  return carcasses.slice(0, whole === -1 ? undefined : whole).map((out, minute) => out - (carcasses[minute - 1] ?? 0));
 }

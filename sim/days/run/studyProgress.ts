@@ -7,7 +7,7 @@ import {
   type SequentialState,
   sequentialState,
 } from "../../maths/statistics/index.ts";
-import { precisionWords } from "./precisionWords.ts";
+import { formatSpan } from "../../text/units/index.ts";
 
 /** How precise one variant is, with one sentence that says it. */
 export interface PrecisionState extends SequentialState {
@@ -66,4 +66,17 @@ function minus(values: readonly (number | null)[], base: readonly (number | null
     const other = base[index] ?? null;
     return value === null || other === null ? null : value - other;
   });
+}
+
+/** The sentence that says whether enough was observed, how precise the mean is, and what was wanted. */
+export function precisionWords({ kind, n, halfWidth, wanted, next }: SequentialState, info: ResponseInfo): string {
+  const span = (value: number): string => formatSpan(value, info, "plain");
+  const reached = halfWidth === null ? "no interval yet" : `half-width ${span(halfWidth)}`;
+  const goal = wanted === null ? "" : `, wanted ${span(wanted)}`;
+  const ends = {
+    enough: `Precise enough after ${n} observations: ${reached}${goal}.`,
+    more: `Not precise enough after ${n} observations: ${reached}${goal}; ${next} in all come next.`,
+    ceiling: `Stopped at the most observations allowed, ${next}, before the wanted precision: ${reached}${goal}.`,
+  };
+  return ends[kind];
 }

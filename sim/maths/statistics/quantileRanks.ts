@@ -1,4 +1,4 @@
-import { logBinomial } from "./logBinomial.ts";
+import { jStat } from "../numeric/index.ts";
 
 /** Ranks count from 1; the interval runs from the `low`-th to the `high`-th smallest value. */
 export interface QuantileRanks {
@@ -43,4 +43,9 @@ export function quantileRanks(n: number, p: number, confidence: number): Quantil
 function binomial(n: number, k: number, p: number): number {
   if (k < 0 || k > n) return Number.POSITIVE_INFINITY;
   return Math.exp(logBinomial(n, k) + k * Math.log(p) + (n - k) * Math.log1p(-p));
+}
+
+/** Natural logarithm of "n over k", 0 <= k <= n. Logarithms because the factorials overflow from n = 171 on. */
+export function logBinomial(n: number, k: number): number {
+  return jStat.gammaln(n + 1) - jStat.gammaln(k + 1) - jStat.gammaln(n - k + 1);
 }

@@ -2,10 +2,10 @@ import type { Chain, Dwell, Plan, Stage } from "../../asked/plan/index.ts";
 import { meanOf } from "../../maths/random/index.ts";
 import type { Ceiling } from "./ceiling.ts";
 import { dwellSeconds, meanDwellSeconds } from "./dwellSeconds.ts";
-import { gateCeilings } from "./gateCeilings.ts";
 import { headFlow } from "./headFlow.ts";
 import { peopleCeilings } from "./peopleCeilings.ts";
 import { sharedFactor } from "./sharedStops.ts";
+import { stretchSeconds } from "./stretchSeconds.ts";
 import { type WorkItem, workList } from "./workList.ts";
 
 /** Of a rate that depends on itself, and hardly. */
@@ -72,4 +72,12 @@ function travelBefore({ line }: Plan, stage: Stage): number {
   const before = line.slice(0, line.indexOf(stage)).findLast(({ offLine }) => !offLine);
   const travel = stage.offLine ? null : (before?.travelSeconds ?? null);
   return travel === null ? 0 : meanOf(travel);
+}
+
+/** At most so many heads between two points, over the least time that a head takes from one to the other (Little 1961). */
+function gateCeilings(plan: Plan): Ceiling[] {
+  return plan.gates.map(({ name, from, to, atMost }) => {
+    const whole = to.stage === null || to.moment === "end" || to.moment === "exit";
+    return { what: name, kind: "gate", headsPerSecond: atMost / stretchSeconds(plan, from, to.stage, whole) };
+  });
 }

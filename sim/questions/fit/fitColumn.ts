@@ -16,12 +16,14 @@ import type { ColumnFit, FamilyFit, Summary } from "./columnFit.ts";
 import { FAMILIES } from "./families/index.ts";
 import type { Family, Fitted } from "./family.ts";
 import { canBeFitted, goodnessOfFit, type SimulationOptions } from "./goodnessOfFit.ts";
-import { resolutionOf } from "./resolution.ts";
 import { advise } from "./result/advise.ts";
 import { objectionTo } from "./result/objection.ts";
 import { planValue } from "./result/planValue.ts";
 import { type Sample, sampleOf } from "./sample.ts";
 import type { TimesColumn } from "./times/timesColumn.ts";
+
+/** Finer than any stopwatch: values are taken as whole numbers of this. */
+const FINEST = 1e-6;
 
 export interface FitOptions {
   seed: string;
@@ -33,7 +35,9 @@ export interface FitOptions {
 
 /** Level of the test by which a family is rejected. */
 const ALPHA = 0.05;
+
 const CONFIDENCE = 0.95;
+
 /** Half-width of the mean that `Summary.needed` aims at, as a share of it. */
 const WANTED = 0.05;
 
@@ -147,4 +151,22 @@ function summaryOf(values: readonly number[]): Summary {
     meanHigh: high,
     needed: known ? replicationsNeeded(WANTED * mean, sd, n, CONFIDENCE) : null,
   };
+}
+
+/**
+ * The step to which times were noted: the greatest of which all of them are whole multiples (0.1 for 4.2, 5.1, 6.7; 0.5
+ * for 4.5, 6.0). 0 where there is none of a millionth or more: times of a computer's clock.
+ */
+export function resolutionOf(values: Float64Array): number {
+  let step = 0;
+  for (const value of values) {
+    const whole = Math.round(value / FINEST);
+    if (Math.abs(value / FINEST - whole) > 1e-3 || !Number.isSafeInteger(whole)) return 0;
+    step = commonDivisor(step, whole);
+  }
+  return step * FINEST;
+}
+
+function commonDivisor(a: number, b: number): number {
+  return b === 0 ? a : commonDivisor(b, a % b);
 }

@@ -5,6 +5,7 @@ import { estimateWithin, shareEstimate } from "../../maths/statistics/index.ts";
 import { type Choice, chooseBest } from "./chooseBest.ts";
 import { countDesigns } from "./countDesigns.ts";
 import { type Design, Designs } from "./designs.ts";
+import { levelsOf } from "./greedyPath.ts";
 import type { CurvePoint, Finalist, Found, Improvement, Recommendation, TriedDesign } from "./improvement.ts";
 import { improveWords } from "./improveWords.ts";
 import { type Kept, keepLimits } from "./keepLimits.ts";
@@ -12,7 +13,6 @@ import { meanOf, meritOf, ranked } from "./merit.ts";
 import type { ImproveQuestion } from "./question.ts";
 import { search } from "./search.ts";
 import { isAllowed } from "./space.ts";
-import { tradeOff } from "./tradeOff.ts";
 import { type Simulate, type Trial, Trials } from "./trials.ts";
 
 /** 1 % of what the plan as it is does, where the file says nothing. */
@@ -231,4 +231,21 @@ function dominates(one: Trial, other: Trial, question: ImproveQuestion): boolean
   const gain = question.response.better === "less" ? theirs - mine : mine - theirs;
   const cheaper = other.design.spent! - one.design.spent!;
   return gain >= 0 && cheaper >= 0 && gain + cheaper > 0;
+}
+
+/**
+ * What more of the total brings: the best design of the search for each of some totals and for no more than that, and the plan as it is, over days
+ * that the search did not see. What takes least comes first.
+ */
+async function tradeOff(tried: readonly Trial[], question: ImproveQuestion, trials: Trials): Promise<Trial[]> {
+  const { space, search, firstStage } = question;
+  if (search.curve === 0) return [];
+  const best = ranked(tried, question).map(({ design }) => design);
+  const found = levelsOf(space, search.curve).map((level) =>
+    best.find(({ spent }) => spent !== null && spent <= level),
+  );
+  const base = best.find(({ key, spent }) => key === "base" && spent !== null);
+  const points = new Set([base, ...found].filter((design) => design !== undefined));
+  const sorted = [...points].sort((a: Design, b: Design) => a.spent! - b.spent!);
+  return trials.of(sorted, firstStage);
 }

@@ -12,13 +12,15 @@ import {
 } from "../../asked/plan/index.ts";
 import { amountFault, basePlan, planWith } from "../../asked/study/index.ts";
 import { type ResponseInfo, responsesOf } from "../../day/observations/index.ts";
+import { elementFaults, totals } from "./elementFaults.ts";
 import { GOAL_RESPONSE } from "./goal.ts";
 import type { ImproveQuestion } from "./question.ts";
 import { type ImproveFile, improveFile } from "./schema/improveFile.ts";
 import type { Counts, Space } from "./space.ts";
 import { type BaseRead, spaceOfBudget } from "./spaceOfBudget.ts";
 import { spaceOfPeople } from "./spaceOfPeople.ts";
-import { spaceOfPlaces } from "./spaceOfPlaces.ts";
+
+type Asked = NonNullable<ImproveFile["allocate"]["places"]>;
 
 export type ImproveReading = { question: ImproveQuestion; faults: [] } | { question: null; faults: Fault[] };
 
@@ -161,4 +163,32 @@ function yearlyFaults({ goal, allocate, interest, daysPerYear }: ImproveFile): F
     ...(interest === undefined ? [missing("interest", "interest a year", '"6 %"')] : []),
     ...(daysPerYear === undefined ? [missing("daysPerYear", "working days a year", "250")] : []),
   ];
+}
+
+/** Places to share out among buffers. */
+function spaceOfPlaces({ total, least, among }: Asked, plan: Plan): { space: Space; faults: Fault[] } {
+  const stations = plan.line.filter(({ kind }) => kind === "station");
+  const at = ["allocate", "places"];
+  const named = among.map(({ station, from, to }) => ({ name: station, from, to, price: 1 }));
+  const faults = elementFaults(named, { at, key: "station", what: "station of the line" }, stations);
+  const bounds = totals(named, { total, least, at });
+  const space: Space = {
+    kind: "places",
+    unit: "places",
+    elements: named,
+    ...bounds.range,
+    base: named.map(({ name }) => {
+      const station = stations.find((each) => each.name === name);
+      return station?.kind === "station" && Number.isFinite(station.buffer) ? station.buffer : null;
+    }),
+    apart: [],
+    purchases: [],
+    changeOf: (counts) => ({
+      set: Object.fromEntries(named.map(({ name }, index) => [formatPath(["line", name, "buffer"]), counts[index]])),
+      insert: [],
+      remove: [],
+    }),
+    nameOf: (counts) => named.map(({ name }, index) => `${name} ${counts[index]}`).join(", "),
+  };
+  return { space, faults: [...faults, ...bounds.faults] };
 }

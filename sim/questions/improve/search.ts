@@ -3,19 +3,25 @@ import { atLevels, greedyPath, levelsOf } from "./greedyPath.ts";
 import { type Guide, guideOf } from "./guide.ts";
 import { ranked } from "./merit.ts";
 import { nearestAllowed } from "./nearestAllowed.ts";
-import { neighbours } from "./neighbours.ts";
 import { Estimates, guessOf, marginPerCarcass, promiseOf } from "./predict.ts";
 import type { ImproveQuestion } from "./question.ts";
-import { type Counts, isAllowed } from "./space.ts";
+import { type Counts, isAllowed, type Space } from "./space.ts";
 import type { Trial, Trials } from "./trials.ts";
+
+/** Units that go from one element to another in one step. */
+const STEPS = [1, 2];
 
 /** Designs tried in one round. */
 const ROUND = 4;
+
 /** Neighbours that the slopes leave for the estimate to look at. */
 const SHORTLIST = 10;
+
 /** Rounds around one design, and designs that the search goes round. */
 const MOST_ROUNDS = 3;
+
 const MOST_CENTRES = 3;
+
 /** Analytic estimates of one search. */
 const MOST_ESTIMATES = 150;
 
@@ -137,4 +143,22 @@ function slopePromise({ question, perCarcass }: State, centre: Trial, design: De
     return sum + change * (change > 0 ? guide.more[index]! : guide.fewer[index]!);
   }, 0);
   return promiseOf(design, { ...guess, finishSeconds: guess.finishSeconds - gained }, question.goal, perCarcass);
+}
+
+/**
+ * Designs one step away that are allowed: one or two units from one element to another, one unit more, one fewer. Of a
+ * budget: one option more, one fewer, one in place of another.
+ */
+export function neighbours(space: Space, counts: Counts): Counts[] {
+  const each = space.elements.map((_, index) => index);
+  const moves = each.flatMap((index) => [
+    [[index, 1] as const],
+    [[index, -1] as const],
+    ...each
+      .filter((other) => other !== index)
+      .flatMap((other) => STEPS.map((step) => [[index, step] as const, [other, -step] as const])),
+  ]);
+  return moves
+    .map((move) => counts.map((count, index) => count + (move.find(([of]) => of === index)?.[1] ?? 0)))
+    .filter((design) => isAllowed(space, design));
 }

@@ -1,7 +1,6 @@
 import { type Fault, formatPath, isRecord, listWords, nearestWords, type Plan } from "../../asked/plan/index.ts";
 import { steps, workplace } from "../../day/line/index.ts";
 import { elementFaults, totals } from "./elementFaults.ts";
-import { pathOfWork } from "./pathOfWork.ts";
 import type { ImproveFile } from "./schema/improveFile.ts";
 import type { Space } from "./space.ts";
 
@@ -88,4 +87,11 @@ function written(crew: string, count: number, json: unknown): unknown {
   const people = crews.find(({ name }) => name === crew)?.people;
   if (!isRecord(people)) return count;
   return Object.fromEntries(Object.entries(people).map(([shift, before]) => [shift, before === 0 ? 0 : count]));
+}
+
+/** Where a place of work's key stands in the plan's file, as studies write it: "line.skinning.positions". */
+function pathOfWork(plan: Plan, name: string, key: string): string {
+  const step = steps(plan).find((each) => each.name === name);
+  if (step?.kind === "chain station") return formatPath(["line", step.chain.name, "stations", name, key]);
+  return formatPath([step?.kind === "crates" ? "liveHandling" : "line", name, key]);
 }

@@ -1,13 +1,22 @@
-import { chillingOf, idealCop } from "../../maths/chilling/index.ts";
+import { type ChillingConditions, chillingOf, idealCop } from "../../maths/chilling/index.ts";
 import { meanOf, squaredCvOf } from "../../maths/random/index.ts";
 import { inOrderSeconds } from "../estimate/index.ts";
-import { chillingFigures } from "./chillingFigures.ts";
 import type { Demand, Step } from "./demand.ts";
 import type { RequiredRate, SizedChiller, SizedCrates, SizedDwell, SizedStation } from "./design.ts";
 import { stepShares } from "./stepShares.ts";
 
+/** Carcass warm from the line; meat figures by analogy with other lean meat, the plan's own defaults. */
+const START_CELSIUS = 38;
+
+const CONDUCTIVITY = 0.48;
+
+const DENSITY = 1070;
+
+const SPECIFIC_HEAT = 3500;
+
 /** Its gate counts the heads that are being stunned and stuck as well. */
 const GATED = "bleeding";
+
 const INSIDE = ["stunning", "sticking"];
 
 /**
@@ -123,4 +132,30 @@ function chillingTime(demand: Demand): { seconds: number; sdSeconds: number; jou
   const of = (weightKg: number) => chillingOf(figures, weightKg * figures.carcassShare);
   const { seconds, joules } = of(mean);
   return { seconds, sdSeconds: (of(mean + sd).seconds - of(Math.max(mean - sd, mean / 2)).seconds) / 2, joules };
+}
+
+/** What the chilling time is computed from. */
+function chillingFigures({ chilling, steps }: Pick<Demand, "chilling" | "steps">): ChillingConditions {
+  return {
+    startCelsius: START_CELSIUS,
+    airCelsius: chilling.air,
+    coreCelsius: chilling.core,
+    airMetresPerSecond: chilling.airSpeed,
+    carcassLengthMetres: chilling.carcassLength,
+    carcassShare: hotShare(steps),
+    conductivity: CONDUCTIVITY,
+    density: DENSITY,
+    specificHeat: SPECIFIC_HEAT,
+  };
+}
+
+/** What the steps before the chiller leave of the live weight. */
+function hotShare(steps: Demand["steps"]): number {
+  const before = steps
+    .slice(
+      0,
+      steps.findIndex(({ work }) => work === "chilling"),
+    )
+    .filter(({ offLine }) => !offLine);
+  return before.flatMap(({ figures }) => figures.takesOff ?? []).reduce((left, { share }) => left - share, 1);
 }

@@ -1,21 +1,24 @@
 import { type Fault, formatPath, type Plan, readPlan, type TextFiles, type Way } from "../../asked/plan/index.ts";
+import { meanOf, timesAsLong, type Varying } from "../../maths/random/index.ts";
 import { estimateDay } from "../estimate/index.ts";
 import { alternativeOf } from "./alternatives.ts";
 import type { Demand } from "./demand.ts";
-import type { Design, RequiredRate, SizedStation } from "./design.ts";
+import type { Design, RequiredRate, SizedByProduct, SizedChain, SizedCrew, SizedStation } from "./design.ts";
 import { easeLine } from "./easeLine.ts";
 import { firstPlan } from "./firstPlan.ts";
 import type { Parts } from "./parts.ts";
 import { poolCrews } from "./poolCrews.ts";
+import { MAINTENANCE } from "./repairs.ts";
 import { requiredRate } from "./requiredRate.ts";
-import { sizeByProducts } from "./sizeByProducts.ts";
-import { sizeChain } from "./sizeChain.ts";
 import { sizeCrateSteps, sizeCrates } from "./sizeCrates.ts";
-import { sizeCrews, sizeMaintenance } from "./sizeCrews.ts";
 import { sizeChiller, sizeDwells } from "./sizeDwells.ts";
 import { type Extra, NOTHING_EXTRA, sizeStations } from "./sizeStations.ts";
 import { sizeUtilities } from "./sizeUtilities.ts";
-import { withWalking } from "./withWalking.ts";
+import { stepShares } from "./stepShares.ts";
+
+const ROUNDING = 1e-9;
+
+const BLEEDING = "bleeding";
 
 export type Sizing = { design: Design; plan: Plan; faults: [] } | { design: null; plan: null; faults: Fault[] };
 
@@ -127,4 +130,110 @@ function ofPlan(fault: Fault): Fault {
   return fault.path.startsWith("day.shifts") || fault.path.startsWith("day.breaks")
     ? fault
     : { ...fault, path: `the plan it gives, ${fault.path}` };
+}
+
+/**
+ * The plan with every walk of a pooled post counted as work at the step it leads to, once for each head, or cycle of crates: what the
+ * estimate, which knows no walking, is made from. The posts are sized by the same rule.
+ */
+export function withWalking(plan: Plan): Plan {
+  const walks = new Map(plan.crews.map(({ name, walkSeconds }) => [name, walkSeconds]));
+  const longer = (cycle: Varying, crews: readonly string[]): Varying => {
+    const walk = Math.max(0, ...crews.map((crew) => walks.get(crew) ?? 0));
+    return walk === 0 ? cycle : timesAsLong(cycle, 1 + walk / meanOf(cycle));
+  };
+  const { liveHandling } = plan;
+  const crateSteps = <Step extends { secondsPerCycle: Varying; crews: string[] }>(steps: Step[]): Step[] =>
+    steps.map((step) => ({ ...step, secondsPerCycle: longer(step.secondsPerCycle, step.crews) }));
+  return {
+    ...plan,
+    line: plan.line.map((stage) =>
+      stage.kind === "station" ? { ...stage, cycleSeconds: longer(stage.cycleSeconds, stage.crews) } : stage,
+    ),
+    liveHandling:
+      liveHandling === null
+        ? null
+        : { ...liveHandling, toHanging: crateSteps(liveHandling.toHanging), back: crateSteps(liveHandling.back) },
+  };
+}
+
+/** Kilograms of each by-product, and vessels so many that one is emptied while the others take what comes. */
+export function sizeByProducts(demand: Demand, rate: RequiredRate): SizedByProduct[] {
+  const shares = stepShares(demand);
+  const liveKg = meanOf(demand.animals.liveWeight);
+  const kgPerHead = new Map<string, number>();
+  for (const { name: step, figures } of demand.steps) {
+    for (const { name, share } of figures.takesOff ?? []) {
+      kgPerHead.set(name, (kgPerHead.get(name) ?? 0) + share * liveKg * shares.get(step)!);
+    }
+  }
+  const { vessel, emptying } = demand.byProducts;
+  return [...kgPerHead].map(([name, kg]) => {
+    const kgPerSecond = kg * rate.designHeadsPerSecond;
+    return {
+      name,
+      kgPerHead: kg,
+      kgPerDay: kg * rate.headsPerDay,
+      kgPerHour: kg * rate.headsPerSecond * 3600,
+      vessels: Math.ceil((kgPerSecond * emptying) / vessel),
+      emptyingsPerDay: Math.ceil((kg * rate.headsPerDay) / vessel),
+    };
+  });
+}
+
+/**
+ * An overhead chain through the bleeding: so fast that enough shackles come by with some left empty, so long that a head stays its
+ * time; shackles on it and on their way back (Little 1961). Null without bleeding.
+ */
+export function sizeChain(demand: Demand, headsPerSecond: number): SizedChain | null {
+  const step = demand.steps.find(({ name, work }) => name === BLEEDING && work === "dwell");
+  if (step === undefined) return null;
+  const { pitch, filled, back } = demand.chain;
+  const shacklesPerSecond = (headsPerSecond * stepShares(demand).get(BLEEDING)!) / filled;
+  const metresPerSecond = shacklesPerSecond * pitch;
+  // No way leads onto a chain: it begins where the heads are hung on it.
+  const before = demand.steps[demand.steps.indexOf(step) - 1]?.figures.travel;
+  const seconds = meanOf(step.figures.dwell!) + (before == null ? 0 : meanOf(before));
+  const places = Math.ceil(shacklesPerSecond * seconds);
+  return {
+    shacklesPerSecond,
+    seconds,
+    metresPerSecond,
+    metres: places * pitch,
+    shackles: places + Math.ceil(shacklesPerSecond * back) + 1,
+  };
+}
+
+/**
+ * People where each step has a crew of its own. One at each position of the line; those who handle crates share their steps, as many as their
+ * work takes.
+ */
+export function sizeCrews({ line }: Demand, stations: readonly SizedStation[], headsPerSecond: number): SizedCrew[] {
+  const names = [...new Set(stations.flatMap(({ crew }) => (crew === null ? [] : [crew])))];
+  return names.map((name) => {
+    const own = stations.filter(({ crew }) => crew === name);
+    const busy = own.reduce((sum, { personSecondsPerHead }) => sum + personSecondsPerHead * headsPerSecond, 0);
+    const posts = own.reduce((sum, { positions, peoplePerPosition }) => sum + positions * peoplePerPosition, 0);
+    const least = Math.max(...own.map(({ peoplePerPosition }) => peoplePerPosition));
+    const people =
+      own.length > 1 ? Math.min(posts, Math.max(least, Math.ceil(busy / line.handLoad - ROUNDING))) : posts;
+    return {
+      name,
+      zone: null,
+      people,
+      steps: own.map((station) => station.name),
+      walkingSeconds: 0,
+      load: busy / people,
+    };
+  });
+}
+
+/** Those who repair, where anything breaks down: as many as the repairs take, and at least one. */
+export function sizeMaintenance({ line }: Demand, stations: readonly SizedStation[]): SizedCrew[] {
+  const repaired = stations.filter(({ repairLoad }) => repairLoad > 0);
+  if (repaired.length === 0) return [];
+  const busy = repaired.reduce((sum, { repairLoad }) => sum + repairLoad, 0);
+  const people = Math.max(1, Math.ceil(busy / line.handLoad - ROUNDING));
+  const steps = repaired.map(({ name }) => name);
+  return [{ name: MAINTENANCE, zone: null, people, steps, walkingSeconds: 0, load: busy / people }];
 }

@@ -1,11 +1,10 @@
 import { listWords } from "../../asked/plan/index.ts";
 import type { ResponseInfo } from "../../day/observations/index.ts";
 import type { Advice, OtherChange, TriedChange } from "../../days/results/index.ts";
-import { formatConfidence } from "../../text/units/index.ts";
+import { formatConfidence, formatDifference, formatDuration, formatSpan } from "../../text/units/index.ts";
 import type { PlanChange } from "./change.ts";
 import type { ChangesToTry } from "./changesToTry.ts";
 import { gainEnds } from "./gains.ts";
-import { sizeWords, spreadWords } from "./worthWords.ts";
 
 type Told = Omit<Advice, "words">;
 
@@ -164,4 +163,17 @@ function effortWords({ days, changes, others, leftOut, effort }: Told, { confide
   const rest =
     others.length === 0 ? "" : ` The others were simulated ${effort.firstDays} to ${effort.secondDays} days each.`;
   return `${all} days were simulated, of ${effort.singles} changes${pairs}.${own}${rest}`;
+}
+
+/** "78 min (70 to 86 min)", "12 carcasses/h (9 to 15 carcasses/h)": a size with its interval, no finer than the interval is wide. */
+export function spreadWords(mean: number, low: number, high: number, response: ResponseInfo): string {
+  if (low === high) return formatSpan(mean, response, "plain");
+  const [size, range] = formatDifference({ mean, low, high }, response, "plain");
+  return `${size} (${range})`;
+}
+
+/** "1 min", "20 s", "2 carcasses/h": a round number. */
+export function sizeWords(size: number, response: ResponseInfo): string {
+  const isTime = response.format === "clock" || response.format === "duration";
+  return isTime ? formatDuration(size) : formatSpan(size, response, "plain");
 }

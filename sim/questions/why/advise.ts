@@ -1,8 +1,15 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import type { ResponseInfo } from "../../day/observations/index.ts";
-import type { Advice, ChangeKind, OtherChange, StudyResults, TriedChange } from "../../days/results/index.ts";
-import { harmOf, harmResponses } from "../../days/results/index.ts";
+import {
+  type Advice,
+  type ChangeKind,
+  harmOf,
+  harmResponses,
+  type OtherChange,
+  type StudyResults,
+  type TriedChange,
+} from "../../days/results/index.ts";
 import type { DayJournal } from "../../days/run/index.ts";
 import { estimate } from "../../maths/statistics/index.ts";
 import { type AdviceOptions, adviceResponses, studyName, whyStudy } from "./adviceStudy.ts";
@@ -11,8 +18,12 @@ import { adviceWords } from "./adviceWords.ts";
 import type { PlanChange } from "./change.ts";
 import { changesToTry } from "./changesToTry.ts";
 import { gainEnds, isShownToGain } from "./gains.ts";
-import { littleWorth, startOf } from "./littleWorth.ts";
 import { type SearchResult, searchAdvice, searchDays, type Tried } from "./searchAdvice.ts";
+
+const SHARE = 0.002;
+
+/** Spans of time that people name. */
+const SPANS = [1, 2, 5, 10, 20, 30, 60, 120, 300, 600];
 
 export interface AdviseTools {
   simulate: Simulate;
@@ -21,8 +32,10 @@ export interface AdviseTools {
 }
 
 const NO_JOURNAL: DayJournal = { known: [], note: () => {} };
+
 /** How many times as many days as asked for are simulated at most. */
 const MOST_TIMES = 4;
+
 /** Of intervals of changes that were not followed up: many are read at once. */
 const OTHERS_CONFIDENCE = 0.99;
 
@@ -156,4 +169,20 @@ function leftOutOf(
       .map(({ change, harm }) => about(change, harm!)),
     ...failed.map((change) => about(change, "some of its days could not be simulated")),
   ];
+}
+
+/**
+ * A gain up to which nobody would change a plant: about 0.2 % of the day (of the heads, of the throughput), as a round number of the
+ * response's unit. `mean`: the plan's own; for an end of work in seconds after the day's start.
+ */
+function littleWorth(plan: Plan, response: ResponseInfo, mean: number): number {
+  const share = SHARE * Math.max(0, mean - startOf(plan, response));
+  if (response.format === "clock") return SPANS.findLast((span) => span <= Math.max(1, share * 1.1))!;
+  const size = 10 ** Math.floor(Math.log10(Math.max(share, 0.1)));
+  return [5, 2, 1].find((step) => step * size <= share)! * size || size;
+}
+
+/** Seconds after the day's start from which an end of work is counted; 0 for what is no time of day. */
+function startOf({ day }: Plan, { format }: ResponseInfo): number {
+  return format === "clock" ? (day.shifts[0]?.fromSeconds ?? 0) : 0;
 }

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { CommanderError } from "commander";
 import { expect, it } from "vitest";
 import { BadInput, PLAN_GUIDE, STUDY_GUIDE } from "../../../sim/cli/badInput.ts";
-import { explain } from "../../../sim/cli/explain.ts";
+import { diskWords, explain, shownLines } from "../../../sim/cli/explain.ts";
 import { projectRoot } from "../../../sim/cli/projectRoot.ts";
 import { Stopped } from "../../../sim/cli/untilInterrupted.ts";
 import { fakeTerminal } from "../../support/fakeTerminal.ts";
@@ -37,4 +37,34 @@ it("names the documents that say how a file must be", () => {
 it("shows where in the program a failure arose only when asked to", () => {
   expect(explained(new Error("broken")).said.join("\n")).not.toMatch(/ at /);
   expect(explained(new Error("broken"), true).said.join("\n")).toMatch(/ at .*explain\.test\.ts/);
+});
+
+it("shows the first two hundred lines and how many there are besides", () => {
+  const lines = Array.from({ length: 203 }, (_, index) => `fault ${index}`);
+  expect(shownLines(lines.slice(0, 200))).toEqual(lines.slice(0, 200));
+  expect(shownLines(lines).at(-1)).toBe("... and 3 more; mend these first.");
+});
+
+it("cuts a line that quotes too much", () => {
+  expect(shownLines(["x".repeat(5000)])[0]).toBe(`${"x".repeat(1000)}...`);
+});
+
+it("says what a failure of the disk means and what to do, with the path where there is one", () => {
+  const error = (code: string, path?: string) => Object.assign(new Error("x"), { code, path });
+  expect(diskWords(error("ENOSPC"))).toBe("the disk is full; make room, then run it again.");
+  expect(diskWords(error("EACCES", "a/b"))).toBe(
+    "a/b: you may not write there; name another folder, then run it again.",
+  );
+  expect(diskWords(Object.assign(error("ENOENT", "/proc/a"), { syscall: "mkdir" }))).toBe(
+    "/proc/a: nothing can be made there; name another folder, then run it again.",
+  );
+});
+
+it("says of a port that is taken which option names another one", () => {
+  expect(diskWords(Object.assign(new Error("x"), { code: "EADDRINUSE" }))).toMatch(/another one with --port/);
+});
+
+it("says nothing of other failures", () => {
+  expect(diskWords(new Error("x"))).toBeNull();
+  expect(diskWords("x")).toBeNull();
 });

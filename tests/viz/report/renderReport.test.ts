@@ -1,7 +1,9 @@
 import { createHash } from "node:crypto";
 import { parseHTML } from "linkedom";
-import { expect, test } from "vitest";
+import { expect, it, test } from "vitest";
 import { CAUTIONS, renderDayReport, renderReport } from "../../../viz/index.ts";
+import { contentPolicy, plantSection } from "../../../viz/report/renderReport.ts";
+import { exampleDay } from "../../support/exampleDay.ts";
 import { HOSTILE, hostileStudy } from "../../support/hostileStudy.ts";
 import { syntheticFactorial, syntheticSingleDay, syntheticStudy } from "../../support/syntheticStudy.ts";
 
@@ -109,4 +111,24 @@ test("renderReport refuses a study without variants", () => {
 
 test("the same results give the same page to the last byte", () => {
   expect(renderReport(syntheticStudy())).toBe(renderReport(syntheticStudy()));
+});
+
+// SHA-256 of "abc", FIPS 180-2 appendix B.1: ba7816bf 8f01cfea 414140de 5dae2223 b00361a3 96177a9c b410ff61 f20015ad.
+const ABC = Buffer.from("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad", "hex").toString("base64");
+
+test("nothing is allowed but the given style and script, by their SHA-256", () => {
+  expect(contentPolicy("abc", "abc")).toBe(
+    `default-src 'none'; style-src 'sha256-${ABC}'; script-src 'sha256-${ABC}'; base-uri 'none'; form-action 'none'`,
+  );
+  expect(contentPolicy("abc", "abd")).not.toBe(contentPolicy("abc", "abc"));
+});
+
+it("stands in the report of a plan that takes something off, and in no other", () => {
+  const { document } = parseHTML(`<main>${plantSection(exampleDay("parts/presentation", "none"))!.markup}</main>`);
+  expect([...document.querySelectorAll("h2, h3")].map(({ textContent }) => textContent)).toEqual([
+    "What goes through the plant",
+    "Mass balance",
+    "Costs and margin",
+  ]);
+  expect(plantSection(exampleDay("parts/gate", "none"))).toBeNull();
 });

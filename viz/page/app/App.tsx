@@ -1,10 +1,12 @@
 import { useEffect } from "preact/hooks";
+import { formatDecimals } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { CAUTIONS, DANGERS, DANGERS_IN_SHORT } from "../../report/cautions.ts";
 import { PlanEditor } from "../editor/PlanEditor.tsx";
+import { runningDifference } from "../scene/runningDifference.ts";
+import { differenceWords } from "../scene/runningDifferenceWords.ts";
 import { Controls } from "./Controls.tsx";
 import { DayStrip } from "./DayStrip.tsx";
-import { Difference } from "./Difference.tsx";
 import { Head } from "./Head.tsx";
 import { Legend } from "./Legend.tsx";
 import { LessonPanel } from "./LessonPanel.tsx";
@@ -13,6 +15,7 @@ import { Results } from "./Results.tsx";
 import { Strips } from "./Strips.tsx";
 import * as state from "./state.ts";
 import { Transport } from "./Transport.tsx";
+import { useSlowSeconds } from "./ticks.ts";
 
 /** The page: the day's clock on top, both lines below it, what can be changed and what comes of it beside them. */
 export function App() {
@@ -72,6 +75,7 @@ function Dangers() {
 
 /** Long enough to be read, which takes longer words longer; then it makes way again. */
 const NOTICE_MILLISECONDS = 2000;
+
 const MILLISECONDS_A_LETTER = 60;
 
 function Notice() {
@@ -148,4 +152,22 @@ function Lines() {
 function ChangeWords() {
   const words = state.changeWords.value;
   return <span class="small">{words === "" ? "the same until a control is moved" : isolated(words)}</span>;
+}
+
+/** How far the variant is ahead by now, in heads and in time. */
+function Difference() {
+  const seconds = useSlowSeconds();
+  const base = state.courses.base.value;
+  const variant = state.courses.variant.value;
+  if (base === null || variant === null) return null;
+  const found = runningDifference(base, variant, seconds);
+  const counts = `${formatDecimals(found.base, 0)} as it is, ${formatDecimals(found.variant, 0)} in the variant`;
+  return (
+    <p class="difference">
+      <strong>{state.isChanged.value ? differenceWords(found) : "Nothing is changed yet."}</strong>
+      <span>
+        Heads past the last work: {counts}. This is one day; the figures of twenty are under “What it comes to”.
+      </span>
+    </p>
+  );
 }

@@ -1,11 +1,13 @@
 import { formatPath, isRecord } from "../../../sim/asked/plan/index.ts";
-import { formatDecimals } from "../../../sim/text/units/index.ts";
-import { breakControl } from "./breakControl.ts";
+import { formatDecimals, formatDuration, readQuantity, time } from "../../../sim/text/units/index.ts";
 import type { Control } from "./control.ts";
 import { supplyControls } from "./supplyControls.ts";
 import { meanControl, timeControls } from "./timeControls.ts";
 
+const MOST_MINUTES = 60;
+
 type Json = Record<string, unknown>;
+
 type Step = string | number;
 
 /** Everything that can be moved in a plan, group by group in line order. `plan` is the JSON of a sound plan. */
@@ -206,4 +208,26 @@ function list(holder: unknown, key: string): Json[] {
 
 function numbers(values: unknown[]): number[] {
   return values.filter((value) => typeof value === "number");
+}
+
+/** How long a planned break or pause lasts, in minutes. */
+function breakControl(pause: Record<string, unknown>): Control[] {
+  const seconds = readQuantity(time, pause.length).value;
+  if (seconds === null) return [];
+  const path = formatPath(["day", "breaks", String(pause.name), "length"]);
+  const base = seconds / 60;
+  return [
+    {
+      id: path,
+      group: "Breaks and planned stops",
+      label: `Length of “${pause.name}”`,
+      path,
+      base,
+      min: Math.min(1, base),
+      max: Math.max(MOST_MINUTES, base * 2),
+      step: 1,
+      words: (minutes) => formatDuration(minutes * 60),
+      change: (_, minutes) => `${minutes} min`,
+    },
+  ];
 }

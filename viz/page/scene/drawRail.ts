@@ -1,14 +1,23 @@
 import { stepAt } from "../../../sim/day/course/index.ts";
 import { formatDecimals } from "../../../sim/text/units/index.ts";
-import { isolated } from "../../frame/index.ts";
-import { drawHeads } from "./drawHeads.ts";
+import { isolated, type Paint } from "../../frame/index.ts";
+import { drawFlags } from "./drawFlags.ts";
 import { drawStation } from "./drawStation.ts";
 import { drawStore } from "./drawStore.ts";
 import { drawYard } from "./drawYard.ts";
-import { movedAt } from "./headsAt.ts";
+import { BODY, HOOK } from "./glyphs.ts";
+import { type HangingHead, type HeadLook, headsAt, movedAt } from "./headsAt.ts";
 import { type RailLayout, SIZE, type StagePlace } from "./layout.ts";
 import type { Pen } from "./pen.ts";
-import type { Scene } from "./scene.ts";
+import { dangersAt, type Scene } from "./scene.ts";
+
+const FILLS: Record<HeadLook, Paint> = {
+  waiting: "rule",
+  dwelling: "rule",
+  moving: "rule",
+  "in work": "working",
+  finished: "blocked",
+};
 
 /** Draws the line at a moment: rails, stations, what hangs, what waits in the yard and in the chiller. */
 export function drawRail(pen: Pen, scene: Scene): void {
@@ -74,4 +83,22 @@ function drawOut(pen: Pen, { layout, course, seconds }: Scene): void {
     pen.text(x + 8 * s, y + 38 * s, formatDecimals(takenOff, 0), { size: SIZE.text * s });
     pen.text(x + 8 * s, y + 51 * s, isolated("taken off"), { size: SIZE.text * s, fill: "muted" });
   }
+}
+
+/** Everything that hangs, then a flag at each place where a time limit is in danger or passed. */
+function drawHeads(pen: Pen, scene: Scene): void {
+  const s = scene.layout.scale;
+  const dangers = dangersAt(scene.course, scene.seconds);
+  const byHead = new Map(dangers.map((danger) => [danger.head, danger]));
+  const drawn = new Map<number, HangingHead>();
+  for (const hanging of headsAt(scene.course, scene.index, scene.layout, scene.seconds)) {
+    const danger = byHead.get(hanging.head);
+    const beyond = danger !== undefined && danger.beyondSeconds <= scene.seconds;
+    pen.shape(HOOK, hanging.x, hanging.y, { stroke: "muted", width: 1 }, s);
+    const outline =
+      danger === undefined ? { stroke: "ink" as const, width: 0.8 } : { stroke: "limit" as const, width: 2 };
+    pen.shape(BODY, hanging.x, hanging.y, { fill: beyond ? "limit" : FILLS[hanging.look], ...outline }, s);
+    if (danger !== undefined) drawn.set(hanging.head, hanging);
+  }
+  drawFlags(pen, scene, dangers, drawn);
 }

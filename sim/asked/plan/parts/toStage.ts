@@ -1,15 +1,20 @@
 import type { Varying } from "../../../maths/varying/index.ts";
-import type { Chilling, Dwell, Stage, Station } from "../plan.ts";
+import type { Chilling, Dwell, ShareBy, Stage, Station } from "../plan.ts";
 import type { PlanFile } from "../schema/planFile.ts";
 import type { Anatomy } from "./toByProducts.ts";
 import { toChain } from "./toChain.ts";
 import { toCooling } from "./toCooling.ts";
-import { toShare } from "./toShare.ts";
 import { toUpkeep } from "./toUpkeep.ts";
 import { toWork } from "./toWork.ts";
 
+type FileRemoval = PlanFile["line"][number]["removals"][number];
+
+type FileShareBy = NonNullable<FileRemoval["shareBy"]>;
+
 type FileStage = PlanFile["line"][number];
+
 type FileDwell = FileStage & { kind: "dwell" };
+
 type StationOnly = Omit<Station, keyof Dwell> & Pick<Station, "kind">;
 
 /**
@@ -70,4 +75,17 @@ function toChilling(file: NonNullable<FileDwell["chilling"]>): Chilling {
     density: file.density,
     specificHeat: file.specificHeat,
   };
+}
+
+/** The share of heads that leave the stage's usual way: of all alike, or by what each of them is like. */
+function toShare({ share, shareBy }: Pick<FileRemoval, "share" | "shareBy">, stage: string) {
+  if (shareBy === undefined) return { share: share as number };
+  const by = toShareBy(shareBy, stage);
+  return { share: Math.max(...by.points.map((point) => point.share)), shareBy: by };
+}
+
+function toShareBy({ weight, time, from, to, between }: FileShareBy, stage: string): ShareBy {
+  if (weight !== undefined) return { of: { kind: "live weight" }, between, points: weight };
+  const end = { stage, moment: "end" } as const;
+  return { of: { kind: "time", from: from!, to: to ?? end }, between, points: time! };
 }

@@ -1,25 +1,24 @@
 import { z } from "zod";
-import { rate } from "../../../text/units/index.ts";
+import { mass, rate, time } from "../../../text/units/index.ts";
+import { CREW_RULES, LATE_HELP, SHARED_CLOCKS, SOURCE_KINDS } from "../plan.ts";
+import { readGateStart } from "../readPoint.ts";
 import type { TextFiles } from "../textFiles.ts";
 import { CEILINGS } from "./ceilings.ts";
-import { crew } from "./crew.ts";
+import { crewName } from "./crewNames.ts";
 import { day } from "./day.ts";
-import { gate } from "./gate.ts";
-import { limit } from "./limit.ts";
+import { limit, point } from "./limit.ts";
 import { liveHandling } from "./liveHandling.ts";
 import { money } from "./money.ts";
+import { pay } from "./moneyText.ts";
 import { plantUtilities } from "./plantUtilities.ts";
 import { bodyParts, presentation } from "./presentation.ts";
-import { quantityAboveZero } from "./readBy.ts";
+import { quantity, quantityAboveZero, readBy, share } from "./readBy.ts";
 import { record } from "./record.ts";
-import { sharedBreakdown } from "./sharedBreakdown.ts";
-import { source } from "./source.ts";
 import { stage } from "./stage.ts";
-import { stunned } from "./stunned.ts";
 import { supply } from "./supply.ts";
-import { freeText, name } from "./text.ts";
-import { varyingQuantities } from "./varying.ts";
-import { vessel } from "./vessel.ts";
+import { freeText, name, reference } from "./text.ts";
+import { type VaryingQuantities, varyingQuantities } from "./varying.ts";
+import { whole } from "./whole.ts";
 
 /** The shape of the plan file. What one part says of another is checked by the rules; see `readPlan`. */
 export function planFile(files: TextFiles) {
@@ -94,3 +93,124 @@ export function planFile(files: TextFiles) {
 
 /** A plan file of sound shape: SI numbers, clock times in seconds after midnight, defaults filled in. */
 export type PlanFile = z.output<ReturnType<typeof planFile>>;
+
+/** Where figures come from. */
+function source() {
+  return record({
+    path: z
+      .string()
+      .max(500)
+      .default("")
+      .describe('What it speaks for: "" for the whole plan, "line.skinning" for that stage and all below it.'),
+    kind: z.enum(SOURCE_KINDS).describe("How far the figures can be trusted."),
+    note: freeText().default("").describe("Who, when, which document."),
+  });
+}
+
+/** At most so many heads between two points of their way. */
+function gate() {
+  return record({
+    name: name().describe("Name of the gate."),
+    from: readBy(readGateStart, { type: "string", pattern: "^start of .+$", examples: ["start of stunning"] }).describe(
+      "Where heads are held back: the start of a stage's work.",
+    ),
+    to: point().describe("Where they count no longer; further down the line."),
+    atMost: whole(1, CEILINGS.places).describe("Most heads between the two points."),
+  });
+}
+
+/** A tank, bin or trough that by-products run into. */
+function vessel() {
+  return record({
+    name: name().describe("Name of the vessel."),
+    capacity: quantityAboveZero(mass).describe("What it holds."),
+    emptyAt: quantityAboveZero(mass)
+      .optional()
+      .describe("Emptying is called for when so much is in it. Default: its capacity."),
+    emptying: quantity(time).describe("Time it takes to empty or exchange it."),
+    crew: crewName("Crew that gives one person for the emptying. Default: null, it needs nobody."),
+    whenFull: z
+      .enum(["stop", "spill"])
+      .default("stop")
+      .describe("Full: the stages that feed it stop, or it spills and the spill is counted."),
+  });
+}
+
+/** One breakdown that stops several stages at once. */
+function sharedBreakdown(varying: VaryingQuantities) {
+  return record({
+    name: name().describe("What stops them: the power, a control board, the compressor."),
+    stops: z
+      .array(reference())
+      .min(1)
+      .max(CEILINGS.stages)
+      .describe(
+        "Stations, on chains or not, chains and crate steps that it stops, by the names that results give them.",
+      ),
+    clock: z
+      .enum(SHARED_CLOCKS)
+      .default("any running")
+      .describe("Whether the uptime counts while any of them works, only while all of them do, or always."),
+    uptime: varying.timeAboveZero.describe("Time from the end of one repair to the next stop."),
+    repair: varying.time.describe("Time from the stop until they run again."),
+    crew: crewName(
+      "Crew that gives one person for the whole repair, first come first served. Default: null, help is always at hand.",
+    ),
+  });
+}
+
+/** A pool of people. */
+function crew() {
+  return record({
+    name: name().describe("Name of the crew."),
+    people: z
+      .union([whole(0, CEILINGS.people), z.record(z.string(), whole(0, CEILINGS.people))])
+      .describe(
+        "How many are there: one number for every shift, or a number by shift name (a shift not named has none).",
+      ),
+    rule: z
+      .enum(CREW_RULES)
+      .default("furthest downstream")
+      .describe("Which of the waiting stations gets a person who is free."),
+    walking: quantity(time)
+      .prefault("0 s")
+      .describe("Time to walk to another station than the last one; it counts as work. Default: none."),
+    absent: share()
+      .prefault(0)
+      .describe("Chance of each person, on their own, to be missing for the whole day. Default: 0."),
+    pay: pay().nullable().default(null).describe('Of one person; needs "money". Default: null, not reckoned.'),
+  });
+}
+
+/** What is done so that no stunned animal waits for its sticking. */
+function stunned() {
+  return record({
+    from: reference().describe("Station that stuns; on a chain or not."),
+    to: reference().describe("Station that sticks; further down the line, on a chain or not."),
+    hold: z
+      .boolean()
+      .default(true)
+      .describe(
+        "Stun a head only when, by all that is known at that instant, it can be stuck and begin to bleed without a wait (default).",
+      ),
+    late: late()
+      .nullable()
+      .default(null)
+      .describe("What is done for a head that waits all the same. Default: null, nothing."),
+  });
+}
+
+function late() {
+  return record({
+    after: quantityAboveZero(time).describe(
+      "Time from the end of stunning after which somebody is called to the head.",
+    ),
+    help: z
+      .enum(LATE_HELP)
+      .describe(
+        'What is done: "stun again", after which the time counts anew, or "stick there", where the head is: it goes on as stuck.',
+      ),
+    takes: quantity(time).describe("How long it takes, from when somebody is there."),
+    crew: crewName("Crew of which one person does it, before other work. Default: null, somebody is always at hand."),
+  });
+}

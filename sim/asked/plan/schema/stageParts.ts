@@ -1,15 +1,16 @@
 import { z } from "zod";
-import { mass, rate } from "../../../text/units/index.ts";
+import { mass, rate, time } from "../../../text/units/index.ts";
+import { SHARE_SHAPES } from "../plan.ts";
 import { stationBreakdowns } from "./breakdowns.ts";
 import { byProducts } from "./byProducts.ts";
 import { capital } from "./capital.ts";
 import { CEILINGS } from "./ceilings.ts";
 import { crewNames } from "./crewNames.ts";
+import { point } from "./limit.ts";
 import { pace } from "./pace.ts";
-import { quantityAboveZero, share } from "./readBy.ts";
+import { quantity, quantityAboveZero, share } from "./readBy.ts";
 import { record } from "./record.ts";
 import { settings } from "./settings.ts";
-import { shareBy } from "./shareBy.ts";
 import { name, reference } from "./text.ts";
 import { utilities } from "./utilities.ts";
 import type { VaryingQuantities } from "./varying.ts";
@@ -109,4 +110,36 @@ export function workParts(varying: VaryingQuantities) {
     peoplePerPosition: whole(1, CEILINGS.peoplePerPosition).default(1).describe("People it takes at each position."),
     breakdowns: stationBreakdowns(varying),
   };
+}
+
+/** A share that depends on the head's live weight, or on the time it took between two points of its way. */
+function shareBy() {
+  const atWeight = record({
+    at: quantityAboveZero(mass).describe("Live weight."),
+    share: share().describe("Share of heads of that weight."),
+  });
+  const atTime = record({
+    at: quantity(time).describe("Time between the two points."),
+    share: share().describe("Share of heads that took that time."),
+  });
+  return record({
+    weight: z
+      .array(atWeight)
+      .min(1)
+      .max(CEILINGS.sharePoints)
+      .optional()
+      .describe('The share by live weight, lightest first. Either this or "time".'),
+    time: z
+      .array(atTime)
+      .min(1)
+      .max(CEILINGS.sharePoints)
+      .optional()
+      .describe('The share by the time from "from" to "to", shortest first. Either this or "weight".'),
+    from: point().optional().describe("With time: where it starts."),
+    to: point().optional().describe("With time: where it ends. Default: the end of the work of this stage."),
+    between: z
+      .enum(SHARE_SHAPES)
+      .default("a line")
+      .describe("Whether the share runs straight from point to point, or goes in steps: each holds from its point on."),
+  });
 }

@@ -1,6 +1,5 @@
 import type { UniformStream } from "../../../maths/random/index.ts";
 import type { CompiledLine } from "../../line/index.ts";
-import { absentees } from "./absentees.ts";
 import { Headcount } from "./headcount.ts";
 import { rowsOf } from "./rowsOf.ts";
 import type { StageState } from "./stageState.ts";
@@ -71,4 +70,18 @@ export class CrewState {
 /** People of the shift who are not on a break. */
 export function peopleHere({ away, people }: CrewState): number {
   return Math.max(0, people - away);
+}
+
+/**
+ * How many of a crew's first n people are missing today, for n = 0 .. people. One draw per person, so that a smaller crew
+ * or another share keeps everybody else's luck.
+ */
+function absentees(people: number, share: number, stream: () => UniformStream): Int32Array {
+  const missing = new Int32Array(people + 1);
+  if (share === 0) return missing;
+  const draws = stream();
+  for (let person = 0; person < people; person++) {
+    missing[person + 1] = missing[person]! + (draws.next() < share ? 1 : 0);
+  }
+  return missing;
 }

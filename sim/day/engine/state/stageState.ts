@@ -1,24 +1,48 @@
 import { MOMENTS } from "../../../asked/plan/plan.ts";
 import type { Sampler, UniformStream } from "../../../maths/random/index.ts";
 import { CHAIN, type CompiledLine, DWELL, type StageColumns } from "../../line/index.ts";
+import { STATES } from "../dayRecord.ts";
 import type { ChainState } from "./chainState.ts";
 import { STARVED } from "./codes.ts";
 import type { CrewState } from "./crewState.ts";
 import { DwellEnds } from "./dwellEnds.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
-import { OwnHours } from "./ownHours.ts";
 import { Pace } from "./pace.ts";
 import { PositionState } from "./positionState.ts";
 import { rowsOf } from "./rowsOf.ts";
 import { Waiters } from "./waiters.ts";
+
+/**
+ * What a stage's own time needs to know of the day (see ownTime.ts): when it began and when its last head left, and its
+ * position-seconds by state at those moments. Changes with the first head, with each head that leaves, and when an idle
+ * stage changes its state; not with each event.
+ */
+class OwnHours {
+  // Seconds begin as NaN: see DayState.
+  /** Since when heads could reach it; NaN before. */
+  from = Number.NaN;
+  /** When the last head left; NaN before the first one did. */
+  left = Number.NaN;
+  hasBegun = false;
+  /** It has ended for good. */
+  isOver = false;
+  /** Nobody may work here by plan: a break, a pause, hours without its crews. */
+  isAway = false;
+  /** Position-seconds by state: when it began; when `left` was `leftSumsAt`; at the beginning of the absence under way. */
+  readonly fromSums = new Float64Array(STATES.length);
+  readonly leftSums = new Float64Array(STATES.length);
+  leftSumsAt = Number.NaN;
+  readonly awaySums = new Float64Array(STATES.length);
+  /** Position-seconds by state in earlier absences. */
+  readonly away = new Float64Array(STATES.length);
+}
 
 /*
  * StageState, PositionState, ChainState and CrewState name each other, as the things do: a position has its stage and the
  * crew at work there, a stage its crews and its chain, a chain its stations. It is the one ring of imports in the house
  * (tests/structure/imports.test.ts), of types but for the positions that a stage makes.
  */
-
 export const EVERY_MOMENT = (1 << MOMENTS.length) - 1;
 
 /** What a stage draws; null where nothing is left to chance. */

@@ -6,7 +6,6 @@ import type { PositionState } from "../state/positionState.ts";
 import type { StageState } from "../state/stageState.ts";
 import type { StunnedState } from "../state/stunnedState.ts";
 import type { Ahead } from "./ahead.ts";
-import { hasGateFor, hasVesselFor } from "./allowances.ts";
 import { standsBefore } from "./chainForecast.ts";
 import { freePlaces } from "./freePlaces.ts";
 import { bookHands, handsFor } from "./hands.ts";
@@ -20,8 +19,8 @@ import { secondsLeft } from "./secondsLeft.ts";
  * two and of the next one, from what is known at this instant. What comes up later (a breakdown, work that takes longer
  * than usual) cannot be in it.
  */
-
 const NEVER: Ahead = { comes: [], longestWait: Infinity };
+
 const ROUNDING = 1e-6;
 
 /** 0 when the next head may be stunned now; else seconds after which that is to be asked again, Infinity: nobody can say. */
@@ -141,4 +140,25 @@ function positionsFree(day: DayState, care: StunnedState, stage: StageState, han
 
 function endOf(day: DayState, care: StunnedState, position: PositionState): number {
   return day.now + (position.done ? 0 : secondsLeft(day, care, position));
+}
+
+/** The gates before the stage let so many heads more in. */
+function hasGateFor(day: DayState, { gates }: StageState, heads: number): boolean {
+  return gates.every((gate) => day.between[gate]!.heads + heads <= day.gates.atMost[gate]!);
+}
+
+/** The vessels that stop the stage when they are full are not full before the last of so many heads, of mean weight, is begun. */
+function hasVesselFor(day: DayState, stage: StageState, heads: number): boolean {
+  const { productVessel, productShare } = day.stages;
+  for (let row = stage.productFrom; row < stage.productTo; row++) {
+    const vessel = productVessel[row]!;
+    if (vessel < 0 || !day.vessels.stops[vessel]) continue;
+    const perHead = productShare[row]! * meanLiveKg(day);
+    if (day.vesselKg[vessel]! + (heads - 1) * perHead >= day.vessels.capacityKg[vessel]!) return false;
+  }
+  return true;
+}
+
+function meanLiveKg({ liveKg, hung }: DayState): number {
+  return hung > 0 ? liveKg / hung : 0;
 }

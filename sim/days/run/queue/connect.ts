@@ -1,8 +1,16 @@
 import { Redis } from "ioredis";
 import { shownAddress, withoutPassword } from "../index.ts";
-import { QueueProblem } from "./queueProblem.ts";
+
+/** The queue cannot be used: one sentence for people, without any password. */
+class QueueProblem extends Error {
+  constructor(message: string) {
+    super(message);
+    this.name = "QueueProblem";
+  }
+}
 
 const CONNECT_MS = 10_000;
+
 const LONGEST_RETRY_MS = 5000;
 
 /**

@@ -1,16 +1,21 @@
 import type { Queue } from "bullmq";
 import type { Redis } from "ioredis";
+import { z } from "zod";
 import { type Batch, type BatchResult, type DaySource, shownAddress } from "../index.ts";
-import type { MakerMark } from "../wire/index.ts";
+import { type MakerMark, parseExactJson } from "../wire/index.ts";
 import { Outstanding } from "./outstanding.ts";
-import type { Answer, Task } from "./payloads.ts";
-import { answerReader } from "./readAnswer.ts";
+import { type Answer, answerShape, type Task } from "./payloads.ts";
 import type { StudyStore } from "./studyStore.ts";
 
+const NAMED = z.looseObject({ task: z.string() });
+
 const JOBS_AT_ONCE = 500;
+
 const WAIT_SECONDS = 1;
+
 /** After so many waits without an answer, a look whether everything is in order. */
 const WAITS_BETWEEN_LOOKS = 5;
+
 const REFRESH_MS = 60_000;
 
 export interface QueueRunParts {
@@ -116,4 +121,24 @@ export class QueueRun {
 
 async function inParts<Item>(all: readonly Item[], work: (part: Item[]) => Promise<void>): Promise<void> {
   for (let from = 0; from < all.length; from += JOBS_AT_ONCE) await work(all.slice(from, from + JOBS_AT_ONCE));
+}
+
+/** Reads what workers send; of an answer that is not as it must be, what is left is which task it was about, if that. */
+export function answerReader(source: DaySource): (text: string) => Answer | null {
+  const shape = answerShape(source);
+  return (text) => {
+    const json = parsed(text);
+    const whole = shape.safeParse(json);
+    if (whole.success) return whole.data;
+    const named = NAMED.safeParse(json);
+    return named.success ? { task: named.data.task, error: "a worker's answer cannot be read" } : null;
+  };
+}
+
+function parsed(text: string): unknown {
+  try {
+    return parseExactJson(text);
+  } catch {
+    return undefined;
+  }
 }

@@ -1,11 +1,16 @@
 import { hostname } from "node:os";
-import { DelayedError, type Job } from "bullmq";
+import { DelayedError, type Job, UnrecoverableError } from "bullmq";
 import type { Redis } from "ioredis";
-import { exactJson, type MakerMark, makerDifference } from "../wire/index.ts";
-import { fetchTask, readTask } from "./fetchTask.ts";
-import { TASK, type Task } from "./payloads.ts";
+import { exactJson, type MakerMark, makerDifference, parseExactJson } from "../wire/index.ts";
+import { ABOUT, answersKey, STUDY_SECONDS, studyKey } from "./names.ts";
+import { PLAN_SHAPE, STUDY_ABOUT, TASK, type Task } from "./payloads.ts";
 import type { ThreadTask } from "./queueThread.ts";
-import { sendAnswer } from "./sendAnswer.ts";
+
+/** Only while the study is there: an answer that nobody waits for would be left lying. */
+const PUSH = `
+if redis.call("EXISTS", KEYS[1]) == 0 then return 0 end
+redis.call("RPUSH", KEYS[2], ARGV[1])
+return redis.call("EXPIRE", KEYS[2], ARGV[2])`;
 
 /** A task that was refused lies so long before the next worker may look at it. */
 const REFUSED_MS = 500;
@@ -60,4 +65,32 @@ export class TaskDesk {
     const task = TASK.safeParse(job?.data);
     if (task.success) await sendAnswer(redis, task.data.study, exactJson({ task: job!.id, error: message }));
   }
+}
+
+/** Sends an answer to whoever handed the study out. */
+async function sendAnswer(redis: Redis, study: string, text: string): Promise<void> {
+  await redis.eval(PUSH, 2, studyKey(study), answersKey(study), text, STUDY_SECONDS);
+}
+
+/** A task as the queue holds it, checked. One that is not as it must be is not tried again. */
+export function readTask(data: unknown): Task {
+  const task = TASK.safeParse(data);
+  if (!task.success) throw new UnrecoverableError("this is no task of gambrel");
+  return task.data;
+}
+
+/** Fetches what a task needs, and checks it. */
+async function fetchTask(redis: Redis, name: string, task: Task): Promise<ThreadTask> {
+  const { study, variant, first, count } = task;
+  const [about, plan] = await redis.hmget(studyKey(study), ABOUT, String(variant));
+  if (about == null || plan == null) {
+    throw new UnrecoverableError("the study is no longer in the queue: whoever handed it out has gone");
+  }
+  const checked = {
+    about: STUDY_ABOUT.safeParse(parseExactJson(about)),
+    plan: PLAN_SHAPE.safeParse(parseExactJson(plan)),
+  };
+  if (!checked.about.success || !checked.plan.success)
+    throw new UnrecoverableError("the study in the queue cannot be read");
+  return { task: name, study, about: checked.about.data, plan: checked.plan.data, batch: { variant, first, count } };
 }

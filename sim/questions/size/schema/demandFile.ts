@@ -16,16 +16,22 @@ import {
 } from "../../../asked/plan/index.ts";
 import { length, mass, speed, temperature, time } from "../../../text/units/index.ts";
 import { ALTERNATIVES } from "../alternatives.ts";
-import { assumable } from "./assumable.ts";
+import { assumedValue } from "../assumed.ts";
 import { handlingFile } from "./handlingFile.ts";
 import { stepFile } from "./stepFile.ts";
 
 const MOST_HEADS = 10_000_000;
+
 const MOST_PEAK = 3;
+
 const DAYS_OF_WEEK = 7;
+
 const MOST_SHIFTS = 10;
+
 const MOST_BREAKS = 20;
+
 const MOST_CRATES = 10_000;
+
 const MOST_PER_CRATE = 1000;
 
 /** The shape of the demand file. What one part says of another is checked by `demandFaults`. */
@@ -166,4 +172,12 @@ function chain() {
     filled: assumable("chain.filled", share(), "Share of the shackles that carry a head."),
     back: assumable("chain.back", quantity(time), "Way of a shackle back through its washer."),
   });
+}
+
+/** A key that may be left out: the assumption made for this path then stands in its place, and the description says so. */
+function assumable<Schema extends z.ZodType>(path: string, schema: Schema, words: string) {
+  const value = assumedValue(path);
+  return schema
+    .prefault(value as z.input<Schema>)
+    .describe(`${words} Assumed where it is left out: ${JSON.stringify(value)}.`);
 }

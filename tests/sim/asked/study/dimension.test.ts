@@ -1,9 +1,11 @@
 import { expect, it } from "vitest";
 import { changeAt } from "../../../../sim/asked/study/changeAt.ts";
-import { dimension } from "../../../../sim/asked/study/dimension.ts";
+import { dimension, levelWords } from "../../../../sim/asked/study/dimension.ts";
 
 const ENDS = (range: { at(fraction: number): unknown }) => [range.at(0), range.at(1)];
+
 const PLACES = dimension({ name: "places", path: "line.a.buffer", levels: [4, null] }, ENDS);
+
 const LINKED = dimension(
   {
     name: "pace",
@@ -14,6 +16,7 @@ const LINKED = dimension(
   },
   ENDS,
 );
+
 const WAY = dimension({ name: "way", options: [{ name: "as it is" }, { name: "short", remove: ["line.c"] }] }, ENDS);
 
 it("dimension names its levels and says what each changes, for one path, linked paths and options", () => {
@@ -33,4 +36,16 @@ it("changeAt joins the changes of one level each; -1 leaves the base's value", (
   expect(changeAt([PLACES, LINKED, WAY], [1, -1, 1])).toEqual({
     ...{ set: { "line.a.buffer": null }, insert: [], remove: ["line.c"] },
   });
+});
+
+it.each([
+  [12, "line.skinning.buffer", "12"],
+  ["5 s", "line.skinning.cycle", "5 s"],
+  [null, "line.skinning.buffer", "no limit"],
+  [null, "line.skinning.crew", "none"],
+  [true, "day.closing.finish", "true"],
+  [["early", "late"], "day.breaks[0].crews", "[early, late]"],
+  [{ lognormal: { mean: "5 s", cv: 0.3 } }, "line.skinning.cycle", "lognormal (mean 5 s, cv 0.3)"],
+])("levelWords shows %j at %s as %s", (value, path, words) => {
+  expect(levelWords(value, path)).toBe(words);
 });

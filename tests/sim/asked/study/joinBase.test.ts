@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import type { Variant } from "../../../../sim/asked/study/index.ts";
-import { joinBase } from "../../../../sim/asked/study/joinBase.ts";
+import { joinBase } from "../../../../sim/asked/study/readStudy.ts";
 import { readSmallPlan } from "../../../support/readSmallPlan.ts";
 
 const PLAN = readSmallPlan();

@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { readStudy, type Study } from "../../../../sim/asked/study/index.ts";
 import { usualResponses } from "../../../../sim/day/observations/index.ts";
-import { assembleResults } from "../../../../sim/days/run/assembleResults.ts";
+import { assembleResults, roundedTraces, screeningEffects } from "../../../../sim/days/run/assembleResults.ts";
 import { HAND_MADE_PLAN, handMadeDay } from "../../../support/handMadeDay.ts";
 import { HAND_MADE_STUDY, handMadeResults } from "../../../support/handMadeResults.ts";
+import { sampleFiles, samplePlan } from "../../asked/plan/samplePlan.ts";
 
 describe("assembleResults", () => {
   const results = handMadeResults();
@@ -62,4 +64,41 @@ describe("assembleResults", () => {
     const outcomes = study.variants.map(() => [{ values: {}, day: handMadeDay() }]);
     expect(() => assembleResults(study, outcomes, { gambrel: "1", command: "c" })).toThrow(/"heads per hour"/);
   });
+});
+
+const factors = [
+  { name: "places", path: "line.bleeding.places", from: 10, to: 40 },
+  { name: "dwell", path: "line.bleeding.dwell", from: "2 min", to: "3 min" },
+  { name: "buffer", path: "line.skinning.buffer", levels: [0, 2, 4, null] },
+];
+
+const read = (design: unknown) => readStudy({ name: "s", plan: samplePlan(), design }, sampleFiles).study as Study;
+
+it("screeningEffects finds the slopes of a straight line over a study's own trajectories", () => {
+  const study = read({ screening: { factors, trajectories: 5 } });
+  const means = study.variants.map(({ levels }) => 100 + 2 * levels[0]! - levels[1]!);
+  const found = screeningEffects(study, means, 0.95)!;
+  // Levels 0 to 3 are the whole range, so one level is a third of it.
+  expect(found.map((effect) => effect!.mu)).toEqual([6, -3, 0].map((mu) => expect.closeTo(mu, 10)));
+  expect(found.map((effect) => effect!.n)).toEqual([5, 5, 5]);
+});
+
+it("screeningEffects has nothing to say of another design", () => {
+  expect(screeningEffects(read({ list: [{ name: "a", remove: ["limits"] }] }), [1, 2], 0.95)).toBeNull();
+});
+
+it("rounds means and position-seconds to a millionth and leaves troughs, peaks and exact traces alone", () => {
+  const traces = structuredClone(handMadeResults().variants[0]!.day.traces!);
+  const [queue] = traces.queues;
+  if (queue?.kind !== "binned") throw new Error("the hand-made queue is in bins");
+  queue.mean = [1 / 3, 2.00000049];
+  queue.high = [2.12345, 5];
+  traces.states[0]!.seconds[0] = 29.99999951;
+  traces.out = { ...queue, name: "out" };
+  const rounded = roundedTraces(traces);
+  expect(rounded.queues[0]).toEqual({ ...queue, mean: [0.333333, 2] });
+  expect(rounded.states[0]!.seconds[0]).toBe(30);
+  expect(roundedTraces(rounded)).toEqual(rounded);
+  const exact = { kind: "exact" as const, name: "out", endSeconds: 60, times: [0, 12.3456789], values: [0, 1] };
+  expect(roundedTraces({ ...traces, out: exact })).toEqual({ ...traces, out: exact });
 });

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import type { ResponseInfo } from "../../../../sim/day/observations/index.ts";
-import { precisionWords } from "../../../../sim/days/run/precisionWords.ts";
+import { precisionWords } from "../../../../sim/days/run/studyProgress.ts";
 import { sequentialState } from "../../../../sim/maths/statistics/index.ts";
 import { BASE_SAMPLE } from "../../../support/workedSample.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { morrisTrajectories } from "../../../../sim/asked/study/morrisTrajectories.ts";
+import { morrisTrajectories } from "../../../../sim/asked/study/draftScreening.ts";
 import { elementaryEffects, type TrajectoryPoint } from "../../../../sim/maths/statistics/index.ts";
 
 function walk(points: readonly number[][], response: (x: readonly number[]) => number | null): TrajectoryPoint[] {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { quantileRanks } from "../../../../sim/maths/statistics/index.ts";
+import { logBinomial } from "../../../../sim/maths/statistics/quantileRanks.ts";
 
 describe("quantileRanks", () => {
   it("encloses the median of 20 values by the 6th and the 15th, exact cover 0.958611 (binomial, Conover 1999)", () => {
@@ -39,4 +40,15 @@ describe("quantileRanks", () => {
     expect(() => quantileRanks(10, 1, 0.95)).toThrow(RangeError);
     expect(() => quantileRanks(10, 0.5, 95)).toThrow(RangeError);
   });
+});
+
+it("is the logarithm of the entry in Pascal's triangle", () => {
+  expect(Math.exp(logBinomial(10, 3))).toBeCloseTo(120, 9);
+  expect(logBinomial(10, 0)).toBeCloseTo(0, 12);
+  expect(logBinomial(10, 10)).toBeCloseTo(0, 12);
+});
+
+it("works where the factorials themselves overflow", () => {
+  // Pascal's rule: C(1000, 500) = 2 C(999, 499).
+  expect(logBinomial(1000, 500) - logBinomial(999, 499)).toBeCloseTo(Math.log(2), 9);
 });

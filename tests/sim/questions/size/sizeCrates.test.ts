@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { WAYS } from "../../../../sim/asked/plan/index.ts";
 import { requiredRate } from "../../../../sim/questions/size/requiredRate.ts";
 import { sizeCrateSteps, sizeCrates } from "../../../../sim/questions/size/sizeCrates.ts";
-import { sizeCrews, sizeMaintenance } from "../../../../sim/questions/size/sizeCrews.ts";
+import { sizeCrews, sizeMaintenance } from "../../../../sim/questions/size/sizePlant.ts";
 import { NOTHING_EXTRA, sizeStations } from "../../../../sim/questions/size/sizeStations.ts";
 import { sizeUtilities } from "../../../../sim/questions/size/sizeUtilities.ts";
 import { demandOf } from "../../../support/demands.ts";

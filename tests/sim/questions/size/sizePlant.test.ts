@@ -4,8 +4,14 @@ import { readPlan } from "../../../../sim/asked/plan/index.ts";
 import { runDay } from "../../../../sim/day/engine/index.ts";
 import { compileLine } from "../../../../sim/day/line/index.ts";
 import { measure } from "../../../../sim/day/observations/index.ts";
+import { meanOf } from "../../../../sim/maths/random/index.ts";
 import { ALTERNATIVES, readDemand, sizePlant } from "../../../../sim/questions/size/index.ts";
-import { demandFaults, demandFile, designOf, NO_FILES, weeklyDemand } from "../../../support/demands.ts";
+import { requiredRate } from "../../../../sim/questions/size/requiredRate.ts";
+import { sizeCrates } from "../../../../sim/questions/size/sizeCrates.ts";
+import { sizeByProducts, sizeChain, withWalking } from "../../../../sim/questions/size/sizePlant.ts";
+import { NOTHING_EXTRA, sizeStations } from "../../../../sim/questions/size/sizeStations.ts";
+import { sizeUtilities } from "../../../../sim/questions/size/sizeUtilities.ts";
+import { demandFaults, demandFile, demandOf, designOf, NO_FILES, weeklyDemand } from "../../../support/demands.ts";
 import { replicate } from "../../../support/replicate.ts";
 
 const weekly = () => {
@@ -153,4 +159,72 @@ describe("sizePlant", () => {
     const work = design.crews.reduce((sum, { load, people }) => sum + load * people, 0);
     expect(design.balance).toBeCloseTo(work / design.people, 12);
   });
+});
+
+it("withWalking adds a walk to every cycle of a post that has several steps, and to no other", () => {
+  const { plan } = designOf({ week: { heads: 2500, days: 5 }, alternative: "compact plant" });
+  const walked = withWalking(plan);
+  const cycle = ({ line }: typeof plan, name: string) => {
+    const stage = line.find((each) => each.name === name)!;
+    return stage.kind === "station" ? meanOf(stage.cycleSeconds) : Number.NaN;
+  };
+  expect(cycle(walked, "evisceration") - cycle(plan, "evisceration")).toBeCloseTo(1, 9);
+  expect(cycle(walked, "inspection")).toBe(cycle(plan, "inspection"));
+  expect(cycle(walked, "skinning")).toBe(cycle(plan, "skinning"));
+  const [before, after] = [plan, walked].map(({ liveHandling }) => meanOf(liveHandling!.back[0]!.secondsPerCycle));
+  expect(after! - before!).toBeCloseTo(1, 9);
+  expect(withWalking(designOf().plan)).toEqual(designOf().plan);
+});
+
+it("sizeByProducts adds up what the steps take off, vessels enough to take what comes while one is emptied", () => {
+  const animals = { deadOnArrival: 0, condemned: 0, liveWeight: "2 kg", yield: "50 %" };
+  const byProducts = { vessel: "50 kg", emptying: "10 min" };
+  const demand = demandOf({
+    animals,
+    byProducts,
+    steps: { sticking: { takesOff: [{ name: "blood", share: "5 %" }] } },
+  });
+  const rate = requiredRate(demand);
+  const blood = sizeByProducts(demand, rate).find(({ name }) => name === "blood")!;
+  expect(blood.kgPerDay).toBeCloseTo(rate.headsPerDay * 0.1, 9);
+  expect(blood.emptyingsPerDay).toBe(Math.ceil((rate.headsPerDay * 0.1) / 50));
+  expect(blood.vessels).toBe(Math.ceil((rate.designHeadsPerSecond * 0.1 * 600) / 50));
+});
+
+it("sizeUtilities adds water by head and by the hour, fresh water of crate washing, and the power of every machine", () => {
+  const steps = {
+    evisceration: { waterPerHead: "2 L", waterPerHour: "100 L/h" },
+    skinning: { positions: 2, power: "3 kW", waterPerHead: "0 L" },
+    "four-leg cutting": { power: "1 kW" },
+    "final trim": { waterPerHead: "0 L" },
+    chilling: { power: "5 kW" },
+  };
+  const demand = demandOf({
+    animals: { deadOnArrival: 0 },
+    steps,
+    crates: { handling: { "hand-slid": { washing: { waterPerCrate: "10 L", waterReused: "40 %" } } } },
+  });
+  const rate = requiredRate(demand);
+  const handling = demand.handling["hand-slid"];
+  const crates = sizeCrates(demand, rate, handling);
+  const stations = sizeStations(demand, rate.designHeadsPerSecond, NOTHING_EXTRA);
+  const found = sizeUtilities(demand, rate, crates, { stations, handling, chiller: null });
+  expect(found.litresPerDay).toBeCloseTo(rate.headsPerDay * 2 + 800 + crates.perDay * 6, 6);
+  expect(found.kilowatts).toBeCloseTo(6 + 1 + 5, 9);
+  expect(found.kilowattHoursPerDay).toBeCloseTo(12 * 8, 9);
+});
+
+it("sizeChain brings a shackle for every head and some empty ones, and keeps each head its time", () => {
+  const chain = { pitch: "0.3 m", filled: "80 %", back: "60 s" };
+  const demand = demandOf({
+    animals: { deadOnArrival: 0 },
+    chain,
+    steps: { bleeding: { dwell: "100 s" }, sticking: { travel: null } },
+  });
+  const { metresPerSecond, metres, shackles } = sizeChain(demand, 0.2)!;
+  expect(metresPerSecond).toBeCloseTo(0.25 * 0.3, 12);
+  expect(metres / metresPerSecond).toBeGreaterThanOrEqual(100 - 1e-9);
+  expect(metres).toBeCloseTo(25 * 0.3, 9);
+  expect(shackles).toBe(25 + 15 + 1);
+  expect(sizeChain(demandOf({ steps: { bleeding: { leftOut: true } } }), 0.2)).toBeNull();
 });

@@ -19,8 +19,8 @@ import {
 } from "../../../../../sim/questions/fit/checks/index.ts";
 import { FAMILIES } from "../../../../../sim/questions/fit/families/index.ts";
 import type { Fitted } from "../../../../../sim/questions/fit/family.ts";
+import { resolutionOf } from "../../../../../sim/questions/fit/fitColumn.ts";
 import { fitMixture } from "../../../../../sim/questions/fit/mixture.ts";
-import { resolutionOf } from "../../../../../sim/questions/fit/resolution.ts";
 import { sampleOf } from "../../../../../sim/questions/fit/sample.ts";
 import { cephes } from "../../../../support/cephes.ts";
 import { CYCLES, drawnTimes } from "../../../../support/timeStudies.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { latinHypercube } from "../../../../sim/asked/study/latinHypercube.ts";
+import { latinHypercube } from "../../../../sim/asked/study/draftLatinHypercube.ts";
 
 describe("latinHypercube (McKay, Beckman and Conover 1979)", () => {
   it("has one point in every slice of every factor, over a range of sizes", () => {

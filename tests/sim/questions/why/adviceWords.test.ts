@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { sizeWords, spreadWords } from "../../../../sim/questions/why/worthWords.ts";
+import { sizeWords, spreadWords } from "../../../../sim/questions/why/adviceWords.ts";
 
 const END = { key: "finish", label: "", unit: "s", format: "clock" as const, better: "less" as const };
 const RATE = {

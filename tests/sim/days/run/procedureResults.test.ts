@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import type { ResponseInfo } from "../../../../sim/day/observations/index.ts";
-import { stoppingWords } from "../../../../sim/days/run/stoppingWords.ts";
+import { stoppingWords } from "../../../../sim/days/run/procedureResults.ts";
 import { sequentialState } from "../../../../sim/maths/statistics/index.ts";
 import { threeVariants } from "../../../support/threeVariants.ts";
 

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { neighbours } from "../../../../sim/questions/improve/neighbours.ts";
+import { neighbours } from "../../../../sim/questions/improve/search.ts";
 import { isAllowed, spent } from "../../../../sim/questions/improve/space.ts";
 import { caseQuestion } from "../../../support/improving.ts";
 

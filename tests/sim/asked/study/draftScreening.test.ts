@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { morrisTrajectories } from "../../../../sim/asked/study/morrisTrajectories.ts";
+import { morrisTrajectories } from "../../../../sim/asked/study/draftScreening.ts";
 
 describe("morrisTrajectories (Morris 1991)", () => {
   it("moves every factor once, one at a time, by half the levels, and stays on the grid", () => {

@@ -1,6 +1,6 @@
 import { resolve } from "node:path";
 import { expect, it } from "vitest";
-import { licencesOf } from "../../../../viz/page/build/licences.ts";
+import { licencesOf } from "../../../../viz/page/build/oneFile.ts";
 
 const ROOT = resolve(import.meta.dirname, "../../../..");
 const inPackage = (path: string) => resolve(ROOT, "node_modules", path);
