@@ -1,8 +1,9 @@
 // Study results -> files
 
-// Study results -> columns -> pictures
-export * from "./charts/index.ts";
 export { type ChartContext, svgText, type ThemeName } from "./frame/index.ts";
+// Study results -> columns -> pictures
+export * from "./pictures/index.ts";
+export * from "./pictures/index.ts";
 export {
   CAUTIONS,
   chartFiles,
@@ -14,7 +15,6 @@ export {
   renderReport,
   serverDocument,
 } from "./report/index.ts";
-export * from "./views/index.ts";
 // Study results -> sentences
 export {
   answer,

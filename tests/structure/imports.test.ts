@@ -43,12 +43,10 @@ const ROOMS: Record<string, string[]> = {
 const VIZ: Record<string, string[]> = {
   frame: [],
   marks: ["frame"],
-  charts: ["frame", "marks"],
   words: ["frame"],
-  views: ["frame", "marks", "charts", "words"],
-  tables: ["frame", "marks", "charts"],
-  report: ["frame", "marks", "charts", "tables", "views", "words"],
-  page: ["frame", "marks", "charts", "views", "words", "report"],
+  pictures: ["frame", "marks", "words"],
+  report: ["frame", "marks", "pictures", "words"],
+  page: ["frame", "marks", "pictures", "words", "report"],
 };
 /** The one room of viz/ that runs the simulator, in the browser's workers; nothing else may import it. */
 const PAGE = "viz/page/";

@@ -1,6 +1,6 @@
 import type { StudyResults } from "../contract.ts";
-import type { ChartTable } from "../tables/index.ts";
-import { inputRows } from "../views/index.ts";
+import type { ChartTable } from "../pictures/index.ts";
+import { inputRows } from "../pictures/index.ts";
 import { studyCharts } from "./studyCharts.ts";
 
 /** The figures of all pictures of a study as tables, by the name of the picture's file, and every input with its source. */

@@ -1,6 +1,6 @@
 import { decimalsFor, formatDecimals } from "../../sim/text/units/index.ts";
 import { type ChartContext, svgText } from "../frame/index.ts";
-import type { Cell, ChartTable, TimeReadings } from "../tables/index.ts";
+import type { Cell, ChartTable, TimeReadings } from "../pictures/index.ts";
 import { html, type Markup, trusted, unbroken } from "./html.ts";
 import { packedReadings } from "./packedReadings.ts";
 import type { PlannedChart } from "./studyCharts.ts";

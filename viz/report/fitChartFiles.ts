@@ -1,7 +1,6 @@
-import { histogramChart, probabilityChart } from "../charts/index.ts";
 import type { ColumnFit, FitPicture } from "../contract.ts";
 import { svgText, type ThemeName } from "../frame/index.ts";
-import { histogramView, probabilityView } from "../views/index.ts";
+import { histogramChart, histogramView, probabilityChart, probabilityView } from "../pictures/index.ts";
 import { serverDocument } from "./serverDocument.ts";
 import { slug } from "./studyCharts.ts";
 

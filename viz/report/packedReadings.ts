@@ -1,4 +1,4 @@
-import type { TimeReadings, TimeSeries } from "../tables/index.ts";
+import type { TimeReadings, TimeSeries } from "../pictures/index.ts";
 
 /**
  * What a page needs to read a picture off at an instant, as little as will do: short keys, numbers to a tenth. The page's

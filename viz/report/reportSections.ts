@@ -1,7 +1,7 @@
 import { formatConfidence, formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { headsOutView, type InputRow, inputRows } from "../views/index.ts";
+import { headsOutView, type InputRow, inputRows } from "../pictures/index.ts";
 import {
   answer,
   differenceIn,

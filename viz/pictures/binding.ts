@@ -1,0 +1,179 @@
+import { scaleLinear } from "d3";
+import { formatConfidence, formatDecimals } from "../../sim/text/units/index.ts";
+import type { StudyResults, VariantResults, Why } from "../contract.ts";
+import {
+  type ChartContext,
+  type ChartFrame,
+  type ChartWords,
+  chartFrame,
+  drawBottomAxis,
+  drawText,
+  emptyChart,
+  FILLS,
+  isolated,
+  readable,
+  type Texture,
+  textureFill,
+  textWidth,
+  wrapText,
+} from "../frame/index.ts";
+import { drawFootnote, drawKey } from "../marks/index.ts";
+import {
+  CAUSE_KINDS,
+  causeWords,
+  isSingleDay,
+  observationNoun,
+  observationsOf,
+  quoted,
+  shareEstimate,
+  spanEstimate,
+  timesEstimate,
+} from "../words/index.ts";
+import { drawFigures, figureGutter } from "./response.ts";
+
+/** What one cause at one stage added to the day. */
+export interface BindingRow {
+  stage: string;
+  cause: string;
+  /** Index into the kinds: a kind of cause has the same look in every picture. */
+  kind: number;
+  seconds: number;
+  /** Interval over days; null for a single day. */
+  low: number | null;
+  high: number | null;
+  /** The time and its share of the day in words. */
+  text: string;
+}
+
+export interface BindingColumns extends ChartWords {
+  /** Names of the kinds of causes; the key shows those that a row has. */
+  kinds: readonly string[];
+  /** The largest first. */
+  rows: readonly BindingRow[];
+  footnote: string;
+}
+
+const GUTTER = 210;
+
+const WIDEST_GUTTER = 250;
+
+const TEXT_GUTTER = 176;
+
+const ROW = 30;
+
+const TEXTURES: readonly Texture[] = ["plain", "rising", "dots", "level", "cross", "upright", "falling"];
+
+const MOST_ROWS = 12;
+
+/** What the end of a variant's work was owed to, the longest first; what is left out stands below. */
+export function bindingView(results: StudyResults, variant: VariantResults, why: Why): BindingColumns {
+  const told = why.parts.slice(0, MOST_ROWS);
+  const rest = why.total.mean - told.reduce((sum, { seconds }) => sum + seconds.mean, 0);
+  return {
+    title: "What the line waited for, up to the end of work",
+    caption: "The longest bar is where time is to be won; its texture says by what kind of change",
+    subtitle: `${whyScope(results, variant)}. Together they are the ${spanEstimate(why.total)} from the day's start to the end of work`,
+    description: describe(why),
+    kinds: CAUSE_KINDS,
+    rows: told.map((part) => {
+      const { where, what, kind } = causeWords(part);
+      const { mean, low, high } = part.seconds;
+      const share = timesEstimate(part.seconds, 1 / why.total.mean);
+      return {
+        stage: where,
+        cause: what,
+        kind,
+        seconds: mean,
+        low,
+        high,
+        text: `${spanEstimate(part.seconds)}\n${shareEstimate({ ...share, low: null, high: null })} of it`,
+      };
+    }),
+    footnote:
+      rest > 0.0005 * why.total.mean
+        ? `All else together: ${spanEstimate({ ...why.total, mean: rest, low: null, high: null })}, ${formatDecimals((100 * rest) / why.total.mean, 1)} %.`
+        : "",
+  };
+}
+
+/** "“base”, mean over 25 days with its 95 % interval" or "one day, no interval". */
+export function whyScope(results: StudyResults, variant: VariantResults): string {
+  if (isSingleDay(results)) return "One day, no interval";
+  const { confidence } = results.study;
+  return `${quoted(variant.name)}, mean over ${observationsOf(results, variant)} ${observationNoun(results)} with its ${formatConfidence(confidence)} interval`;
+}
+
+function describe({ stages, parts }: Why): string {
+  const shares = stages.slice(0, 4).map(({ stage, share }) => `${isolated(stage)} ${shareEstimate(share)}`);
+  const first = parts[0];
+  if (first === undefined) return "Nothing held the day up.";
+  const { where, what } = causeWords(first);
+  return `Most of the time to the end of work the line waited for ${where}, ${what}: ${spanEstimate(first.seconds)}. By stage, all causes together: ${shares.join(", ")}.`;
+}
+
+/** What the day's length is made of: one bar for each stage and cause, the cause told by texture and by name. */
+export function bindingChart(columns: BindingColumns, context: ChartContext): SVGSVGElement {
+  if (columns.rows.length === 0) return emptyChart(columns, "Nothing held the day up.", context);
+  const frame = chartFrame(columns, context);
+  const found = [...new Set(columns.rows.map(({ kind }) => kind))].sort((a, b) => a - b);
+  const fills = new Map(found.map((kind) => [kind, kindFill(frame, kind)]));
+  const key = found.map((kind) => ({ name: columns.kinds[kind] ?? "", fill: fills.get(kind)! }));
+  const top = drawKey(frame, key, frame.top + 4) + 18;
+  const bottom = top + columns.rows.length * ROW;
+  const gutter = causeGutter(columns.rows);
+  const figures = figureGutter(columns.rows, TEXT_GUTTER);
+  const most = Math.max(...columns.rows.map((row) => row.high ?? row.seconds));
+  const value = scaleLinear()
+    .domain([0, most * 1.02 || 1])
+    .range([frame.left + gutter, frame.right - figures]);
+  const quantity = { kind: "duration", label: "time waited for it" } as const;
+  const end = drawBottomAxis(frame.body, value, quantity, top, bottom, frame.colour);
+  columns.rows.forEach((row, index) => {
+    drawCause(frame, row, gutter - 10, top + index * ROW);
+    drawBar(frame, row, fills.get(row.kind)!, value, top + index * ROW);
+    drawFigures(frame, row.text, top + (index + 0.5) * ROW, figures - 12);
+  });
+  return frame.finish(drawFootnote(frame, columns.footnote, end));
+}
+
+/** Six fills and seven textures: no two of the first 42 kinds look the same. */
+function kindFill(frame: ChartFrame, kind: number): string {
+  const colour = frame.colour(FILLS[kind % FILLS.length]!);
+  return textureFill(
+    frame.defs,
+    frame.id(`kind-${kind}`),
+    TEXTURES[kind % TEXTURES.length]!,
+    colour,
+    frame.colour("ink"),
+  );
+}
+
+/** Pixels for stage and cause at the left: enough for the longest, up to 250. */
+function causeGutter(rows: readonly BindingRow[]): number {
+  const widths = rows.flatMap(({ stage, cause }) => [textWidth(stage, 11, true), textWidth(cause, 11)]);
+  return Math.min(WIDEST_GUTTER, Math.max(GUTTER, Math.ceil(Math.max(...widths)) + 12));
+}
+
+function drawCause(frame: ChartFrame, row: BindingRow, room: number, top: number): void {
+  const [name = ""] = wrapText(row.stage, room, 11, 1, true);
+  const [cause = ""] = wrapText(row.cause, room, 11, 1);
+  drawText(frame.body, frame.left, top + 13, name, { bold: true });
+  drawText(frame.body, frame.left, top + 26, cause, { fill: frame.colour("muted") });
+}
+
+function drawBar(frame: ChartFrame, row: BindingRow, fill: string, value: (v: number) => number, top: number): void {
+  const group = readable(frame.body, `${row.stage}, ${row.cause}: ${row.text}`);
+  const bar = group
+    .append("rect")
+    .attr("x", value(0))
+    .attr("y", top + 6)
+    .attr("height", ROW - 12);
+  bar.attr("width", Math.max(1, value(row.seconds) - value(0)).toFixed(1)).attr("fill", fill);
+  bar.attr("stroke", frame.colour("muted")).attr("stroke-width", 0.6);
+  if (row.low !== null && row.high !== null) {
+    const y = top + ROW / 2;
+    const [from, to] = [value(Math.max(0, row.low)).toFixed(1), value(row.high).toFixed(1)];
+    const whisker = group.append("path").attr("d", `M${from},${y - 4}v8M${from},${y}H${to}M${to},${y - 4}v8`);
+    whisker.attr("fill", "none").attr("stroke", frame.colour("ink")).attr("stroke-width", 1.4);
+  }
+}

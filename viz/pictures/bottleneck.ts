@@ -1,0 +1,177 @@
+import { formatDecimals } from "../../sim/text/units/index.ts";
+import type { StudyResults, VariantResults } from "../contract.ts";
+import {
+  type ChartContext,
+  type ChartFrame,
+  type ChartWords,
+  chartFrame,
+  drawClockAxis,
+  drawClockGrid,
+  drawPauses,
+  drawText,
+  emptyChart,
+  isolated,
+  type PauseBand,
+  readable,
+  type TimeScale,
+  textureFill,
+  timePlot,
+  timeScale,
+  wrapText,
+} from "../frame/index.ts";
+import { drawFootnote, drawKey } from "../marks/index.ts";
+import { isSingleDay, observationNoun, observationsOf, shareEstimate } from "../words/index.ts";
+import { dayScene, dayWords } from "./dayScene.ts";
+import { spansOfStages } from "./spansOfStages.ts";
+
+/** A time in which a stage held the line back: by itself, or while the bottleneck went over to or from another one. */
+export interface BottleneckSpan {
+  stage: string;
+  from: number;
+  to: number;
+  kind: "sole" | "shifting";
+}
+
+export interface BottleneckColumns extends ChartWords {
+  startClockSeconds: number;
+  endSeconds: number;
+  pauses: readonly PauseBand[];
+  /** In line order, with the share of the day in words, one or two lines. */
+  stages: readonly { name: string; note: string }[];
+  spans: readonly BottleneckSpan[];
+  footnote: string;
+}
+
+const ROW = 26;
+
+const GAP = 6;
+
+const GUTTER = 150;
+
+const NOTE = 150;
+
+/** A stage that was the bottleneck for less of the day than this is named below the picture only. */
+const LEAST_SHARE = 0.005;
+
+/** Which stage held the line back when, on a variant's traced day; null where that was not recorded. */
+export function bottleneckView(results: StudyResults, variant: VariantResults): BottleneckColumns | null {
+  const { binding } = variant.day;
+  const spans = binding?.bottleneck.spans ?? null;
+  if (binding === null || spans === null) return null;
+  const { shares } = binding.bottleneck;
+  const drawn = shares.filter(({ sole, shifting }) => sole + shifting >= LEAST_SHARE);
+  const brief = shares.filter((share) => !drawn.includes(share) && share.sole + share.shifting > 0);
+  const names = new Set(drawn.map(({ stage }) => stage));
+  return {
+    ...dayScene(results, variant),
+    title: "Where the bottleneck was",
+    caption:
+      "Solid: this stage alone held the line back; hatched: the bottleneck was going over from one stage to another",
+    subtitle: `Longest active period (Roser, Nakano and Tanaka 2002) up to the end of work, shares of that time, ${dayWords(results, variant)}`,
+    description: describe(results, variant, drawn),
+    stages: drawn.map(({ stage, sole, shifting }) => ({
+      name: isolated(stage),
+      note: `${percent(sole)} alone\n${percent(shifting)} shifting`,
+    })),
+    spans: spans.flatMap(({ fromSeconds, toSeconds, stages }) =>
+      stages
+        .filter((stage) => names.has(stage))
+        .map((stage) => ({
+          stage: isolated(stage),
+          from: fromSeconds,
+          to: toSeconds,
+          kind: stages.length === 1 ? ("sole" as const) : ("shifting" as const),
+        })),
+    ),
+    footnote:
+      brief.length === 0
+        ? ""
+        : `For less than ${LEAST_SHARE * 100} % of the time: ${brief.map(({ stage }) => isolated(stage)).join(", ")}.`,
+  };
+}
+
+function percent(share: number): string {
+  return `${formatDecimals(share * 100, 0)} %`;
+}
+
+function describe(
+  results: StudyResults,
+  variant: VariantResults,
+  shares: readonly { stage: string; sole: number; shifting: number }[],
+): string {
+  const most = [...shares].sort((a, b) => b.sole - a.sole)[0];
+  if (most === undefined) return "No stage was the bottleneck for long.";
+  const all = shares.map(({ stage, sole, shifting }) => {
+    return `${isolated(stage)} ${percent(sole)} alone and ${percent(shifting)} shifting`;
+  });
+  return `On this day ${isolated(most.stage)} was the bottleneck longest. ${all.join("; ")}.${overDays(results, variant)}`;
+}
+
+/** One day is one draw; the study knows how it is over all of them. */
+function overDays(results: StudyResults, variant: VariantResults): string {
+  if (isSingleDay(results) || variant.why === null) return "";
+  const [most] = [...variant.why.bottleneck].sort((a, b) => b.sole.mean - a.sole.mean);
+  if (most === undefined) return "";
+  const over = `${observationsOf(results, variant)} ${observationNoun(results)}`;
+  return ` Over all ${over} ${isolated(most.stage)} comes first: alone ${shareEstimate(most.sole)}, shifting ${shareEstimate(most.shifting)}.`;
+}
+
+/** Which stage held the line back when: stages in line order down the side, the clock across. */
+export function bottleneckChart(columns: BottleneckColumns, context: ChartContext): SVGSVGElement {
+  if (columns.spans.length === 0)
+    return emptyChart(columns, columns.footnote || "No stage worked without a pause for long enough.", context);
+  const frame = chartFrame(columns, context);
+  const ink = frame.colour("line");
+  const fills = {
+    sole: ink,
+    shifting: textureFill(frame.defs, frame.id("shifting"), "rising", frame.colour("range"), ink),
+  };
+  const key = [
+    { name: "the bottleneck by itself", fill: fills.sole },
+    { name: "shifting to or from another stage", fill: fills.shifting },
+  ];
+  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - NOTE);
+  const top = drawKey(frame, key, frame.top + 4) + 26;
+  const bottom = top + columns.stages.length * (ROW + GAP) - GAP;
+  timePlot(frame, top, bottom);
+  drawPauses(frame.body, columns.pauses, time, top - 4, bottom + 4, frame.colour("pause"), frame.colour("muted"));
+  drawClockGrid(frame.body, time, columns.startClockSeconds, top, bottom, frame.colour);
+  const spansOf = spansOfStages(columns);
+  columns.stages.forEach((stage, index) => {
+    drawStage(frame, stage, spansOf(stage.name), fills, time, top + index * (ROW + GAP));
+  });
+  const end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 6, frame.colour);
+  return frame.finish(drawFootnote(frame, columns.footnote, end));
+}
+
+function drawStage(
+  frame: ChartFrame,
+  stage: BottleneckColumns["stages"][number],
+  spans: readonly BottleneckSpan[],
+  fills: Record<BottleneckSpan["kind"], string>,
+  time: TimeScale,
+  top: number,
+): void {
+  const group = readable(frame.body, `${stage.name}: ${stage.note}`);
+  const [left, right] = time.range() as [number, number];
+  wrapText(stage.name, GUTTER - 10, 11, 1, true).forEach((line) => {
+    drawText(group, frame.left, top + ROW / 2 + 4, line, { bold: true });
+  });
+  const floor = group.append("path").attr("d", `M${left},${top + ROW}H${right}`);
+  floor.attr("stroke", frame.colour("rule")).attr("stroke-width", 0.7);
+  // One path a kind keeps a strip of a thousand pieces small; a piece is never thinner than it can be seen.
+  for (const kind of ["shifting", "sole"] as const) {
+    const pieces = spans.filter((span) => span.kind === kind && span.to > span.from);
+    if (pieces.length === 0) continue;
+    const [from, to] = kind === "sole" ? [top + 2, top + ROW] : [top + 8, top + ROW];
+    const path = pieces.map((span) => {
+      const x = time(span.from);
+      return `M${x.toFixed(1)},${from}h${Math.max(0.4, time(span.to) - x).toFixed(1)}V${to}H${x.toFixed(1)}Z`;
+    });
+    group.append("path").attr("d", path.join("")).attr("fill", fills[kind]);
+  }
+  const lines = stage.note.split("\n").flatMap((part) => wrapText(part, NOTE - 14, 11, 1));
+  lines.forEach((line, i) => {
+    drawText(group, right + 10, top + ROW / 2 + 4 + (i - (lines.length - 1) / 2) * 13, line);
+  });
+}

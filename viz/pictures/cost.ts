@@ -1,0 +1,191 @@
+import { line, type ScaleLinear, scaleLinear } from "d3";
+import { formatConfidence } from "../../sim/text/units/index.ts";
+import type { Estimate, ResponseInfo, StudyResults } from "../contract.ts";
+import {
+  type ChartContext,
+  type ChartFrame,
+  type ChartWords,
+  chartFrame,
+  drawBottomAxis,
+  drawLeftAxis,
+  drawText,
+  emptyChart,
+  isolated,
+  type Quantity,
+  readable,
+  spreadLabels,
+  wrapText,
+} from "../frame/index.ts";
+import { drawLevelInterval, drawUprightInterval } from "../marks/index.ts";
+import { estimateWords, observationNoun, observationsWords, quoted, studyFormat } from "../words/index.ts";
+import { paddedDomain } from "./response.ts";
+
+export interface CostEnds {
+  mean: number;
+  low: number | null;
+  high: number | null;
+}
+
+/** One option: what it gives along x, what it costs along y. */
+export interface CostPoint {
+  name: string;
+  gain: CostEnds;
+  cost: CostEnds;
+  /** No other option gives at least as much for no more cost (means compared). */
+  undominated: boolean;
+  base: boolean;
+  /** Both figures in words, with their intervals. */
+  text: string;
+}
+
+export interface CostColumns extends ChartWords {
+  gain: Quantity;
+  cost: Quantity;
+  points: readonly CostPoint[];
+}
+
+const GUTTER = 64;
+
+const LABEL_GUTTER = 200;
+
+const HEIGHT = 280;
+
+const MOST_LABELS = 14;
+
+type Scale = ScaleLinear<number, number>;
+
+/** What a variant gives and what it costs, by response key. */
+const GAIN = "headsPerHour";
+
+const COST = "costPerHead";
+
+type Means = Pick<CostPoint, "gain" | "cost">;
+
+/** Cost per head against throughput over the variants; null unless the study asks for both and compares something. */
+export function costView(results: StudyResults): CostColumns | null {
+  const gain = results.responses.find(({ key }) => key === GAIN);
+  const cost = results.responses.find(({ key }) => key === COST);
+  if (!gain || !cost || results.variants.length < 2) return null;
+  const points = pointsOf(results, gain, cost);
+  if (points.length < 2) return null;
+  const front = points.filter(({ undominated }) => undominated);
+  return {
+    title: `${isolated(cost.label)}, against throughput`,
+    caption: "Down and to the right is better; an open dot pays more for less than some filled one",
+    subtitle: `Means over ${observationsWords(results)} with their ${formatConfidence(results.study.confidence)} intervals. Filled: no other variant gives as much for as little (means compared; where bars overlap, chance may decide)`,
+    description: `${front.length} of ${points.length} variants are undominated: ${front.map(({ name, text }) => `${quoted(name)} ${text}`).join("; ")}.`,
+    gain: studyFormat(results, gain).quantity,
+    cost: studyFormat(results, cost).quantity,
+    points,
+  };
+}
+
+function pointsOf(results: StudyResults, gain: ResponseInfo, cost: ResponseInfo): CostPoint[] {
+  const known = results.variants.flatMap((variant, index) => {
+    const [given, paid] = [variant.estimates[gain.key], variant.estimates[cost.key]];
+    if (!given || !paid || given.n === 0 || paid.n === 0) return [];
+    const words = (info: ResponseInfo, estimate: Estimate) =>
+      estimateWords(estimate, studyFormat(results, info), results.study.confidence, observationNoun(results)).phrase;
+    return [
+      {
+        name: isolated(variant.name),
+        gain: endsOf(given),
+        cost: endsOf(paid),
+        base: index === 0,
+        text: `${words(gain, given)}; ${words(cost, paid)}`,
+      },
+    ];
+  });
+  return known.map((point) => ({ ...point, undominated: !known.some((other) => dominates(other, point)) }));
+}
+
+/** Gives at least as much for no more, and is better in one of the two. */
+function dominates(a: Means, b: Means): boolean {
+  const [more, cheaper] = [a.gain.mean - b.gain.mean, b.cost.mean - a.cost.mean];
+  return more >= 0 && cheaper >= 0 && more + cheaper > 0;
+}
+
+function endsOf({ mean, low, high }: Estimate): CostEnds {
+  return { mean, low, high };
+}
+
+/** Cost against throughput: filled dots joined by a line are undominated, open ones cost more for less; the base is named. */
+export function costChart(columns: CostColumns, context: ChartContext): SVGSVGElement {
+  if (columns.points.length === 0) return emptyChart(columns, "No variant has both a throughput and a cost.", context);
+  const frame = chartFrame(columns, context);
+  const top = frame.top + 22;
+  const floor = top + HEIGHT;
+  const [left, right] = [frame.left + GUTTER, frame.right - LABEL_GUTTER];
+  const x = scaleLinear()
+    .domain(paddedDomain(columns.points.map(({ gain }) => gain)))
+    .range([left, right]);
+  const y = scaleLinear()
+    .domain(paddedDomain(columns.points.map(({ cost }) => cost)))
+    .range([floor, top]);
+  drawLeftAxis(frame.body, y, columns.cost, left, right, top - 10, frame.colour);
+  const bottom = drawBottomAxis(frame.body, x, columns.gain, top, floor, frame.colour);
+  drawFront(frame, columns.points, x, y);
+  drawLabels(frame, columns.points, x, y, top, floor);
+  for (const point of columns.points) drawPoint(frame, point, x, y);
+  return frame.finish(bottom);
+}
+
+/** The undominated options, the one that gives least first, joined: what a step up costs. */
+function drawFront(frame: ChartFrame, points: readonly CostPoint[], x: Scale, y: Scale): void {
+  const front = points.filter((point) => point.undominated).sort((a, b) => a.gain.mean - b.gain.mean);
+  const path = line<CostPoint>(
+    (point) => x(point.gain.mean),
+    (point) => y(point.cost.mean),
+  ).digits(1)(front);
+  frame.body
+    .append("path")
+    .attr("d", path)
+    .attr("fill", "none")
+    .attr("stroke", frame.colour("line"))
+    .attr("stroke-dasharray", "7 3");
+}
+
+function drawPoint(frame: ChartFrame, { name, gain, cost, undominated, text }: CostPoint, x: Scale, y: Scale): void {
+  const group = readable(frame.body, `${name}: ${text}`);
+  const at = (scale: Scale, end: number | null) => (end === null ? null : scale(end));
+  const style = {
+    stroke: frame.colour(undominated ? "line" : "muted"),
+    paper: frame.colour("paper"),
+    filled: undominated,
+  };
+  drawLevelInterval(group, x(gain.mean), at(x, gain.low), at(x, gain.high), y(cost.mean), style);
+  drawUprightInterval(group, x(gain.mean), y(cost.mean), at(y, cost.low), at(y, cost.high), style);
+}
+
+/** The undominated options and the base by name beside the plot, each with a thin line from its dot. */
+function drawLabels(
+  frame: ChartFrame,
+  points: readonly CostPoint[],
+  x: Scale,
+  y: Scale,
+  top: number,
+  floor: number,
+): void {
+  const told = [...points]
+    .sort((a, b) => Number(b.undominated || b.base) - Number(a.undominated || a.base))
+    .slice(0, MOST_LABELS);
+  const wishes = told.map(({ cost }) => y(cost.mean));
+  const lines = told.map(({ name, base }) => wrapText(base ? `${name} (base)` : name, LABEL_GUTTER - 24, 11, 2));
+  const gap = lines.some((each) => each.length > 1) && told.length < 9 ? 30 : 18;
+  const places = spreadLabels(wishes, gap, top + 4, floor - 8);
+  const at = frame.right - LABEL_GUTTER + 20;
+  told.forEach((point, index) => {
+    const place = places[index]!;
+    frame.body
+      .append("path")
+      .attr("d", `M${x(point.gain.mean).toFixed(1)},${wishes[index]!.toFixed(1)}L${at - 4},${place.toFixed(1)}`)
+      .attr("stroke", frame.colour("rule"))
+      .attr("stroke-width", 0.7)
+      .attr("fill", "none");
+    const texts = gap === 30 ? lines[index]! : wrapText(lines[index]!.join(" "), LABEL_GUTTER - 24, 11, 1);
+    texts.forEach((text, row) => {
+      const fill = frame.colour(point.undominated ? "ink" : "muted");
+      drawText(frame.body, at, place + 4 + row * 13, text, { bold: point.undominated, fill });
+    });
+  });
+}

@@ -1,0 +1,245 @@
+import { line, scaleLinear } from "d3";
+import { formatConfidence } from "../../sim/text/units/index.ts";
+import type { Factor, ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
+import {
+  type ChartContext,
+  type ChartFrame,
+  type ChartWords,
+  chartFrame,
+  drawLeftAxis,
+  drawText,
+  emptyChart,
+  isolated,
+  type Quantity,
+  SERIES,
+  spreadLabels,
+  wrapText,
+} from "../frame/index.ts";
+import { drawUprightInterval } from "../marks/index.ts";
+import { studyFormat } from "../words/index.ts";
+import { describeVariants } from "./describeVariants.ts";
+import { paddedDomain } from "./response.ts";
+import { endsOf } from "./responseView.ts";
+
+export interface CurvePoint {
+  x: number;
+  mean: number;
+  low: number | null;
+  high: number | null;
+}
+
+export interface CurveColumns extends ChartWords {
+  quantity: Quantity;
+  /** Name of the factor along x with its unit, and its levels as the study wrote them. */
+  xLabel: string;
+  xLevels: readonly { x: number; text: string }[];
+  /** One line, or one per level of a second factor; points ascending in x. */
+  lines: readonly { label: string; points: readonly CurvePoint[] }[];
+  /** Name of the second factor, "" for a single line. */
+  lineLabel: string;
+}
+
+const GUTTER = 60;
+
+const LABEL_GUTTER = 128;
+
+const HEIGHT = 250;
+
+const DASHES = ["", "7 3", "2 3", "10 3 2 3", "4 2"];
+
+const NUMBER = /^\s*([-+]?\d+(?:\.\d+)?(?:e[-+]?\d+)?)\s*(.*?)\s*$/i;
+
+/**
+ * One response over one or two factors as curves; null where that makes no picture (no factor, more than two, or none
+ * whose levels are three or more numbers of one unit): then the rows of `responseView` show the variants.
+ */
+export function curveView(results: StudyResults, info: ResponseInfo): CurveColumns | null {
+  const along = alongFactor(results.factors);
+  if (!along) return null;
+  const { index, levels, unit } = along;
+  const factor = results.factors[index]!;
+  const other = results.factors.length === 2 ? 1 - index : null;
+  const format = studyFormat(results, info);
+  const groups = other === null ? [null] : results.factors[other]!.levels.map((_, level) => level);
+  const lines = groups.map((group) => ({
+    label: group === null ? "" : isolated(results.factors[other!]!.levels[group]!),
+    points: pointsOf(results.variants, info.key, levels, index, other, group),
+  }));
+  return {
+    title: `${isolated(info.label)} by ${isolated(factor.name)}`,
+    caption:
+      other === null
+        ? "Look where the line flattens: a level beyond that point adds little"
+        : "Lines far apart: the second factor matters; lines that are not parallel: the two act on each other",
+    subtitle: subtitle(results, other === null),
+    description: describeVariants(results, info),
+    quantity: format.quantity,
+    xLabel: unit === "" ? isolated(factor.name) : `${isolated(factor.name)}, ${isolated(unit)}`,
+    xLevels: levels.map((x, level) => ({ x, text: numberText(factor.levels[level]!) })),
+    lines: lines.filter((line) => line.points.length > 0),
+    lineLabel: other === null ? "" : isolated(results.factors[other]!.name),
+  };
+}
+
+function subtitle(results: StudyResults, single: boolean): string {
+  const { replications, confidence } = results.study;
+  if (replications < 2) return "One day each, no interval";
+  return `Mean over ${replications} days, ${single ? "bars and band" : "bars"}: ${formatConfidence(confidence)} interval`;
+}
+
+/** The first factor whose levels are at least three different numbers of one unit, out of one or two factors. */
+function alongFactor(factors: readonly Factor[]): { index: number; levels: number[]; unit: string } | null {
+  if (factors.length === 0 || factors.length > 2) return null;
+  for (const [index, factor] of factors.entries()) {
+    const parts = factor.levels.map((level) => NUMBER.exec(level));
+    if (parts.length < 3 || parts.some((part) => part === null)) continue;
+    const units = new Set(parts.map((part) => part![2]));
+    const levels = parts.map((part) => Number(part![1]));
+    if (units.size === 1 && new Set(levels).size === levels.length) return { index, levels, unit: parts[0]![2]! };
+  }
+  return null;
+}
+
+function numberText(level: string): string {
+  return NUMBER.exec(level)?.[1] ?? level;
+}
+
+function pointsOf(
+  variants: readonly VariantResults[],
+  key: string,
+  levels: readonly number[],
+  index: number,
+  other: number | null,
+  group: number | null,
+): CurvePoint[] {
+  const points: CurvePoint[] = [];
+  for (const variant of variants) {
+    const x = levels[variant.levels[index] ?? -1];
+    const { mean, low, high } = endsOf(variant.estimates[key]);
+    if (x === undefined || mean === null) continue;
+    if (other === null || variant.levels[other] === group) points.push({ x, mean, low, high });
+  }
+  return points.sort((a, b) => a.x - b.x);
+}
+
+/** One response over a numeric factor: line with its interval; with a second factor one labelled line per level. */
+export function curveChart(columns: CurveColumns, context: ChartContext): SVGSVGElement {
+  const points = columns.lines.flatMap((curve) => curve.points);
+  if (points.length === 0) return emptyChart(columns, "No replication gave a value for this response.", context);
+  const frame = chartFrame(columns, context);
+  const top = frame.top + 22;
+  const floor = top + HEIGHT;
+  const X = columns.xLevels.map((level) => level.x);
+  const x = scaleLinear()
+    .domain([Math.min(...X), Math.max(...X)])
+    .range([frame.left + GUTTER + 18, plotRight(frame, columns) - 14]);
+  const y = scaleLinear().domain(paddedDomain(points)).range([floor, top]);
+  const left = frame.left + GUTTER;
+  drawLeftAxis(frame.body, y, columns.quantity, left, plotRight(frame, columns), top - 12, frame.colour);
+  drawLevelAxis(frame, columns, x, left, floor);
+  const spread = columns.lines.length > 1 ? Math.min(6, 18 / columns.lines.length) : 0;
+  columns.lines.forEach((curve, index) => {
+    const shift = (index - (columns.lines.length - 1) / 2) * spread;
+    drawCurve(frame, curve.points, (value) => x(value) + shift, y, index, columns.lines.length === 1);
+  });
+  drawLineLabels(frame, columns, y, top, floor);
+  return frame.finish(floor + 38);
+}
+
+function drawLevelAxis(
+  frame: ChartFrame,
+  columns: CurveColumns,
+  x: (v: number) => number,
+  left: number,
+  floor: number,
+): void {
+  const right = plotRight(frame, columns);
+  frame.body.append("path").attr("d", `M${left},${floor}H${right}`).attr("stroke", frame.colour("rule"));
+  let occupied = Number.NEGATIVE_INFINITY;
+  for (const level of columns.xLevels) {
+    const at = x(level.x);
+    frame.body
+      .append("path")
+      .attr("d", `M${at.toFixed(1)},${floor}v4`)
+      .attr("stroke", frame.colour("rule"));
+    const half = level.text.length * 3.6;
+    if (at - half < occupied + 6) continue;
+    drawText(frame.body, at, floor + 17, level.text, { anchor: "middle", fill: frame.colour("muted") });
+    occupied = at + half;
+  }
+  const [label = ""] = wrapText(columns.xLabel, right - left, 11, 1);
+  drawText(frame.body, (left + right) / 2, floor + 34, label, {
+    anchor: "middle",
+    fill: frame.colour("muted"),
+  });
+}
+
+function drawCurve(
+  frame: ChartFrame,
+  points: readonly CurvePoint[],
+  x: (v: number) => number,
+  y: (v: number) => number,
+  index: number,
+  withBand: boolean,
+): void {
+  const colour = frame.colour(SERIES[index % SERIES.length]!);
+  if (withBand) {
+    const ring = [
+      ...points.map((point) => [x(point.x), y(point.high ?? point.mean)] as [number, number]),
+      ...[...points].reverse().map((point) => [x(point.x), y(point.low ?? point.mean)] as [number, number]),
+    ];
+    frame.body
+      .append("path")
+      .attr("d", `${line().digits(1)(ring)}Z`)
+      .attr("fill", frame.colour("range"))
+      .attr("fill-opacity", 0.55);
+  }
+  const path = line<CurvePoint>(
+    (point) => x(point.x),
+    (point) => y(point.mean),
+  ).digits(1)([...points]);
+  const stroke = frame.body
+    .append("path")
+    .attr("d", path)
+    .attr("fill", "none")
+    .attr("stroke", colour)
+    .attr("stroke-width", 2);
+  if (DASHES[index % DASHES.length]) stroke.attr("stroke-dasharray", DASHES[index % DASHES.length]!);
+  for (const point of points) {
+    drawUprightInterval(
+      frame.body,
+      x(point.x),
+      y(point.mean),
+      point.low === null ? null : y(point.low),
+      point.high === null ? null : y(point.high),
+      { stroke: colour, paper: frame.colour("paper"), filled: index % 2 === 0 },
+    );
+  }
+}
+
+function drawLineLabels(
+  frame: ChartFrame,
+  columns: CurveColumns,
+  y: (v: number) => number,
+  top: number,
+  floor: number,
+): void {
+  if (columns.lines.length < 2) return;
+  const left = frame.right - LABEL_GUTTER + 8;
+  const names = wrapText(`${columns.lineLabel}:`, LABEL_GUTTER - 8, 11, 2);
+  names.forEach((name, i) => {
+    drawText(frame.body, left, top - 12 + i * 14, name, { fill: frame.colour("muted") });
+  });
+  const wishes = columns.lines.map((curve) => y(curve.points.at(-1)?.mean ?? 0));
+  const places = spreadLabels(wishes, 16, top + 14 * names.length, floor);
+  columns.lines.forEach((curve, index) => {
+    const colour = frame.colour(SERIES[index % SERIES.length]!);
+    const [text = ""] = wrapText(curve.label, LABEL_GUTTER - 10, 12, 1, true);
+    drawText(frame.body, left, places[index]! + 4, text, { bold: true, size: 12, fill: colour });
+  });
+}
+
+/** Right end of the plot: several lines need room for their names. */
+function plotRight(frame: ChartFrame, columns: CurveColumns): number {
+  return frame.right - (columns.lines.length > 1 ? LABEL_GUTTER : 12);
+}

@@ -1,0 +1,244 @@
+import { formatClock, formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
+import type { DayRecord, KillStop, StudyResults, VariantResults } from "../contract.ts";
+import {
+  type ChartContext,
+  type ChartFrame,
+  type ChartWords,
+  chartFrame,
+  drawClockAxis,
+  drawClockGrid,
+  drawPauses,
+  drawText,
+  emptyChart,
+  isolated,
+  type Paint,
+  type PauseBand,
+  type Texture,
+  type TimeScale,
+  textureFill,
+  textWidth,
+  timePlot,
+  timeScale,
+  wrapText,
+} from "../frame/index.ts";
+import { drawFootnote, drawKey } from "../marks/index.ts";
+import { headsWords, STOP_CAUSES, stopEndWords, stopReasonWords, waitWords } from "../words/index.ts";
+import { dayScene, dayWords } from "./dayScene.ts";
+
+/** One stop of the kill line. */
+export interface KillStopRow {
+  /** What it stood for at first. */
+  cause: string;
+  where: string;
+  /** The breakdown's name, say; "" where there is none. */
+  what: string;
+  /** Seconds after the day's start. */
+  from: number;
+  to: number;
+  /** When it began and how long it lasted, in words. */
+  time: string;
+  /** Stunned heads, not yet stuck: when it began, and at most during it. Bleeding ones the same. */
+  stunned: number;
+  stunnedMost: number;
+  bleeding: number;
+  bleedingMost: number;
+  /** Stunned heads that it caught, and the longest wait of one; null where it caught none. */
+  caught: number;
+  longestWait: number | null;
+  longestWaitWords: string;
+  ended: string;
+}
+
+export interface KillStopColumns extends ChartWords {
+  startClockSeconds: number;
+  endSeconds: number;
+  pauses: readonly PauseBand[];
+  /** Causes in the order of the key. */
+  causes: readonly string[];
+  rows: readonly KillStopRow[];
+  footnote: string;
+}
+
+/** One look per cause, in the order of the engine's causes. */
+const LOOKS: readonly { paint: Paint; texture: Texture; ink: Paint }[] = [
+  { paint: "down", texture: "cross", ink: "paper" },
+  { paint: "fill4", texture: "falling", ink: "ink" },
+  { paint: "onBreak", texture: "upright", ink: "muted" },
+  { paint: "noCrew", texture: "level", ink: "ink" },
+  { paint: "blocked", texture: "rising", ink: "ink" },
+  { paint: "fill1", texture: "dots", ink: "ink" },
+];
+
+const ROW = 32;
+
+const BAR = 18;
+
+const LABEL = 178;
+
+const HEADS = 84;
+
+const WAIT = 72;
+
+/** A bar is seen even where it lasts no longer than a pixel. */
+const LEAST_BAR = 3;
+
+/** Rows that are drawn: the longest stops, in the order of the day. */
+const MOST_DRAWN = 24;
+
+/** The stops of the kill line on a variant's first day; null where none were recorded. */
+export function killStopView(results: StudyResults, variant: VariantResults): KillStopColumns | null {
+  const { killStops, startClockSeconds } = variant.day;
+  if (killStops === null) return null;
+  const rows = killStops.stops.map((stop) => rowOf(stop, startClockSeconds));
+  const least = [...rows].map(({ from, to }) => to - from).sort((a, b) => b - a)[MOST_DRAWN - 1] ?? 0;
+  const drawn = rows.filter(({ from, to }) => to - from >= least).slice(0, MOST_DRAWN);
+  return {
+    ...dayScene(results, variant),
+    title: "Stops of the kill line",
+    caption: "Each bar is a stop; beside it the heads that it caught on the way from stunning to the end of bleeding",
+    subtitle: `Heads when it began; at most during it. Longest wait of a stunned head until it was stuck; ${dayWords(results, variant)}`,
+    description: describe(killStops),
+    causes: Object.values(STOP_CAUSES),
+    rows: drawn,
+    footnote: footnoteOf(killStops, drawn.length),
+  };
+}
+
+function rowOf(stop: KillStop, startClockSeconds: number): KillStopRow {
+  const { fromSeconds, toSeconds, reasons, caught, longestWaitSeconds } = stop;
+  const clock = formatClock(startClockSeconds + fromSeconds, true);
+  return {
+    cause: STOP_CAUSES[reasons[0]!.cause],
+    where: isolated(reasons[0]!.where),
+    what: reasons[0]!.what === "" ? "" : isolated(reasons[0]!.what),
+    from: fromSeconds,
+    to: toSeconds,
+    time: `${clock}, ${formatDuration(Math.round(toSeconds - fromSeconds))}`,
+    stunned: stop.stunned,
+    stunnedMost: stop.stunnedMost,
+    bleeding: stop.bleeding,
+    bleedingMost: stop.bleedingMost,
+    caught,
+    longestWait: caught === 0 ? null : longestWaitSeconds,
+    longestWaitWords: caught === 0 ? "" : waitWords(longestWaitSeconds),
+    ended: [...reasons.slice(1).map((reason) => `Then also ${stopReasonWords(reason)}.`), stopEndWords(stop)].join(" "),
+  };
+}
+
+function describe(stops: NonNullable<DayRecord["killStops"]>): string {
+  const { count, seconds, unplanned, caught, worstWaitSeconds, shorter } = stops;
+  const short =
+    shorter.count === 0
+      ? ""
+      : ` Stands too short to count as stops: ${formatDecimals(shorter.count, 0)}, ${formatDuration(shorter.seconds)} in all.`;
+  if (count === 0) return `The kill line did not stop on this day.${short}`;
+  const heads =
+    caught === 0
+      ? "No stunned head was caught before sticking."
+      : `${headsWords(caught)} ${caught === 1 ? "was" : "were"} caught between stunning and sticking; the longest wait of one was ${waitWords(worstWaitSeconds)}.`;
+  const times = count === 1 ? "once" : `${formatDecimals(count, 0)} times`;
+  const planned = count - unplanned.count;
+  const byPlan = planned === 0 ? "" : `, ${formatDecimals(planned, 0)} of them by plan`;
+  const longest =
+    unplanned.count === 0
+      ? ""
+      : `; the longest that was not planned lasted ${formatDuration(unplanned.longestSeconds)}`;
+  return `The kill line stopped ${times}${byPlan}, for ${formatDuration(seconds)} in all${longest}. ${heads}${short}`;
+}
+
+function footnoteOf({ count }: NonNullable<DayRecord["killStops"]>, drawn: number): string {
+  return drawn === count
+    ? ""
+    : `Drawn are the ${drawn} longest of ${formatDecimals(count, 0)} stops; stops.csv lists more.`;
+}
+
+/** Each stop as a bar over the clock with its cause in words; heads on the stretch and the longest wait stand beside it. */
+export function killStopChart(columns: KillStopColumns, context: ChartContext): SVGSVGElement {
+  if (columns.rows.length === 0) return emptyChart(columns, columns.description, context);
+  const frame = chartFrame(columns, context);
+  const fills = new Map(
+    columns.causes.map((cause, index) => {
+      const { paint, texture, ink } = LOOKS[index % LOOKS.length]!;
+      return [
+        cause,
+        textureFill(frame.defs, frame.id(`cause-${index}`), texture, frame.colour(paint), frame.colour(ink)),
+      ];
+    }),
+  );
+  const met = columns.causes.filter((cause) => columns.rows.some((row) => row.cause === cause));
+  const key = met.map((name) => ({ name, fill: fills.get(name)! }));
+  const time = timeScale(frame, columns.endSeconds, frame.left + LABEL, frame.right - HEADS - HEADS - WAIT - 12);
+  const top = drawKey(frame, key, frame.top + 4) + 42;
+  const bottom = top + columns.rows.length * ROW;
+  timePlot(frame, top, bottom);
+  drawHeads(frame, time.range()[1]! + 12, top - 20);
+  drawPauses(frame.body, columns.pauses, time, top - 2, bottom, frame.colour("pause"), frame.colour("muted"));
+  drawClockGrid(frame.body, time, columns.startClockSeconds, top, bottom, frame.colour);
+  columns.rows.forEach((row, index) => {
+    drawStop(frame, row, fills.get(row.cause)!, time, top + index * ROW);
+  });
+  const end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 6, frame.colour);
+  return frame.finish(drawFootnote(frame, columns.footnote, end));
+}
+
+function drawHeads(frame: ChartFrame, left: number, y: number): void {
+  const heads = [
+    ["stunned, not", "stuck; most"],
+    ["bleeding;", "most (heads)"],
+    ["longest", "wait"],
+  ];
+  heads.forEach((lines, column) => {
+    lines.forEach((line, row) => {
+      drawText(frame.body, left + column * HEADS, y + row * 13, line, { fill: frame.colour("muted") });
+    });
+  });
+}
+
+function drawStop(frame: ChartFrame, row: KillStopRow, fill: string, time: TimeScale, top: number): void {
+  const group = frame.body.append("g");
+  drawText(group, frame.left, top + 13, fitted(row.where, LABEL - 10, true), { bold: true });
+  drawText(group, frame.left, top + 26, row.time, { fill: frame.colour("muted") });
+  const x = time(row.from);
+  const width = Math.max(LEAST_BAR, time(row.to) - x);
+  const bar = group
+    .append("rect")
+    .attr("x", x.toFixed(1))
+    .attr("y", top + (ROW - BAR) / 2)
+    .attr("width", width.toFixed(1));
+  bar.attr("height", BAR).attr("fill", fill).attr("stroke", frame.colour("ink")).attr("stroke-width", 0.8);
+  nameBar(frame, group, row, x, width, time, top);
+  const left = time.range()[1]! + 12;
+  const cells = [
+    `${row.stunned}; ${row.stunnedMost}`,
+    `${row.bleeding}; ${row.bleedingMost}`,
+    row.longestWait === null ? "\u2013" : row.longestWaitWords,
+  ];
+  cells.forEach((cell, column) => {
+    drawText(group, left + column * HEADS, top + ROW / 2 + 4, cell, { bold: column === 2 && row.longestWait !== null });
+  });
+}
+
+/** The cause beside its bar: behind it, or before it where there is no room behind. */
+function nameBar(
+  frame: ChartFrame,
+  group: ChartFrame["body"],
+  { cause, what }: KillStopRow,
+  x: number,
+  width: number,
+  time: TimeScale,
+  top: number,
+): void {
+  const [left, right] = time.range() as [number, number];
+  const [behind, before] = [right - (x + width + 5), x - 5 - left];
+  const most = Math.max(behind, before);
+  const words = [what === "" ? cause : `${cause}, ${what}`, cause].find((each) => textWidth(each, 11) <= most);
+  const style = { halo: frame.colour("paper") };
+  const y = top + ROW / 2 + 4;
+  if (words === undefined) drawText(group, x + width / 2, y, cause, { ...style, anchor: "middle" });
+  else if (textWidth(words, 11) <= behind) drawText(group, x + width + 5, y, words, style);
+  else drawText(group, x - 5, y, words, { ...style, anchor: "end" });
+}
+
+function fitted(words: string, room: number, bold: boolean): string {
+  return wrapText(words, room, 11, 1, bold)[0]!;
+}

@@ -1,0 +1,201 @@
+import { formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
+import type { LoadRecord, StudyResults, VariantResults } from "../contract.ts";
+import {
+  type ChartContext,
+  type ChartFrame,
+  type ChartWords,
+  chartFrame,
+  clockAt,
+  drawClockAxis,
+  drawClockGrid,
+  drawPauses,
+  drawText,
+  emptyChart,
+  type Group,
+  isolated,
+  type PauseBand,
+  readable,
+  type TimeScale,
+  textureFill,
+  timePlot,
+  timeScale,
+  wrapText,
+} from "../frame/index.ts";
+import { drawFootnote, drawKey } from "../marks/index.ts";
+import { dayScene, dayWords } from "./dayScene.ts";
+import { drawPanel, GAP, GUTTER, PANEL, panelOf, type QueuePanel, RIGHT_GUTTER, traceColumns } from "./queue.ts";
+
+/** One lorry's crates over the day, seconds after its start; null for what did not happen (or is not followed). */
+export interface LoadRow {
+  name: string;
+  /** Crates and heads in words. */
+  note: string;
+  dueSeconds: number;
+  arrivedSeconds: number;
+  unloadedSeconds: number | null;
+  emptiedSeconds: number | null;
+  washedSeconds: number | null;
+  leftSeconds: number | null;
+  /** All its times in words, for pointing at. */
+  words: string;
+}
+
+export interface LoadColumns extends ChartWords {
+  startClockSeconds: number;
+  endSeconds: number;
+  pauses: readonly PauseBand[];
+  loads: readonly LoadRow[];
+  /** Crates waiting at a step, below the loads. */
+  panels: readonly QueuePanel[];
+  footnote: string;
+}
+
+const ROW = 34;
+
+/** More lorries than this are not told apart in one picture; the first ones are drawn, the others counted below it. */
+const MOST_LOADS = 24;
+
+type Come = LoadRecord & { arrivedSeconds: number };
+
+/** Lorries and crates of a variant's first day; null when the supply does not come in loads. */
+export function loadView(results: StudyResults, variant: VariantResults): LoadColumns | null {
+  const { day } = variant;
+  if (day.loads.length === 0) return null;
+  const came = day.loads.filter(hasCome);
+  const drawn = came.sort((a, b) => a.arrivedSeconds - b.arrivedSeconds).slice(0, MOST_LOADS);
+  const panels = day.stages.flatMap((stage, index) => {
+    const trace = day.traces?.queues[index];
+    return stage.kind === "crates" && stage.queue.max > 0 && trace !== undefined
+      ? [panelOf(stage, traceColumns(trace, day.finishSeconds))]
+      : [];
+  });
+  const more = came.length - drawn.length;
+  const away = day.loads.length - came.length;
+  const notes = [
+    ...(more > 0 ? [`${more} later lorries are not drawn.`] : []),
+    ...(away > 0 ? [`${away} ${away === 1 ? "lorry" : "lorries"} did not come.`] : []),
+  ];
+  return {
+    ...dayScene(results, variant),
+    title: "Lorries and their crates",
+    caption: "A long hatched bar is animals that wait; a long black line is a lorry that waits for its crates",
+    subtitle: `Each lorry's crates above, its own stay below (dashed tick: when it was due), then the crates that wait at each step, ${dayWords(results, variant)}`,
+    description: [describe(came), ...notes.slice(more > 0 ? 1 : 0)].join(" "),
+    loads: drawn.map((load) => rowOf(load, day.startClockSeconds)),
+    panels,
+    footnote: notes.join(" "),
+  };
+}
+
+function hasCome(load: LoadRecord): load is Come {
+  return load.arrivedSeconds !== null;
+}
+
+function rowOf(load: Come, start: number): LoadRow {
+  const name = isolated(load.name);
+  const at = (words: string, seconds: number | null) =>
+    seconds === null ? [] : [`${words} ${clockAt(seconds, start)}`];
+  const times = [
+    ...at("due", load.dueSeconds),
+    ...at("in", load.arrivedSeconds),
+    ...at("unloaded", load.unloadedSeconds),
+    ...at("last head out of its crates", load.emptiedSeconds),
+    ...at("crates washed", load.washedSeconds),
+    ...at("lorry out", load.leftSeconds),
+  ];
+  return { ...load, name, note: countWords(load), words: `${name}: ${times.join(", ")}` };
+}
+
+function countWords({ crates, heads }: LoadRecord): string {
+  return `${formatDecimals(crates, 0)} crates, ${formatDecimals(heads, 0)} heads`;
+}
+
+function describe(loads: readonly Come[]): string {
+  const waits = loads.flatMap((load) =>
+    load.emptiedSeconds === null ? [] : [{ load, seconds: load.emptiedSeconds - load.arrivedSeconds }],
+  );
+  const longest = waits.sort((a, b) => b.seconds - a.seconds)[0];
+  const stays = loads.flatMap((load) => (load.leftSeconds === null ? [] : [load.leftSeconds - load.arrivedSeconds]));
+  const left = loads.filter((load) => load.emptiedSeconds === null).length;
+  const count = `${loads.length} ${loads.length === 1 ? "lorry" : "lorries"} came.`;
+  const wait = longest
+    ? ` Animals waited longest on ${isolated(longest.load.name)}: ${formatDuration(longest.seconds)} from its arrival to the last head out of its crates.`
+    : "";
+  const stay = stays.length > 0 ? ` The longest stay of a lorry was ${formatDuration(Math.max(...stays))}.` : "";
+  return `${count}${wait}${stay}${left > 0 ? ` Of ${left} not all heads were taken.` : ""}`;
+}
+
+/** Each lorry's way through the yard: its crates above (on the lorry, in lairage, to the washer), the lorry's stay below. */
+export function loadChart(columns: LoadColumns, context: ChartContext): SVGSVGElement {
+  if (columns.loads.length === 0) return emptyChart(columns, "No lorry comes on this day.", context);
+  const frame = chartFrame(columns, context);
+  const fills = phaseFills(frame);
+  const washed = columns.loads.some((load) => load.washedSeconds !== null);
+  const key = [
+    { name: "crates on the lorry", fill: fills[0]! },
+    { name: "in lairage until the last head is out", fill: fills[1]! },
+    ...(washed ? [{ name: "until its last crate is washed", fill: fills[2]! }] : []),
+    { name: "the lorry is here", fill: frame.colour("ink") },
+  ];
+  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - RIGHT_GUTTER);
+  const top = drawKey(frame, key, frame.top + 4) + 26;
+  const middle = top + columns.loads.length * ROW;
+  const bottom = middle + columns.panels.length * (PANEL + GAP);
+  timePlot(frame, top, bottom);
+  drawPauses(frame.body, columns.pauses, time, top, bottom, frame.colour("pause"), frame.colour("muted"));
+  drawClockGrid(frame.body, time, columns.startClockSeconds, top, bottom, frame.colour);
+  columns.loads.forEach((load, index) => {
+    drawLoad(frame, load, fills, time, top + index * ROW);
+  });
+  columns.panels.forEach((panel, index) => {
+    drawPanel(frame, panel, columns.endSeconds, time, middle + GAP + index * (PANEL + GAP), PANEL);
+  });
+  const end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 6, frame.colour);
+  return frame.finish(drawFootnote(frame, columns.footnote, end));
+}
+
+function phaseFills(frame: ChartFrame): string[] {
+  const looks = [
+    ["fill1", "plain"],
+    ["fill0", "rising"],
+    ["fill3", "dots"],
+  ] as const;
+  return looks.map(([paint, texture], index) =>
+    textureFill(frame.defs, frame.id(`phase-${index}`), texture, frame.colour(paint), frame.colour("muted")),
+  );
+}
+
+function drawLoad(frame: ChartFrame, load: LoadRow, fills: readonly string[], time: TimeScale, top: number): void {
+  const group = readable(frame.body, load.words);
+  const [name = ""] = wrapText(load.name, GUTTER - 34, 11, 1, true);
+  const [note = ""] = wrapText(load.note, GUTTER - 20, 11, 1);
+  drawText(group, frame.left, top + 13, name, { bold: true });
+  drawText(group, frame.left, top + 26, note, { fill: frame.colour("muted") });
+  const end = time.domain()[1]!;
+  const turns = [load.arrivedSeconds, load.unloadedSeconds, load.emptiedSeconds, load.washedSeconds];
+  for (const [phase, fill] of fills.entries()) {
+    const from = turns[phase];
+    // A phase that never ended runs to the day's end; one that is not followed has no beginning of the next.
+    const to = turns[phase + 1] ?? (phase < 2 ? end : null);
+    if (from === null || from === undefined || to === null || to <= from) continue;
+    const bar = group
+      .append("rect")
+      .attr("x", time(from).toFixed(1))
+      .attr("y", top + 4)
+      .attr("height", 12);
+    bar.attr("width", Math.max(1, time(to) - time(from)).toFixed(1)).attr("fill", fill);
+    bar.attr("stroke", frame.colour("muted")).attr("stroke-width", 0.6);
+  }
+  drawStay(frame, group, load, time, top + 23);
+}
+
+/** A line while the lorry is here, closed by a bar when it leaves and open while it does not; a tick where it was due. */
+function drawStay(frame: ChartFrame, group: Group, load: LoadRow, time: TimeScale, y: number): void {
+  const [from, to] = [time(load.arrivedSeconds), time(load.leftSeconds ?? time.domain()[1]!)];
+  const close = load.leftSeconds === null ? "l-5,-4m5,4l-5,4" : "m0,-4v8";
+  const stay = group.append("path").attr("d", `M${from.toFixed(1)},${y - 4}v8m0,-4H${to.toFixed(1)}${close}`);
+  stay.attr("fill", "none").attr("stroke", frame.colour("ink")).attr("stroke-width", 1.6);
+  if (Math.abs(load.dueSeconds - load.arrivedSeconds) < 30 || load.dueSeconds < 0) return;
+  const due = group.append("path").attr("d", `M${time(load.dueSeconds).toFixed(1)},${y - 4}v8`);
+  due.attr("stroke", frame.colour("limit")).attr("stroke-width", 1.6).attr("stroke-dasharray", "3 2");
+}
