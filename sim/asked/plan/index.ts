@@ -29,8 +29,8 @@ export {
   type StopGap,
   stopFit,
 } from "./stops/stopFit.ts";
+export { staggerWords, stopGapWords } from "./stops/stopWords.ts";
 export { flowWarnings } from "./warnings/planWarnings.ts";
-export { staggerWords, stopGapWords } from "./warnings/stopWarnings.ts";
 export { type StunnedProtection, stunnedProtection } from "./warnings/stunnedProtection.ts";
 
 // For files that speak of plans

@@ -1,4 +1,12 @@
-import { type Fault, formatFault, type InputKind, inputKind, type Plan } from "../../asked/plan/index.ts";
+import {
+  costsMoreThanPlanned,
+  type Fault,
+  formatFault,
+  type InputKind,
+  inputKind,
+  type Plan,
+  stopFit,
+} from "../../asked/plan/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import { formatNumber } from "../../text/units/index.ts";
 import { BadInput, IMPROVE_GUIDE, OPTIONS_GUIDE, PLAN_GUIDE, SIZE_GUIDE, STUDY_GUIDE } from "../badInput.ts";
@@ -31,7 +39,7 @@ interface Checked {
   warnings: readonly string[];
 }
 
-/** Reads each file and says everything that is wrong with it; nothing is simulated. */
+/** Reads each file and says everything that is wrong with it. Nothing is simulated but some days of a plan whose breaks seem not to fit. */
 export async function checkCommand(
   terminal: Terminal,
   paths: readonly string[],
@@ -70,10 +78,20 @@ interface Sound {
   warnings: readonly string[];
 }
 
-function checkPlan(file: InputFile): Sound {
+async function checkPlan(file: InputFile): Promise<Sound> {
   const { plan, warnings } = loadPlanWithWarnings(file);
+  const stops = await stopsThatDoNotFit(plan);
   const words = `Plan "${plan.name}" with ${plan.line.length} stages and ${plan.limits.length} limits.${expectedWords(plan)}`;
-  return { words, warnings };
+  return { words, warnings: [...warnings, ...stops.map((words) => `${file.path}: warning: ${words}`)] };
+}
+
+/** What simulates is loaded only where breaks give reason to. */
+async function stopsThatDoNotFit(plan: Plan): Promise<string[]> {
+  const fit = stopFit(plan);
+  if (fit === null || !costsMoreThanPlanned(fit.lostSeconds, fit.plannedSeconds)) return [];
+  const { stopWarning } = await import("../../days/run/index.ts");
+  const found = stopWarning(plan);
+  return found === null ? [] : [formatFault(found)];
 }
 
 /** Where lorries may stay away: the heads that come on the average. */

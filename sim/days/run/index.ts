@@ -17,4 +17,5 @@ export { runSingleDay, type SingleDayOptions } from "./runSingleDay.ts";
 export { type DayJournal, type RunOptions, runStudy } from "./runStudy.ts";
 export type { BatchResult, FailedDay, SimulatedDay } from "./simulatedDay.ts";
 export { singleDayStudy } from "./singleDayStudy.ts";
+export { stopWarning } from "./stopAdvice.ts";
 export { shownAddress, withoutPassword } from "./withoutPassword.ts";

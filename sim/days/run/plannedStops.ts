@@ -1,15 +1,10 @@
-import {
-  costsMoreThanPlanned,
-  type Plan,
-  plannedStopSeconds,
-  staggerWords,
-  stopFit,
-  stopGapWords,
-} from "../../asked/plan/index.ts";
+import { costsMoreThanPlanned, type Plan, plannedStopSeconds, stopFit, stopGapWords } from "../../asked/plan/index.ts";
 import { type DayOptions, type DayRecord, runDay } from "../../day/engine/index.ts";
 import { compileLine } from "../../day/line/index.ts";
+import { measurer } from "../../day/observations/index.ts";
 import { formatDuration } from "../../text/units/index.ts";
-import type { PlannedStopCost } from "../results/index.ts";
+import { harmOf, harmResponses, type PlannedStopCost } from "../results/index.ts";
+import { stopProposals } from "./stopAdvice.ts";
 
 /**
  * What the planned stops of a day cost: the day once more without breaks and pauses, with the same random numbers. The
@@ -39,9 +34,11 @@ function headsOut({ heads }: DayRecord): number {
 }
 
 const MOST_STAGES = 4;
+/** A proposal is told from so many seconds on. */
+const LEAST_GAIN = 120;
 
 /** The cost in sentences; where it is far above the plan also where the line waited, why, and what would fit. */
-export function plannedStopWords(plan: Plan, cost: PlannedStopCost): string[] {
+export function plannedStopWords(plan: Plan, cost: PlannedStopCost, day: DayRecord, options: DayOptions): string[] {
   const { lostSeconds, plannedSeconds, lostHeads } = cost;
   if (plannedSeconds === 0) return [];
   if (lostHeads > 0) {
@@ -52,7 +49,9 @@ export function plannedStopWords(plan: Plan, cost: PlannedStopCost): string[] {
   const lost =
     lostSeconds > 30 ? `put off the end of work by ${minutes(lostSeconds)}` : "did not put off the end of work";
   const sum = `Planned stops ${lost}; by plan nobody stands longer than ${minutes(plannedSeconds)}.`;
-  return costsMoreThanPlanned(lostSeconds, plannedSeconds) ? [sum, ...whereWords(cost), ...whyWords(plan)] : [sum];
+  return costsMoreThanPlanned(lostSeconds, plannedSeconds)
+    ? [sum, ...whereWords(cost), ...whyWords(plan, day, options)]
+    : [sum];
 }
 
 function whereWords({ where }: PlannedStopCost): string[] {
@@ -63,13 +62,35 @@ function whereWords({ where }: PlannedStopCost): string[] {
   ];
 }
 
-function whyWords(plan: Plan): string[] {
+/** Why, and what would have ended this very day sooner. */
+function whyWords(plan: Plan, day: DayRecord, options: DayOptions): string[] {
   const fit = stopFit(plan);
   if (fit === null) return [];
   const [worst] = fit.gaps;
   const why = worst === undefined ? [] : [`Reason: ${stopGapWords(worst)}.`];
-  if (fit.stagger === null) return why;
-  return [...why, `By mean times ${staggerWords(fit.stagger.breaks)} would cost ${minutes(fit.stagger.lostSeconds)}.`];
+  const better = stopProposals(plan, fit).flatMap((proposal) => {
+    const other = runDay(compileLine(proposal.plan), { ...options, binding: false, traces: "none" });
+    const gain = day.workFinishSeconds - other.workFinishSeconds;
+    if (other.status !== "finished" || gain < LEAST_GAIN || harmOfDay(plan, day, other) !== null) return [];
+    return [
+      `${capital(proposal.words)} would have ended this day ${minutes(gain)} sooner; \`gambrel why\` tries it on more days.`,
+    ];
+  });
+  return [...why, ...better];
+}
+
+function harmOfDay(plan: Plan, before: DayRecord, after: DayRecord): string | null {
+  const keys = harmResponses(plan);
+  const valuesOf = measurer(plan, keys);
+  const [today, then] = [before, after].map((day) => {
+    const row = valuesOf(day);
+    return Object.fromEntries(keys.map((key, column) => [key, [row[column]!]]));
+  });
+  return harmOf(plan, today!, then!);
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 function minutes(seconds: number): string {

@@ -38,7 +38,8 @@ export function runSingleDay(plan: Plan, seed: string, traces: TraceKind, option
   const { confidence } = study;
   const [variant] = results.variants;
   const plannedStops = plannedStopCost(plan, day, { seed, replication, mostEvents });
-  const notes = plannedStops === null ? [] : plannedStopWords(plan, plannedStops);
+  const notes =
+    plannedStops === null ? [] : plannedStopWords(plan, plannedStops, day, { seed, replication, mostEvents });
   const told = { ...variant!, plannedStops, dayNotes: [...(variant!.dayNotes ?? []), ...notes] };
   return { ...results, variants: [told], capacity: capacityRun(plan, line, { seed, replication }, confidence) };
 }

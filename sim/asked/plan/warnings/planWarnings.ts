@@ -8,7 +8,6 @@ import { dwellCapacity } from "./dwellCapacity.ts";
 import { lastShift } from "./lastShift.ts";
 import { presentationWarnings } from "./presentationWarnings.ts";
 import { ringLocks } from "./ringLocks.ts";
-import { stopWarnings } from "./stopWarnings.ts";
 import { unprotectedStunned } from "./unprotectedStunned.ts";
 
 /**
@@ -16,7 +15,7 @@ import { unprotectedStunned } from "./unprotectedStunned.ts";
  * for a study that reads thousands of plans.
  */
 export function flowWarnings(plan: Plan, json: unknown): Fault[] {
-  return [...lastShift(plan, json), ...stopWarnings(plan)];
+  return lastShift(plan, json);
 }
 
 /** What runs but is probably not meant, in a sound plan and the file it was made from. */

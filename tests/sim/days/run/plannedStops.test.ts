@@ -13,7 +13,7 @@ function withBreaks(plan: Plan, breaks: Plan["day"]["breaks"], changes: Partial<
 function costOf(plan: Plan) {
   const options = { seed: "stops", replication: 0 };
   const day = runDay(compileLine(plan), { ...options, binding: true });
-  return { day, cost: plannedStopCost(plan, day, options) };
+  return { day, options, cost: plannedStopCost(plan, day, options) };
 }
 
 /** Heads every 5 s; the trough holds 14, of which 12 are taken while heads flow. */
@@ -48,9 +48,9 @@ describe("what planned stops cost", () => {
     const plan = planOf(stream(constant(10), 4), [manual("a", 8, "cutters", { buffer: 9 })], {
       crews: [crew("cutters", 1)],
     });
-    const { cost } = costOf(withBreaks(plan, [pause("rest", 100, 20, { crews: ["cutters"] })]));
+    const { day, cost, options } = costOf(withBreaks(plan, [pause("rest", 100, 20, { crews: ["cutters"] })]));
     expect(cost).toEqual({ lostSeconds: 0, plannedSeconds: 0, lostHeads: 0, where: [] });
-    expect(plannedStopWords(plan, cost!)).toEqual([]);
+    expect(plannedStopWords(plan, cost!, day, options)).toEqual([]);
   });
 
   it("is heads where hanging ends at an hour", () => {
@@ -59,9 +59,11 @@ describe("what planned stops cost", () => {
     });
     const closing = { rule: "stop hanging", atSeconds: 101 } as const;
     // Ten heads come up to 100 s. With the break: three to 38 s, then those that begin at 71, 79, 87 and 95.
-    const { cost } = costOf(withBreaks(plan, [pause("rest", 39, 32, { crews: ["cutters"] })], { closing }));
+    const { day, cost, options } = costOf(
+      withBreaks(plan, [pause("rest", 39, 32, { crews: ["cutters"] })], { closing }),
+    );
     expect(cost!.lostHeads).toBe(3);
-    expect(plannedStopWords(plan, cost!)[0]).toMatch(/^Planned stops cost 3 heads: /u);
+    expect(plannedStopWords(plan, cost!, day, options)[0]).toMatch(/^Planned stops cost 3 heads: /u);
   });
 
   it("is null without planned stops, for a capacity run, and for a day that did not end", () => {
@@ -105,7 +107,10 @@ describe("what planned stops cost", () => {
         /^Reason: 'evisceration' pauses 15 min before 'sticking', and 'bleeding' between them has room for 2 heads/u,
       ),
       expect.stringMatching(
-        /^By mean times breaks with first 'live', 'kill', 'dressing' 1 min later would cost 4\d min\.$/u,
+        /^Breaks with first 'live', 'kill', 'dressing' 1 min later would have ended this day 4\d min sooner; `gambrel why` tries it on more days\.$/u,
+      ),
+      expect.stringMatching(
+        /^"places": 101 at 'bleeding' instead of 14 would have ended this day 2\d min sooner; `gambrel why` tries it/u,
       ),
     ]);
     const fitting = runSingleDay(trough(14, {}), "1", "none", made).variants[0]!;

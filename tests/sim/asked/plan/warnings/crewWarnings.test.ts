@@ -131,50 +131,6 @@ describe("work that nobody is left for", () => {
   });
 });
 
-describe("stops that do not fit", () => {
-  const line = (places: number) => [
-    station("hanging", "live", { cycle: "5 s" }),
-    { name: "weighing", kind: "station", cycle: "5 s", buffer: 2 },
-    station("sticking", "kill", { cycle: "5 s", buffer: 1 }),
-    { name: "bleeding", kind: "dwell", places, dwell: "60 s" },
-    station("evisceration", "dressing", { positions: 4, cycle: "20 s", buffer: 0 }),
-  ];
-  const crews = [
-    { name: "live", people: 1 },
-    { name: "kill", people: 1 },
-    { name: "dressing", people: 4 },
-  ];
-  const breaks = (later: Json) =>
-    ["08:00", "09:00"].map((at) => ({ name: `rest at ${at}`, at, length: "15 min", later }));
-  const plan = (places: number, later: Json) =>
-    file({
-      crews,
-      line: line(places),
-      supply: { stream: { interarrival: "5 s", heads: 2880 } },
-      day: { start: "06:00", shifts: [{ name: "early", from: "06:00", to: "12:00" }], breaks: breaks(later) },
-    });
-
-  it("are told with what they cost, why, and what would fit", () => {
-    // Heads come every 5 s, 12 of 14 places are taken in flow: 2 free ones are full after 10 s of the 15 min. So each
-    // round costs nearly two breaks: 4 x 15 min less 2 x 10 s.
-    const [warning, ...more] = warningsOf(plan(14, { live: "15 min", kill: "15 min" }));
-    expect(more).toEqual([]);
-    expect(warning).toMatch(
-      /^day\.breaks: by mean times the planned stops put off the end of work by (59 min|1 h 00 min), though nobody stands longer than 30 min by plan: 'evisceration' pauses 15 min before 'sticking', and 'bleeding' between them has room for 2 heads more than flow through \(14 places\): full after 10 s at 720 \/h, /u,
-    );
-    expect(warning).toMatch(/; breaks with first 'live', 'kill', 'dressing' 1 min later would cost 3\d min/u);
-    expect(warning).toMatch(/"places": \d+ at 'bleeding' instead of 14 would cost \d+ min, if heads may wait/u);
-  });
-
-  it.each([
-    ["all go at once", 14, {}],
-    ["the trough carries the whole break: 12 in flow and 180 more", 192, { live: "15 min", kill: "15 min" }],
-    ["each goes when the last head has come down", 14, { dressing: "1 min" }],
-  ])("are not told where %s", (_, places, later) => {
-    expect(warningsOf(plan(places, later))).toEqual([]);
-  });
-});
-
 describe("the example plans", () => {
   const root = join(import.meta.dirname, "../../../../../experiments");
   const found = ["plans", "plans/parts", "lessons/plans"].flatMap((folder) =>

@@ -1,26 +1,7 @@
 import { formatDuration, formatRate } from "../../../text/units/index.ts";
-import type { Fault } from "../fault.ts";
 import { listWords } from "../listWords.ts";
-import type { Break, Plan } from "../plan.ts";
-import { costsMoreThanPlanned, type StopFit, type StopGap, stopFit } from "../stops/stopFit.ts";
-
-/**
- * Planned stops that cost more than their planned length by mean times while another stagger, or more places, would do
- * better.
- */
-export function stopWarnings(plan: Plan): Fault[] {
-  const fit = stopFit(plan);
-  if (fit === null || !costsMoreThanPlanned(fit.lostSeconds, fit.plannedSeconds)) return [];
-  if (fit.stagger === null && fit.places === null) return [];
-  const { lostSeconds, plannedSeconds } = fit;
-  const found = `by mean times the planned stops put off the end of work by ${minutes(lostSeconds)}, though nobody stands longer than ${minutes(plannedSeconds)} by plan${gapWords(fit.gaps)}`;
-  return [{ path: "day.breaks", found, allowed: "", remedy: remedyWords(fit) }];
-}
-
-function gapWords(gaps: readonly StopGap[]): string {
-  const [worst] = gaps;
-  return worst === undefined ? "" : `: ${stopGapWords(worst)}`;
-}
+import type { Break } from "../plan.ts";
+import type { StopGap } from "./stopFit.ts";
 
 /** Why two stops do not fit together, in words with their figures. */
 export function stopGapWords(gap: StopGap): string {
@@ -33,18 +14,6 @@ export function stopGapWords(gap: StopGap): string {
     return `${lead}, and ${room} has room for ${free} heads more than flow through (${places} places): full after ${formatDuration(whole(carriesSeconds))} at ${formatRate(rate)}, so '${second}' stands through that break and then takes its own`;
   }
   return `${lead}, and ${room} is empty after ${formatDuration(whole(carriesSeconds))} at ${formatRate(rate)}, so '${second}' waits for heads and then takes its own break`;
-}
-
-function remedyWords({ stagger, places }: StopFit): string {
-  const words = [
-    ...(stagger === null ? [] : [`${staggerWords(stagger.breaks)} would cost ${minutes(stagger.lostSeconds)}`]),
-    ...(places === null
-      ? []
-      : [
-          `"${places.key}": ${places.places} at '${places.stage}' instead of ${places.now} would cost ${minutes(places.lostSeconds)}, if heads may wait there so long (mind the time limits)`,
-        ]),
-  ];
-  return words.join("; ");
 }
 
 /** Who goes when in the first round of breaks: the others are laid alike. */
