@@ -177,7 +177,9 @@ function percent(share: number): string {
 
 /** Which station was busiest, and where each other state took most; every share of every stage stands beside its row and in the table. */
 function describe(stages: readonly StageRecord[]): string {
-  const stations = stages.filter((stage) => stage.kind === "station" && ownSharesOf(stage).length > 0);
+  const stations = stages.filter(
+    (stage) => stage.kind !== "dwell" && stage.kind !== "chain" && ownSharesOf(stage).length > 0,
+  );
   if (stations.length === 0) return "No station recorded.";
   const [busiest, ...others] = STATE_NAMES.slice(0, BREAK).map((_, state) => largestShare(stations, state));
   const words = others.flatMap(({ station, share }, index) =>

@@ -31,7 +31,7 @@ export function stopEndWords(stop: KillStop): string {
 /** A planned stop that began with an empty line was one that hanging had ended for. */
 function beforeWords({ reasons, stunned, bleeding }: KillStop): string {
   const isPlanned = reasons[0]!.cause === "planned break";
-  return isPlanned && stunned + bleeding === 0 ? "The kill line was empty before it. " : "";
+  return isPlanned && stunned + bleeding === 0 ? "No head was stunned or bleeding then. " : "";
 }
 
 /** How long a stunned head waited: to a tenth of a second below 10 s, to whole seconds above. */

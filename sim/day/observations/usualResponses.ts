@@ -5,11 +5,15 @@ import { headResponses } from "./headResponses.ts";
 import { labourResponses } from "./labourResponses.ts";
 import { limitResponses } from "./limitResponses.ts";
 import { moneyResponses } from "./moneyResponses.ts";
+import { plantCostResponses } from "./plantCostResponses.ts";
 import { supplyResponses } from "./supplyResponses.ts";
 import { utilityResponses } from "./utilityResponses.ts";
 
 /** Of the groups with too many to read unasked, the few that every owner asks for. */
-const PICKED = ["overtimeHours", "costPerHead", "costPerKg", "margin", "waterPerHead", "energyPerHead"];
+const PICKED = [
+  ...["overtimeHours", "costPerHead", "costPerKg", "margin", "fullCostPerKg", "fullMargin"],
+  ...["waterPerHead", "energyPerHead"],
+];
 
 /**
  * Keys of the responses reported when nobody asks for others, throughput first: the day, where heads went, limits,
@@ -18,7 +22,9 @@ const PICKED = ["overtimeHours", "costPerHead", "costPerKg", "margin", "waterPer
  */
 export function usualResponses(plan: Plan): string[] {
   const groups = [dayResponses, headResponses, limitResponses, crewResponses, supplyResponses];
-  const picked = [labourResponses, moneyResponses, utilityResponses].flatMap((responses) => responses(plan));
+  const picked = [labourResponses, moneyResponses, plantCostResponses, utilityResponses].flatMap((responses) =>
+    responses(plan),
+  );
   return [
     ...groups.flatMap((responsesOfGroup) => responsesOfGroup(plan).map(({ key }) => key)),
     ...picked.map(({ key }) => key).filter((key) => PICKED.includes(key)),

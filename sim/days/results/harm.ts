@@ -31,11 +31,13 @@ export function harmResponses({ limits }: Watched): string[] {
 /** One-sided error probabilities of calling harm what is luck: of a share of heads, and of the worst head, which swings more. */
 const SHARE_ALPHA = 0.1;
 const WORST_ALPHA = 0.025;
+/** The worst head counts as worse off from this part of the limit on: a second of half an hour is no harm. */
+const WORST_PART = 0.01;
 
 /**
  * Why a change must not be offered, going by days that the plan and the change both have; null where nothing speaks
  * against it. A change does harm where, over these days, more of the heads lie outside any of the plan's time limits
- * (one-sided 90 % by paired Student t), or the worst head of a day lies further outside (97.5 %), or fewer heads are
+ * (one-sided 90 % by paired Student t), or the worst head of a day lies further outside (97.5 %, and by a hundredth of the limit at least), or fewer heads are
  * handled, or a day does not end by itself any more. The levels err on the safe side: one harmless change in ten is left out for
  * each limit that chance moves.
  */
@@ -63,12 +65,13 @@ function shareHarm(limit: WatchedLimit, before: Values, after: Values): string |
 
 /** How far the worst head of a day lies outside; a head inside its limit is not worse off for being nearer to it. */
 function worstHarm(limit: WatchedLimit, before: Values, after: Values): string | null {
+  const { minSeconds, maxSeconds } = limit;
   for (const { key, outside } of excessKeys(limit)) {
     const excess = [before, after].map((values) =>
       (values[key] ?? []).map((worst) => (worst === null ? 0 : Math.max(0, outside(worst)))),
     );
     const more = difference(excess[0], excess[1]);
-    if (more !== null && isMore(more, WORST_ALPHA))
+    if (more !== null && more.mean > WORST_PART * (maxSeconds ?? minSeconds ?? 0) && isMore(more, WORST_ALPHA))
       return `the worst head of a day would be ${formatSpan(more.mean, SECONDS, "plain")} further outside the limit '${limit.name}'`;
   }
   return null;

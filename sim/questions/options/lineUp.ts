@@ -82,7 +82,7 @@ export function lineUp(question: LineUpQuestion, results: StudyResults): LineUp 
     const words =
       harm === null
         ? earns
-        : `"${name}" is not to be bought, whatever it earns: compared with the plan as it is, ${harm}. ${earns}`;
+        : `"${name}" is not to be bought, whatever it earns: compared with the plan as it is, ${harm}.`;
     return { name, price, lifeYears, servicePerYear, cashPerDay, worth, verdict, againstBest, harm, words };
   });
   const found = {

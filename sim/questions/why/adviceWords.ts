@@ -162,7 +162,7 @@ function effortWords({ days, changes, others, leftOut, effort }: Told, { confide
       : "";
   const rest =
     others.length === 0 ? "" : ` The others were simulated ${effort.firstDays} to ${effort.secondDays} days each.`;
-  return `${all} days were simulated, of ${effort.singles} changes${pairs}.${own}${rest}`;
+  return `Each worth is of that change alone, against today's plan; after one of them the others may be worth less. ${all} days were simulated, of ${effort.singles} changes${pairs}.${own}${rest}`;
 }
 
 /** "78 min (70 to 86 min)", "12 carcasses/h (9 to 15 carcasses/h)": a size with its interval, no finer than the interval is wide. */

@@ -21,7 +21,7 @@ it("has a row for each stop with its cause, heads and longest wait in words", ()
     { cause: "breakdown", where: "sticking", what: "jam", stunnedMost: 1, caught: 1, longestWaitWords: "30 s" },
   ]);
   expect(view.rows[0]!.ended).toBe(
-    "Then also planned break at sticking. The kill line was empty before it. The line was started again.",
+    "Then also planned break at sticking. No head was stunned or bleeding then. The line was started again.",
   );
 });
 
