@@ -66,7 +66,7 @@ describe("onQueue", () => {
     const journal = { known: [], note: (day: SimulatedDay) => void noted.push(day) };
     const failing = run({ ...study, variants, replications: 2 }, address, [], { journal });
     await expect(failing).rejects.toThrow(
-      /^2 days could not be simulated: variant "slower", replication \d: .+; variant "slower"/,
+      /^2 days could not be simulated: variant "slower", day \d: .+; variant "slower"/,
     );
     expect(noted.map(({ variant }) => variant).sort()).toEqual([0, 0, 2, 2]);
     expect(await keysAt(address)).toEqual([]);
