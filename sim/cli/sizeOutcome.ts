@@ -1,6 +1,7 @@
 import type { ResponseInfo, StudyResults } from "../days/results/index.ts";
 import type { Design } from "../questions/size/index.ts";
 import {
+  capital,
   formatClock,
   formatConfidence,
   formatDuration,
@@ -26,7 +27,7 @@ export function answerLines(designs: readonly Design[], results: StudyResults): 
       ? `ends work at ${formatClock(end)}, before the shift does at ${by}`
       : `ends work at ${formatClock(end)}, ${minutes(late)} after the shift`;
   return [
-    `${sentence(alternative)}: ${people} people in each shift; in ${days} simulated days it ${doing}, on average.`,
+    `${capital(alternative)}: ${people} people in each shift; in ${days} simulated days it ${doing}, on average.`,
     ...fewerPeople(designs, results),
     ...brokenLimits(designs, results),
   ];
@@ -44,7 +45,7 @@ function fewerPeople(designs: readonly Design[], results: StudyResults): string[
       : `${minutes(Math.abs(later))} ${later > 0 ? "later" : "earlier"}`;
   const busiest = fewest.crews.reduce((most, crew) => (crew.load > most.load ? crew : most));
   return [
-    `${sentence(fewest.alternative)}: ${fewest.people} people, ${designs[0]!.people - fewest.people} fewer, end ${when}; the busiest, ${busiest.name}, is at a load of ${formatShare(busiest.load)}.`,
+    `${capital(fewest.alternative)}: ${fewest.people} people, ${designs[0]!.people - fewest.people} fewer, end ${when}; the busiest, ${busiest.name}, is at a load of ${formatShare(busiest.load)}.`,
   ];
 }
 
@@ -53,7 +54,7 @@ function brokenLimits(designs: readonly Design[], results: StudyResults): string
   const broken = designs.flatMap(({ alternative }, at) =>
     limitsOf(results).flatMap(({ key, label }) => {
       const share = results.variants[at]!.estimates[key]?.mean ?? 0;
-      return share > 0 ? [`${sentence(alternative)}: ${label}: ${formatShare(share)}.`] : [];
+      return share > 0 ? [`${capital(alternative)}: ${label}: ${formatShare(share)}.`] : [];
     }),
   );
   return broken.length === 0 ? ["No head was outside a time limit in these days."] : broken;
@@ -149,8 +150,4 @@ function endOf(variant: number, { variants }: StudyResults): number {
 
 function minutes(seconds: number): string {
   return `${Math.max(1, Math.round(seconds / MINUTE))} min`;
-}
-
-function sentence(words: string): string {
-  return `${words[0]!.toUpperCase()}${words.slice(1)}`;
 }

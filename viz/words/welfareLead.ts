@@ -1,4 +1,4 @@
-import { formatConfidence, formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
+import { capital, formatConfidence, formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { isSingleDay } from "./headline.ts";
@@ -112,8 +112,4 @@ function partWords(lines: readonly KillLine[], of: number, isOpen: (line: KillLi
   if (count === 0) return "";
   const where = count === of ? "" : `in ${formatDecimals(count, 0)} of ${formatDecimals(of, 0)} variants `;
   return `${capital(`${where}${words}`)}.`;
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

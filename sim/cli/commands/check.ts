@@ -90,7 +90,7 @@ async function stopsThatDoNotFit(plan: Plan): Promise<string[]> {
   const fit = stopFit(plan);
   if (fit === null || !costsMoreThanPlanned(fit.lostSeconds, fit.plannedSeconds)) return [];
   const { stopWarning } = await import("../../days/run/index.ts");
-  const found = stopWarning(plan);
+  const found = stopWarning(plan, fit);
   return found === null ? [] : [formatFault(found)];
 }
 

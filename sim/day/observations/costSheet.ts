@@ -1,6 +1,6 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import type { DayRecord } from "../engine/index.ts";
-import { CARCASS } from "../line/index.ts";
+import { carcassOutKg } from "./carcassKg.ts";
 import { type Costs, costs } from "./costs.ts";
 import { loanPerYear, type PlantCostParts, plantCosts } from "./plantCosts.ts";
 import { revenue } from "./revenue.ts";
@@ -31,7 +31,7 @@ export function costSheet(day: DayRecord, plan: Plan): CostSheet | null {
   const plant = plantCosts(day, plan, money);
   const earned = Object.keys(money.pricesPerKg).length === 0 ? null : revenue(day, plan, money);
   const margin = earned === null ? null : earned - spent.total;
-  const kilograms = day.masses.outKg[CARCASS] ?? 0;
+  const kilograms = carcassOutKg(day);
   const { loan, daysPerYear } = money.plantCosts ?? { loan: null, daysPerYear: 1 };
   return {
     currency: money.currency,

@@ -1,6 +1,7 @@
 import type { Money, Plan } from "../../asked/plan/index.ts";
 import type { DayRecord } from "../engine/index.ts";
 import { CARCASS, steps } from "../line/index.ts";
+import { carcassOutKg } from "./carcassKg.ts";
 import { type Costs, capitals, costs } from "./costs.ts";
 import type { Response } from "./response.ts";
 import { revenue, revenueOf } from "./revenue.ts";
@@ -43,7 +44,7 @@ function perUnit(plan: Plan, money: Money): Response[] {
       "costPerKg",
       "Processing cost per kg of carcass, animals not included",
       `${currency}/kg`,
-      (day) => per(processing(day), day.masses.outKg[CARCASS] ?? 0),
+      (day) => per(processing(day), carcassOutKg(day)),
       LESS,
     ),
   ];

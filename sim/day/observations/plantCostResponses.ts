@@ -1,6 +1,7 @@
 import type { Money, Plan } from "../../asked/plan/index.ts";
 import type { DayRecord } from "../engine/index.ts";
 import { CARCASS } from "../line/index.ts";
+import { carcassOutKg } from "./carcassKg.ts";
 import { costs } from "./costs.ts";
 import { loanPerYear, type PlantCostParts, plantCosts } from "./plantCosts.ts";
 import type { Response } from "./response.ts";
@@ -47,7 +48,7 @@ function fullCosts(plan: Plan, money: Money): Response[] {
       "fullCostPerKg",
       "Cost per kg of carcass with the plant, animals not included",
       `${currency}/kg`,
-      (day) => per(full(day), day.masses.outKg[CARCASS] ?? 0),
+      (day) => per(full(day), carcassOutKg(day)),
       LESS,
     ),
     ...(Object.keys(money.pricesPerKg).length === 0

@@ -1,10 +1,9 @@
 import { costsMoreThanPlanned, type Plan, plannedStopSeconds, stopFit, stopGapWords } from "../../asked/plan/index.ts";
 import { type DayOptions, type DayRecord, runDay } from "../../day/engine/index.ts";
 import { compileLine } from "../../day/line/index.ts";
-import { measurer } from "../../day/observations/index.ts";
-import { formatDuration } from "../../text/units/index.ts";
-import { harmOf, harmResponses, type PlannedStopCost } from "../results/index.ts";
-import { stopProposals } from "./stopAdvice.ts";
+import { capital, formatMinutes } from "../../text/units/index.ts";
+import { harmOf, type PlannedStopCost } from "../results/index.ts";
+import { harmValues, LEAST_GAIN, stopProposals } from "./stopAdvice.ts";
 
 /**
  * What the planned stops of a day cost: the day once more without breaks and pauses, with the same random numbers. The
@@ -34,8 +33,6 @@ function headsOut({ heads }: DayRecord): number {
 }
 
 const MOST_STAGES = 4;
-/** A proposal is told from so many seconds on. */
-const LEAST_GAIN = 120;
 
 /** The cost in sentences; where it is far above the plan also where the line waited, why, and what would fit. */
 export function plannedStopWords(plan: Plan, cost: PlannedStopCost, day: DayRecord, options: DayOptions): string[] {
@@ -43,12 +40,12 @@ export function plannedStopWords(plan: Plan, cost: PlannedStopCost, day: DayReco
   if (plannedSeconds === 0) return [];
   if (lostHeads > 0) {
     return [
-      `Planned stops cost ${lostHeads} heads: so many fewer were worked than on the same day without them (longest stop of anybody by plan: ${minutes(plannedSeconds)}).`,
+      `Planned stops cost ${lostHeads} heads: so many fewer were worked than on the same day without them (longest stop of anybody by plan: ${formatMinutes(plannedSeconds)}).`,
     ];
   }
   const lost =
-    lostSeconds > 30 ? `put off the end of work by ${minutes(lostSeconds)}` : "did not put off the end of work";
-  const sum = `Planned stops ${lost}; by plan nobody stands longer than ${minutes(plannedSeconds)}.`;
+    lostSeconds > 30 ? `put off the end of work by ${formatMinutes(lostSeconds)}` : "did not put off the end of work";
+  const sum = `Planned stops ${lost}; by plan nobody stands longer than ${formatMinutes(plannedSeconds)}.`;
   return costsMoreThanPlanned(lostSeconds, plannedSeconds)
     ? [sum, ...whereWords(cost), ...whyWords(plan, day, options)]
     : [sum];
@@ -58,7 +55,7 @@ function whereWords({ where }: PlannedStopCost): string[] {
   const told = where.slice(0, MOST_STAGES).filter(({ seconds }) => seconds >= 60);
   if (told.length === 0) return [];
   return [
-    `The line waited for planned stops at ${told.map(({ stage, seconds }) => `'${stage}' for ${minutes(seconds)}`).join(", ")}.`,
+    `The line waited for planned stops at ${told.map(({ stage, seconds }) => `'${stage}' for ${formatMinutes(seconds)}`).join(", ")}.`,
   ];
 }
 
@@ -71,28 +68,15 @@ function whyWords(plan: Plan, day: DayRecord, options: DayOptions): string[] {
   const better = stopProposals(plan, fit).flatMap((proposal) => {
     const other = runDay(compileLine(proposal.plan), { ...options, binding: false, traces: "none" });
     const gain = day.workFinishSeconds - other.workFinishSeconds;
-    if (other.status !== "finished" || gain < LEAST_GAIN || harmOfDay(plan, day, other) !== null) return [];
+    if (
+      other.status !== "finished" ||
+      gain < LEAST_GAIN ||
+      harmOf(plan, harmValues(plan, [day]), harmValues(plan, [other])) !== null
+    )
+      return [];
     return [
-      `${capital(proposal.words)} would have ended this day ${minutes(gain)} sooner; \`gambrel why\` tries it on more days.`,
+      `${capital(proposal.words)} would have ended this day ${formatMinutes(gain)} sooner; \`gambrel why\` tries it on more days.`,
     ];
   });
   return [...why, ...better];
-}
-
-function harmOfDay(plan: Plan, before: DayRecord, after: DayRecord): string | null {
-  const keys = harmResponses(plan);
-  const valuesOf = measurer(plan, keys);
-  const [today, then] = [before, after].map((day) => {
-    const row = valuesOf(day);
-    return Object.fromEntries(keys.map((key, column) => [key, [row[column]!]]));
-  });
-  return harmOf(plan, today!, then!);
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}
-
-function minutes(seconds: number): string {
-  return formatDuration(60 * Math.round(seconds / 60));
 }

@@ -5,19 +5,18 @@ import {
   plannedStopSeconds,
   type StopFit,
   staggerWords,
-  stopFit,
   stopGapWords,
 } from "../../asked/plan/index.ts";
 import { type DayRecord, runDay } from "../../day/engine/index.ts";
 import { compileLine } from "../../day/line/index.ts";
 import { measurer } from "../../day/observations/index.ts";
 import { estimate } from "../../maths/statistics/index.ts";
-import { formatDuration } from "../../text/units/index.ts";
+import { formatMinutes } from "../../text/units/index.ts";
 import { harmOf, harmResponses } from "../results/index.ts";
 
 const DAYS = 5;
-/** A proposal ends work sooner by this at least, seconds, beyond luck (95 %). */
-const LEAST_GAIN = 120;
+/** A proposal that is told ends work sooner by this at least, seconds. */
+export const LEAST_GAIN = 120;
 
 /** A plan with its breaks laid otherwise, or with more places, that mean times recommend. */
 export interface StopProposal {
@@ -45,11 +44,11 @@ export function stopProposals(plan: Plan, { stagger, places }: StopFit): StopPro
 /**
  * Planned stops that cost more than their planned length, with what would cost less. The estimate by mean times finds where to look; what is
  * told was simulated, on five days with the same random numbers: the cost against days without stops, and each proposal, which is
- * left out where it gains nothing beyond luck or does harm. Null where there is nothing to tell. Some seconds at most.
+ * left out where it gains nothing beyond luck or does harm. `fit` is that of the plan. Null where there is nothing to tell. Some seconds at most.
  */
-export function stopWarning(plan: Plan): Fault | null {
-  const fit = plan.supply.kind === "saturated" ? null : stopFit(plan);
-  if (fit === null || !costsMoreThanPlanned(fit.lostSeconds, fit.plannedSeconds)) return null;
+export function stopWarning(plan: Plan, fit: StopFit | null): Fault | null {
+  if (fit === null || plan.supply.kind === "saturated" || !costsMoreThanPlanned(fit.lostSeconds, fit.plannedSeconds))
+    return null;
   const today = daysOf(plan);
   const without = today && daysOf({ ...plan, day: { ...plan.day, breaks: [] } });
   if (today === null || without === null) return null;
@@ -65,12 +64,12 @@ export function stopWarning(plan: Plan): Fault | null {
       0.95,
     )!;
     if (gain.mean < LEAST_GAIN || gain.low! <= 0) return [];
-    return [`${proposal.words} would end work ${minutes(gain.mean)} sooner`];
+    return [`${proposal.words} would end work ${formatMinutes(gain.mean)} sooner`];
   });
   if (better.length === 0) return null;
   const [worst] = fit.gaps;
   const why = worst === undefined ? "" : `: ${stopGapWords(worst)}`;
-  const found = `on ${DAYS} simulated days the planned stops put off the end of work by ${minutes(lostSeconds)}, though nobody stands longer than ${minutes(plannedSeconds)} by plan${why}`;
+  const found = `on ${DAYS} simulated days the planned stops put off the end of work by ${formatMinutes(lostSeconds)}, though nobody stands longer than ${formatMinutes(plannedSeconds)} by plan${why}`;
   return { path: "day.breaks", found, allowed: "", remedy: better.join("; ") };
 }
 
@@ -82,19 +81,20 @@ interface Days {
 /** Null where a day does not end by itself. */
 function daysOf(plan: Plan): Days | null {
   const line = compileLine(plan);
-  const keys = harmResponses(plan);
-  const valuesOf = measurer(plan, keys);
   const days: DayRecord[] = [];
   for (let replication = 0; replication < DAYS; replication++) {
     const day = runDay(line, { seed: "planned stops", replication });
     if (day.status !== "finished") return null;
     days.push(day);
   }
-  const rows = days.map(valuesOf);
-  return {
-    ends: days.map(({ workFinishSeconds }) => workFinishSeconds),
-    values: Object.fromEntries(keys.map((key, column) => [key, rows.map((row) => row[column]!)])),
-  };
+  return { ends: days.map(({ workFinishSeconds }) => workFinishSeconds), values: harmValues(plan, days) };
+}
+
+/** What `harmOf` goes by, of so many days. */
+export function harmValues(plan: Plan, days: readonly DayRecord[]): Record<string, (number | null)[]> {
+  const keys = harmResponses(plan);
+  const rows = days.map(measurer(plan, keys));
+  return Object.fromEntries(keys.map((key, column) => [key, rows.map((row) => row[column]!)]));
 }
 
 function withPlaces(plan: Plan, { stage, key, places }: NonNullable<StopFit["places"]>): Plan {
@@ -108,8 +108,4 @@ function withPlaces(plan: Plan, { stage, key, places }: NonNullable<StopFit["pla
 
 function meanOf(numbers: readonly number[]): number {
   return numbers.reduce((sum, number) => sum + number, 0) / numbers.length;
-}
-
-function minutes(seconds: number): string {
-  return formatDuration(60 * Math.round(seconds / 60));
 }

@@ -22,6 +22,11 @@ export function formatDuration(seconds: number): string {
   return twoParts(Math.round(seconds / HOUR) * HOUR, DAY, "d", HOUR, "h", 1);
 }
 
+/** The same to the minute: "0 s" below half a minute. */
+export function formatMinutes(seconds: number): string {
+  return formatDuration(MINUTE * Math.round(seconds / MINUTE));
+}
+
 function twoParts(total: number, large: number, largeUnit: string, small: number, smallUnit: string, digits: number) {
   const first = `${Math.floor(total / large)} ${largeUnit}`;
   const rest = (total % large) / small;

@@ -43,7 +43,7 @@ export {
 export { formatClock, writeClock } from "./formatClock.ts";
 export { formatConfidence } from "./formatConfidence.ts";
 export { decimalsFor, formatDecimals } from "./formatDecimals.ts";
-export { formatDuration } from "./formatDuration.ts";
+export { formatDuration, formatMinutes } from "./formatDuration.ts";
 export { formatNumber } from "./formatNumber.ts";
 export { formatQuantity, writeQuantity } from "./formatQuantity.ts";
 export { formatRate } from "./formatRate.ts";
@@ -61,3 +61,7 @@ export { intervalDecimals } from "./intervalDecimals.ts";
 export { oneOf } from "./oneOf.ts";
 export { textTable } from "./textTable.ts";
 export { type TimeUnit, timeUnitFor } from "./timeUnit.ts";
+
+// Words
+
+export { capital } from "./capital.ts";

@@ -1,4 +1,4 @@
-import { formatDuration, formatRate } from "../../../text/units/index.ts";
+import { formatDuration, formatMinutes, formatRate } from "../../../text/units/index.ts";
 import { listWords } from "../listWords.ts";
 import type { Break } from "../plan.ts";
 import type { StopGap } from "./stopFit.ts";
@@ -6,7 +6,7 @@ import type { StopGap } from "./stopFit.ts";
 /** Why two stops do not fit together, in words with their figures. */
 export function stopGapWords(gap: StopGap): string {
   const { first, second, leadSeconds, between, places, freePlaces, rate, carriesSeconds, downstreamFirst } = gap;
-  const lead = `'${first}' pauses ${minutes(leadSeconds)} before '${second}'`;
+  const lead = `'${first}' pauses ${formatMinutes(leadSeconds)} before '${second}'`;
   const room = between.length === 0 ? "no place between them" : `${listWords(between)} between them`;
   if (between.length === 0) return `${lead}, with ${room}`;
   if (downstreamFirst) {
@@ -28,13 +28,9 @@ export function staggerWords(breaks: readonly Break[]): string {
   if (times.length <= 1) return "breaks for all at the same time";
   const words = times.map((at) => {
     const names = listWords([...starts].filter(([, start]) => start === at).map(([crew]) => crew));
-    return at === first ? `first ${names}` : `${names} ${minutes(at - first)} later`;
+    return at === first ? `first ${names}` : `${names} ${formatMinutes(at - first)} later`;
   });
   return `breaks with ${words.join(", ")}`;
-}
-
-function minutes(seconds: number): string {
-  return formatDuration(60 * Math.round(seconds / 60));
 }
 
 function whole(seconds: number): number {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Plan } from "../../../../sim/asked/plan/index.ts";
-import { formatFault } from "../../../../sim/asked/plan/index.ts";
+import { formatFault, stopFit } from "../../../../sim/asked/plan/index.ts";
 import { runDay } from "../../../../sim/day/engine/index.ts";
 import { compileLine } from "../../../../sim/day/line/index.ts";
 import { stopWarning } from "../../../../sim/days/run/index.ts";
@@ -24,13 +24,15 @@ function trough(places: number, later: Record<string, number>, limits: Plan["lim
   return { ...plan, day: { ...plan.day, breaks } };
 }
 
+const warningOf = (plan: Plan) => stopWarning(plan, stopFit(plan));
+
 const LEAD = { live: 900, kill: 900 };
 
 describe("stops that do not fit", () => {
   it("are told with what they cost, why, and what would end work sooner, all simulated", () => {
     // 12 of 14 places are taken in flow: 2 free ones are full after 10 s of the 15 min. So each round costs nearly two breaks.
     const plan = trough(14, LEAD);
-    const words = formatFault(stopWarning(plan)!);
+    const words = formatFault(warningOf(plan)!);
     expect(words).toMatch(
       /^day\.breaks: on 5 simulated days the planned stops put off the end of work by (59 min|1 h 00 min), though nobody stands longer than 30 min by plan: 'evisceration' pauses 15 min before 'sticking', and 'bleeding' between them has room for 2 heads more than flow through \(14 places\)/u,
     );
@@ -48,7 +50,7 @@ describe("stops that do not fit", () => {
       to: { stage: "evisceration", moment: "start" },
     } as const;
     const limit = { name: "hanging in the trough", ...ends, minSeconds: null, maxSeconds: 300, source: "invented" };
-    const words = formatFault(stopWarning(trough(14, LEAD, [limit]))!);
+    const words = formatFault(warningOf(trough(14, LEAD, [limit]))!);
     expect(words).toContain("breaks with first 'live'");
     expect(words).not.toContain('places": ');
   });
@@ -58,12 +60,12 @@ describe("stops that do not fit", () => {
     ["the trough carries the whole break: 12 in flow and 180 more", 192, LEAD],
     ["each goes when the last head has come down", 14, { dressing: 60 }],
   ])("are not told where %s", (_, places, later) => {
-    expect(stopWarning(trough(places, later))).toBeNull();
+    expect(warningOf(trough(places, later))).toBeNull();
   });
 
   it("are not told where the slowest stage hides them: the estimate by mean times alone is no reason", () => {
     const plan = trough(14, LEAD);
     const slow = dwell("chilling", 14_400, 1000);
-    expect(stopWarning({ ...plan, line: [...plan.line, slow] })).toBeNull();
+    expect(warningOf({ ...plan, line: [...plan.line, slow] })).toBeNull();
   });
 });

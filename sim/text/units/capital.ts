@@ -1,0 +1,4 @@
+/** A sentence's first letter as a capital one. */
+export function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
