@@ -71,7 +71,7 @@ export function bindingView(results: StudyResults, variant: VariantResults, why:
   const rest = why.total.mean - told.reduce((sum, { seconds }) => sum + seconds.mean, 0);
   return {
     title: "What the line waited for, up to the end of work",
-    caption: "The longest bar is where time is to be won; its texture says by what kind of change",
+    caption: "The longer the bar, the longer the line waited for it; its texture says why",
     subtitle: `${whyScope(results, variant)}. Together they are the ${spanEstimate(why.total)} from the day's start to the end of work`,
     description: describe(why),
     kinds: CAUSE_KINDS,

@@ -102,7 +102,7 @@ function expectedWords({ supply }: Plan): string {
   const heads = loads.map(({ crates, headsPerCrate }) => crates * headsPerCrate);
   const expected = formatNumber(Math.round(sum(loads.map(({ comesShare }, row) => comesShare * heads[row]!))));
   const lorries = formatNumber(Number(sum(loads.map(({ comesShare }) => comesShare)).toFixed(1)));
-  return ` On average ${expected} of ${formatNumber(sum(heads))} heads come, with ${lorries} of ${loads.length} lorries.`;
+  return ` On average ${expected} of ${formatNumber(sum(heads))} heads come, with ${lorries} of ${loads.length} ${loads.length === 1 ? "lorry" : "lorries"}.`;
 }
 
 /** A rule decides how many days are run; what the study says is then the most of them. */

@@ -2,6 +2,7 @@ const SINGULAR: Readonly<Record<string, string>> = {
   carcasses: "carcass",
   crates: "crate",
   heads: "head",
+  lorries: "lorry",
   stops: "stop",
 };
 

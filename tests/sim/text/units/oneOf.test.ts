@@ -4,10 +4,11 @@ import { formatEstimate, formatResponse, formatSpan, oneOf } from "../../../../s
 const HEADS = { format: "number", unit: "heads" } as const;
 
 it("says one of a thing in the singular, and leaves every other figure alone", () => {
-  expect(["1 stops", "1 heads", "1 crates", "+1 carcasses", "\u22121 heads"].map(oneOf)).toEqual([
+  expect(["1 stops", "1 heads", "1 crates", "1 lorries", "+1 carcasses", "\u22121 heads"].map(oneOf)).toEqual([
     "1 stop",
     "1 head",
     "1 crate",
+    "1 lorry",
     "+1 carcass",
     "\u22121 head",
   ]);
