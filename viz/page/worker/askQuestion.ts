@@ -19,7 +19,7 @@ export interface StudyRun {
   /** Called as days come in. */
   progress: (done: number, total: number) => void;
   /** Called once with the figures of the days so far, when all of them are long in coming. */
-  soFar: (results: StudyResults) => void;
+  onPartialResults: (results: StudyResults) => void;
 }
 
 /** From then on it is known well enough how long all days will take. */
@@ -68,7 +68,7 @@ export async function askQuestion(pool: WorkerPool, run: StudyRun): Promise<Stud
       const common = commonDays(study, [...base.known(), ...variantDays]);
       if (common.replications < LEAST_DAYS || common.replications === study.replications) return;
       isTold = true;
-      run.soFar(await put(common.replications, common.days));
+      run.onPartialResults(await put(common.replications, common.days));
     }
   };
   await Promise.all(missing(study, base).map(take));

@@ -7,9 +7,9 @@ import type { StudyResults } from "../../../sim/days/results/index.ts";
 import type { DaySource } from "../../../sim/days/run/index.ts";
 import { askQuestion } from "../worker/askQuestion.ts";
 import { BaseDays } from "../worker/baseDays.ts";
-import { Dropped } from "../worker/dropped.ts";
 import type { Question, QuestionReading } from "../worker/messages.ts";
-import { practise } from "../worker/practise.ts";
+import { TaskCancelled } from "../worker/taskCancelled.ts";
+import { warmUpWorkers } from "../worker/warmUpWorkers.ts";
 import type { WorkerPool } from "../worker/workerPool.ts";
 import * as state from "./state.ts";
 
@@ -32,13 +32,13 @@ interface Workers {
  * Asks the workers whenever the plan, a control, the seed or the day changes, and puts their answers into the state. Only
  * the latest question counts; while it is answered the picture and the figures of the one before stay.
  */
-export class Desk {
+export class QuestionRunner {
   private readonly pool: WorkerPool;
   private readonly pictures: WorkerPool;
   private readonly isRoomForBoth: boolean;
   private readonly base = new BaseDays();
-  private hasPractised = false;
-  private asked = 0;
+  private hasWarmedUp = false;
+  private latest = 0;
   private drawn = 0;
   private baseCourse: { key: string; course: DayCourse } | null = null;
 
@@ -59,7 +59,7 @@ export class Desk {
       };
       const replication = state.replication.value;
       void this.ask(question, replication).catch((error: unknown) => {
-        if (error instanceof Dropped) return;
+        if (error instanceof TaskCancelled) return;
         batch(() => {
           state.progress.value = null;
           state.stale.value = false;
@@ -72,12 +72,12 @@ export class Desk {
   private async ask(question: Question, replication: number): Promise<void> {
     if (question.plan.text === "") return;
     const began = performance.now();
-    const number = ++this.asked;
-    const wanted = () => number === this.asked;
+    const number = ++this.latest;
+    const wanted = () => number === this.latest;
     this.pictures.withdraw();
     const reading = await this.pool.ask<"read">({ kind: "read", question }, { wanted, urgency: 3 });
     if (!wanted()) return;
-    this.tell(question, reading);
+    this.showFaults(question, reading);
     const { study, source } = reading;
     if (study === null || source === null) return;
     const key = JSON.stringify([question.plan, question.seed, study.responses]);
@@ -92,9 +92,9 @@ export class Desk {
       await work();
       await draw();
     }
-    if (this.hasPractised) return;
-    this.hasPractised = true;
-    await practise(this.pool, source, wanted);
+    if (this.hasWarmedUp) return;
+    this.hasWarmedUp = true;
+    await warmUpWorkers(this.pool, source, wanted);
   }
 
   /** Brings the figures: those of the days so far when all of them take long, then those of all days. */
@@ -109,7 +109,7 @@ export class Desk {
     const progress = (done: number, total: number) => {
       state.progress.value = { done, total };
     };
-    const soFar = (results: StudyResults) => {
+    const onPartialResults = (results: StudyResults) => {
       if (!wanted() || state.progress.value === null) return;
       batch(() => {
         state.results.value = results;
@@ -117,7 +117,15 @@ export class Desk {
       });
       performance.measure(FIRST_MEASURE, { start: began });
     };
-    const results = await askQuestion(this.pool, { study, source, base: this.base, key, wanted, progress, soFar });
+    const results = await askQuestion(this.pool, {
+      study,
+      source,
+      base: this.base,
+      key,
+      wanted,
+      progress,
+      onPartialResults,
+    });
     if (!wanted()) return;
     batch(() => {
       state.results.value = results;
@@ -128,7 +136,7 @@ export class Desk {
     performance.measure(UPDATE_MEASURE, { start: began });
   }
 
-  private tell({ plan }: Question, { faults, variantFaults, warnings }: QuestionReading): void {
+  private showFaults({ plan }: Question, { faults, variantFaults, warnings }: QuestionReading): void {
     batch(() => {
       state.faults.value = faults;
       state.variantFaults.value = variantFaults;
@@ -144,8 +152,8 @@ export class Desk {
     const latest = () => wanted() && number === this.drawn;
     const { seed, plan } = question;
     const key = JSON.stringify([plan, seed, replication]);
-    const record = (of: Plan) =>
-      this.pictures.ask<"course">({ kind: "course", plan: of, seed, replication }, { wanted: latest });
+    const record = (drawn: Plan) =>
+      this.pictures.ask<"course">({ kind: "course", plan: drawn, seed, replication }, { wanted: latest });
     const known = this.baseCourse?.key === key ? this.baseCourse.course : null;
     let courses: [DayCourse, DayCourse | null];
     try {

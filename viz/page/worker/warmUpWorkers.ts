@@ -9,10 +9,10 @@ const MOST_MILLISECONDS = 1500;
 
 /**
  * Simulates days that nobody asked for, when there is nothing else to do: without them the first two controls that are
- * moved would take twice as long as those after them. Rejected with `Dropped` once they are not `wanted` any more, or take
+ * moved would take twice as long as those after them. Rejected with `TaskCancelled` once they are not `wanted` any more, or take
  * too long.
  */
-export async function practise(
+export async function warmUpWorkers(
   pool: WorkerPool,
   source: DaySource,
   wanted: () => boolean,
