@@ -1,5 +1,5 @@
 import type { Difference, ResponseInfo, StudyResults } from "../days/results/index.ts";
-import type { LineUp, Ranged } from "../questions/options/index.ts";
+import type { OptionsResult, Ranged } from "../questions/options/index.ts";
 import {
   formatConfidence,
   formatDifference,
@@ -11,7 +11,7 @@ import {
 import type { SummaryLine } from "./sizeSummary.ts";
 
 /** A line-up as lines of text: a table in the order of the file, then a sentence for each option, the best first. */
-export function lineUpSummary(found: LineUp, results: StudyResults): SummaryLine[] {
+export function optionsSummary(found: OptionsResult, results: StudyResults): SummaryLine[] {
   const { interest, daysPerYear, confidence, cashWords, currency } = found;
   const percent = formatConfidence(confidence);
   const lines = [
@@ -25,7 +25,7 @@ export function lineUpSummary(found: LineUp, results: StudyResults): SummaryLine
   return lines.map((line) => ({ line, style: "plain" }));
 }
 
-function table({ options }: LineUp, results: StudyResults): string[] {
+function table({ options }: OptionsResult, results: StudyResults): string[] {
   const throughput = results.responses.find(({ key }) => key === "headsPerHour")!;
   return textTable([
     ["", "price", "cash a day", "net present value", "a year", "payback, years", "with interest", "throughput"],

@@ -1,5 +1,5 @@
 import type { ResponseInfo, StudyResults } from "../days/results/index.ts";
-import type { Design } from "../questions/size/index.ts";
+import type { PlantDesign } from "../questions/size/index.ts";
 import {
   capital,
   formatClock,
@@ -16,7 +16,7 @@ import {
 const MINUTE = 60;
 
 /** The answer in a few sentences: what was sized, whether it does, and what fewer people would cost. */
-export function answerLines(designs: readonly Design[], results: StudyResults): string[] {
+export function answerLines(designs: readonly PlantDesign[], results: StudyResults): string[] {
   const { alternative, people, needed } = designs[0]!;
   const by = formatClock(needed.byClockSeconds);
   const days = results.study.replications;
@@ -34,7 +34,7 @@ export function answerLines(designs: readonly Design[], results: StudyResults): 
 }
 
 /** The kind of plant with the fewest people, where that is not the one sized. */
-function fewerPeople(designs: readonly Design[], results: StudyResults): string[] {
+function fewerPeople(designs: readonly PlantDesign[], results: StudyResults): string[] {
   const fewest = designs.reduce((least, design) => (design.people < least.people ? design : least));
   const at = designs.indexOf(fewest);
   if (at === 0) return ["No other kind of plant takes fewer people."];
@@ -50,7 +50,7 @@ function fewerPeople(designs: readonly Design[], results: StudyResults): string[
 }
 
 /** Animals first: which plan leaves heads outside a limit. */
-function brokenLimits(designs: readonly Design[], results: StudyResults): string[] {
+function brokenLimits(designs: readonly PlantDesign[], results: StudyResults): string[] {
   const broken = designs.flatMap(({ alternative }, at) =>
     limitsOf(results).flatMap(({ key, label }) => {
       const share = results.variants[at]!.estimates[key]?.mean ?? 0;
@@ -61,7 +61,7 @@ function brokenLimits(designs: readonly Design[], results: StudyResults): string
 }
 
 /** Each kind of plant in a row, simulated on the same days. */
-export function sideBySide(designs: readonly Design[], results: StudyResults): string[] {
+export function sideBySide(designs: readonly PlantDesign[], results: StudyResults): string[] {
   const limits = limitsOf(results);
   const rows = designs.map((design, at) => {
     const { estimates } = results.variants[at]!;
@@ -94,7 +94,7 @@ export function sideBySide(designs: readonly Design[], results: StudyResults): s
 }
 
 /** Needed, estimated and simulated by the same definitions; then the line by itself, breaks left out of both. */
-export function outcomeLines({ estimate, rate, needed, plan, crates }: Design, results: StudyResults): string[] {
+export function outcomeLines({ estimate, rate, needed, plan, crates }: PlantDesign, results: StudyResults): string[] {
   const { estimates, day, values } = results.variants[0]!;
   const percent = formatConfidence(results.study.confidence);
   const startClock = day.startClockSeconds;

@@ -1,5 +1,5 @@
 import type { StudyResults } from "../days/results/index.ts";
-import type { Design, Figure, SizedChiller, SizedDwell, SizedStation } from "../questions/size/index.ts";
+import type { Figure, PlantDesign, SizedChiller, SizedDwell, SizedStation } from "../questions/size/index.ts";
 import {
   formatDuration,
   formatNumber,
@@ -22,7 +22,7 @@ export interface SummaryLine {
  * Designs as lines of text: the answer, the kinds of plant side by side, then of the first design every part with its formula, what its plan
  * does by estimate and by simulation, and where each figure comes from. `simulated` has a variant for each design, in the same order.
  */
-export function sizeSummary(designs: readonly Design[], simulated: StudyResults): SummaryLine[] {
+export function sizeSummary(designs: readonly PlantDesign[], simulated: StudyResults): SummaryLine[] {
   const design = designs[0]!;
   return [
     { line: design.name, style: "bold" },
@@ -47,7 +47,7 @@ function section(title: string, lines: readonly string[]): SummaryLine[] {
   ];
 }
 
-function rateLines({ rate }: Design): string[] {
+function rateLines({ rate }: PlantDesign): string[] {
   return textTable([
     ["heads a week", formatNumber(rate.headsPerWeek)],
     ["heads hung on the busiest day", formatNumber(rate.headsPerDay)],
@@ -67,7 +67,7 @@ function rateLines({ rate }: Design): string[] {
   ]);
 }
 
-function stationLines({ stations, rate, changes }: Design): string[] {
+function stationLines({ stations, rate, changes }: PlantDesign): string[] {
   const table = textTable([
     ["", "an hour", "cycle", "repairs", "positions", "load", "cover", "way", "places before"],
     ...stations.map((each) => [
@@ -102,7 +102,7 @@ function heldWords({ name, heldSeconds }: SizedStation): string[] {
   ];
 }
 
-function peopleLines({ crews, people, shifts, balance, stations }: Design): string[] {
+function peopleLines({ crews, people, shifts, balance, stations }: PlantDesign): string[] {
   const workOf = (name: string): number => stations.find((each) => each.name === name)!.personSecondsPerHead;
   const table = textTable([
     ["", "people", "work on a head", "walking", "load", "at"],
@@ -127,7 +127,7 @@ function peopleLines({ crews, people, shifts, balance, stations }: Design): stri
   ];
 }
 
-function placeLines({ dwells, chiller, chain, rate }: Design): string[] {
+function placeLines({ dwells, chiller, chain, rate }: PlantDesign): string[] {
   return [
     ...dwells.map(dwellWords),
     ...(chiller === null ? [] : chillerWords(chiller, rate.hangingSeconds, rate.carcassesPerDay)),
@@ -167,7 +167,7 @@ function chillerWords(chiller: SizedChiller, hangingSeconds: number, carcassesPe
   ];
 }
 
-function crateLines({ crates }: Design): string[] {
+function crateLines({ crates }: PlantDesign): string[] {
   const { perDay, heads, perHour, lorries, cratesPerLorry, everySeconds } = crates;
   const [lead, late] = [formatDuration(crates.leadSeconds), formatDuration(crates.lateSeconds)];
   return [
@@ -177,7 +177,7 @@ function crateLines({ crates }: Design): string[] {
   ];
 }
 
-function flowLines({ byProducts, utilities }: Design): string[] {
+function flowLines({ byProducts, utilities }: PlantDesign): string[] {
   const table = textTable([
     ["", "a head", "a day", "an hour", "vessels", "emptyings a day"],
     ...byProducts.map(({ name, kgPerHead, kgPerDay, kgPerHour, vessels, emptyingsPerDay }) => {

@@ -1,12 +1,12 @@
 import { chartFiles, renderReport } from "../../viz/index.ts";
 import { type RunFile, type RunParts, runFiles, writeRunFolder } from "../days/results/index.ts";
 import type { Improvement } from "../questions/improve/index.ts";
-import type { LineUp } from "../questions/options/index.ts";
+import type { OptionsResult } from "../questions/options/index.ts";
 
 /** The answer of a run that is more than its study. */
 export interface RunAnswer {
   improvement?: Improvement | undefined;
-  lineUp?: LineUp | undefined;
+  offers?: OptionsResult | undefined;
 }
 
 /**

@@ -132,8 +132,8 @@ async function checkOptions(file: InputFile): Promise<Sound> {
   const { readOptions } = await import("../../questions/options/index.ts");
   const { question, faults } = readOptions(file.json, file.files);
   refuse(file, faults);
-  const { study, purchases } = question!;
-  const words = `Line-up "${study.name}" of ${purchases.length} options, ${study.replications} replications each.`;
+  const { study, offerCosts } = question!;
+  const words = `Line-up "${study.name}" of ${offerCosts.length} options, ${study.replications} replications each.`;
   return { words, warnings: [] };
 }
 

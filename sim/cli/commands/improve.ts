@@ -4,8 +4,8 @@ import type { Study } from "../../asked/study/index.ts";
 import { type StudyResults, stableJson } from "../../days/results/index.ts";
 import { type DayJournal, daySource, singleDayStudy } from "../../days/run/index.ts";
 import {
+  type CandidateDesign,
   comparisonSeed,
-  type Design,
   type Improvement,
   type ImproveQuestion,
   improve,
@@ -63,7 +63,7 @@ export async function improveCommand(terminal: Terminal, path: string, options: 
   if (json) terminal.data(stableJson(found.improvement));
 }
 
-type Found = { improvement: Improvement; recommended: Design | null };
+type Found = { improvement: Improvement; recommended: CandidateDesign | null };
 type Run = (study: Study, traces: "none" | "binned", journal?: DayJournal) => Promise<StudyResults>;
 
 interface Search {

@@ -2,7 +2,7 @@ import { formatFault } from "../../asked/plan/index.ts";
 import { basePlan, type Study } from "../../asked/study/index.ts";
 import { type StudyResults, stableJson } from "../../days/results/index.ts";
 import type { TraceKind } from "../../days/run/index.ts";
-import { type LineUpQuestion, lineUp, readOptions } from "../../questions/options/index.ts";
+import { compareOffers, type OptionsQuestion, readOptions } from "../../questions/options/index.ts";
 import { BadInput } from "../badInput.ts";
 import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
@@ -10,7 +10,7 @@ import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
 import { type InputFile, readInputFile } from "../inputFile.ts";
 import { MOST_TRACED } from "../mostTraced.ts";
-import { lineUpSummary } from "../optionsSummary.ts";
+import { optionsSummary } from "../optionsSummary.ts";
 import { refuseOtherKind } from "../otherKind.ts";
 import { programVersion } from "../programVersion.ts";
 import { runInto } from "../runInto.ts";
@@ -34,14 +34,14 @@ export async function optionsCommand(terminal: Terminal, path: string, options: 
   const question = asked(file, options);
   const run = (traces: TraceKind) => simulate(terminal, question.study, { path, options, traces });
   const results = out === undefined ? await run("none") : await written(file, question, { out, overwrite, run });
-  const found = lineUp(question, results);
-  for (const { line, style } of lineUpSummary(found, results)) terminal.say(line, style);
+  const found = compareOffers(question, results);
+  for (const { line, style } of optionsSummary(found, results)) terminal.say(line, style);
   terminal.say(CAUTION, "dim");
   if (out !== undefined) terminal.say(`Written: ${out}/report.html, line-up.json and more.`, "green");
   if (json) terminal.data(stableJson({ lineUp: found, simulated: results }));
 }
 
-function asked(file: InputFile, options: OptionsCommandOptions): LineUpQuestion {
+function asked(file: InputFile, options: OptionsCommandOptions): OptionsQuestion {
   refuseOtherKind(file, "options");
   const { question, faults } = readOptions(file.json, file.files);
   if (question === null) throw new BadInput(faults.map((fault) => `${file.path}: ${formatFault(fault)}`));
@@ -57,7 +57,7 @@ interface Written {
 }
 
 /** The folder is that of a study of the options; what they are worth goes with it. */
-function written(file: InputFile, question: LineUpQuestion, { out, overwrite, run }: Written): Promise<StudyResults> {
+function written(file: InputFile, question: OptionsQuestion, { out, overwrite, run }: Written): Promise<StudyResults> {
   const traces = question.study.variants.length > MOST_TRACED ? "none" : "binned";
   return runInto(
     out,
@@ -65,12 +65,12 @@ function written(file: InputFile, question: LineUpQuestion, { out, overwrite, ru
     basePlan(file.json, file.files)!.json,
     () => run(traces),
     (results) => {
-      const found = lineUp(question, results);
+      const found = compareOffers(question, results);
       const files = [
         { path: "asked.json", text: file.text },
         { path: "line-up.json", text: stableJson(found) },
       ];
-      return { files, answer: { lineUp: found } };
+      return { files, answer: { offers: found } };
     },
   );
 }

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { chartFiles, renderReport } from "../../../viz/index.ts";
 import { type Drawn, readResults, rebuiltFiles, type StudyResults, writeRunFolder } from "../../days/results/index.ts";
 import { readImprovement } from "../../questions/improve/index.ts";
-import { readLineUp } from "../../questions/options/index.ts";
+import { readOptionsResult } from "../../questions/options/index.ts";
 import { BadInput } from "../badInput.ts";
 import { takeRunFolder } from "../checkRunFolder.ts";
 import { readInputFile, readNamedText } from "../inputFile.ts";
@@ -69,7 +69,7 @@ function readRun(folder: string): Run {
   const plan = readInputFile(join(folder, "plan.json"), { megabytes: MOST_MEGABYTES }).json;
   const answer = {
     improvement: answerIn(folder, "improvement.json", readImprovement),
-    lineUp: answerIn(folder, "line-up.json", readLineUp),
+    offers: answerIn(folder, "line-up.json", readOptionsResult),
   };
   return { results, plan, answer };
 }

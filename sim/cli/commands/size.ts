@@ -1,7 +1,13 @@
 import { type Fault, formatFault, type Plan } from "../../asked/plan/index.ts";
 import { type StudyResults, stableJson } from "../../days/results/index.ts";
 import { singleDayStudy } from "../../days/run/index.ts";
-import { ALTERNATIVES, type AlternativeName, type Design, readDemand, sizePlant } from "../../questions/size/index.ts";
+import {
+  ALTERNATIVES,
+  type AlternativeName,
+  type PlantDesign,
+  readDemand,
+  sizePlant,
+} from "../../questions/size/index.ts";
 import { BadInput } from "../badInput.ts";
 import { CAUTION, DANGERS_IN_SHORT } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
@@ -47,7 +53,7 @@ export async function sizeCommand(terminal: Terminal, path: string, options: Siz
 }
 
 interface Sized {
-  design: Design;
+  design: PlantDesign;
   plan: Plan;
 }
 

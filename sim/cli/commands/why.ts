@@ -1,7 +1,7 @@
 import process from "node:process";
 import type { Plan } from "../../asked/plan/index.ts";
 import { type StudyResults, stableJsonParts } from "../../days/results/index.ts";
-import { advise } from "../../questions/why/index.ts";
+import { answerWhy } from "../../questions/why/index.ts";
 import { formatConfidence } from "../../text/units/index.ts";
 import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
@@ -35,7 +35,7 @@ export async function whyCommand(terminal: Terminal, path: string, options: WhyC
   const { plan, warnings } = loadPlanWithWarnings(file);
   for (const warning of warnings) terminal.say(warning, "yellow");
   const { out, overwrite = false, json } = options;
-  const simulate = () => advised(terminal, path, plan, options);
+  const simulate = () => runWhy(terminal, path, plan, options);
   const results = out === undefined ? await simulate() : await runInto(out, overwrite, file.json, simulate);
   for (const line of summary(results)) terminal.say(line);
   terminal.say(CAUTION, "dim");
@@ -43,7 +43,7 @@ export async function whyCommand(terminal: Terminal, path: string, options: WhyC
   if (json) for (const part of stableJsonParts(results)) terminal.data(part);
 }
 
-function advised(terminal: Terminal, path: string, plan: Plan, options: WhyCommandOptions): Promise<StudyResults> {
+function runWhy(terminal: Terminal, path: string, plan: Plan, options: WhyCommandOptions): Promise<StudyResults> {
   const { seed, replications } = options;
   const { events: mostEvents, days: mostDays } = ceilingsOf(options);
   const fixed = ["--seed", seed, "--replications", String(replications), ...ceilingWords(options)];
@@ -51,11 +51,11 @@ function advised(terminal: Terminal, path: string, plan: Plan, options: WhyComma
   const gambrel = programVersion();
   terminal.say(plan.name, "bold");
   return untilInterrupted(process, (signal) =>
-    advise(
+    answerWhy(
       plan,
       { seed, replications, confidence: 0.95 },
       {
-        simulate: async (study, traces, journal) => {
+        simulate: async (study, journal, traces) => {
           signal.throwIfAborted();
           const days = study.variants.length * study.replications;
           const threads = options.threads ?? (days < FEW_DAYS ? 1 : undefined);

@@ -1,13 +1,13 @@
 /** Day record -> measures. */
 
 // What a day's end was owed to
-export { boundKey, needsBinding } from "./binding/bindingKeys.ts";
+export { needsBinding, reasonKey } from "./binding/bindingKeys.ts";
 export { bindingKeys } from "./binding/bindingResponses.ts";
-export { boundCells } from "./binding/boundCells.ts";
-export { bottleneckKey, boundLabel, shareKey, TOTAL_KEY } from "./binding/boundResponses.ts";
-export { boundTotal } from "./binding/boundSeconds.ts";
+export { reasonCells } from "./binding/reasonCells.ts";
+export { bottleneckKey, reasonLabel, shareKey, TOTAL_KEY } from "./binding/reasonResponses.ts";
+export { accountedSeconds } from "./binding/reasonSeconds.ts";
 export { slopeIn, slopeKey, slopeLabel } from "./binding/slopeResponses.ts";
-export { PARAMETERS, type Parameter, type Slope, slopesOf, slopesThatHold } from "./binding/slopes.ts";
+export { PARAMETERS, type Slope, type SlopeParameter, slopesOf, slopesThatHold } from "./binding/slopes.ts";
 // What a day cost, without and with the plant
 export { type CostSheet, costSheet } from "./costSheet.ts";
 // What shares of time are taken over

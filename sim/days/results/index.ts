@@ -40,10 +40,10 @@ export { summaryTable } from "./summaryCsv.ts";
 export type {
   Advice,
   AdviceEffort,
-  BoundPart,
   ChangeKind,
   MeanTime,
   OtherChange,
+  ReasonPart,
   SlopeEstimate,
   TriedChange,
   Why,

@@ -7,14 +7,14 @@ export type { Provenance } from "./assembleResults.ts";
 // For places that simulate days
 export { type Batch, countDays, splitBatches } from "./batch.ts";
 export { batchSize } from "./batchSize.ts";
-export { MOST_DAYS, MOST_EVENTS, TooManyDays } from "./ceilings.ts";
+export { MAX_DAYS, MAX_EVENTS, TooManyDays } from "./ceilings.ts";
 export type { DayRunner, OpenRunner } from "./dayRunner.ts";
 export { DaySimulator } from "./daySimulator.ts";
 export { type DaySource, daySource, type TraceKind } from "./daySource.ts";
 export { DaysFailed } from "./daysFailed.ts";
 export { inThisThread } from "./inThisThread.ts";
 export { runSingleDay, type SingleDayOptions } from "./runSingleDay.ts";
-export { type DayJournal, type RunOptions, runStudy } from "./runStudy.ts";
+export { type DayJournal, type RunOptions, runStudy, type Simulate } from "./runStudy.ts";
 export type { BatchResult, FailedDay, SimulatedDay } from "./simulatedDay.ts";
 export { singleDayStudy } from "./singleDayStudy.ts";
 export { stopWarning } from "./stopAdvice.ts";

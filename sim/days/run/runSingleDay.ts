@@ -5,7 +5,7 @@ import { measure } from "../../day/observations/index.ts";
 import type { CapacityResults, StudyResults } from "../results/index.ts";
 import { assembleResults, type Provenance } from "./assembleResults.ts";
 import { capacityOf } from "./capacityOf.ts";
-import { MOST_EVENTS } from "./ceilings.ts";
+import { MAX_EVENTS } from "./ceilings.ts";
 import type { TraceKind } from "./daySource.ts";
 import { plannedStopCost, plannedStopWords } from "./plannedStops.ts";
 import { singleDayStudy } from "./singleDayStudy.ts";
@@ -30,7 +30,7 @@ export interface SingleDayOptions extends Provenance {
  * capacity run, and what the line can do is estimated from its course.
  */
 export function runSingleDay(plan: Plan, seed: string, traces: TraceKind, options: SingleDayOptions): StudyResults {
-  const { replication = 0, check = false, mostEvents = MOST_EVENTS } = options;
+  const { replication = 0, check = false, mostEvents = MAX_EVENTS } = options;
   const line = compileLine(plan);
   const day = runDay(line, { seed, replication, traces, check, mostEvents, binding: true, killStops: true });
   const study = singleDayStudy(plan, seed);

@@ -3,7 +3,7 @@ import { nextBatch } from "../../maths/statistics/index.ts";
 import type { StudyResults } from "../results/index.ts";
 import { assembleResults, type DayOutcome, type Provenance } from "./assembleResults.ts";
 import { countDays } from "./batch.ts";
-import { MOST_DAYS, TooManyDays } from "./ceilings.ts";
+import { MAX_DAYS, TooManyDays } from "./ceilings.ts";
 import { DayLedger } from "./dayLedger.ts";
 import type { DayRunner, OpenRunner } from "./dayRunner.ts";
 import { type DaySource, daySource, knownResponse, type TraceKind } from "./daySource.ts";
@@ -14,7 +14,7 @@ import type { FailedDay, SimulatedDay } from "./simulatedDay.ts";
 import { studyProgress } from "./studyProgress.ts";
 
 /** Observations of each variant in one round of a selection, at least. */
-const LEAST_PER_ROUND = 10;
+const MIN_PER_ROUND = 10;
 
 /** Observations of all variants in one round, about: work for many threads. Never their number, which must not show. */
 const ROUND = 64;
@@ -24,6 +24,12 @@ export interface DayJournal {
   known: Iterable<SimulatedDay>;
   note(day: SimulatedDay): void;
 }
+
+/**
+ * Simulates a study for a question that needs many of them. Days that the journal knows are not simulated again; new ones
+ * are noted in it. Traces of each variant's first day, or none.
+ */
+export type Simulate = (study: Study, journal: DayJournal, traces: "none" | "binned") => Promise<StudyResults>;
 
 export interface RunOptions extends Provenance {
   /** Traces of each variant's replication 0; "binned" when left out. */
@@ -79,7 +85,7 @@ async function simulateRounds(
   const key = ruleResponse(study);
   let days = firstDays(study);
   for (;;) {
-    refuseTooManyDays(days, options.mostDays ?? MOST_DAYS);
+    refuseTooManyDays(days, options.mostDays ?? MAX_DAYS);
     await simulateMissing(study, days, ledger, runner, options);
     if (key === null) return days;
     const next = nextDays(study, days, valuesOf(key, source, ledger, days));
@@ -164,7 +170,7 @@ export function nextDays(study: Study, days: readonly number[], values: RuleValu
   if (selection === null) return null;
   const state = selectionOf(study, values);
   if (state === null) return null;
-  const batch = nextBatch(state, Math.max(LEAST_PER_ROUND, Math.ceil(ROUND / state.survivors.length)));
+  const batch = nextBatch(state, Math.max(MIN_PER_ROUND, Math.ceil(ROUND / state.survivors.length)));
   if (batch === null) return null;
   const until = (batch.from + batch.count) * (antithetic ? 2 : 1);
   return days.map((before, variant) => (batch.variants.includes(variant) ? until : before));

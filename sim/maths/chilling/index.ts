@@ -13,7 +13,7 @@ export { crossflowNusselt } from "./crossflowNusselt.ts";
 export { type ColdDoor, openDoorKilowatts, openShare, personWatts } from "./doorHeat.ts";
 export { equivalentRadius } from "./equivalentRadius.ts";
 // The series
-export { excessShare, type Place } from "./excessShare.ts";
+export { type BodyPlace, excessShare } from "./excessShare.ts";
 export { fourierUntil } from "./fourierUntil.ts";
 export { type MoistAir, moistAir } from "./moistAir.ts";
 export { type SeriesTerm, type Shape, seriesTerms } from "./seriesTerms.ts";

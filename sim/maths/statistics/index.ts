@@ -32,7 +32,7 @@ export { mser, type WarmUp } from "./mser.ts";
 export { mser5 } from "./mser5.ts";
 export { normalQuantile } from "./normalQuantile.ts";
 export { noticeableShift } from "./noticeableShift.ts";
-export { type Difference, pairedDifference, type Scale } from "./pairedDifference.ts";
+export { type PairedDifference, pairedDifference, type Scale } from "./pairedDifference.ts";
 export { pairedTest, type TTest } from "./pairedTest.ts";
 export { pairMeans } from "./pairMeans.ts";
 export { quantile } from "./quantile.ts";

@@ -1,6 +1,6 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import type { ResponseInfo } from "../../day/observations/index.ts";
-import { type Comparison, compare } from "./compare.ts";
+import { type ComparedDays, compare } from "./compare.ts";
 import { explain } from "./explain.ts";
 import type { Explanation } from "./explanation.ts";
 import type { Yardstick } from "./misfit.ts";
@@ -43,7 +43,7 @@ export interface ComparedQuantity {
   /** Observed days, as the file has them. */
   values: (number | null)[];
   /** Null where the plan's days give no value. */
-  comparison: Comparison | null;
+  comparison: ComparedDays | null;
 }
 
 /**
@@ -79,7 +79,7 @@ export async function calibrate(plan: Plan, observed: Observed, options: Calibra
   };
 }
 
-function comparedQuantity({ quantity, values }: ObservedQuantity, comparison: Comparison | null): ComparedQuantity {
+function comparedQuantity({ quantity, values }: ObservedQuantity, comparison: ComparedDays | null): ComparedQuantity {
   const stretch =
     quantity.kind === "count" ? { fromSeconds: quantity.fromSeconds, toSeconds: quantity.toSeconds } : null;
   return { info: infoOf(quantity), stretch, values, comparison };
@@ -89,7 +89,7 @@ function comparedQuantity({ quantity, values }: ObservedQuantity, comparison: Co
  * Quantities that never vary on either side have no standard error; they are measured by a ten-thousandth of their value,
  * so that they weigh much and nothing is divided by 0.
  */
-function yardstickOf(comparisons: readonly (Comparison | null)[]): Yardstick {
+function yardstickOf(comparisons: readonly (ComparedDays | null)[]): Yardstick {
   const targets = comparisons.map((comparison) => comparison?.observed.mean ?? null);
   const errors = comparisons.map((comparison) => {
     if (comparison === null) return 1;

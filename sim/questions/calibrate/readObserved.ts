@@ -6,8 +6,8 @@ import type { Observed, ObservedQuantity } from "./observed.ts";
 import type { Quantity } from "./quantity.ts";
 
 /** A year of days; nobody compares more at a time. */
-const MOST_DAYS = 400;
-const MOST_QUANTITIES = 100;
+const MAX_DAYS = 400;
+const MAX_QUANTITIES = 100;
 const HOUR = 3600;
 
 export interface ObservedReading {
@@ -55,8 +55,8 @@ function tableFaults({ headings, rows }: Table): Fault[] {
     return [{ path: "", found: headings.length === 0 ? "it is empty" : "no rows", allowed, remedy: "" }];
   }
   const faults: Fault[] = [];
-  if (rows.length > MOST_DAYS) {
-    faults.push({ path: "", found: `${rows.length} days`, allowed: `${MOST_DAYS} at most`, remedy: "split the file" });
+  if (rows.length > MAX_DAYS) {
+    faults.push({ path: "", found: `${rows.length} days`, allowed: `${MAX_DAYS} at most`, remedy: "split the file" });
   }
   headings.forEach((heading, index) => {
     if (headings.indexOf(heading) === index) return;
@@ -171,9 +171,9 @@ function readNumber(text: string, allowed: string, fits: (value: number) => bool
 }
 
 function wholeFaults({ quantities }: Observed, faultsSoFar: number): Fault[] {
-  if (quantities.length > MOST_QUANTITIES) {
+  if (quantities.length > MAX_QUANTITIES) {
     const found = `${quantities.length} columns to compare`;
-    return [{ path: "", found, allowed: `${MOST_QUANTITIES} at most`, remedy: "take longer stretches" }];
+    return [{ path: "", found, allowed: `${MAX_QUANTITIES} at most`, remedy: "take longer stretches" }];
   }
   if (quantities.length > 0 || faultsSoFar > 0) return [];
   const allowed = 'a column headed with a stretch of the day ("06:00-07:00") or a response of the plan ("finish")';

@@ -5,7 +5,7 @@ import {
   countCheck,
   dependenceCheck,
   driftCheck,
-  LEAST_TO_FIT,
+  MIN_TO_FIT,
   mixtureCheck,
   outlierCheck,
   roundingCheck,
@@ -51,7 +51,7 @@ export function fitColumn(column: TimesColumn, { seed, samples, progress }: FitO
   const sample = sampleOf(ordered, open);
   const resolution = resolutionOf(sampleOf([...ordered, ...open]).ended);
   const simulation: SimulationOptions = { seed: JSON.stringify([seed, heading]), samples, resolution };
-  const enough = ended.length >= LEAST_TO_FIT && canBeFitted(sample);
+  const enough = ended.length >= MIN_TO_FIT && canBeFitted(sample);
   const { fits, notFitted } = enough ? fitAll(sample) : { fits: [], notFitted: [] };
   const summary = ended.length > 0 && open.length === 0 ? summaryOf(ordered) : null;
   const inOrder = times.filter((each) => each.open || each.value > 0);

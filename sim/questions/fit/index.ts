@@ -1,7 +1,7 @@
 // From a table of times to distributions for a plan
 
 export { type Check, type CheckName, LOOK_ALPHA, STRONG_ALPHA } from "./checks/index.ts";
-export type { Advice, ColumnFit, FamilyFit, Summary } from "./columnFit.ts";
+export type { ColumnFit, FamilyFit, FitAdvice, Summary } from "./columnFit.ts";
 export { FAMILY_NAMES, type FamilyName } from "./family.ts";
 export { type FitOptions, fitColumn } from "./fitColumn.ts";
 export { type FitPicture, fitPicture, type QuantilePoint } from "./fitPicture.ts";

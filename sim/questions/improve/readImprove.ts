@@ -182,7 +182,7 @@ function spaceOfPlaces({ total, least, among }: Asked, plan: Plan): { space: Spa
       return station?.kind === "station" && Number.isFinite(station.buffer) ? station.buffer : null;
     }),
     apart: [],
-    purchases: [],
+    offerCosts: [],
     changeOf: (counts) => ({
       set: Object.fromEntries(named.map(({ name }, index) => [formatPath(["line", name, "buffer"]), counts[index]])),
       insert: [],

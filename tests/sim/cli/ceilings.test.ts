@@ -1,7 +1,7 @@
 import { Command } from "commander";
 import { describe, expect, it } from "vitest";
 import { CEILINGS, ceilingOption, ceilingsOf, ceilingWords } from "../../../sim/cli/ceilings.ts";
-import { MOST_DAYS, MOST_EVENTS } from "../../../sim/days/run/index.ts";
+import { MAX_DAYS, MAX_EVENTS } from "../../../sim/days/run/index.ts";
 
 function parse(...args: string[]): { ceiling?: Record<string, number> } {
   const command = new Command().exitOverride().configureOutput({ writeErr: () => {} });
@@ -24,6 +24,6 @@ describe("--ceiling", () => {
   );
 
   it("stands where the simulation has it", () => {
-    expect(CEILINGS).toMatchObject({ events: MOST_EVENTS, days: MOST_DAYS });
+    expect(CEILINGS).toMatchObject({ events: MAX_EVENTS, days: MAX_DAYS });
   });
 });

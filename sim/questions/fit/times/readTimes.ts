@@ -4,12 +4,12 @@ import { time } from "../../../text/units/index.ts";
 import { byName } from "./byName.ts";
 import { cellPath, columnFault } from "./faultPaths.ts";
 import type { RawColumn } from "./rawColumn.ts";
-import { type Cell, isTime, readTime } from "./readTime.ts";
+import { isTime, readTime, type TimeCell } from "./readTime.ts";
 import { readSubject } from "./subject.ts";
 import type { ObservedTime, TimesColumn } from "./timesColumn.ts";
 
 /** Far more than anybody times; a plan takes as many observed values. */
-export const MOST_TIMES = 10_000;
+export const MAX_TIMES = 10_000;
 
 export interface TimesOptions {
   /** Unit of columns whose heading names none; null: they need one. */
@@ -105,7 +105,7 @@ function splitUnit(heading: string): { words: string; unit: string | null } {
   return parts === null ? { words: heading, unit: null } : { words: parts[1]!, unit: parts[2]! };
 }
 
-function mostlyWords(cells: readonly Cell[]): boolean {
+function mostlyWords(cells: readonly TimeCell[]): boolean {
   return cells.filter(({ text }) => isTime(text)).length <= cells.length / 2;
 }
 
@@ -124,8 +124,8 @@ function readColumn(
     return [];
   });
   if (marks !== null) into.faults.push(...markOpen(times, marks));
-  if (cells.length === 0 || cells.length > MOST_TIMES) {
-    const allowed = `1 to ${MOST_TIMES} times`;
+  if (cells.length === 0 || cells.length > MAX_TIMES) {
+    const allowed = `1 to ${MAX_TIMES} times`;
     into.faults.push(columnFault(heading, `${cells.length} times`, allowed, "fill the column or delete it"));
   }
   if (into.faults.length > before) return;

@@ -4,7 +4,7 @@ import { type AgainstBest, compareWithBest } from "../../maths/statistics/index.
 import { formatConfidence, groupDigits } from "../../text/units/index.ts";
 import { type Appraisal, appraise } from "./appraise.ts";
 import { cashOfDay } from "./cashOfDay.ts";
-import type { LineUpQuestion } from "./readOptions.ts";
+import type { OptionsQuestion } from "./readOptions.ts";
 
 /** A figure with its interval; the intervals of all options hold at once. */
 export interface Ranged {
@@ -13,7 +13,7 @@ export interface Ranged {
   high: number;
 }
 
-export interface OptionWorth {
+export interface OfferWorth {
   name: string;
   price: number;
   lifeYears: number;
@@ -30,7 +30,7 @@ export interface OptionWorth {
   words: string;
 }
 
-export interface LineUp {
+export interface OptionsResult {
   currency: string;
   interest: number;
   daysPerYear: number;
@@ -40,14 +40,14 @@ export interface LineUp {
   /** Against the best: buying nothing. */
   nothing: AgainstBest;
   /** In the order of the file. */
-  options: OptionWorth[];
+  options: OfferWorth[];
   /** Which may be the best of all; a sentence for each option, the best first; what is not reckoned. */
   words: string[];
 }
 
 /** What each option is worth, from the simulated days of the plan as it is and of each option on the same random numbers. */
-export function lineUp(question: LineUpQuestion, results: StudyResults): LineUp {
-  const { purchases, interest, daysPerYear, currency, study } = question;
+export function compareOffers(question: OptionsQuestion, results: StudyResults): OptionsResult {
+  const { offerCosts, interest, daysPerYear, currency, study } = question;
   const { plan } = study.variants[0]!;
   const { confidence } = results.study;
   const cash = results.variants.map(({ values }) => cashOfDay(values));
@@ -55,26 +55,24 @@ export function lineUp(question: LineUpQuestion, results: StudyResults): LineUp 
   const compared = comparisonsInWords(cash, 0, { confidence, errorRate: "family-wise" }, info);
   const perYear = [
     cash[0]!.map(() => 0),
-    ...purchases.map((purchase, index) =>
-      cash[index + 1]!.map(
-        (value, day) => appraise(purchase, (value - cash[0]![day]!) * daysPerYear, interest).perYear,
-      ),
+    ...offerCosts.map((cost, index) =>
+      cash[index + 1]!.map((value, day) => appraise(cost, (value - cash[0]![day]!) * daysPerYear, interest).perYear),
     ),
   ];
   const harms = results.variants.map(({ values }, variant) =>
     variant === 0 ? null : harmOf(plan, results.variants[0]!.values, values),
   );
   const best = amongSound(perYear, harms, confidence);
-  const options = purchases.map((purchase, index): OptionWorth => {
+  const options = offerCosts.map((cost, index): OfferWorth => {
     const cashPerDay = compared[index + 1]!;
-    const of = (perDay: number): Appraisal => appraise(purchase, perDay * daysPerYear, interest);
+    const of = (perDay: number): Appraisal => appraise(cost, perDay * daysPerYear, interest);
     const worth = ranged(
       of(cashPerDay.mean),
       of(cashPerDay.familyLow ?? cashPerDay.mean),
       of(cashPerDay.familyHigh ?? cashPerDay.mean),
     );
     const { name } = results.variants[index + 1]!;
-    const { price, lifeYears, servicePerYear } = purchase;
+    const { price, lifeYears, servicePerYear } = cost;
     const verdict = worth.presentValue.low > 0 ? "pays" : worth.presentValue.high < 0 ? "does not pay" : "not decided";
     const againstBest = best[index + 1]!;
     const harm = harms[index + 1]!;
@@ -94,7 +92,7 @@ export function lineUp(question: LineUpQuestion, results: StudyResults): LineUp 
     nothing: best[0]!,
     options,
   };
-  return { ...found, words: lineUpWords(found) };
+  return { ...found, words: resultWords(found) };
 }
 
 /** Each against the best of the others that harm nothing, buying nothing among them; null for those that do harm. */
@@ -132,7 +130,7 @@ function cashWords({ responses }: StudyResults): string {
 
 function wordsOf(
   name: string,
-  verdict: OptionWorth["verdict"],
+  verdict: OfferWorth["verdict"],
   { low, high }: Ranged,
   againstBest: AgainstBest | null,
   { currency, confidence }: { currency: string; confidence: number },
@@ -148,7 +146,7 @@ function wordsOf(
 }
 
 /** What was found, in sentences: which may be the best of all; each option, the best first; what is not reckoned. */
-function lineUpWords(found: Omit<LineUp, "words">): string[] {
+function resultWords(found: Omit<OptionsResult, "words">): string[] {
   const ranked = found.options.toSorted((a, b) => b.worth.perYear.mean - a.worth.perYear.mean);
   return [
     bestWords(found),
@@ -158,7 +156,7 @@ function lineUpWords(found: Omit<LineUp, "words">): string[] {
 }
 
 /** Which may be the best, buying nothing included. */
-function bestWords({ options, nothing, confidence }: Omit<LineUp, "words">): string {
+function bestWords({ options, nothing, confidence }: Omit<OptionsResult, "words">): string {
   const percent = formatConfidence(confidence);
   const may = options.filter(({ againstBest }) => againstBest?.mayBeBest).map(({ name }) => `"${name}"`);
   const names = nothing.mayBeBest ? [...may, "buying nothing"] : may;

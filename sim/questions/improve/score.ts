@@ -3,14 +3,14 @@ import type { ImproveQuestion } from "./question.ts";
 import type { Trial } from "./trials.ts";
 
 /** How good some days of a design were. */
-export interface Merit {
+export interface Score {
   /** By how much its shares lie above what the limits allow, all added; 0 where the limits are kept. */
   excess: number;
   /** Mean of the goal; null where a day has no value. */
   mean: number | null;
 }
 
-export function meritOf({ values, responses }: Trial, { limits }: Pick<ImproveQuestion, "limits">): Merit {
+export function scoreOf({ values, responses }: Trial, { limits }: Pick<ImproveQuestion, "limits">): Score {
   const excess = limits.reduce((sum, { key, share }) => {
     const beyond = meanOf(responses[key]!.filter((value) => value !== null));
     return sum + Math.max(0, (beyond ?? 0) - share);
@@ -20,7 +20,7 @@ export function meritOf({ values, responses }: Trial, { limits }: Pick<ImproveQu
 
 /** Whether the first is the better one: by the limits, then by the goal, then by what it takes of the total. */
 export function isBetter(one: Trial, other: Trial, question: ImproveQuestion): boolean {
-  const [mine, theirs] = [meritOf(one, question), meritOf(other, question)];
+  const [mine, theirs] = [scoreOf(one, question), scoreOf(other, question)];
   if (mine.excess !== theirs.excess) return mine.excess < theirs.excess;
   if (mine.mean === null || theirs.mean === null) return theirs.mean === null && mine.mean !== null;
   const gain = question.response.better === "less" ? theirs.mean - mine.mean : mine.mean - theirs.mean;

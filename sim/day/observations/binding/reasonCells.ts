@@ -3,7 +3,7 @@ import type { Cause, PathCell } from "../../engine/index.ts";
 import { type Step, steps, workplace } from "../../line/index.ts";
 
 /** Everything that seconds of the plan's day can be owed to, in line order; more than one day will show. */
-export function boundCells(plan: Plan): PathCell[] {
+export function reasonCells(plan: Plan): PathCell[] {
   const cell = (cause: Cause, stage = "", detail = ""): PathCell => ({ cause, stage, detail });
   const walks = plan.crews.some(({ walkSeconds }) => walkSeconds > 0);
   const { supply } = plan;

@@ -1,19 +1,19 @@
 import { describe, expect, it } from "vitest";
 import { runStudy } from "../../../../sim/days/run/index.ts";
-import { appraise, lineUp, readOptions } from "../../../../sim/questions/options/index.ts";
+import { appraise, compareOffers, readOptions } from "../../../../sim/questions/options/index.ts";
 import { NO_FILES } from "../../../support/demands.ts";
 import { offersFile } from "../../../support/offers.ts";
 
 const { question } = readOptions(offersFile(), NO_FILES);
 const results = await runStudy(question!.study, { gambrel: "test", command: "test", traces: "none" });
-const found = lineUp(question!, results);
+const found = compareOffers(question!, results);
 const [same, fewer, fourth] = found.options as [
   (typeof found.options)[0],
   (typeof found.options)[0],
   (typeof found.options)[0],
 ];
 
-describe("lineUp", () => {
+describe("compareOffers", () => {
   it("makes a loss of its price of an option that changes nothing, without any luck in it", () => {
     expect(same.cashPerDay).toMatchObject({ mean: 0, sd: 0 });
     expect(same.worth.presentValue).toEqual({ mean: -1000, low: -1000, high: -1000 });
@@ -24,7 +24,7 @@ describe("lineUp", () => {
 
   it("makes of the cash of a day what the formulas make of it, and of its interval too", () => {
     const { mean, familyLow, familyHigh } = fourth.cashPerDay;
-    const of = (perDay: number) => appraise(question!.purchases[2]!, perDay * 240, 0.05);
+    const of = (perDay: number) => appraise(question!.offerCosts[2]!, perDay * 240, 0.05);
     expect(fourth.worth.presentValue.mean).toBeCloseTo(of(mean).presentValue, 9);
     expect(fourth.worth.presentValue.low).toBeCloseTo(of(familyLow!).presentValue, 9);
     expect(fourth.worth.paybackYears.low).toBeCloseTo(of(familyHigh!).paybackYears, 9);
@@ -53,7 +53,7 @@ describe("lineUp", () => {
             },
           },
     );
-    const harmful = lineUp(question!, { ...results, variants });
+    const harmful = compareOffers(question!, { ...results, variants });
     expect(harmful.options[2]).toMatchObject({ verdict: "pays", harm: "it handles 10 fewer heads a day" });
     expect(harmful.options[2]!.words).toMatch(
       /is not to be bought, whatever it earns: .* it handles 10 fewer heads a day\./u,

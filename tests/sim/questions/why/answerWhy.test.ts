@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { adviceResponse } from "../../../../sim/questions/why/index.ts";
+import { whyResponse } from "../../../../sim/questions/why/index.ts";
 import { BREAKS, JAMMING, SELDOM, STUNNING, TWO_ALIKE, WAITING } from "../../../support/advicePlants.ts";
 import { advised } from "../../../support/advised.ts";
 import { saturated } from "../../../support/plans.ts";
@@ -143,12 +143,12 @@ describe("advice", () => {
   });
 
   it("is told in the end of work, in throughput without an end, in carcasses where not all that come are worked", () => {
-    expect(adviceResponse(JAMMING)).toBe("finish");
-    expect(adviceResponse({ ...JAMMING, supply: saturated(10) })).toBe("headsPerHour");
+    expect(whyResponse(JAMMING)).toBe("finish");
+    expect(whyResponse({ ...JAMMING, supply: saturated(10) })).toBe("headsPerHour");
     const closing = { rule: "stop hanging" as const, atSeconds: 100 };
-    expect(adviceResponse({ ...JAMMING, day: { ...JAMMING.day, closing } })).toBe("carcasses");
+    expect(whyResponse({ ...JAMMING, day: { ...JAMMING.day, closing } })).toBe("carcasses");
     const supply = { ...JAMMING.supply, whenFull: "turn away" } as typeof JAMMING.supply;
-    expect(adviceResponse({ ...JAMMING, supply })).toBe("carcasses");
+    expect(whyResponse({ ...JAMMING, supply })).toBe("carcasses");
   });
 
   it("of a line that is never short of heads is told in heads an hour", async () => {

@@ -10,22 +10,22 @@ import {
   type StudyResults,
   type TriedChange,
 } from "../../days/results/index.ts";
-import type { DayJournal } from "../../days/run/index.ts";
+import type { DayJournal, Simulate } from "../../days/run/index.ts";
 import { estimate } from "../../maths/statistics/index.ts";
-import { type AdviceOptions, adviceResponses, studyName, whyStudy } from "./adviceStudy.ts";
-import { AdviceTrials, type Simulate, type Values } from "./adviceTrials.ts";
 import { adviceWords } from "./adviceWords.ts";
 import type { PlanChange } from "./change.ts";
 import { changesToTry } from "./changesToTry.ts";
+import { ChangeTrials, type Values } from "./changeTrials.ts";
 import { gainEnds, isShownToGain } from "./gains.ts";
 import { type SearchResult, searchAdvice, searchDays, type Tried } from "./searchAdvice.ts";
+import { studyName, type WhyOptions, whyResponses, whyStudy } from "./whyStudy.ts";
 
 const SHARE = 0.002;
 
 /** Spans of time that people name. */
 const SPANS = [1, 2, 5, 10, 20, 30, 60, 120, 300, 600];
 
-export interface AdviseTools {
+export interface WhyTools {
   simulate: Simulate;
   /** Told what is being done. */
   say?: (words: string) => void;
@@ -34,7 +34,7 @@ export interface AdviseTools {
 const NO_JOURNAL: DayJournal = { known: [], note: () => {} };
 
 /** How many times as many days as asked for are simulated at most. */
-const MOST_TIMES = 4;
+const MAX_TIMES = 4;
 
 /** Of intervals of changes that were not followed up: many are read at once. */
 const OTHERS_CONFIDENCE = 0.99;
@@ -45,9 +45,9 @@ const OTHERS_CONFIDENCE = 0.99;
  * told of it must not be. The results are those of the plan and of every change that is told, with the advice; the plan
  * alone without advice where its days do not end by themselves. A function of plan and options alone.
  */
-export async function advise(plan: Plan, options: AdviceOptions, tools: AdviseTools): Promise<StudyResults> {
+export async function answerWhy(plan: Plan, options: WhyOptions, tools: WhyTools): Promise<StudyResults> {
   const { simulate, say = () => {} } = tools;
-  const alone = await simulate(whyStudy(plan, options) satisfies Study, "binned", NO_JOURNAL);
+  const alone = await simulate(whyStudy(plan, options) satisfies Study, NO_JOURNAL, "binned");
   const { why, estimates } = alone.variants[0]!;
   const response = alone.responses[0]!;
   if (why === null || estimates[response.key] === undefined) return alone;
@@ -56,12 +56,12 @@ export async function advise(plan: Plan, options: AdviceOptions, tools: AdviseTo
   const today = estimates[response.key]!;
   const little = littleWorth(plan, response, today.mean);
   const days = searchDays({ ...today, mean: today.mean - startOf(plan, response) });
-  const responses = [...new Set([...adviceResponses(plan), ...harmResponses(plan)])];
+  const responses = [...new Set([...whyResponses(plan), ...harmResponses(plan)])];
   const about = { plan, name: studyName(plan), confidence: options.confidence, responses };
-  const searching = new AdviceTrials({ ...about, seed: `${options.seed}, search`, traces: "none" }, simulate);
+  const searching = new ChangeTrials({ ...about, seed: `${options.seed}, search`, traces: "none" }, simulate);
   const found = await searchAdvice(plan, asked, { trials: searching, response, little, days });
   say(`${found.finalists.length} of them on ${options.replications} days of their own.`);
-  const own = new AdviceTrials({ ...about, seed: options.seed, traces: "binned" }, simulate);
+  const own = new ChangeTrials({ ...about, seed: options.seed, traces: "binned" }, simulate);
   const ownDays = await runUntilTold(own, found.finalists, { response, little, days: options.replications });
   const harms = found.finalists.map((change) => ({ change, harm: finalHarm(plan, [searching, own], change) }));
   const sound = harms.filter(({ harm }) => harm === null).map(({ change }) => change);
@@ -97,11 +97,11 @@ export async function advise(plan: Plan, options: AdviceOptions, tools: AdviseTo
  * is not shown to gain may yet be worth more than the best that is shown. Gives their number.
  */
 async function runUntilTold(
-  own: AdviceTrials,
+  own: ChangeTrials,
   finalists: readonly PlanChange[],
   { response, little, days }: { response: ResponseInfo; little: number; days: number },
 ): Promise<number> {
-  const most = days * MOST_TIMES;
+  const most = days * MAX_TIMES;
   for (let asked = days; ; asked *= 2) {
     const results = await own.run(finalists, asked);
     if (asked >= most || !isOpen(triedOf(results, finalists), response, little)) return asked;
@@ -118,7 +118,7 @@ function isOpen(tried: readonly TriedChange[], response: ResponseInfo, little: n
 }
 
 /** Over all days of both: what is at stake is harm, and the search did not choose by it. */
-function finalHarm(plan: Plan, trials: readonly AdviceTrials[], change: PlanChange): string | null {
+function finalHarm(plan: Plan, trials: readonly ChangeTrials[], change: PlanChange): string | null {
   if (trials.some((each) => each.hasFailed(change))) return "some of its days could not be simulated";
   const days = trials.map((each) => each.daysOf(change));
   const all = (of: PlanChange | null): Values => {
@@ -130,7 +130,7 @@ function finalHarm(plan: Plan, trials: readonly AdviceTrials[], change: PlanChan
   return harmOf(plan, all(null), all(change));
 }
 
-function bestFirst(changes: readonly PlanChange[], own: AdviceTrials, key: string, sign: number): PlanChange[] {
+function bestFirst(changes: readonly PlanChange[], own: ChangeTrials, key: string, sign: number): PlanChange[] {
   const mean = (change: PlanChange) =>
     sign * (estimate(own.valuesOf(change)[key]!, 0.95)?.mean ?? Number.NEGATIVE_INFINITY);
   return [...changes].sort((a, b) => mean(b) - mean(a));

@@ -1,7 +1,7 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { PLAIN_PROCEDURE, type Study } from "../../asked/study/index.ts";
 
-export interface AdviceOptions {
+export interface WhyOptions {
   seed: string;
   /** Days of their own of the plan and of each change that is told. */
   replications: number;
@@ -9,25 +9,25 @@ export interface AdviceOptions {
 }
 
 /** What a change is worth is told in the end of work; in throughput or carcasses where the plan has no end of its own. */
-export function adviceResponse({ supply, day }: Plan): string {
+export function whyResponse({ supply, day }: Plan): string {
   if (supply.kind === "saturated") return "headsPerHour";
   if (supply.kind === "stream" && supply.whenFull === "turn away") return "carcasses";
   return day.closing.rule === "stop hanging" ? "carcasses" : "finish";
 }
 
 /** What is reported, the worth first. */
-export function adviceResponses(plan: Plan): string[] {
-  return [...new Set([adviceResponse(plan), "headsPerHour", "finish", "overtime"])];
+export function whyResponses(plan: Plan): string[] {
+  return [...new Set([whyResponse(plan), "headsPerHour", "finish", "overtime"])];
 }
 
 /** The base alone: what its end of work is owed to. */
-export function whyStudy(plan: Plan, { seed, replications, confidence }: AdviceOptions): Study {
+export function whyStudy(plan: Plan, { seed, replications, confidence }: WhyOptions): Study {
   return {
     name: studyName(plan),
     question: "What should be changed first?",
     reader: "process engineer",
     ...{ seed, replications, confidence },
-    responses: adviceResponses(plan),
+    responses: whyResponses(plan),
     why: true,
     factors: [],
     variants: [{ name: "base", levels: [], set: {}, insert: [], remove: [], plan }],

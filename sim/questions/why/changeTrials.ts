@@ -1,11 +1,8 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { PLAIN_PROCEDURE, type Study, type Variant } from "../../asked/study/index.ts";
 import type { StudyResults } from "../../days/results/index.ts";
-import { type DayJournal, DaysFailed, type SimulatedDay } from "../../days/run/index.ts";
+import { type DayJournal, DaysFailed, type Simulate, type SimulatedDay } from "../../days/run/index.ts";
 import type { PlanChange } from "./change.ts";
-
-/** Simulates a study; days that the journal knows are not simulated again, new ones are noted in it. */
-export type Simulate = (study: Study, traces: "none" | "binned", journal: DayJournal) => Promise<StudyResults>;
 
 export interface TrialsQuestion {
   plan: Plan;
@@ -26,7 +23,7 @@ const BASE = "base";
  * Days of a plan and of changes to it on one seed, so that a day of one has the random numbers of the same day of every
  * other. No day is simulated twice.
  */
-export class AdviceTrials {
+export class ChangeTrials {
   /** Days simulated so far. */
   simulated = 0;
   readonly #question: TrialsQuestion;
@@ -71,7 +68,7 @@ export class AdviceTrials {
 
   async #ran(changes: readonly PlanChange[], days: number): Promise<StudyResults> {
     const study = this.#study(changes, days);
-    const results = await this.#simulate(study, this.#question.traces, this.#journal(study));
+    const results = await this.#simulate(study, this.#journal(study), this.#question.traces);
     for (const { name, values } of results.variants) this.#values.set(name, values);
     return results;
   }

@@ -3,9 +3,9 @@ import type { Cause, PathCell } from "../../engine/index.ts";
 import { steps } from "../../line/index.ts";
 import type { Response } from "../response.ts";
 import { row } from "../row.ts";
-import { BOTTLENECK, BOUND, boundKey } from "./bindingKeys.ts";
-import { boundCells } from "./boundCells.ts";
-import { boundTotal, secondsBound } from "./boundSeconds.ts";
+import { BOTTLENECK, BOUND, reasonKey } from "./bindingKeys.ts";
+import { reasonCells } from "./reasonCells.ts";
+import { accountedSeconds, reasonSeconds } from "./reasonSeconds.ts";
 
 export const TOTAL_KEY = `${BOUND}.total`;
 
@@ -18,29 +18,29 @@ export function bottleneckKey(kind: "sole" | "shifting", stage: string): string 
 }
 
 /** What the end of work was owed to: seconds by cause at each stage, and each stage's share; then bottleneck shares. */
-export function boundResponses(plan: Plan): Response[] {
+export function reasonResponses(plan: Plan): Response[] {
   const names = steps(plan).map(({ name }) => name);
   return [
     row(
       TOTAL_KEY,
       "End of work, from the day's start or the end of the warm-up",
       "s",
-      (day) => (day.binding === null ? null : boundTotal(day)),
+      (day) => (day.binding === null ? null : accountedSeconds(day)),
       {
         format: "duration",
         better: "less",
       },
     ),
-    ...boundCells(plan).map(boundFor),
+    ...reasonCells(plan).map(reasonFor),
     ...names.map(shareOf),
     ...names.flatMap(bottleneckOf),
   ];
 }
 
-function boundFor(cell: PathCell): Response {
+function reasonFor(cell: PathCell): Response {
   const isIt = (other: PathCell) =>
     other.cause === cell.cause && other.stage === cell.stage && other.detail === cell.detail;
-  return row(boundKey(cell), boundLabel(cell), "s", (day) => secondsBound(day, isIt), {
+  return row(reasonKey(cell), reasonLabel(cell), "s", (day) => reasonSeconds(day, isIt), {
     format: "duration",
     better: "less",
   });
@@ -52,8 +52,8 @@ function shareOf(stage: string): Response {
     `${stage}: share of the day that the line waited for it`,
     "share of the day",
     (day) => {
-      const seconds = secondsBound(day, (cell) => cell.stage === stage);
-      const total = boundTotal(day);
+      const seconds = reasonSeconds(day, (cell) => cell.stage === stage);
+      const total = accountedSeconds(day);
       // A day on which nothing was worked has no time to share out.
       return seconds === null || total === 0 ? null : seconds / total;
     },
@@ -100,7 +100,7 @@ const WORDS: Record<Cause, string> = {
 };
 
 /** "skinning: repairs (jam)", "the arrival of the first lorry". */
-export function boundLabel({ cause, stage, detail }: PathCell): string {
+export function reasonLabel({ cause, stage, detail }: PathCell): string {
   const words = WORDS[cause];
   if (stage !== "") return `The line waited for ${stage}: ${words}${detail === "" ? "" : ` (${detail})`}`;
   return `The line waited for ${words}${detail === "" ? "" : ` ${detail}`}`;

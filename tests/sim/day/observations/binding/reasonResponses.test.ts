@@ -3,12 +3,12 @@ import { describe, expect, it } from "vitest";
 import { runDay } from "../../../../../sim/day/engine/index.ts";
 import { compileLine } from "../../../../../sim/day/line/index.ts";
 import {
+  accountedSeconds,
   bindingKeys,
-  boundCells,
-  boundKey,
-  boundTotal,
   measure,
   needsBinding,
+  reasonCells,
+  reasonKey,
 } from "../../../../../sim/day/observations/index.ts";
 import { randomPlan } from "../../../../support/randomPlans.ts";
 
@@ -19,9 +19,9 @@ describe("what the end of work was owed to", () => {
         const day = runDay(compileLine(plan), { seed: "bound", replication: 0, binding: true });
         if (day.binding === null) return;
         const measured = measure(day, plan);
-        const sum = boundCells(plan).reduce((total, cell) => total + measured[boundKey(cell)]!, 0);
-        expect(sum).toBeCloseTo(boundTotal(day), 5);
-        expect(measured["bound.total"]).toBe(boundTotal(day));
+        const sum = reasonCells(plan).reduce((total, cell) => total + measured[reasonKey(cell)]!, 0);
+        expect(sum).toBeCloseTo(accountedSeconds(day), 5);
+        expect(measured["bound.total"]).toBe(accountedSeconds(day));
       }),
       { seed: 62, numRuns: 300 },
     );
@@ -39,8 +39,8 @@ describe("what the end of work was owed to", () => {
   });
 
   it("is known by its key", () => {
-    expect(boundKey({ cause: "planned stop", stage: "stunning", detail: "" })).toBe("bound.plannedStop.stunning");
-    expect(boundKey({ cause: "repair", stage: "skinning", detail: "jam" })).toBe("bound.repair.skinning.jam");
+    expect(reasonKey({ cause: "planned stop", stage: "stunning", detail: "" })).toBe("bound.plannedStop.stunning");
+    expect(reasonKey({ cause: "repair", stage: "skinning", detail: "jam" })).toBe("bound.repair.skinning.jam");
     expect(["bound.work.a", "slope.end.cycle.a", "bottleneck.sole.a", "finish", "boundless"].map(needsBinding)).toEqual(
       [true, true, true, false, false],
     );

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { LineUp } from "./lineUp.ts";
+import type { OptionsResult } from "./compareOffers.ts";
 
 /** A payback can be infinite, which JSON has no word for. */
 const RANGED = z.looseObject({ mean: z.number().nullable(), low: z.number().nullable(), high: z.number().nullable() });
@@ -30,9 +30,9 @@ const SHAPE = z.looseObject({
 });
 
 /** What was found, from the JSON in a line-up.json; null where that holds nothing a report can be drawn from. */
-export function readLineUp(json: unknown): LineUp | null {
+export function readOptionsResult(json: unknown): OptionsResult | null {
   if (!SHAPE.safeParse(json).success) return null;
-  const found = json as LineUp;
+  const found = json as OptionsResult;
   const options = found.options.map((option) => {
     const { paybackYears, discountedPaybackYears, ...rest } = option.worth;
     const worth = {
