@@ -2,15 +2,14 @@ import process from "node:process";
 import { formatFault } from "../../asked/plan/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import { type StudyResults, stableJson } from "../../days/results/index.ts";
-import { type DayJournal, daySource, singleDayStudy } from "../../days/run/index.ts";
+import { type DayJournal, daySource } from "../../days/run/index.ts";
 import {
   type CandidateDesign,
-  comparisonSeed,
   type Improvement,
   type ImproveQuestion,
   improve,
+  improvementStudy,
   readImprove,
-  variantOf,
 } from "../../questions/improve/index.ts";
 import { BadInput } from "../badInput.ts";
 import { CAUTION } from "../caution.ts";
@@ -115,7 +114,7 @@ async function written(
   return keepingDays(terminal, journal, { ofAll: "", goOn }, async () => {
     takeRunFolder(out, overwrite);
     const found = await improved(search, journalOf);
-    const study = reportStudy(question, found);
+    const study = improvementStudy(question, found);
     const results = await run(study, "binned", journalOf(study, "binned"));
     const { improvement } = found;
     const more = [
@@ -125,31 +124,6 @@ async function written(
     writer.writeRun(out, { results, plan: base.json, studyText: null }, overwrite, more, { improvement });
     return found;
   });
-}
-
-/** As many days as the recommendation rests on. */
-function reportStudy(question: ImproveQuestion, { improvement, recommended }: Found): Study {
-  const { base, name, confidence, firstStage } = question;
-  const single = singleDayStudy(base.plan, comparisonSeed(question));
-  const asItIs = { ...single.variants[0]!, name: base.name };
-  const isNew = recommended !== null && improvement.recommended?.isBase === false;
-  return {
-    ...single,
-    ...{
-      name,
-      confidence,
-      question: question.question || questionWords(question),
-      reader: "process engineer",
-      why: true,
-    },
-    replications: improvement.recommended?.goal?.n ?? firstStage,
-    responses: [],
-    variants: isNew ? [asItIs, variantOf(recommended)] : [asItIs],
-  };
-}
-
-function questionWords({ space, response }: ImproveQuestion): string {
-  return `How are ${space.most} ${space.unit} best shared out? Looked at: ${response.label}.`;
 }
 
 async function simulate(

@@ -27,7 +27,11 @@ export interface SingleDayOptions extends Provenance {
 /**
  * Simulates one day of a plan with the usual responses; the day itself has the rest. One day has no interval
  * (`halfWidth` is null throughout): it shows how a day goes, not how days are. Where the supply never ends the day is a
- * capacity run, and what the line can do is estimated from its course.
+ * capacity run, and what the line can do is estimated from its course. `traces`: "binned" for what pictures need, "none", or
+ * "exact". Throws `DayTooLong` when the day has more events than `mostEvents`. Example:
+ *
+ *     const results = runSingleDay(plan, "seed", "binned", { gambrel: "my program 1.0", command: "" });
+ *     results.variants[0].estimates.finish.mean; // end of work, seconds after midnight
  */
 export function runSingleDay(plan: Plan, seed: string, traces: TraceKind, options: SingleDayOptions): StudyResults {
   const { replication = 0, check = false, mostEvents = MAX_EVENTS } = options;

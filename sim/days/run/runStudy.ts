@@ -59,7 +59,12 @@ export interface RunOptions extends Provenance {
  * Days are independent tasks whose outcomes are put in place by variant and replication number, so neither where they
  * are simulated nor the order in which they are finished can show in the results. The results are a pure function of
  * the study and of `gambrel`, `command` and `traces`. A day that fails does not keep the others from being simulated
- * and noted; the promise is rejected when they are through.
+ * and noted; the promise is rejected with `DaysFailed` when they are through, and with `TooManyDays` when the study asks for
+ * more of them than `mostDays`. Example:
+ *
+ *     const { study } = readStudy(json, files, { knownResponses: responsesOf });
+ *     const { variants } = await runStudy(study, { gambrel: "my program 1.0", command: "" });
+ *     variants[1].differences.headsPerHour.words; // one sentence with its interval
  */
 export async function runStudy(study: Study, options: RunOptions): Promise<StudyResults> {
   const source = daySource(study, options.traces ?? "binned", options.check ?? false, options.mostEvents);
@@ -72,6 +77,15 @@ export async function runStudy(study: Study, options: RunOptions): Promise<Study
   } finally {
     await runner.close();
   }
+}
+
+/**
+ * What questions that simulate many studies (`answerWhy`, `improve`) ask for: each study run with these options. Example:
+ *
+ *     const simulate = simulateWith({ gambrel: "my program 1.0", command: "", runner: inThreads(4) });
+ */
+export function simulateWith(options: Omit<RunOptions, "journal" | "traces">): Simulate {
+  return (study, journal, traces) => runStudy(study, { ...options, journal, traces });
 }
 
 /** Rounds until the study's procedure asks for no more; gives the number of days of each variant. */

@@ -21,7 +21,9 @@ export interface ObservedReading {
  * heads were counted ("06:00-07:00"; "06:00" is the hour from then), or a response of the plan by key or label ("finish",
  * "End of work on the line"). Cells: whole numbers for counts; clock times, shares, times with a unit or numbers as the
  * response has them. Empty cells were not noted. Columns of words under other headings (the date, remarks) are passed
- * over. Every fault is told, with line and column.
+ * over. Every fault is told, with line and column. Example:
+ *
+ *     const { observed, faults } = readObserved("06:00-07:00,finish\n312,14:05\n298,14:20\n", plan);
  */
 export function readObserved(text: string, plan: Plan): ObservedReading {
   const table = readTable(text);

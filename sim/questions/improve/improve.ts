@@ -29,7 +29,12 @@ export interface ImproveTools {
  * Searches for the best way to share out the total, picks among the best ones found with a stated probability, and
  * compares the pick with the plan as it is. Search, choice and comparison have random numbers of their own: what looked
  * good in the search by luck alone has no advantage in the choice, and the luck with which one is picked is in no figure
- * told of it. The result is a function of the question alone.
+ * told of it. The result is a function of the question alone. Picks by Kim and Nelson 2001 (see the room's README); null where
+ * no design keeps the limits. For a report simulate `improvementStudy` of what was found. Example:
+ *
+ *     const { question } = readImprove(JSON.parse(text), files);
+ *     const found = await improve(question, { simulate: simulateWith({ gambrel: "my program 1.0", command: "" }) });
+ *     found.improvement.words;
  */
 export async function improve(
   question: ImproveQuestion,

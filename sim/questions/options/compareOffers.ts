@@ -45,7 +45,14 @@ export interface OptionsResult {
   words: string[];
 }
 
-/** What each option is worth, from the simulated days of the plan as it is and of each option on the same random numbers. */
+/**
+ * What each offer is worth, from the simulated days of the plan as it is and of each offer on the same random numbers.
+ * `results` are those of `question.study`. Money in the plan's currency; texts of engineering economy, see `appraise`. Example:
+ *
+ *     const { question } = readOptions(JSON.parse(text), files);
+ *     const results = await runStudy(question.study, { gambrel: "my program 1.0", command: "" });
+ *     compareOffers(question, results).words;
+ */
 export function compareOffers(question: OptionsQuestion, results: StudyResults): OptionsResult {
   const { offerCosts, interest, daysPerYear, currency, study } = question;
   const { plan } = study.variants[0]!;

@@ -1,13 +1,22 @@
-/** What suppliers' options are worth: simulated days -> net present value and payback, with intervals. */
+/** What suppliers' offers are worth: simulated days -> net present value and payback, with intervals. See README.md for the names. */
+
+// The question
+
+export { optionsJsonSchema } from "./optionsJsonSchema.ts";
+export { type OptionsQuestion, type OptionsReading, readOptions } from "./readOptions.ts";
+
+// The answer
+
+export { compareOffers, type OfferWorth, type OptionsResult, type Ranged } from "./compareOffers.ts";
+export { readOptionsResult } from "./readOptionsResult.ts";
+
+// What it is made of
 
 export { type Appraisal, appraise, type OfferCost } from "./appraise.ts";
 export { CASH_RESPONSES } from "./cashOfDay.ts";
-export { compareOffers, type OfferWorth, type OptionsResult, type Ranged } from "./compareOffers.ts";
 export { type CrewChange, crewChange } from "./crewChange.ts";
-export { optionsJsonSchema } from "./optionsJsonSchema.ts";
 export { presentFactor } from "./presentFactor.ts";
-export { type OptionsQuestion, type OptionsReading, readOptions } from "./readOptions.ts";
-export { readOptionsResult } from "./readOptionsResult.ts";
 
 // For other files that list offers
+
 export { offer } from "./schema/optionsFile.ts";

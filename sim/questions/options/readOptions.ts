@@ -2,6 +2,7 @@ import {
   type Fault,
   formatPath,
   isRecord,
+  NO_FILES,
   PARSING,
   type Plan,
   soundKeys,
@@ -28,7 +29,7 @@ export interface OptionsQuestion {
 export type OptionsReading = { question: OptionsQuestion; faults: [] } | { question: null; faults: Fault[] };
 
 /** Checks the JSON of an options file, its plan and the plan of every option; all faults come at once. */
-export function readOptions(json: unknown, files: TextFiles): OptionsReading {
+export function readOptions(json: unknown, files: TextFiles = NO_FILES): OptionsReading {
   const shape = optionsFile().safeParse(json, PARSING);
   if (!shape.success) {
     const faults = [...zodFaults(shape.error.issues), ...partFaults(soundKeys(json, shape.error.issues), files)];

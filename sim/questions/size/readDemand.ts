@@ -2,6 +2,7 @@ import {
   type Fault,
   formatPath,
   isRecord,
+  NO_FILES,
   PARSING,
   parsePath,
   type TextFiles,
@@ -21,8 +22,13 @@ import { USUAL_HANDLING } from "./usualHandling.ts";
 
 export type DemandReading = { demand: Demand; faults: [] } | { demand: null; faults: Fault[] };
 
-/** Checks the JSON of a demand file; all faults come at once. `files` reads CSV files that distributions name. */
-export function readDemand(json: unknown, files: TextFiles): DemandReading {
+/**
+ * Checks the JSON of a demand file; all faults come at once. `files` reads CSV files that distributions name; left out, such
+ * a name is a fault. Example:
+ *
+ *     const { demand, faults } = readDemand(JSON.parse(text));
+ */
+export function readDemand(json: unknown, files: TextFiles = NO_FILES): DemandReading {
   const shape = demandFile(files).safeParse(json, PARSING);
   if (!shape.success) return { demand: null, faults: [...zodFaults(shape.error.issues), ...partFaults(json, files)] };
   const { merged, faults: misplaced } = mergeSteps(shape.data.steps, json);

@@ -1,4 +1,12 @@
-import { type Fault, formatPath, type Plan, readPlan, type TextFiles, type Way } from "../../asked/plan/index.ts";
+import {
+  type Fault,
+  formatPath,
+  NO_FILES,
+  type Plan,
+  readPlan,
+  type TextFiles,
+  type Way,
+} from "../../asked/plan/index.ts";
 import { meanOf, timesAsLong, type Varying } from "../../maths/random/index.ts";
 import { estimateDay } from "../estimate/index.ts";
 import { alternativeOf } from "./alternatives.ts";
@@ -28,8 +36,14 @@ const MAX_CHANGES = 8;
 /**
  * Sizes a plant from its demand: every part from the required rate, then more places, positions or people at its narrowest
  * station until the analytic estimate of the line reaches that rate. Faults when the demand asks for what no plan can be.
+ * Times in seconds, masses in kilograms. `design.plan` is the JSON of the plan, to be kept; `plan` the same, checked. Rates
+ * and balance after Helgeson and Birnie 1961 (see the room's README). Example:
+ *
+ *     const { demand } = readDemand(JSON.parse(text));
+ *     const { design, plan } = sizePlant(demand);
+ *     design.people; // in each shift
  */
-export function sizePlant(demand: Demand, files: TextFiles, alternative = demand.alternative): Sizing {
+export function sizePlant(demand: Demand, files: TextFiles = NO_FILES, alternative = demand.alternative): Sizing {
   const rate = requiredRate(demand);
   if (!(rate.hangingSeconds > 0))
     return impossible("day", "breaks, checks and the way down the line leave no time to hang heads", "longer shifts");

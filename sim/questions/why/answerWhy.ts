@@ -43,7 +43,12 @@ const OTHERS_CONFIDENCE = 0.99;
  * What to change first: simulates the plan, searches among the changes that may be worth trying, and simulates those that
  * are left, with the plan, on days that the search did not see: one that wins is more often lucky than not, and what is
  * told of it must not be. The results are those of the plan and of every change that is told, with the advice; the plan
- * alone without advice where its days do not end by themselves. A function of plan and options alone.
+ * alone without advice where its days do not end by themselves. A function of plan and options alone. `replications` counts
+ * days, 2 or more; `confidence` lies between 0 and 1. Example:
+ *
+ *     const options = { seed: "a", replications: 10, confidence: 0.95 };
+ *     const { advice } = await answerWhy(plan, options, { simulate: simulateWith({ gambrel: "me 1.0", command: "" }) });
+ *     advice?.words; // what to change first, in sentences
  */
 export async function answerWhy(plan: Plan, options: WhyOptions, tools: WhyTools): Promise<StudyResults> {
   const { simulate, say = () => {} } = tools;

@@ -12,10 +12,10 @@ import type { ObservedTime, TimesColumn } from "./timesColumn.ts";
 export const MAX_TIMES = 10_000;
 
 export interface TimesOptions {
-  /** Unit of columns whose heading names none; null: they need one. */
-  unit: string | null;
-  /** Heading of a column with names, where every row is one time of what it names; null: one column for each. */
-  by: string | null;
+  /** Unit of columns whose heading names none; null, or left out: they need one. */
+  unit?: string | null;
+  /** Heading of a column with names, where every row is one time of what it names; null, or left out: one column for each. */
+  by?: string | null;
 }
 
 export interface TimesReading {
@@ -30,9 +30,11 @@ export interface TimesReading {
  * Reads a table of times: one column for each station, its heading "STATION (UNIT)" (see `readSubject` for more than
  * cycle times). A cell is a number; "600+" or ">600" was still going on when the watching stopped. A column headed as
  * another one with " open" behind it says so with yes or no instead. Empty cells are passed over, and so are columns
- * without a unit that hold something else than numbers. Every fault is told, with line and column.
+ * without a unit that hold something else than numbers. Every fault is told, with line and column. Example:
+ *
+ *     const { columns, faults } = readTimes("skinning (s)\n31.5\n28.2\n");
  */
-export function readTimes(text: string, { unit, by }: TimesOptions): TimesReading {
+export function readTimes(text: string, { unit = null, by = null }: TimesOptions = {}): TimesReading {
   const table = readTable(text);
   const faults = tableFaults(table);
   if (faults.length > 0) return { columns: null, passedOver: [], faults };
