@@ -1,10 +1,9 @@
 import { join } from "node:path";
 import { CommanderError } from "commander";
-import { BadInput } from "./badInput.ts";
+import { BadInput, Stopped } from "./badInput.ts";
 import { pathFromHere } from "./pathFromHere.ts";
 import { projectRoot } from "./projectRoot.ts";
 import type { Terminal } from "./terminal.ts";
-import { Stopped } from "./untilInterrupted.ts";
 
 const REASONS: Record<string, string> = {
   ENOSPC: "the disk is full; make room",

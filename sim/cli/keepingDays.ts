@@ -1,5 +1,5 @@
+import { Stopped } from "./badInput.ts";
 import type { Terminal } from "./terminal.ts";
-import { Stopped } from "./untilInterrupted.ts";
 
 /** A journal as far as its end goes. */
 interface Kept {

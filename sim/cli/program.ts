@@ -1,5 +1,5 @@
 import { Argument, Command } from "commander";
-import { DANGERS_IN_SHORT } from "./caution.ts";
+import { DANGERS_IN_SHORT } from "../../viz/report/cautions.ts";
 import { ceilingOption } from "./ceilings.ts";
 import { MOST_TRACED } from "./mostTraced.ts";
 import {

@@ -47,3 +47,8 @@ function printable(text: string): string {
     .replaceAll("\u2212", "-")
     .replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u061c\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]/gu, "?");
 }
+
+/** Said at the end of every run; the report has the cautions in full. */
+export const CAUTION =
+  "A planning aid built on the numbers it is given; it sets no limit and no setting. Animal welfare and people's safety come first: " +
+  "the law at the site, the official veterinarian and licensed practice decide. Verify against the real line.";

@@ -1,18 +1,5 @@
 import type { EventEmitter } from "node:events";
-
-const SIGNALS = ["SIGHUP", "SIGINT", "SIGTERM"] as const;
-export type StopSignal = (typeof SIGNALS)[number];
-
-/** Thrown between two days after Ctrl-C, a polite kill, or when the terminal was closed. */
-export class Stopped extends Error {
-  readonly signal: StopSignal;
-
-  constructor(signal: StopSignal, message = "Stopped. Nothing was written.") {
-    super(message);
-    this.name = "Stopped";
-    this.signal = signal;
-  }
-}
+import { SIGNALS, Stopped } from "./badInput.ts";
 
 /**
  * Runs work that Ctrl-C (or SIGTERM, or SIGHUP when the terminal is closed) stops at the next opportunity, so that it

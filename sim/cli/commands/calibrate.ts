@@ -14,12 +14,12 @@ import {
 import { BadInput } from "../badInput.ts";
 import type { CalibrationResults } from "../calibrationResults.ts";
 import { calibrationSummary } from "../calibrationSummary.ts";
-import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";
 import { checkRunFolder } from "../checkRunFolder.ts";
 import { readInputFile, readNamedText } from "../inputFile.ts";
 import { loadPlan } from "../loadPlan.ts";
 import type { Terminal } from "../terminal.ts";
+import { CAUTION } from "../terminal.ts";
 import { untilInterrupted } from "../untilInterrupted.ts";
 
 export interface CalibrateCommandOptions {

@@ -1,3 +1,4 @@
+import { DANGERS_IN_SHORT } from "../../../viz/report/cautions.ts";
 import {
   costsMoreThanPlanned,
   type Fault,
@@ -10,7 +11,6 @@ import {
 import type { Study } from "../../asked/study/index.ts";
 import { formatNumber } from "../../text/units/index.ts";
 import { BadInput, IMPROVE_GUIDE, OPTIONS_GUIDE, PLAN_GUIDE, SIZE_GUIDE, STUDY_GUIDE } from "../badInput.ts";
-import { DANGERS_IN_SHORT } from "../caution.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";
 import { type InputFile, readInputFile } from "../inputFile.ts";
 import { loadPlanWithWarnings } from "../loadPlan.ts";

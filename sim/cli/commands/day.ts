@@ -1,7 +1,6 @@
 import type { StudyResults } from "../../days/results/index.ts";
 import { stableJson } from "../../days/results/index.ts";
 import { daySource, runSingleDay, singleDayStudy, type TraceKind } from "../../days/run/index.ts";
-import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { commandLine } from "../commandLine.ts";
 import { daySummary } from "../daySummary.ts";
@@ -10,6 +9,7 @@ import { loadPlanWithWarnings } from "../loadPlan.ts";
 import { programVersion } from "../programVersion.ts";
 import { runInto } from "../runInto.ts";
 import type { Terminal } from "../terminal.ts";
+import { CAUTION } from "../terminal.ts";
 
 export interface DayCommandOptions {
   seed: string;

@@ -1,9 +1,9 @@
 import { basename } from "node:path";
+import { DANGERS_IN_SHORT } from "../../../viz/report/cautions.ts";
 import { formatFault } from "../../asked/plan/index.ts";
 import { stableJson } from "../../days/results/index.ts";
 import { fitColumn, planFragment, readTimes } from "../../questions/fit/index.ts";
 import { BadInput } from "../badInput.ts";
-import { DANGERS_IN_SHORT } from "../caution.ts";
 import { type Ceilings, ceilingsOf } from "../ceilings.ts";
 import { checkRunFolder } from "../checkRunFolder.ts";
 import type { FitResults } from "../fitResults.ts";

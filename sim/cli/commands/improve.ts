@@ -13,7 +13,6 @@ import {
   variantOf,
 } from "../../questions/improve/index.ts";
 import { BadInput } from "../badInput.ts";
-import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { checkRunFolder, takeRunFolder } from "../checkRunFolder.ts";
 import { chooseRunner } from "../chooseRunner.ts";
@@ -27,6 +26,7 @@ import { programVersion } from "../programVersion.ts";
 import { resumeLine } from "../resumeLine.ts";
 import { simulateStudy } from "../simulateStudy.ts";
 import type { Terminal } from "../terminal.ts";
+import { CAUTION } from "../terminal.ts";
 import { untilInterrupted } from "../untilInterrupted.ts";
 import { withKept } from "../withKept.ts";
 

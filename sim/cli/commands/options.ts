@@ -4,7 +4,6 @@ import { type StudyResults, stableJson } from "../../days/results/index.ts";
 import type { TraceKind } from "../../days/run/index.ts";
 import { type LineUpQuestion, lineUp, readOptions } from "../../questions/options/index.ts";
 import { BadInput } from "../badInput.ts";
-import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
@@ -16,6 +15,7 @@ import { programVersion } from "../programVersion.ts";
 import { runInto } from "../runInto.ts";
 import { simulateStudy } from "../simulateStudy.ts";
 import type { Terminal } from "../terminal.ts";
+import { CAUTION } from "../terminal.ts";
 
 export interface OptionsCommandOptions {
   seed?: string;

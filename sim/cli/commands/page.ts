@@ -2,13 +2,13 @@ import { readFileSync } from "node:fs";
 import process from "node:process";
 import { BadInput } from "../badInput.ts";
 import { builtPage } from "../builtPage.ts";
-import { CAUTION } from "../caution.ts";
 import { readInputFile } from "../inputFile.ts";
 import { loadPlan } from "../loadPlan.ts";
 import { type OpenedPlan, openedPlan, pageWithPlan } from "../openedPlan.ts";
 import { servePage } from "../pageServer.ts";
 import { projectRoot } from "../projectRoot.ts";
 import type { Terminal } from "../terminal.ts";
+import { CAUTION } from "../terminal.ts";
 import { interruption, untilInterrupted } from "../untilInterrupted.ts";
 
 export interface PageCommandOptions {

@@ -1,9 +1,9 @@
+import { DANGERS_IN_SHORT } from "../../../viz/report/cautions.ts";
 import { type Fault, formatFault, type Plan } from "../../asked/plan/index.ts";
 import { type StudyResults, stableJson } from "../../days/results/index.ts";
 import { singleDayStudy } from "../../days/run/index.ts";
 import { ALTERNATIVES, type AlternativeName, type Design, readDemand, sizePlant } from "../../questions/size/index.ts";
 import { BadInput } from "../badInput.ts";
-import { CAUTION, DANGERS_IN_SHORT } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
@@ -14,6 +14,7 @@ import { programVersion } from "../programVersion.ts";
 import { simulateStudy } from "../simulateStudy.ts";
 import { sizeSummary } from "../sizeSummary.ts";
 import type { Terminal } from "../terminal.ts";
+import { CAUTION } from "../terminal.ts";
 
 export interface SizeCommandOptions {
   seed: string;

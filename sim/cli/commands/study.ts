@@ -3,7 +3,6 @@ import type { Study } from "../../asked/study/index.ts";
 import { type StudyResults, safeFileName, stableJsonParts } from "../../days/results/index.ts";
 import { type DayJournal, daySource, type TraceKind } from "../../days/run/index.ts";
 import { BadInput } from "../badInput.ts";
-import { CAUTION } from "../caution.ts";
 import { ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { checkRunFolder, takeRunFolder } from "../checkRunFolder.ts";
 import { chooseRunner } from "../chooseRunner.ts";
@@ -19,6 +18,7 @@ import { simulateStudy } from "../simulateStudy.ts";
 import type { StudyCommandOptions } from "../studyOptions.ts";
 import { studySummary } from "../studySummary.ts";
 import type { Terminal } from "../terminal.ts";
+import { CAUTION } from "../terminal.ts";
 
 /** Runs a study; writes its folder unless only data on standard output is wanted. */
 export async function studyCommand(terminal: Terminal, path: string, options: StudyCommandOptions): Promise<void> {

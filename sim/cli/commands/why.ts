@@ -3,7 +3,6 @@ import type { Plan } from "../../asked/plan/index.ts";
 import { type StudyResults, stableJsonParts } from "../../days/results/index.ts";
 import { advise } from "../../questions/why/index.ts";
 import { formatConfidence } from "../../text/units/index.ts";
-import { CAUTION } from "../caution.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
 import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
@@ -13,6 +12,7 @@ import { programVersion } from "../programVersion.ts";
 import { runInto } from "../runInto.ts";
 import { simulateStudy } from "../simulateStudy.ts";
 import type { Terminal } from "../terminal.ts";
+import { CAUTION } from "../terminal.ts";
 import { untilInterrupted } from "../untilInterrupted.ts";
 import { whereTimeWent, whyTables } from "../whyTables.ts";
 

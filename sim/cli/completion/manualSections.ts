@@ -1,4 +1,5 @@
-import { CAUTION, DANGERS } from "../caution.ts";
+import { DANGERS } from "../../../viz/report/cautions.ts";
+import { CAUTION } from "../terminal.ts";
 import type { CommandEntry } from "./commandTree.ts";
 
 /** A heading with what stands below it; an entry without a term is a paragraph. */

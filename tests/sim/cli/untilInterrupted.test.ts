@@ -1,6 +1,7 @@
 import { EventEmitter } from "node:events";
 import { describe, expect, it } from "vitest";
-import { interruption, Stopped, untilInterrupted } from "../../../sim/cli/untilInterrupted.ts";
+import { Stopped } from "../../../sim/cli/badInput.ts";
+import { interruption, untilInterrupted } from "../../../sim/cli/untilInterrupted.ts";
 
 describe.each(["SIGHUP", "SIGINT", "SIGTERM"] as const)("%s", (name) => {
   it("is told to the work, as Stopped with its name", async () => {
