@@ -1,9 +1,58 @@
 import { InvalidArgumentError, Option } from "commander";
+import type { TraceKind } from "../days/run/index.ts";
+
+/** What can be said of a study on the command line. */
+export interface StudyCommandOptions {
+  seed?: string;
+  replications?: number;
+  /** "binned" when left out, "none" with more than `MOST_TRACED` variants. */
+  traces?: TraceKind;
+  verify?: boolean;
+  out?: string;
+  overwrite?: boolean;
+  resume?: boolean;
+  threads?: number;
+  queue?: string;
+  json?: boolean;
+  ceiling?: Partial<Ceilings>;
+}
+
+/** Kinds of files that have a published schema. */
+export const SCHEMA_KINDS = ["plan", "study", "demand", "options", "improve"] as const;
+
+export type SchemaKind = (typeof SCHEMA_KINDS)[number];
+
+/**
+ * Traces of more variants are kept only when asked for: those of a large plant take about a megabyte a variant in memory
+ * and as much again in each of two files, and nobody looks at a thousand of them.
+ */
+export const MOST_TRACED = 200;
+
+/**
+ * What keeps a slip of the keyboard, or a file made to do harm, from taking the machine; `--ceiling` sets others. The
+ * sizes of a plan itself (stages, heads, loads ...) are part of its format and stand in its schema. Events and days are
+ * those of `sim/days/run/ceilings.ts`, which is not loaded to say --help.
+ */
+export const CEILINGS = {
+  /** Of one plan, study or table, in megabytes. */
+  megabytes: 16,
+  /** Of one simulated day. */
+  events: 100_000_000,
+  /** Of one study, all variants together. */
+  days: 1_000_000,
+} as const;
+
+export type Ceilings = Record<keyof typeof CEILINGS, number>;
+
+/** Most that a ceiling can be set to: counts are exact up to here. */
+const HIGHEST = 1e15;
 
 /** Greatest count an option takes: far beyond use, far within exact arithmetic. */
 const MOST = 1_000_000;
+
 /** Those of sim/text/units, named again here so that --help need not load them; a test compares the two. */
 export const UNITS_OF_TIME = ["ms", "s", "min", "h", "d"];
+
 /** Those of sim/questions/size, named again here for the same reason; a test compares the two. */
 export const KINDS_OF_PLANT = [
   "full line by hand",
@@ -12,8 +61,11 @@ export const KINDS_OF_PLANT = [
   "compact plant",
   "compact plant, fewest people",
 ] as const;
+
 const MOST_SAMPLES = 9999;
+
 const MOST_CALIBRATION_DAYS = 1000;
+
 /** More than any machine has use for; each takes some tens of megabytes. */
 const MOST_THREADS = 512;
 
@@ -142,4 +194,32 @@ function wholeNumber(text: string, least: number, most = MOST): number {
     throw new InvalidArgumentError(`Give a whole number from ${least} to ${most}.`);
   }
   return value;
+}
+
+export function ceilingOption(): Option {
+  const words = Object.entries(CEILINGS).map(([name, most]) => `${name}=${most}`);
+  return new Option(
+    "--ceiling <name=number>",
+    `set a ceiling, may be given more than once: megabytes of an input file, events of a day, days of a study (default: ${words.join(", ")})`,
+  ).argParser(readCeiling);
+}
+
+/** The ceilings with those that were given in place of their own. */
+export function ceilingsOf({ ceiling }: { ceiling?: Partial<Ceilings> }): Ceilings {
+  return { ...CEILINGS, ...ceiling };
+}
+
+/** The same as words of a command line. */
+export function ceilingWords({ ceiling = {} }: { ceiling?: Partial<Ceilings> }): string[] {
+  return Object.entries(ceiling).flatMap(([name, most]) => ["--ceiling", `${name}=${most}`]);
+}
+
+function readCeiling(text: string, before: Partial<Ceilings> = {}): Partial<Ceilings> {
+  const [, name = "", digits = ""] = /^(\w+)=(\d+(?:\.\d+)?(?:e\d{1,2})?)$/i.exec(text) ?? [];
+  const value = Number(digits);
+  if (!Object.hasOwn(CEILINGS, name) || !(value > 0) || value > HIGHEST) {
+    const names = Object.keys(CEILINGS).join(", ");
+    throw new InvalidArgumentError(`Give one of ${names} with a number, such as events=1e9.`);
+  }
+  return { ...before, [name]: value };
 }

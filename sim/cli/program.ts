@@ -1,19 +1,20 @@
 import { Argument, Command } from "commander";
 import { DANGERS_IN_SHORT } from "../../viz/report/cautions.ts";
-import { ceilingOption } from "./ceilings.ts";
-import { MOST_TRACED } from "./mostTraced.ts";
 import {
   alternativeOption,
   byOption,
   calibrationDaysOption,
+  ceilingOption,
   concurrencyOption,
   jsonOption,
   lostAfterOption,
+  MOST_TRACED,
   overwriteOption,
   portOption,
   queueOption,
   replicationsOption,
   resumeOption,
+  SCHEMA_KINDS,
   samplesOption,
   seedOption,
   simulatedDaysOption,
@@ -23,8 +24,7 @@ import {
   verifyOption,
   whichDayOption,
 } from "./options.ts";
-import { programVersion } from "./programVersion.ts";
-import { SCHEMA_KINDS } from "./schemaKinds.ts";
+import { programVersion } from "./project.ts";
 import type { Terminal } from "./terminal.ts";
 
 const ABOUT =

@@ -1,7 +1,7 @@
 import { observedChart, observedView, serverDocument, svgText } from "../../viz/index.ts";
 import { stableJson } from "../days/results/index.ts";
-import type { CalibrationResults } from "./calibrationResults.ts";
-import { writeFolder } from "./writeFolder.ts";
+import type { CalibrationResults } from "./commands/calibrate.ts";
+import { writeFolder } from "./runFolder.ts";
 
 /** Draws the picture and writes the folder, whole or not at all. */
 export async function writeCalibration(folder: string, results: CalibrationResults, overwrite: boolean): Promise<void> {

@@ -1,8 +1,8 @@
 import { fitChartFiles } from "../../viz/index.ts";
 import { type RunFile, stableJson } from "../days/results/index.ts";
 import { fitPicture } from "../questions/fit/index.ts";
-import type { FitResults } from "./fitResults.ts";
-import { writeFolder } from "./writeFolder.ts";
+import type { FitResults } from "./commands/fit.ts";
+import { writeFolder } from "./runFolder.ts";
 
 /** Draws the pictures of all columns and writes the folder, whole or not at all. */
 export async function writeFits(folder: string, results: FitResults, overwrite: boolean): Promise<void> {

@@ -10,10 +10,9 @@ import {
 } from "../../asked/plan/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import { formatNumber } from "../../text/units/index.ts";
-import { BadInput, IMPROVE_GUIDE, OPTIONS_GUIDE, PLAN_GUIDE, SIZE_GUIDE, STUDY_GUIDE } from "../badInput.ts";
-import { type Ceilings, ceilingsOf } from "../ceilings.ts";
-import { type InputFile, readInputFile } from "../inputFile.ts";
-import { loadPlanWithWarnings } from "../loadPlan.ts";
+import { BadInput, IMPROVE_GUIDE, OPTIONS_GUIDE, PLAN_GUIDE, SIZE_GUIDE, STUDY_GUIDE } from "../faults.ts";
+import { type InputFile, loadPlanWithWarnings, readInputFile } from "../inputs.ts";
+import { type Ceilings, ceilingsOf } from "../options.ts";
 import type { Terminal } from "../terminal.ts";
 
 export interface CheckCommandOptions {
@@ -112,7 +111,7 @@ function mostWords({ procedure }: Study): string {
 
 async function checkStudy(file: InputFile): Promise<Sound> {
   // A study names responses, and what knows them is half of the program: not loaded for a plan.
-  const { loadStudy } = await import("../loadStudy.ts");
+  const { loadStudy } = await import("../inputs.ts");
   const { study } = loadStudy(file);
   const words = `Study "${study.name}" with ${study.variants.length} variants, ${mostWords(study)}${study.replications} replications each.`;
   return { words, warnings: [] };

@@ -1,6 +1,6 @@
 import type { Command } from "commander";
 import { COMPLETIONS, commandTree, manualPage, manualText } from "../completion/index.ts";
-import { programVersion } from "../programVersion.ts";
+import { programVersion } from "../project.ts";
 import type { Terminal } from "../terminal.ts";
 
 /** Prints the script with which a shell completes commands and options. */

@@ -2,8 +2,7 @@ import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { type StudyResults, stableJson } from "../../days/results/index.ts";
 import type { TraceKind } from "../../days/run/index.ts";
-import { pathFromHere } from "../pathFromHere.ts";
-import { projectRoot } from "../projectRoot.ts";
+import { pathFromHere, projectRoot } from "../project.ts";
 import type { Terminal } from "../terminal.ts";
 import { runStudyFile } from "./study.ts";
 

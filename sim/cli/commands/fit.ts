@@ -2,14 +2,42 @@ import { basename } from "node:path";
 import { DANGERS_IN_SHORT } from "../../../viz/report/cautions.ts";
 import { formatFault } from "../../asked/plan/index.ts";
 import { stableJson } from "../../days/results/index.ts";
-import { fitColumn, planFragment, readTimes } from "../../questions/fit/index.ts";
-import { BadInput } from "../badInput.ts";
-import { type Ceilings, ceilingsOf } from "../ceilings.ts";
-import { checkRunFolder } from "../checkRunFolder.ts";
-import type { FitResults } from "../fitResults.ts";
-import { fitSummary, manyTestsWords } from "../fitSummary.ts";
-import { readNamedText } from "../inputFile.ts";
-import type { Terminal } from "../terminal.ts";
+import { adjustedP } from "../../maths/statistics/index.ts";
+import {
+  type Check,
+  type ColumnFit,
+  type FamilyFit,
+  fitColumn,
+  LOOK_ALPHA,
+  type PlanFragment,
+  planFragment,
+  readTimes,
+  STRONG_ALPHA,
+  type Summary,
+} from "../../questions/fit/index.ts";
+import { formatNumber, textTable } from "../../text/units/index.ts";
+import { BadInput } from "../faults.ts";
+import { readNamedText } from "../inputs.ts";
+import { type Ceilings, ceilingsOf } from "../options.ts";
+import { checkRunFolder } from "../runFolder.ts";
+import type { Style, Terminal } from "../terminal.ts";
+
+interface Line {
+  line: string;
+  style: Style;
+}
+
+const HEADER = ["family", "in the plan", "AIC", "above", "D", "p", "A2", "p"];
+
+/** What `--json` prints and results.json holds. */
+export interface FitResults {
+  file: string;
+  seed: string;
+  samples: number;
+  columns: ColumnFit[];
+  passedOver: string[];
+  fragment: PlanFragment;
+}
 
 export interface FitCommandOptions {
   unit?: string;
@@ -57,4 +85,90 @@ function ending(out: string | undefined): string {
       ? "--out FOLDER writes pictures and results."
       : `Written: ${out}/charts, results.json, fragment.json.`;
   return `${words} ${written}`;
+}
+
+/** One column as lines of text: what was timed, what looks wrong, the fits by AIC, the advice. */
+function fitSummary(fit: ColumnFit): Line[] {
+  const of = (...verdicts: Check["verdict"][]) => fit.checks.filter(({ verdict }) => verdicts.includes(verdict));
+  const lines: Line[] = [{ line: headingOf(fit), style: "bold" }];
+  if (fit.summary !== null) lines.push(plain(summaryWords(fit.summary, fit.unit, fit.ended.length)));
+  lines.push(
+    ...of("strong").map(({ name, words }): Line => ({ line: `Strong finding, ${name}: ${words}`, style: "yellow" })),
+  );
+  lines.push(
+    ...of("look").map(({ name, words }): Line => ({ line: `Worth a look, ${name}: ${words}`, style: "yellow" })),
+  );
+  const fine = of("fine").map(({ name }) => name);
+  if (fine.length > 0) lines.push(plain(`Nothing found in: ${fine.join(", ")}.`));
+  if (fit.open.length > 0) {
+    lines.push(...of("not checked").map(({ name, words }) => plain(`Not checked, ${name}: ${words}`)));
+  }
+  if (fit.fits.length > 0)
+    lines.push(...textTable([HEADER, ...fit.fits.map((each) => rowOf(each, fit.unit))]).map(plain));
+  for (const { family, objection } of fit.fits) if (objection !== "") lines.push(plain(`${family}: ${objection}.`));
+  for (const { family, reason } of fit.notFitted) lines.push(plain(`${family} was not fitted: ${reason}.`));
+  const first = of("strong", "look").length > 0 ? " (look at the findings first)" : "";
+  return [...lines, { line: `Advice${first}: ${fit.advice.words}`, style: "green" }];
+}
+
+/**
+ * How many tests all columns together took, how many findings chance alone would make, and which findings stand when all
+ * of them are allowed for (Holm 1979). None where nothing was tested.
+ */
+function manyTestsWords(fits: readonly ColumnFit[]): string[] {
+  const tests = fits.flatMap(({ heading, checks }) =>
+    checks.flatMap(({ name, p }) => (p === null ? [] : [{ what: `${name} of ${heading}`, p }])),
+  );
+  if (tests.length === 0) return [];
+  const holm = adjustedP(tests.map(({ p }) => p)).holm;
+  const sure = tests.filter((_, i) => holm[i]! < LOOK_ALPHA).map(({ what }) => what);
+  const expected = (alpha: number) => formatNumber(alpha * tests.length, 2);
+  const counted = `${tests.length} tests were made. With faultless times, chance alone gives about ${expected(LOOK_ALPHA)} findings, ${expected(STRONG_ALPHA)} of them strong.`;
+  if (tests.every(({ p }) => p >= LOOK_ALPHA)) return [counted];
+  if (sure.length === 0)
+    return [counted, "Each finding of a test may be chance: check it, but do not rely on it alone."];
+  return [counted, `Sure even though ${tests.length} tests were made: ${sure.join("; ")}.`];
+}
+
+function plain(line: string): Line {
+  return { line, style: "plain" };
+}
+
+function headingOf({ heading, ended, open, zeros }: ColumnFit): string {
+  const more = [open.length > 0 ? `${open.length} still open` : "", zeros > 0 ? `${zeros} of 0` : ""];
+  return [`${heading}: ${ended.length} times`, ...more.filter((words) => words !== "")].join(", ");
+}
+
+function summaryWords(summary: Summary, unit: string, count: number): string {
+  const { mean, sd, cv, min, median, max, meanLow, meanHigh, needed } = summary;
+  const spread = `median ${formatNumber(median)}, ${formatNumber(min)} to ${formatNumber(max)} ${unit}`;
+  if (sd === null || meanLow === null || meanHigh === null) return `One time, ${formatNumber(mean)} ${unit}.`;
+  const interval = `${formatNumber(meanLow)} to ${formatNumber(meanHigh)} ${unit} at 95 %`;
+  const more = needed! > count ? `${needed} times would tell it` : "enough to tell it";
+  return `Mean ${formatNumber(mean)} ${unit} (${interval}; ${more} within 5 %), sd ${formatNumber(sd)}, cv ${formatNumber(cv!, 2)}, ${spread}.`;
+}
+
+function rowOf({ family, inPlan, aic, behind, test }: FamilyFit, unit: string): string[] {
+  const tests =
+    test === null
+      ? ["-", "-", "-", "-"]
+      : [test.kolmogorov, test.andersonDarling].flatMap(({ statistic, p }) => [statistic.toFixed(3), pText(p)]);
+  return [family, parametersOf(inPlan, unit), aic.toFixed(2), behind.toFixed(2), ...tests];
+}
+
+function pText(p: number): string {
+  return p < 0.01 ? p.toFixed(3) : p.toFixed(2);
+}
+
+/** "mean 7.15 s, cv 0.24" from what the plan will hold. */
+function parametersOf(inPlan: unknown, unit: string): string {
+  const [parameters] = Object.values(inPlan as Record<string, Record<string, string | number>>);
+  return Object.entries(parameters!)
+    .map(([name, value]) => `${name} ${shortened(value, unit)}`)
+    .join(", ");
+}
+
+function shortened(value: string | number, unit: string): string {
+  if (typeof value === "number") return formatNumber(value);
+  return `${formatNumber(Number(value.slice(0, -unit.length)), 4)} ${unit}`;
 }

@@ -6,29 +6,23 @@ import { type DayJournal, daySource, singleDayStudy } from "../../days/run/index
 import {
   comparisonSeed,
   type Design,
+  type Found,
   type Improvement,
   type ImproveQuestion,
   improve,
   readImprove,
   variantOf,
 } from "../../questions/improve/index.ts";
-import { BadInput } from "../badInput.ts";
-import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
-import { checkRunFolder, takeRunFolder } from "../checkRunFolder.ts";
-import { chooseRunner } from "../chooseRunner.ts";
-import { commandLine } from "../commandLine.ts";
-import { improveSummary } from "../improveSummary.ts";
-import { type InputFile, readInputFile } from "../inputFile.ts";
-import { keepingDays } from "../keepingDays.ts";
-import { openSearchJournal } from "../openRunJournal.ts";
-import { refuseOtherKind } from "../otherKind.ts";
-import { programVersion } from "../programVersion.ts";
-import { resumeLine } from "../resumeLine.ts";
-import { simulateStudy } from "../simulateStudy.ts";
-import type { Terminal } from "../terminal.ts";
-import { CAUTION } from "../terminal.ts";
-import { untilInterrupted } from "../untilInterrupted.ts";
-import { withKept } from "../withKept.ts";
+import { formatConfidence, formatEstimate, formatNumber, groupDigits, textTable } from "../../text/units/index.ts";
+import { commandLine, resumeLine } from "../commandLine.ts";
+import { BadInput } from "../faults.ts";
+import { type InputFile, readInputFile, refuseOtherKind } from "../inputs.ts";
+import { type Ceilings, ceilingsOf, ceilingWords } from "../options.ts";
+import { programVersion } from "../project.ts";
+import { checkRunFolder, openSearchJournal, takeRunFolder } from "../runFolder.ts";
+import { chooseRunner, keepingDays, simulateStudy, withKept } from "../simulate.ts";
+import type { SummaryLine } from "../sizeSummary.ts";
+import { CAUTION, type Terminal, untilInterrupted } from "../terminal.ts";
 
 export interface ImproveCommandOptions {
   seed?: string;
@@ -63,7 +57,8 @@ export async function improveCommand(terminal: Terminal, path: string, options: 
   if (json) terminal.data(stableJson(found.improvement));
 }
 
-type Found = { improvement: Improvement; recommended: Design | null };
+type Searched = { improvement: Improvement; recommended: Design | null };
+
 type Run = (study: Study, traces: "none" | "binned", journal?: DayJournal) => Promise<StudyResults>;
 
 interface Search {
@@ -82,7 +77,7 @@ function asked(path: string, file: InputFile, { seed }: ImproveCommandOptions): 
 }
 
 /** A signal that comes between two studies is heeded before the next one. */
-function improved({ terminal, question, run, tell }: Search, journalOf?: JournalOf): Promise<Found> {
+function improved({ terminal, question, run, tell }: Search, journalOf?: JournalOf): Promise<Searched> {
   return untilInterrupted(process, (signal) => {
     tell();
     return improve(question, {
@@ -102,7 +97,7 @@ async function written(
   search: Search,
   file: InputFile,
   options: ImproveCommandOptions & { out: string },
-): Promise<Found> {
+): Promise<Searched> {
   const { terminal, question, run } = search;
   const { out, overwrite = false } = options;
   checkRunFolder(out, overwrite);
@@ -128,7 +123,7 @@ async function written(
 }
 
 /** As many days as the recommendation rests on. */
-function reportStudy(question: ImproveQuestion, { improvement, recommended }: Found): Study {
+function reportStudy(question: ImproveQuestion, { improvement, recommended }: Searched): Study {
   const { base, name, confidence, firstStage } = question;
   const single = singleDayStudy(base.plan, comparisonSeed(question));
   const asItIs = { ...single.variants[0]!, name: base.name };
@@ -171,4 +166,89 @@ async function simulate(
   const runner = await chooseRunner(terminal, days, gambrel, threads === undefined ? {} : { threads });
   const kept = journal === undefined ? {} : { journal };
   return simulateStudy(terminal, study, { traces, gambrel, command, runner, mostEvents, mostDays, ...kept });
+}
+
+/** What was found as lines of text: the recommendation, what it shares out, the finalists, and the trade-off curve. */
+function improveSummary(found: Improvement): SummaryLine[] {
+  return [
+    ...section("Recommendation", found.words),
+    ...(found.recommended === null ? [] : section("What is shared out", sharesTable(found))),
+    ...section("Finalists", finalistsTable(found)),
+    ...(found.curve.length === 0 ? [] : section("What more of the total brings", curveTable(found))),
+  ];
+}
+
+function section(title: string, lines: readonly string[]): SummaryLine[] {
+  return [
+    { line: "", style: "plain" },
+    { line: title, style: "bold" },
+    ...lines.map((line): SummaryLine => ({ line, style: "plain" })),
+  ];
+}
+
+function sharesTable({ allocated, recommended }: Improvement): string[] {
+  const { kind, elements, unit } = allocated;
+  const counts = recommended!.counts ?? elements.map(({ base }) => base);
+  const shown = (count: number | null) => {
+    if (count === null) return "-";
+    return kind === "budget" ? (count === 1 ? "bought" : "not bought") : groupDigits(formatNumber(count));
+  };
+  return textTable([
+    ["", "as it is", "recommended"],
+    ...elements.map(({ name, base }, index) => [name, shown(base), shown(counts[index]!)]),
+    [`of ${groupDigits(formatNumber(allocated.most))} ${unit}`, "", usesOf(recommended!)],
+  ]);
+}
+
+function finalistsTable(found: Improvement): string[] {
+  const picked = found.recommended?.name;
+  const limited = found.recommended === null || found.recommended.limits.length > 0;
+  return textTable([
+    ["", found.allocated.unit, headOf(found), "days", limited ? "limits" : "", ""],
+    ...found.finalists.map((finalist) => [
+      finalist.name,
+      usesOf(finalist),
+      goalOf(finalist, found),
+      String(finalist.goal?.n ?? 0),
+      limited ? finalist.limits : "",
+      finalist.name === picked
+        ? "recommended"
+        : finalist.droppedAfter === null
+          ? ""
+          : `dropped after ${finalist.droppedAfter} days`,
+    ]),
+  ]);
+}
+
+function curveTable(found: Improvement): string[] {
+  return [
+    ...textTable([
+      [found.allocated.unit, "", headOf(found), ""],
+      ...found.curve.map((point) => [
+        usesOf(point),
+        point.name,
+        goalOf(point, found),
+        [point.undominated ? "" : "another gives as much for less", point.keepsLimits ? "" : "beyond a limit"]
+          .filter((words) => words !== "")
+          .join(", "),
+      ]),
+    ]),
+    "The best that was tried for no more than each total; every interval by itself.",
+  ];
+}
+
+function usesOf({ uses }: Found): string {
+  return uses === null ? "-" : groupDigits(formatNumber(uses));
+}
+
+function goalOf({ goal }: Found, { goal: info }: Improvement): string {
+  if (goal === null) return "-";
+  const [mean, range] = formatEstimate(goal, info.format === "number" ? { ...info, unit: "" } : info, 0);
+  return groupDigits(range === "" ? mean : `${mean} (${range})`);
+}
+
+/** What the column holds; a number's unit is said here, once. */
+function headOf({ goal, confidence }: Improvement): string {
+  const unit = goal.format === "number" ? ` [${goal.unit}]` : "";
+  return `${goal.label}${unit}, ${formatConfidence(confidence)} interval`;
 }

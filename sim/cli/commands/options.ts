@@ -1,21 +1,28 @@
 import { formatFault } from "../../asked/plan/index.ts";
 import { basePlan, type Study } from "../../asked/study/index.ts";
-import { type StudyResults, stableJson } from "../../days/results/index.ts";
+import { type Difference, type ResponseInfo, type StudyResults, stableJson } from "../../days/results/index.ts";
 import type { TraceKind } from "../../days/run/index.ts";
-import { type LineUpQuestion, lineUp, readOptions } from "../../questions/options/index.ts";
-import { BadInput } from "../badInput.ts";
-import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
-import { chooseRunner } from "../chooseRunner.ts";
+import { type LineUp, type LineUpQuestion, lineUp, type Ranged, readOptions } from "../../questions/options/index.ts";
+import {
+  formatConfidence,
+  formatDifference,
+  formatNumber,
+  formatShare,
+  groupDigits,
+  textTable,
+} from "../../text/units/index.ts";
 import { commandLine } from "../commandLine.ts";
-import { type InputFile, readInputFile } from "../inputFile.ts";
-import { MOST_TRACED } from "../mostTraced.ts";
-import { lineUpSummary } from "../optionsSummary.ts";
-import { refuseOtherKind } from "../otherKind.ts";
-import { programVersion } from "../programVersion.ts";
-import { runInto } from "../runInto.ts";
-import { simulateStudy } from "../simulateStudy.ts";
-import type { Terminal } from "../terminal.ts";
-import { CAUTION } from "../terminal.ts";
+import { BadInput } from "../faults.ts";
+import { type InputFile, readInputFile, refuseOtherKind } from "../inputs.ts";
+import { type Ceilings, ceilingsOf, ceilingWords, MOST_TRACED } from "../options.ts";
+import { programVersion } from "../project.ts";
+import { runInto } from "../runFolder.ts";
+import { chooseRunner, simulateStudy } from "../simulate.ts";
+import type { SummaryLine } from "../sizeSummary.ts";
+import { CAUTION, type Terminal } from "../terminal.ts";
+
+/** A payback beyond a lifetime is none that a bank would read. */
+const LONGEST = 100;
 
 export interface OptionsCommandOptions {
   seed?: string;
@@ -91,4 +98,63 @@ function simulate(
   return chooseRunner(terminal, days, gambrel, threads === undefined ? {} : { threads }).then((runner) =>
     simulateStudy(terminal, study, { traces, gambrel, command, runner, mostEvents, mostDays }),
   );
+}
+
+/** A line-up as lines of text: a table in the order of the file, then a sentence for each option, the best first. */
+function lineUpSummary(found: LineUp, results: StudyResults): SummaryLine[] {
+  const { interest, daysPerYear, confidence, cashWords, currency } = found;
+  const percent = formatConfidence(confidence);
+  const lines = [
+    `${results.study.replications} days of each on the same random numbers, seed "${results.study.seed}"; intervals in brackets hold for all options at once (${percent}).`,
+    `Interest ${formatShare(interest)} a year, ${daysPerYear} days a year, money in ${currency}. Cash of a day: ${cashWords}.`,
+    "",
+    ...table(found, results),
+    "",
+    ...found.words,
+  ];
+  return lines.map((line) => ({ line, style: "plain" }));
+}
+
+function table({ options }: LineUp, results: StudyResults): string[] {
+  const throughput = results.responses.find(({ key }) => key === "headsPerHour")!;
+  return textTable([
+    ["", "price", "cash a day", "net present value", "a year", "payback, years", "with interest", "throughput"],
+    ...options.map(({ name, price, cashPerDay, worth }, index) => {
+      const faster = results.variants[index + 1]!.differences?.headsPerHour;
+      return [
+        name,
+        whole(price),
+        ranged(
+          {
+            mean: cashPerDay.mean,
+            low: cashPerDay.familyLow ?? cashPerDay.mean,
+            high: cashPerDay.familyHigh ?? cashPerDay.mean,
+          },
+          whole,
+        ),
+        ranged(worth.presentValue, whole),
+        whole(worth.perYear.mean),
+        ranged(worth.paybackYears, years),
+        ranged(worth.discountedPaybackYears, years),
+        faster === undefined ? "-" : rangeOf(faster, throughput),
+      ];
+    }),
+  ]);
+}
+
+/** The interval that holds for all options at once. */
+function rangeOf({ mean, familyLow: low, familyHigh: high }: Difference, info: ResponseInfo): string {
+  return formatDifference({ mean, low, high }, info)[1] || "-";
+}
+
+function ranged({ mean, low, high }: Ranged, show: (value: number) => string): string {
+  return show(low) === show(high) ? show(mean) : `${show(mean)} (${show(low)} to ${show(high)})`;
+}
+
+function whole(value: number): string {
+  return groupDigits(formatNumber(Math.round(value)));
+}
+
+function years(value: number): string {
+  return value > LONGEST ? "never" : value.toFixed(1);
 }

@@ -1,16 +1,23 @@
 import { existsSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
+import type { Browser } from "playwright-core";
 import { chartFiles, renderReport } from "../../../viz/index.ts";
 import { type Drawn, readResults, rebuiltFiles, type StudyResults, writeRunFolder } from "../../days/results/index.ts";
 import { readImprovement } from "../../questions/improve/index.ts";
 import { readLineUp } from "../../questions/options/index.ts";
-import { BadInput } from "../badInput.ts";
-import { takeRunFolder } from "../checkRunFolder.ts";
-import { readInputFile, readNamedText } from "../inputFile.ts";
-import { NoBrowser, openBrowser } from "../openBrowser.ts";
-import { lockFolder } from "../openRunJournal.ts";
+import { BadInput } from "../faults.ts";
+import { readInputFile, readNamedText } from "../inputs.ts";
+import { lockFolder, takeRunFolder } from "../runFolder.ts";
 import type { Terminal } from "../terminal.ts";
 import type { RunAnswer } from "../writeRun.ts";
+
+/** Installed browsers by the names under which the driver knows where they are on each system. */
+const CHANNELS = ["chrome", "msedge", "chromium"] as const;
+
+const COMMON_PATHS = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/snap/bin/chromium"];
+
+/** PNG and PDF cannot be drawn here; the message says why and names the remedy. */
+class NoBrowser extends Error {}
 
 export interface ReportCommandOptions {
   png?: boolean;
@@ -94,14 +101,14 @@ async function draw(
   const drawn = { reportHtml, charts, ...tables };
   if (!png && !pdf) return { drawn, missing: null };
   try {
-    return { drawn: { ...drawn, ...(await print(drawn, { png, pdf })) }, missing: null };
+    return { drawn: { ...drawn, ...(await printed(drawn, { png, pdf })) }, missing: null };
   } catch (error) {
     if (error instanceof NoBrowser) return { drawn, missing: error };
     throw error;
   }
 }
 
-async function print({ reportHtml, charts }: Drawn, { png, pdf }: ReportCommandOptions): Promise<Partial<Drawn>> {
+async function printed({ reportHtml, charts }: Drawn, { png, pdf }: ReportCommandOptions): Promise<Partial<Drawn>> {
   const browser = await openBrowser();
   try {
     const { chartImages, reportPrint } = await import("../printRun.ts");
@@ -112,5 +119,40 @@ async function print({ reportHtml, charts }: Drawn, { png, pdf }: ReportCommandO
     };
   } finally {
     await browser.close();
+  }
+}
+
+/**
+ * The user's own browser, headless and without a window: the one that GAMBREL_BROWSER names, else an installed Chrome,
+ * Edge or Chromium. The caller closes it. Throws `NoBrowser` when there is none.
+ */
+async function openBrowser(named = process.env.GAMBREL_BROWSER): Promise<Browser> {
+  const driver = await loadDriver();
+  const paths = named ? [named] : COMMON_PATHS.filter((path) => existsSync(path));
+  const attempts = [
+    ...paths.map((executablePath) => ({ executablePath })),
+    ...(named ? [] : CHANNELS.map((channel) => ({ channel }))),
+  ];
+  for (const attempt of attempts) {
+    try {
+      return await driver.launch({ ...attempt, headless: true });
+    } catch {
+      // Not there, or not willing: the next one.
+    }
+  }
+  throw new NoBrowser(
+    named
+      ? `No PNG and no PDF was drawn. GAMBREL_BROWSER: no browser starts from ${named}; give the path of Chrome, Edge or Chromium.`
+      : "No PNG and no PDF was drawn: that takes a browser, and none was found. Install Chrome, Edge or Chromium, or set GAMBREL_BROWSER to its path; or leave --png and --pdf out: report.html prints from any browser.",
+  );
+}
+
+async function loadDriver() {
+  try {
+    return (await import("playwright-core")).chromium;
+  } catch {
+    throw new NoBrowser(
+      "No PNG and no PDF was drawn: that takes the package playwright-core, which was left out when this program was installed: npm install playwright-core.",
+    );
   }
 }

@@ -1,20 +1,19 @@
+import { existsSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { dirname } from "node:path";
+import { pid } from "node:process";
 import { DANGERS_IN_SHORT } from "../../../viz/report/cautions.ts";
 import { type Fault, formatFault, type Plan } from "../../asked/plan/index.ts";
 import { type StudyResults, stableJson } from "../../days/results/index.ts";
 import { singleDayStudy } from "../../days/run/index.ts";
 import { ALTERNATIVES, type AlternativeName, type Design, readDemand, sizePlant } from "../../questions/size/index.ts";
-import { BadInput } from "../badInput.ts";
-import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
-import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
-import { readInputFile } from "../inputFile.ts";
-import { checkNewFile, writeNewFile } from "../newFile.ts";
-import { refuseOtherKind } from "../otherKind.ts";
-import { programVersion } from "../programVersion.ts";
-import { simulateStudy } from "../simulateStudy.ts";
+import { BadInput } from "../faults.ts";
+import { readInputFile, refuseOtherKind } from "../inputs.ts";
+import { type Ceilings, ceilingsOf, ceilingWords } from "../options.ts";
+import { programVersion } from "../project.ts";
+import { chooseRunner, simulateStudy } from "../simulate.ts";
 import { sizeSummary } from "../sizeSummary.ts";
-import type { Terminal } from "../terminal.ts";
-import { CAUTION } from "../terminal.ts";
+import { CAUTION, type Terminal } from "../terminal.ts";
 
 export interface SizeCommandOptions {
   seed: string;
@@ -90,4 +89,26 @@ async function simulate(
   const days = replications * variants.length;
   const runner = await chooseRunner(terminal, days, gambrel, threads === undefined ? {} : { threads });
   return simulateStudy(terminal, study, { traces: "none", gambrel, command, runner, mostEvents, mostDays });
+}
+
+/** Refuses a file that cannot be written, before time is spent on what goes into it. */
+export function checkNewFile(path: string, overwrite: boolean): void {
+  if (path === "") throw new BadInput(["--out: the name is empty; name a file."]);
+  const folder = dirname(path);
+  if (!existsSync(folder)) throw new BadInput([`${path}: there is no folder ${folder}; make it first.`]);
+  if (!existsSync(path)) return;
+  if (statSync(path).isDirectory()) throw new BadInput([`${path}: this is a folder; name a file.`]);
+  if (!overwrite) throw new BadInput([`${path}: it is there already; name another file, or add --overwrite.`]);
+}
+
+/** Writes the whole file or nothing: under another name first, which then takes its place. */
+export function writeNewFile(path: string, text: string): void {
+  const draft = `${path}.${pid}.tmp`;
+  try {
+    writeFileSync(draft, text);
+    renameSync(draft, path);
+  } catch (error) {
+    rmSync(draft, { force: true });
+    throw error;
+  }
 }

@@ -1,24 +1,30 @@
 import { join } from "node:path";
+import { ranking, welfareLead } from "../../../viz/index.ts";
 import type { Study } from "../../asked/study/index.ts";
-import { type StudyResults, safeFileName, stableJsonParts } from "../../days/results/index.ts";
+import {
+  type ElementaryEffects,
+  type Estimate,
+  type ResponseInfo,
+  type StudyResults,
+  safeFileName,
+  stableJsonParts,
+  type VariantResults,
+} from "../../days/results/index.ts";
 import { type DayJournal, daySource, type TraceKind } from "../../days/run/index.ts";
-import { BadInput } from "../badInput.ts";
-import { ceilingsOf, ceilingWords } from "../ceilings.ts";
-import { checkRunFolder, takeRunFolder } from "../checkRunFolder.ts";
-import { chooseRunner } from "../chooseRunner.ts";
-import { commandLine } from "../commandLine.ts";
-import { readInputFile } from "../inputFile.ts";
-import { keepingDays } from "../keepingDays.ts";
-import { loadStudy } from "../loadStudy.ts";
-import { MOST_TRACED } from "../mostTraced.ts";
-import { openRunJournal } from "../openRunJournal.ts";
-import { programVersion } from "../programVersion.ts";
-import { resumeLine } from "../resumeLine.ts";
-import { simulateStudy } from "../simulateStudy.ts";
-import type { StudyCommandOptions } from "../studyOptions.ts";
-import { studySummary } from "../studySummary.ts";
-import type { Terminal } from "../terminal.ts";
-import { CAUTION } from "../terminal.ts";
+import { formatConfidence, formatEstimate, formatSpan, textTable } from "../../text/units/index.ts";
+import { commandLine, resumeLine } from "../commandLine.ts";
+import { BadInput } from "../faults.ts";
+import { loadStudy, readInputFile } from "../inputs.ts";
+import { ceilingsOf, ceilingWords, MOST_TRACED, type StudyCommandOptions } from "../options.ts";
+import { programVersion } from "../project.ts";
+import { checkRunFolder, openRunJournal, takeRunFolder } from "../runFolder.ts";
+import { chooseRunner, keepingDays, simulateStudy } from "../simulate.ts";
+import { CAUTION, type Terminal } from "../terminal.ts";
+
+const MOST_NAMED = 5;
+
+const FALSE_DISCOVERY =
+  "Of the differences shown, at most as many are false on average as the confidence leaves open (false discovery rate).";
 
 /** Runs a study; writes its folder unless only data on standard output is wanted. */
 export async function studyCommand(terminal: Terminal, path: string, options: StudyCommandOptions): Promise<void> {
@@ -130,4 +136,125 @@ function repeatLine(path: string, { seed, replications, procedure }: Study, opti
   const ruled = procedure.stopping !== null || procedure.selection !== null;
   const fixed = ruled ? [] : ["--replications", String(replications)];
   return commandLine(["gambrel", "study", path, "--seed", seed, ...fixed, ...ceilingWords(options)]);
+}
+
+/**
+ * A study's findings on the headline response, as lines of text: every mean with its interval, every difference in
+ * words.
+ */
+export function studySummary(results: StudyResults): string[] {
+  const { study, responses, variants, procedure } = results;
+  const headline = responses[0]!;
+  const percent = formatConfidence(study.confidence);
+  const lead = welfareLead(results);
+  return [
+    ...(lead === null ? [] : [lead]),
+    `${count(variants.length, "variant")}, ${daysWords(results)}, seed "${study.seed}", ${percent} intervals`,
+    ...[procedure.stopping, procedure.selection].flatMap((rule) => (rule === null ? [] : [rule.words])),
+    `${headline.label}:`,
+    ...(headline.meaning === undefined ? [] : [`  ${headline.meaning}`]),
+    ...(results.screening === null ? comparisonLines(results, headline) : screeningTable(results, headline)),
+    ...variants.flatMap(unfinishedWarning),
+  ];
+}
+
+function comparisonLines(results: StudyResults, headline: ResponseInfo): string[] {
+  return [...variantLines(results.variants, headline), ...bestNote(results, headline), ...chanceNote(results)];
+}
+
+/** How many days each variant was run, which may differ where a selection dropped some. */
+function daysWords({ study, variants, procedure }: StudyResults): string {
+  const least = Math.min(...variants.map(({ days }) => days));
+  const pairs = procedure.observation === "day" ? "" : " in antithetic pairs";
+  if (least === study.replications) return `${count(least, "simulated day")} of each${pairs}`;
+  return `${least} to ${count(study.replications, "simulated day")}${pairs}`;
+}
+
+function variantLines(variants: readonly VariantResults[], headline: ResponseInfo): string[] {
+  const table = textTable(
+    variants.map(({ name, estimates, day }) => {
+      return [name, ...estimateCells(estimates[headline.key], headline, day.startClockSeconds)];
+    }),
+  );
+  return variants.flatMap(({ differences, estimates }, index) => {
+    const words = [estimates[headline.key]?.reduction?.words, differences?.[headline.key]?.words];
+    return [`  ${table[index]!}`, ...words.flatMap((line) => (line === undefined ? [] : [`      ${line}`]))];
+  });
+}
+
+/** Mean and interval; says in words which of them is missing. */
+function estimateCells(found: Estimate | undefined, info: ResponseInfo, startClockSeconds: number): [string, string] {
+  if (found === undefined) return ["no value", ""];
+  const [mean, range] = formatEstimate(found, info, startClockSeconds);
+  return [mean, range === "" ? "(one value, no interval)" : `(${range})`];
+}
+
+/** Which variants the best one may be; with two variants the difference says it. */
+function bestNote(results: StudyResults, headline: ResponseInfo): string[] {
+  const { by, words } = ranking(results, headline);
+  const found = by === null ? [] : bestBy(results, by);
+  if (words === "") return found;
+  return found.length === 0 ? [words] : [words, `By "${by!.label}":`, ...found];
+}
+
+function bestBy({ variants, study }: StudyResults, { key }: ResponseInfo): string[] {
+  if (variants.length < 3) return [];
+  const compared = variants.filter(({ againstBest }) => againstBest?.[key] !== undefined);
+  if (compared.length < variants.length) return [];
+  const names = compared.filter(({ againstBest }) => againstBest![key]!.mayBeBest).map(({ name }) => `"${name}"`);
+  const percent = formatConfidence(study.confidence);
+  if (names.length === 1) return [`The best of all is ${names[0]}, at ${percent} with every variant compared.`];
+  const others = variants.length - names.length;
+  const named = names.length <= MOST_NAMED ? `: ${names.join(", ")}` : "";
+  const worse =
+    others === 0
+      ? "No variant is clearly better than another"
+      : `${others} ${others === 1 ? "is" : "are"} shown to be worse`;
+  return [`${names.length} variants may be the best${named}. ${worse}, at ${percent} with every variant compared.`];
+}
+
+/** Where every interval holds by itself, a reader of many of them must know what chance alone would show. */
+function chanceNote({ variants, study: { confidence }, procedure }: StudyResults): string[] {
+  const comparisons = variants.length - 1;
+  if (comparisons < 2 || procedure.errorRate === "family-wise") return [];
+  if (procedure.errorRate === "false discovery") return [FALSE_DISCOVERY];
+  const expected = Number((comparisons * (1 - confidence)).toFixed(2));
+  return [
+    `Each interval stands by itself: of ${comparisons} comparisons, chance alone shows about ${expected} on average.`,
+  ];
+}
+
+function unfinishedWarning({ name, values, dayNotes = [], day }: VariantResults): string[] {
+  const days = values.unfinished ?? [];
+  const cut = days.filter((value) => value === 1).length;
+  if (cut === 0) return [];
+  const held = day.status === "finished" ? "" : ` On the first day: ${dayNotes.join(" ")}`;
+  return [
+    `Note on "${name}": ${cut} of ${count(days.length, "day")} did not end by itself (cut off at the plan's longest day, or stuck); its end is a lower bound.${held}`,
+  ];
+}
+
+function count(number: number, noun: string): string {
+  return `${number} ${noun}${number === 1 ? "" : "s"}`;
+}
+
+/** What a screening found on one response, as lines of text: the factor that matters most first. */
+export function screeningTable({ screening, factors, study }: StudyResults, info: ResponseInfo): string[] {
+  const effects = screening?.[info.key] ?? [];
+  const rows = factors
+    .map(({ name }, index) => ({ name, found: effects[index] ?? null }))
+    .sort((a, b) => (b.found?.muStar ?? -1) - (a.found?.muStar ?? -1));
+  const percent = formatConfidence(study.confidence);
+  const header = ["factor", "mean size of its effect", `${percent} half-width`, "mean effect", "spread (sigma)"];
+  return [
+    "Effect of each factor over its whole range (elementary effects, Morris 1991):",
+    ...textTable([header, ...rows.map(({ name, found }) => [name, ...cells(found, info)])]).map((line) => `  ${line}`),
+    "A spread as large as the effect means that the effect depends on the other factors or is not straight.",
+  ];
+}
+
+function cells(found: ElementaryEffects | null, info: ResponseInfo): string[] {
+  if (found === null) return ["no value", "", "", ""];
+  const plain = (value: number | null): string => (value === null ? "" : formatSpan(value, info, "plain"));
+  return [plain(found.muStar), plain(found.muStarHalfWidth), formatSpan(found.mu, info), plain(found.sigma)];
 }

@@ -3,17 +3,14 @@ import type { Plan } from "../../asked/plan/index.ts";
 import { type StudyResults, stableJsonParts } from "../../days/results/index.ts";
 import { advise } from "../../questions/why/index.ts";
 import { formatConfidence } from "../../text/units/index.ts";
-import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
-import { chooseRunner } from "../chooseRunner.ts";
 import { commandLine } from "../commandLine.ts";
-import { readInputFile } from "../inputFile.ts";
-import { loadPlanWithWarnings } from "../loadPlan.ts";
-import { programVersion } from "../programVersion.ts";
-import { runInto } from "../runInto.ts";
-import { simulateStudy } from "../simulateStudy.ts";
+import { loadPlanWithWarnings, readInputFile } from "../inputs.ts";
+import { type Ceilings, ceilingsOf, ceilingWords } from "../options.ts";
+import { programVersion } from "../project.ts";
+import { runInto } from "../runFolder.ts";
+import { chooseRunner, simulateStudy } from "../simulate.ts";
 import type { Terminal } from "../terminal.ts";
-import { CAUTION } from "../terminal.ts";
-import { untilInterrupted } from "../untilInterrupted.ts";
+import { CAUTION, untilInterrupted } from "../terminal.ts";
 import { whereTimeWent, whyTables } from "../whyTables.ts";
 
 export interface WhyCommandOptions {

@@ -1,12 +1,12 @@
 import { availableParallelism } from "node:os";
 import process from "node:process";
 import { shownAddress } from "../../days/run/index.ts";
-import { Stopped } from "../badInput.ts";
-import { type Ceilings, ceilingsOf } from "../ceilings.ts";
-import { programVersion } from "../programVersion.ts";
-import { queueAddress } from "../queueAddress.ts";
+import { queueAddress } from "../commandLine.ts";
+import { Stopped } from "../faults.ts";
+import { type Ceilings, ceilingsOf } from "../options.ts";
+import { programVersion } from "../project.ts";
 import type { Terminal } from "../terminal.ts";
-import { interruption, untilInterrupted } from "../untilInterrupted.ts";
+import { interruption, untilInterrupted } from "../terminal.ts";
 
 export interface WorkerCommandOptions {
   queue: string;

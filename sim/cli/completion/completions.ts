@@ -1,4 +1,4 @@
-import type { CommandEntry } from "./commandTree.ts";
+import type { CommandEntry } from "../commandTree.ts";
 import { zshCompletion } from "./zsh.ts";
 
 /** The shells that can be served, each with the writer of its script. */

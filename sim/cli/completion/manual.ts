@@ -1,4 +1,4 @@
-import type { CommandEntry } from "./commandTree.ts";
+import type { CommandEntry } from "../commandTree.ts";
 import { manualSections } from "./manualSections.ts";
 
 /** A manual as text: headings at the margin, all else indented. */

@@ -1,6 +1,6 @@
 import { DANGERS } from "../../../viz/report/cautions.ts";
+import type { CommandEntry } from "../commandTree.ts";
 import { CAUTION } from "../terminal.ts";
-import type { CommandEntry } from "./commandTree.ts";
 
 /** A heading with what stands below it; an entry without a term is a paragraph. */
 export interface ManualSection {

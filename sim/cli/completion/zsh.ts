@@ -1,4 +1,4 @@
-import type { CommandEntry, OptionEntry } from "./commandTree.ts";
+import type { CommandEntry, OptionEntry } from "../commandTree.ts";
 
 /** A completion script for zsh. */
 export function zshCompletion(commands: readonly CommandEntry[]): string {

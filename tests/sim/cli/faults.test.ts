@@ -2,9 +2,8 @@ import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { CommanderError } from "commander";
 import { expect, it } from "vitest";
-import { BadInput, PLAN_GUIDE, STUDY_GUIDE, Stopped } from "../../../sim/cli/badInput.ts";
-import { diskWords, explain, shownLines } from "../../../sim/cli/explain.ts";
-import { projectRoot } from "../../../sim/cli/projectRoot.ts";
+import { BadInput, diskWords, explain, PLAN_GUIDE, STUDY_GUIDE, Stopped, shownLines } from "../../../sim/cli/faults.ts";
+import { projectRoot } from "../../../sim/cli/project.ts";
 import { fakeTerminal } from "../../support/fakeTerminal.ts";
 
 function explained(error: unknown, debug = false): { code: number; said: string[] } {

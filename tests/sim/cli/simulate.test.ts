@@ -1,6 +1,8 @@
 import { appendFileSync, existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { withKept } from "../../../sim/cli/simulate.ts";
+import type { SimulatedDay } from "../../../sim/days/run/index.ts";
 import { cliFolder } from "../../support/cliFolder.ts";
 import { folderDigest } from "../../support/folderDigest.ts";
 import { runCli } from "../../support/runCli.ts";
@@ -8,6 +10,7 @@ import { startCli } from "../../support/startCli.ts";
 
 /** Starting the program and loading the report take most of a second each time. */
 const PATIENCE = { timeout: 120_000 };
+
 const ARGS = ["study", "study.json", "--replications", "200", "--out", "run"];
 
 async function undisturbed(folder: string): Promise<Record<string, string>> {
@@ -114,4 +117,23 @@ describe("--resume", PATIENCE, () => {
     expect(code).toBe(2);
     expect(err).toMatch(/with --json alone no run is kept; add --out/);
   });
+});
+
+function day(variant: number, replication: number): SimulatedDay {
+  return { variant, replication, values: [], day: null };
+}
+
+it("tells a search the days that the disk knows, once each and only those asked for; new ones go to both", () => {
+  const told: SimulatedDay[] = [];
+  const written: SimulatedDay[] = [];
+  const own = { known: [day(0, 0)], note: (each: SimulatedDay) => void told.push(each) };
+  const disk = {
+    known: [day(0, 0), day(0, 1), day(1, 0), day(1, 0), day(1, 2)],
+    note: (each: SimulatedDay) => void written.push(each),
+  };
+  const joined = withKept(own, disk, { replications: 2 });
+  expect(joined.known).toEqual([day(0, 0), day(0, 1), day(1, 0)]);
+  expect(told).toEqual([day(0, 1), day(1, 0)]);
+  joined.note(day(1, 1));
+  expect([told.at(-1), written]).toEqual([day(1, 1), [day(1, 1)]]);
 });
