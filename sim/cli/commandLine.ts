@@ -1,6 +1,7 @@
 import { env } from "node:process";
 import { shownAddress } from "../days/run/index.ts";
-import { ceilingWords, type StudyCommandOptions } from "./options.ts";
+import type { StudyCommandOptions } from "./options.ts";
+import { ceilingWords } from "./options.ts";
 
 /** The command line that repeats a run, ready to paste into a POSIX shell. */
 export function commandLine(words: readonly string[]): string {

@@ -1,7 +1,6 @@
 import { join } from "node:path";
 import { CommanderError } from "commander";
 import { pathFromHere, projectRoot } from "./project.ts";
-import type { Terminal } from "./terminal.ts";
 
 /** Something a person wrote is not as it must be: one line for each fault. */
 export class BadInput extends Error {
@@ -80,7 +79,7 @@ const BAD_INPUT = 2;
 const STOPPED = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 } as const;
 
 /** Says what went wrong and gives the exit code. A stack trace helps nobody but whoever asked for it (`debug`). */
-export function explain(error: unknown, { say }: Pick<Terminal, "say">, debug = false): number {
+export function explain(error: unknown, { say }: { say(line: string, style?: "red"): void }, debug = false): number {
   // Commander has already said what it had to say.
   if (error instanceof CommanderError) return error.exitCode === 0 ? DONE : BAD_INPUT;
   if (debug && error instanceof Error) for (const line of (error.stack ?? "").split("\n")) say(line);

@@ -12,8 +12,7 @@ import {
   readPlan,
   type TextFiles,
 } from "../asked/plan/index.ts";
-import { readStudy, type Study } from "../asked/study/index.ts";
-import { responsesOf } from "../day/observations/index.ts";
+import type { Study } from "../asked/study/index.ts";
 import { BadInput, PLAN_GUIDE, STUDY_GUIDE } from "./faults.ts";
 import { CEILINGS, type Ceilings } from "./options.ts";
 
@@ -68,7 +67,7 @@ export interface InputFile {
 export function readInputFile(path: string, { megabytes }: Pick<Ceilings, "megabytes"> = CEILINGS): InputFile {
   const text = readNamedText(path, megabytes);
   const { value, fault } = parseJson(text);
-  if (fault !== null) throw new BadInput([`${path}: ${formatFault(fault)}`]);
+  if (fault !== null) throw refused(path, [fault]);
   const folder = dirname(path);
   return { path, text, json: value, files: { readText: (name) => readTextFile(resolve(folder, name), megabytes) } };
 }
@@ -163,17 +162,24 @@ function read(file: InputFile): { plan: Plan; warnings: Fault[] } {
   refuseOtherKind(file, "plan");
   const reading = readPlan(file.json, file.files);
   if (reading.plan !== null) return reading;
-  const faults = reading.faults.map((fault) => `${file.path}: ${formatFault(fault)}`);
-  throw new BadInput(faults, [PLAN_GUIDE]);
+  throw refused(file.path, reading.faults, [PLAN_GUIDE]);
 }
 
 /** The study in a file; `BadInput` with every fault when it, its plan or one of its variants is not sound. */
-export function loadStudy(file: InputFile): LoadedStudy {
+export async function loadStudy(file: InputFile): Promise<LoadedStudy> {
+  // A study names responses, and what knows them is half of the program: not loaded for a plan.
+  const { readStudy } = await import("../asked/study/index.ts");
+  const { responsesOf } = await import("../day/observations/index.ts");
   refuseOtherKind(file, "study");
   const { study, basePlan, faults } = readStudy(file.json, file.files, { knownResponses: responsesOf });
-  if (study === null) {
-    const lines = faults.map((fault) => `${file.path}: ${formatFault(fault)}`);
-    throw new BadInput(lines, [STUDY_GUIDE, PLAN_GUIDE]);
-  }
+  if (study === null) throw refused(file.path, faults, [STUDY_GUIDE, PLAN_GUIDE]);
   return { study, basePlan };
+}
+
+/** What was found wrong with a file, a line for each fault, and the documents that say how it must be. */
+export function refused(path: string, faults: readonly Fault[], guides: readonly string[] = []): BadInput {
+  return new BadInput(
+    faults.map((fault) => `${path}: ${formatFault(fault)}`),
+    guides,
+  );
 }

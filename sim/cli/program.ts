@@ -326,7 +326,7 @@ function addManual(gambrel: Command, terminal: () => Promise<Terminal>): void {
     .description("print the whole manual")
     .option("--page", "as a page for man: gambrel manual --page > gambrel.1; man ./gambrel.1")
     .action(async (options) => {
-      const { manualCommand } = await import("./commands/completion.ts");
+      const { manualCommand } = await import("./commands/manual.ts");
       manualCommand(await terminal(), gambrel, options);
     });
 }

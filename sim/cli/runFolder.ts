@@ -2,16 +2,18 @@ import type { Study } from "../asked/study/index.ts";
 import {
   mendRunFolder,
   type RunFile,
+  type RunParts,
+  runFiles,
   runFolderProblem,
-  type StudyResults,
   writeRunFolder,
 } from "../days/results/index.ts";
 import { daySource, type TraceKind } from "../days/run/index.ts";
 import type { OpenJournal, QuestionJournal } from "../days/run/journal/index.ts";
+import type { Improvement } from "../questions/improve/index.ts";
+import type { LineUp } from "../questions/options/index.ts";
 import { BadInput } from "./faults.ts";
 import type { StudyCommandOptions } from "./options.ts";
 import { programVersion } from "./project.ts";
-import type { RunAnswer } from "./writeRun.ts";
 
 /** The journal of a run into `folder`; `BadInput` says what is in its way. */
 export async function openRunJournal(
@@ -67,43 +69,64 @@ export function takeRunFolder(folder: string, overwrite: boolean): void {
   checkRunFolder(folder, overwrite);
 }
 
-/** Writes a folder of results, whole or not at all, while nobody else can. */
-export async function writeFolder(folder: string, files: readonly RunFile[], overwrite: boolean): Promise<void> {
-  const unlock = await lockFolder(folder);
-  try {
-    takeRunFolder(folder, overwrite);
-    writeRunFolder(folder, files, overwrite);
-  } finally {
-    unlock();
-  }
+/** The answer of a run that is more than its study. */
+export interface RunAnswer {
+  improvement?: Improvement | undefined;
+  lineUp?: LineUp | undefined;
 }
 
-/**
- * Simulates and writes a folder. `beside`, asked when the run is done, gives files that go into it besides those of every
- * run, and an answer that is more than the study's. Nobody else may write to the folder meanwhile, and one that cannot be
- * written costs no time.
- */
-export async function runInto(
+interface Written extends Pick<RunParts, "results" | "plan"> {
+  /** As it was read; null for a run that is no study's. */
+  studyText?: string | null;
+  /** Files besides those of every run. */
+  more?: readonly RunFile[];
+  answer?: RunAnswer;
+}
+
+/** Draws the report, with the answer first in it, and the charts, and writes the folder whole or not at all. */
+type WriteRun = (run: Written) => void;
+
+/** Holds a folder while work goes on in it, and says what is kept of work that is stopped. */
+type Hold<Held> = <Result>(work: (held: Held) => Promise<Result>) => Promise<Result>;
+
+/** Simulates and writes a run folder. One that cannot be written costs no time. */
+export async function runInto<Held, Result>(
   folder: string,
   overwrite: boolean,
-  plan: unknown,
-  simulate: () => StudyResults | Promise<StudyResults>,
-  beside: (results: StudyResults) => { files: readonly RunFile[]; answer: RunAnswer } = () => ({
-    files: [],
-    answer: {},
-  }),
-): Promise<StudyResults> {
+  hold: Hold<Held>,
+  work: (write: WriteRun, held: Held) => Promise<Result>,
+): Promise<Result> {
   checkRunFolder(folder, overwrite);
-  // The report is a heavy thing to load: only when it is asked for.
-  const writer = await import("./writeRun.ts");
-  const unlock = await lockFolder(folder);
-  try {
+  // The report is a heavy thing to load: only when it is asked for, and before the run, so that an installation that is
+  // not whole costs no time.
+  const { chartFiles, renderReport } = await import("../../viz/index.ts");
+  const write: WriteRun = ({ results, plan, studyText = null, more = [], answer = {} }) => {
+    const reportHtml = renderReport(results, { planFile: plan, ...answer });
+    const files = runFiles({ results, plan, studyText, reportHtml, charts: chartFiles(results, answer) });
+    writeRunFolder(folder, [...files, ...more], overwrite);
+  };
+  return hold(async (held) => {
     takeRunFolder(folder, overwrite);
-    const results = await simulate();
-    const { files, answer } = beside(results);
-    writer.writeRun(folder, { results, plan, studyText: null }, overwrite, files, answer);
-    return results;
-  } finally {
-    unlock();
-  }
+    return work(write, held);
+  });
+}
+
+/** A folder that is written in one go: nobody else can write to it meanwhile. */
+export function alone(folder: string): Hold<null> {
+  return async (work) => {
+    const unlock = await lockFolder(folder);
+    try {
+      return await work(null);
+    } finally {
+      unlock();
+    }
+  };
+}
+
+/** Writes a folder of results that are no study's, whole or not at all, while nobody else can. */
+export function writeFolder(folder: string, files: readonly RunFile[], overwrite: boolean): Promise<void> {
+  return alone(folder)(async () => {
+    takeRunFolder(folder, overwrite);
+    writeRunFolder(folder, files, overwrite);
+  });
 }

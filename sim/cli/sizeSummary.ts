@@ -11,22 +11,17 @@ import {
   textTable,
 } from "../text/units/index.ts";
 import { answerLines, outcomeLines, sideBySide } from "./sizeOutcome.ts";
-import type { Style } from "./terminal.ts";
-
-export interface SummaryLine {
-  line: string;
-  style: Style;
-}
+import { type Line, plainLine, section } from "./terminal.ts";
 
 /**
  * Designs as lines of text: the answer, the kinds of plant side by side, then of the first design every part with its formula, what its plan
  * does by estimate and by simulation, and where each figure comes from. `simulated` has a variant for each design, in the same order.
  */
-export function sizeSummary(designs: readonly Design[], simulated: StudyResults): SummaryLine[] {
+export function sizeSummary(designs: readonly Design[], simulated: StudyResults): Line[] {
   const design = designs[0]!;
   return [
     { line: design.name, style: "bold" },
-    ...answerLines(designs, simulated).map((line): SummaryLine => ({ line, style: "plain" })),
+    ...answerLines(designs, simulated).map(plainLine),
     ...section("Kinds of plant side by side", sideBySide(designs, simulated)),
     ...section("Rate", rateLines(design)),
     ...section("Stations", stationLines(design)),
@@ -36,14 +31,6 @@ export function sizeSummary(designs: readonly Design[], simulated: StudyResults)
     ...section("By-products, water, power", flowLines(design)),
     ...section(`What the plan does: ${design.alternative}`, outcomeLines(design, simulated)),
     ...section("Where the figures come from", figureLines(design.figures)),
-  ];
-}
-
-function section(title: string, lines: readonly string[]): SummaryLine[] {
-  return [
-    { line: "", style: "plain" },
-    { line: title, style: "bold" },
-    ...lines.map((line): SummaryLine => ({ line, style: "plain" })),
   ];
 }
 

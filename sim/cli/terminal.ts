@@ -28,6 +28,21 @@ export interface Terminal {
   live: boolean;
 }
 
+/** A line with how it looks. */
+export interface Line {
+  line: string;
+  style: Style;
+}
+
+export function plainLine(line: string): Line {
+  return { line, style: "plain" };
+}
+
+/** A part of an answer under its title. */
+export function section(title: string, lines: readonly string[]): Line[] {
+  return [plainLine(""), { line: title, style: "bold" }, ...lines.map(plainLine)];
+}
+
 /** The part of the process that a terminal needs. */
 export interface ProcessStreams {
   stdout: { write(text: string): unknown };

@@ -1,8 +1,8 @@
 import { basename } from "node:path";
 import process from "node:process";
 import { setImmediate } from "node:timers/promises";
-import { formatFault, listWords, nearestWords, type Plan } from "../../asked/plan/index.ts";
-import { stableJson } from "../../days/results/index.ts";
+import { listWords, nearestWords, type Plan } from "../../asked/plan/index.ts";
+import { type RunFile, stableJson } from "../../days/results/index.ts";
 import {
   type Calibration,
   type ComparedQuantity,
@@ -23,15 +23,11 @@ import {
   textTable,
 } from "../../text/units/index.ts";
 import { BadInput } from "../faults.ts";
-import { loadPlan, readInputFile, readNamedText } from "../inputs.ts";
+import { loadPlan, readInputFile, readNamedText, refused } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
-import { checkRunFolder } from "../runFolder.ts";
-import { CAUTION, type Style, type Terminal, untilInterrupted } from "../terminal.ts";
-
-interface Line {
-  line: string;
-  style: Style;
-}
+import { checkRunFolder, writeFolder } from "../runFolder.ts";
+import type { Line } from "../terminal.ts";
+import { CAUTION, plainLine, type Style, type Terminal, untilInterrupted } from "../terminal.ts";
 
 const HEADER = ["", "observed", "simulated", "observed less simulated", "", "would be found from"];
 
@@ -70,7 +66,7 @@ export async function calibrateCommand(
   const observed = readDays(observedPath, plan, ceilings.megabytes);
   const countedAt = stageOf(plan, options.at);
   // Pictures are a heavy thing to load: only when asked for, and before the days, so that a bad folder costs no time.
-  const writer = out === undefined ? null : await import("../writeCalibration.ts");
+  const viz = out === undefined ? null : await import("../../../viz/index.ts");
   if (out !== undefined) checkRunFolder(out, overwrite);
   const found = await simulate(terminal, plan, observed, { ...options, countedAt, mostEvents: ceilings.events });
   const results: CalibrationResults = {
@@ -82,16 +78,31 @@ export async function calibrateCommand(
   };
   for (const { line, style } of calibrationSummary(results)) terminal.say(line, style);
   terminal.say(CAUTION, "dim");
-  if (out !== undefined) await writer?.writeCalibration(out, results, overwrite);
+  if (out !== undefined) await writeFolder(out, folderFiles(results, viz!), overwrite);
   terminal.say(
     out === undefined ? "--out FOLDER writes picture and results." : `Written: ${out}/charts, results.json.`,
   );
   if (json) terminal.data(stableJson(results));
 }
 
+function folderFiles(
+  results: CalibrationResults,
+  { observedChart, observedView, serverDocument, svgText }: typeof import("../../../viz/index.ts"),
+): RunFile[] {
+  const svg = observedChart(observedView(results), {
+    document: serverDocument(),
+    theme: "light",
+    idPrefix: "observed",
+  });
+  return [
+    { path: "results.json", text: stableJson(results) },
+    { path: "charts/observed.svg", text: `${svgText(svg)}\n` },
+  ];
+}
+
 function readDays(path: string, plan: Plan, megabytes: number): Observed {
   const { observed, faults } = readObserved(readNamedText(path, megabytes), plan);
-  if (observed === null) throw new BadInput(faults.map((fault) => `${path}: ${formatFault(fault)}`));
+  if (observed === null) throw refused(path, faults);
   return observed;
 }
 
@@ -137,18 +148,14 @@ function calibrationSummary(calibration: Calibration & { plan: string; passedOve
   return [
     { line: plan, style: "bold" },
     ...verdict(calibration),
-    plain(`${dayCount(observedDays, "observed")} compared with ${dayCount(days, "simulated")}.${counts}`),
-    ...textTable([HEADER, ...rows]).map(plain),
-    ...notes(calibration).map(plain),
+    plainLine(`${dayCount(observedDays, "observed")} compared with ${dayCount(days, "simulated")}.${counts}`),
+    ...textTable([HEADER, ...rows]).map(plainLine),
+    ...notes(calibration).map(plainLine),
     ...(passedOver.length > 0
-      ? [plain(`Not compared, as there is nothing to compare: ${passedOver.join(", ")}.`)]
+      ? [plainLine(`Not compared, as there is nothing to compare: ${passedOver.join(", ")}.`)]
       : []),
     ...(calibration.gap ? explanationLines(calibration) : noticeableLines(calibration)),
   ];
-}
-
-function plain(line: string): Line {
-  return { line, style: "plain" };
 }
 
 function dayCount(count: number, kind: string): string {
@@ -190,7 +197,7 @@ function verdict({ gap, quantities }: Calibration): Line[] {
     comparison!.noticeable === 0 ? "One of any size" : `One of ${sizeWords(comparison!.noticeable, info)} or more`;
   return [
     { line: `No difference found; that does not prove the plan right.`, style: "yellow" },
-    plain(`${size} in "${info.label}" would have been found in four of five cases.`),
+    plainLine(`${size} in "${info.label}" would have been found in four of five cases.`),
   ];
 }
 
@@ -209,9 +216,9 @@ function explanationLines({ explanations }: Calibration): Line[] {
     return [{ line, style: "yellow" }];
   }
   return [
-    plain("What would explain it, one figure changed at a time and simulated on the same days:"),
+    plainLine("What would explain it, one figure changed at a time and simulated on the same days:"),
     ...explanations.map((explanation): Line => ({ line: explanationWords(explanation), style: styleOf(explanation) })),
-    plain("A figure that would explain the gap need not be its cause: measure it before you change the plan."),
+    plainLine("A figure that would explain the gap need not be its cause: measure it before you change the plan."),
   ];
 }
 
@@ -245,19 +252,19 @@ function noticeableLines({ noticeable, observedDays }: Calibration): Line[] {
   const days = dayCount(observedDays, "observed");
   return [
     ...(found.length > 0
-      ? [plain(`With ${days}, each of these alone would have been found in roughly four of five cases:`)]
+      ? [plainLine(`With ${days}, each of these alone would have been found in roughly four of five cases:`)]
       : []),
-    ...found.map((figure) => plain(noticeableWords(figure))),
+    ...found.map((figure) => plainLine(noticeableWords(figure))),
     ...(hidden.length > 0
-      ? [plain(`With ${days}, these could be far worse than in the plan and mostly stay unnoticed:`)]
+      ? [plainLine(`With ${days}, these could be far worse than in the plan and mostly stay unnoticed:`)]
       : []),
     ...hidden.map((figure) =>
-      plain(
+      plainLine(
         `${figure.label}, ${amountWords(figure, figure.from)} in the plan: not even ${amountWords(figure, figure.limit)}.`,
       ),
     ),
     ...(figures.length > 0
-      ? [plain("To notice smaller changes, observe more days, or time these figures themselves.")]
+      ? [plainLine("To notice smaller changes, observe more days, or time these figures themselves.")]
       : []),
   ];
 }

@@ -11,7 +11,7 @@ import {
 import type { Study } from "../../asked/study/index.ts";
 import { formatNumber } from "../../text/units/index.ts";
 import { BadInput, IMPROVE_GUIDE, OPTIONS_GUIDE, PLAN_GUIDE, SIZE_GUIDE, STUDY_GUIDE } from "../faults.ts";
-import { type InputFile, loadPlanWithWarnings, readInputFile } from "../inputs.ts";
+import { type InputFile, loadPlanWithWarnings, loadStudy, readInputFile, refused } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
 import type { Terminal } from "../terminal.ts";
 
@@ -110,9 +110,7 @@ function mostWords({ procedure }: Study): string {
 }
 
 async function checkStudy(file: InputFile): Promise<Sound> {
-  // A study names responses, and what knows them is half of the program: not loaded for a plan.
-  const { loadStudy } = await import("../inputs.ts");
-  const { study } = loadStudy(file);
+  const { study } = await loadStudy(file);
   const words = `Study "${study.name}" with ${study.variants.length} variants, ${mostWords(study)}${study.replications} replications each.`;
   return { words, warnings: [] };
 }
@@ -146,7 +144,7 @@ async function checkImprove(file: InputFile): Promise<Sound> {
 }
 
 function refuse({ path }: InputFile, faults: readonly Fault[]): void {
-  if (faults.length > 0) throw new BadInput(faults.map((fault) => `${path}: ${formatFault(fault)}`));
+  if (faults.length > 0) throw refused(path, faults);
 }
 
 const CHECKS: Record<InputKind, (file: InputFile) => Sound | Promise<Sound>> = {

@@ -8,7 +8,7 @@ import { commandLine } from "../commandLine.ts";
 import { loadPlanWithWarnings, readInputFile } from "../inputs.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "../options.ts";
 import { programVersion } from "../project.ts";
-import { runInto } from "../runFolder.ts";
+import { alone, runInto } from "../runFolder.ts";
 import { CAUTION, type Terminal } from "../terminal.ts";
 import { partsTable, whereTimeWent } from "../whyTables.ts";
 
@@ -49,7 +49,14 @@ export async function dayCommand(terminal: Terminal, path: string, options: DayC
       ...{ gambrel: programVersion(), command, replication: number - 1, check: verify, mostEvents: ceilings.events },
       inputsSha256: sourceDigest(daySource(singleDayStudy(plan, seed), traces, verify)),
     });
-  const results = out === undefined ? simulate() : await runInto(out, overwrite, file.json, simulate);
+  const results =
+    out === undefined
+      ? simulate()
+      : await runInto(out, overwrite, alone(out), async (write) => {
+          const results = simulate();
+          write({ results, plan: file.json });
+          return results;
+        });
   tell(terminal, results, options);
 }
 

@@ -1,13 +1,13 @@
 import { basename } from "node:path";
 import { DANGERS_IN_SHORT } from "../../../viz/report/cautions.ts";
-import { formatFault } from "../../asked/plan/index.ts";
-import { stableJson } from "../../days/results/index.ts";
+import { type RunFile, stableJson } from "../../days/results/index.ts";
 import { adjustedP } from "../../maths/statistics/index.ts";
 import {
   type Check,
   type ColumnFit,
   type FamilyFit,
   fitColumn,
+  fitPicture,
   LOOK_ALPHA,
   type PlanFragment,
   planFragment,
@@ -16,16 +16,11 @@ import {
   type Summary,
 } from "../../questions/fit/index.ts";
 import { formatNumber, textTable } from "../../text/units/index.ts";
-import { BadInput } from "../faults.ts";
-import { readNamedText } from "../inputs.ts";
+import { readNamedText, refused } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
-import { checkRunFolder } from "../runFolder.ts";
-import type { Style, Terminal } from "../terminal.ts";
-
-interface Line {
-  line: string;
-  style: Style;
-}
+import { checkRunFolder, writeFolder } from "../runFolder.ts";
+import type { Line, Terminal } from "../terminal.ts";
+import { plainLine } from "../terminal.ts";
 
 const HEADER = ["family", "in the plan", "AIC", "above", "D", "p", "A2", "p"];
 
@@ -57,9 +52,9 @@ export async function fitCommand(terminal: Terminal, path: string, options: FitC
     unit: options.unit ?? null,
     by: options.by ?? null,
   });
-  if (columns === null) throw new BadInput(faults.map((fault) => `${path}: ${formatFault(fault)}`));
+  if (columns === null) throw refused(path, faults);
   // Pictures are a heavy thing to load: only when asked for, and before the fits, so that a bad folder costs no time.
-  const writer = out === undefined ? null : await import("../writeFits.ts");
+  const viz = out === undefined ? null : await import("../../../viz/index.ts");
   if (out !== undefined) checkRunFolder(out, overwrite);
   const fits = columns.map((column) => {
     const fit = fitColumn(column, { seed, samples, progress: (words) => terminal.live && terminal.rewrite(words) });
@@ -72,10 +67,23 @@ export async function fitCommand(terminal: Terminal, path: string, options: FitC
   const whole: FitResults = { ...results, fragment: planFragment(fits, results.file) };
   for (const words of manyTestsWords(fits)) terminal.say(words);
   if (passedOver.length > 0) terminal.say(`Left out, as they hold no times: ${passedOver.join(", ")}.`);
-  if (out !== undefined) await writer?.writeFits(out, whole, overwrite);
+  if (out !== undefined) await writeFolder(out, folderFiles(whole, viz!), overwrite);
   terminal.say(DANGERS_IN_SHORT.join(" "), "yellow");
   terminal.say(ending(out), "dim");
-  terminal.data(json ? stableJson(whole) : `${JSON.stringify(whole.fragment, null, 2)}\n`);
+  terminal.data(json ? stableJson(whole) : fragmentText(whole.fragment));
+}
+
+function folderFiles(results: FitResults, { fitChartFiles }: typeof import("../../../viz/index.ts")): RunFile[] {
+  const charts = fitChartFiles(results.columns.map((fit) => ({ fit, picture: fitPicture(fit, results.seed) })));
+  return [
+    { path: "results.json", text: stableJson(results) },
+    { path: "fragment.json", text: fragmentText(results.fragment) },
+    ...charts.map(({ name, svg }) => ({ path: `charts/${name}.svg`, text: svg })),
+  ];
+}
+
+function fragmentText(fragment: PlanFragment): string {
+  return `${JSON.stringify(fragment, null, 2)}\n`;
 }
 
 function ending(out: string | undefined): string {
@@ -91,7 +99,7 @@ function ending(out: string | undefined): string {
 function fitSummary(fit: ColumnFit): Line[] {
   const of = (...verdicts: Check["verdict"][]) => fit.checks.filter(({ verdict }) => verdicts.includes(verdict));
   const lines: Line[] = [{ line: headingOf(fit), style: "bold" }];
-  if (fit.summary !== null) lines.push(plain(summaryWords(fit.summary, fit.unit, fit.ended.length)));
+  if (fit.summary !== null) lines.push(plainLine(summaryWords(fit.summary, fit.unit, fit.ended.length)));
   lines.push(
     ...of("strong").map(({ name, words }): Line => ({ line: `Strong finding, ${name}: ${words}`, style: "yellow" })),
   );
@@ -99,14 +107,14 @@ function fitSummary(fit: ColumnFit): Line[] {
     ...of("look").map(({ name, words }): Line => ({ line: `Worth a look, ${name}: ${words}`, style: "yellow" })),
   );
   const fine = of("fine").map(({ name }) => name);
-  if (fine.length > 0) lines.push(plain(`Nothing found in: ${fine.join(", ")}.`));
+  if (fine.length > 0) lines.push(plainLine(`Nothing found in: ${fine.join(", ")}.`));
   if (fit.open.length > 0) {
-    lines.push(...of("not checked").map(({ name, words }) => plain(`Not checked, ${name}: ${words}`)));
+    lines.push(...of("not checked").map(({ name, words }) => plainLine(`Not checked, ${name}: ${words}`)));
   }
   if (fit.fits.length > 0)
-    lines.push(...textTable([HEADER, ...fit.fits.map((each) => rowOf(each, fit.unit))]).map(plain));
-  for (const { family, objection } of fit.fits) if (objection !== "") lines.push(plain(`${family}: ${objection}.`));
-  for (const { family, reason } of fit.notFitted) lines.push(plain(`${family} was not fitted: ${reason}.`));
+    lines.push(...textTable([HEADER, ...fit.fits.map((each) => rowOf(each, fit.unit))]).map(plainLine));
+  for (const { family, objection } of fit.fits) if (objection !== "") lines.push(plainLine(`${family}: ${objection}.`));
+  for (const { family, reason } of fit.notFitted) lines.push(plainLine(`${family} was not fitted: ${reason}.`));
   const first = of("strong", "look").length > 0 ? " (look at the findings first)" : "";
   return [...lines, { line: `Advice${first}: ${fit.advice.words}`, style: "green" }];
 }
@@ -128,10 +136,6 @@ function manyTestsWords(fits: readonly ColumnFit[]): string[] {
   if (sure.length === 0)
     return [counted, "Each finding of a test may be chance: check it, but do not rely on it alone."];
   return [counted, `Sure even though ${tests.length} tests were made: ${sure.join("; ")}.`];
-}
-
-function plain(line: string): Line {
-  return { line, style: "plain" };
 }
 
 function headingOf({ heading, ended, open, zeros }: ColumnFit): string {

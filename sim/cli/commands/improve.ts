@@ -1,5 +1,4 @@
 import process from "node:process";
-import { formatFault } from "../../asked/plan/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import { type StudyResults, stableJson } from "../../days/results/index.ts";
 import { type DayJournal, daySource, singleDayStudy } from "../../days/run/index.ts";
@@ -14,15 +13,14 @@ import {
   variantOf,
 } from "../../questions/improve/index.ts";
 import { formatConfidence, formatEstimate, formatNumber, groupDigits, textTable } from "../../text/units/index.ts";
-import { commandLine, resumeLine } from "../commandLine.ts";
+import { resumeLine } from "../commandLine.ts";
 import { BadInput } from "../faults.ts";
-import { type InputFile, readInputFile, refuseOtherKind } from "../inputs.ts";
-import { type Ceilings, ceilingsOf, ceilingWords } from "../options.ts";
-import { programVersion } from "../project.ts";
-import { checkRunFolder, openSearchJournal, takeRunFolder } from "../runFolder.ts";
-import { chooseRunner, keepingDays, simulateStudy, withKept } from "../simulate.ts";
-import type { SummaryLine } from "../sizeSummary.ts";
-import { CAUTION, type Terminal, untilInterrupted } from "../terminal.ts";
+import { type InputFile, readInputFile, refused, refuseOtherKind } from "../inputs.ts";
+import { type Ceilings, ceilingsOf } from "../options.ts";
+import { openSearchJournal, runInto } from "../runFolder.ts";
+import { keepingDays, simulateStudy, withKept } from "../simulate.ts";
+import type { Line } from "../terminal.ts";
+import { CAUTION, section, type Terminal, untilInterrupted } from "../terminal.ts";
 
 export interface ImproveCommandOptions {
   seed?: string;
@@ -33,9 +31,6 @@ export interface ImproveCommandOptions {
   json?: boolean;
   ceiling?: Partial<Ceilings>;
 }
-
-/** Threads are started anew for each round of the search: with fewer days that takes longer than it saves. */
-const FEW_DAYS = 40;
 
 /** Searches for the best way to share out a total, picks it, and compares it with the plan as it is. */
 export async function improveCommand(terminal: Terminal, path: string, options: ImproveCommandOptions): Promise<void> {
@@ -72,7 +67,7 @@ interface Search {
 function asked(path: string, file: InputFile, { seed }: ImproveCommandOptions): ImproveQuestion {
   refuseOtherKind(file, "improve");
   const { question, faults } = readImprove(file.json, file.files);
-  if (question === null) throw new BadInput(faults.map((fault) => `${path}: ${formatFault(fault)}`));
+  if (question === null) throw refused(path, faults);
   return { ...question, seed: seed ?? question.seed };
 }
 
@@ -100,15 +95,11 @@ async function written(
 ): Promise<Searched> {
   const { terminal, question, run } = search;
   const { out, overwrite = false } = options;
-  checkRunFolder(out, overwrite);
-  // Loaded before the run, so that an installation that is not whole costs no time.
-  const writer = await import("../writeRun.ts");
   const { seed, base } = question;
-  const journal = await openSearchJournal(out, { asked: file.json, plan: base.plan, seed }, options);
-  const journalOf: JournalOf = (study, traces) => journal.of(daySource(study, traces, false));
-  const goOn = resumeLine("improve", file.path, options);
-  return keepingDays(terminal, journal, { ofAll: "", goOn }, async () => {
-    takeRunFolder(out, overwrite);
+  const words = { ofAll: "", goOn: resumeLine("improve", file.path, options) };
+  const open = () => openSearchJournal(out, { asked: file.json, plan: base.plan, seed }, options);
+  return runInto(out, overwrite, keepingDays(terminal, open, words), async (write, journal) => {
+    const journalOf: JournalOf = (study, traces) => journal.of(daySource(study, traces, false));
     const found = await improved(search, journalOf);
     const study = reportStudy(question, found);
     const results = await run(study, "binned", journalOf(study, "binned"));
@@ -117,7 +108,7 @@ async function written(
       { path: "asked.json", text: file.text },
       { path: "improvement.json", text: stableJson(improvement) },
     ];
-    writer.writeRun(out, { results, plan: base.json, studyText: null }, overwrite, more, { improvement });
+    write({ results, plan: base.json, more, answer: { improvement } });
     return found;
   });
 }
@@ -153,36 +144,20 @@ async function simulate(
   {
     path,
     options,
-    traces,
-    journal,
+    ...rest
   }: { path: string; options: ImproveCommandOptions; traces: "none" | "binned"; journal: DayJournal | undefined },
 ): Promise<StudyResults> {
-  const { events: mostEvents, days: mostDays } = ceilingsOf(options);
-  const gambrel = programVersion();
   const seed = options.seed === undefined ? [] : ["--seed", options.seed];
-  const command = commandLine(["gambrel", "improve", path, ...seed, ...ceilingWords(options)]);
-  const days = study.variants.length * study.replications;
-  const threads = options.threads ?? (days < FEW_DAYS ? 1 : undefined);
-  const runner = await chooseRunner(terminal, days, gambrel, threads === undefined ? {} : { threads });
-  const kept = journal === undefined ? {} : { journal };
-  return simulateStudy(terminal, study, { traces, gambrel, command, runner, mostEvents, mostDays, ...kept });
+  return simulateStudy(terminal, study, { words: ["improve", path, ...seed], options, ...rest, inRounds: true });
 }
 
 /** What was found as lines of text: the recommendation, what it shares out, the finalists, and the trade-off curve. */
-function improveSummary(found: Improvement): SummaryLine[] {
+function improveSummary(found: Improvement): Line[] {
   return [
     ...section("Recommendation", found.words),
     ...(found.recommended === null ? [] : section("What is shared out", sharesTable(found))),
     ...section("Finalists", finalistsTable(found)),
     ...(found.curve.length === 0 ? [] : section("What more of the total brings", curveTable(found))),
-  ];
-}
-
-function section(title: string, lines: readonly string[]): SummaryLine[] {
-  return [
-    { line: "", style: "plain" },
-    { line: title, style: "bold" },
-    ...lines.map((line): SummaryLine => ({ line, style: "plain" })),
   ];
 }
 

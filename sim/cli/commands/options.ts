@@ -1,4 +1,3 @@
-import { formatFault } from "../../asked/plan/index.ts";
 import { basePlan, type Study } from "../../asked/study/index.ts";
 import { type Difference, type ResponseInfo, type StudyResults, stableJson } from "../../days/results/index.ts";
 import type { TraceKind } from "../../days/run/index.ts";
@@ -11,15 +10,13 @@ import {
   groupDigits,
   textTable,
 } from "../../text/units/index.ts";
-import { commandLine } from "../commandLine.ts";
 import { BadInput } from "../faults.ts";
-import { type InputFile, readInputFile, refuseOtherKind } from "../inputs.ts";
-import { type Ceilings, ceilingsOf, ceilingWords, MOST_TRACED } from "../options.ts";
-import { programVersion } from "../project.ts";
-import { runInto } from "../runFolder.ts";
-import { chooseRunner, simulateStudy } from "../simulate.ts";
-import type { SummaryLine } from "../sizeSummary.ts";
-import { CAUTION, type Terminal } from "../terminal.ts";
+import { type InputFile, readInputFile, refused, refuseOtherKind } from "../inputs.ts";
+import { type Ceilings, ceilingsOf, MOST_TRACED } from "../options.ts";
+import { alone, runInto } from "../runFolder.ts";
+import { simulateStudy } from "../simulate.ts";
+import type { Line } from "../terminal.ts";
+import { CAUTION, plainLine, type Terminal } from "../terminal.ts";
 
 /** A payback beyond a lifetime is none that a bank would read. */
 const LONGEST = 100;
@@ -51,7 +48,7 @@ export async function optionsCommand(terminal: Terminal, path: string, options: 
 function asked(file: InputFile, options: OptionsCommandOptions): LineUpQuestion {
   refuseOtherKind(file, "options");
   const { question, faults } = readOptions(file.json, file.files);
-  if (question === null) throw new BadInput(faults.map((fault) => `${file.path}: ${formatFault(fault)}`));
+  if (question === null) throw refused(file.path, faults);
   const { seed = question.study.seed, replications = question.study.replications } = options;
   if (replications < 2) throw new BadInput(["--replications: one day has no interval; give 2 or more."]);
   return { ...question, study: { ...question.study, seed, replications } };
@@ -66,42 +63,31 @@ interface Written {
 /** The folder is that of a study of the options; what they are worth goes with it. */
 function written(file: InputFile, question: LineUpQuestion, { out, overwrite, run }: Written): Promise<StudyResults> {
   const traces = question.study.variants.length > MOST_TRACED ? "none" : "binned";
-  return runInto(
-    out,
-    overwrite,
-    basePlan(file.json, file.files)!.json,
-    () => run(traces),
-    (results) => {
-      const found = lineUp(question, results);
-      const files = [
-        { path: "asked.json", text: file.text },
-        { path: "line-up.json", text: stableJson(found) },
-      ];
-      return { files, answer: { lineUp: found } };
-    },
-  );
+  return runInto(out, overwrite, alone(out), async (write) => {
+    const results = await run(traces);
+    const found = lineUp(question, results);
+    const more = [
+      { path: "asked.json", text: file.text },
+      { path: "line-up.json", text: stableJson(found) },
+    ];
+    write({ results, plan: basePlan(file.json, file.files)!.json, more, answer: { lineUp: found } });
+    return results;
+  });
 }
 
 function simulate(
   terminal: Terminal,
   study: Study,
   { path, options, traces }: { path: string; options: OptionsCommandOptions; traces: TraceKind },
-) {
-  const { events: mostEvents, days: mostDays } = ceilingsOf(options);
-  const gambrel = programVersion();
-  const fixed = ["--seed", study.seed, "--replications", String(study.replications), ...ceilingWords(options)];
-  const command = commandLine(["gambrel", "options", path, ...fixed]);
+): Promise<StudyResults> {
   terminal.say(study.name, "bold");
   if (study.question !== "") terminal.say(study.question);
-  const { threads } = options;
-  const days = study.variants.length * study.replications;
-  return chooseRunner(terminal, days, gambrel, threads === undefined ? {} : { threads }).then((runner) =>
-    simulateStudy(terminal, study, { traces, gambrel, command, runner, mostEvents, mostDays }),
-  );
+  const words = ["options", path, "--seed", study.seed, "--replications", String(study.replications)];
+  return simulateStudy(terminal, study, { words, options, traces });
 }
 
 /** A line-up as lines of text: a table in the order of the file, then a sentence for each option, the best first. */
-function lineUpSummary(found: LineUp, results: StudyResults): SummaryLine[] {
+function lineUpSummary(found: LineUp, results: StudyResults): Line[] {
   const { interest, daysPerYear, confidence, cashWords, currency } = found;
   const percent = formatConfidence(confidence);
   const lines = [
@@ -112,7 +98,7 @@ function lineUpSummary(found: LineUp, results: StudyResults): SummaryLine[] {
     "",
     ...found.words,
   ];
-  return lines.map((line) => ({ line, style: "plain" }));
+  return lines.map(plainLine);
 }
 
 function table({ options }: LineUp, results: StudyResults): string[] {

@@ -1,15 +1,27 @@
 import { existsSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
-import { chartFiles, renderReport } from "../../../viz/index.ts";
-import { type Drawn, readResults, rebuiltFiles, type StudyResults, writeRunFolder } from "../../days/results/index.ts";
+import { CAUTIONS, chartFiles, chartTables, renderReport } from "../../../viz/index.ts";
+import {
+  type Drawn,
+  readResults,
+  rebuiltFiles,
+  type Sheet,
+  type StudyResults,
+  summaryTable,
+  workbook,
+  writeRunFolder,
+} from "../../days/results/index.ts";
 import { readImprovement } from "../../questions/improve/index.ts";
 import { readLineUp } from "../../questions/options/index.ts";
 import { BadInput } from "../faults.ts";
 import { readInputFile, readNamedText } from "../inputs.ts";
+import type { RunAnswer } from "../runFolder.ts";
 import { lockFolder, takeRunFolder } from "../runFolder.ts";
 import type { Terminal } from "../terminal.ts";
-import type { RunAnswer } from "../writeRun.ts";
+
+/** Pixels of the PNG for each one of the drawing: sharp in a text on paper. */
+const SCALE = 2;
 
 /** Installed browsers by the names under which the driver knows where they are on each system. */
 const CHANNELS = ["chrome", "msedge", "chromium"] as const;
@@ -97,7 +109,7 @@ async function draw(
 ): Promise<{ drawn: Drawn; missing: NoBrowser | null }> {
   const reportHtml = renderReport(results, { planFile: plan, ...answer });
   const charts = chartFiles(results, answer);
-  const tables = xlsx ? { tables: await (await import("../runTables.ts")).runTables(results, plan) } : {};
+  const tables = xlsx ? { tables: await runTables(results, plan) } : {};
   const drawn = { reportHtml, charts, ...tables };
   if (!png && !pdf) return { drawn, missing: null };
   try {
@@ -111,7 +123,6 @@ async function draw(
 async function printed({ reportHtml, charts }: Drawn, { png, pdf }: ReportCommandOptions): Promise<Partial<Drawn>> {
   const browser = await openBrowser();
   try {
-    const { chartImages, reportPrint } = await import("../printRun.ts");
     const images = png ? await chartImages(browser, charts) : null;
     return {
       ...(images === null ? {} : { charts: charts.map((chart, index) => ({ ...chart, png: images[index]! })) }),
@@ -154,5 +165,62 @@ async function loadDriver() {
     throw new NoBrowser(
       "No PNG and no PDF was drawn: that takes the package playwright-core, which was left out when this program was installed: npm install playwright-core.",
     );
+  }
+}
+
+/** The tables of a run as a workbook: what it is, the summary, every input with its source, one sheet a picture. */
+function runTables(results: StudyResults, planFile: unknown): Promise<Uint8Array> {
+  const tables = chartTables(results, planFile);
+  const summary = summaryTable(results);
+  return workbook([
+    aboutSheet(results, tables),
+    { name: "summary", ...summary },
+    ...tables.map(({ name, table }) => ({ name, ...table })),
+  ]);
+}
+
+function aboutSheet({ study, gambrel, plan }: StudyResults, tables: readonly { name: string; title: string }[]): Sheet {
+  const rows = [
+    ["Study", study.name],
+    ["Question", study.question],
+    ["Plan", plan.name],
+    ["Days of each variant", study.replications],
+    ["Confidence of intervals", study.confidence],
+    ["Seed", study.seed],
+    ["How to repeat it", study.command],
+    ["Program", `gambrel ${gambrel}`],
+    ...CAUTIONS.map((caution) => ["Caution", caution]),
+    ["Sheet summary", "Every response of every variant, with intervals and differences to today's plan"],
+    ...tables.map(({ name, title }) => [`Sheet ${name}`, title]),
+  ];
+  return { name: "about", columns: ["what", "value"].map((name) => ({ name, unit: "" })), rows };
+}
+
+/** Each picture as a PNG, twice its size. The page has no script and asks for nothing. */
+async function chartImages(browser: Browser, charts: readonly { svg: string }[]): Promise<Uint8Array[]> {
+  const context = await browser.newContext({ deviceScaleFactor: SCALE, javaScriptEnabled: false, offline: true });
+  try {
+    const page = await context.newPage();
+    const images: Uint8Array[] = [];
+    for (const { svg } of charts) {
+      await page.setContent(`<body style="margin:0">${svg}</body>`);
+      images.push(new Uint8Array(await page.locator("svg").screenshot()));
+    }
+    return images;
+  } finally {
+    await context.close();
+  }
+}
+
+/** The report on A4, with everything that is folded away on the screen because it is long. */
+async function reportPrint(browser: Browser, reportHtml: string): Promise<Uint8Array> {
+  const context = await browser.newContext({ javaScriptEnabled: false, offline: true });
+  try {
+    const page = await context.newPage();
+    await page.setContent(reportHtml.replace('<details class="inputs">', '<details class="inputs" open>'));
+    const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true });
+    return new Uint8Array(pdf);
+  } finally {
+    await context.close();
   }
 }

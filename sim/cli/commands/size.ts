@@ -2,16 +2,14 @@ import { existsSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs
 import { dirname } from "node:path";
 import { pid } from "node:process";
 import { DANGERS_IN_SHORT } from "../../../viz/report/cautions.ts";
-import { type Fault, formatFault, type Plan } from "../../asked/plan/index.ts";
+import type { Plan } from "../../asked/plan/index.ts";
 import { type StudyResults, stableJson } from "../../days/results/index.ts";
 import { singleDayStudy } from "../../days/run/index.ts";
 import { ALTERNATIVES, type AlternativeName, type Design, readDemand, sizePlant } from "../../questions/size/index.ts";
-import { commandLine } from "../commandLine.ts";
 import { BadInput } from "../faults.ts";
-import { readInputFile, refuseOtherKind } from "../inputs.ts";
-import { type Ceilings, ceilingsOf, ceilingWords } from "../options.ts";
-import { programVersion } from "../project.ts";
-import { chooseRunner, simulateStudy } from "../simulate.ts";
+import { readInputFile, refused, refuseOtherKind } from "../inputs.ts";
+import { type Ceilings, ceilingsOf } from "../options.ts";
+import { simulateStudy } from "../simulate.ts";
 import { sizeSummary } from "../sizeSummary.ts";
 import { CAUTION, type Terminal } from "../terminal.ts";
 
@@ -67,28 +65,19 @@ function sized(path: string, options: SizeCommandOptions): [Sized, ...Sized[]] {
   return [{ design, plan }, ...others];
 }
 
-function refused(path: string, faults: readonly Fault[]): BadInput {
-  return new BadInput(faults.map((fault) => `${path}: ${formatFault(fault)}`));
-}
-
 async function simulate(
   terminal: Terminal,
   sizings: readonly Sized[],
   path: string,
   options: SizeCommandOptions,
 ): Promise<StudyResults> {
-  const { seed, replications, threads, alternative } = options;
-  const { events: mostEvents, days: mostDays } = ceilingsOf(options);
-  const gambrel = programVersion();
+  const { seed, replications, alternative } = options;
   const single = singleDayStudy(sizings[0]!.plan, seed);
   const variants = sizings.map(({ design, plan }) => ({ ...single.variants[0]!, name: design.alternative, plan }));
   const study = { ...single, variants, replications, why: false };
   const choice = alternative === undefined ? [] : ["--alternative", alternative];
-  const fixed = [...choice, "--seed", seed, "--replications", String(replications), ...ceilingWords(options)];
-  const command = commandLine(["gambrel", "size", path, ...fixed]);
-  const days = replications * variants.length;
-  const runner = await chooseRunner(terminal, days, gambrel, threads === undefined ? {} : { threads });
-  return simulateStudy(terminal, study, { traces: "none", gambrel, command, runner, mostEvents, mostDays });
+  const words = ["size", path, ...choice, "--seed", seed, "--replications", String(replications)];
+  return simulateStudy(terminal, study, { words, options, traces: "none" });
 }
 
 /** Refuses a file that cannot be written, before time is spent on what goes into it. */

@@ -12,13 +12,12 @@ import {
 } from "../../days/results/index.ts";
 import { type DayJournal, daySource, type TraceKind } from "../../days/run/index.ts";
 import { formatConfidence, formatEstimate, formatSpan, textTable } from "../../text/units/index.ts";
-import { commandLine, resumeLine } from "../commandLine.ts";
+import { resumeLine } from "../commandLine.ts";
 import { BadInput } from "../faults.ts";
 import { loadStudy, readInputFile } from "../inputs.ts";
-import { ceilingsOf, ceilingWords, MOST_TRACED, type StudyCommandOptions } from "../options.ts";
-import { programVersion } from "../project.ts";
-import { checkRunFolder, openRunJournal, takeRunFolder } from "../runFolder.ts";
-import { chooseRunner, keepingDays, simulateStudy } from "../simulate.ts";
+import { ceilingsOf, MOST_TRACED, type StudyCommandOptions } from "../options.ts";
+import { openRunJournal, runInto } from "../runFolder.ts";
+import { keepingDays, simulateStudy } from "../simulate.ts";
 import { CAUTION, type Terminal } from "../terminal.ts";
 
 const MOST_NAMED = 5;
@@ -39,7 +38,7 @@ export async function runStudyFile(
   options: StudyCommandOptions,
 ): Promise<StudyResults> {
   const file = readInputFile(path, ceilingsOf(options));
-  const { study: asRead, basePlan } = loadStudy(file);
+  const { study: asRead, basePlan } = await loadStudy(file);
   const study = changed(asRead, options);
   refuseTooManyDays(study, ceilingsOf(options).days);
   const folder = options.out ?? (options.json ? null : join("runs", safeFileName(study.name)));
@@ -50,7 +49,7 @@ export async function runStudyFile(
   const results =
     folder === null
       ? await simulate()
-      : await runInto(terminal, folder, { path, study, options, basePlan, studyText: file.text, simulate });
+      : await written(terminal, folder, { path, study, options, basePlan, studyText: file.text, simulate });
   for (const line of studySummary(results)) terminal.say(line);
   terminal.say(CAUTION, "dim");
   if (folder !== null)
@@ -72,22 +71,16 @@ function refuseTooManyDays({ variants, replications, procedure }: Study, most: n
 type Simulate = (journal?: DayJournal) => Promise<StudyResults>;
 
 function simulation(terminal: Terminal, path: string, study: Study, options: StudyCommandOptions): Simulate {
-  const gambrel = programVersion();
-  const { events: mostEvents, days: mostDays } = ceilingsOf(options);
   return async (journal) => {
     const { sourceDigest } = await import("../../days/run/wire/index.ts");
     terminal.say(study.name, "bold");
     terminal.say(study.question);
-    const days = study.variants.length * study.replications;
+    const traces = tracesOf(study, options);
     return simulateStudy(terminal, study, {
-      traces: tracesOf(study, options),
+      words: wordsToRepeat(path, study),
+      ...{ options, traces, journal },
       check: options.verify ?? false,
-      ...{ mostEvents, mostDays },
-      gambrel,
-      command: repeatLine(path, study, options),
-      inputsSha256: sourceDigest(daySource(study, tracesOf(study, options), false)),
-      runner: await chooseRunner(terminal, days, gambrel, options),
-      ...(journal === undefined ? {} : { journal }),
+      inputsSha256: sourceDigest(daySource(study, traces, false)),
     });
   };
 }
@@ -102,19 +95,16 @@ interface RunParts {
 }
 
 /** Runs and writes the folder; what was simulated outlives a stop, a failure, a kill, and is taken up by --resume. */
-async function runInto(terminal: Terminal, folder: string, parts: RunParts): Promise<StudyResults> {
+async function written(terminal: Terminal, folder: string, parts: RunParts): Promise<StudyResults> {
   const { study, options, basePlan, studyText, simulate } = parts;
   const overwrite = options.overwrite ?? false;
-  checkRunFolder(folder, overwrite);
-  // Loaded before the run, so that an installation that is not whole costs no time.
-  const writer = await import("../writeRun.ts");
-  const journal = await openRunJournal(folder, study, { ...options, traces: tracesOf(study, options) });
   const ruled = study.procedure.stopping !== null || study.procedure.selection !== null;
   const ofAll = ` of ${ruled ? "at most " : ""}${study.variants.length * study.replications}`;
-  return keepingDays(terminal, journal, { ofAll, goOn: resumeLine("study", parts.path, options) }, async () => {
-    takeRunFolder(folder, overwrite);
+  const words = { ofAll, goOn: resumeLine("study", parts.path, options) };
+  const open = () => openRunJournal(folder, study, { ...options, traces: tracesOf(study, options) });
+  return runInto(folder, overwrite, keepingDays(terminal, open, words), async (write, journal) => {
     const results = await simulate(journal);
-    writer.writeRun(folder, { results, plan: basePlan, studyText }, overwrite);
+    write({ results, plan: basePlan, studyText });
     return results;
   });
 }
@@ -132,10 +122,9 @@ function changed(study: Study, { seed = study.seed, replications }: StudyCommand
   return { ...study, seed, replications, procedure: { ...study.procedure, stopping: null, selection: null } };
 }
 
-function repeatLine(path: string, { seed, replications, procedure }: Study, options: StudyCommandOptions): string {
+function wordsToRepeat(path: string, { seed, replications, procedure }: Study): string[] {
   const ruled = procedure.stopping !== null || procedure.selection !== null;
-  const fixed = ruled ? [] : ["--replications", String(replications)];
-  return commandLine(["gambrel", "study", path, "--seed", seed, ...fixed, ...ceilingWords(options)]);
+  return ["study", path, "--seed", seed, ...(ruled ? [] : ["--replications", String(replications)])];
 }
 
 /**

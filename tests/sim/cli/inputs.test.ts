@@ -116,17 +116,17 @@ it("gives every fault a line that begins with the file's name", () => {
   }
 });
 
-it("gives the study and its base plan as the file wrote it", () => {
-  const { study, basePlan } = loadStudy(readInputFile(join(cliFolder(), "study.json")));
+it("gives the study and its base plan as the file wrote it", async () => {
+  const { study, basePlan } = await loadStudy(readInputFile(join(cliFolder(), "study.json")));
   expect(study.variants.map(({ name }) => name)).toEqual(["base", "+1 person", "same again"]);
   expect(basePlan).toEqual(SMALL_PLAN);
 });
 
-it("knows which responses the plan has", () => {
+it("knows which responses the plan has", async () => {
   const folder = cliFolder({ "study.json": { ...SMALL_STUDY, responses: ["headsPerHuor"] } });
-  expect(() => loadStudy(readInputFile(join(folder, "study.json")))).toThrow(/headsPerHuor.*headsPerHour/);
+  await expect(loadStudy(readInputFile(join(folder, "study.json")))).rejects.toThrow(/headsPerHuor.*headsPerHour/);
 });
 
-it("points out that a plan is no study", () => {
-  expect(() => loadStudy(readInputFile(join(cliFolder(), "plan.json")))).toThrow(/run it with "gambrel day"/);
+it("points out that a plan is no study", async () => {
+  await expect(loadStudy(readInputFile(join(cliFolder(), "plan.json")))).rejects.toThrow(/run it with "gambrel day"/);
 });
