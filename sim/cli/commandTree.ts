@@ -9,7 +9,11 @@ export interface CommandEntry {
   /** Words that its first argument may be; empty where it is a file or a text. */
   choices: readonly string[];
   options: OptionEntry[];
+  examples: readonly Example[];
 }
+
+/** A command line, and what it is for. */
+export type Example = readonly [line: string, words: string];
 
 export interface OptionEntry {
   /** "--out". */
@@ -24,6 +28,15 @@ export interface OptionEntry {
   standard: string | null;
 }
 
+const EXAMPLES = new WeakMap<Command, readonly Example[]>();
+
+/** Shows examples at the end of the command's --help, and keeps them for the manual. */
+export function withExamples(command: Command, examples: readonly Example[]): void {
+  EXAMPLES.set(command, examples);
+  const lines = examples.flatMap(([line, words]) => [`  ${line}`, `      ${words}`]);
+  command.addHelpText("after", `\nExamples:\n${lines.join("\n")}`);
+}
+
 /** The commands of the command line, as they are: completion and manual cannot fall behind. */
 export function commandTree(program: Command): CommandEntry[] {
   return program.commands.map((command) => ({
@@ -35,6 +48,7 @@ export function commandTree(program: Command): CommandEntry[] {
     }),
     choices: command.registeredArguments[0]?.argChoices ?? [],
     options: command.options.filter(({ hidden }) => !hidden).map(optionEntry),
+    examples: EXAMPLES.get(command) ?? [],
   }));
 }
 

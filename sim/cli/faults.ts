@@ -44,21 +44,20 @@ export class Stopped extends Error {
 
 const REASONS: Record<string, string> = {
   ENOSPC: "the disk is full; make room",
-  EDQUOT: "your share of the disk is used up; make room",
+  EDQUOT: "your disk quota is used up; make room",
   EACCES: "you may not write there; name another folder",
   EPERM: "you may not write there; name another folder",
-  EROFS: "the disk can only be read; name another folder",
-  ENOTDIR: "a part of the path is a file; name another folder",
+  EROFS: "this disk is read-only; name another folder",
+  ENOTDIR: "part of the path is a file, not a folder; name another folder",
   ENAMETOOLONG: "the name is too long; name another folder",
-  ELOOP:
-    "a part of the path is a link that leads round in a ring, or one that must not be followed; name another folder",
-  EFBIG: "the file is larger than is allowed here; raise that limit",
+  ELOOP: "a link in the path leads back to itself, or must not be followed; name another folder",
+  EFBIG: "the system does not allow so large a file here; raise that limit",
   EMFILE: "too many files are open; close other programs",
-  EADDRINUSE: "another program uses that port; name another one with --port",
-  EIO: "the disk does not answer as it should; check it",
+  EADDRINUSE: "another program uses that port; give another one with --port",
+  EIO: "the disk reports an error; check it",
 };
 
-const NOTHING_THERE = "nothing can be made there; name another folder";
+const NOTHING_THERE = "no folder can be made there; name another one";
 
 const MOST_LINES = 200;
 
@@ -105,7 +104,7 @@ function guidePaths({ guides }: BadInput): string {
 export function shownLines(lines: readonly string[]): string[] {
   const shown = lines.slice(0, MOST_LINES).map(shortened);
   const more = lines.length - shown.length;
-  return more === 0 ? shown : [...shown, `... and ${more} more; mend these first.`];
+  return more === 0 ? shown : [...shown, `... and ${more} more; correct these first.`];
 }
 
 function shortened(line: string): string {

@@ -38,9 +38,9 @@ const KINDS: Record<InputKind, { words: string; command: string; name: string }>
     name: "a file of options",
   },
   improve: {
-    words: "asks for an improvement",
-    command: 'search for it with "gambrel improve"',
-    name: "a file that asks for an improvement",
+    words: "is a question for gambrel improve",
+    command: 'answer it with "gambrel improve"',
+    name: "a question for gambrel improve",
   },
 };
 
@@ -83,7 +83,7 @@ export function readNamedText(path: string, megabytes: number = CEILINGS.megabyt
 
 const REASONS: Record<string, string> = {
   ENOENT: "there is no such file; check the name and the folder you are in.",
-  EACCES: "you may not read this file.",
+  EACCES: "you may not read this file; ask for the right to.",
 };
 
 function reasonOf(error: unknown): string {
@@ -96,12 +96,12 @@ function reasonOf(error: unknown): string {
  * at the other one. Throws an `UnreadableFile`, or the system's own error where the file cannot be opened.
  */
 export function readTextFile(path: string, mostMegabytes: number): string {
-  if (path.includes("\0")) throw new UnreadableFile("a path cannot hold the character NUL");
+  if (path.includes("\0")) throw new UnreadableFile("a path cannot contain the character NUL");
   const file = openSync(path, constants.O_RDONLY | NO_WAITING);
   try {
     const about = fstatSync(file);
     if (about.isDirectory()) throw new UnreadableFile("this is a folder; name a file in it");
-    if (!about.isFile()) throw new UnreadableFile("this is a pipe or a device; save what it gives as a file first");
+    if (!about.isFile()) throw new UnreadableFile("this is a pipe or a device; save its output as a file first");
     return decoded(boundedBytes(file, mostMegabytes));
   } finally {
     closeSync(file);

@@ -70,13 +70,14 @@ const MOST_CALIBRATION_DAYS = 1000;
 const MOST_THREADS = 512;
 
 export function alternativeOption(): Option {
-  return new Option("--alternative <name>", "kind of plant to write the plan of (default: as the demand says)").choices(
-    KINDS_OF_PLANT,
-  );
+  return new Option(
+    "--alternative <name>",
+    "kind of plant to write the plan of (default: the one in the demand)",
+  ).choices(KINDS_OF_PLANT);
 }
 
 export function seedOption(): Option {
-  return new Option("--seed <text>", "seed of the random numbers; the same seed gives the same results").argParser(
+  return new Option("--seed <text>", "seed of the random numbers: the same seed gives the same results").argParser(
     (text: string) => {
       if (text.trim() === "") throw new InvalidArgumentError("Give at least one character.");
       return text;
@@ -84,20 +85,18 @@ export function seedOption(): Option {
   );
 }
 
-export function replicationsOption(
-  what = "days per variant, in place of the study's number or rule (default: as the study says)",
-): Option {
+export function replicationsOption(what = "simulated days of each variant (default: as the file says)"): Option {
   return new Option("--replications <count>", what).argParser((text: string) => wholeNumber(text, 1));
 }
 
 export function simulatedDaysOption(): Option {
-  return new Option("--replications <count>", "days that are simulated of each plan")
+  return new Option("--replications <count>", "days to simulate of each plan")
     .default(20)
     .argParser((text: string) => wholeNumber(text, 2));
 }
 
 export function whichDayOption(): Option {
-  return new Option("--day <number>", "which day of the seed, counted from 1")
+  return new Option("--day <number>", "which day of that seed, counted from 1")
     .default(1)
     .argParser((text: string) => wholeNumber(text, 1));
 }
@@ -105,12 +104,12 @@ export function whichDayOption(): Option {
 export function tracesOption(): Option {
   return new Option(
     "--traces <kind>",
-    "course of each variant's first day: none, bins that lose no peak, or every step",
+    "how finely to record the first day of each variant: not at all, in time bins that keep every peak, or every step",
   ).choices(["none", "binned", "exact"]);
 }
 
 export function verifyOption(): Option {
-  return new Option("--verify", "check after every event that no head is lost or doubled (slow)");
+  return new Option("--verify", "check after every event that no head is lost or counted twice (slow)");
 }
 
 export function overwriteOption(): Option {
@@ -124,21 +123,20 @@ export function jsonOption(what: string): Option {
 export function resumeOption(): Option {
   return new Option(
     "--resume",
-    "go on with a run into that folder that was stopped or killed; same bytes as in one go",
+    "continue a run in that folder that was stopped or killed; its results are the same as without the stop",
   );
 }
 
 export function threadsOption(): Option {
-  return new Option(
-    "--threads <count>",
-    "worker threads; 1 simulates in the program's own (default: as the machine has cores)",
-  ).argParser((text: string) => wholeNumber(text, 1, MOST_THREADS));
+  return new Option("--threads <count>", "worker threads (default: one for each core, fewer for few days)").argParser(
+    (text: string) => wholeNumber(text, 1, MOST_THREADS),
+  );
 }
 
 export function queueOption(): Option {
   return new Option(
     "--queue <url>",
-    "Redis or Valkey that hands the days to workers: redis://host:6379, rediss:// with TLS; a password can also be given in GAMBREL_QUEUE_PASSWORD",
+    "Redis or Valkey server that hands days to workers: redis://host:6379, or rediss:// for TLS. Put the password in GAMBREL_QUEUE_PASSWORD",
   ).argParser((text: string) => {
     if (!/^rediss?:\/\/./.test(text) || !URL.canParse(text)) {
       throw new InvalidArgumentError("Give an address such as redis://127.0.0.1:6379.");
@@ -148,42 +146,42 @@ export function queueOption(): Option {
 }
 
 export function concurrencyOption(): Option {
-  return new Option("--concurrency <count>", "threads of this worker (default: as the machine has cores)").argParser(
-    (text: string) => wholeNumber(text, 1, MOST_THREADS),
+  return new Option("--concurrency <count>", "days at a time (default: one for each core)").argParser((text: string) =>
+    wholeNumber(text, 1, MOST_THREADS),
   );
 }
 
 export function lostAfterOption(): Option {
-  return new Option(
-    "--lost-after <seconds>",
-    "a task whose worker has not been heard of for so long is handed to another one",
-  )
+  return new Option("--lost-after <seconds>", "give a task to another worker when its own was not heard of for so long")
     .default(30)
     .argParser((text: string) => wholeNumber(text, 1, 3600));
 }
 
 export function portOption(): Option {
-  return new Option("--port <number>", "port to serve the page on ")
+  return new Option("--port <number>", "port of the page")
     .default(0, "a free one")
     .argParser((text: string) => wholeNumber(text, 1, 65_535));
 }
 
 export function unitOption(): Option {
-  return new Option("--unit <unit>", "unit of times whose heading names none").choices(UNITS_OF_TIME);
+  return new Option("--unit <unit>", "unit of times whose heading names no unit").choices(UNITS_OF_TIME);
 }
 
 export function byOption(): Option {
-  return new Option("--by <heading>", "column that says what each row's time is of (default: one column for each)");
+  return new Option(
+    "--by <heading>",
+    "column that names what was timed in each row (default: each column is one station)",
+  );
 }
 
 export function calibrationDaysOption(): Option {
-  return new Option("--days <count>", "days to simulate of the plan, and of every change that is followed up")
+  return new Option("--days <count>", "days to simulate of the plan and of each change that is followed up")
     .default(40)
     .argParser((text: string) => wholeNumber(text, 5, MOST_CALIBRATION_DAYS));
 }
 
 export function samplesOption(): Option {
-  return new Option("--samples <count>", "simulated samples behind each p-value, at most")
+  return new Option("--samples <count>", "at most so many simulated samples for each p-value")
     .default(499)
     .argParser((text: string) => wholeNumber(text, 99, MOST_SAMPLES));
 }
@@ -200,7 +198,7 @@ export function ceilingOption(): Option {
   const words = Object.entries(CEILINGS).map(([name, most]) => `${name}=${most}`);
   return new Option(
     "--ceiling <name=number>",
-    `set a ceiling, may be given more than once: megabytes of an input file, events of a day, days of a study (default: ${words.join(", ")})`,
+    `raise or lower a limit; may be repeated: megabytes of an input file, events of a day, days of a study (default: ${words.join(", ")})`,
   ).argParser(readCeiling);
 }
 

@@ -11,7 +11,7 @@ export function projectRoot(): string {
   for (let folder = dirname(fileURLToPath(import.meta.url)); ; folder = dirname(folder)) {
     if (existsSync(join(folder, "package.json"))) return folder;
     if (folder === dirname(folder))
-      throw new Error("package.json of gambrel was not found; is the installation whole?");
+      throw new Error("package.json of gambrel was not found; is the installation complete?");
   }
 }
 

@@ -80,7 +80,7 @@ export async function calibrateCommand(
   terminal.say(CAUTION, "dim");
   if (out !== undefined) await writeFolder(out, folderFiles(results, viz!), overwrite);
   terminal.say(
-    out === undefined ? "--out FOLDER writes picture and results." : `Written: ${out}/charts, results.json.`,
+    out === undefined ? "Add --out FOLDER for the picture and results." : `Written: ${out}/charts, results.json.`,
   );
   if (json) terminal.data(stableJson(results));
 }
@@ -111,7 +111,7 @@ function stageOf(plan: Plan, at: string | undefined): string {
   const names = countingStages(plan);
   if (names.includes(at)) return at;
   const remedy = nearestWords(at, names, "write one of these");
-  throw new BadInput([`--at: '${at}' is no stage of the plan; allowed: ${listWords(names)}; ${remedy}`]);
+  throw new BadInput([`--at: the plan has no stage '${at}'; allowed: ${listWords(names)}; ${remedy}`]);
 }
 
 async function simulate(
@@ -196,7 +196,7 @@ function verdict({ gap, quantities }: Calibration): Line[] {
   const size =
     comparison!.noticeable === 0 ? "One of any size" : `One of ${sizeWords(comparison!.noticeable, info)} or more`;
   return [
-    { line: `No difference found; that does not prove the plan right.`, style: "yellow" },
+    { line: "No difference found. That does not prove the plan right.", style: "yellow" },
     plainLine(`${size} in "${info.label}" would have been found in four of five cases.`),
   ];
 }
@@ -205,8 +205,10 @@ function notes({ confidence, quantities, observedDays }: Calibration): string[] 
   const risk = formatNumber(100 * (1 - confidence));
   return [
     "Last column: a true difference of that size or more would have been found in four of five cases.",
-    `All ${quantities.length} ranges hold together at ${formatNumber(100 * confidence)} %: of 100 right plans ${risk} at most would be said to differ anywhere (Bonferroni).`,
-    ...(observedDays === 1 ? ["There is one observed day only, so its spread is taken from the simulated days."] : []),
+    `All ${quantities.length} ranges hold together at ${formatNumber(100 * confidence)} %: of 100 right plans ${risk} at most would seem to differ anywhere (Bonferroni).`,
+    ...(observedDays === 1
+      ? ["There is only one observed day, so the spread of the simulated days is used for it."]
+      : []),
   ];
 }
 

@@ -60,7 +60,7 @@ async function checkFile(terminal: Terminal, path: string, ceilings: Ceilings): 
     kind = inputKind(file.json);
     if (kind === null)
       throw new BadInput([
-        `${path}: neither a plan (it has no "line") nor a study or a question about a plan (no "plan") nor a demand (no "week"). "gambrel schema" shows what they hold.`,
+        `${path}: this is no plan (it has no "line"), no study or question about a plan (no "plan"), and no demand (no "week"). "gambrel schema" shows what each holds.`,
       ]);
     const { words, warnings } = await CHECKS[kind](file);
     terminal.say(`${path}: sound. ${words}`, "green");

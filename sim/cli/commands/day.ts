@@ -12,7 +12,7 @@ import { alone, runInto } from "../runFolder.ts";
 import { CAUTION, type Terminal } from "../terminal.ts";
 import { partsTable, whereTimeWent } from "../whyTables.ts";
 
-const ON_BREAK = "On break: share of the time from its first head to its last.";
+const ON_BREAK = "On break: share of the time from the first head to the last.";
 
 export interface DayCommandOptions {
   seed: string;
@@ -62,12 +62,12 @@ export async function dayCommand(terminal: Terminal, path: string, options: DayC
 
 function tell(terminal: Terminal, results: StudyResults, { seed, day, out, json }: DayCommandOptions): void {
   terminal.say(results.study.name, "bold");
-  terminal.say(`Day ${day} of seed "${seed}". One day has no interval: use a study to compare.`);
+  terminal.say(`Day ${day} of seed "${seed}". One day has no range: use a study to compare.`);
   for (const line of daySummary(results)) terminal.say(line);
   terminal.say(CAUTION, "dim");
   terminal.say(
     out === undefined
-      ? "Nothing was written; --out FOLDER writes report, charts and tables."
+      ? "Nothing was written. Add --out FOLDER for report, charts and tables."
       : `Written: ${out}/report.html and more.`,
   );
   if (json) terminal.data(stableJson(results));
@@ -102,8 +102,9 @@ export function daySummary(results: StudyResults): string[] {
 }
 
 function unfinishedNote(status: "ceiling" | "stuck"): string {
-  const reason = status === "ceiling" ? "it was cut off at the plan's longest day" : "nothing could move any more";
-  return `This day did not end by itself: ${reason}.`;
+  const reason =
+    status === "ceiling" ? "it reached the longest day that the plan allows" : "nothing could move any more";
+  return `This day did not end on its own: ${reason}.`;
 }
 
 /** Shares of each station's own time; time on break stands beside them. */

@@ -36,6 +36,6 @@ const EXAMPLES = ["buffers.json", "moving-bottleneck.json", "one-more-operator.j
 
 function studyFiles(folder: string): string[] {
   const missing = EXAMPLES.filter((name) => !existsSync(join(folder, name)));
-  if (missing.length > 0) throw new Error(`${folder}: ${missing.join(", ")} is not there; is the installation whole?`);
+  if (missing.length > 0) throw new Error(`${folder}: ${missing.join(", ")} is missing; is the installation complete?`);
   return EXAMPLES;
 }

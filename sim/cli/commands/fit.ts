@@ -66,7 +66,7 @@ export async function fitCommand(terminal: Terminal, path: string, options: FitC
   const results = { file: basename(path), seed, samples, columns: fits, passedOver };
   const whole: FitResults = { ...results, fragment: planFragment(fits, results.file) };
   for (const words of manyTestsWords(fits)) terminal.say(words);
-  if (passedOver.length > 0) terminal.say(`Left out, as they hold no times: ${passedOver.join(", ")}.`);
+  if (passedOver.length > 0) terminal.say(`Left out, because they hold no times: ${passedOver.join(", ")}.`);
   if (out !== undefined) await writeFolder(out, folderFiles(whole, viz!), overwrite);
   terminal.say(DANGERS_IN_SHORT.join(" "), "yellow");
   terminal.say(ending(out), "dim");
@@ -90,7 +90,7 @@ function ending(out: string | undefined): string {
   const words = "A fit is only as good as its times. Judge for yourself who was timed, when and at what.";
   const written =
     out === undefined
-      ? "--out FOLDER writes pictures and results."
+      ? "Add --out FOLDER for pictures and results."
       : `Written: ${out}/charts, results.json, fragment.json.`;
   return `${words} ${written}`;
 }

@@ -36,7 +36,7 @@ export interface ImproveCommandOptions {
 export async function improveCommand(terminal: Terminal, path: string, options: ImproveCommandOptions): Promise<void> {
   const { out, resume = false, json = false } = options;
   if (out === undefined && resume)
-    throw new BadInput(["--resume: without a folder no search is kept; add --out and the folder of the search."]);
+    throw new BadInput(["--resume: a search without a folder is not kept; add --out and the folder of the search."]);
   const file = readInputFile(path, ceilingsOf(options));
   const question = asked(path, file, options);
   const tell = () => {

@@ -17,38 +17,36 @@ const paragraph = (words: string) => ({ term: "", words });
 const EXIT_STATUS = [
   { term: "0", words: "Done." },
   { term: "1", words: "Failed: one sentence says why." },
-  { term: "2", words: "Bad input (arguments, plan, study, folder): every fault is listed, nothing is written." },
+  { term: "2", words: "Bad input (arguments, plan, study, folder): all faults are listed, nothing is written." },
   {
     term: "129, 130, 143",
-    words: "Stopped by the terminal's end, Ctrl-C or SIGTERM; the days done are kept for --resume.",
+    words: "Stopped: the terminal was closed, Ctrl-C, SIGTERM. The simulated days are kept; continue with --resume.",
   },
 ];
 
 const ENVIRONMENT = [
-  { term: "NO_COLOR", words: "No colours, when set." },
-  { term: "GAMBREL_DEBUG", words: "1 shows where in the program a failure arose." },
+  { term: "NO_COLOR", words: "Set to anything, switches colours off." },
+  { term: "GAMBREL_DEBUG", words: "Set to 1, shows where in the program a failure arose." },
   { term: "GAMBREL_QUEUE_PASSWORD", words: "Password of the queue; it is never shown." },
 ];
 
 const FILES = [
   {
     term: "runs/NAME",
-    words: "The folder of a run: report.html, charts, results.json, tables, the plan and study as read.",
+    words: "Folder of a run: report.html, charts, tables, results.json, and the plan and study as they were read.",
   },
-  { term: "runs/NAME.partial", words: "Days of a run that was stopped; --resume goes on with them." },
-];
-
-const EXAMPLES = [
-  { term: "gambrel check plant.json", words: "Every fault of a plan, with its place and the remedy." },
-  { term: "gambrel day plant.json --out monday", words: "One day with its report." },
-  { term: "gambrel study buffers.json --replications 40", words: "A study on every core of this machine." },
-  { term: "gambrel study buffers.json --queue redis://host", words: "The same on the workers of a queue." },
+  { term: "runs/NAME.partial", words: "Days of a run that was stopped; --resume continues with them." },
 ];
 
 /** Prints the whole manual, or the page for `man`. */
 export function manualCommand(terminal: Terminal, program: Command, { page = false }: { page?: boolean }): void {
   const write = page ? manualPage : manualText;
   terminal.data(write(commandTree(program), programVersion()));
+}
+
+/** "your plan; reload it" -> "Your plan; reload it." */
+function sentence(words: string): string {
+  return `${words[0]!.toUpperCase()}${words.slice(1)}.`;
 }
 
 /** The manual's text, the same for a screen and for `man`. */
@@ -62,8 +60,8 @@ export function manualSections(commands: readonly CommandEntry[]): ManualSection
       heading: "DESCRIPTION",
       entries: [
         paragraph(
-          "Reads a plan (a plant in JSON) or a study (a question asked of plans), simulates days from a seed, and writes " +
-            "figures with intervals, tables, pictures and a report. Words for people go to standard error, data to standard output.",
+          "Reads a plan (a plant in JSON) or a question about plans, simulates many days from a seed, and writes figures with " +
+            "their ranges, tables, pictures and a report. Messages go to standard error, data to standard output.",
         ),
         paragraph(CAUTION),
       ],
@@ -74,12 +72,15 @@ export function manualSections(commands: readonly CommandEntry[]): ManualSection
     { heading: "EXIT STATUS", entries: EXIT_STATUS },
     { heading: "ENVIRONMENT", entries: ENVIRONMENT },
     { heading: "FILES", entries: FILES },
-    { heading: "EXAMPLES", entries: EXAMPLES },
+    {
+      heading: "EXAMPLES",
+      entries: commands.flatMap(({ examples }) => examples.map(([term, words]) => ({ term, words: sentence(words) }))),
+    },
   ];
 }
 
 function commandEntry({ name, description, arguments: words }: CommandEntry): { term: string; words: string } {
-  return { term: ["gambrel", name, ...words, "[options]"].join(" "), words: `${description}.` };
+  return { term: ["gambrel", name, ...words, "[options]"].join(" "), words: sentence(description) };
 }
 
 function optionSection({ name, options }: CommandEntry): ManualSection {
@@ -88,7 +89,7 @@ function optionSection({ name, options }: CommandEntry): ManualSection {
     entries: options.map(({ long, short, takes, description, standard, choices }) => ({
       term: [short, [long, takes].filter((part) => part !== null).join(" ")].filter((part) => part !== null).join(", "),
       words: [
-        `${description}.`,
+        sentence(description),
         ...(choices.length > 0 ? [`One of ${choices.join(", ")}.`] : []),
         ...(standard === null ? [] : [`Default: ${standard}.`]),
       ].join(" "),

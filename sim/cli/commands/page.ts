@@ -60,7 +60,7 @@ export async function pageCommand(
   await untilInterrupted(process, async (signal) => {
     const server = await servePage(page, port);
     try {
-      terminal.say(`The page is at ${server.address} for this machine alone; Ctrl-C ends it.`, "bold");
+      terminal.say(`The page is at ${server.address}, for this machine alone. Ctrl-C ends it.`, "bold");
       terminal.say(CAUTION, "dim");
       if (open) await openBrowser(terminal, server.address);
       await interruption(signal);
@@ -88,9 +88,9 @@ async function openBrowser(terminal: Terminal, address: string): Promise<void> {
   try {
     const { default: launch } = await import("open");
     const child = await launch(address);
-    child.on("error", () => terminal.say("No browser could be opened; open the address by hand."));
+    child.on("error", () => terminal.say("No browser could be opened. Open the address yourself."));
   } catch {
-    terminal.say("No browser could be opened; open the address by hand.");
+    terminal.say("No browser could be opened. Open the address yourself.");
   }
 }
 
@@ -107,11 +107,11 @@ export async function builtPage(
   const config = join(root, "viz", "page", "vite.config.ts");
   if (!existsSync(config)) {
     if (existsSync(page)) return page;
-    throw new Error(`${page} is not there; is the installation whole?`);
+    throw new Error(`${page} is missing; is the installation complete?`);
   }
   const isFresh = () => existsSync(page) && statSync(page).mtimeMs > newestSource(root);
   if (isFresh()) return page;
-  say("Building the page from its sources: some seconds, once.");
+  say("Building the page from its sources: this takes some seconds, once.");
   await build(config, folder, isFresh);
   return page;
 }

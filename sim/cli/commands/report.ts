@@ -42,8 +42,7 @@ const MOST_MEGABYTES = 500;
 
 /** Draws report and charts of a finished run anew from its data, and on demand what other programs want of it. */
 export async function reportCommand(terminal: Terminal, folder: string, options: ReportCommandOptions): Promise<void> {
-  if (!existsSync(folder))
-    throw new BadInput([`${folder}: there is no such folder; name the folder of a day or study.`]);
+  if (!existsSync(folder)) throw new BadInput([`${folder}: no such folder; name the folder of a finished run.`]);
   const unlock = await lockFolder(folder);
   try {
     takeRunFolder(folder, true);
@@ -54,7 +53,7 @@ export async function reportCommand(terminal: Terminal, folder: string, options:
     writeRunFolder(folder, files, true);
     const made = files.filter(({ path }) => /^(report|tables|charts)/.test(path));
     terminal.say(
-      `Written: ${join(folder, "report.html")} and ${made.length - 1} other files drawn from its data.`,
+      `Written: ${join(folder, "report.html")} and ${made.length - 1} other files, redrawn from its data.`,
       "green",
     );
     if (missing !== null) throw missing;
@@ -69,7 +68,7 @@ function refuseLinks(folder: string): void {
     (entry) => !(entry.name === "charts" ? entry.isDirectory() : entry.isFile()),
   );
   if (other.length > 0)
-    throw new BadInput(other.map(({ name }) => `${join(folder, name)}: this is no file of its own; take it away.`));
+    throw new BadInput(other.map(({ name }) => `${join(folder, name)}: this is not a plain file; remove it.`));
 }
 
 interface Run {
@@ -80,9 +79,12 @@ interface Run {
 
 function readRun(folder: string): Run {
   const path = join(folder, "results.json");
-  if (!existsSync(path)) throw new BadInput([`${folder}: holds no results.json; name the folder of a day or study.`]);
+  if (!existsSync(path))
+    throw new BadInput([`${folder}: there is no results.json in it; name the folder of a finished run.`]);
   if (statSync(path).size > MOST_MEGABYTES * 1e6)
-    throw new BadInput([`${path}: is larger than ${MOST_MEGABYTES} MB, too large to draw from; its tables are whole.`]);
+    throw new BadInput([
+      `${path}: this is larger than ${MOST_MEGABYTES} MB, too large to draw from; its tables are complete.`,
+    ]);
   const { results, problem } = readResults(readNamedText(path, MOST_MEGABYTES));
   if (results === null) throw new BadInput([`${path}: ${problem}.`]);
   const plan = readInputFile(join(folder, "plan.json"), { megabytes: MOST_MEGABYTES }).json;
@@ -98,7 +100,8 @@ function answerIn<Answer>(folder: string, name: string, read: (json: unknown) =>
   const path = join(folder, name);
   if (!existsSync(path)) return undefined;
   const found = read(readInputFile(path, { megabytes: MOST_MEGABYTES }).json);
-  if (found === null) throw new BadInput([`${path}: this holds no answer to draw from; ask again, or take it away.`]);
+  if (found === null)
+    throw new BadInput([`${path}: there is no answer in this file; run the command again, or remove the file.`]);
   return found;
 }
 
@@ -153,8 +156,8 @@ async function openBrowser(named = process.env.GAMBREL_BROWSER): Promise<Browser
   }
   throw new NoBrowser(
     named
-      ? `No PNG and no PDF was drawn. GAMBREL_BROWSER: no browser starts from ${named}; give the path of Chrome, Edge or Chromium.`
-      : "No PNG and no PDF was drawn: that takes a browser, and none was found. Install Chrome, Edge or Chromium, or set GAMBREL_BROWSER to its path; or leave --png and --pdf out: report.html prints from any browser.",
+      ? `No PNG or PDF was written. GAMBREL_BROWSER: no browser starts from ${named}; give the path of Chrome, Edge or Chromium.`
+      : "No PNG or PDF was written: that needs a browser, and none was found. Install Chrome, Edge or Chromium, or set GAMBREL_BROWSER to its path; or leave out --png and --pdf: report.html prints from any browser.",
   );
 }
 
@@ -163,7 +166,7 @@ async function loadDriver() {
     return (await import("playwright-core")).chromium;
   } catch {
     throw new NoBrowser(
-      "No PNG and no PDF was drawn: that takes the package playwright-core, which was left out when this program was installed: npm install playwright-core.",
+      "No PNG or PDF was written: that needs the package playwright-core, which is not installed. Run: npm install playwright-core.",
     );
   }
 }

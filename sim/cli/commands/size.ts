@@ -40,7 +40,10 @@ export async function sizeCommand(terminal: Terminal, path: string, options: Siz
   terminal.say(CAUTION, "dim");
   const [design, ...others] = designs;
   if (out !== undefined) writeNewFile(out, `${JSON.stringify(design!.plan, null, 2)}\n`);
-  terminal.say(out === undefined ? "Nothing was written; --out FILE writes the plan." : `Written: ${out}`, "green");
+  terminal.say(
+    out === undefined ? "Nothing was written. Add --out FILE to write the plan." : `Written: ${out}`,
+    "green",
+  );
   if (json) terminal.data(stableJson({ design, others, simulated }));
 }
 
@@ -87,7 +90,7 @@ export function checkNewFile(path: string, overwrite: boolean): void {
   if (!existsSync(folder)) throw new BadInput([`${path}: there is no folder ${folder}; make it first.`]);
   if (!existsSync(path)) return;
   if (statSync(path).isDirectory()) throw new BadInput([`${path}: this is a folder; name a file.`]);
-  if (!overwrite) throw new BadInput([`${path}: it is there already; name another file, or add --overwrite.`]);
+  if (!overwrite) throw new BadInput([`${path}: this file exists; name another one, or add --overwrite.`]);
 }
 
 /** Writes the whole file or nothing: under another name first, which then takes its place. */

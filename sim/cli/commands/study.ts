@@ -43,7 +43,7 @@ export async function runStudyFile(
   refuseTooManyDays(study, ceilingsOf(options).days);
   const folder = options.out ?? (options.json ? null : join("runs", safeFileName(study.name)));
   if (folder === null && options.resume) {
-    throw new BadInput(["--resume: with --json alone no run is kept; add --out and the folder of the run."]);
+    throw new BadInput(["--resume: a run with --json alone is not kept; add --out and the folder of the run."]);
   }
   const simulate = simulation(terminal, path, study, options);
   const results =
@@ -63,9 +63,7 @@ function refuseTooManyDays({ variants, replications, procedure }: Study, most: n
   const asked = variants.length * each;
   if (asked <= most) return;
   const words = `${variants.length} variants of ${each} days are ${asked} days; allowed: ${most}`;
-  throw new BadInput([
-    `${words}; ask for fewer replications or variants, or raise the ceiling: --ceiling days=${asked}`,
-  ]);
+  throw new BadInput([`${words}; ask for fewer days or variants, or raise the limit: --ceiling days=${asked}`]);
 }
 
 type Simulate = (journal?: DayJournal) => Promise<StudyResults>;
@@ -118,7 +116,7 @@ function changed(study: Study, { seed = study.seed, replications }: StudyCommand
   if (replications === undefined) return { ...study, seed };
   const { antithetic } = study.procedure;
   if (antithetic && replications % 2 === 1)
-    throw new BadInput([`--replications: ${replications}; antithetic days come in pairs, give an even number.`]);
+    throw new BadInput([`--replications: ${replications}; antithetic days come in pairs; give an even number.`]);
   return { ...study, seed, replications, procedure: { ...study.procedure, stopping: null, selection: null } };
 }
 

@@ -40,7 +40,7 @@ it("shows where in the program a failure arose only when asked to", () => {
 it("shows the first two hundred lines and how many there are besides", () => {
   const lines = Array.from({ length: 203 }, (_, index) => `fault ${index}`);
   expect(shownLines(lines.slice(0, 200))).toEqual(lines.slice(0, 200));
-  expect(shownLines(lines).at(-1)).toBe("... and 3 more; mend these first.");
+  expect(shownLines(lines).at(-1)).toBe("... and 3 more; correct these first.");
 });
 
 it("cuts a line that quotes too much", () => {
@@ -54,7 +54,7 @@ it("says what a failure of the disk means and what to do, with the path where th
     "a/b: you may not write there; name another folder, then run it again.",
   );
   expect(diskWords(Object.assign(error("ENOENT", "/proc/a"), { syscall: "mkdir" }))).toBe(
-    "/proc/a: nothing can be made there; name another folder, then run it again.",
+    "/proc/a: no folder can be made there; name another one, then run it again.",
   );
 });
 

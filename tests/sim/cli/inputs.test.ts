@@ -88,7 +88,7 @@ describe("refuseOtherKind", () => {
     );
     expect(refusing(offersFile(), "study")).toThrow(/this is a file of options; .* or name a study\./);
     expect(refusing(improveFileOf(), "demand")).toThrow(
-      /asks for an improvement; search for it with "gambrel improve"/,
+      /is a question for gambrel improve; answer it with "gambrel improve"/,
     );
   });
 

@@ -36,7 +36,7 @@ describe("a run that is stopped", PATIENCE, () => {
       const { code: found, err } = await started.ended();
       expect(found).toBe(code);
       expect(err).toMatch(/Stopped\. \d+ of 600 days are kept in run\.partial\./);
-      const line = /Go on with: gambrel (.*)\n$/.exec(err)![1]!;
+      const line = /Continue with: gambrel (.*)\n$/.exec(err)![1]!;
       expect(line).toBe(`study study.json --replications 200 --out run --threads ${threads} --resume`);
       expect(readdirSync(folder).sort()).toEqual(["plan.json", "run.partial", "study.json"]);
       expect((await runCli(folder, line.split(" "))).code).toBe(0);

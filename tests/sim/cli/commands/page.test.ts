@@ -13,7 +13,7 @@ import { temporaryFolder } from "../../../support/temporaryFolder.ts";
 
 it("serves the page with the plan in it until Ctrl-C, and ends well", async () => {
   const page = startCli(cliFolder(), ["page", "plan.json", "--no-open"]);
-  await page.until(/http:\/\/127\.0\.0\.1:\d+\/ for this machine alone/);
+  await page.until(/http:\/\/127\.0\.0\.1:\d+\/, for this machine alone/);
   // At once: whoever reads that Ctrl-C ends it may press it.
   page.child.kill("SIGINT");
   const { code, err } = await page.ended();
@@ -52,7 +52,7 @@ it("takes a built page as it is unless a source is newer, and says when it build
   const root = temporaryFolder();
   const said: string[] = [];
   const page = join(root, "dist", "page", "index.html");
-  await expect(builtPage(root, () => {})).rejects.toThrow("is the installation whole?");
+  await expect(builtPage(root, () => {})).rejects.toThrow("is the installation complete?");
   mkdirSync(join(root, "dist", "page"), { recursive: true });
   writeFileSync(page, "built");
   // An installed package has no sources.
@@ -66,7 +66,7 @@ it("takes a built page as it is unless a source is newer, and says when it build
   expect(said).toEqual([]);
   utimesSync(config, new Date(), new Date(Date.now() + 1000));
   await expect(builtPage(root, (line) => said.push(line))).rejects.toThrow();
-  expect(said).toEqual(["Building the page from its sources: some seconds, once."]);
+  expect(said).toEqual(["Building the page from its sources: this takes some seconds, once."]);
   expect(readFileSync(page, "utf8")).toBe("built");
   expect(readdirSync(join(root, "dist"))).toEqual(["page"]);
 }, 120_000);

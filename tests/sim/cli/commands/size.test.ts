@@ -91,7 +91,7 @@ describe("gambrel size", PATIENCE, () => {
     writeFileSync(join(folder, "mine.json"), "precious");
     const refused = await runCli(folder, ["size", "demand.json", "--out", "mine.json"]);
     expect(refused.code).toBe(2);
-    expect(refused.err).toMatch(/mine\.json: it is there already; name another file, or add --overwrite/);
+    expect(refused.err).toMatch(/mine\.json: this file exists; name another one, or add --overwrite/);
     expect(readFileSync(join(folder, "mine.json"), "utf8")).toBe("precious");
     const nowhere = await runCli(folder, ["size", "demand.json", "--out", "no/where.json"]);
     expect(nowhere.err).toMatch(/there is no folder no; make it first/);
