@@ -111,7 +111,7 @@ async function kept<Journal extends Kept, Result>(
   } catch (error) {
     const days = journal.keep();
     if (days === 0) throw error;
-    const kept = `${days}${ofAll} days are kept in ${journal.folder}. Continue with: ${goOn}`;
+    const kept = `${days}${ofAll} ${days === 1 && ofAll === "" ? "day is" : "days are"} kept in ${journal.folder}. Continue with: ${goOn}`;
     if (error instanceof Stopped) throw new Stopped(error.signal, `Stopped. ${kept}`);
     terminal.say(kept);
     throw error;

@@ -43,6 +43,11 @@ export function section(title: string, lines: readonly string[]): Line[] {
   return [plainLine(""), { line: title, style: "bold" }, ...lines.map(plainLine)];
 }
 
+/** "1 day", "3 days", "2 lorries". */
+export function counted(number: number, noun: string, plural = `${noun}s`): string {
+  return `${number} ${number === 1 ? noun : plural}`;
+}
+
 /** The part of the process that a terminal needs. */
 export interface ProcessStreams {
   stdout: { write(text: string): unknown };

@@ -26,8 +26,7 @@ import { BadInput } from "../faults.ts";
 import { loadPlan, readInputFile, readNamedText, refused } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
 import { checkRunFolder, writeFolder } from "../runFolder.ts";
-import type { Line } from "../terminal.ts";
-import { CAUTION, plainLine, type Style, type Terminal, untilInterrupted } from "../terminal.ts";
+import { CAUTION, counted, type Line, plainLine, type Style, type Terminal, untilInterrupted } from "../terminal.ts";
 
 const HEADER = ["", "observed", "simulated", "observed less simulated", "", "would be found from"];
 
@@ -159,7 +158,7 @@ function calibrationSummary(calibration: Calibration & { plan: string; passedOve
 }
 
 function dayCount(count: number, kind: string): string {
-  return `${count} ${kind} ${count === 1 ? "day" : "days"}`;
+  return counted(count, `${kind} day`);
 }
 
 function rowOf({ info, comparison }: ComparedQuantity, startClock: number): string[] {

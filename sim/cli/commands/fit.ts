@@ -19,8 +19,7 @@ import { formatNumber, textTable } from "../../text/units/index.ts";
 import { readNamedText, refused } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
 import { checkRunFolder, writeFolder } from "../runFolder.ts";
-import type { Line, Terminal } from "../terminal.ts";
-import { plainLine } from "../terminal.ts";
+import { counted, type Line, plainLine, type Terminal } from "../terminal.ts";
 
 const HEADER = ["family", "in the plan", "AIC", "above", "D", "p", "A2", "p"];
 
@@ -131,16 +130,15 @@ function manyTestsWords(fits: readonly ColumnFit[]): string[] {
   const holm = adjustedP(tests.map(({ p }) => p)).holm;
   const sure = tests.filter((_, i) => holm[i]! < LOOK_ALPHA).map(({ what }) => what);
   const expected = (alpha: number) => formatNumber(alpha * tests.length, 2);
-  const counted = `${tests.length} tests were made. With faultless times, chance alone gives about ${expected(LOOK_ALPHA)} findings, ${expected(STRONG_ALPHA)} of them strong.`;
-  if (tests.every(({ p }) => p >= LOOK_ALPHA)) return [counted];
-  if (sure.length === 0)
-    return [counted, "Each finding of a test may be chance: check it, but do not rely on it alone."];
-  return [counted, `Sure even though ${tests.length} tests were made: ${sure.join("; ")}.`];
+  const made = `${counted(tests.length, "test was", "tests were")} made. With faultless times, chance alone gives about ${expected(LOOK_ALPHA)} findings, ${expected(STRONG_ALPHA)} of them strong.`;
+  if (tests.every(({ p }) => p >= LOOK_ALPHA)) return [made];
+  if (sure.length === 0) return [made, "Each finding of a test may be chance: check it, but do not rely on it alone."];
+  return [made, `Sure even though ${tests.length} tests were made: ${sure.join("; ")}.`];
 }
 
 function headingOf({ heading, ended, open, zeros }: ColumnFit): string {
   const more = [open.length > 0 ? `${open.length} still open` : "", zeros > 0 ? `${zeros} of 0` : ""];
-  return [`${heading}: ${ended.length} times`, ...more.filter((words) => words !== "")].join(", ");
+  return [`${heading}: ${counted(ended.length, "time")}`, ...more.filter((words) => words !== "")].join(", ");
 }
 
 function summaryWords(summary: Summary, unit: string, count: number): string {

@@ -19,8 +19,7 @@ import { type InputFile, readInputFile, refused, refuseOtherKind } from "../inpu
 import { type Ceilings, ceilingsOf } from "../options.ts";
 import { openSearchJournal, runInto } from "../runFolder.ts";
 import { keepingDays, simulateStudy, withKept } from "../simulate.ts";
-import type { Line } from "../terminal.ts";
-import { CAUTION, section, type Terminal, untilInterrupted } from "../terminal.ts";
+import { CAUTION, counted, type Line, section, type Terminal, untilInterrupted } from "../terminal.ts";
 
 export interface ImproveCommandOptions {
   seed?: string;
@@ -190,7 +189,7 @@ function finalistsTable(found: Improvement): string[] {
         ? "recommended"
         : finalist.droppedAfter === null
           ? ""
-          : `dropped after ${finalist.droppedAfter} days`,
+          : `dropped after ${counted(finalist.droppedAfter, "day")}`,
     ]),
   ]);
 }

@@ -18,7 +18,7 @@ import { BadInput } from "../faults.ts";
 import { readInputFile, readNamedText } from "../inputs.ts";
 import type { RunAnswer } from "../runFolder.ts";
 import { lockFolder, takeRunFolder } from "../runFolder.ts";
-import type { Terminal } from "../terminal.ts";
+import { counted, type Terminal } from "../terminal.ts";
 
 /** Pixels of the PNG for each one of the drawing: sharp in a text on paper. */
 const SCALE = 2;
@@ -53,7 +53,7 @@ export async function reportCommand(terminal: Terminal, folder: string, options:
     writeRunFolder(folder, files, true);
     const made = files.filter(({ path }) => /^(report|tables|charts)/.test(path));
     terminal.say(
-      `Written: ${join(folder, "report.html")} and ${made.length - 1} other files, redrawn from its data.`,
+      `Written: ${join(folder, "report.html")} and ${counted(made.length - 1, "other file")}, redrawn from its data.`,
       "green",
     );
     if (missing !== null) throw missing;

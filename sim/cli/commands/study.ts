@@ -18,7 +18,7 @@ import { loadStudy, readInputFile } from "../inputs.ts";
 import { ceilingsOf, MOST_TRACED, type StudyCommandOptions } from "../options.ts";
 import { openRunJournal, runInto } from "../runFolder.ts";
 import { keepingDays, simulateStudy } from "../simulate.ts";
-import { CAUTION, type Terminal } from "../terminal.ts";
+import { CAUTION, counted, type Terminal } from "../terminal.ts";
 
 const MOST_NAMED = 5;
 
@@ -62,7 +62,7 @@ function refuseTooManyDays({ variants, replications, procedure }: Study, most: n
   const each = procedure.stopping?.atLeast ?? procedure.selection?.firstStage ?? replications;
   const asked = variants.length * each;
   if (asked <= most) return;
-  const words = `${variants.length} variants of ${each} days are ${asked} days; allowed: ${most}`;
+  const words = `${counted(variants.length, "variant")} of ${counted(each, "day")} are ${counted(asked, "day")}; allowed: ${most}`;
   throw new BadInput([`${words}; ask for fewer days or variants, or raise the limit: --ceiling days=${asked}`]);
 }
 
@@ -136,7 +136,7 @@ export function studySummary(results: StudyResults): string[] {
   const lead = welfareLead(results);
   return [
     ...(lead === null ? [] : [lead]),
-    `${count(variants.length, "variant")}, ${daysWords(results)}, seed "${study.seed}", ${percent} intervals`,
+    `${counted(variants.length, "variant")}, ${daysWords(results)}, seed "${study.seed}", ${percent} intervals`,
     ...[procedure.stopping, procedure.selection].flatMap((rule) => (rule === null ? [] : [rule.words])),
     `${headline.label}:`,
     ...(headline.meaning === undefined ? [] : [`  ${headline.meaning}`]),
@@ -153,8 +153,8 @@ function comparisonLines(results: StudyResults, headline: ResponseInfo): string[
 function daysWords({ study, variants, procedure }: StudyResults): string {
   const least = Math.min(...variants.map(({ days }) => days));
   const pairs = procedure.observation === "day" ? "" : " in antithetic pairs";
-  if (least === study.replications) return `${count(least, "simulated day")} of each${pairs}`;
-  return `${least} to ${count(study.replications, "simulated day")}${pairs}`;
+  if (least === study.replications) return `${counted(least, "simulated day")} of each${pairs}`;
+  return `${least} to ${counted(study.replications, "simulated day")}${pairs}`;
 }
 
 function variantLines(variants: readonly VariantResults[], headline: ResponseInfo): string[] {
@@ -217,12 +217,8 @@ function unfinishedWarning({ name, values, dayNotes = [], day }: VariantResults)
   if (cut === 0) return [];
   const held = day.status === "finished" ? "" : ` On the first day: ${dayNotes.join(" ")}`;
   return [
-    `Note on "${name}": ${cut} of ${count(days.length, "day")} did not end by itself (cut off at the plan's longest day, or stuck); its end is a lower bound.${held}`,
+    `Note on "${name}": ${cut} of ${counted(days.length, "day")} did not end by itself (cut off at the plan's longest day, or stuck); its end is a lower bound.${held}`,
   ];
-}
-
-function count(number: number, noun: string): string {
-  return `${number} ${noun}${number === 1 ? "" : "s"}`;
 }
 
 /** What a screening found on one response, as lines of text: the factor that matters most first. */

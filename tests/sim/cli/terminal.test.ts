@@ -1,7 +1,14 @@
 import { EventEmitter } from "node:events";
 import { describe, expect, it } from "vitest";
 import { Stopped } from "../../../sim/cli/faults.ts";
-import { interruption, processTerminal, progress, type Terminal, untilInterrupted } from "../../../sim/cli/terminal.ts";
+import {
+  counted,
+  interruption,
+  processTerminal,
+  progress,
+  type Terminal,
+  untilInterrupted,
+} from "../../../sim/cli/terminal.ts";
 import { fakeTerminal } from "../../support/fakeTerminal.ts";
 
 function terminalWith(
@@ -161,4 +168,13 @@ describe.each(["SIGHUP", "SIGINT", "SIGTERM"] as const)("%s", (name) => {
       expect(signal.aborted).toBe(true);
     });
   });
+});
+
+it.each([
+  [0, "0 lorries"],
+  [1, "1 lorry"],
+  [2, "2 lorries"],
+])("counts %i as %s", (number, words) => {
+  expect(counted(number, "lorry", "lorries")).toBe(words);
+  expect(counted(number, "day")).toBe(number === 1 ? "1 day" : `${number} days`);
 });
