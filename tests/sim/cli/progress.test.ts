@@ -60,7 +60,7 @@ describe("progress", () => {
       now = done * 10_000;
       shown.update(done, 1000);
     }
-    expect(said).toEqual(["6 of 1000 days simulated (0 %), 1 min 0 s, about 2 h 45 min left"]);
+    expect(said).toEqual(["6 of 1000 days simulated (0 %), 1 min 0 s, about 2 h 45 left"]);
   });
 
   it("says no more lines than there are days", () => {

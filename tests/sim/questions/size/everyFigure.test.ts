@@ -145,7 +145,7 @@ describe("gambrel size prints, and the formulas give,", () => {
       ["heads a week", "9800"],
       ["heads hung on the busiest day", formatNumber(DAY)],
       ["carcasses of that day", `${formatNumber(DAY * GOOD)}, ${formatQuantity(mass, DAY * GOOD * LIVE_KG * YIELD)}`],
-      ["shifts", "8 h 30 min"],
+      ["shifts", "8 h 30"],
       ["less checks", "5 min"],
       ["less breaks", "40 min"],
       ["less the emptying of the kill before breaks", formatDuration(EMPTYING)],
