@@ -6,23 +6,23 @@ import { html, type Markup } from "./html.ts";
 const KINDS: Record<StageRecord["kind"], string> = {
   crates: "step on crates",
   station: "station",
-  dwell: "dwell stage",
+  dwell: "place where heads stay",
   chain: "overhead chain",
   "chain station": "station on a chain",
 };
 
-/** What the base plan's model is made of: the stages in line order, and the crews. */
+/** What the model of today's plan is made of: the stages in line order, and the crews. */
 export function componentTables(results: StudyResults): Markup {
   const { stages, crews } = results.variants[0]!.day;
   const rows = stages.map(
     (stage) =>
       html`<tr><th scope="row"><bdi>${isolated(stage.name)}</bdi></th><td>${KINDS[stage.kind]}</td><td><bdi>${isolated(stage.section)}</bdi></td><td>${countWords(stage.places)}</td><td>${stage.kind === "dwell" || stage.kind === "chain" ? "\u2013" : countWords(stage.positions)}</td></tr>`,
   );
-  const line = html`<p>The line of today's plan: heads (before hanging: crates) pass these stages in order.</p>
+  const line = html`<p>Stages of today's plan, in the order in which heads pass them; before hanging, crates do.</p>
 <div class="scroll" tabindex="0" role="group" aria-label="Stages of the line"><table><thead><tr><th scope="col">Stage</th><th scope="col">What it is</th><th scope="col">Section</th><th scope="col">Places</th><th scope="col">Positions</th></tr></thead><tbody>${rows}</tbody></table></div>`;
   if (crews.length === 0) return line;
   const people = crews.map(({ name, peopleMax }) => `${isolated(name)} ${formatDecimals(peopleMax, 0)}`).join(", ");
-  return html`${line}<p>Crews, most people at once: <bdi>${people}</bdi>.</p>`;
+  return html`${line}<p>People in each crew, the most at once: <bdi>${people}</bdi>.</p>`;
 }
 
 /** JSON has no word for "no limit" and writes null. */

@@ -19,6 +19,6 @@ function oneTable(results: StudyResults, info: ResponseInfo): Markup {
       value === null ? "no value" : format.difference(value, muStarHalfWidth).replace(/^\+/, "");
     return html`<tr><th scope="row"><bdi>${name}</bdi></th><td>${plain(muStar)}</td><td>${plain(muStarHalfWidth)}</td><td>${format.difference(mu, muStarHalfWidth)}</td><td>${plain(sigma)}</td><td>${n}</td></tr>`;
   });
-  const caption = `Effect of each factor over its whole range: elementary effects (Morris 1991), mean size after Campolongo, Cariboni and Saltelli (2007), half-width at ${formatConfidence(results.study.confidence)} over trajectories.`;
+  const caption = `What each factor does over its whole range. Elementary effects (Morris 1991), mean size after Campolongo, Cariboni and Saltelli (2007), half-width at ${formatConfidence(results.study.confidence)} over trajectories.`;
   return html`<h3>Which factors matter: <bdi>${isolated(info.label)}</bdi></h3><div class="scroll"><table class="even"><caption>${caption}</caption><thead><tr><th scope="col">Factor</th><th scope="col">Mean size \u03BC*</th><th scope="col">Half-width</th><th scope="col">Mean \u03BC</th><th scope="col">Spread \u03C3</th><th scope="col">Effects</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }

@@ -17,13 +17,13 @@ import { studyFormat } from "./studyFormat.ts";
 export function answer(results: StudyResults): string[] {
   const info = headline(results);
   const base = results.variants[0];
-  if (!info || !base) return ["This study asked for no response, so there is no answer to give."];
+  if (!info || !base) return ["The study asks for no result, so there is no answer to give."];
   const format = studyFormat(results, info);
   const { confidence } = results.study;
   const estimate = estimateWords(base.estimates[info.key], format, confidence, observationNoun(results));
-  const where = results.variants.length > 1 ? ` in ${baseWords(base)}` : "";
+  const where = results.variants.length > 1 ? `, ${baseWords(base)}` : "";
   return [
-    `${isolated(info.label)}${where} is ${estimate.phrase}.`,
+    `${isolated(info.label)}${where}: ${estimate.phrase}.`,
     ...procedureWords(results),
     ...(results.screening === null ? comparisons(results, info, format) : screeningWords(results, info, format)),
     ...unfinished(results.variants),
@@ -32,7 +32,7 @@ export function answer(results: StudyResults): string[] {
 
 /** Today's plan, which is the base, with its name where that says more. */
 function baseWords({ name }: VariantResults): string {
-  return /^base( case)?$/i.test(name) ? "today's plan" : `today's plan, ${quoted(name)},`;
+  return /^base( case)?$/i.test(name) ? "today's plan" : `today's plan (${quoted(name)})`;
 }
 
 /** What the rules a study was run by ended with; told before any comparison. */
@@ -53,23 +53,30 @@ function comparisons(results: StudyResults, info: ResponseInfo, format: Response
   }
   const { confidence } = results.study;
   const tell = (variant: VariantResults) =>
-    `With ${quoted(variant.name)} it is ${differenceWords(differenceIn(variant, info.key), format, confidence).sentence}.`;
+    `${quoted(variant.name)}: ${differenceWords(differenceIn(variant, info.key), format, confidence).brief}.`;
   const { words } = ranking(results, info);
   const caution = words === "" ? [] : [words];
-  if (variants.length <= NAMED) return [...caution, ...byWish(variants, info).map(tell)];
+  const note = rangesNote(results, info);
+  if (variants.length <= NAMED) return [...caution, ...byWish(variants, info).map(tell), ...note];
   const shown = byWish(
     variants.filter((variant) => differenceIn(variant, info.key)?.shown),
     info,
   );
-  const count = countWords(shown.length, variants.length, confidence);
-  return [...caution, count, ...shown.slice(0, 2).map(tell)];
+  return [...caution, countWords(shown.length, variants.length), ...shown.slice(0, 2).map(tell), ...note];
 }
 
-function countWords(shown: number, all: number, confidence: number): string {
-  const at = formatConfidence(confidence);
-  if (shown === 0) return `None of the ${all} variants is shown to differ from today's plan at ${at}.`;
-  if (shown === all) return `All ${all} variants are shown to differ from today's plan at ${at}.`;
-  return `${shown} of ${all} variants ${shown === 1 ? "is" : "are"} shown to differ from today's plan at ${at}; ${all - shown} ${all - shown === 1 ? "is" : "are"} not.`;
+function countWords(shown: number, all: number): string {
+  if (shown === 0) return `None of the ${all} variants is shown to differ from today's plan.`;
+  if (shown === all) return `All ${all} variants differ from today's plan.`;
+  return `${shown} of ${all} variants ${shown === 1 ? "differs" : "differ"} from today's plan; for ${all - shown} no difference is shown.`;
+}
+
+/** How the differences were found, once for all of them; nothing where none has a range. */
+function rangesNote({ study, variants }: StudyResults, { key }: ResponseInfo): string[] {
+  const known = variants.flatMap((variant) => differenceIn(variant, key) ?? []).filter(({ low }) => low !== null);
+  if (known.length === 0) return [];
+  const sure = known.some(({ joint }) => joint) ? `, sure even though ${known.length} changes were compared` : "";
+  return [`Compared on the same days; ranges are at ${formatConfidence(study.confidence)}${sure}.`];
 }
 
 /** Variants with the wanted direction first; where neither direction is wanted, the largest difference first. */

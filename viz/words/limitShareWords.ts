@@ -10,12 +10,12 @@ import { responseFormat } from "./responseFormat.ts";
 export function limitShareWords(results: StudyResults, { estimates }: VariantResults, limit: string): string {
   const key = `beyond.${limit}`;
   const info = results.responses.find((response) => response.key === key);
-  if (info === undefined) return "Share over all days: not asked of this study";
+  if (info === undefined) return "Not among the results that this study asks for";
   const found = estimates[key];
   if (found === undefined) return "No head was timed on any day";
   const { n, mean, low, high, halfWidth } = found;
   const { value, range } = responseFormat(info, 0);
-  if (low === null || high === null) return `${value(mean, null)} outside the limit on one simulated day, no interval`;
+  if (low === null || high === null) return `${value(mean, null)} outside the limit on one simulated day`;
   const at = formatConfidence(results.study.confidence);
   const days = `${n} ${observationNoun(results)}`;
   if (mean === 0) return `None outside the limit in ${days} (at most ${value(high, high)} at ${at})`;

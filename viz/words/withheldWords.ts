@@ -5,7 +5,7 @@ import { slopeName } from "./slopeRanks.ts";
 const MOST_NAMES = 4;
 
 /**
- * Why figures are missing among the slopes: a sentence for each reason, none where nothing is withheld. Where one reason
+ * Why figures are missing among the effects of small changes: a sentence for each reason, none where nothing is withheld. Where one reason
  * stands against all of them, their names say nothing and are left out.
  */
 export function withheldWords({ slopes, withheldSlopes }: Pick<Why, "slopes" | "withheldSlopes">): string[] {
@@ -13,11 +13,11 @@ export function withheldWords({ slopes, withheldSlopes }: Pick<Why, "slopes" | "
   const [only] = reasons;
   if (only === undefined) return [];
   if (reasons.length === 1 && slopes.length === 0) {
-    return [`No slope is given, because ${isolated(only)}. What a change is worth, only trying it tells.`];
+    return [`What small changes of each time would do is not given, because ${isolated(only)}. To see what a change is worth, simulate it.`];
   }
   return reasons.map((reason) => {
     const names = listed(withheldSlopes.filter((slope) => slope.reason === reason));
-    return `Not given for ${names}, because ${isolated(reason)}.`;
+    return `No figure for ${names}, because ${isolated(reason)}.`;
   });
 }
 

@@ -59,10 +59,10 @@ function levelOf(stage: string, label: string, unit: string): Response[] {
 
 /** What a station's shares are taken over. */
 export const OWN_TIME =
-  "Own time: from the first head that comes to the station to the last that leaves it, without its breaks and the hours without its crew.";
+  "Own time: from a station's first head to its last, without its breaks and the hours without its crew.";
 const BETWEEN_HEADS =
-  "Breaks, and hours without its crew, as a share of the time from the first head that comes to the station to the last that leaves it.";
-const CLOCK = "By the clock: the whole day, hours before its first head and after its last one included.";
+  "Breaks and hours without its crew, as a share of the time from a station's first head to its last.";
+const CLOCK = "By the clock: the whole day, also the hours before a station's first head and after its last.";
 
 /** Of its own time, then of the whole day by the clock. */
 function statesOf(stage: string, states: readonly State[]): Response[] {
