@@ -1,4 +1,4 @@
-import { formatConfidence, formatDecimals } from "../../sim/text/units/index.ts";
+import { formatConfidence, formatDecimals, intervalDecimals } from "../../sim/text/units/index.ts";
 import type { LineUp, Ranged, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { observationsWords } from "../words/index.ts";
@@ -44,13 +44,14 @@ function worthTable({ options }: LineUp, unit: string): Markup {
   return html`<div class="scroll"><table class="even"><caption>What each option is worth. Average yearly benefit: after price, service and interest, over the life of the purchase. Payback counts service, first without and then with interest.</caption><thead><tr><th scope="col">Option</th><th scope="col">Net present value [${unit}]</th><th scope="col">Average yearly benefit [${unit}]</th><th scope="col">Payback [years]</th><th scope="col">With interest [years]</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
-function cell({ mean, low, high }: Ranged, show: (value: number) => string): Markup {
-  const range = show(low) === show(high) ? "" : html`<span class="range">${show(low)} to ${show(high)}</span>`;
-  return html`<td>${show(mean)}${range}</td>`;
+/** A figure with its range; `show` takes the half-width as well, which sets the digits. */
+function cell({ mean, low, high }: Ranged, show: (value: number, halfWidth: number) => string): Markup {
+  const [middle, from, to] = [mean, low, high].map((value) => show(value, (high - low) / 2));
+  return html`<td>${middle!}${from === to ? "" : html`<span class="range">${from!} to ${to!}</span>`}</td>`;
 }
 
-function money(value: number): string {
-  return formatDecimals(Math.round(value), 0);
+function money(value: number, halfWidth = 0): string {
+  return formatDecimals(value, halfWidth > 0 ? Math.min(0, intervalDecimals(halfWidth)) : 0);
 }
 
 function years(value: number): string {

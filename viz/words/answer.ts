@@ -72,10 +72,12 @@ function countWords(shown: number, all: number): string {
 }
 
 /** How the differences were found, once for all of them; nothing where none has a range. */
-function rangesNote({ study, variants }: StudyResults, { key }: ResponseInfo): string[] {
+function rangesNote({ study, procedure, variants }: StudyResults, { key }: ResponseInfo): string[] {
   const known = variants.flatMap((variant) => differenceIn(variant, key) ?? []).filter(({ low }) => low !== null);
   if (known.length === 0) return [];
-  const sure = known.some(({ joint }) => joint) ? `, sure even though ${known.length} changes were compared` : "";
+  const compared = `${known.length} changes ${procedure.errorRate === "family-wise" ? "were compared" : "compared"}`;
+  const all = procedure.errorRate === "family-wise" ? `, sure even though ${compared}` : `, allowing for ${compared}`;
+  const sure = known.some(({ joint }) => joint) ? all : "";
   return [`Compared on the same days; ranges are at ${formatConfidence(study.confidence)}${sure}.`];
 }
 

@@ -12,9 +12,9 @@ export interface DifferenceWords {
   interval: string;
   /** "shown" or "not shown"; "one day, no interval" where n < 2. */
   verdict: string;
-  /** "36.3 heads/h more than today's plan (+35.0 to +37.5 at 95 %)" or "no difference from today's plan shown (...)". */
+  /** "36.3 heads/h more than today's plan (35.0 to 37.5 at 95 %)" or "no difference from today's plan shown (...)". */
   sentence: string;
-  /** The same without what is said once for all differences: "36.3 heads/h more than today's plan (+35.0 to +37.5)". */
+  /** The same without what is said once for all differences: "36.3 heads/h more than today's plan (35.0 to 37.5)". */
   brief: string;
 }
 
@@ -40,10 +40,12 @@ export function differenceWords(
     const sentence = `the same as today's plan on all ${difference.n} simulated days`;
     return { mean: "0", interval: "", verdict: "the same", sentence, brief: sentence };
   }
+  const [least, most] = low > 0 ? [low, high] : [-high, -low];
+  const sizes = format.sizeRange(least, most, resolution);
   const method = ` at ${formatConfidence(confidence)}${among(difference)}`;
   const told = (more: string) =>
     difference.shown
-      ? `${format.comparison(mean, resolution)} than today's plan (${interval}${more})`
+      ? `${format.comparison(mean, resolution)} than today's plan (${sizes}${more})`
       : `no difference from today's plan shown (less than ${format.size(Math.max(-low, high), resolution)}${more})`;
   return {
     mean: format.difference(mean, resolution),
@@ -56,5 +58,5 @@ export function differenceWords(
 
 /** What the interval allows for besides the luck of the days. */
 function among({ joint, comparisons }: Difference): string {
-  return joint ? `, sure even though ${comparisons} changes were compared` : "";
+  return joint ? `, allowing for ${comparisons} changes compared` : "";
 }
