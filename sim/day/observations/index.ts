@@ -1,6 +1,6 @@
 /** Day record -> measures. */
 
-// What a day's end was owed to
+// What the line waited for
 export { boundKey, needsBinding } from "./binding/bindingKeys.ts";
 export { bindingKeys } from "./binding/bindingResponses.ts";
 export { boundCells } from "./binding/boundCells.ts";

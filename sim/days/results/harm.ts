@@ -46,7 +46,7 @@ export function harmOf({ limits }: Watched, before: Values, after: Values): stri
   const heads = difference(before[HEADS], after[HEADS]);
   const mean = estimate(before[HEADS] ?? [], 0.95)?.mean ?? 0;
   if (heads !== null && heads.mean < -FEWER_HEADS * mean && isMore(negative(heads), SHARE_ALPHA))
-    return `it handles ${plain(-heads.mean)} heads a day fewer`;
+    return `it handles ${plain(-heads.mean)} fewer heads a day`;
   for (const limit of limits) {
     const harm = shareHarm(limit, before, after) ?? worstHarm(limit, before, after);
     if (harm !== null) return harm;

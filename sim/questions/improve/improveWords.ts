@@ -2,7 +2,7 @@ import type { Estimate, ResponseInfo } from "../../days/results/index.ts";
 import { formatEstimate, formatNumber, formatShare, formatSpan, groupDigits } from "../../text/units/index.ts";
 import type { Improvement, Recommendation } from "./improvement.ts";
 
-/** What was found, in sentences: the pick, what it is worth, how sure that is, the limits, and what was tried. */
+/** What was found, in sentences: the recommendation, what it is worth, how sure that is, the limits, and what was tried. */
 export function improveWords(found: Omit<Improvement, "words">): string[] {
   const { recommended } = found;
   return [
@@ -13,7 +13,7 @@ export function improveWords(found: Omit<Improvement, "words">): string[] {
   ];
 }
 
-/** What was never picked, and why. */
+/** What is never recommended, and why. */
 function harmWords({ finalists, tried }: Omit<Improvement, "words">): string[] {
   const left = tried.filter(({ allowed, finalist, harm }) => allowed && !finalist && harm !== null).length;
   const [were, they] = left === 1 ? ["was", "it"] : ["were", "they"];
@@ -55,9 +55,7 @@ function pickWords(
   const worth =
     against === null
       ? []
-      : [
-          `Simulated again on new days, because a winner is often partly lucky: ${groupDigits(against.words)}`,
-        ];
+      : [`Simulated again on new days, because a winner is often partly lucky: ${groupDigits(against.words)}`];
   return [said, ...meets, ...worth, promise];
 }
 
@@ -77,9 +75,7 @@ function limitWords({ name, share, found }: Recommendation["limits"][number], co
   const [text, range] = formatEstimate(found, SHARE, 0);
   const ends = range === "" ? "" : ` (${range} at ${formatShare(confidence)})`;
   const doubt =
-    high !== null && high < share
-      ? ""
-      : " The days of the choice showed less than that; these new days alone do not.";
+    high !== null && high < share ? "" : " The days of the choice showed less than that; these new days alone do not.";
   return `${name}: ${text} of heads are outside it${ends}; ${allowed}.${doubt}`;
 }
 

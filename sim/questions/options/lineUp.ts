@@ -18,14 +18,14 @@ export interface OptionWorth {
   price: number;
   lifeYears: number;
   servicePerYear: number;
-  /** Cash of a day more than as it is. */
+  /** Cash of a day more than today. */
   cashPerDay: ComparisonInWords;
   worth: Record<keyof Appraisal, Ranged>;
   /** Whether the net present value is shown to be above or below 0. */
   verdict: "pays" | "does not pay" | "not decided";
-  /** Against the best of the others that harm nothing, in equal yearly amounts; buying nothing is one of them. Null where it does harm. */
+  /** Against the best of the others that do no harm, by average yearly benefit; buying nothing is one of them. Null where it does harm. */
   againstBest: AgainstBest | null;
-  /** What it makes worse than the plan as it is, so that it is not offered whatever it earns; null for nothing. */
+  /** What it makes worse than today's plan, so that it is not offered whatever it earns; null for nothing. */
   harm: string | null;
   words: string;
 }
@@ -45,7 +45,7 @@ export interface LineUp {
   words: string[];
 }
 
-/** What each option is worth, from the simulated days of the plan as it is and of each option on the same random numbers. */
+/** What each option is worth, from simulated days of today's plan and of each option on the same random numbers. */
 export function lineUp(question: LineUpQuestion, results: StudyResults): LineUp {
   const { purchases, interest, daysPerYear, currency, study } = question;
   const { plan } = study.variants[0]!;
@@ -80,9 +80,7 @@ export function lineUp(question: LineUpQuestion, results: StudyResults): LineUp 
     const harm = harms[index + 1]!;
     const earns = wordsOf(name, verdict, worth.presentValue, { againstBest, currency });
     const words =
-      harm === null
-        ? earns
-        : `"${name}" should not be bought, whatever it earns: compared with today's plan, ${harm}.`;
+      harm === null ? earns : `"${name}" should not be bought, whatever it earns: compared with today's plan, ${harm}.`;
     return { name, price, lifeYears, servicePerYear, cashPerDay, worth, verdict, againstBest, harm, words };
   });
   const found = {
@@ -113,7 +111,7 @@ function amongSound(
   return harms.map((_, variant) => (sound.includes(variant) ? found[sound.indexOf(variant)]! : null));
 }
 
-/** Every figure moves one way with the benefit: paybacks fall with it, all else rises. */
+/** Every figure moves in one direction with the benefit: paybacks fall, all else rises. */
 function ranged(mean: Appraisal, atLow: Appraisal, atHigh: Appraisal): Record<keyof Appraisal, Ranged> {
   const keys = Object.keys(mean) as (keyof Appraisal)[];
   return Object.fromEntries(

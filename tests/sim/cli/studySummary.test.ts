@@ -8,10 +8,10 @@ describe("studySummary", () => {
   it("shows every variant's headline with its interval, and each difference in words", () => {
     expect(studySummary(handMadeResults())).toEqual([
       '2 variants, 3 simulated days of each, seed "rabbit", 95 % intervals',
-      "Throughput, shift start to the end of work:",
+      "Throughput, from the start of the shift to the end of work:",
       "  base                 480 carcasses/h  (405 to 555 carcasses/h)",
       "  +1 person, skinning  510 carcasses/h  (435 to 585 carcasses/h)",
-      "      30 carcasses/h more than today's plan (+30 to +30 carcasses/h at 95 %; on the same 3 days).",
+      "      30 carcasses/h more than today's plan (30 to 30 carcasses/h at 95 %; compared on the same 3 days).",
     ]);
   });
 

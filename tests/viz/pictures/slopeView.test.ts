@@ -36,7 +36,7 @@ test("where one reason stands against all slopes, it is said once instead of the
   const view = slopeView(broken, broken.variants[0]!, broken.variants[0]!.why!);
   expect(view.rows).toEqual([]);
   expect(view.nothing).toBe(
-    "No slope is given, because breaks begin at an hour: a head that just misses one waits for all of it. What a change is worth, only trying it tells.",
+    "What small changes of each time would do is not given, because breaks begin at an hour: a head that just misses one waits for all of it. To see what a change is worth, simulate it.",
   );
   expect(view.description).toBe(view.nothing);
 });

@@ -21,7 +21,7 @@ it("shows cost and margin without and with what the plant costs", () => {
     `${formatDecimals(fullMargin!, 0)} EUR`,
   ]);
   expect(rows.at(-2)![0]).toBe("cost for a kg of carcass, animals not included");
-  expect(rows).toContainEqual(["building, straight line without interest", "40 EUR"]);
+  expect(rows).toContainEqual(["building: price spread evenly over its life, no interest", "40 EUR"]);
   expect(rows).toContainEqual(["overhead", `${plant!.overhead.toFixed(0)} EUR`]);
   expect(plain(costTable(variant!)!.markup)).toContain("The bank takes 89 EUR a working day");
 });

@@ -23,7 +23,7 @@ describe("the report of a search", () => {
     expect(told).toMatch(/5 people as it is 310 .*? another gives as much for less/);
     expect(told).toMatch(/3 of 12 designs that are allowed were tried .* Its seed is 2027, search/);
     expect(told).toMatch(/few 2 people .*? outside the totals that are allowed, tried for the curve/);
-    expect(told).toMatch(/as it is 5 people .*? finalist, beyond a time limit/);
+    expect(told).toMatch(/as it is 5 people .*? finalist, breaks a time limit/);
   });
 
   it("states no probability where none was reached, and draws no shares where nothing is recommended", () => {

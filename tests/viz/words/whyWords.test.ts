@@ -39,7 +39,7 @@ test("a load that holds the day up has its place among the stages", () => {
 
 test("one day has no interval", () => {
   expect(whyWords(whyDay().variants[0]!.why!)[0]).toMatch(
-    /^For [\d.]+ \w+ of the [\d.]+ \w+ to the end of work the line ran at the pace of skinning, mostly because [a-z ]+\.$/,
+    /^For [\d.]+ \w+ of the [\d.]+ \w+ to the end of work the line (ran at the pace of|waited for) skinning, mostly because [a-z ()]+\.$/,
   );
 });
 
