@@ -71,6 +71,7 @@ function estimateCells(found: Estimate | undefined, info: ResponseInfo, startClo
   if (info.format === "share" && found.mean === 0 && found.high !== null && found.high > 0) {
     return [mean, `(none in ${count(found.n, "day")}, at most ${formatEstimate({ ...found, mean: found.high }, info, 0)[0]})`];
   }
+  if (found.n > 1 && found.min === found.max) return [mean, "(the same on every day)"];
   return [mean, range === "" ? "(one value, no interval)" : `(${range})`];
 }
 

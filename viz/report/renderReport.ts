@@ -7,6 +7,7 @@ import { type Figures, figuresFor } from "./figures.ts";
 import { html, type Markup, trusted } from "./html.ts";
 import { improvementSections } from "./improvementSections.ts";
 import { killStopSection, recordsKillStops } from "./killStopSection.ts";
+import { limitsOfModel, logicSection } from "./logicSection.ts";
 import { massTable } from "./massTable.ts";
 import { lineUpSections } from "./optionsSections.ts";
 import { READER_SCRIPT } from "./readerScript.ts";
@@ -18,8 +19,6 @@ import {
   experimentation,
   implementation,
   limitSection,
-  limitsOfModel,
-  logicSection,
   objectives,
   resultsSection,
 } from "./reportSections.ts";

@@ -17,12 +17,9 @@ import {
   welfareLead,
 } from "../words/index.ts";
 import { CAUTIONS } from "./cautions.ts";
-import { componentTables } from "./componentTables.ts";
 import type { Figures } from "./figures.ts";
 import { html, type Markup, trusted, unbroken } from "./html.ts";
-import { MODEL_LIMITS, MODEL_LOGIC } from "./modelText.ts";
-import { listsDifferences, responseTable } from "./responseTable.ts";
-import { screeningTables } from "./screeningTable.ts";
+import { listsDifferences, responseTable, screeningTables } from "./responseTable.ts";
 import {
   dayCharts,
   drawnVariants,
@@ -254,20 +251,12 @@ function procedureParagraphs({ procedure, variants, responses }: StudyResults): 
   return html`${words.map((each) => html`<p>${isolated(each)}</p>`)}${reductions.length > 0 ? html`<p>Effect on the intervals of today's plan:</p><ul>${reductions}</ul>` : ""}`;
 }
 
-export function logicSection(results: StudyResults): Markup {
-  return html`<h2>Logic</h2>${componentTables(results)}<p>How the model works:</p><ul>${MODEL_LOGIC.map((line) => html`<li>${line}</li>`)}</ul>`;
-}
-
 export function implementation(results: StudyResults): Markup {
   const { study } = results;
   return html`<h2>Implementation and code access</h2>
 <dl><dt>How to repeat it</dt><dd><code>${isolated(study.command)}</code></dd>
 <dt>Seed</dt><dd><code>${isolated(study.seed)}</code></dd>
 <dt>Program</dt><dd>gambrel ${isolated(results.gambrel)}, MIT licence. The same version, plan, study and seed give the same figures to the last digit.</dd></dl>`;
-}
-
-export function limitsOfModel(): Markup {
-  return html`<h2>Limits of the model</h2><ul>${MODEL_LIMITS.map((line) => html`<li>${line}</li>`)}</ul>`;
 }
 
 export function cautionSection(): Markup {

@@ -9,6 +9,7 @@ import {
   observationsOf,
   observationsWords,
   type ResponseFormat,
+  rankedEffects,
   shownWords,
   studyFormat,
 } from "../words/index.ts";
@@ -104,4 +105,23 @@ function captionOf(results: StudyResults): string {
       ? ` Differences are to today's plan, compared on the same days. ${shownWords(results)}`
       : "";
   return `Mean over ${observationsWords(results)}, with ${formatConfidence(confidence)} intervals.${differences}`;
+}
+
+/** The effects of a screening's factors on every response, the factor that matters most first; nothing for other designs. */
+export function screeningTables(results: StudyResults): Markup {
+  if (results.screening === null) return html``;
+  return html`${results.responses.map((info) => oneScreening(results, info))}`;
+}
+
+function oneScreening(results: StudyResults, info: ResponseInfo): Markup {
+  const format = studyFormat(results, info);
+  const ranked = rankedEffects(results, info);
+  if (ranked.length === 0) return html``;
+  const rows = ranked.map(({ name, effects: { muStar, muStarHalfWidth, mu, sigma, n } }) => {
+    const plain = (value: number | null) =>
+      value === null ? "no value" : format.difference(value, muStarHalfWidth).replace(/^\+/, "");
+    return html`<tr><th scope="row"><bdi>${name}</bdi></th><td>${plain(muStar)}</td><td>${plain(muStarHalfWidth)}</td><td>${format.difference(mu, muStarHalfWidth)}</td><td>${plain(sigma)}</td><td>${n}</td></tr>`;
+  });
+  const caption = `What each factor does over its whole range. Elementary effects (Morris 1991), mean size after Campolongo, Cariboni and Saltelli (2007), half-width at ${formatConfidence(results.study.confidence)} over trajectories.`;
+  return html`<h3>Which factors matter: <bdi>${isolated(info.label)}</bdi></h3><div class="scroll"><table class="even"><caption>${caption}</caption><thead><tr><th scope="col">Factor</th><th scope="col">Mean size \u03BC*</th><th scope="col">Half-width</th><th scope="col">Mean \u03BC</th><th scope="col">Spread \u03C3</th><th scope="col">Effects</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }

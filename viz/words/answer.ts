@@ -1,13 +1,12 @@
 import { formatConfidence } from "../../sim/text/units/index.ts";
 import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { bestWords } from "./bestWords.ts";
+import { bestWords, ranking } from "./bestWords.ts";
 import { differenceWords } from "./differenceWords.ts";
 import { estimateWords } from "./estimateWords.ts";
 import { differenceIn, headline } from "./headline.ts";
 import { observationNoun } from "./observations.ts";
 import { quoted } from "./quoted.ts";
-import { ranking } from "./ranking.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 import { screeningWords } from "./screeningWords.ts";
 import { stepWords } from "./stepWords.ts";

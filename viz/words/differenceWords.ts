@@ -1,7 +1,5 @@
 import { formatConfidence } from "../../sim/text/units/index.ts";
 import type { Difference } from "../contract.ts";
-import { differenceEnds } from "./differenceEnds.ts";
-import { differenceResolution } from "./differenceResolution.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 
 /** A difference to today's plan (the base), told in the same words wherever it appears. */
@@ -59,4 +57,24 @@ export function differenceWords(
 /** What the interval allows for besides the luck of the days. */
 function among({ joint, comparisons }: Difference): string {
   return joint ? `, allowing for ${comparisons} changes compared` : "";
+}
+
+/** The interval that the verdict on a difference goes by: the one that allows for all comparisons where several were made. */
+export function differenceEnds(difference: Difference): {
+  halfWidth: number | null;
+  low: number | null;
+  high: number | null;
+} {
+  const { joint, familyLow, familyHigh, low, high, halfWidth } = difference;
+  if (!joint || familyLow === null || familyHigh === null) return { halfWidth, low, high };
+  return { halfWidth: (familyHigh - familyLow) / 2, low: familyLow, high: familyHigh };
+}
+
+/**
+ * The half-width that sets the digits of a difference: that of its interval, or less where an end so near to 0 would be
+ * rounded to it, so that an interval that leaves 0 out is seen to.
+ */
+export function differenceResolution(low: number, high: number): number {
+  const nearest = Math.max(low, -high);
+  return Math.min((high - low) / 2, nearest > 0 ? 4 * nearest : Number.POSITIVE_INFINITY);
 }

@@ -18,8 +18,7 @@ export function estimateWords(
   confidence: number,
   noun = "simulated days",
 ): EstimateWords {
-  if (!estimate || estimate.n === 0)
-    return { mean: "no value", interval: "", phrase: "no value on any simulated day" };
+  if (!estimate || estimate.n === 0) return { mean: "no value", interval: "", phrase: "no value on any simulated day" };
   if (estimate.low === null || estimate.high === null) {
     const mean = format.value(estimate.mean, null);
     return { mean, interval: "one day, no interval", phrase: `${mean} (one day, no interval)` };

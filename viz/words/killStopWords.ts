@@ -24,7 +24,10 @@ export function stopReasonWords({ cause, where, what }: KillStopReason): string 
  * plan's rules do is told here as soon as a day counts it.
  */
 export function stopEndWords(stop: KillStop): string {
-  const unstuck = stop.neverStuck === 0 ? "" : ` ${headsWords(stop.neverStuck)} ${stop.neverStuck === 1 ? "was" : "were"} never stuck.`;
+  const unstuck =
+    stop.neverStuck === 0
+      ? ""
+      : ` ${headsWords(stop.neverStuck)} ${stop.neverStuck === 1 ? "was" : "were"} never stuck.`;
   return `${beforeWords(stop)}${stop.startedAgain ? "The line was started again." : "Not started again: nothing more came, or the day ended."}${unstuck}`;
 }
 

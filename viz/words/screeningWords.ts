@@ -37,6 +37,10 @@ export function screeningWords(results: StudyResults, info: ResponseInfo, format
       const place = rank === 0 ? "matters most" : "comes next";
       return `\u201C${name}\u201D ${place}: over its whole range it changes the result by ${size} on average${half}${way}.`;
     }),
-    ...(ranked.length > TOLD ? [`The other ${ranked.length - TOLD === 1 ? "factor is" : `${ranked.length - TOLD} factors are`} in the picture and the table.`] : []),
+    ...(ranked.length > TOLD
+      ? [
+          `The other ${ranked.length - TOLD === 1 ? "factor is" : `${ranked.length - TOLD} factors are`} in the picture and the table.`,
+        ]
+      : []),
   ];
 }

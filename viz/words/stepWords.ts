@@ -1,7 +1,7 @@
 import { formatConfidence } from "../../sim/text/units/index.ts";
 import type { LevelStep, ResponseInfo, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { differenceResolution } from "./differenceResolution.ts";
+import { differenceResolution } from "./differenceWords.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 
 /** More steps than this are not told one by one. */

@@ -19,7 +19,7 @@ export function differenceWords(
   }
   if (low === 0 && high === 0) return `The same as today's plan on all ${n} ${noun}.`;
   const percent = formatConfidence(confidence);
-  const evidence = `at ${percent}${allowing}; compared on the same ${n} ${noun}`;
+  const evidence = `at ${percent}${allowing}; on the same ${n} ${noun}`;
   if (low <= 0 && high >= 0) {
     const half = (high - low) / 2;
     const most = Math.max(-low, high);

@@ -11,7 +11,7 @@ describe("studySummary", () => {
       "Throughput, from the start of the shift to the end of work:",
       "  base                 480 carcasses/h  (405 to 555 carcasses/h)",
       "  +1 person, skinning  510 carcasses/h  (435 to 585 carcasses/h)",
-      "      30 carcasses/h more than today's plan (30 to 30 carcasses/h at 95 %; compared on the same 3 days).",
+      "      30 carcasses/h more than today's plan (30 to 30 carcasses/h at 95 %; on the same 3 days).",
     ]);
   });
 

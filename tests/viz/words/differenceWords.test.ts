@@ -43,9 +43,7 @@ test("no pair of values is not a difference of nothing", () => {
 
 test("one of several comparisons is told with the interval that allows for all", () => {
   const words = differenceWords({ ...SHOWN, joint: true }, FORMAT, 0.95);
-  expect(words.sentence).toBe(
-    "36 heads/h more than today's plan (34 to 38 at 95 %, allowing for 3 changes compared)",
-  );
+  expect(words.sentence).toBe("36 heads/h more than today's plan (34 to 38 at 95 %, allowing for 3 changes compared)");
   expect(words.brief).toBe("36 heads/h more than today's plan (34 to 38)");
   expect(words.interval).toBe("+34 to +38");
 });

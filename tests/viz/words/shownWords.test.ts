@@ -14,7 +14,9 @@ test("says that an interval decides what is shown, and what it allows for", () =
   expect(words("false discovery")).toMatch(
     /leaves 0 out\. .* 5 % are false on average \(Benjamini and Hochberg 1995\).*Yekutieli 2005\)\.$/,
   );
-  expect(words("per comparison")).toMatch(/Each interval stands by itself: .* chance alone would show about 0\.15 differences for each result in 3 comparisons/);
+  expect(words("per comparison")).toMatch(
+    /Each interval stands by itself: .* chance alone would show about 0\.15 differences for each result in 3 comparisons/,
+  );
 });
 
 test("says nothing where nothing is compared, and the plain thing for one comparison", () => {
