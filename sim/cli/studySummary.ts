@@ -69,7 +69,10 @@ function estimateCells(found: Estimate | undefined, info: ResponseInfo, startClo
   if (found === undefined) return ["no value", ""];
   const [mean, range] = formatEstimate(found, info, startClockSeconds);
   if (info.format === "share" && found.mean === 0 && found.high !== null && found.high > 0) {
-    return [mean, `(none in ${count(found.n, "day")}, at most ${formatEstimate({ ...found, mean: found.high }, info, 0)[0]})`];
+    return [
+      mean,
+      `(none in ${count(found.n, "day")}, at most ${formatEstimate({ ...found, mean: found.high }, info, 0)[0]})`,
+    ];
   }
   if (found.n > 1 && found.min === found.max) return [mean, "(the same on every day)"];
   return [mean, range === "" ? "(one value, no interval)" : `(${range})`];
@@ -89,14 +92,15 @@ function bestBy({ variants, study }: StudyResults, { key }: ResponseInfo): strin
   if (compared.length < variants.length) return [];
   const names = compared.filter(({ againstBest }) => againstBest![key]!.mayBeBest).map(({ name }) => `"${name}"`);
   const percent = formatConfidence(study.confidence);
-  if (names.length === 1) return [`The best of all is ${names[0]} (${percent}, sure even though all variants were compared).`];
+  if (names.length === 1)
+    return [`The best of all is ${names[0]} (${percent}, sure even though all variants were compared).`];
   const others = variants.length - names.length;
   const named = names.length <= MOST_NAMED ? `: ${names.join(", ")}` : "";
   const worse =
-    others === 0
-      ? "No variant is clearly better than another"
-      : `${others} ${others === 1 ? "is" : "are"} worse`;
-  return [`${names.length} variants may be the best${named}. ${worse} (${percent}, sure even though all variants were compared).`];
+    others === 0 ? "No variant is clearly better than another" : `${others} ${others === 1 ? "is" : "are"} worse`;
+  return [
+    `${names.length} variants may be the best${named}. ${worse} (${percent}, sure even though all variants were compared).`,
+  ];
 }
 
 const MOST_NAMED = 5;

@@ -5,14 +5,29 @@ import { killLinePlan, killLineStudy, smoothPlan } from "../../support/killStopR
 import { screeningResults } from "../../support/screeningResults.ts";
 
 describe("studySummary", () => {
-  it("shows every variant's headline with its interval, and each difference in words", () => {
+  it("shows every variant's headline with its interval, each difference in words, and the next results in brief", () => {
     expect(studySummary(handMadeResults())).toEqual([
       '2 variants, 3 simulated days of each, seed "rabbit", 95 % intervals',
       "Throughput, from the start of the shift to the end of work:",
       "  base                 480 carcasses/h  (405 to 555 carcasses/h)",
       "  +1 person, skinning  510 carcasses/h  (435 to 585 carcasses/h)",
       "      30 carcasses/h more than today's plan (30 to 30 carcasses/h at 95 %; on the same 3 days).",
+      "End of work on the line:",
+      "  base                 08:30  (the same on every day)",
+      "  +1 person, skinning  08:30  (the same on every day)",
+      "chilling time: heads outside the limit:",
+      "  base                 no value  ",
+      "  +1 person, skinning  no value  ",
     ]);
+  });
+
+  it("says where the results are that it leaves out", () => {
+    const results = handMadeResults();
+    const [first] = results.responses;
+    const responses = Array.from({ length: 6 }, (_, index) => ({ ...first!, label: `Result ${index}` }));
+    const lines = studySummary({ ...results, responses });
+    expect(lines.filter((line) => /^Result \d:$/.test(line))).toHaveLength(4);
+    expect(lines.at(-1)).toBe("2 more results are in report.html and summary.csv; --out FOLDER writes them.");
   });
 
   it("leads with stunned heads that waited too long in any variant", async () => {

@@ -10,28 +10,10 @@ function words(mean: number, half: number, format: ResponseInfo["format"], unit 
 
 it.each([
   [3, 1, "number", "heads", "3.0 heads more than today's plan (2.0 to 4.0 heads at 95 %; on the same 9 days)."],
-  [
-    -3,
-    1,
-    "number",
-    "heads",
-    "3.0 heads less than today's plan (2.0 to 4.0 heads at 95 %; on the same 9 days).",
-  ],
-  [
-    -0.5,
-    0.25,
-    "share",
-    "",
-    "50 percentage points less than today's plan (25 to 75 percentage points at 95 %; ",
-  ],
+  [-3, 1, "number", "heads", "3.0 heads less than today's plan (2.0 to 4.0 heads at 95 %; on the same 9 days)."],
+  [-0.5, 0.25, "share", "", "50 percentage points less than today's plan (25 to 75 percentage points at 95 %; "],
   [600, 60, "clock", "", "10.0 min later than today's plan (9.0 to 11.0 min at 95 %; on the same 9 days)."],
-  [
-    -600,
-    60,
-    "duration",
-    "s",
-    "10.0 min less than today's plan (9.0 to 11.0 min at 95 %; on the same 9 days).",
-  ],
+  [-600, 60, "duration", "s", "10.0 min less than today's plan (9.0 to 11.0 min at 95 %; on the same 9 days)."],
 ] as const)("says %s +- %s as %s", (mean, half, format, unit, text) => {
   expect(words(mean, half, format, unit)).toContain(text);
 });

@@ -56,7 +56,7 @@ describe("lineUp", () => {
     const harmful = lineUp(question!, { ...results, variants });
     expect(harmful.options[2]).toMatchObject({ verdict: "pays", harm: "it handles 10 fewer heads a day" });
     expect(harmful.options[2]!.words).toMatch(
-      /is not to be bought, whatever it earns: .* it handles 10 fewer heads a day\./u,
+      /should not be bought, whatever it earns: .* it handles 10 fewer heads a day\./u,
     );
     expect(harmful.options[2]!.againstBest).toBeNull();
     expect(harmful.words[0]).toMatch(/^Best is /u);
