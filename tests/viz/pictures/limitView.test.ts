@@ -85,5 +85,5 @@ test("the share over all simulated days stands first; the day that is drawn is s
 });
 
 test("where the study did not ask for the share, it says so", () => {
-  expect(viewOf([1, 2]).beyondText).toBe("Share over all days: not asked of this study");
+  expect(viewOf([1, 2]).beyondText).toBe("Not among the results that this study asks for");
 });

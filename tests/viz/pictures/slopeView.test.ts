@@ -26,7 +26,7 @@ test("a slope that one run cannot tell has no figure; its reason stands below th
   const { rows, footnotes, description } = viewWith({});
   expect(rows.map(({ name }) => name)).not.toContain("stunning: cycle time");
   expect(footnotes).toEqual([
-    "Not given for stunning: cycle time; stunning: uptime (jam), because stunning breaks down: more work, or less time between stops, adds whole stops, which one day cannot show.",
+    "No figure for stunning: cycle time; stunning: uptime (jam), because stunning breaks down: more work, or less time between stops, adds whole stops, which one day cannot show.",
   ]);
   expect(description).toContain(footnotes[0]);
 });

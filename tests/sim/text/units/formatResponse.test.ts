@@ -45,7 +45,10 @@ describe("formatResponse", () => {
 
   it("writes a long span in hours and minutes, as finely as its interval allows", () => {
     const span = info("duration", "s");
-    expect(formatEstimate({ mean: 17_640, low: 16_920, high: 18_360 }, span, 0)).toEqual(["4 h 54", "4 h 42 to 5 h 06"]);
+    expect(formatEstimate({ mean: 17_640, low: 16_920, high: 18_360 }, span, 0)).toEqual([
+      "4 h 54",
+      "4 h 42 to 5 h 06",
+    ]);
     expect(formatEstimate({ mean: 7800, low: 6000, high: 9600 }, span, 0)).toEqual(["2 h 10", "1 h 40 to 2 h 40"]);
     expect(formatEstimate({ mean: 3600, low: 0, high: 7200 }, span, 0)).toEqual(["1 h 00", "0 min to 2 h 00"]);
     expect(formatEstimate({ mean: 9000, low: 8988, high: 9012 }, span, 0)).toEqual(["150.0 min", "149.8 to 150.2 min"]);
