@@ -1,12 +1,13 @@
+/** Results -> one HTML page, and what else a run folder holds of pictures. */
+
 // Pages
 
 export { type ReportOptions, renderDayReport, renderReport } from "./renderReport.ts";
 
 // Pictures and their figures as files
 
-export { chartFiles } from "./chartFiles.ts";
+export { chartFiles, fitChartFiles } from "./chartFiles.ts";
 export { chartTables } from "./chartTables.ts";
-export { fitChartFiles } from "./fitChartFiles.ts";
 
 // What every page says
 

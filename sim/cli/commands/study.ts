@@ -23,7 +23,7 @@ import { CAUTION, counted, type Terminal } from "../terminal.ts";
 const MOST_NAMED = 5;
 
 const FALSE_DISCOVERY =
-  "Of the differences shown, at most as many are false on average as the confidence leaves open (false discovery rate).";
+  "Of the differences shown, at most the share that the confidence leaves open is false on average (false discovery rate).";
 
 /** Runs a study; writes its folder unless only data on standard output is wanted. */
 export async function studyCommand(terminal: Terminal, path: string, options: StudyCommandOptions): Promise<void> {
@@ -126,8 +126,8 @@ function wordsToRepeat(path: string, { seed, replications, procedure }: Study): 
 }
 
 /**
- * A study's findings on the headline response, as lines of text: every mean with its interval, every difference in
- * words.
+ * A study's findings as lines of text: of the first result every mean with its interval and every difference in words, of
+ * the next few the means; of all others where they are.
  */
 export function studySummary(results: StudyResults): string[] {
   const { study, responses, variants, procedure } = results;
@@ -141,12 +141,26 @@ export function studySummary(results: StudyResults): string[] {
     `${headline.label}:`,
     ...(headline.meaning === undefined ? [] : [`  ${headline.meaning}`]),
     ...(results.screening === null ? comparisonLines(results, headline) : screeningTable(results, headline)),
+    ...otherResults(results),
     ...variants.flatMap(unfinishedWarning),
   ];
 }
 
 function comparisonLines(results: StudyResults, headline: ResponseInfo): string[] {
   return [...variantLines(results.variants, headline), ...bestNote(results, headline), ...chanceNote(results)];
+}
+
+/** Results that are told in brief below the first. */
+const MOST_BRIEF = 3;
+
+function otherResults({ responses, variants, screening }: StudyResults): string[] {
+  const brief = screening === null ? responses.slice(1, 1 + MOST_BRIEF) : [];
+  const left = responses.length - 1 - brief.length;
+  const more = left === 1 ? "1 more result is" : `${left} more results are`;
+  return [
+    ...brief.flatMap((info) => [`${info.label}:`, ...meanLines(variants, info)]),
+    ...(left === 0 ? [] : [`${more} in report.html and summary.csv; --out FOLDER writes them.`]),
+  ];
 }
 
 /** How many days each variant was run, which may differ where a selection dropped some. */
@@ -158,21 +172,32 @@ function daysWords({ study, variants, procedure }: StudyResults): string {
 }
 
 function variantLines(variants: readonly VariantResults[], headline: ResponseInfo): string[] {
-  const table = textTable(
-    variants.map(({ name, estimates, day }) => {
-      return [name, ...estimateCells(estimates[headline.key], headline, day.startClockSeconds)];
-    }),
-  );
+  const table = meanLines(variants, headline);
   return variants.flatMap(({ differences, estimates }, index) => {
     const words = [estimates[headline.key]?.reduction?.words, differences?.[headline.key]?.words];
-    return [`  ${table[index]!}`, ...words.flatMap((line) => (line === undefined ? [] : [`      ${line}`]))];
+    return [table[index]!, ...words.flatMap((line) => (line === undefined ? [] : [`      ${line}`]))];
   });
 }
 
-/** Mean and interval; says in words which of them is missing. */
+/** A line for each variant: its name, mean and interval. */
+function meanLines(variants: readonly VariantResults[], info: ResponseInfo): string[] {
+  const rows = variants.map(({ name, estimates, day }) => {
+    return [name, ...estimateCells(estimates[info.key], info, day.startClockSeconds)];
+  });
+  return textTable(rows).map((line) => `  ${line}`);
+}
+
+/** Mean and interval; says in words which of them is missing, and where a share was never seen. */
 function estimateCells(found: Estimate | undefined, info: ResponseInfo, startClockSeconds: number): [string, string] {
   if (found === undefined) return ["no value", ""];
   const [mean, range] = formatEstimate(found, info, startClockSeconds);
+  if (info.format === "share" && found.mean === 0 && found.high !== null && found.high > 0) {
+    return [
+      mean,
+      `(none in ${counted(found.n, "day")}, at most ${formatEstimate({ ...found, mean: found.high }, info, 0)[0]})`,
+    ];
+  }
+  if (found.n > 1 && found.min === found.max) return [mean, "(the same on every day)"];
   return [mean, range === "" ? "(one value, no interval)" : `(${range})`];
 }
 
@@ -190,14 +215,15 @@ function bestBy({ variants, study }: StudyResults, { key }: ResponseInfo): strin
   if (compared.length < variants.length) return [];
   const names = compared.filter(({ againstBest }) => againstBest![key]!.mayBeBest).map(({ name }) => `"${name}"`);
   const percent = formatConfidence(study.confidence);
-  if (names.length === 1) return [`The best of all is ${names[0]}, at ${percent} with every variant compared.`];
+  if (names.length === 1)
+    return [`The best of all is ${names[0]} (${percent}, sure even though all variants were compared).`];
   const others = variants.length - names.length;
   const named = names.length <= MOST_NAMED ? `: ${names.join(", ")}` : "";
   const worse =
-    others === 0
-      ? "No variant is clearly better than another"
-      : `${others} ${others === 1 ? "is" : "are"} shown to be worse`;
-  return [`${names.length} variants may be the best${named}. ${worse}, at ${percent} with every variant compared.`];
+    others === 0 ? "No variant is clearly better than another" : `${others} ${others === 1 ? "is" : "are"} worse`;
+  return [
+    `${names.length} variants may be the best${named}. ${worse} (${percent}, sure even though all variants were compared).`,
+  ];
 }
 
 /** Where every interval holds by itself, a reader of many of them must know what chance alone would show. */
@@ -207,7 +233,7 @@ function chanceNote({ variants, study: { confidence }, procedure }: StudyResults
   if (procedure.errorRate === "false discovery") return [FALSE_DISCOVERY];
   const expected = Number((comparisons * (1 - confidence)).toFixed(2));
   return [
-    `Each interval stands by itself: of ${comparisons} comparisons, chance alone shows about ${expected} on average.`,
+    `Each range stands by itself: of ${comparisons} comparisons, chance alone shows about ${expected} on average.`,
   ];
 }
 

@@ -11,7 +11,7 @@ export function crewResponses(plan: Plan): Response[] {
 
 /** How a crew's work in hand follows from what its stations did. */
 export const WORK_IN_HAND =
-  "Work in hand, in person-time: working position-time of its stations (by the clock) x people per position, walking included; waiting out a repair with a head in hand; repairs; emptying vessels.";
+  "Work in hand counts person-hours: the time that a crew's stations work, by the clock, times the people at a position, walking included; waits for a repair with a head in hand; repairs; emptying vessels.";
 
 function occupation(crew: string): Response {
   return {

@@ -12,7 +12,7 @@ export function dayNotes(plan: Plan, day: DayRecord): string[] {
 export function absentWords(plan: Plan, day: DayRecord): string[] {
   if (plan.crews.every(({ absentShare }) => absentShare === 0)) return [];
   const missing = day.crews.filter(({ absent }) => absent.some((people) => people > 0));
-  if (missing.length === 0) return ["Absent today: nobody."];
+  if (missing.length === 0) return ["Nobody is absent today."];
   return [`Absent today: ${missing.map((crew) => `${quoted(crew.name)} ${byShift(plan, crew)}`).join(", ")}.`];
 }
 
@@ -36,7 +36,7 @@ export function leftWords(plan: Plan, day: DayRecord): string[] {
   );
   if (behind.length === 0) return sentences;
   const waiting = behind.map((left) => `${countWords(plan, left)} at ${quoted(left.stage)}`).join(", ");
-  return [...sentences, `Behind them wait for a place: ${waiting}.`];
+  return [...sentences, `Waiting for a place behind them: ${waiting}.`];
 }
 
 function countWords(plan: Plan, { stage, count }: LeftRecord): string {
@@ -55,8 +55,8 @@ function reasonWords(plan: Plan, day: DayRecord, left: LeftRecord): string {
       return `${stay}: ${tooFewWords(plan, day, left)}`;
     case "a repair":
       return of.length === 0
-        ? `${stay}: the station is down`
-        : `${stay}: the station is down, and nobody of ${listWords(of)} is there to repair it or the repair is not over`;
+        ? `${stay}: the station has broken down`
+        : `${stay}: the station has broken down, and nobody of ${listWords(of)} is there to repair it or the repair is not over`;
     case "a full vessel":
       return `${stay}: ${listWords(of)} is full and not emptied`;
     case "a pause":

@@ -12,7 +12,7 @@ export function divertedResponses(plan: Plan): Response[] {
     if (kind === "crates" || kind === "chain station") return [];
     const outside = kind === "station" && step.of.weights !== null;
     return [
-      ...(outside ? [share(name, "outsideWeights", "outside the machine's weights, passed unworked", "unworked")] : []),
+      ...(outside ? [share(name, "outsideWeights", "passed unworked, outside the machine's weights", "unworked")] : []),
       ...(step.of.diversions.length > 0 ? [share(name, "diverted", "sent to another stage", "diverted")] : []),
     ];
   });

@@ -11,7 +11,7 @@ export function gateResponses(plan: Plan): Response[] {
 }
 
 function level(gate: string, key: "mean" | "max"): Response {
-  const words = key === "mean" ? "time average" : "most at once";
+  const words = key === "mean" ? "average" : "most at once";
   const of: Response["of"] = ({ gates }) => gates.find(({ name }) => name === gate)?.[key] ?? null;
   return row(`gate.${gate}.${key}`, `Heads inside gate ${gate}, ${words}`, "heads", of);
 }

@@ -52,7 +52,7 @@ function perUnit(plan: Plan, money: Money): Response[] {
 function margins(plan: Plan, money: Money): Response[] {
   const { currency } = money;
   const margin = (day: DayRecord) => costSheet(day, plan)!.margin;
-  const words = money.livePricePerKg === null ? "animals not reckoned" : "animals included";
+  const words = money.livePricePerKg === null ? "animals not counted" : "animals included";
   return [
     row("revenue", "Revenue of the day", currency, (day) => revenue(day, plan, money), MORE),
     row("margin", `Margin of the day, ${words}`, currency, margin, MORE),
@@ -77,7 +77,7 @@ function costParts(plan: Plan, money: Money): Response[] {
     ["wasteWater", "waste water", wet],
     ["energy", "energy", all.some(usesEnergy) || consumers.length > 0],
     ["fuel", "fuel for hot water", consumers.some(({ celsius }) => celsius !== null)],
-    ["capital", "capital, straight line without interest", capitals(plan).length > 0],
+    ["capital", "machines: price spread evenly over their life, no interest", capitals(plan).length > 0],
     ["processing", "processing, animals not included", true],
     ["animals", "live animals", money.livePricePerKg !== null],
     ["total", "total", true],

@@ -9,16 +9,16 @@ import { per, row } from "./row.ts";
 const LESS = { better: "less" } as const;
 const MORE = { better: "more" } as const;
 const MEANING =
-  "Processing cost and, on top, building, packaging, inspection, waste, overhead, maintenance and interest, as far as the plan gives them.";
+  "Processing cost plus building, packaging, inspection, waste, overhead, maintenance and interest, where the plan gives them.";
 
 export const PART_WORDS: Record<Exclude<keyof PlantCostParts, "total">, string> = {
-  building: "building, straight line without interest",
+  building: "building: price spread evenly over its life, no interest",
   packaging: "packaging",
   inspection: "inspection fees",
-  waste: "waste without a price of its own",
+  waste: "waste that has no price of its own",
   overhead: "overhead",
   maintenance: "maintenance",
-  loanInterest: "interest of the loan, mean over its term",
+  loanInterest: "interest on the loan, average over its term",
 };
 
 /** Cost and margin with what the plant itself costs; nothing for a plan that does not give it. */
@@ -35,21 +35,29 @@ function fullCosts(plan: Plan, money: Money): Response[] {
   const rows = [
     row(
       "fullCostPerHead",
-      "Cost per head with the plant, animals not included",
+      "Cost per head, with the costs of the plant, animals not included",
       `${currency}/head`,
       (day) => per(fullCost(sheet(day)), heads(day)),
       LESS,
     ),
     row(
       "fullCostPerKg",
-      "Cost per kg of carcass with the plant, animals not included",
+      "Cost per kg of carcass, with the costs of the plant, animals not included",
       `${currency}/kg`,
       (day) => sheet(day).fullCostPerKg,
       LESS,
     ),
     ...(Object.keys(money.pricesPerKg).length === 0
       ? []
-      : [row("fullMargin", "Margin of the day with the plant", currency, (day) => sheet(day).fullMargin, MORE)]),
+      : [
+          row(
+            "fullMargin",
+            "Margin of the day, with the costs of the plant",
+            currency,
+            (day) => sheet(day).fullMargin,
+            MORE,
+          ),
+        ]),
   ];
   return rows.map((each) => ({ ...each, meaning: MEANING }));
 }
@@ -72,7 +80,7 @@ function loan(plan: Plan, { plantCosts: given, currency }: Money): Response[] {
   if (given === null || given.loan === null) return [];
   const paid = row(
     "loanPayment",
-    "Paid to the bank, interest and repayment, a working day",
+    "Paid to the bank each working day, interest and repayment",
     currency,
     (day) => costSheet(day, plan)!.loanPayment,
     LESS,
@@ -81,7 +89,7 @@ function loan(plan: Plan, { plantCosts: given, currency }: Money): Response[] {
     {
       ...paid,
       meaning:
-        "Money that leaves; of it only the interest is a cost, since machines and building are charged over their life.",
+        "Money that leaves the account. Only the interest is a cost, because machines and building are charged over their life.",
     },
   ];
 }

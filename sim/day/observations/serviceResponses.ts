@@ -33,14 +33,14 @@ function waterResponse(plan: Plan): Response {
   const of = (day: DayRecord) => perTonne(plantUse(day, plan).freshLitres / LITRES_PER_M3, day);
   const meaning =
     "No published value for rabbits. Waste water of plants for chickens, by analogy: 1.45 (from memory) to 6.30 m3 for a tonne of carcass, yearly mean (Decision (EU) 2023/2749; French order of 31 March 2025, Art. 5.5).";
-  return { ...row("waterPerTonne", "Plant: fresh water for a tonne of carcass", "m3/t", of, LESS), meaning };
+  return { ...row("waterPerTonne", "Plant: fresh water per tonne of carcass", "m3/t", of, LESS), meaning };
 }
 
 function energyResponse(plan: Plan): Response {
   const of = (day: DayRecord) => energyPerTonne(plantUse(day, plan), day);
   const meaning =
     "Electricity and fuel. No published value for rabbits. Plants for chickens, by analogy: 170 to 490 kWh for a tonne of carcass, yearly mean (Decision (EU) 2023/2749, from memory).";
-  return { ...row("energyPerTonne", "Plant: electricity and fuel for a tonne of carcass", "kWh/t", of, LESS), meaning };
+  return { ...row("energyPerTonne", "Plant: electricity and fuel per tonne of carcass", "kWh/t", of, LESS), meaning };
 }
 
 function services(plan: Plan): Response[] {
@@ -49,7 +49,7 @@ function services(plan: Plan): Response[] {
     (day) =>
       of(serviceTotals(serviceUses(day, plan)));
   const peak =
-    "Most at once of all consumers: while the line works, or while it is cleaned; each at its mean over that time.";
+    "The most that all consumers take at once, while the line works or while it is cleaned; each at its average over that time.";
   const rows: [Response, string?][] = [
     [
       row(
@@ -106,13 +106,13 @@ function services(plan: Plan): Response[] {
 function drains(plan: Plan): Response[] {
   const load: Response["of"] = (day) => codKilograms(plantUse(day, plan).freshLitres, plan);
   const meaning =
-    "Chemical oxygen demand of the waste water after what the site takes out. No figure for rabbits was found.";
+    "Chemical oxygen demand of the waste water after treatment at the site. No figure for rabbits was found.";
   return [
     { ...row("codLoad", "Plant: oxygen demand (COD) of the waste water", "kg", load, LESS), meaning },
     {
       ...row(
         "codPerTonne",
-        "Plant: oxygen demand (COD) for a tonne of carcass",
+        "Plant: oxygen demand (COD) per tonne of carcass",
         "kg/t",
         (day) => perTonne(load(day), day),
         LESS,

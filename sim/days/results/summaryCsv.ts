@@ -22,24 +22,24 @@ const FIXED_COLUMNS = [
   RESPONSE_COLUMN,
   column("label", "text", "", "The response in words."),
   UNIT_COLUMN,
-  column("days", "whole number", "days", "Number of days that were run of the variant."),
+  column("days", "whole number", "days", "Number of simulated days of the variant."),
   column(
     "n",
     "whole number",
     "observations",
-    "Number of observations with a value that mean and interval rest on: days, or antithetic pairs of days.",
+    "Number of observations with a value, on which mean and interval rest: days, or antithetic pairs of days.",
   ),
   column("mean", "number", UNIT_OF_ROW, "Estimate of the mean."),
   column("low", "number", UNIT_OF_ROW, `Lower end of ${INTERVAL}`),
   column("high", "number", UNIT_OF_ROW, `Upper end of ${INTERVAL}`),
   column("sd", "number", UNIT_OF_ROW, "Standard deviation of the observations; empty below two of them."),
-  column("min", "number", UNIT_OF_ROW, "Least observation."),
-  column("max", "number", UNIT_OF_ROW, "Greatest observation."),
+  column("min", "number", UNIT_OF_ROW, "Smallest observation."),
+  column("max", "number", UNIT_OF_ROW, "Largest observation."),
   column(
     "difference",
     "number",
     UNIT_OF_ROW,
-    "Mean paired difference to today's plan (the base); empty for the base itself.",
+    "Mean paired difference to today's plan (the base); empty for today's plan itself.",
   ),
   column("difference_low", "number", UNIT_OF_ROW, "Lower end of the difference's confidence interval."),
   column("difference_high", "number", UNIT_OF_ROW, "Upper end of the difference's confidence interval."),
@@ -64,17 +64,17 @@ const FIXED_COLUMNS = [
     "shown",
     "yes or no",
     "",
-    "Whether a difference is shown: the interval that goes with the study's error rate leaves 0 out; empty for the base.",
+    "Whether a difference is shown: its interval, the one for the study's error rate, leaves 0 out; empty for today's plan.",
   ),
   column("best_gap", "number", UNIT_OF_ROW, "Mean minus the best mean among the others, where a direction is wanted."),
   column("best_low", "number", UNIT_OF_ROW, "Lower end of that gap's interval, for all variants at once."),
   column("best_high", "number", UNIT_OF_ROW, "Upper end of that gap's interval, for all variants at once."),
-  column("may_be_best", "yes or no", "", "Whether the variant may be the best one, for all variants at once."),
+  column("may_be_best", "yes or no", "", "Whether the variant may be as good as the best, for all variants at once."),
   column("confidence", "number", "probability", "Two-sided confidence of the intervals."),
 ];
 
 /**
- * One row per variant and response, in parts: estimate and interval, paired difference to the base case and its interval, and
+ * One row per variant and response, in parts: estimate and interval, paired difference to today's plan and its interval, and
  * whether the interval leaves 0 out ("yes", "no"; empty for the base and where there is nothing to compare).
  * One column per factor of the study holds its level in this variant.
  */

@@ -1,4 +1,4 @@
-/** More would leave the progress standing for too long, and more to do again after a kill. */
+/** Larger batches stall the progress display and lose more work on a kill. */
 const MOST = 16;
 /** Batches per thread, at least: the last ones to finish then keep the others waiting for a small part of the run only. */
 const MIN_PER_THREAD = 16;

@@ -53,7 +53,7 @@ export interface RunOptions extends Provenance {
 }
 
 /**
- * Simulates every variant of a study on the same replications and compares them with the base case. Days come in rounds
+ * Simulates every variant of a study on the same replications and compares them with today's plan (the base). Days come in rounds
  * where a stopping rule or a selection decides how many there are.
  *
  * Days are independent tasks whose outcomes are put in place by variant and replication number, so neither where they

@@ -23,7 +23,7 @@ const MIN_SHARE = 0.0005;
 type Days = readonly { values: Record<string, number | null> }[];
 
 /**
- * Means over a variant's days of what the end of work was owed to. Parts below 0.05 % of the day are left out. Null when
+ * Means over a variant's days of what the line waited for. Parts below 0.05 % of the day are left out. Null when
  * a day did not end by itself: its path leads nowhere; null, too, when nothing was worked on any day.
  */
 export function whyOf(plan: Plan, days: Days, study: Pick<Study, "procedure" | "confidence">): Why | null {

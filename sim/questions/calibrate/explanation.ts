@@ -1,6 +1,6 @@
 import type { PlanFigure } from "./parameter.ts";
 
-/** What moving one figure alone comes to. */
+/** What changing one figure alone explains. */
 export interface Explanation {
   kind: PlanFigure["kind"];
   label: string;
@@ -32,7 +32,7 @@ export const REACH: Record<PlanFigure["kind"], { low: number; high: number }> = 
  * coefficient of variation of 0.3 is good to 11 %; stops are rarer and vary more; crews are counted.
  */
 const PLAUSIBLE: Record<PlanFigure["kind"], { low: number; high: number; words: string }> = {
-  cycle: { low: 1 / 1.2, high: 1.2, words: "a cycle time out by more than a fifth would have been noticed" },
+  cycle: { low: 1 / 1.2, high: 1.2, words: "a cycle time wrong by more than a fifth would have been noticed" },
   uptime: { low: 0.5, high: 2, words: "stops more than twice as rare or as frequent would have been noticed" },
   repair: { low: 0.5, high: 2, words: "repairs more than twice as long or as short would have been noticed" },
   people: { low: -1, high: 1, words: "two people more or fewer would have been noticed" },

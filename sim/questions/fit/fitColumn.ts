@@ -72,9 +72,9 @@ export function fitColumn(column: TimesColumn, { seed, samples, progress }: FitO
     runsCheck(inOrder),
     mixtureCheck(sample, fits[0] ?? null, unit, simulation),
   ];
-  const tested = fits.map(({ family, fitted }) => {
-    progress?.(`${heading}: ${family.name}`);
-    return familyFit(family, fitted, sample, fits[0]!, unit, simulation);
+  const tested = fits.map((candidate) => {
+    progress?.(`${heading}: ${candidate.family.name}`);
+    return familyFit(candidate, { sample, best: fits[0]!, unit, simulation });
   });
   return {
     heading,
@@ -115,15 +115,13 @@ function fitAll(sample: Sample): { fits: Candidate[]; notFitted: ColumnFit["notF
 }
 
 function familyFit(
-  family: Family,
-  fitted: Fitted,
-  sample: Sample,
-  best: Candidate,
-  unit: string,
-  simulation: SimulationOptions,
+  candidate: Candidate,
+  about: { sample: Sample; best: Candidate; unit: string; simulation: SimulationOptions },
 ): FamilyFit {
+  const { family, fitted } = candidate;
+  const { sample, best, unit, simulation } = about;
   const test = goodnessOfFit(family, fitted, sample, simulation);
-  const aic = aicOf({ family, fitted });
+  const aic = aicOf(candidate);
   return {
     family: family.name,
     parameters: fitted.parameters,

@@ -43,10 +43,10 @@ export async function improve(
   const designs = new Designs(question);
   const allowed = countDesigns(question.space);
   const searching = new Trials(question, simulate, `${question.seed}, search`, true);
-  const tell = (tried: number) => say(`${tried} designs tried of ${allowed} that are allowed.`);
+  const tell = (tried: number) => say(`${tried} of ${allowed} allowed arrangements tried.`);
   const tried = await search(question, { designs, trials: searching, tell });
   const finalists = finalistsOf(tried, question);
-  say(`Choosing among ${finalists.length} finalists.`);
+  say(`Choosing among ${finalists.length} ${finalists.length === 1 ? "finalist" : "finalists"}.`);
   const choosing = new Trials(question, simulate, question.seed, false);
   const chosen = await choose(finalists, question, { base: designs.base, trials: choosing });
   const choiceDays = choosing.simulated;

@@ -9,11 +9,11 @@ import type { ImproveQuestion } from "./question.ts";
 /** Some days of one design. */
 export interface Trial {
   design: CandidateDesign;
-  /** The goal's value of each day, purchases reckoned. */
+  /** The goal's value of each day, purchases charged. */
   values: (number | null)[];
   /** Of each response, a value for each day. */
   responses: Readonly<Record<string, (number | null)[]>>;
-  /** What the end of work was owed to; null where that was not asked, or cannot be told. */
+  /** Where the time to the end of work went; null where that was not asked, or cannot be told. */
   why: Why | null;
 }
 
@@ -102,7 +102,7 @@ function responsesFor({ response, limits, base }: ImproveQuestion): string[] {
   return [...new Set([...asked, ...harmResponses(base.plan)])];
 }
 
-/** A purchase is reckoned by its yearly amount; what the plan says of capital would reckon it twice. */
+/** A purchase is charged at its average yearly cost; the plan's own capital would charge it twice. */
 function withoutCapital(plan: Plan): Plan {
   const line = plan.line.map((stage) => {
     if (stage.kind !== "chain") return { ...stage, capital: null };

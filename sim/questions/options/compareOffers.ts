@@ -1,7 +1,7 @@
 import type { ResponseInfo } from "../../day/observations/index.ts";
 import { type ComparisonInWords, comparisonsInWords, harmOf, type StudyResults } from "../../days/results/index.ts";
 import { type AgainstBest, compareWithBest } from "../../maths/statistics/index.ts";
-import { formatConfidence, groupDigits } from "../../text/units/index.ts";
+import { formatConfidence, formatDecimals, intervalDecimals } from "../../text/units/index.ts";
 import { type Appraisal, appraise } from "./appraise.ts";
 import { cashOfDay } from "./cashOfDay.ts";
 import type { OptionsQuestion } from "./readOptions.ts";
@@ -18,14 +18,14 @@ export interface OfferWorth {
   price: number;
   lifeYears: number;
   servicePerYear: number;
-  /** Cash of a day more than as it is. */
+  /** Cash of a day more than today. */
   cashPerDay: ComparisonInWords;
   worth: Record<keyof Appraisal, Ranged>;
   /** Whether the net present value is shown to be above or below 0. */
   verdict: "pays" | "does not pay" | "not decided";
-  /** Against the best of the others that harm nothing, in equal yearly amounts; buying nothing is one of them. Null where it does harm. */
+  /** Against the best of the others that do no harm, by average yearly benefit; buying nothing is one of them. Null where it does harm. */
   againstBest: AgainstBest | null;
-  /** What it makes worse than the plan as it is, so that it is not offered whatever it earns; null for nothing. */
+  /** What it makes worse than today's plan, so that it is not offered whatever it earns; null for nothing. */
   harm: string | null;
   words: string;
 }
@@ -45,14 +45,7 @@ export interface OptionsResult {
   words: string[];
 }
 
-/**
- * What each offer is worth, from the simulated days of the plan as it is and of each offer on the same random numbers.
- * `results` are those of `question.study`. Money in the plan's currency; texts of engineering economy, see `appraise`. Example:
- *
- *     const { question } = readOptions(JSON.parse(text), files);
- *     const results = await runStudy(question.study, { gambrel: "my program 1.0", command: "" });
- *     compareOffers(question, results).words;
- */
+/** What each option is worth, from simulated days of today's plan and of each option on the same random numbers. */
 export function compareOffers(question: OptionsQuestion, results: StudyResults): OptionsResult {
   const { offerCosts, interest, daysPerYear, currency, study } = question;
   const { plan } = study.variants[0]!;
@@ -83,11 +76,9 @@ export function compareOffers(question: OptionsQuestion, results: StudyResults):
     const verdict = worth.presentValue.low > 0 ? "pays" : worth.presentValue.high < 0 ? "does not pay" : "not decided";
     const againstBest = best[index + 1]!;
     const harm = harms[index + 1]!;
-    const earns = wordsOf(name, verdict, worth.presentValue, againstBest, { currency, confidence });
+    const earns = wordsOf(name, verdict, worth.presentValue, { againstBest, currency });
     const words =
-      harm === null
-        ? earns
-        : `"${name}" is not to be bought, whatever it earns: compared with the plan as it is, ${harm}.`;
+      harm === null ? earns : `"${name}" should not be bought, whatever it earns: compared with today's plan, ${harm}.`;
     return { name, price, lifeYears, servicePerYear, cashPerDay, worth, verdict, againstBest, harm, words };
   });
   const found = {
@@ -118,7 +109,7 @@ function amongSound(
   return harms.map((_, variant) => (sound.includes(variant) ? found[sound.indexOf(variant)]! : null));
 }
 
-/** Every figure moves one way with the benefit: paybacks fall with it, all else rises. */
+/** Every figure moves in one direction with the benefit: paybacks fall, all else rises. */
 function ranged(mean: Appraisal, atLow: Appraisal, atHigh: Appraisal): Record<keyof Appraisal, Ranged> {
   const keys = Object.keys(mean) as (keyof Appraisal)[];
   return Object.fromEntries(
@@ -131,45 +122,45 @@ function ranged(mean: Appraisal, atLow: Appraisal, atHigh: Appraisal): Record<ke
 
 function cashWords({ responses }: StudyResults): string {
   return responses.some(({ key }) => key === "margin")
-    ? "revenue less pay, water, energy and animals, purchases left out"
-    : "less pay, water, energy and animals, purchases left out; the plan names no prices, so what is produced more earns nothing here";
+    ? "revenue minus pay, water, energy and animals, purchases left out"
+    : "minus pay, water, energy and animals, purchases left out; the plan names no prices, so more carcasses earn nothing here";
 }
 
 function wordsOf(
   name: string,
   verdict: OfferWorth["verdict"],
-  { low, high }: Ranged,
-  againstBest: AgainstBest | null,
-  { currency, confidence }: { currency: string; confidence: number },
+  { mean, low, high }: Ranged,
+  { againstBest, currency }: { againstBest: AgainstBest | null; currency: string },
 ): string {
-  const percent = formatConfidence(confidence);
-  const money = (value: number): string => groupDigits(`${Math.round(value)} ${currency}`);
+  const decimals = high > low ? Math.min(0, intervalDecimals((high - low) / 2)) : 0;
+  const money = (value: number): string => formatDecimals(value, decimals);
+  const value = `net present value ${money(mean)} ${currency} (${money(low)} to ${money(high)} ${currency})`;
   const said = {
-    pays: `"${name}" pays: at ${percent} for all options at once its net present value lies between ${money(low)} and ${money(high)}.`,
-    "does not pay": `"${name}" does not pay: at ${percent} for all options at once its net present value lies between ${money(low)} and ${money(high)}.`,
-    "not decided": `Whether "${name}" pays is not decided: at ${percent} for all options at once its net present value lies between ${money(low)} and ${money(high)}; more days narrow that.`,
+    pays: `"${name}" pays: ${value}.`,
+    "does not pay": `"${name}" does not pay: ${value}.`,
+    "not decided": `Whether "${name}" pays is not clear: ${value}. More simulated days would narrow the range.`,
   }[verdict];
-  return againstBest?.mayBeBest === false ? `${said} It is not the best of the line-up.` : said;
+  return againstBest?.mayBeBest === false ? `${said} Another choice is better.` : said;
 }
 
-/** What was found, in sentences: which may be the best of all; each option, the best first; what is not reckoned. */
+/** What was found, in sentences: which may be the best of all; each option, the best first; how; what is left out. */
 function resultWords(found: Omit<OptionsResult, "words">): string[] {
   const ranked = found.options.toSorted((a, b) => b.worth.perYear.mean - a.worth.perYear.mean);
   return [
     bestWords(found),
     ...ranked.map(({ words }) => words),
-    "Not in it: taxes, inflation, training, building work, and days lost while it is put in.",
+    `Best means the highest average yearly benefit after price, service and interest, each option bought alone. Ranges are at ${formatConfidence(found.confidence)}, sure even though all options were compared.`,
+    "Left out: taxes, inflation, training, building work, and days lost while it is put in.",
   ];
 }
 
 /** Which may be the best, buying nothing included. */
-function bestWords({ options, nothing, confidence }: Omit<OptionsResult, "words">): string {
-  const percent = formatConfidence(confidence);
+function bestWords({ options, nothing }: Omit<OptionsResult, "words">): string {
   const may = options.filter(({ againstBest }) => againstBest?.mayBeBest).map(({ name }) => `"${name}"`);
   const names = nothing.mayBeBest ? [...may, "buying nothing"] : may;
-  const words =
-    names.length === 1
-      ? `The best of the line-up by its yearly amount is ${names[0]}`
-      : `The best by its yearly amount may be ${names.join(", ")}`;
-  return `${words}, at ${percent} for all comparisons at once; options are taken one at a time, not together.`;
+  if (names.length === 1) return `Best is ${names[0]}.`;
+  const last = names.at(-1);
+  return names.length === 2
+    ? `Best is either ${names[0]} or ${last}.`
+    : `Best is one of these; the days do not tell which: ${names.slice(0, -1).join(", ")} or ${last}.`;
 }

@@ -68,14 +68,14 @@ export function readOptions(json: unknown, files: TextFiles = NO_FILES): Options
   };
 }
 
-/** Of a file that is not sound as a whole: what is wrong with its plan, so that all faults come at once. */
+/** For a file with faults: also what is wrong with its plan, so that all faults are told at once. */
 function partFaults(sound: Record<string, unknown> | null, files: TextFiles): Fault[] {
   if (sound?.plan === undefined) return [];
   const { study, faults } = readStudy({ name: "a line-up", plan: sound.plan }, files);
   return study === null ? faults : moneyFaults({ options: [] }, study.variants[0]!.plan);
 }
 
-/** What the cash is made of, and what else an owner looks at. Without prices in the plan as it is there is no margin. */
+/** What the cash is made of, and what else an owner looks at. Without prices in today's plan there is no margin. */
 function responsesFor({ variants }: Study): string[] {
   const keys = variants.map(({ plan }) => new Set(responsesOf(plan).map(({ key }) => key)));
   const cash = CASH_RESPONSES.filter((key) =>

@@ -41,14 +41,8 @@ const OTHERS_CONFIDENCE = 0.99;
 
 /**
  * What to change first: simulates the plan, searches among the changes that may be worth trying, and simulates those that
- * are left, with the plan, on days that the search did not see: one that wins is more often lucky than not, and what is
- * told of it must not be. The results are those of the plan and of every change that is told, with the advice; the plan
- * alone without advice where its days do not end by themselves. A function of plan and options alone. `replications` counts
- * days, 2 or more; `confidence` lies between 0 and 1. Example:
- *
- *     const options = { seed: "a", replications: 10, confidence: 0.95 };
- *     const { advice } = await answerWhy(plan, options, { simulate: simulateWith({ gambrel: "me 1.0", command: "" }) });
- *     advice?.words; // what to change first, in sentences
+ * are left, with the plan, on new days: a winner is often partly lucky, and what is told of it must not be. The results are those of the plan and of every change that is told, with the advice; the plan
+ * alone without advice where its days do not end by themselves. A function of plan and options alone.
  */
 export async function answerWhy(plan: Plan, options: WhyOptions, tools: WhyTools): Promise<StudyResults> {
   const { simulate, say = () => {} } = tools;
@@ -57,7 +51,7 @@ export async function answerWhy(plan: Plan, options: WhyOptions, tools: WhyTools
   const response = alone.responses[0]!;
   if (why === null || estimates[response.key] === undefined) return alone;
   const asked = changesToTry(plan);
-  say(`Trying ${asked.singles.length} changes on the same random numbers.`);
+  say(`Trying ${asked.singles.length} changes on the same days.`);
   const today = estimates[response.key]!;
   const little = littleWorth(plan, response, today.mean);
   const days = searchDays({ ...today, mean: today.mean - startOf(plan, response) });
@@ -65,7 +59,7 @@ export async function answerWhy(plan: Plan, options: WhyOptions, tools: WhyTools
   const about = { plan, name: studyName(plan), confidence: options.confidence, responses };
   const searching = new ChangeTrials({ ...about, seed: `${options.seed}, search`, traces: "none" }, simulate);
   const found = await searchAdvice(plan, asked, { trials: searching, response, little, days });
-  say(`${found.finalists.length} of them on ${options.replications} days of their own.`);
+  say(`Trying the best ${found.finalists.length} on ${options.replications} new days.`);
   const own = new ChangeTrials({ ...about, seed: options.seed, traces: "binned" }, simulate);
   const ownDays = await runUntilTold(own, found.finalists, { response, little, days: options.replications });
   const harms = found.finalists.map((change) => ({ change, harm: finalHarm(plan, [searching, own], change) }));

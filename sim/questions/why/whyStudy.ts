@@ -20,7 +20,7 @@ export function whyResponses(plan: Plan): string[] {
   return [...new Set([whyResponse(plan), "headsPerHour", "finish", "overtime"])];
 }
 
-/** The base alone: what its end of work is owed to. */
+/** Today's plan alone: where its time to the end of work goes. */
 export function whyStudy(plan: Plan, { seed, replications, confidence }: WhyOptions): Study {
   return {
     name: studyName(plan),

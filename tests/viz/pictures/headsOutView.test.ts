@@ -88,5 +88,7 @@ test("overtime is all of it: 18 min with cleaning on a day whose work ended with
   const ending = () => headsOutView(study, study.variants[0]!).description;
   expect(ending()).toContain("Work on the line ended at 13:48, within the shifts.");
   study.plan.cleaningSeconds = 30 * 60;
-  expect(ending()).toContain("Work on the line ended at 13:48 and cleaning at 14:18, 18 min after the last shift.");
+  expect(ending()).toContain(
+    "Work on the line ended at 13:48 and cleaning at 14:18, 18 min after the end of the last shift.",
+  );
 });

@@ -33,7 +33,7 @@ test("no head is lost between the fine bins and the bars", () => {
 test("a long tail is counted in words instead of squeezing the picture", () => {
   const view = viewOf([...Array.from({ length: 999 }, () => 5), 4000], { beyond: 1 });
   expect(view.toSeconds).toBeLessThan(20);
-  expect(view.overflowText).toBe("1 head beyond this axis, the longest 1 h 07 min");
+  expect(view.overflowText).toBe("1 head beyond this axis, the longest 1 h 07");
   expect(view.dayText).toBe("this day: 0.1 % (1 of 1\u202F000 heads)");
 });
 
@@ -85,5 +85,5 @@ test("the share over all simulated days stands first; the day that is drawn is s
 });
 
 test("where the study did not ask for the share, it says so", () => {
-  expect(viewOf([1, 2]).beyondText).toBe("Share over all days: not asked of this study");
+  expect(viewOf([1, 2]).beyondText).toBe("Not among the results that this study asks for");
 });

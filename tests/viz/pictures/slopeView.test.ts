@@ -26,7 +26,7 @@ test("a slope that one run cannot tell has no figure; its reason stands below th
   const { rows, footnotes, description } = viewWith({});
   expect(rows.map(({ name }) => name)).not.toContain("stunning: cycle time");
   expect(footnotes).toEqual([
-    "Not given for stunning: cycle time; stunning: uptime (jam), because stunning breaks down: more work, or less time between stops, adds whole stops, which one day cannot show.",
+    "No figure for stunning: cycle time; stunning: uptime (jam), because stunning breaks down: more work, or less time between stops, adds whole stops, which one day cannot show.",
   ]);
   expect(description).toContain(footnotes[0]);
 });
@@ -36,7 +36,7 @@ test("where one reason stands against all slopes, it is said once instead of the
   const view = slopeView(broken, broken.variants[0]!, broken.variants[0]!.why!);
   expect(view.rows).toEqual([]);
   expect(view.nothing).toBe(
-    "No slope is given, because breaks begin at an hour: a head that just misses one waits for all of it. What a change is worth, only trying it tells.",
+    "What small changes of each time would do is not given, because breaks begin at an hour: a head that just misses one waits for all of it. To see what a change is worth, simulate it.",
   );
   expect(view.description).toBe(view.nothing);
 });

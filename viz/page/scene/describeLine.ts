@@ -1,6 +1,7 @@
 import { type DayCourse, stepAt } from "../../../sim/day/course/index.ts";
 import { formatClock, formatDecimals } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
+import { placesWords } from "./drawStation.ts";
 import { STATE_LABELS } from "./looks.ts";
 import { dangersAt } from "./scene.ts";
 
@@ -14,8 +15,9 @@ export interface StageWords {
 /** What every stage holds and does at `seconds`, one entry a stage in line order. */
 export function stageWordsAt(course: DayCourse, seconds: number): StageWords[] {
   return course.sketch.stages.map((stage, index) => {
-    const heads = formatDecimals(stepAt(course.waiting, index, seconds), 0);
-    const limit = Number.isFinite(stage.places) && stage.places > 0 ? ` of ${formatDecimals(stage.places, 0)}` : "";
+    const waiting = stepAt(course.waiting, index, seconds);
+    const heads = formatDecimals(waiting, 0);
+    const limit = stage.places > 0 ? placesWords(waiting, stage.places) : "";
     const hasPositions = stage.kind !== "dwell" && stage.kind !== "chain";
     return {
       name: isolated(stage.name),

@@ -81,12 +81,18 @@ function drawWords(pen: Pen, scene: Scene, place: StagePlace, top: number): void
   pen.text(x, y, waitingWords(scene, place), { size: SIZE.text * s, fill: "muted", anchor: "middle" });
 }
 
+/** " of 6"; " (6 places)" where a head also waits at an idle position; "" without a limit. */
+export function placesWords(waiting: number, places: number): string {
+  if (!Number.isFinite(places)) return "";
+  return waiting > places ? ` (${formatDecimals(places, 0)} places)` : ` of ${formatDecimals(places, 0)}`;
+}
+
 /** "3 of 5 wait", "12 of 36 inside"; what a number alone cannot tell is drawn. */
 function waitingWords({ course, seconds }: Scene, place: StagePlace): string {
   const { kind, places } = course.sketch.stages[place.stage]!;
   const heads = stepAt(course.waiting, place.stage, seconds);
   const count = formatDecimals(heads, 0);
-  const limit = Number.isFinite(places) ? ` of ${formatDecimals(places, 0)}` : "";
+  const limit = placesWords(heads, places);
   if (kind === "dwell" || kind === "chain") return `${count}${limit} in it`;
   if (kind === "chain station") return `${count} before it`;
   if (place.stage === course.sketch.hanging && course.sketch.supply === "loads") return `${count} in crates`;

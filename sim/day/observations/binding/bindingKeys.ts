@@ -1,6 +1,6 @@
 import type { Cause, PathCell } from "../../engine/index.ts";
 
-/** First part of the keys that tell what a day's end was owed to. */
+/** First part of the keys that tell what the line waited for. */
 export const BOUND = "bound";
 export const SLOPE = "slope";
 export const BOTTLENECK = "bottleneck";

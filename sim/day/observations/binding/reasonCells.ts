@@ -2,7 +2,7 @@ import type { Plan } from "../../../asked/plan/index.ts";
 import type { Cause, PathCell } from "../../engine/index.ts";
 import { type Step, steps, workplace } from "../../line/index.ts";
 
-/** Everything that seconds of the plan's day can be owed to, in line order; more than one day will show. */
+/** Everything that the line may wait for in the plan's day, in line order; more than one day will show. */
 export function reasonCells(plan: Plan): PathCell[] {
   const cell = (cause: Cause, stage = "", detail = ""): PathCell => ({ cause, stage, detail });
   const walks = plan.crews.some(({ walkSeconds }) => walkSeconds > 0);

@@ -17,7 +17,7 @@ export function bottleneckKey(kind: "sole" | "shifting", stage: string): string 
   return `${BOTTLENECK}.${kind}.${stage}`;
 }
 
-/** What the end of work was owed to: seconds by cause at each stage, and each stage's share; then bottleneck shares. */
+/** What the line waited for up to the end of work: seconds by cause at each stage, and each stage's share; then bottleneck shares. */
 export function reasonResponses(plan: Plan): Response[] {
   const names = steps(plan).map(({ name }) => name);
   return [
@@ -72,28 +72,28 @@ function bottleneckOf(stage: string): Response[] {
     );
   return [
     share("sole", "share of the day as the only bottleneck"),
-    share("shifting", "share of the day while the bottleneck moves to it or from it"),
+    share("shifting", "share of the day while the bottleneck was moving to it or from it"),
   ];
 }
 
 const WORDS: Record<Cause, string> = {
   work: "its work",
-  place: "its work, while heads before it waited for a place",
-  people: "its work, while its people had work at more than one place",
+  place: "its work, while it was full and heads before it waited",
+  people: "its work, while its people were busy elsewhere",
   absent: "its work, while people were absent",
   "few people": "its work, with fewer people than positions",
   hold: "its work, while heads were held back",
   walking: "people walking there",
   repair: "repairs",
-  repairer: "waiting for somebody who repairs",
-  "shared breakdown": "the shared breakdown",
-  "shared repairer": "waiting for somebody who repairs the shared breakdown",
-  dwell: "its dwell",
+  repairer: "waiting for somebody to repair it",
+  "shared breakdown": "repairs of",
+  "shared repairer": "somebody to repair",
+  dwell: "the time heads stay in it",
   travel: "the way to the next stage",
-  chain: "the ride along it",
+  chain: "the ride on it",
   "planned stop": "planned stops",
-  help: "waiting for it too long after stunning, and help",
-  emptying: "emptying",
+  help: "help for stunned heads that waited too long",
+  emptying: "emptying of",
   load: "the arrival of",
   arrivals: "heads that arrive one by one",
   "lorry away": "crates that were under way",

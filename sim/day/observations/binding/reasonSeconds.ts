@@ -1,7 +1,7 @@
 import type { BoundSeconds, DayRecord, PathCell } from "../../engine/index.ts";
 
 /**
- * What the end of the day's work was owed to: up to the last work on a head; up to the last head out in a run whose
+ * What the line waited for up to the end of the day's work: up to the last work on a head; up to the last head out in a run whose
  * supply never ends. Null without a binding path.
  */
 export function reasonsOf({ binding }: DayRecord): BoundSeconds[] | null {
@@ -15,7 +15,7 @@ export function accountedSeconds(day: DayRecord): number {
     : day.finishSeconds - day.watchedFromSeconds;
 }
 
-/** Seconds owed to what `wanted` says; null without a binding path. */
+/** Seconds for which the line waited for what `wanted` says; null without a binding path. */
 export function reasonSeconds(day: DayRecord, wanted: (cell: PathCell) => boolean): number | null {
   const reasons = reasonsOf(day);
   if (reasons === null) return null;

@@ -31,8 +31,8 @@ export function slopeKey(of: SlopeOf, { parameter, stage, detail }: Slope): stri
 
 export function slopeLabel(of: SlopeOf, { parameter, stage, detail }: Slope): string {
   const where = [stage, detail].filter((part) => part !== "").join(", ");
-  const what = of === "end" ? "End of work, later by so much" : "Throughput, more by so much";
-  return `${what} for each second more of ${parameter}${where === "" ? "" : ` (${where})`}`;
+  const what = of === "end" ? "ends the day later by" : "changes the throughput by";
+  return `Each extra second of ${parameter}${where === "" ? "" : ` (${where})`} ${what}`;
 }
 
 /**

@@ -39,7 +39,7 @@ export function mixtureCheck(
   const p = standApart(mixture) ? gainP(sample, single, options) : 1;
   const figures = wordsOf(mixture, unit);
   return found(name, p, {
-    told: `Two kinds of work seem to be mixed: ${figures} (${formatP(p)}). Tell them apart (machine and hand, two sizes, two people) and fit each.`,
+    told: `Two kinds of work seem to be mixed: ${figures} (${formatP(p)}). Separate them (machine and hand, two sizes, two people) and fit each.`,
     fine: "One kind of work explains the times well enough.",
   });
 }

@@ -38,6 +38,6 @@ export function outlierCheck(times: readonly Outlier[], unit: string): Check {
   const more = found.length > MAX_SHOWN ? ` and ${found.length - MAX_SHOWN} more` : "";
   return look(
     "outliers",
-    `Far from the others: ${shown.join(", ")}${more}. Kept; take out what was no work of this kind.`,
+    `Far from the others: ${shown.join(", ")}${more}. They are kept; remove what was not this kind of work.`,
   );
 }

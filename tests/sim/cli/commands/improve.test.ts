@@ -37,7 +37,12 @@ describe("gambrel improve", PATIENCE, () => {
     // The answer comes first: the pick with its interval, how sure it is, what was tried; then the study it rests on.
     const page = readFileSync(join(inside, "report.html"), "utf8");
     expect(page).toMatch(/<h2>Answer<\/h2>.*Recommended: stunning.*\d to \d.* at 95\s%, \d+ days\).*Places, against/s);
-    const titles = ["What was chosen, and how surely", "What more of the total brings", "Designs tried", "Results"];
+    const titles = [
+      "What is recommended, and how sure that is",
+      "What a larger total brings",
+      "Arrangements tried",
+      "Results",
+    ];
     const places = titles.map((title) => page.indexOf(`<h2>${title}</h2>`));
     expect(places).toEqual(places.toSorted((a, b) => a - b));
     expect(places[0]).toBeGreaterThan(page.indexOf("<h2>Answer</h2>"));
