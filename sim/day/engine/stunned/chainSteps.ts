@@ -17,9 +17,12 @@ export function nextStepSeconds(day: DayState, care: StunnedState, chain: ChainS
 function standsForStunning(chain: ChainState, from: StageState): boolean {
   if (from.chain !== chain || !from.stopsChain || !isUnfinishedAt(chain, from, from.windowTo - 1)) return false;
   if (chain.wayOut.item !== null) return false;
-  return chain.stations.every(
-    (station) => station === from || !station.stopsChain || !isUnfinishedAt(chain, station, station.windowTo - 1),
-  );
+  const { stations } = chain;
+  for (let rank = 0; rank < stations.length; rank++) {
+    const station = stations[rank]!;
+    if (station !== from && station.stopsChain && isUnfinishedAt(chain, station, station.windowTo - 1)) return false;
+  }
+  return true;
 }
 
 /** A head hangs there that the station has not finished. */
