@@ -26,7 +26,7 @@ export function standsBefore(day: DayState, care: StunnedState, chain: ChainStat
   if (nextStep === Infinity || pauseBegins(day, chain.stage.index) <= until) return Infinity;
   const steps = Math.min(chain.places, stepsUntil(chain, nextStep, until));
   if (steps === 0) return 0;
-  if (vesselIsFull(day, chain.stage) || !hasRoomFor(day, care, chain, steps)) return Infinity;
+  if (vesselIsFull(chain.stage) || !hasRoomFor(day, care, chain, steps)) return Infinity;
   const { stations } = chain;
   let longest = 0;
   for (let rank = 0; rank < stations.length; rank++) {
@@ -86,8 +86,8 @@ function expectedEnd(day: DayState, care: StunnedState, station: StageState, ite
   for (let rank = 0; rank < positions.length; rank++) {
     const position = positions[rank]!;
     const end = position.item === null ? day.now : day.now + secondsLeft(day, care, position);
-    if (position.item === item) return position.stoppages > 0 ? Infinity : end;
-    if (position.stoppages === 0) earliest = Math.min(earliest, end);
+    if (position.item === item) return position.downCauses > 0 ? Infinity : end;
+    if (position.downCauses === 0) earliest = Math.min(earliest, end);
   }
   const begins = Math.max(earliest, comes);
   return peopleStay(day, station, begins) ? begins + care.meanSeconds[station.index]! : Infinity;

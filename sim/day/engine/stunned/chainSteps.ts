@@ -8,7 +8,7 @@ const ROUNDING = 1e-9;
 
 /** When the chain makes its next step if nothing holds it; Infinity while it stands. */
 export function nextStepSeconds(day: DayState, care: StunnedState, chain: ChainState): number {
-  if (chain.stops > 0 || chain.pauses > 0) return Infinity;
+  if (chain.downCauses > 0 || chain.pauses > 0) return Infinity;
   if (!chain.isDue) return day.calendar.times[chain.slot]!;
   return standsForStunning(chain, care.from) ? day.now + care.meanSeconds[care.from.index]! : Infinity;
 }

@@ -20,11 +20,11 @@ export function freePlaces(day: DayState, care: StunnedState, stage: StageState,
 }
 
 /** Hooks fill one after another; one that is begun has places left. */
-function unreserved({ places, headsPerHook, occupancy, cameIn, wentOut }: StageState): number {
+function unreserved({ places, headsPerHook, occupancy, headsEntered, headsLeft }: StageState): number {
   if (headsPerHook === 1) return places - occupancy;
   const hooks =
-    Math.floor(places / headsPerHook) - Math.floor(cameIn / headsPerHook) + Math.floor(wentOut / headsPerHook);
-  return Math.max(0, hooks * headsPerHook - (cameIn % headsPerHook));
+    Math.floor(places / headsPerHook) - Math.floor(headsEntered / headsPerHook) + Math.floor(headsLeft / headsPerHook);
+  return Math.max(0, hooks * headsPerHook - (headsEntered % headsPerHook));
 }
 
 function inHandElsewhere(care: StunnedState, target: StageState, by: StageState): number {

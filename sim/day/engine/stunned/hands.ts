@@ -50,7 +50,7 @@ function addAtWork(day: DayState, care: StunnedState, crew: CrewState, here: Sta
     const walk = stations[row] === here ? 0 : crew.walkSeconds;
     for (let rank = 0; rank < positions.length; rank++) {
       const position = positions[rank]!;
-      if (position.crew !== crew || position.stoppages > 0 || position.breaksSeen < crew.breaksBegun) continue;
+      if (position.crew !== crew || position.downCauses > 0 || position.breaksSeen < crew.breaksBegun) continue;
       const free = day.now + secondsLeft(day, care, position) + walk;
       for (let person = 0; person < people; person++) freeAt.insert(free);
     }

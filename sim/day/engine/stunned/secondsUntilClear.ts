@@ -160,7 +160,7 @@ function findFree(day: DayState, care: StunnedState, { positions }: StageState, 
   ends.clear();
   for (let rank = 0; rank < positions.length; rank++) {
     const position = positions[rank]!;
-    if (position.stoppages > 0) continue;
+    if (position.downCauses > 0) continue;
     if (position.item === null) free.push(day.now);
     else ends.insert(endOf(day, care, position));
   }
@@ -175,7 +175,7 @@ function endOf(day: DayState, care: StunnedState, position: PositionState): numb
 function hasGateFor(day: DayState, { gates }: StageState, heads: number): boolean {
   for (let row = 0; row < gates.length; row++) {
     const gate = gates[row]!;
-    if (day.between[gate]!.heads + heads > day.gates.atMost[gate]!) return false;
+    if (day.headsInGate[gate]!.heads + heads > day.gates.atMost[gate]!) return false;
   }
   return true;
 }
@@ -184,10 +184,10 @@ function hasGateFor(day: DayState, { gates }: StageState, heads: number): boolea
 function hasVesselFor(day: DayState, stage: StageState, heads: number): boolean {
   const { productVessel, productShare } = day.stages;
   for (let row = stage.productFrom; row < stage.productTo; row++) {
-    const vessel = productVessel[row]!;
-    if (vessel < 0 || !day.vessels.stops[vessel]) continue;
+    const vessel = day.vesselAt[productVessel[row]!];
+    if (!vessel?.stopsFeeders) continue;
     const perHead = productShare[row]! * meanLiveKg(day);
-    if (day.vesselKg[vessel]! + (heads - 1) * perHead >= day.vessels.capacityKg[vessel]!) return false;
+    if (vessel.kg + (heads - 1) * perHead >= vessel.capacityKg) return false;
   }
   return true;
 }
