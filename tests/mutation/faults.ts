@@ -390,7 +390,7 @@ export const FAULTS: Fault[] = [
         replace: "    if (++breakdown.runningStages < breakdown.runningLeast) continue;\n",
       },
     ],
-    checks: ["breakdownClocks"],
+    checks: ["sim/day/engine/sharedBreakdowns"],
   },
   {
     name: "the hold before stunning takes heads at sticking for done",
