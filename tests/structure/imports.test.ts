@@ -64,7 +64,7 @@ const ENTRIES = [
   "viz/page/worker/pageWorker.ts",
 ];
 /** Its reason stands at the head of stageState.ts. */
-const RING = ["stageState", "positionState", "chainState", "crewState"].map(
+const RING = ["stageState", "positionState", "chainState", "crewState", "vesselState", "breakdownState"].map(
   (name) => `sim/day/engine/state/${name}.ts`,
 );
 

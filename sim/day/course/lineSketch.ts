@@ -115,7 +115,7 @@ function kindOf({ stages }: CompiledLine, stage: number): StageSketch["kind"] {
 }
 
 /** The first stage that sends heads to this one by itself: diverted, outside a machine's weights, or unfinished. */
-function senderOf({ stages, chains, failures }: CompiledLine, to: number): number {
+function senderOf({ stages, chains, breakdowns }: CompiledLine, to: number): number {
   for (let stage = 0; stage < stages.count; stage++) {
     if (stages.weightElse[stage] === to) return stage;
     for (let row = stages.branchFrom[stage]!; row < stages.branchFrom[stage + 1]!; row++) {
@@ -124,8 +124,8 @@ function senderOf({ stages, chains, failures }: CompiledLine, to: number): numbe
   }
   const chain = chains.unfinishedTo.indexOf(to);
   if (chain >= 0) return chains.stage[chain]!;
-  const unit = failures.headTo.indexOf(to);
-  return unit >= 0 ? failures.stage[unit]! : -1;
+  const unit = breakdowns.headTo.indexOf(to);
+  return unit >= 0 ? breakdowns.stage[unit]! : -1;
 }
 
 function chainSketches({ chains }: CompiledLine): ChainSketch[] {

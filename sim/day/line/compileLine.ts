@@ -1,4 +1,5 @@
 import { CREW_RULES, MOMENTS, type Plan, type Point } from "../../asked/plan/plan.ts";
+import { compileBreakdowns } from "./compileBreakdowns.ts";
 import { compileCalendar } from "./compileCalendar.ts";
 import {
   BLED,
@@ -13,7 +14,6 @@ import {
   STUNNED,
   type VesselColumns,
 } from "./compiledLine.ts";
-import { compileFailures } from "./compileFailures.ts";
 import { compileGates, compileLimits, compilePoints } from "./compileLimits.ts";
 import { productsOf } from "./compileProducts.ts";
 import { compileSlots } from "./compileSlots.ts";
@@ -35,14 +35,14 @@ export function compileLine(plan: Plan): CompiledLine {
   const sectionNames = sectionsOf(plan);
   const destinationNames = destinationsOf(plan);
   const stages = compileStages(plan, all, sectionNames, destinationNames);
-  const failures = compileFailures(plan, all, stages);
+  const breakdowns = compileBreakdowns(plan, all, stages);
   const positions = compilePositions(all, stages);
   const chains = compileChains(all);
   const vessels = compileVessels(plan, all);
   return {
     stages,
     positions,
-    failures,
+    breakdowns,
     chains,
     vessels,
     crews: compileCrews(plan, all),
@@ -51,7 +51,7 @@ export function compileLine(plan: Plan): CompiledLine {
     limits: compileLimits(plan),
     gates: compileGates(plan, all),
     stunned: compileStunned(plan, all),
-    slots: compileSlots(plan, { stages, positions, failures, chains, vessels }),
+    slots: compileSlots(plan, { stages, positions, breakdowns, chains, vessels }),
     supply: compileSupply(plan, all),
     killLine: compileKillLine(plan, all),
     sectionNames,
@@ -95,7 +95,7 @@ function compileVessels(plan: Plan, all: Step[]): VesselColumns {
     emptyAtKg: Float64Array.from(plan.vessels, (vessel) => vessel.emptyAtKg),
     emptyingSeconds: Float64Array.from(plan.vessels, (vessel) => vessel.emptyingSeconds),
     crew: Int32Array.from(plan.vessels, (vessel) => crews.indexOf(vessel.crew ?? "")),
-    stops: Int8Array.from(plan.vessels, (vessel) => (vessel.whenFull === "stop" ? 1 : 0)),
+    stopsFeeders: Int8Array.from(plan.vessels, (vessel) => (vessel.whenFull === "stop" ? 1 : 0)),
     slot: new Int32Array(plan.vessels.length).fill(-1),
     feederFrom: rowRanges(feeders.map((list) => list.length)),
     feeder: Int32Array.from(feeders.flat()),
@@ -122,7 +122,7 @@ function compileChains(all: Step[]): ChainColumns {
       const station = onChain(step);
       return station === null ? -1 : station.at + station.window;
     }),
-    stops: Int8Array.from(all, (step) => (onChain(step)?.ifUnfinished === "stop" ? 1 : 0)),
+    stopsChain: Int8Array.from(all, (step) => (onChain(step)?.ifUnfinished === "stop" ? 1 : 0)),
   };
 }
 

@@ -87,15 +87,15 @@ export function compileStages(plan: Plan, all: Step[], sections: string[], desti
 
 export function compilePositions(all: Step[], stages: StageColumns): PositionColumns {
   const stage = all.flatMap((step, index) => new Array<number>(workplace(step).positions).fill(index));
-  const ownFailures = stage.map((index) => workplace(all[index]!).breakdowns.filter(isOwn).length);
+  const ownBreakdowns = stage.map((index) => workplace(all[index]!).breakdowns.filter(isOwn).length);
   return {
     count: stages.positionFrom[stages.count]!,
     stage: Int32Array.from(stage),
-    ownFailureFrom: rowRanges(ownFailures),
+    ownBreakdownFrom: rowRanges(ownBreakdowns),
   };
 }
 
-/** Failures on working time that stop one position alone need no slot of their own: the position's slot serves. */
+/** Breakdowns on working time that stop one position alone need no slot of their own: the position's slot serves. */
 export function isOwn(breakdown: { clock: string; scope: string }): boolean {
   return breakdown.clock === "running" && breakdown.scope === "position";
 }

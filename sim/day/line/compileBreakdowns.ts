@@ -1,5 +1,5 @@
 import type { Breakdown, Plan, SharedBreakdown } from "../../asked/plan/plan.ts";
-import type { FailureColumns, StageColumns } from "./compiledLine.ts";
+import type { BreakdownColumns, StageColumns } from "./compiledLine.ts";
 import { isOwn } from "./compileStages.ts";
 import { rowRanges } from "./rowRanges.ts";
 import { type Step, workplace } from "./steps.ts";
@@ -12,10 +12,10 @@ interface Unit {
 }
 
 /**
- * Failure units: first those of single positions on working time, in position order, then those with slots of their own,
+ * Breakdown units, things that break by themselves: first those of single positions on working time, in position order, then those with slots of their own,
  * those that stop several stages at once last.
  */
-export function compileFailures(plan: Plan, all: Step[], stages: StageColumns): FailureColumns {
+export function compileBreakdowns(plan: Plan, all: Step[], stages: StageColumns): BreakdownColumns {
   const crews = plan.crews.map((crew) => crew.name);
   const headTo = ({ breakdown }: Unit) =>
     breakdown.headInHand === "resume" ? -1 : stages.names.lastIndexOf(breakdown.headInHand.to);
@@ -24,12 +24,12 @@ export function compileFailures(plan: Plan, all: Step[], stages: StageColumns): 
   const others = units.filter((unit) => !isOwn(unit.breakdown));
   const rows = [...own, ...others];
   const shared = plan.sharedBreakdowns;
-  const stops = shared.map((breakdown) => stoppedStages(breakdown, stages));
+  const stopped = shared.map((breakdown) => stoppedStages(breakdown, stages));
   const breakdowns = [...rows.map((unit) => unit.breakdown), ...shared];
   const clocks = all.map((_, stage) => [
     ...rows.flatMap((unit, row) => (isStationClock(unit, stage) ? [row] : [])),
     ...shared.flatMap(({ clock }, row) =>
-      clock !== "calendar" && stops[row]!.includes(stage) ? [rows.length + row] : [],
+      clock !== "calendar" && stopped[row]!.includes(stage) ? [rows.length + row] : [],
     ),
   ]);
   const withShared = (of: (unit: Unit) => number) =>
@@ -48,10 +48,10 @@ export function compileFailures(plan: Plan, all: Step[], stages: StageColumns): 
     headTo: withShared(headTo),
     slot: new Int32Array(breakdowns.length).fill(-1),
     sharedFrom: rows.length,
-    stopsFrom: rowRanges(stops.map((list) => list.length)),
-    stops: Int32Array.from(stops.flat()),
+    stoppedFrom: rowRanges(stopped.map((list) => list.length)),
+    stopped: Int32Array.from(stopped.flat()),
     runningLeast: Int32Array.from(breakdowns, ({ clock }, row) =>
-      clock === "all running" ? stops[row - rows.length]!.length : 1,
+      clock === "all running" ? stopped[row - rows.length]!.length : 1,
     ),
     stationClockFrom: rowRanges(clocks.map((list) => list.length)),
     stationClock: Int32Array.from(clocks.flat()),

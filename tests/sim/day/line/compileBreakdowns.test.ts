@@ -4,7 +4,7 @@ import { breakdown } from "../../../support/breakdowns.ts";
 import { crew, planOf, saturated, station } from "../../../support/plans.ts";
 import { shared } from "../../../support/sharedBreakdowns.ts";
 
-describe("compileFailures", () => {
+describe("compileBreakdowns", () => {
   it("has a unit for every position or one for the whole station, those on a position's own working time first", () => {
     const line = [
       station("a", 1, { positions: 2, breakdowns: [breakdown(5, 1, { name: "power", scope: "station" })] }),
@@ -13,15 +13,15 @@ describe("compileFailures", () => {
         breakdowns: [breakdown(5, 1), breakdown(9, 1, { name: "air", clock: "calendar" })],
       }),
     ];
-    const { failures, positions } = compileLine(planOf(saturated(1), line));
-    expect(failures.names).toEqual(["jam", "jam", "power", "air", "air"]);
-    expect(failures.ownCount).toBe(2);
-    expect(Array.from(failures.positionFrom)).toEqual([2, 3, 0, 2, 3]);
-    expect(Array.from(failures.positionTo)).toEqual([3, 4, 2, 3, 4]);
-    expect(Array.from(positions.ownFailureFrom)).toEqual([0, 0, 0, 1, 2]);
+    const { breakdowns, positions } = compileLine(planOf(saturated(1), line));
+    expect(breakdowns.names).toEqual(["jam", "jam", "power", "air", "air"]);
+    expect(breakdowns.ownCount).toBe(2);
+    expect(Array.from(breakdowns.positionFrom)).toEqual([2, 3, 0, 2, 3]);
+    expect(Array.from(breakdowns.positionTo)).toEqual([3, 4, 2, 3, 4]);
+    expect(Array.from(positions.ownBreakdownFrom)).toEqual([0, 0, 0, 1, 2]);
     // Only the station-wide one counts the time in which any position works.
-    expect(Array.from(failures.stationClock)).toEqual([2]);
-    expect(Array.from(failures.onRunningTime)).toEqual([1, 1, 1, 0, 0]);
+    expect(Array.from(breakdowns.stationClock)).toEqual([2]);
+    expect(Array.from(breakdowns.onRunningTime)).toEqual([1, 1, 1, 0, 0]);
   });
 
   it("puts what stops several stages last, with its stages in line order and how many of them must run", () => {
@@ -30,13 +30,13 @@ describe("compileFailures", () => {
       shared(["c", "a"], 5, 1, { clock: "all running" }),
       shared(["b", "c"], 5, 1, { name: "power", clock: "calendar" }),
     ];
-    const { failures } = compileLine(planOf(saturated(1), line, { sharedBreakdowns }));
-    expect(failures.names).toEqual(["jam", "board", "power"]);
-    expect(failures.sharedFrom).toBe(1);
-    expect(Array.from(failures.stops)).toEqual([0, 2, 1, 2]);
-    expect(Array.from(failures.runningLeast)).toEqual([1, 2, 1]);
-    expect(Array.from(failures.stationClockFrom)).toEqual([0, 1, 1, 2]);
-    expect(Array.from(failures.onRunningTime)).toEqual([1, 1, 0]);
+    const { breakdowns } = compileLine(planOf(saturated(1), line, { sharedBreakdowns }));
+    expect(breakdowns.names).toEqual(["jam", "board", "power"]);
+    expect(breakdowns.sharedFrom).toBe(1);
+    expect(Array.from(breakdowns.stopped)).toEqual([0, 2, 1, 2]);
+    expect(Array.from(breakdowns.runningLeast)).toEqual([1, 2, 1]);
+    expect(Array.from(breakdowns.stationClockFrom)).toEqual([0, 1, 1, 2]);
+    expect(Array.from(breakdowns.onRunningTime)).toEqual([1, 1, 0]);
   });
 
   it("names the crew that repairs and the stage that takes the head in hand", () => {
@@ -45,8 +45,8 @@ describe("compileFailures", () => {
       station("b", 1, { breakdowns: [breakdown(5, 1)] }),
       station("trim", 1, { offLine: true }),
     ];
-    const { failures } = compileLine(planOf(saturated(1), line, { crews: [crew("others", 1), crew("fitters", 1)] }));
-    expect(Array.from(failures.crew)).toEqual([1, -1]);
-    expect(Array.from(failures.headTo)).toEqual([2, -1]);
+    const { breakdowns } = compileLine(planOf(saturated(1), line, { crews: [crew("others", 1), crew("fitters", 1)] }));
+    expect(Array.from(breakdowns.crew)).toEqual([1, -1]);
+    expect(Array.from(breakdowns.headTo)).toEqual([2, -1]);
   });
 });
