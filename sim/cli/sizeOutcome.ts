@@ -12,6 +12,7 @@ import {
   formatShare,
   textTable,
 } from "../text/units/index.ts";
+import { counted } from "./terminal.ts";
 
 const MINUTE = 60;
 
@@ -27,7 +28,7 @@ export function answerLines(designs: readonly PlantDesign[], results: StudyResul
       ? `ends work at ${formatClock(end)}, before the shift does at ${by}`
       : `ends work at ${formatClock(end)}, ${minutes(late)} after the shift`;
   return [
-    `${capital(alternative)}: ${people} people in each shift; in ${days} simulated days it ${doing}, on average.`,
+    `${capital(alternative)}: ${counted(people, "person", "people")} in each shift; in ${counted(days, "simulated day")} it ${doing}, on average.`,
     ...fewerPeople(designs, results),
     ...brokenLimits(designs, results),
   ];
@@ -45,7 +46,7 @@ function fewerPeople(designs: readonly PlantDesign[], results: StudyResults): st
       : `${minutes(Math.abs(later))} ${later > 0 ? "later" : "earlier"}`;
   const busiest = fewest.crews.reduce((most, crew) => (crew.load > most.load ? crew : most));
   return [
-    `${capital(fewest.alternative)}: ${fewest.people} people, ${designs[0]!.people - fewest.people} fewer, end ${when}; the busiest, ${busiest.name}, is at a load of ${formatShare(busiest.load)}.`,
+    `${capital(fewest.alternative)}: ${counted(fewest.people, "person", "people")}, ${designs[0]!.people - fewest.people} fewer, end ${when}; the busiest, ${busiest.name}, is at a load of ${formatShare(busiest.load)}.`,
   ];
 }
 
@@ -122,7 +123,7 @@ export function outcomeLines({ estimate, rate, needed, plan, crates }: PlantDesi
       ...rows,
     ]),
     ...textTable([["", "needed", "estimate"], hung]),
-    `Narrowest by itself: ${estimate.line.ceilings[0]?.what ?? "-"}. In the estimate a pooled post walks for every head. The loads bring ${crates.heads - rate.headsPerDay} heads more than the day asks for.`,
+    `Narrowest by itself: ${estimate.line.ceilings[0]?.what ?? "-"}. In the estimate a pooled post walks for every head. The loads bring ${counted(crates.heads - rate.headsPerDay, "head")} more than the day asks for.`,
     `${late} of ${results.study.replications} simulated days ran into overtime, cleaning included.`,
     ...(Array.isArray(plan.gates) && plan.gates.length > 0
       ? [
