@@ -34,7 +34,7 @@ console.log(`${design.people} people in each shift at ${design.stations.length} 
 
 // Its plan simulated in two threads: the same results as in one, to the bit.
 const { study } = readStudy(
-  { name: "The plant as sized", plan: "plan.json", replications: 32, responses: ["headsPerHour"] },
+  { name: "The plant as sized", plan: "plan.json", replications: 16, responses: ["headsPerHour"] },
   { readText: () => JSON.stringify(design.plan) },
 );
 const sized = await runStudy(study!, { ...made, runner: inThreads(2) });
