@@ -2,7 +2,7 @@ import { openPlan } from "./openPlan.ts";
 import * as state from "./state.ts";
 
 /** Far more than any plan, far less than would stop the page. */
-const MOST_BYTES = 5_000_000;
+const MAX_BYTES = 5_000_000;
 
 /** Opens the one plan among the files, with the CSV files beside it. What cannot be is told, and changes nothing. */
 export async function openFiles(files: readonly File[]): Promise<void> {
@@ -22,9 +22,9 @@ export async function openFiles(files: readonly File[]): Promise<void> {
 
 function problemOf(files: readonly File[], plans: readonly File[]): string | null {
   if (files.length === 0) return null;
-  const large = files.find(({ size }) => size > MOST_BYTES);
+  const large = files.find(({ size }) => size > MAX_BYTES);
   if (large !== undefined)
-    return `${large.name} has more than ${MOST_BYTES / 1e6} MB; a plan has a few thousand lines at most.`;
+    return `${large.name} has more than ${MAX_BYTES / 1e6} MB; a plan has a few thousand lines at most.`;
   if (plans.length === 1) return null;
   return plans.length === 0 ? "There is no plan among these files; a plan is a JSON file." : "Open one plan at a time.";
 }
