@@ -6,7 +6,7 @@ import { BaseSequencer, type TestSpecification } from "vitest/node";
  */
 export const SLOW = [
   "page/livePage",
-  "sim/cli/simulateStudy",
+  "sim/cli/simulate",
   "sim/questions/calibrate/noticeableFigures",
   "fresh/workedPath",
   "sim/days/run/queue/onQueue",
