@@ -13,7 +13,16 @@ import { FAULTS, type Fault } from "./faults.ts";
  */
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
-const COPIED = ["sim", "viz", "tests", "experiments", "package.json", "tsconfig.json", "vitest.config.ts"];
+const COPIED = [
+  "sim",
+  "viz",
+  "tests",
+  "experiments",
+  "package.json",
+  "tsconfig.json",
+  "tsconfig.build.json",
+  "vitest.config.ts",
+];
 
 interface Outcome {
   fault: string;
@@ -75,7 +84,7 @@ function applyEdit(name: string, { file, find, replace }: Fault["edits"][number]
 }
 
 /** A fault must be wrong, not broken: a program that cannot even run would be caught by anything. */
-const BROKEN = /ReferenceError|SyntaxError|Transform failed|is not a function/;
+const BROKEN = /ReferenceError|SyntaxError|Transform failed|nothing was built|is not a function/;
 
 function fails(folder: string, file: string): boolean {
   const { status, stdout, stderr } = spawnSync("npx", ["vitest", "run", file, "--bail", "1"], {

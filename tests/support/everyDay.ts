@@ -12,7 +12,7 @@ const PART = 20;
  * times as fast as among the tests: values of the keys, by plan and day.
  */
 export function everyDay(): (plans: readonly Plan[], keys: string[], days: number) => Promise<(number | null)[][][]> {
-  const pool = stayingThreads<EveryDay, (number | null)[][][]>("./everyDayThread.ts");
+  const pool = stayingThreads<EveryDay, (number | null)[][][]>("everyDayThread");
   return async (plans, keys, days) => {
     const common = { keys, procedure: PLAIN_PROCEDURE, traces: "none", check: false, mostEvents: MAX_EVENTS } as const;
     const parts = Array.from({ length: Math.ceil(plans.length / PART) }, (_, part) =>
