@@ -1,6 +1,6 @@
 // What surrounds the data
-export type { ChartContext } from "./chartContext.ts";
-export { type ChartFrame, type ChartWords, chartFrame, emptyChart, LINE_HEIGHT, TEXT_SIZE } from "./chartFrame.ts";
+
+export { type ChartContext, type ChartFrame, type ChartWords, chartFrame, emptyChart } from "./chartFrame.ts";
 export {
   clockAt,
   clockTicksFor,
@@ -10,17 +10,21 @@ export {
   type PauseBand,
   type TimeScale,
 } from "./clockAxis.ts";
+export { type DayFrame, type DayScene, dayFrame, drawDayPlot, finishDay } from "./dayFrame.ts";
+
 // Text
-export { drawText, type TextStyle } from "./drawText.ts";
+
+export { drawText, LINE_HEIGHT, readable, type TextStyle } from "./drawText.ts";
 export { type Quantity, quantityLabel, quantityTicks } from "./quantity.ts";
-export { readable } from "./readable.ts";
 export { isolated, safeText } from "./safeText.ts";
 export type { Defs, Group, Svg } from "./selections.ts";
 export { spreadLabels } from "./spreadLabels.ts";
 export { svgText } from "./svgText.ts";
 export { type Texture, textureFill } from "./textures.ts";
 export { textWidth } from "./textWidth.ts";
+
 // Colours and textures
+
 export {
   CHART_CLASS,
   chartStyleSheet,
@@ -32,6 +36,5 @@ export {
   type ThemeName,
   themeColours,
 } from "./theme.ts";
-export { timePlot, timeScale } from "./timeScale.ts";
 export { drawBottomAxis, drawLeftAxis } from "./valueAxis.ts";
 export { wrapText } from "./wrapText.ts";

@@ -17,7 +17,7 @@ import {
   textWidth,
   wrapText,
 } from "../frame/index.ts";
-import { drawFootnote, drawKey } from "../marks/index.ts";
+import { drawKey } from "../marks/index.ts";
 import {
   CAUSE_KINDS,
   causeWords,
@@ -29,6 +29,7 @@ import {
   spanEstimate,
   timesEstimate,
 } from "../words/index.ts";
+import { type ChartTable, secondsColumn, textColumn } from "./chartTable.ts";
 import { drawFigures, figureGutter } from "./response.ts";
 
 /** What one cause at one stage added to the day. */
@@ -127,13 +128,13 @@ export function bindingChart(columns: BindingColumns, context: ChartContext): SV
     .domain([0, most * 1.02 || 1])
     .range([frame.left + gutter, frame.right - figures]);
   const quantity = { kind: "duration", label: "time waited for it" } as const;
-  const end = drawBottomAxis(frame.body, value, quantity, top, bottom, frame.colour);
+  const end = drawBottomAxis(frame, value, quantity, { top, y: bottom });
   columns.rows.forEach((row, index) => {
     drawCause(frame, row, gutter - 10, top + index * ROW);
     drawBar(frame, row, fills.get(row.kind)!, value, top + index * ROW);
     drawFigures(frame, row.text, top + (index + 0.5) * ROW, figures - 12);
   });
-  return frame.finish(drawFootnote(frame, columns.footnote, end));
+  return frame.finish(end, columns.footnote);
 }
 
 /** Six fills and seven textures: no two of the first 42 kinds look the same. */
@@ -176,4 +177,17 @@ function drawBar(frame: ChartFrame, row: BindingRow, fill: string, value: (v: nu
     const whisker = group.append("path").attr("d", `M${from},${y - 4}v8M${from},${y}H${to}M${to},${y - 4}v8`);
     whisker.attr("fill", "none").attr("stroke", frame.colour("ink")).attr("stroke-width", 1.4);
   }
+}
+
+export function bindingTable(columns: BindingColumns): ChartTable {
+  return {
+    columns: [
+      textColumn("stage"),
+      textColumn("cause"),
+      secondsColumn("time"),
+      secondsColumn("low"),
+      secondsColumn("high"),
+    ],
+    rows: columns.rows.map((row) => [row.stage, row.cause, row.seconds, row.low, row.high]),
+  };
 }

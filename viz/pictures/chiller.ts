@@ -3,26 +3,23 @@ import { formatDecimals } from "../../sim/text/units/index.ts";
 import type { StageRecord, StepTrace, StudyResults, VariantResults } from "../contract.ts";
 import {
   type ChartContext,
-  type ChartFrame,
   type ChartWords,
-  chartFrame,
   clockAt,
-  drawClockAxis,
-  drawClockGrid,
+  type DayFrame,
+  type DayScene,
+  dayFrame,
+  drawDayPlot,
   drawLeftAxis,
-  drawPauses,
   drawText,
   emptyChart,
+  finishDay,
   isolated,
-  type PauseBand,
-  type TimeScale,
-  timePlot,
-  timeScale,
   wrapText,
 } from "../frame/index.ts";
-import { drawFootnote, drawTrace, type TraceColumns } from "../marks/index.ts";
+import { drawTrace, type TraceColumns } from "../marks/index.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
 import { traceColumns } from "./queue.ts";
+import { plain, scene, type TimeReadings } from "./timeReadings.ts";
 
 /** What a chiller holds, or the heat it has to carry off, over the day. */
 export interface ChillerPanel {
@@ -35,10 +32,7 @@ export interface ChillerPanel {
   capacityText: string;
 }
 
-export interface ChillerColumns extends ChartWords {
-  startClockSeconds: number;
-  endSeconds: number;
-  pauses: readonly PauseBand[];
+export interface ChillerColumns extends ChartWords, DayScene {
   panels: readonly ChillerPanel[];
   footnote: string;
 }
@@ -141,35 +135,25 @@ function peakWords(trace: StepTrace | undefined, start: number): string {
 /** The fill of a chiller against its places, and below it the heat that comes out of the carcasses. */
 export function chillerChart(columns: ChillerColumns, context: ChartContext): SVGSVGElement {
   if (columns.panels.length === 0) return emptyChart(columns, columns.footnote, context);
-  const frame = chartFrame(columns, context);
-  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - RIGHT_GUTTER);
+  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER });
   let top = frame.top;
   for (const panel of columns.panels) {
-    drawChillerPanel(frame, panel, columns, time, top + 36);
+    drawChillerPanel(frame, panel, top + 36);
     top += PANEL + 48;
   }
-  timePlot(frame, frame.top + 36, top - 12);
-  const end = drawClockAxis(frame.body, time, columns.startClockSeconds, top - 10, frame.colour);
-  return frame.finish(drawFootnote(frame, columns.footnote, end));
+  return finishDay(frame, top - 10, columns.footnote);
 }
 
-function drawChillerPanel(
-  frame: ChartFrame,
-  panel: ChillerPanel,
-  columns: ChillerColumns,
-  time: TimeScale,
-  top: number,
-): void {
+function drawChillerPanel(frame: DayFrame, panel: ChillerPanel, top: number): void {
   const floor = top + PANEL;
-  const [left, right] = time.range() as [number, number];
+  const { left, right } = frame.plot;
   const value = scaleLinear()
     .domain([0, Math.max(panel.largest, panel.capacity ?? 0) * 1.04 || 1])
     .range([floor, top]);
-  drawPauses(frame.body, columns.pauses, time, top, floor, frame.colour("pause"), frame.colour("muted"));
-  drawClockGrid(frame.body, time, columns.startClockSeconds, top, floor, frame.colour);
+  drawDayPlot(frame, top, floor);
   const quantity = { kind: "number", label: panel.label, unit: panel.unit } as const;
-  drawLeftAxis(frame.body, value, quantity, left, right, top - 22, frame.colour);
-  drawTrace(frame, frame.body, panel.trace, columns.endSeconds, time, value);
+  drawLeftAxis(frame, value, quantity, { left, right, labelY: top - 22 });
+  drawTrace(frame, frame.body, panel.trace, value);
   frame.body.append("path").attr("d", `M${left},${floor}H${right}`).attr("stroke", frame.colour("rule"));
   if (panel.capacity !== null) {
     const line = frame.body.append("path").attr("d", `M${left},${value(panel.capacity).toFixed(1)}H${right}`);
@@ -180,4 +164,8 @@ function drawChillerPanel(
   wrapText(panel.capacityText, RIGHT_GUTTER - 10, 11, 3).forEach((text, i) => {
     drawText(frame.body, right + 8, labelY + i * 14, text, { fill });
   });
+}
+
+export function chillerReadings(columns: ChillerColumns): TimeReadings {
+  return { ...scene(columns), series: columns.panels.map(({ label, unit, trace }) => plain(label, unit, trace)) };
 }

@@ -1,13 +1,6 @@
 import type { StudyResults, VariantResults } from "../contract.ts";
-import { isolated, type PauseBand } from "../frame/index.ts";
+import { type DayScene, isolated } from "../frame/index.ts";
 import { quoted } from "../words/index.ts";
-
-/** What every picture of a day shares. */
-export interface DayScene {
-  startClockSeconds: number;
-  endSeconds: number;
-  pauses: PauseBand[];
-}
 
 export function dayScene(results: StudyResults, variant: VariantResults): DayScene {
   return {

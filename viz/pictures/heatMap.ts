@@ -14,7 +14,8 @@ import {
   wrapText,
 } from "../frame/index.ts";
 import { estimateWords, observationsWords, type ResponseFormat, ranking, studyFormat } from "../words/index.ts";
-import { describeVariants } from "./describeVariants.ts";
+import { type ChartTable, quantityCell, quantityUnit, textColumn } from "./chartTable.ts";
+import { describeVariants } from "./response.ts";
 
 /** What one pair of levels gave; at most one cell for each pair. */
 export interface HeatMapCell {
@@ -41,6 +42,13 @@ export interface HeatMapColumns extends ChartWords {
   quantity: Quantity;
   /** Words for the two ends of the shading, low and high value. */
   ends: readonly [string, string];
+}
+
+/** Upper left corner and width of a cell, pixels. */
+interface CellPlace {
+  x: number;
+  y: number;
+  width: number;
 }
 
 const GUTTER = 150;
@@ -156,7 +164,7 @@ export function heatMapChart(columns: HeatMapColumns, context: ChartContext): SV
   for (const cell of columns.cells) {
     const share = high > low ? (cell.value - low) / (high - low) : 0.5;
     const opacity = SHADES[Math.min(SHADES.length - 1, Math.floor(share * SHADES.length))]!;
-    drawCell(frame, cell, left + cell.column * width, top + cell.row * CELL, width, opacity);
+    drawCell(frame, cell, { x: left + cell.column * width, y: top + cell.row * CELL, width }, opacity);
   }
   return frame.finish(top + columns.rowLevels.length * CELL);
 }
@@ -200,7 +208,8 @@ function drawLevels(frame: ChartFrame, columns: HeatMapColumns, left: number, wi
   });
 }
 
-function drawCell(frame: ChartFrame, cell: HeatMapCell, x: number, y: number, width: number, opacity: number): void {
+function drawCell(frame: ChartFrame, cell: HeatMapCell, place: CellPlace, opacity: number): void {
+  const { x, y, width } = place;
   const group = readable(frame.body, cell.words);
   const marked = cell.mark !== "";
   const inset = marked ? 1.5 : 0;
@@ -221,4 +230,26 @@ function drawCell(frame: ChartFrame, cell: HeatMapCell, x: number, y: number, wi
     const bold = line === cell.text;
     drawText(group, middle, first + i * 14, fitting, { anchor: "middle", bold, size: bold ? 12 : 11 });
   });
+}
+
+export function heatMapTable(columns: HeatMapColumns): ChartTable {
+  const { quantity } = columns;
+  // About a time of day there is a span of time.
+  const about = quantity.kind === "clock" ? ({ kind: "duration", label: quantity.label } as const) : quantity;
+  return {
+    columns: [
+      textColumn(columns.columnName),
+      textColumn(columns.rowName),
+      { name: "mean", unit: quantityUnit(quantity) },
+      { name: "half of its interval", unit: quantityUnit(about) },
+      textColumn("mark"),
+    ],
+    rows: columns.cells.map((cell) => [
+      columns.columnLevels[cell.column]!,
+      columns.rowLevels[cell.row]!,
+      quantityCell(quantity, cell.value),
+      quantityCell(about, cell.halfWidth),
+      cell.mark,
+    ]),
+  };
 }

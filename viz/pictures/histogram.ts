@@ -107,8 +107,8 @@ export function histogramChart(columns: HistogramColumns, context: ChartContext)
     .domain([0, Math.max(...tallest(columns))])
     .nice()
     .range([floor, top]);
-  drawLeftAxis(frame.body, y, { kind: "share", label: "share in each bar" }, left, right, top - 12, frame.colour);
-  const bottom = drawBottomAxis(frame.body, x, columns.quantity, floor, floor, frame.colour);
+  drawLeftAxis(frame, y, { kind: "share", label: "share in each bar" }, { left, right, labelY: top - 12 });
+  const bottom = drawBottomAxis(frame, x, columns.quantity, { y: floor });
   for (const { from, to, share } of columns.bins) {
     if (share <= 0) continue;
     const bar = frame.body.append("rect").attr("x", (x(from) + 0.5).toFixed(1));

@@ -57,8 +57,8 @@ export function probabilityChart(columns: ProbabilityColumns, context: ChartCont
   const all = points.flatMap(({ fitted, observed, low, high }) => [fitted, observed, low ?? fitted, high ?? fitted]);
   const x = padded(points.map(({ fitted }) => fitted)).range([left, right]);
   const y = padded(all).range([floor, top]);
-  drawLeftAxis(frame.body, y, columns.observed, left, right, top - 12, frame.colour);
-  const bottom = drawBottomAxis(frame.body, x, columns.fitted, top, floor, frame.colour);
+  drawLeftAxis(frame, y, columns.observed, { left, right, labelY: top - 12 });
+  const bottom = drawBottomAxis(frame, x, columns.fitted, { top, y: floor });
   const banded = points.filter(({ low, high }) => low !== null && high !== null);
   if (banded.length > 1) {
     const ring = [

@@ -3,6 +3,7 @@ import type { SlopeEstimate, StudyResults, VariantResults, Why } from "../contra
 import type { ChartContext, ChartWords } from "../frame/index.ts";
 import { rankedSlopes, slopeName, timesEstimate, withheldWords } from "../words/index.ts";
 import { whyScope } from "./binding.ts";
+import { type ChartTable, textColumn } from "./chartTable.ts";
 import { differenceChart } from "./difference.ts";
 
 /** How the end of work moves with one mean time, near today's value. */
@@ -91,4 +92,12 @@ export function slopeChart({ rows, ...words }: SlopeColumns, context: ChartConte
     },
     context,
   );
+}
+
+export function slopeTable(columns: SlopeColumns): ChartTable {
+  const slope = (name: string) => ({ name, unit: "s for 0.1 s more" });
+  return {
+    columns: [textColumn("time"), slope("end of work"), slope("low"), slope("high")],
+    rows: columns.rows.map((row) => [row.name, row.secondsPerTenth, row.low, row.high]),
+  };
 }

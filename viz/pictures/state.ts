@@ -1,27 +1,27 @@
-import { formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
+import { formatClock, formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { STATES, StageRecord, StateTrace, StudyResults, VariantResults } from "../contract.ts";
 import {
   type ChartContext,
-  type ChartFrame,
   type ChartWords,
-  chartFrame,
-  drawClockAxis,
-  drawPauses,
+  type DayFrame,
+  type DayScene,
+  dayFrame,
+  drawDayPlot,
   drawText,
   emptyChart,
+  finishDay,
+  type Group,
   isolated,
   type Paint,
-  type PauseBand,
   type Texture,
-  type TimeScale,
   textureFill,
-  timePlot,
-  timeScale,
   wrapText,
 } from "../frame/index.ts";
-import { drawFootnote, drawKey, stepBandPath } from "../marks/index.ts";
+import { drawKey, stepBandPath } from "../marks/index.ts";
 import { OWN_TIME_WORDS } from "../words/index.ts";
+import { type Cell, type ChartTable, textColumn } from "./chartTable.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
+import { meansOnly, scene, type TimeReadings, type TimeSeries } from "./timeReadings.ts";
 
 export interface StateRow {
   name: string;
@@ -39,11 +39,8 @@ export interface StateRow {
   note: readonly string[];
 }
 
-export interface StateColumns extends ChartWords {
-  startClockSeconds: number;
-  endSeconds: number;
+export interface StateColumns extends ChartWords, DayScene {
   binSeconds: number;
-  pauses: readonly PauseBand[];
   /** Names of the states, in stacking order from below. */
   states: readonly string[];
   rows: readonly StateRow[];
@@ -196,33 +193,29 @@ function largestShare(stations: readonly StageRecord[], state: number): { statio
 /** What each station did over the clock: stations in line order, each time bin filled by the shares of its states. */
 export function stateChart(columns: StateColumns, context: ChartContext): SVGSVGElement {
   if (columns.rows.length === 0) return emptyChart(columns, "No station of this day has recorded states.", context);
-  const frame = chartFrame(columns, context);
+  const frame = dayFrame(columns, context, { left: GUTTER, right: BAR + NOTE + 20 });
   const fills = LOOKS.map((look, state) =>
     textureFill(frame.defs, frame.id(`state-${state}`), look.texture, frame.colour(look.paint), frame.colour(look.ink)),
   );
-  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - BAR - NOTE - 20);
   const key = columns.states.map((name, state) => ({ name, fill: fills[state]! }));
   const top = drawKey(frame, key, frame.top + 4) + 24;
   const bottom = top + columns.rows.length * (ROW + GAP) - GAP;
-  const right = time.range()[1]!;
-  timePlot(frame, top, bottom);
-  drawPauses(frame.body, columns.pauses, time, top - 4, bottom + 4, frame.colour("pause"), frame.colour("muted"));
+  const { right } = frame.plot;
+  drawDayPlot(frame, top, bottom, { above: 4, below: 4, grid: false });
   drawText(frame.body, right + 12, top - 9, "share of own time", { fill: frame.colour("muted") });
-  const edges = columns.rows[0]!.shares[0]!.map((_, bin) => time(bin * columns.binSeconds));
-  edges.push(time(columns.endSeconds));
+  const edges = columns.rows[0]!.shares[0]!.map((_, bin) => frame.time(bin * columns.binSeconds));
+  edges.push(right);
   columns.rows.forEach((row, index) => {
-    drawRow(frame, row, fills, edges, time, top + index * (ROW + GAP));
+    drawRow(frame, row, fills, edges, top + index * (ROW + GAP));
   });
-  const end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 8, frame.colour);
-  return frame.finish(drawFootnote(frame, columns.footnote, end));
+  return finishDay(frame, bottom + 8, columns.footnote);
 }
 
 function drawRow(
-  frame: ChartFrame,
+  frame: DayFrame,
   row: StateRow,
   fills: readonly string[],
   edges: readonly number[],
-  time: TimeScale,
   top: number,
 ): void {
   const group = frame.body.append("g");
@@ -239,7 +232,7 @@ function drawRow(
     const path = stepBandPath(edges, floor, lower);
     if (path !== "") group.append("path").attr("d", path).attr("fill", fills[state]!);
   });
-  const [left, right] = time.range() as [number, number];
+  const { left, right } = frame.plot;
   const outline = group
     .append("rect")
     .attr("x", left)
@@ -247,12 +240,13 @@ function drawRow(
     .attr("width", right - left)
     .attr("height", ROW);
   outline.attr("fill", "none").attr("stroke", frame.colour("rule")).attr("stroke-width", 0.7);
-  if (row.own !== null) drawOwnTime(frame, group, time(row.own.fromSeconds), time(row.own.toSeconds), top + ROW);
-  drawOwnBar(frame, group, row, fills, right + 12, top);
+  if (row.own !== null) drawOwnTime(frame, group, row.own, top + ROW);
+  drawOwnBar(frame, group, row, fills, top);
 }
 
 /** A line below the strip from the station's first head to its last. */
-function drawOwnTime(frame: ChartFrame, group: ChartFrame["body"], from: number, to: number, bottom: number): void {
+function drawOwnTime(frame: DayFrame, group: Group, own: NonNullable<StateRow["own"]>, bottom: number): void {
+  const [from, to] = [frame.time(own.fromSeconds), frame.time(own.toSeconds)];
   const y = bottom + 3;
   group
     .append("path")
@@ -262,14 +256,8 @@ function drawOwnTime(frame: ChartFrame, group: ChartFrame["body"], from: number,
     .attr("stroke-width", 1.2);
 }
 
-function drawOwnBar(
-  frame: ChartFrame,
-  group: ChartFrame["body"],
-  row: StateRow,
-  fills: readonly string[],
-  x: number,
-  top: number,
-): void {
+function drawOwnBar(frame: DayFrame, group: Group, row: StateRow, fills: readonly string[], top: number): void {
+  const x = frame.plot.right + 12;
   let from = x;
   row.ownShares.forEach((share, state) => {
     if (share <= 0) return;
@@ -289,4 +277,38 @@ function drawOwnBar(
   lines.forEach((line, i) => {
     drawText(group, x + BAR + 8, top + ROW / 2 + 4 + (i - (lines.length - 1) / 2) * 13, line);
   });
+}
+
+export function stateReadings(columns: StateColumns): TimeReadings {
+  const series = columns.rows.flatMap((row) =>
+    columns.states.map((state, index): TimeSeries => {
+      const shares = row.shares[index]!.map((share) => share * 100);
+      return { group: row.name, name: state, unit: "%", trace: meansOnly(columns.binSeconds, shares) };
+    }),
+  );
+  return { ...scene(columns), series };
+}
+
+export function stateTable(columns: StateColumns): ChartTable {
+  const worked = columns.states.filter((name) => name !== "on break");
+  const clock = (seconds: number): Cell => formatClock(seconds + columns.startClockSeconds, true);
+  const percent = (share: number | null): Cell => (share === null ? null : share * 100);
+  return {
+    columns: [
+      textColumn("station"),
+      { name: "first head", unit: "clock time" },
+      { name: "last head", unit: "clock time" },
+      ...worked.map((name) => ({ name, unit: "% of own time" })),
+      { name: "on break", unit: "% from first to last head" },
+      ...columns.states.map((name) => ({ name: `${name}, by the clock`, unit: "% of the day" })),
+    ],
+    rows: columns.rows.map((row) => [
+      row.name,
+      row.own === null ? null : clock(row.own.fromSeconds),
+      row.own === null ? null : clock(row.own.toSeconds),
+      ...worked.map((_, state) => percent(row.ownShares[state] ?? null)),
+      percent(row.breakShare),
+      ...row.clockShares.map(percent),
+    ]),
+  };
 }
