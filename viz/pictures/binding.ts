@@ -27,7 +27,6 @@ import {
   quoted,
   shareEstimate,
   spanEstimate,
-  timesEstimate,
 } from "../words/index.ts";
 import { type ChartTable, secondsColumn, textColumn } from "./chartTable.ts";
 import { drawFigures, figureGutter } from "./response.ts";
@@ -71,15 +70,14 @@ export function bindingView(results: StudyResults, variant: VariantResults, why:
   const told = why.parts.slice(0, MOST_ROWS);
   const rest = why.total.mean - told.reduce((sum, { seconds }) => sum + seconds.mean, 0);
   return {
-    title: "What the line waited for, up to the end of work",
-    caption: "The longer the bar, the longer the line waited for it; its texture says why",
-    subtitle: `${whyScope(results, variant)}. Together they are the ${spanEstimate(why.total)} from the day's start to the end of work`,
+    title: "What the line waited for until the end of work",
+    caption: "The longer the bar, the longer the line waited for it. The texture says why",
+    subtitle: `${whyScope(results, variant)}. All together: ${spanEstimate(why.total)}, from the day's start to the end of work`,
     description: describe(why),
     kinds: CAUSE_KINDS,
     rows: told.map((part) => {
       const { where, what, kind } = causeWords(part);
       const { mean, low, high } = part.seconds;
-      const share = timesEstimate(part.seconds, 1 / why.total.mean);
       return {
         stage: where,
         cause: what,
@@ -87,14 +85,19 @@ export function bindingView(results: StudyResults, variant: VariantResults, why:
         seconds: mean,
         low,
         high,
-        text: `${spanEstimate(part.seconds)}\n${shareEstimate({ ...share, low: null, high: null })} of it`,
+        text: `${spanEstimate(part.seconds)}\n${shareWords(mean / why.total.mean)} of the time`,
       };
     }),
     footnote:
       rest > 0.0005 * why.total.mean
-        ? `All else together: ${spanEstimate({ ...why.total, mean: rest, low: null, high: null })}, ${formatDecimals((100 * rest) / why.total.mean, 1)} %.`
+        ? `All else together: ${spanEstimate({ ...why.total, mean: rest, low: null, high: null })}, ${shareWords(rest / why.total.mean)} of the time.`
         : "",
   };
+}
+
+/** Whole per cent: a share of a mean that is known to a minute or so is known no better. */
+function shareWords(share: number): string {
+  return share < 0.01 ? "under 1 %" : `${formatDecimals(100 * share, 0)} %`;
 }
 
 /** "“base”, mean over 25 days with its 95 % interval" or "one day, no interval". */
@@ -109,7 +112,7 @@ function describe({ stages, parts }: Why): string {
   const first = parts[0];
   if (first === undefined) return "Nothing held the day up.";
   const { where, what } = causeWords(first);
-  return `Most of the time to the end of work the line waited for ${where}, ${what}: ${spanEstimate(first.seconds)}. By stage, all causes together: ${shares.join(", ")}.`;
+  return `The line waited longest for ${where}, ${what}: ${spanEstimate(first.seconds)}. By stage, all causes together: ${shares.join(", ")}.`;
 }
 
 /** What the day's length is made of: one bar for each stage and cause, the cause told by texture and by name. */

@@ -44,6 +44,9 @@ const GUTTER = 150;
 
 const NOTE = 150;
 
+const METHOD =
+  "Method: the longest active period (Roser, Nakano and Tanaka 2002). At any time the bottleneck is the stage that has worked, or been under repair, longest without waiting.";
+
 /** A stage that was the bottleneck for less of the day than this is named below the picture only. */
 const LEAST_SHARE = 0.005;
 
@@ -59,13 +62,12 @@ export function bottleneckView(results: StudyResults, variant: VariantResults): 
   return {
     ...dayScene(results, variant),
     title: "Where the bottleneck was",
-    caption:
-      "Solid: this stage alone held the line back; hatched: the bottleneck was going over from one stage to another",
-    subtitle: `Longest active period (Roser, Nakano and Tanaka 2002) up to the end of work, shares of that time, ${dayWords(results, variant)}`,
+    caption: "Solid: this stage alone held the line back. Hatched: the bottleneck was moving to or from it",
+    subtitle: `Shares of the time up to the end of work, ${dayWords(results, variant)}`,
     description: describe(results, variant, drawn),
     stages: drawn.map(({ stage, sole, shifting }) => ({
       name: isolated(stage),
-      note: `${percent(sole)} alone\n${percent(shifting)} shifting`,
+      note: `${percent(sole)} alone\n${percent(shifting)} moving`,
     })),
     spans: spans.flatMap(({ fromSeconds, toSeconds, stages }) =>
       stages
@@ -77,10 +79,14 @@ export function bottleneckView(results: StudyResults, variant: VariantResults): 
           kind: stages.length === 1 ? ("sole" as const) : ("shifting" as const),
         })),
     ),
-    footnote:
-      brief.length === 0
-        ? ""
-        : `For less than ${LEAST_SHARE * 100} % of the time: ${brief.map(({ stage }) => isolated(stage)).join(", ")}.`,
+    footnote: [
+      ...(brief.length === 0
+        ? []
+        : [
+            `Bottleneck for less than ${LEAST_SHARE * 100} % of the time: ${brief.map(({ stage }) => isolated(stage)).join(", ")}.`,
+          ]),
+      METHOD,
+    ].join(" "),
   };
 }
 
@@ -96,7 +102,7 @@ function describe(
   const most = [...shares].sort((a, b) => b.sole - a.sole)[0];
   if (most === undefined) return "No stage was the bottleneck for long.";
   const all = shares.map(({ stage, sole, shifting }) => {
-    return `${isolated(stage)} ${percent(sole)} alone and ${percent(shifting)} shifting`;
+    return `${isolated(stage)} ${percent(sole)} alone and ${percent(shifting)} while it was moving`;
   });
   return `On this day ${isolated(most.stage)} was the bottleneck longest. ${all.join("; ")}.${overDays(results, variant)}`;
 }
@@ -107,7 +113,7 @@ function overDays(results: StudyResults, variant: VariantResults): string {
   const [most] = [...variant.why.bottleneck].sort((a, b) => b.sole.mean - a.sole.mean);
   if (most === undefined) return "";
   const over = `${observationsOf(results, variant)} ${observationNoun(results)}`;
-  return ` Over all ${over} ${isolated(most.stage)} comes first: alone ${shareEstimate(most.sole)}, shifting ${shareEstimate(most.shifting)}.`;
+  return ` Over all ${over} ${isolated(most.stage)} comes first: alone ${shareEstimate(most.sole)}, while it was moving ${shareEstimate(most.shifting)}.`;
 }
 
 /** Which stage held the line back when: stages in line order down the side, the clock across. */
@@ -121,8 +127,8 @@ export function bottleneckChart(columns: BottleneckColumns, context: ChartContex
     shifting: textureFill(frame.defs, frame.id("shifting"), "rising", frame.colour("range"), ink),
   };
   const key = [
-    { name: "the bottleneck by itself", fill: fills.sole },
-    { name: "shifting to or from another stage", fill: fills.shifting },
+    { name: "the bottleneck alone", fill: fills.sole },
+    { name: "the bottleneck, moving to or from another stage (shifting)", fill: fills.shifting },
   ];
   const top = drawKey(frame, key, frame.top + 4) + 26;
   const bottom = top + columns.stages.length * (ROW + GAP) - GAP;
@@ -172,7 +178,7 @@ export function bottleneckReadings(columns: BottleneckColumns): TimeReadings {
     spans: spansOf(name).map(({ from, to, kind }) => ({
       from,
       to,
-      text: kind === "sole" ? "the bottleneck by itself" : "shifting",
+      text: kind === "sole" ? "the bottleneck alone" : "moving to or from another stage",
     })),
   }));
   return { ...scene(columns), series: [], spans };
@@ -186,7 +192,7 @@ export function bottleneckTable(columns: BottleneckColumns): ChartTable {
       .filter(({ kind }) => kind === wanted)
       .reduce((sum, { from, to }) => sum + to - from, 0);
   return {
-    columns: [textColumn("stage"), secondsColumn("by itself"), secondsColumn("shifting")],
+    columns: [textColumn("stage"), secondsColumn("alone"), secondsColumn("moving to or from another stage")],
     rows: columns.stages.map(({ name }) => [name, total(name, "sole"), total(name, "shifting")]),
   };
 }

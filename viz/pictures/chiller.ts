@@ -67,9 +67,9 @@ export function chillerView(results: StudyResults, variant: VariantResults, stag
   const heat = watts > 0 ? `; heat out of the carcasses at most ${formatDecimals(most, most < 100 ? 1 : 0)} kW` : "";
   return {
     ...dayScene(results, variant),
-    title: `${name}: how full, and how much heat`,
-    caption: "Where the fill lies on the dashed line no carcass can come in and the line stands",
-    subtitle: `Heads present${watts > 0 ? " and heat out of the carcasses" : ""}, ${dayWords(results, variant)}`,
+    title: `${name}: how full it was${watts > 0 ? ", and how much heat came out" : ""}`,
+    caption: captionOf(stage),
+    subtitle: `Heads in it${watts > 0 ? " and heat out of the carcasses" : ""}, ${dayWords(results, variant)}`,
     description: `${name} held at most ${formatDecimals(stage.queue.max, 0)} heads (${placesWords(stage)})${peakWords(trace, day.startClockSeconds)}${heat}.`,
     panels:
       columns === null
@@ -79,19 +79,29 @@ export function chillerView(results: StudyResults, variant: VariantResults, stag
       columns === null
         ? "This day was run without traces, so the fill cannot be drawn."
         : watts > 0
-          ? "Heat: what a carcass gives off on the way to its mean temperature at the end, spread evenly over its stay. It gives off more at first, so just after a fast start the true load is higher. Fans, walls, doors and people are not in it."
+          ? "Heat: what a carcass gives off until it is cooled, spread evenly over its stay. A warm carcass gives off more, so after a fast start the true load is higher. Fans, walls, doors and people come on top."
           : "",
   };
 }
 
+/** A limit far above all that happened would flatten the curve. */
+function isLimitDrawn({ places, queue }: StageRecord): boolean {
+  return Number.isFinite(places) && places <= 4 * queue.max;
+}
+
+function captionOf(stage: StageRecord): string {
+  return isLimitDrawn(stage)
+    ? "Dashed: its places. Where the curve meets it, no carcass can come in and the line stands"
+    : "The highest point: so many carcasses were in it at once";
+}
+
 function fillPanel(name: string, stage: StageRecord, trace: TraceColumns): ChillerPanel {
-  const limited = Number.isFinite(stage.places);
   return {
     label: `in ${name}`,
     unit: "heads",
     trace,
     largest: stage.queue.max,
-    capacity: limited && stage.places <= 4 * stage.queue.max ? stage.places : null,
+    capacity: isLimitDrawn(stage) ? stage.places : null,
     capacityText: placesWords(stage),
   };
 }

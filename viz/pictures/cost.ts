@@ -73,10 +73,10 @@ export function costView(results: StudyResults): CostColumns | null {
   if (points.length < 2) return null;
   const front = points.filter(({ undominated }) => undominated);
   return {
-    title: `${isolated(cost.label)}, against throughput`,
-    caption: "Down and to the right is better; an open dot pays more for less than some filled one",
-    subtitle: `Means over ${observationsWords(results)} with their ${formatConfidence(results.study.confidence)} intervals. Filled: no other variant gives as much for as little (means compared; where bars overlap, chance may decide)`,
-    description: `${front.length} of ${points.length} variants are undominated: ${front.map(({ name, text }) => `${quoted(name)} ${text}`).join("; ")}.`,
+    title: `${isolated(cost.label)} and throughput`,
+    caption: "Bottom right is best. Open dots: another variant gives more for less",
+    subtitle: `Mean over ${observationsWords(results)} with its ${formatConfidence(results.study.confidence)} interval. Filled: no other variant gives as much for so little. Where bars overlap, chance may decide`,
+    description: `No other variant gives as much for so little as these ${front.length} of ${points.length}: ${front.map(({ name, text }) => `${quoted(name)} ${text}`).join("; ")}.`,
     gain: studyFormat(results, gain).quantity,
     cost: studyFormat(results, cost).quantity,
     points,
@@ -166,7 +166,7 @@ function drawLabels(frame: ChartFrame, points: readonly CostPoint[], x: Scale, y
     .sort((a, b) => Number(b.undominated || b.base) - Number(a.undominated || a.base))
     .slice(0, MOST_LABELS);
   const wishes = told.map(({ cost }) => y(cost.mean));
-  const lines = told.map(({ name, base }) => wrapText(base ? `${name} (base)` : name, LABEL_GUTTER - 24, 11, 2));
+  const lines = told.map(({ name, base }) => wrapText(base ? `${name} (today)` : name, LABEL_GUTTER - 24, 11, 2));
   const gap = lines.some((each) => each.length > 1) && told.length < 9 ? 30 : 18;
   const places = spreadLabels(wishes, gap, top + 4, floor - 8);
   const at = frame.right - LABEL_GUTTER + 20;
@@ -203,9 +203,9 @@ export function tradeOffView(found: Improvement): CostColumns | null {
     };
   });
   return {
-    title: `${label}, against ${lowerFirst(isolated(found.goal.label))}`,
-    caption: `${format.quantity.kind === "duration" ? "Left and down" : "Right and down"} is better; an open dot takes more for less than some filled one`,
-    subtitle: `The best design tried for no more than each total; ${formatConfidence(confidence)} intervals over ${known[0]!.goal!.n} days. Filled: no other design gives as much for less (means compared; where bars overlap, chance may decide)`,
+    title: `${label} and ${lowerFirst(isolated(found.goal.label))}`,
+    caption: `Bottom ${format.quantity.kind === "duration" ? "left" : "right"} is best. Open dots: another choice gives more for less`,
+    subtitle: `The best arrangement found for each total, mean over ${known[0]!.goal!.n} simulated days with its ${formatConfidence(confidence)} interval. Filled: no other gives as much for so little. Where bars overlap, chance may decide`,
     description: `${points.map(({ text }) => text).join("; ")}.`,
     gain: format.quantity,
     cost: { kind: "number", label, unit: allocated.kind === "budget" ? isolated(allocated.unit) : "" },

@@ -74,7 +74,7 @@ export function curveView(results: StudyResults, info: ResponseInfo): CurveColum
     caption:
       other === null
         ? "Look where the line flattens: a level beyond that point adds little"
-        : "Lines far apart: the second factor matters; lines that are not parallel: the two act on each other",
+        : "Lines far apart: the second factor matters. Lines not parallel: what one factor does depends on the other",
     subtitle: subtitle(results, other === null),
     description: describeVariants(results, info),
     quantity: format.quantity,
@@ -116,7 +116,7 @@ function pointOf(variant: VariantResults, key: string, x: number | undefined): C
 /** One response over a numeric factor: line with its interval; with a second factor one labelled line per level. */
 export function curveChart(columns: CurveColumns, context: ChartContext): SVGSVGElement {
   const points = columns.lines.flatMap((curve) => curve.points);
-  if (points.length === 0) return emptyChart(columns, "No replication gave a value for this response.", context);
+  if (points.length === 0) return emptyChart(columns, "No simulated day gave a value for this result.", context);
   const frame = chartFrame(columns, context);
   const top = frame.top + 22;
   const floor = top + HEIGHT;

@@ -51,7 +51,7 @@ const TEXT_GUTTER = 188;
 export function differenceChart(columns: DifferenceColumns, context: ChartContext): SVGSVGElement {
   const known = columns.rows.filter((row) => row.mean !== null);
   if (known.length === 0)
-    return emptyChart(columns, columns.nothing ?? "There is nothing to compare with the base.", context);
+    return emptyChart(columns, columns.nothing ?? "There is nothing to compare with today's plan.", context);
   const frame = chartFrame(columns, context);
   const zero = { mean: 0, low: null, high: null };
   const names = nameGutter(columns.rows);
@@ -167,9 +167,9 @@ export function worthView({ options, currency, confidence }: LineUp): Difference
     return { name, mean, low, high, ends, shown: verdict !== "not decided", verdict };
   });
   return {
-    title: "What each option is worth in a year",
-    caption: "An interval that stays on one side of the upright line is a verdict to rely on",
-    subtitle: `Equal yearly amount over its life, price, service and interest reckoned; ${formatConfidence(confidence)} intervals that hold for all options at once. Filled dot: decided; open dot: not decided`,
+    title: "What each option brings in a year",
+    caption: "Bar clear of the upright line: a gain or a loss in this model. Bar across the line: not decided",
+    subtitle: `Average yearly benefit after price, service and interest; ${formatConfidence(confidence)} intervals that hold for all options at once. Filled dot: decided; open dot: not decided`,
     description: `${told.map(({ name, mean, ends, verdict }) => `${quoted(name)}: ${money(mean)} ${unit} a year (${ends}), ${verdict}`).join("; ")}.`,
     quantity: { kind: "number", label: "a year", unit },
     rows: told.map(({ name, mean, low, high, ends, shown, verdict }) => {

@@ -71,8 +71,9 @@ export function headsOutView(results: StudyResults, variant: VariantResults): He
     // A target that is reached only after the line was clear still has to end on the axis.
     endSeconds: Math.max(scene.endSeconds, target?.seconds.at(-1) ?? 0),
     title: "Heads in and heads out",
-    caption: "Steeper is faster, flat means nothing came; the gap between two lines is what is between them",
-    subtitle: `Counted from the day's start, ${dayWords(results, variant)}${target ? `. Target: ${rate} heads/h over the shifts without breaks; compare it with the heads hung` : ""}`,
+    caption:
+      "The steeper, the faster; flat means nothing came. The gap between two lines: heads between the two points",
+    subtitle: `Counted from the day's start, ${dayWords(results, variant)}${target ? `. Target: ${rate} heads/h in the shifts, breaks left out; compare it with the heads hung` : ""}`,
     description: describe(results, variant, target, counts),
     shiftEndSeconds: day.shiftEndSeconds,
     lines: target ? [counts[0]!, target, ...counts.slice(1)].filter((line) => line !== undefined) : counts,

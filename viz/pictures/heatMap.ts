@@ -29,7 +29,7 @@ export interface HeatMapCell {
   detail: string;
   /** Everything in one line, for pointing at. */
   words: string;
-  mark: "base" | "base and best" | "best" | "not told from the best" | "";
+  mark: "today" | "today and best" | "best" | "may be as good" | "";
 }
 
 export interface HeatMapColumns extends ChartWords {
@@ -134,21 +134,21 @@ function endWords(format: ResponseFormat, least: number, most: number): [string,
 function bestMark(results: StudyResults, info: ResponseInfo, index: number): HeatMapCell["mark"] {
   const { variants } = results;
   const { key, better } = info;
-  if (ranking(results, info).by !== info) return index === 0 ? "base" : "";
+  if (ranking(results, info).by !== info) return index === 0 ? "today" : "";
   const gaps = variants.map(({ againstBest }) => againstBest?.[key]);
   const sign = better === "less" ? -1 : 1;
   const most = Math.max(...gaps.map((each) => (each === undefined ? Number.NEGATIVE_INFINITY : sign * each.gap)));
   const own = gaps[index];
   const best = own !== undefined && sign * own.gap === most;
-  if (index === 0) return best ? "base and best" : "base";
+  if (index === 0) return best ? "today and best" : "today";
   if (best) return "best";
-  return own?.mayBeBest ? "not told from the best" : "";
+  return own?.mayBeBest ? "may be as good" : "";
 }
 
 function markWords(cells: readonly HeatMapCell[]): string {
   const marks = new Set(cells.map(({ mark }) => mark));
-  const best = marks.has("best") || marks.has("base and best") ? "; bold frame: the best" : "";
-  return marks.has("not told from the best") ? `${best}; thin frame: may be as good` : best;
+  const best = marks.has("best") || marks.has("today and best") ? "; bold frame: the best" : "";
+  return marks.has("may be as good") ? `${best}; thin frame: may be as good` : best;
 }
 
 /** One response over two factors: a cell a pair of levels, shaded by value and lettered with it; base and best are named. */
@@ -220,8 +220,8 @@ function drawCell(frame: ChartFrame, cell: HeatMapCell, place: CellPlace, opacit
   box.attr("width", (width - GAP - 2 * inset).toFixed(1)).attr("height", CELL - GAP - 2 * inset);
   box.attr("fill", frame.colour("working")).attr("fill-opacity", opacity);
   box.attr("stroke", frame.colour(marked ? "ink" : "rule")).attr("stroke-width", marked ? 2 : 0.5);
-  if (cell.mark.startsWith("base")) box.attr("stroke-dasharray", "5 3");
-  if (cell.mark === "not told from the best") box.attr("stroke-width", 1.2);
+  if (cell.mark.startsWith("today")) box.attr("stroke-dasharray", "5 3");
+  if (cell.mark === "may be as good") box.attr("stroke-width", 1.2);
   const middle = x + width / 2;
   const lines = [cell.text, cell.detail, cell.mark].filter((line) => line !== "");
   const first = y + CELL / 2 + 4 - (lines.length - 1) * 7;

@@ -77,6 +77,9 @@ const WAIT = 72;
 /** A bar is seen even where it lasts no longer than a pixel. */
 const LEAST_BAR = 3;
 
+/** The axis ends a little after the last head has left the kill line: dressing and chilling go on for hours. */
+const AFTER_WORK = 1.03;
+
 /** Rows that are drawn: the longest stops, in the order of the day. */
 const MOST_DRAWN = 24;
 
@@ -87,16 +90,26 @@ export function killStopView(results: StudyResults, variant: VariantResults): Ki
   const rows = killStops.stops.map((stop) => rowOf(stop, startClockSeconds));
   const least = [...rows].map(({ from, to }) => to - from).sort((a, b) => b - a)[MOST_DRAWN - 1] ?? 0;
   const drawn = rows.filter(({ from, to }) => to - from >= least).slice(0, MOST_DRAWN);
+  const scene = dayScene(results, variant);
   return {
-    ...dayScene(results, variant),
+    ...{ ...scene, endSeconds: Math.min(scene.endSeconds, AFTER_WORK * lastOf(variant.day, killStops)) },
     title: "Stops of the kill line",
-    caption: "Each bar is a stop; beside it the heads that it caught on the way from stunning to the end of bleeding",
-    subtitle: `Heads when it began; at most during it. Longest wait of a stunned head until it was stuck; ${dayWords(results, variant)}`,
+    caption: "Each bar is a stop. Beside it: heads between stunning and the end of bleeding, and how long one waited",
+    subtitle: `Heads when the stop began; most while it lasted. Longest wait of a stunned head until it was stuck. ${dayWords(results, variant, true)}`,
     description: describe(killStops),
     causes: Object.values(STOP_CAUSES),
     rows: drawn,
     footnote: footnoteOf(killStops, drawn.length),
   };
+}
+
+/** When the last head left the kill line, or the last stop ended; the end of work where no stage tells. */
+function lastOf(
+  { stages, workFinishSeconds }: DayRecord,
+  { steps, stops }: NonNullable<DayRecord["killStops"]>,
+): number {
+  const left = stages.flatMap(({ name, ownTime }) => (steps.includes(name) && ownTime ? [ownTime.toSeconds] : []));
+  return Math.max(1, ...(left.length > 0 ? left : [workFinishSeconds]), ...stops.map(({ toSeconds }) => toSeconds));
 }
 
 function rowOf(stop: KillStop, startClockSeconds: number): KillStopRow {
@@ -144,7 +157,7 @@ function describe(stops: NonNullable<DayRecord["killStops"]>): string {
 function footnoteOf({ count }: NonNullable<DayRecord["killStops"]>, drawn: number): string {
   return drawn === count
     ? ""
-    : `Drawn are the ${drawn} longest of ${formatDecimals(count, 0)} stops; stops.csv lists more.`;
+    : `The ${drawn} longest of ${formatDecimals(count, 0)} stops are drawn; stops.csv lists more.`;
 }
 
 /** Each stop as a bar over the clock with its cause in words; heads on the stretch and the longest wait stand beside it. */

@@ -60,9 +60,9 @@ export function limitView(results: StudyResults, variant: VariantResults, limit:
   const share = limitShareWords(results, variant, limit.name);
   const { bins, from, to, overflow } = equalBins(limit);
   return {
-    title: `${name}: share outside the limit`,
-    caption: "Bars past the dashed line are outside the limit: look at how far, not only at how many",
-    subtitle: `Bars: every head of ${dayWords(results, variant)}, one day as an example. Limit from: ${source ? isolated(source) : "no source named in the plan"}`,
+    title: `${name}: times of the heads, and the limit`,
+    caption: "Hatched bars are outside the limit. Look at how far, not only at how many",
+    subtitle: `Bars: every head of ${dayWords(results, variant)}, as an example. Source of the limit: ${source ? isolated(source) : "no source named in the plan"}`,
     description:
       tally.count === 0
         ? `${share}. No head was timed on the day in the picture.`

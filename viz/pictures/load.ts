@@ -85,8 +85,8 @@ export function loadView(results: StudyResults, variant: VariantResults): LoadCo
   return {
     ...dayScene(results, variant),
     title: "Lorries and their crates",
-    caption: "A long hatched bar is animals that wait; a long black line is a lorry that waits for its crates",
-    subtitle: `Each lorry's crates above, its own stay below (dashed tick: when it was due), then the crates that wait at each step, ${dayWords(results, variant)}`,
+    caption: "Long hatched bar: animals wait in lairage. Long line below it: the lorry waits for its crates",
+    subtitle: `Each lorry: its crates, and below them its own stay (dashed tick: when it was due). Last: crates waiting at each step. ${dayWords(results, variant, true)}`,
     description: [describe(came), ...notes.slice(more > 0 ? 1 : 0)].join(" "),
     loads: drawn.map((load) => rowOf(load, day.startClockSeconds)),
     panels,
@@ -129,7 +129,7 @@ function describe(loads: readonly Come[]): string {
     ? ` Animals waited longest on ${isolated(longest.load.name)}: ${formatDuration(longest.seconds)} from its arrival to the last head out of its crates.`
     : "";
   const stay = stays.length > 0 ? ` The longest stay of a lorry was ${formatDuration(Math.max(...stays))}.` : "";
-  return `${count}${wait}${stay}${left > 0 ? ` Of ${left} not all heads were taken.` : ""}`;
+  return `${count}${wait}${stay}${left > 0 ? ` ${left} of them still had heads in their crates at the end.` : ""}`;
 }
 
 /** Each lorry's way through the yard: its crates above (on the lorry, in lairage, to the washer), the lorry's stay below. */

@@ -69,9 +69,8 @@ export function massView(results: StudyResults, variant: VariantResults): MassCo
   const dressing = masses.carcassLiveKg > 0 ? (masses.outKg[CARCASS] ?? 0) / masses.carcassLiveKg : 0;
   return {
     title: "Where the live weight goes",
-    caption:
-      "Each band is as wide as its mass: what does not leave as carcass has to be taken away and paid for, or sold",
-    subtitle: `Kilograms and share of the live weight, ${dayWords(results, variant)}. Live weight = carcasses + by-products + what was taken off, to rounding`,
+    caption: "The wider the band, the heavier. What is not carcass has to be sold, or taken away and paid for",
+    subtitle: `Kilograms and share of the live weight, ${dayWords(results, variant)}. All bands together are the live weight, to rounding`,
     description: `Of ${kilograms(masses.liveKg)} live weight: ${flows.map(({ name, text }) => `${name} ${text}`).join("; ")}. A carcass weighs ${formatDecimals(dressing * 100, 1)} % of the live weight it came from.`,
     liveKilograms: masses.liveKg,
     liveText: kilograms(masses.liveKg),

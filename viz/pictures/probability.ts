@@ -30,13 +30,13 @@ export function probabilityView(fit: ColumnFit, { quantiles }: FitPicture): Prob
   const { family, points } = quantiles;
   const band =
     fit.open.length === 0
-      ? "Band: where 95 % of such points lie, each on its own, when the fit is right"
+      ? "Band: 95 % of such points lie in it if the curve is right, each by itself"
       : "No band with open times";
   const tests = fitTestWords(fit.fits.find((each) => each.family === family)!);
   return {
-    title: `${isolated(fit.heading)}: observed against fitted, ${family}`,
+    title: `${isolated(fit.heading)}: measured times and the fitted curve (${family})`,
     caption:
-      "Points on the line: the fit is right. Points above it at the right end: long times are longer than fitted; below, shorter",
+      "Points on the line: the curve fits. Points above it at the right: long times are longer than the curve says; below: shorter",
     subtitle: band,
     description: tests.join("; "),
     fitted: { kind: "number", label: `fitted (${family})`, unit: fit.unit },

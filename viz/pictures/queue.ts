@@ -72,8 +72,8 @@ export function queueView(results: StudyResults, variant: VariantResults): Queue
   return {
     ...dayScene(results, variant),
     title: "What waits before each station",
-    caption: "A trace that lies on the dashed line is a full buffer, and what comes before it has to wait",
-    subtitle: `Heads waiting (heads present in a dwell stage), ${dayWords(results, variant)}. ${shapeWords(panels)}`,
+    caption: "Curve on the dashed line: all places are taken, and the station before has to wait",
+    subtitle: `Heads waiting (in a trough or chiller: heads in it), ${dayWords(results, variant)}. ${shapeWords(panels)}`,
     description: describe(drawn.map((pair) => pair.stage)),
     panels,
     footnote,
@@ -117,7 +117,7 @@ function capacityWords(stage: StageRecord): string {
 function shapeWords(panels: readonly QueuePanel[]): string {
   const binned = panels.map((panel) => panel.trace).find((trace) => trace.kind === "binned");
   const band = binned ? `Band: lowest to highest in each ${formatDuration(binned.binSeconds)}, line: mean. ` : "";
-  return `${band}Dashed: places there are.`;
+  return `${band}Dashed: number of places.`;
 }
 
 function idleWords(names: readonly string[]): string {

@@ -21,7 +21,7 @@ import { type ChartTable, endCells, endColumns, type PartialEnds, textColumn } f
 
 export interface ResponseRow {
   name: string;
-  /** Null: no replication gave a value. */
+  /** Null: no simulated day gave a value. */
   mean: number | null;
   /** Null where there is no interval (fewer than two replications). */
   low: number | null;
@@ -43,7 +43,7 @@ const MOST_LINES = 3;
 /** One response over the variants: dot and interval, the base's interval as a band, figures at the right. */
 export function responseChart(columns: ResponseColumns, context: ChartContext): SVGSVGElement {
   const known = columns.rows.filter((row) => row.mean !== null);
-  if (known.length === 0) return emptyChart(columns, "No replication gave a value for this response.", context);
+  if (known.length === 0) return emptyChart(columns, "No simulated day gave a value for this result.", context);
   const frame = chartFrame(columns, context);
   const names = nameGutter(columns.rows);
   const figures = figureGutter(columns.rows, TEXT_GUTTER);
@@ -94,7 +94,7 @@ function drawBaseBand(
   band.attr("width", width.toFixed(1)).attr("fill", frame.colour("base"));
   const [left, right] = value.range() as [number, number];
   const middle = Math.min(Math.max(from + width / 2, left + 56), right - 56);
-  drawText(frame.body, middle, top - 5, "interval of the base", { anchor: "middle", fill: frame.colour("muted") });
+  drawText(frame.body, middle, top - 5, "today's plan", { anchor: "middle", fill: frame.colour("muted") });
 }
 
 function drawRow(frame: ChartFrame, row: ResponseRow, value: (v: number) => number, y: number, figures: number): void {
@@ -163,7 +163,7 @@ export function responseView(results: StudyResults, info: ResponseInfo): Respons
       : "One day, no interval";
   return {
     title: isolated(info.label),
-    caption: "Compare with the band: variants whose interval lies clear of it are likely to differ from the base",
+    caption: "Band: today's plan. A variant whose bar lies clear of it is likely to differ",
     subtitle: `${several}${wish(info)}${meaningOf(info)}`,
     description: describeVariants(results, info),
     quantity: format.quantity,

@@ -55,9 +55,9 @@ export function screeningView(results: StudyResults, info: ResponseInfo): Screen
   const scale = format.differenceScale;
   return {
     title: `${isolated(info.label)}: which factors matter`,
-    caption: "The factors at the far right are worth a study of their own; those near 0 can be left as they are",
+    caption: "Far right: worth a study of its own. Near 0: leave it as it is",
     subtitle:
-      "Further right: the factor changes the response more. Higher: its effect depends on the other factors or is not straight, above the dashed line as much as it matters",
+      "Further right: the factor changes the result more. Higher: how much depends more on its own level or on other factors; above the dashed line, mostly on these",
     description: screeningWords(results, info, format).join(" "),
     quantity: format.differenceQuantity,
     points: ranked.map(({ name, effects }) => ({

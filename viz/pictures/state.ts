@@ -15,6 +15,7 @@ import {
   type Paint,
   type Texture,
   textureFill,
+  textWidth,
   wrapText,
 } from "../frame/index.ts";
 import { drawKey, stepBandPath } from "../marks/index.ts";
@@ -70,6 +71,16 @@ const NOTE = 178;
 /** The type of the simulator's table holds this one to the same states in the same order. */
 const STATE_NAMES: typeof STATES = ["working", "blocked", "starved", "no crew", "down", "on break"];
 
+/** What a reader calls each state: the trade's word once in the key, with what it means; beside the rows in short. */
+const WORDS: Record<(typeof STATES)[number], { legend: string; short: string }> = {
+  working: { legend: "working", short: "working" },
+  blocked: { legend: "cannot pass its head on (blocked)", short: "cannot pass on" },
+  starved: { legend: "waits for heads (starved)", short: "waits for heads" },
+  "no crew": { legend: "no crew", short: "no crew" },
+  down: { legend: "broken down", short: "broken down" },
+  "on break": { legend: "on break", short: "on break" },
+};
+
 const BREAK = STATE_NAMES.indexOf("on break");
 
 /** Bins across the strip at most, so that one is about 4 px wide. */
@@ -80,7 +91,7 @@ const FINDINGS = [
   "Most often unable to pass heads on",
   "Most often waiting for heads",
   "Most often without people",
-  "Most often down",
+  "Most often broken down",
 ];
 
 /** State shares of a variant's first day, by station and time bin and over each station's own time. */
@@ -100,15 +111,15 @@ export function stateView(results: StudyResults, variant: VariantResults): State
     title: "What each station did",
     caption:
       "The busiest station sets the pace: stations before it cannot pass heads on, stations after it wait for them",
-    subtitle: `Shares of position time in each ${formatDuration(binSeconds)}, in line order; the line below a strip is the station's own time; ${dayWords(results, variant)}`,
+    subtitle: `Shares of each ${formatDuration(binSeconds)}, in line order. Line below a strip: the station's own time. ${dayWords(results, variant, true)}`,
     description: describe(watched.map((pair) => pair.stage)),
     binSeconds,
-    states: STATE_NAMES,
+    states: STATE_NAMES.map((name) => WORDS[name].legend),
     rows: watched.map((pair) => rowOf(pair.stage, pair.trace!, binSeconds, bins)),
     footnote: [
-      `${OWN_TIME_WORDS} On break: share of the time from its first head to its last.`,
+      `${OWN_TIME_WORDS} On break: share of the time from first to last head.`,
       ...dwellWords(watched.map((pair) => pair.stage)),
-      ...(left.length === 0 ? [] : [`Without states: ${left.join(", ")}.`]),
+      ...(left.length === 0 ? [] : [`Not recorded: ${left.join(", ")}.`]),
     ].join(" "),
   };
 }
@@ -117,7 +128,7 @@ function dwellWords(stages: readonly StageRecord[]): string[] {
   const names = stages.filter((stage) => stage.kind === "dwell").map((stage) => isolated(stage.name));
   return names.length === 0
     ? []
-    : [`In ${names.join(" and ")}, a place that holds a head counts as working, an empty one as starved.`];
+    : [`In ${names.join(" and ")}, a place that holds a head counts as working, an empty one as waiting for heads.`];
 }
 
 function rowOf(stage: StageRecord, trace: StateTrace, binSeconds: number, bins: number): StateRow {
@@ -154,18 +165,18 @@ function sharesOf(stateSeconds: readonly number[]): number[] {
   return total > 0 ? stateSeconds.map((seconds) => seconds / total) : [];
 }
 
-/** The working share on one line, with time on break beside it; the two largest others that reach 1 % on the next. */
+/** The working share on one line, with time on break beside it; on the next the largest others that reach 1 %, two where they fit. */
 function noteOf(shares: readonly number[], breakShare: number | null): string[] {
   if (shares.length === 0) return ["no head could reach it"];
-  const others = STATE_NAMES.map((name, state) => ({ name, share: shares[state]! }))
+  const others = STATE_NAMES.map((name, state) => ({ text: `${WORDS[name].short} ${percent(shares[state]!)}`, state }))
     .slice(1)
-    .filter((entry) => entry.share >= 0.01)
-    .sort((a, b) => b.share - a.share)
-    .slice(0, 2);
-  const words = ({ name, share }: { name: string; share: number }) => `${name} ${percent(share)}`;
+    .filter(({ state }) => shares[state]! >= 0.01)
+    .sort((a, b) => shares[b.state]! - shares[a.state]!)
+    .map(({ text }) => text);
   const onBreak = breakShare !== null && breakShare >= 0.01 ? `; on break ${percent(breakShare)}` : "";
-  const working = `${words({ name: STATE_NAMES[0], share: shares[0]! })}${onBreak}`;
-  return others.length === 0 ? [working] : [working, others.map(words).join(", ")];
+  const working = `working ${percent(shares[0]!)}${onBreak}`;
+  const two = others.slice(0, 2).join(", ");
+  return others.length === 0 ? [working] : [working, textWidth(two, 11) <= NOTE - 4 ? two : others[0]!];
 }
 
 function percent(share: number): string {
@@ -290,7 +301,7 @@ export function stateReadings(columns: StateColumns): TimeReadings {
 }
 
 export function stateTable(columns: StateColumns): ChartTable {
-  const worked = columns.states.filter((name) => name !== "on break");
+  const worked = columns.states.filter((name) => name !== WORDS["on break"].legend);
   const clock = (seconds: number): Cell => formatClock(seconds + columns.startClockSeconds, true);
   const percent = (share: number | null): Cell => (share === null ? null : share * 100);
   return {

@@ -68,7 +68,7 @@ export function wipView(results: StudyResults, variant: VariantResults): WipColu
   return {
     ...dayScene(results, variant),
     title: "Heads on the line by section",
-    caption: "A section that swells feeds a slower one; one that empties is fed too slowly",
+    caption: "A section that fills up feeds a slower one; one that empties gets too few heads",
     subtitle: `Work in process: mean number of heads in each ${formatDuration(binSeconds)}, stacked, ${dayWords(results, variant)}`,
     description: peaks.length === 0 ? "No section recorded." : `Most heads at one time: ${peaks.join(", ")}.`,
     binSeconds,

@@ -14,8 +14,8 @@ const COLUMNS: BottleneckColumns = {
   endSeconds: 7200,
   pauses: [{ name: "breakfast", fromSeconds: 3600, toSeconds: 4500 }],
   stages: [
-    { name: "skinning", note: "20 % alone\n5 % shifting" },
-    { name: "evisceration", note: "55 % alone\n10 % shifting" },
+    { name: "skinning", note: "20 % alone\n5 % moving" },
+    { name: "evisceration", note: "55 % alone\n10 % moving" },
   ],
   spans: [
     { stage: "skinning", from: 0, to: 1400, kind: "sole" },
@@ -29,7 +29,7 @@ const COLUMNS: BottleneckColumns = {
 test("spans alone are solid, spans in which it shifts are hatched, and the key says so", async () => {
   const svg = bottleneckChart(COLUMNS, testContext());
   await expect(picture(svg)).toMatchFileSnapshot("../../pictures/bottleneck.svg");
-  expect(textsOf(svg)).toContain("the bottleneck by itself");
+  expect(textsOf(svg)).toContain("the bottleneck, moving to or from another stage (shifting)");
 });
 
 test("ten thousand spans stay under 300 kB", () => {

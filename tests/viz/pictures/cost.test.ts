@@ -38,18 +38,18 @@ test("undominated options are filled and joined, dominated ones open", async () 
   expect(dots[2]).not.toBe(dots[0]);
 });
 
-test("axes carry their units and the base is named", () => {
+test("axes carry their units and today's plan is named", () => {
   const texts = textsOf(costChart(COLUMNS, testContext()));
   expect(texts).toContain("throughput, heads/h");
   expect(texts).toContain("cost, EUR/head");
-  expect(texts).toContain("as it is (base)");
+  expect(texts).toContain("as it is (today)");
 });
 
 test("with more options than there is room for, the undominated ones and the base keep their names", () => {
   const many = Array.from({ length: 30 }, (_, i) => point(`option ${i}`, 500 + i, 2 + i / 100, i === 29, i === 28));
   const texts = textsOf(costChart({ ...COLUMNS, points: many }, testContext()));
   expect(texts).toContain("option 29");
-  expect(texts).toContain("option 28 (base)");
+  expect(texts).toContain("option 28 (today)");
   expect(texts.filter((text) => text.startsWith("option"))).toHaveLength(14);
 });
 
@@ -85,7 +85,7 @@ test("a variant is undominated when no other gives as much for as little", () =>
     ]),
   )!;
   expect(view.points.map(({ undominated }) => undominated)).toEqual([true, true, false, false]);
-  expect(view.description).toMatch(/^2 of 4 variants are undominated/);
+  expect(view.description).toMatch(/^No other variant gives as much for so little as these 2 of 4: /);
 });
 
 test("two equal variants are both undominated, for neither is better", () => {
@@ -131,7 +131,7 @@ describe("tradeOffView", () => {
       { kind: "number", label: "People", unit: "" },
       { kind: "number", label: "Throughput", unit: "carcasses/h" },
     ]);
-    expect(view.caption).toMatch(/^Right and down is better/);
+    expect(view.caption).toMatch(/^Bottom right is best/);
   });
 
   it("is null without a curve, and leaves out what cannot be counted", () => {

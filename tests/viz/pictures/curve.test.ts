@@ -43,7 +43,7 @@ test("two factors are one line per level of the second, named at its end, told a
 });
 
 test("no points are said in words", () => {
-  expect(textsOf(curveChart({ ...COLUMNS, lines: [] }, testContext()))[1]).toMatch(/^No replication/);
+  expect(textsOf(curveChart({ ...COLUMNS, lines: [] }, testContext()))[1]).toMatch(/^No simulated day/);
 });
 
 test("a numeric factor becomes a curve over its values, not over its ranks", () => {

@@ -25,9 +25,9 @@ const COLUMNS: HeatMapColumns = {
   rowLevels: ["2", "10"],
   cells: [
     cell(0, 0, 523),
-    cell(1, 0, 529, "base"),
+    cell(1, 0, 529, "today"),
     cell(0, 1, 527),
-    cell(1, 1, 538, "not told from the best"),
+    cell(1, 1, 538, "may be as good"),
     cell(2, 1, 540, "best"),
   ],
   quantity: { kind: "number", label: "Throughput", unit: "heads/h" },
@@ -44,7 +44,7 @@ test("every pair of levels has a cell lettered with its value; a pair that was n
 
 test("base and best are named in their cells, so that nothing depends on the shade", () => {
   const texts = textsOf(heatMapChart(COLUMNS, testContext()));
-  for (const mark of ["base", "best", "not told from the best"]) expect(texts).toContain(mark);
+  for (const mark of ["today", "best", "may be as good"]) expect(texts).toContain(mark);
 });
 
 test("cells of one value share one shade; without a cell it says so", () => {
@@ -73,11 +73,11 @@ test("base, best and what cannot be told from the best are marked", () => {
     variant.againstBest = { [info.key]: { gap: index - 2, low: -9, high: 9, mayBeBest: index > 0 } };
   });
   const marks = heatMapView(copy, info)!.cells.map(({ mark }) => mark);
-  expect(marks[0]).toBe("base");
+  expect(marks[0]).toBe("today");
   expect(marks.filter((mark) => mark === "best")).toHaveLength(1);
-  expect(marks.filter((mark) => mark === "not told from the best")).toHaveLength(marks.length - 2);
+  expect(marks.filter((mark) => mark === "may be as good")).toHaveLength(marks.length - 2);
   const less = heatMapView(copy, { ...info, better: "less" })!.cells.map(({ mark }) => mark);
-  expect(less[0]).toBe("base and best");
+  expect(less[0]).toBe("today and best");
 });
 
 test("the two ends of the shading are written so that they differ", () => {

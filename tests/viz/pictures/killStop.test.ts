@@ -122,6 +122,19 @@ it("finds how often, how long and who was caught", () => {
   );
 });
 
+it("ends its clock a little after the kill line's last head, not after hours of chilling, and never before a stop's end", () => {
+  const { day } = variant!;
+  const endOf = (changes: Partial<typeof day>) =>
+    killStopView(results, { ...variant!, day: { ...day, finishSeconds: 20_000, ...changes } })!.endSeconds;
+  const lastStop = Math.max(...view.rows.map(({ to }) => to));
+  const left = (toSeconds: number) =>
+    day.stages.map((stage) => ({ ...stage, ownTime: stage.ownTime && { ...stage.ownTime, toSeconds } }));
+  expect(endOf({ stages: left(1000) })).toBeCloseTo(1030, 9);
+  expect(endOf({ stages: left(lastStop - 50) })).toBeCloseTo(1.03 * lastStop, 9);
+  expect(endOf({ stages: [], workFinishSeconds: 2000 })).toBeCloseTo(2060, 9);
+  expect(endOf({ stages: left(1000), finishSeconds: 1010 })).toBe(1010);
+});
+
 it("draws the longest of many, in the order of the day, and says of how many", () => {
   const { day } = variant!;
   const [, stop] = day.killStops!.stops;
@@ -133,7 +146,7 @@ it("draws the longest of many, in the order of the day, and says of how many", (
   expect(drawn.rows).toHaveLength(24);
   expect(Math.min(...drawn.rows.map(({ from, to }) => to - from))).toBe(20 + 36);
   expect(drawn.rows.map(({ from }) => from)).toEqual(drawn.rows.map(({ from }) => from).sort((a, b) => a - b));
-  expect(drawn.footnote).toMatch(/^Drawn are the 24 longest of 60 stops/u);
+  expect(drawn.footnote).toMatch(/^The 24 longest of 60 stops are drawn/u);
 });
 
 it("is read off as a table, and at an instant", () => {

@@ -118,7 +118,7 @@ test("the share over all simulated days stands first; the day that is drawn is s
   const view = limitView(study, base!, record);
   expect(view.beyondText).toBe("8.7 % outside the limit (8.1 to 9.4 % at 95 %, 40 simulated days)");
   expect(view.description).toMatch(/^8\.7 % outside .*days\)\. On the day in the picture: 50 % \(1 of 2 heads\)\./);
-  expect(view.subtitle).toContain("one day as an example");
+  expect(view.subtitle).toContain("as an example");
   Object.assign(base!.estimates[info.key]!, { mean: 0, halfWidth: 0.044, low: 0, high: 0.088, min: 0, max: 0 });
   expect(limitView(study, base!, record).beyondText).toBe(
     "None outside the limit in 40 simulated days (at most 9 % at 95 %)",

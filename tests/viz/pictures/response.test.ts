@@ -36,7 +36,7 @@ test("one value alone, without interval, gets a dot and no band", () => {
 });
 
 test("no value at all is said in words", () => {
-  expect(textsOf(responseChart({ ...COLUMNS, rows: [] }, testContext()))[1]).toMatch(/^No replication/);
+  expect(textsOf(responseChart({ ...COLUMNS, rows: [] }, testContext()))[1]).toMatch(/^No simulated day/);
 });
 
 test("variants keep the order of the study, the base case first, each with interval", () => {

@@ -48,7 +48,7 @@ test("what matters most comes first, in seconds for a tenth of a second, near to
   expect(rows[0]!.name).toBe("skinning: cycle time");
   expect(rows[0]!.secondsPerTenth).toBeCloseTo(slope.slope.mean / 10, 9);
   expect(rows[0]!.text).toMatch(/^\+[\d.]+ s \(\+[\d.]+ to \+[\d.]+ s\)$/);
-  expect(subtitle).toContain("what a larger one is worth, only trying it tells");
+  expect(subtitle).toContain("simulate a larger change to see what it brings");
   expect(rows.map(({ text }) => text).join(" ")).not.toContain("10 %");
 });
 
@@ -72,7 +72,9 @@ test("where one reason stands against all slopes, it is said once instead of the
 });
 
 test("without any time that has a mean it says so", () => {
-  expect(viewWith({ slopes: [], withheldSlopes: [] }).description).toBe("No time of this plan has a slope.");
+  expect(viewWith({ slopes: [], withheldSlopes: [] }).description).toBe(
+    "No time of this plan moves the end of work in a way that can be told.",
+  );
 });
 
 test("the table keeps figures and unit", () => {

@@ -9,6 +9,15 @@ import { picture, testContext, textsOf } from "../../support/drawing.ts";
 import { exampleDay } from "../../support/exampleDay.ts";
 import { syntheticStudy } from "../../support/syntheticStudy.ts";
 
+const LEGENDS = [
+  "working",
+  "cannot pass its head on (blocked)",
+  "waits for heads (starved)",
+  "no crew",
+  "broken down",
+  "on break",
+];
+
 const COLUMNS: StateColumns = {
   title: "What each station did",
   caption: "What to look for",
@@ -18,7 +27,7 @@ const COLUMNS: StateColumns = {
   endSeconds: 7200,
   binSeconds: 1800,
   pauses: [{ name: "breakfast", fromSeconds: 3600, toSeconds: 5400 }],
-  states: STATES,
+  states: LEGENDS,
   rows: [
     {
       name: "Skinning",
@@ -34,7 +43,7 @@ const COLUMNS: StateColumns = {
       breakShare: 0.3,
       clockShares: [0.375, 0.075, 0.15, 0.075, 0.075, 0.25],
       own: { fromSeconds: 300, toSeconds: 6300 },
-      note: ["working 60 %; on break 30 %", "blocked 12 %, no crew 12 %"],
+      note: ["working 60 %; on break 30 %", "cannot pass on 12 %"],
     },
   ],
   footnote: "",
@@ -46,7 +55,7 @@ test("each bin is filled by the shares of its states, with the shares of the own
 
 test("every state has a texture of its own and is named beside a sample of it", () => {
   const svg = stateChart(COLUMNS, testContext());
-  for (const state of STATES) expect(textsOf(svg)).toContain(state);
+  for (const state of LEGENDS) expect(textsOf(svg)).toContain(state);
   const tiles = [...svg.querySelectorAll("pattern")].map(
     (tile) => tile.querySelector("path")?.getAttribute("d") ?? "plain",
   );
@@ -77,9 +86,13 @@ test("a line below the strip goes from the station's first head to its last; wit
   expect(strokes(null)).toEqual([]);
 });
 
-test("the states are the simulator's, in its order", () => {
+test("the states are the simulator's, in its order; the trade's words for waiting stand in the key once, with what they mean", () => {
   const study = syntheticStudy();
-  expect(stateView(study, study.variants[0]!).states).toEqual(STATES);
+  const view = stateView(study, study.variants[0]!);
+  expect(STATES).toEqual(["working", "blocked", "starved", "no crew", "down", "on break"]);
+  expect(view.states).toEqual(LEGENDS);
+  const others = [view.title, view.caption, view.subtitle, view.footnote, ...view.rows.flatMap(({ note }) => note)];
+  expect(others.filter((words) => /starved|blocked/.test(words))).toEqual([]);
 });
 
 test("the shares of every bin add up to one, or to nothing where nothing was watched", () => {
@@ -105,18 +118,23 @@ function give(stage: StageRecord, clock: number[], own: number[]): void {
   };
 }
 
-test("the note gives the working share of the own time, time on break beside it, and the two largest losses", () => {
+test("the note gives the working share of the own time, time on break beside it, and the largest losses that fit", () => {
   const study = syntheticStudy();
   const { stages } = study.variants[0]!.day;
   give(stages[2]!, [30, 5, 55, 0, 5, 5], [30, 5, 10, 0, 5, 10]);
   stages[3]!.ownTime = null;
   const { rows } = stateView(study, study.variants[0]!);
   expect(rows[2]).toMatchObject({
-    note: ["working 60 %; on break 17 %", "starved 20 %, blocked 10 %"],
+    note: ["working 60 %; on break 17 %", "waits for heads 20 %"],
     ownShares: [0.6, 0.1, 0.2, 0, 0.1, 0],
     breakShare: 10 / 60,
     clockShares: [0.3, 0.05, 0.55, 0, 0.05, 0.05],
   });
+  give(stages[2]!, [30, 0, 0, 20, 10, 0], [30, 0, 0, 20, 10, 0]);
+  expect(stateView(study, study.variants[0]!).rows[2]!.note).toEqual([
+    "working 50 %",
+    "no crew 33 %, broken down 17 %",
+  ]);
   expect(rows[3]).toMatchObject({ note: ["no head could reach it"], ownShares: [], breakShare: null, own: null });
 });
 
@@ -129,7 +147,7 @@ test("the finding names the busiest station by its own time, and where each othe
   const name = stages[2]!.name;
   expect(stateView(study, study.variants[0]!).description).toMatch(
     new RegExp(
-      `^Busiest was ${name}: working 89 % of its own time. Most often unable to pass heads on: ${name}, 6 %. .*waiting for heads: .*, 60 %. Most often down: ${name}, 4 %.$`,
+      `^Busiest was ${name}: working 89 % of its own time. Most often unable to pass heads on: ${name}, 6 %. .*waiting for heads: .*, 60 %. Most often broken down: ${name}, 4 %.$`,
     ),
   );
 });
@@ -145,7 +163,7 @@ test("a stage without states (a dwell without limit) is named below", () => {
   study.variants[0]!.day.stages[13]!.stateSeconds = [];
   const view = stateView(study, study.variants[0]!);
   expect(view.rows).toHaveLength(13);
-  expect(view.footnote).toContain("Without states: Chilling.");
+  expect(view.footnote).toContain("Not recorded: Chilling.");
 });
 
 const ferncote = exampleDay("ferncote");

@@ -43,7 +43,7 @@ test("every drawn trace can be read off, with its unit", () => {
 test("the states of a station are one group in per cent that add up to 100 where it was watched", () => {
   const { series } = stateReadings(stateView(results, base));
   const skinning = series.filter(({ group }) => group === "skinning");
-  expect(skinning.map(({ name }) => name)).toEqual(["working", "blocked", "starved", "no crew", "down", "on break"]);
+  expect(skinning.map(({ name }) => name)).toEqual(stateView(results, base).states);
   const at = (bin: number) =>
     skinning.reduce((sum, { trace }) => sum + (trace.kind === "binned" ? trace.mean[bin]! : 0), 0);
   expect(at(20)).toBeCloseTo(100, 9);
@@ -93,8 +93,8 @@ test("a bottleneck is told by stage and kind", () => {
     {
       name: "a",
       spans: [
-        { from: 0, to: 4, text: "the bottleneck by itself" },
-        { from: 4, to: 6, text: "shifting" },
+        { from: 0, to: 4, text: "the bottleneck alone" },
+        { from: 4, to: 6, text: "moving to or from another stage" },
       ],
     },
   ]);
