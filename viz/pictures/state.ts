@@ -77,7 +77,7 @@ const WORDS: Record<(typeof STATES)[number], { legend: string; short: string }> 
   blocked: { legend: "cannot pass its head on (blocked)", short: "cannot pass on" },
   starved: { legend: "waits for heads (starved)", short: "waits for heads" },
   "no crew": { legend: "no crew", short: "no crew" },
-  down: { legend: "broken down", short: "broken down" },
+  down: { legend: "broken down", short: "broken" },
   "on break": { legend: "on break", short: "on break" },
 };
 

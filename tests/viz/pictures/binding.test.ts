@@ -92,7 +92,7 @@ test("what is too little for a row of its own is told together", () => {
   const total = { ...why!.total, mean: many.reduce((sum, { seconds }) => sum + seconds.mean, 0) };
   const view = bindingView(results, results.variants[0]!, { ...why!, parts: many, total });
   expect(view.rows).toHaveLength(12);
-  expect(view.footnote).toMatch(/^All else together: .* %\.$/);
+  expect(view.footnote).toMatch(/^All else together: .* % of the time\.$/);
 });
 
 test("a variant's picture says over how many days, a single day's that there is no interval", () => {

@@ -131,10 +131,7 @@ test("the note gives the working share of the own time, time on break beside it,
     clockShares: [0.3, 0.05, 0.55, 0, 0.05, 0.05],
   });
   give(stages[2]!, [30, 0, 0, 20, 10, 0], [30, 0, 0, 20, 10, 0]);
-  expect(stateView(study, study.variants[0]!).rows[2]!.note).toEqual([
-    "working 50 %",
-    "no crew 33 %, broken down 17 %",
-  ]);
+  expect(stateView(study, study.variants[0]!).rows[2]!.note).toEqual(["working 50 %", "no crew 33 %, broken 17 %"]);
   expect(rows[3]).toMatchObject({ note: ["no head could reach it"], ownShares: [], breakShare: null, own: null });
 });
 
