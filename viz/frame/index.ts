@@ -1,7 +1,8 @@
-// What surrounds the data
+/** What surrounds the data of every picture. */
 
-export type { ChartContext } from "./chartContext.ts";
-export { type ChartFrame, type ChartWords, chartFrame, emptyChart, LINE_HEIGHT, TEXT_SIZE } from "./chartFrame.ts";
+// The frame and its axes
+
+export { type ChartContext, type ChartFrame, type ChartWords, chartFrame, emptyChart } from "./chartFrame.ts";
 export {
   clockAt,
   clockTicksFor,
@@ -11,15 +12,14 @@ export {
   type PauseBand,
   type TimeScale,
 } from "./clockAxis.ts";
+export { type DayFrame, type DayScene, dayFrame, drawDayPlot, finishDay } from "./dayFrame.ts";
 export type { Defs, Group, Svg } from "./selections.ts";
-export { timePlot, timeScale } from "./timeScale.ts";
 export { drawBottomAxis, drawLeftAxis } from "./valueAxis.ts";
 
 // Quantities and text
 
-export { drawText, type TextStyle } from "./drawText.ts";
+export { drawText, LINE_HEIGHT, readable, type TextStyle } from "./drawText.ts";
 export { type Quantity, quantityLabel, quantityTicks } from "./quantity.ts";
-export { readable } from "./readable.ts";
 export { isolated, safeText } from "./safeText.ts";
 export { spreadLabels } from "./spreadLabels.ts";
 export { svgText } from "./svgText.ts";

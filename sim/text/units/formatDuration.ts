@@ -12,7 +12,7 @@ const DAY = 86400;
 export function formatDuration(seconds: number): string {
   if (seconds === Number.POSITIVE_INFINITY) return "no limit";
   if (!Number.isFinite(seconds)) throw new RangeError(`formatDuration: ${seconds} is not a number of seconds`);
-  if (seconds < 0) return `-${formatDuration(-seconds)}`;
+  if (seconds < 0) return `−${formatDuration(-seconds)}`;
   const short = Number(seconds.toPrecision(3));
   if (short < MINUTE) return `${formatNumber(seconds)} s`;
   const wholeSeconds = Math.round(seconds);

@@ -33,7 +33,7 @@ describe("gambrel improve", PATIENCE, () => {
     const inside = join(folder, "found");
     expect(JSON.parse(readFileSync(join(inside, "improvement.json"), "utf8"))).toEqual(found);
     expect(readdirSync(inside)).toEqual(expect.arrayContaining(["asked.json", "report.html", "results.json"]));
-    expect(readFileSync(join(inside, "charts/trade-off.svg"), "utf8")).toMatch(/Places, against throughput/);
+    expect(readFileSync(join(inside, "charts/trade-off.svg"), "utf8")).toMatch(/Places and throughput/);
     // The answer comes first: the pick with its interval, how sure it is, what was tried; then the study it rests on.
     const page = readFileSync(join(inside, "report.html"), "utf8");
     expect(page).toMatch(/<h2>Answer<\/h2>.*Recommended: stunning.*\d to \d.* at 95\s%, \d+ days\).*Places, against/s);

@@ -17,7 +17,7 @@ describe("formatDuration", () => {
     [86369, "23 h 59"],
     [86371, "1 d"],
     [183600, "2 d 3 h"],
-    [-90, "-1 min 30 s"],
+    [-90, "−1 min 30 s"],
     [Number.POSITIVE_INFINITY, "no limit"],
   ])("writes %d s as %s", (seconds, text) => {
     expect(formatDuration(seconds)).toBe(text);
