@@ -1,10 +1,10 @@
 import type { Outgoing } from "../../viz/page/worker/messages.ts";
-import type { Hand } from "../../viz/page/worker/workerPool.ts";
+import type { WorkerPort } from "../../viz/page/worker/workerPool.ts";
 
 /** A worker that answers when it is told to. */
-export class TestHand implements Hand {
-  onmessage: Hand["onmessage"] = null;
-  onerror: Hand["onerror"] = null;
+export class TestWorkerPort implements WorkerPort {
+  onmessage: WorkerPort["onmessage"] = null;
+  onerror: WorkerPort["onerror"] = null;
   readonly asked: Outgoing[] = [];
 
   postMessage(message: Outgoing): void {

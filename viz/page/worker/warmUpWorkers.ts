@@ -1,5 +1,4 @@
 import type { DaySource } from "../../../sim/days/run/index.ts";
-import { studyNumber } from "./studyNumber.ts";
 import type { WorkerPool } from "./workerPool.ts";
 
 /** So many days after the first twenty a browser has translated the engine as well as it ever will. */
@@ -9,16 +8,16 @@ const MOST_MILLISECONDS = 1500;
 
 /**
  * Simulates days that nobody asked for, when there is nothing else to do: without them the first two controls that are
- * moved would take twice as long as those after them. Rejected with `Dropped` once they are not `wanted` any more, or take
+ * moved would take twice as long as those after them. Rejected with `TaskCancelled` once they are not `wanted` any more, or take
  * too long.
  */
-export async function practise(
+export async function warmUpWorkers(
   pool: WorkerPool,
   source: DaySource,
   wanted: () => boolean,
   now = () => performance.now(),
 ): Promise<void> {
-  const number = studyNumber();
+  const number = pool.newStudyNumber();
   const end = now() + MOST_MILLISECONDS;
   const goesOn = () => wanted() && now() < end;
   const days = Array.from({ length: DAYS_EACH * pool.size }, (_, day) => ({ variant: 0, first: 1 + day, count: 1 }));

@@ -5,11 +5,9 @@ import type { Study } from "../../../sim/asked/study/index.ts";
 import type { DayCourse } from "../../../sim/day/course/index.ts";
 import type { StudyResults } from "../../../sim/days/results/index.ts";
 import type { DaySource } from "../../../sim/days/run/index.ts";
-import { askQuestion } from "../worker/askQuestion.ts";
-import { BaseDays } from "../worker/baseDays.ts";
-import { Dropped } from "../worker/dropped.ts";
-import type { Question, QuestionReading } from "../worker/messages.ts";
-import { practise } from "../worker/practise.ts";
+import { askQuestion, BaseDays } from "../worker/askQuestion.ts";
+import { type Question, type QuestionReading, TaskCancelled } from "../worker/messages.ts";
+import { warmUpWorkers } from "../worker/warmUpWorkers.ts";
 import type { WorkerPool } from "../worker/workerPool.ts";
 import * as state from "./state.ts";
 
@@ -32,12 +30,12 @@ interface Workers {
  * Asks the workers whenever the plan, a control, the seed or the day changes, and puts their answers into the state. Only
  * the latest question counts; while it is answered the picture and the figures of the one before stay.
  */
-export class Desk {
+export class QuestionRunner {
   private readonly pool: WorkerPool;
   private readonly pictures: WorkerPool;
   private readonly isRoomForBoth: boolean;
   private readonly base = new BaseDays();
-  private hasPractised = false;
+  private isWarm = false;
   private asked = 0;
   private drawn = 0;
   private baseCourse: { key: string; course: DayCourse } | null = null;
@@ -59,7 +57,7 @@ export class Desk {
       };
       const replication = state.replication.value;
       void this.ask(question, replication).catch((error: unknown) => {
-        if (error instanceof Dropped) return;
+        if (error instanceof TaskCancelled) return;
         batch(() => {
           state.progress.value = null;
           state.stale.value = false;
@@ -92,9 +90,9 @@ export class Desk {
       await work();
       await draw();
     }
-    if (this.hasPractised) return;
-    this.hasPractised = true;
-    await practise(this.pool, source, wanted);
+    if (this.isWarm) return;
+    this.isWarm = true;
+    await warmUpWorkers(this.pool, source, wanted);
   }
 
   /** Brings the figures: those of the days so far when all of them take long, then those of all days. */
@@ -109,7 +107,7 @@ export class Desk {
     const progress = (done: number, total: number) => {
       state.progress.value = { done, total };
     };
-    const soFar = (results: StudyResults) => {
+    const onPartialResults = (results: StudyResults) => {
       if (!wanted() || state.progress.value === null) return;
       batch(() => {
         state.results.value = results;
@@ -117,7 +115,15 @@ export class Desk {
       });
       performance.measure(FIRST_MEASURE, { start: began });
     };
-    const results = await askQuestion(this.pool, { study, source, base: this.base, key, wanted, progress, soFar });
+    const results = await askQuestion(this.pool, {
+      study,
+      source,
+      base: this.base,
+      key,
+      wanted,
+      progress,
+      onPartialResults,
+    });
     if (!wanted()) return;
     batch(() => {
       state.results.value = results;

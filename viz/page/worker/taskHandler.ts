@@ -2,17 +2,16 @@ import { type DayCourse, recordInParts } from "../../../sim/day/course/index.ts"
 import { advance, type DayState, startDay } from "../../../sim/day/engine/index.ts";
 import { compileLine } from "../../../sim/day/line/index.ts";
 import { DaySimulator, type DaySource, runStudy } from "../../../sim/days/run/index.ts";
-import { Dropped } from "./dropped.ts";
-import type { Answer, Task } from "./messages.ts";
+import { type Answer, type Task, TaskCancelled } from "./messages.ts";
 import { readQuestion } from "./readQuestion.ts";
 
 /** Does the tasks of one worker; keeps the compiled lines of the study it last worked on. */
-export class Answerer {
+export class TaskHandler {
   private number = -1;
   private simulator: DaySimulator | null = null;
   private held: DayState | null = null;
 
-  /** Rejected with `Dropped` where the answer is not wanted any more and much of the work is still to be done. */
+  /** Rejected with `TaskCancelled` where the answer is not wanted any more and much of the work is still to be done. */
   async answer(task: Task, wanted: () => boolean = () => true): Promise<Answer<Task["kind"]>> {
     switch (task.kind) {
       case "read":
@@ -39,7 +38,7 @@ export class Answerer {
       const { done, value } = parts.next();
       if (done) return value;
       await messagesIn();
-      if (!wanted()) throw new Dropped("no longer wanted");
+      if (!wanted()) throw new TaskCancelled("no longer wanted");
     }
   }
 
