@@ -5,8 +5,7 @@ import { formatFault, readPlan } from "../../sim/asked/plan/index.ts";
 import type { StudyResults } from "../../sim/days/results/index.ts";
 import { runStudy } from "../../sim/days/run/index.ts";
 import { readLesson } from "../../viz/page/lessons/lesson.ts";
-import { changesOf } from "../../viz/page/plan/changesOf.ts";
-import type { Moves } from "../../viz/page/plan/control.ts";
+import { changesOf, type Moves } from "../../viz/page/plan/control.ts";
 import { controlsOf } from "../../viz/page/plan/controlsOf.ts";
 import { readQuestion } from "../../viz/page/worker/readQuestion.ts";
 

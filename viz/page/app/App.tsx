@@ -3,11 +3,11 @@ import { formatDecimals } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { CAUTIONS, DANGERS, DANGERS_IN_SHORT } from "../../report/cautions.ts";
 import { PlanEditor } from "../editor/PlanEditor.tsx";
-import { runningDifference } from "../scene/runningDifference.ts";
-import { differenceWords } from "../scene/runningDifferenceWords.ts";
+import { differenceWords, runningDifference } from "../scene/runningDifference.ts";
 import { Controls } from "./Controls.tsx";
 import { DayStrip } from "./DayStrip.tsx";
 import { Head } from "./Head.tsx";
+import { useSlowSeconds } from "./hooks.ts";
 import { Legend } from "./Legend.tsx";
 import { LessonPanel } from "./LessonPanel.tsx";
 import { RailView } from "./RailView.tsx";
@@ -15,7 +15,6 @@ import { Results } from "./Results.tsx";
 import { Strips } from "./Strips.tsx";
 import * as state from "./state.ts";
 import { Transport } from "./Transport.tsx";
-import { useSlowSeconds } from "./ticks.ts";
 
 /** The page: the day's clock on top, both lines below it, what can be changed and what comes of it beside them. */
 export function App() {

@@ -6,8 +6,8 @@ import { clockTicksFor, isolated, textWidth } from "../../frame/index.ts";
 import { stepPath } from "../../marks/index.ts";
 import { breaksOf } from "../plan/breaksOf.ts";
 import { binMeans } from "../strips/binSteps.ts";
+import { useWidth } from "./hooks.ts";
 import * as state from "./state.ts";
-import { useWidth } from "./useWidth.ts";
 
 const HEIGHT = 92;
 const TOP = 18;

@@ -3,7 +3,7 @@ import { useRef } from "preact/hooks";
 import { LESSONS } from "../lessons/lessons.ts";
 import { Help } from "./Help.tsx";
 import { OpenFile } from "./OpenFile.tsx";
-import { openLesson } from "./openLesson.ts";
+import { openLesson } from "./openPlan.ts";
 import { copyLink, saveFigures, savePicture, savePlan, saveStudy, saveVariant } from "./save.ts";
 import * as state from "./state.ts";
 

@@ -1,6 +1,5 @@
 import { useEffect, useRef } from "preact/hooks";
-import { BODY, HOOK, PENNANT, POINTER } from "../scene/glyphs.ts";
-import { drawPosition, STATE_LABELS } from "../scene/looks.ts";
+import { BODY, drawPosition, HOOK, PENNANT, POINTER, STATE_LABELS } from "../scene/looks.ts";
 import type { Pen } from "../scene/pen.ts";
 import { SvgPen } from "../scene/svgPen.ts";
 import { shownTheme } from "./theme.ts";

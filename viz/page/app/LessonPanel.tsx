@@ -2,7 +2,7 @@ import { isolated } from "../../frame/index.ts";
 import type { Lesson } from "../lessons/lesson.ts";
 import { Slider } from "./Controls.tsx";
 import { Icon } from "./Icon.tsx";
-import { closeLesson } from "./openLesson.ts";
+import { closeLesson } from "./openPlan.ts";
 import { Figure } from "./Results.tsx";
 import * as state from "./state.ts";
 

@@ -6,8 +6,8 @@ import { clockTicksFor, type Paint, type Texture, textureFill, wrapText } from "
 import { stepBandPath, stepPath } from "../../marks/index.ts";
 import { breaksOf } from "../plan/breaksOf.ts";
 import { type StripRow, sectionRows, stageRows } from "../strips/stripRows.ts";
+import { useWidth } from "./hooks.ts";
 import * as state from "./state.ts";
-import { useWidth } from "./useWidth.ts";
 
 /** One look per state, in the order of STATES. */
 const LOOKS: readonly { paint: Paint; texture: Texture }[] = [

@@ -1,10 +1,10 @@
 import { useRef } from "preact/hooks";
 import { formatClock, readClock } from "../../../sim/text/units/index.ts";
 import { SPEEDS } from "./dayClock.ts";
+import { useSlowSeconds } from "./hooks.ts";
 import { Icon } from "./Icon.tsx";
 import * as state from "./state.ts";
 import { stepToEvent } from "./stepToEvent.ts";
-import { useSlowSeconds } from "./ticks.ts";
 
 /** Play, step, jump, speed, and which day is drawn. */
 export function Transport() {

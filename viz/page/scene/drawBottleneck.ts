@@ -1,6 +1,6 @@
 import { textWidth } from "../../frame/index.ts";
-import { POINTER } from "./glyphs.ts";
 import { SIZE, type StagePlace } from "./layout.ts";
+import { POINTER } from "./looks.ts";
 import type { Pen } from "./pen.ts";
 import type { Scene } from "./scene.ts";
 

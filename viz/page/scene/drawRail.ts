@@ -5,9 +5,9 @@ import { drawFlags } from "./drawFlags.ts";
 import { drawStation } from "./drawStation.ts";
 import { drawStore } from "./drawStore.ts";
 import { drawYard } from "./drawYard.ts";
-import { BODY, HOOK } from "./glyphs.ts";
 import { type HangingHead, type HeadLook, headsAt, movedAt } from "./headsAt.ts";
 import { type RailLayout, SIZE, type StagePlace } from "./layout.ts";
+import { BODY, HOOK } from "./looks.ts";
 import type { Pen } from "./pen.ts";
 import { dangersAt, type Scene } from "./scene.ts";
 

@@ -2,9 +2,8 @@ import { stepAt } from "../../../sim/day/course/index.ts";
 import { formatDecimals } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { drawBottleneck, isNameCovered } from "./drawBottleneck.ts";
-import { BIN } from "./glyphs.ts";
 import { SIZE, type StagePlace } from "./layout.ts";
-import { drawPosition } from "./looks.ts";
+import { BIN, drawPosition } from "./looks.ts";
 import type { Pen } from "./pen.ts";
 import type { Scene } from "./scene.ts";
 

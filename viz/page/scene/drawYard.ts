@@ -1,9 +1,8 @@
 import { stepAt } from "../../../sim/day/course/index.ts";
 import { formatClock, formatDecimals } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
-import { LORRY, WHEELS } from "./glyphs.ts";
 import { SIZE } from "./layout.ts";
-import { drawPosition } from "./looks.ts";
+import { drawPosition, LORRY, WHEELS } from "./looks.ts";
 import type { Pen } from "./pen.ts";
 import type { Scene } from "./scene.ts";
 

@@ -5,8 +5,7 @@ import { bottleneckAt } from "./bottleneckAt.ts";
 import { drawRail } from "./drawRail.ts";
 import { indexHeads } from "./headsAt.ts";
 import { layoutOf } from "./layout.ts";
-import { runningDifference } from "./runningDifference.ts";
-import { differenceWords } from "./runningDifferenceWords.ts";
+import { differenceWords, runningDifference } from "./runningDifference.ts";
 import { SvgPen } from "./svgPen.ts";
 
 const SPACE = "http://www.w3.org/2000/svg";

@@ -1,4 +1,5 @@
 import { type DayCourse, lastAtOrBefore, stepAt } from "../../../sim/day/course/index.ts";
+import { formatDecimals, formatDuration } from "../../../sim/text/units/index.ts";
 
 /** List of "done" in the course's counts. */
 const DONE = 2;
@@ -28,4 +29,13 @@ function reached({ counts }: DayCourse, count: number): number {
   const rows = counts.values.subarray(counts.from[DONE]!, counts.from[DONE + 1]!);
   const row = lastAtOrBefore(rows as Float64Array, count - 0.5) + 1;
   return counts.times[counts.from[DONE]! + Math.min(row, rows.length - 1)]!;
+}
+
+/** "The variant is 12 heads, 1.4 min ahead." */
+export function differenceWords({ heads, seconds }: RunningDifference): string {
+  if (heads === 0) return "Both lines are level.";
+  const way = heads > 0 ? "ahead" : "behind";
+  const count = formatDecimals(Math.abs(heads), 0);
+  const time = Math.abs(seconds) < 1 ? "" : `, ${formatDuration(Math.abs(seconds))}`;
+  return `The variant is ${count} ${Math.abs(heads) === 1 ? "head" : "heads"}${time} ${way}.`;
 }

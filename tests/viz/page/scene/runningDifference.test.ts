@@ -1,8 +1,7 @@
 import { expect, it } from "vitest";
 import { recordCourse } from "../../../../sim/day/course/index.ts";
 import { compileLine } from "../../../../sim/day/line/index.ts";
-import { runningDifference } from "../../../../viz/page/scene/runningDifference.ts";
-import { differenceWords } from "../../../../viz/page/scene/runningDifferenceWords.ts";
+import { differenceWords, runningDifference } from "../../../../viz/page/scene/runningDifference.ts";
 import { planOf, saturated, station } from "../../../support/plans.ts";
 
 /** One head every `seconds`, the first one done then. */
