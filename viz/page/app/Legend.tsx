@@ -8,8 +8,8 @@ const SAMPLES: { label: string; draw: (pen: Pen) => void }[] = [
   ...STATE_LABELS.map((label, state) => ({
     label,
     draw: (pen: Pen) => {
-      drawPosition(pen, 9, 19, state, true, 1);
-      drawPosition(pen, 27, 19, state, false, 1);
+      drawPosition(pen, { x: 9, y: 19, scale: 1 }, { state, isManned: true });
+      drawPosition(pen, { x: 27, y: 19, scale: 1 }, { state, isManned: false });
     },
   })),
   { label: "hangs, waits or moves", draw: (pen) => drawHead(pen, "rule") },

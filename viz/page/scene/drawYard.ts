@@ -56,7 +56,7 @@ function drawLorries(pen: Pen, { course, layout, seconds }: Scene): void {
   for (const [index] of here.slice(0, 2).entries()) {
     const y = (30 + index * 27) * s;
     const share = index < full.length && most > 0 ? aboard / most : 0;
-    pen.rect(4 * s, y - 22 * s, 33 * share * s, 17 * s, { fill: "fill1" });
+    pen.rect({ x: 4 * s, y: y - 22 * s, width: 33 * share * s, height: 17 * s }, { fill: "fill1" });
     pen.shape(LORRY, 4 * s, y, { stroke: "ink", width: 1.2 }, s);
     pen.shape(WHEELS, 4 * s, y, { fill: "ink" }, s);
   }
@@ -94,7 +94,10 @@ function drawLairage(pen: Pen, { course, layout, seconds }: Scene): void {
   for (let mark = 0; mark < marks; mark++) {
     const x = left + (mark % COLUMNS) * 8 * s;
     const y = top + (ROWS - 1 - Math.floor(mark / COLUMNS)) * 8 * s;
-    pen.rect(x, y, 6.4 * s, 6.4 * s, mark < filled ? { fill: "fill1", stroke: "muted" } : { stroke: "grid" });
+    pen.rect(
+      { x, y, width: 6.4 * s, height: 6.4 * s },
+      mark < filled ? { fill: "fill1", stroke: "muted" } : { stroke: "grid" },
+    );
   }
   const limit = Number.isFinite(places) ? ` of ${formatDecimals(places, 0)}` : "";
   pen.text(left, 70 * s, "lairage", { size: SIZE.text * s, bold: true });
@@ -108,7 +111,10 @@ function drawHangingPoint(pen: Pen, scene: Scene): void {
   const s = layout.scale;
   const crates = stepAt(course.crates, 0, seconds);
   for (let crate = 0; crate < Math.min(crates, 3); crate++) {
-    pen.rect((192 + crate * 9) * s, 44 * s, 7.5 * s, 7.5 * s, { fill: "fill1", stroke: "muted" });
+    pen.rect(
+      { x: (192 + crate * 9) * s, y: 44 * s, width: 7.5 * s, height: 7.5 * s },
+      { fill: "fill1", stroke: "muted" },
+    );
   }
   drawStepPositions(pen, scene, course.sketch.unloading, 84, 58);
   drawStepPositions(pen, scene, course.sketch.lairage, 192, 66);
@@ -119,7 +125,11 @@ function drawStepPositions(pen: Pen, { course, layout, seconds }: Scene, stage: 
   const { positionFrom, positions, crews } = course.sketch.stages[stage]!;
   for (let index = 0; index < Math.min(positions, 2); index++) {
     const state = stepAt(course.states, positionFrom + index, seconds, 2);
-    drawPosition(pen, (x + 7 + index * 15) * s, y * s, state, crews.length > 0, 0.85 * s);
+    drawPosition(
+      pen,
+      { x: (x + 7 + index * 15) * s, y: y * s, scale: 0.85 * s },
+      { state, isManned: crews.length > 0 },
+    );
   }
 }
 

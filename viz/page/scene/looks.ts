@@ -51,7 +51,11 @@ export const STATE_LABELS = [
 ] as const;
 
 /** A position below the rail: a person, or a machine, in its state; the origin is the middle of its lower edge. */
-export function drawPosition(pen: Pen, x: number, y: number, state: number, isManned: boolean, scale: number): void {
+export function drawPosition(
+  pen: Pen,
+  { x, y, scale }: { x: number; y: number; scale: number },
+  { state, isManned }: { state: number; isManned: boolean },
+): void {
   const look = LOOKS[state]!;
   const style = { fill: look.fill, stroke: look.stroke, width: 1, dash: look.dash };
   pen.shape(isManned ? PERSON : MACHINE, x, y, style, scale);
