@@ -31,7 +31,7 @@ export function Head() {
             state.editorOpen.value = true;
           }}
         >
-          Edit the plan{state.faults.value.length > 0 && <b class="flag"> {state.faults.value.length} to mend</b>}
+          Edit the plan{state.faults.value.length > 0 && <b class="flag"> {state.faults.value.length} to fix</b>}
         </button>
         <OpenFile />
         <Menu id="save" name="Save and share">
@@ -52,7 +52,7 @@ export function Head() {
                 state.theme.value = name;
               }}
             >
-              {name === "auto" ? "As the screen" : name === "light" ? "Light" : "Dark"}
+              {name === "auto" ? "Same as the device" : name === "light" ? "Light" : "Dark"}
             </Item>
           ))}
         </Menu>

@@ -50,7 +50,7 @@ function problemOf(files: readonly File[], plans: readonly File[]): string | nul
   if (files.length === 0) return null;
   const large = files.find(({ size }) => size > MOST_BYTES);
   if (large !== undefined)
-    return `${large.name} has more than ${MOST_BYTES / 1e6} MB; a plan has a few thousand lines at most.`;
+    return `${large.name} is larger than ${MOST_BYTES / 1e6} MB. A plan has a few thousand lines at most.`;
   if (plans.length === 1) return null;
-  return plans.length === 0 ? "There is no plan among these files; a plan is a JSON file." : "Open one plan at a time.";
+  return plans.length === 0 ? "None of these files is a plan. A plan is a JSON file." : "Open one plan at a time.";
 }

@@ -42,10 +42,10 @@ export function Strips() {
     <section class="strips" aria-label="What happened so far">
       <h2>What happened so far</h2>
       <p class="small">
-        Grey: the plan as it is. Blue: the variant. The bands below each curve show what the positions did, the plan's
-        above the variant's, in the marks of the rail. At the right end of a curve's grid stands the most of the day; a
-        dashed line is the number of places. A blue bar on a band: the station was the bottleneck (pale: the bottleneck
-        shifted to or from it).
+        Each curve counts what waits before a station or is inside it: grey for today's plan, blue for the variant. The
+        number on the right is the day's highest; the dashed line is the number of places. The bands below show what the
+        positions did, in the colours of the legend: today's plan above, the variant below. A blue bar on a band means
+        that the station was the bottleneck (pale: the bottleneck was moving to or from it).
       </p>
       <div ref={ref}>
         {base !== null && variant !== null && width > 0 && <Drawing base={base} variant={variant} width={width} />}
@@ -224,5 +224,5 @@ function altText(pairs: readonly Pair[]): string {
     .map(
       ({ base, variant }) => `${base.name} ${base.most}${variant === null ? "" : `, in the variant ${variant.most}`}`,
     );
-  return `Waiting through the whole day, most at once. ${most.join("; ")}.`;
+  return `Most waiting at once, over the whole day. ${most.join("; ")}.`;
 }

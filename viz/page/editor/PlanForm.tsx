@@ -88,7 +88,7 @@ function Group({
   return (
     <details class="group-field" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
-        {isolated(label)} {inside.length > 0 && <b class="flag">{inside.length} to mend</b>}
+        {isolated(label)} {inside.length > 0 && <b class="flag">{inside.length} to fix</b>}
       </summary>
       {about && <p class="small">{about}</p>}
       <Faults path={path} />

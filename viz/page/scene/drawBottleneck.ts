@@ -70,7 +70,7 @@ function middleOf({ cell }: StagePlace): number {
 }
 
 function wordsOf({ bottleneck }: Scene): string {
-  return bottleneck.length > 1 ? "bottleneck shifts" : "bottleneck";
+  return bottleneck.length > 1 ? "bottleneck moving" : "bottleneck";
 }
 
 /** Half the words' width, and a little air. */

@@ -19,8 +19,8 @@ function drawArrivals(pen: Pen, { course, layout, seconds }: Scene): void {
   pen.text(4, y + 4 * s, formatDecimals(stepAt(course.counts, 0, seconds), 0), { size: 15 * s, bold: true });
   pen.text(4, y + 19 * s, "arrived", { size: SIZE.text * s, fill: "muted" });
   if (course.sketch.supply !== "saturated") return;
-  pen.text(4, y + 33 * s, "more always", { size: SIZE.text * s, fill: "muted" });
-  pen.text(4, y + 46 * s, "at hand", { size: SIZE.text * s, fill: "muted" });
+  pen.text(4, y + 33 * s, "never runs", { size: SIZE.text * s, fill: "muted" });
+  pen.text(4, y + 46 * s, "out", { size: SIZE.text * s, fill: "muted" });
 }
 
 function drawLoads(pen: Pen, scene: Scene): void {
@@ -36,7 +36,7 @@ function drawYardBottleneck(pen: Pen, { course, layout, bottleneck }: Scene): vo
   const stage = bottleneck.find((each) => each < course.sketch.hanging);
   if (stage === undefined) return;
   const s = layout.scale;
-  const words = `bottleneck${bottleneck.length > 1 ? " shifts" : ""}: ${isolated(course.sketch.stages[stage]!.name)}`;
+  const words = `bottleneck${bottleneck.length > 1 ? " moving" : ""}: ${isolated(course.sketch.stages[stage]!.name)}`;
   pen.text(4 * s, SIZE.yardWords * s, words, { size: SIZE.text * s, bold: true, fill: "line" });
 }
 

@@ -43,10 +43,10 @@ const LOOKS: readonly { fill: Paint | "none"; stroke: Paint; dash: readonly numb
 
 export const STATE_LABELS = [
   "working",
-  "blocked, no place to go",
-  "starved, nothing to do",
+  "cannot pass its head on",
+  "waits for heads",
   "nobody free",
-  "down",
+  "broken down",
   "on break",
 ] as const;
 
