@@ -72,7 +72,7 @@ describe("the answer of a lesson is what the line does:", () => {
     expect(all.high! - first.low!).toBeLessThan(first.low! / 2);
     expect(all.low!).toBeGreaterThan(first.mean);
     expect(lesson("2-a-bigger-buffer-and-its-end").answer).toContain(
-      `20 places bring about ${Math.round(first.mean)} carcasses an hour, 60 places about ${Math.round(all.mean)}: only ${Math.round(all.mean - first.mean)} more`,
+      `20 places bring about ${Math.round(first.mean)} carcasses an hour more, 60 places about ${Math.round(all.mean)}: a further gain of only ${Math.round(all.mean - first.mean)}.`,
     );
   });
 

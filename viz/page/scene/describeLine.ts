@@ -42,5 +42,7 @@ export function describeLine(course: DayCourse, seconds: number): string {
   const flagged = dangersAt(course, seconds).length;
   const danger =
     flagged === 0 ? "" : ` ${flagged} ${flagged === 1 ? "head is" : "heads are"} near or over a time limit.`;
-  return `The line at ${clock}. ${formatDecimals(stepAt(course.counts, 3, seconds), 0)} carcasses out. ${stages}.${danger}`;
+  const out = stepAt(course.counts, 3, seconds);
+  const carcasses = `${formatDecimals(out, 0)} ${out === 1 ? "carcass" : "carcasses"} out`;
+  return `The line at ${clock}. ${carcasses}. ${stages}.${danger}`;
 }

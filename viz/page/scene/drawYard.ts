@@ -101,7 +101,10 @@ function drawLairage(pen: Pen, { course, layout, seconds }: Scene): void {
   }
   const limit = Number.isFinite(places) ? ` of ${formatDecimals(places, 0)}` : "";
   pen.text(left, 70 * s, "lairage", { size: SIZE.text * s, bold: true });
-  pen.text(left, 83 * s, `${formatDecimals(crates, 0)}${limit} crates`, { size: SIZE.text * s, fill: "muted" });
+  pen.text(left, 83 * s, `${formatDecimals(crates, 0)}${limit} ${crates === 1 && limit === "" ? "crate" : "crates"}`, {
+    size: SIZE.text * s,
+    fill: "muted",
+  });
   if (each > 1) pen.text(left, 96 * s, `one square: ${each}`, { size: SIZE.text * s, fill: "muted" });
 }
 
