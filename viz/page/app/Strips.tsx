@@ -65,7 +65,7 @@ function Drawing({ base, variant, width }: { base: DayCourse; variant: DayCourse
   const time = scaleLinear()
     .domain([0, end])
     .range([gutter, width - RIGHT]);
-  const heights = pairs.map(rowHeight);
+  const heights = pairs.map((pair) => rowHeight(pair, gutter));
   const height = heights.reduce((sum, each) => sum + each, 0) + 26;
   const clip = useRef<SVGRectElement>(null);
   const cursor = useRef<SVGPathElement>(null);
@@ -120,9 +120,15 @@ function pairsOf(base: DayCourse, variant: DayCourse, binning: { end: number; bi
     .filter(({ base: row, variant: changed }) => row.most > 0 || row.shares !== null || (changed?.most ?? 0) > 0);
 }
 
-function rowHeight({ base, variant }: Pair): number {
+/** Name and what is counted, in the lines that a gutter holds; the line below the last one. */
+function wordsOf({ name, what }: StripRow, gutter: number): { name: string[]; what: string[]; height: number } {
+  const lines = { name: wrapText(name, gutter - 14, 12, 2, true), what: wrapText(what, gutter - 14, 11, 3) };
+  return { ...lines, height: 12 * (lines.name.length + lines.what.length) + 6 };
+}
+
+function rowHeight({ base, variant }: Pair, gutter: number): number {
   const bands = base.shares === null ? 0 : variant === null ? BAR + BAND : 2 * (BAR + BAND) + 2;
-  return Math.max(LEAST_ROW, CURVE + (bands > 0 ? bands + 3 : 0) + GAP);
+  return Math.max(LEAST_ROW, wordsOf(base, gutter).height + 4, CURVE + (bands > 0 ? bands + 3 : 0) + GAP);
 }
 
 type Scale = (value: number) => number;
@@ -135,17 +141,18 @@ function Row({ pair, time, end, top, width }: { pair: Pair; time: Scale; end: nu
     .domain([0, most])
     .range([floor, top + 4]);
   const left = time(0);
+  const words = wordsOf(base, left);
   const bandTop = floor + 3;
   const places = base.places !== null && base.places <= 2 * most ? base.places : null;
   return (
     <g>
-      {wrapText(base.name, left - 14, 12, 1, true).map((line) => (
-        <text key={line} class="row-name" x={2} y={top + 13}>
+      {words.name.map((line, index) => (
+        <text key={line} class="row-name" x={2} y={top + 13 + index * 12}>
           {line}
         </text>
       ))}
-      {wrapText(base.what, left - 14, 11, 2).map((line, index) => (
-        <text key={line} class="small" x={2} y={top + 26 + index * 12}>
+      {words.what.map((line, index) => (
+        <text key={line} class="small" x={2} y={top + 14 + (words.name.length + index) * 12}>
           {line}
         </text>
       ))}
