@@ -88,6 +88,10 @@ describe("the live page, opened from the disk", () => {
   it("draws the line, plays it and brings figures, without a complaint and without asking for anything", async () => {
     const { page, complaints } = await openPage(browser, { hash: await linkTo(SMALL_PLAN) });
     await figuresThere(page);
+    const limits = await page.locator(".limits li").allTextContents();
+    expect(limits.map((words) => words.replace(/ (kept|broken by .*)$/, "")).sort()).toEqual(
+      SMALL_PLAN.limits.map(({ name }) => name).sort(),
+    );
     await goTo(page, "06:50");
     const picture = page.getByRole("img", { name: /The line at 06:50:00/ }).first();
     expect(await picture.getAttribute("aria-label")).toMatch(/skinning: \d of 6 waiting, /);

@@ -82,7 +82,7 @@ function Limits({ results }: { results: StudyResults }) {
   if (limits.length === 0) return null;
   return (
     <div class="limits">
-      <h3>Time limits</h3>
+      <h3>Time limits, and the heads that broke them</h3>
       <ul>
         {limits.map(({ info, worst }) => (
           <li key={info.key} class={worst > 0 ? "broken" : ""}>
@@ -94,13 +94,13 @@ function Limits({ results }: { results: StudyResults }) {
   );
 }
 
-/** "kept"; "broken by 8.7 % of heads"; both lines where they differ. */
+/** "kept"; "broken by 8.7 %"; both lines where they differ. */
 function limitWords(results: StudyResults, info: ResponseInfo): string {
   const format = studyFormat(results, info);
   const words = results.variants.map(({ estimates }) => {
     const estimate = estimates[info.key];
     if (estimate === undefined || estimate.mean === 0) return "kept";
-    return `broken by ${estimateWords(estimate, format, results.study.confidence).mean} of heads`;
+    return `broken by ${estimateWords(estimate, format, results.study.confidence).mean}`;
   });
   return words[1] === undefined || words[1] === words[0] ? words[0]! : `${words[0]}; in the variant ${words[1]}`;
 }
