@@ -55,7 +55,7 @@ describe("the packed package, in an empty folder, with what npm would install be
   it("is a command line that checks, simulates and writes a report", () => {
     const plan = join(installed, "experiments", "plans", "parts", "gate.json");
     expect(gambrel("--version")).toEqual({ status: 0, said: `${packageJson.version}\n` });
-    expect(gambrel("check", plan)).toMatchObject({ status: 0, said: expect.stringMatching(/: sound\. Plan/) });
+    expect(gambrel("check", plan)).toMatchObject({ status: 0, said: expect.stringMatching(/: valid\. Plan/) });
     writeFileSync(join(app, "bad.json"), '{ "line": [] }');
     const guide = /^Every key, unit and default: (.*)$/m.exec(gambrel("check", "bad.json").said)![1]!;
     expect(readFileSync(join(app, guide), "utf8")).toMatch(/^# The plan file/);

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { BadInput } from "../../sim/cli/badInput.ts";
+import { BadInput } from "../../sim/cli/faults.ts";
 import { checkCommand } from "../../sim/cli/commands/check.ts";
 import { fakeTerminal } from "../support/fakeTerminal.ts";
 

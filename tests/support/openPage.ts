@@ -1,7 +1,7 @@
 import { resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
-import { builtPage } from "../../sim/cli/builtPage.ts";
+import { builtPage } from "../../sim/cli/commands/page.ts";
 import { writeLink } from "../../viz/page/plan/link.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");

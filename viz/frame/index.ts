@@ -1,4 +1,5 @@
 // What surrounds the data
+
 export type { ChartContext } from "./chartContext.ts";
 export { type ChartFrame, type ChartWords, chartFrame, emptyChart, LINE_HEIGHT, TEXT_SIZE } from "./chartFrame.ts";
 export {
@@ -10,17 +11,24 @@ export {
   type PauseBand,
   type TimeScale,
 } from "./clockAxis.ts";
-// Text
+export type { Defs, Group, Svg } from "./selections.ts";
+export { timePlot, timeScale } from "./timeScale.ts";
+export { drawBottomAxis, drawLeftAxis } from "./valueAxis.ts";
+
+// Quantities and text
+
 export { drawText, type TextStyle } from "./drawText.ts";
 export { type Quantity, quantityLabel, quantityTicks } from "./quantity.ts";
 export { readable } from "./readable.ts";
 export { isolated, safeText } from "./safeText.ts";
-export type { Defs, Group, Svg } from "./selections.ts";
 export { spreadLabels } from "./spreadLabels.ts";
 export { svgText } from "./svgText.ts";
-export { type Texture, textureFill } from "./textures.ts";
 export { textWidth } from "./textWidth.ts";
+export { wrapText } from "./wrapText.ts";
+
 // Colours and textures
+
+export { type Texture, textureFill } from "./textures.ts";
 export {
   CHART_CLASS,
   chartStyleSheet,
@@ -32,6 +40,3 @@ export {
   type ThemeName,
   themeColours,
 } from "./theme.ts";
-export { timePlot, timeScale } from "./timeScale.ts";
-export { drawBottomAxis, drawLeftAxis } from "./valueAxis.ts";
-export { wrapText } from "./wrapText.ts";

@@ -1,3 +1,5 @@
+// Small drawings from columns
+
 export { drawFootnote } from "./drawFootnote.ts";
 export { drawLevelInterval, drawUprightInterval, type IntervalStyle } from "./drawInterval.ts";
 export { drawKey } from "./drawKey.ts";

@@ -1,11 +1,11 @@
 import { formatConfidence, formatDecimals } from "../../sim/text/units/index.ts";
-import type { LineUp } from "../contract.ts";
+import type { OptionsResult } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { quoted } from "../words/index.ts";
 import type { DifferenceColumns } from "./difference.ts";
 
 /** What each option brings in a year beyond what it costs, in the order of the file. */
-export function worthView({ options, currency, confidence }: LineUp): DifferenceColumns {
+export function worthView({ options, currency, confidence }: OptionsResult): DifferenceColumns {
   const money = (value: number) => formatDecimals(Math.round(value), 0);
   const unit = isolated(currency);
   const told = options.map(({ name, worth, verdict }) => {

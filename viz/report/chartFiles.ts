@@ -11,14 +11,14 @@ import { studyCharts, tradeOffChart, worthChart } from "./studyCharts.ts";
  */
 export function chartFiles(
   results: StudyResults,
-  options: { theme?: ThemeName; document?: Document } & Pick<ReportOptions, "improvement" | "lineUp"> = {},
+  options: { theme?: ThemeName; document?: Document } & Pick<ReportOptions, "improvement" | "offers"> = {},
 ): { name: string; svg: string }[] {
   const document = options.document ?? serverDocument();
   const theme = options.theme ?? "light";
-  const { improvement, lineUp } = options;
+  const { improvement, offers } = options;
   const answers = [
     improvement === undefined ? null : tradeOffChart(improvement),
-    lineUp === undefined ? null : worthChart(lineUp),
+    offers === undefined ? null : worthChart(offers),
   ].filter((chart) => chart !== null);
   return [...answers, ...studyCharts(results)].map((chart) => ({
     name: chart.name,

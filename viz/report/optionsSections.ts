@@ -1,5 +1,5 @@
 import { formatConfidence, formatDecimals } from "../../sim/text/units/index.ts";
-import type { LineUp, Ranged, StudyResults } from "../contract.ts";
+import type { OptionsResult, Ranged, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { observationsWords } from "../words/index.ts";
 import type { Figures } from "./figures.ts";
@@ -11,14 +11,14 @@ import { worthChart } from "./studyCharts.ts";
 const LONGEST_PAYBACK = 100;
 
 /** What suppliers' offers are worth, before the days that compare them with the plan as it is. */
-export function lineUpSections(found: LineUp, results: StudyResults, figures: Figures): Markup[] {
+export function optionsSections(found: OptionsResult, results: StudyResults, figures: Figures): Markup[] {
   return [
     toldAnswer(withWelfare(results, found.words.map(isolated)), worthChart(found), figures),
     worthSection(found, results),
   ];
 }
 
-function worthSection(found: LineUp, results: StudyResults): Markup {
+function worthSection(found: OptionsResult, results: StudyResults): Markup {
   const { currency, interest, daysPerYear, confidence, cashWords } = found;
   const unit = isolated(currency);
   return html`<h2>Price, worth and payback</h2>
@@ -27,7 +27,7 @@ ${priceTable(found, unit)}
 ${worthTable(found, unit)}`;
 }
 
-function priceTable({ options }: LineUp, unit: string): Markup {
+function priceTable({ options }: OptionsResult, unit: string): Markup {
   const rows = options.map(({ name, price, lifeYears, servicePerYear, cashPerDay }) => {
     const { mean, familyLow, familyHigh } = cashPerDay;
     const cash = { mean, low: familyLow ?? mean, high: familyHigh ?? mean };
@@ -36,7 +36,7 @@ function priceTable({ options }: LineUp, unit: string): Markup {
   return html`<div class="scroll"><table class="even"><caption>What each option costs, and what a day with it brings more than one without it.</caption><thead><tr><th scope="col">Option</th><th scope="col">Price [${unit}]</th><th scope="col">Life [years]</th><th scope="col">Service a year [${unit}]</th><th scope="col">Cash a day [${unit}]</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
-function worthTable({ options }: LineUp, unit: string): Markup {
+function worthTable({ options }: OptionsResult, unit: string): Markup {
   const rows = options.map(
     ({ name, worth }) =>
       html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th>${cell(worth.presentValue, money)}${cell(worth.perYear, money)}${cell(worth.paybackYears, years)}${cell(worth.discountedPaybackYears, years)}</tr>`,

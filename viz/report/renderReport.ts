@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import type { Improvement, LineUp, StudyResults, VariantResults } from "../contract.ts";
+import type { Improvement, OptionsResult, StudyResults, VariantResults } from "../contract.ts";
 import { CHART_CLASS, safeText } from "../frame/index.ts";
 import { isSingleDay } from "../words/index.ts";
 import { costTable } from "./costTable.ts";
@@ -8,7 +8,7 @@ import { html, type Markup, trusted } from "./html.ts";
 import { improvementSections } from "./improvementSections.ts";
 import { killStopSection, recordsKillStops } from "./killStopSection.ts";
 import { massTable } from "./massTable.ts";
-import { lineUpSections } from "./optionsSections.ts";
+import { optionsSections } from "./optionsSections.ts";
 import { READER_SCRIPT } from "./readerScript.ts";
 import {
   answerSection,
@@ -35,7 +35,7 @@ export interface ReportOptions {
   document?: Document;
   /** Of a search or a line-up of offers, whose answer then comes first: the study is what it rests on. */
   improvement?: Improvement | undefined;
-  lineUp?: LineUp | undefined;
+  offers?: OptionsResult | undefined;
 }
 
 /**
@@ -69,9 +69,9 @@ export function renderReport(results: StudyResults, options: ReportOptions = {})
 }
 
 /** Null where the study itself was what was asked. */
-function otherAnswer(results: StudyResults, figures: Figures, { improvement, lineUp }: ReportOptions): Markup[] | null {
+function otherAnswer(results: StudyResults, figures: Figures, { improvement, offers }: ReportOptions): Markup[] | null {
   if (improvement !== undefined) return improvementSections(improvement, results, figures);
-  return lineUp === undefined ? null : lineUpSections(lineUp, results, figures);
+  return offers === undefined ? null : optionsSections(offers, results, figures);
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { Improvement, LineUp, ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
+import type { Improvement, OptionsResult, ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import type { ChartContext, ChartWords } from "../frame/index.ts";
 import {
   bindingChart,
@@ -270,8 +270,8 @@ export function tradeOffChart(improvement: Improvement): PlannedChart | null {
 }
 
 /** What each option of a line-up is worth. */
-export function worthChart(lineUp: LineUp): PlannedChart {
-  return planned("worth", worthView(lineUp), differenceChart, differenceTable);
+export function worthChart(found: OptionsResult): PlannedChart {
+  return planned("worth", worthView(found), differenceChart, differenceTable);
 }
 
 /** Every picture of a study, each under a name of its own: responses first, then why days ended, then the drawn days with their limits. */

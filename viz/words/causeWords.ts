@@ -1,4 +1,4 @@
-import type { BoundPart, Cause } from "../contract.ts";
+import type { Cause, ReasonPart } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 
 /** What seconds of the day can be owed to, in the order in which pictures give them their textures. */
@@ -38,7 +38,7 @@ const CAUSES: Record<Cause, { kind: (typeof CAUSE_KINDS)[number]; words: string 
 };
 
 /** Where seconds of the day went, and to what: "skinning", "repairs (jam)"; `kind` is an index into `CAUSE_KINDS`. */
-export function causeWords({ cause, stage, detail }: Pick<BoundPart, "cause" | "stage" | "detail">): {
+export function causeWords({ cause, stage, detail }: Pick<ReasonPart, "cause" | "stage" | "detail">): {
   where: string;
   what: string;
   kind: number;

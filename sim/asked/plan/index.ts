@@ -9,7 +9,7 @@ export { type ParsedJson, parseJson } from "./parseJson.ts";
 export { PARSING } from "./parsing.ts";
 export { planJsonSchema } from "./planJsonSchema.ts";
 export { type PlanReading, readPlan } from "./readPlan.ts";
-export type { TextFiles } from "./textFiles.ts";
+export { NO_FILES, type TextFiles } from "./textFiles.ts";
 
 // What is sold, and what the line takes off
 

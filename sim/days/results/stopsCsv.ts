@@ -1,7 +1,7 @@
 import { type KillStop, type KillStopsRecord, MOST_KILL_STOPS } from "../../day/engine/index.ts";
 import { writeClock } from "../../text/units/index.ts";
 import { column, VARIANT_COLUMN } from "./column.ts";
-import { type Cell, csvParts, headerOf } from "./csvText.ts";
+import { type CsvCell, csvParts, headerOf } from "./csvText.ts";
 import type { StudyResults } from "./studyResults.ts";
 
 const HEADS = "heads";
@@ -57,7 +57,7 @@ export function recordsStops({ variants }: StudyResults): boolean {
   return variants.some(({ day }) => day.killStops !== null);
 }
 
-function* rows({ variants }: StudyResults): Generator<Cell[]> {
+function* rows({ variants }: StudyResults): Generator<CsvCell[]> {
   for (const { name, day } of variants) {
     const { killStops, startClockSeconds } = day;
     if (killStops === null) continue;
@@ -66,7 +66,7 @@ function* rows({ variants }: StudyResults): Generator<Cell[]> {
   }
 }
 
-function cells(stop: KillStop, startClockSeconds: number): Cell[] {
+function cells(stop: KillStop, startClockSeconds: number): CsvCell[] {
   const { fromSeconds, toSeconds, reasons } = stop;
   const [first, ...further] = reasons;
   return [
@@ -94,7 +94,7 @@ function thousandth(value: number): number {
   return Math.round(value * 1000) / 1000;
 }
 
-function leftOutRow(variant: string, { stops, leftOut, seconds }: KillStopsRecord): Cell[] {
+function leftOutRow(variant: string, { stops, leftOut, seconds }: KillStopsRecord): CsvCell[] {
   const listed = stops.reduce((sum, { fromSeconds, toSeconds }) => sum + toSeconds - fromSeconds, 0);
   const words = `${leftOut} more stops, not listed`;
   return [
@@ -104,6 +104,6 @@ function leftOutRow(variant: string, { stops, leftOut, seconds }: KillStopsRecor
     null,
     thousandth(seconds - listed),
     words,
-    ...new Array<Cell>(STOPS_COLUMNS.length - 6).fill(null),
+    ...new Array<CsvCell>(STOPS_COLUMNS.length - 6).fill(null),
   ];
 }

@@ -1,6 +1,6 @@
 import type { Factor } from "../../asked/study/index.ts";
 import { type Column, column, RESPONSE_COLUMN, UNIT_COLUMN, UNIT_OF_ROW, VARIANT_COLUMN } from "./column.ts";
-import { type Cell, csvParts, headerOf } from "./csvText.ts";
+import { type CsvCell, csvParts, headerOf } from "./csvText.ts";
 import type { ResponseInfo, StudyResults, VariantResults } from "./studyResults.ts";
 
 const SHARE = "share of the mean of today's plan";
@@ -83,11 +83,11 @@ export function summaryCsv(results: StudyResults): Generator<string> {
 }
 
 /** The same as columns and rows, for a workbook. */
-export function summaryTable(results: StudyResults): { columns: Column[]; rows: Cell[][] } {
+export function summaryTable(results: StudyResults): { columns: Column[]; rows: CsvCell[][] } {
   return { columns: summaryColumns(results.factors), rows: [...rows(results)] };
 }
 
-function* rows(results: StudyResults): Generator<Cell[]> {
+function* rows(results: StudyResults): Generator<CsvCell[]> {
   for (const variant of results.variants) {
     for (const response of results.responses) {
       yield [
@@ -102,25 +102,25 @@ function* rows(results: StudyResults): Generator<Cell[]> {
   }
 }
 
-function levelsOf(results: StudyResults, variant: VariantResults): Cell[] {
+function levelsOf(results: StudyResults, variant: VariantResults): CsvCell[] {
   return results.factors.map((factor, index) => factor.levels[variant.levels[index] ?? -1] ?? null);
 }
 
-function estimateCells({ estimates, days }: VariantResults, { key, label, unit }: ResponseInfo): Cell[] {
+function estimateCells({ estimates, days }: VariantResults, { key, label, unit }: ResponseInfo): CsvCell[] {
   const found = estimates[key];
   if (found === undefined) return [key, label, unit, days, 0, null, null, null, null, null, null];
   const { n, mean, low, high, min, max } = found;
   return [key, label, unit, days, n, mean, low, high, n < 2 ? null : found.sd, min, max];
 }
 
-function differenceCells(variant: VariantResults, { key }: ResponseInfo): Cell[] {
+function differenceCells(variant: VariantResults, { key }: ResponseInfo): CsvCell[] {
   const found = variant.differences?.[key];
   if (found === undefined) return Array.from({ length: 11 }, () => null);
   const { mean, low, high, n, relativeLow, relativeHigh, p, holmP, familyLow, familyHigh, shown } = found;
   return [mean, low, high, n, relativeLow, relativeHigh, p, holmP, familyLow, familyHigh, shown ? "yes" : "no"];
 }
 
-function bestCells({ againstBest }: VariantResults, { key }: ResponseInfo): Cell[] {
+function bestCells({ againstBest }: VariantResults, { key }: ResponseInfo): CsvCell[] {
   const found = againstBest?.[key];
   if (found === undefined) return [null, null, null, null];
   return [found.gap, found.low, found.high, found.mayBeBest ? "yes" : "no"];

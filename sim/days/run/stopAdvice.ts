@@ -16,7 +16,7 @@ import { harmOf, harmResponses } from "../results/index.ts";
 
 const DAYS = 5;
 /** A proposal that is told ends work sooner by this at least, seconds. */
-export const LEAST_GAIN = 120;
+export const MIN_GAIN = 120;
 
 /** A plan with its breaks laid otherwise, or with more places, that mean times recommend. */
 export interface StopProposal {
@@ -63,7 +63,7 @@ export function stopWarning(plan: Plan, fit: StopFit | null): Fault | null {
       today.ends.map((end, day) => end - days.ends[day]!),
       0.95,
     )!;
-    if (gain.mean < LEAST_GAIN || gain.low! <= 0) return [];
+    if (gain.mean < MIN_GAIN || gain.low! <= 0) return [];
     return [`${proposal.words} would end work ${formatMinutes(gain.mean)} sooner`];
   });
   if (better.length === 0) return null;

@@ -1,7 +1,7 @@
 import { type Estimate, estimate } from "./estimate.ts";
 
 /** Mean difference to the base case over the replications that both have, with its interval. */
-export interface Difference extends Estimate {
+export interface PairedDifference extends Estimate {
   /** Relative to the base's mean; null when that is 0, and on an interval scale. */
   relativeLow: number | null;
   relativeHigh: number | null;
@@ -28,7 +28,7 @@ export function pairedDifference(
   baseValues: readonly (number | null)[],
   confidence: number,
   scale: Scale = "ratio",
-): Difference | null {
+): PairedDifference | null {
   if (variantValues.length !== baseValues.length) {
     throw new RangeError(
       `pairedDifference: ${variantValues.length} values against ${baseValues.length}; they must be pairs`,

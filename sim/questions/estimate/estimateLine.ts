@@ -13,7 +13,7 @@ const [, , FLOOR] = FLOORS;
 const STEP = 0.1;
 
 /** Gains that grow faster than this from floor to floor are not carried on. */
-const MOST_GROWTH = 1.15;
+const MAX_GROWTH = 1.15;
 
 export interface LineEstimate {
   /** Heads hung per second by a line that is never short of heads, breaks left out; crate handling left out. */
@@ -96,7 +96,7 @@ export function serialThroughput(stations: readonly SerialStation[]): number {
 /** What `steps` more steps gain when each gains as much more or less than the one before as the last two did. */
 function furtherGain(before: number, now: number, steps: number): number {
   if (now <= 0) return 0;
-  const growth = before <= 0 ? MOST_GROWTH : Math.min(MOST_GROWTH, now / before);
+  const growth = before <= 0 ? MAX_GROWTH : Math.min(MAX_GROWTH, now / before);
   const series = Math.abs(growth - 1) < 1e-9 ? steps : (growth * (1 - growth ** steps)) / (1 - growth);
   return now * series;
 }

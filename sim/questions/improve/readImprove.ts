@@ -3,6 +3,7 @@ import {
   formatPath,
   isRecord,
   listWords,
+  NO_FILES,
   nearestWords,
   PARSING,
   type Plan,
@@ -31,7 +32,7 @@ const OVERTIME_DIFFERENCE = 120;
  * Checks the JSON of the file, its plan, and what every element makes of the plan by itself, at its fewest and at its
  * most; all faults come at once. Paths of files are taken from the folder of the file; `files` reads them.
  */
-export function readImprove(json: unknown, files: TextFiles): ImproveReading {
+export function readImprove(json: unknown, files: TextFiles = NO_FILES): ImproveReading {
   const shape = improveFile().safeParse(json, PARSING);
   const base = readBase(json, files);
   const faults = [...(shape.success ? [] : zodFaults(shape.error.issues)), ...base.faults];
@@ -182,7 +183,7 @@ function spaceOfPlaces({ total, least, among }: Asked, plan: Plan): { space: Spa
       return station?.kind === "station" && Number.isFinite(station.buffer) ? station.buffer : null;
     }),
     apart: [],
-    purchases: [],
+    offerCosts: [],
     changeOf: (counts) => ({
       set: Object.fromEntries(named.map(({ name }, index) => [formatPath(["line", name, "buffer"]), counts[index]])),
       insert: [],

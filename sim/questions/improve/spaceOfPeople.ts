@@ -28,7 +28,7 @@ export function spaceOfPeople(
     ...bounds.range,
     base: among.map((element) => countNow(element, plan)),
     apart: [],
-    purchases: [],
+    offerCosts: [],
     changeOf: (counts) => ({
       set: Object.fromEntries(
         among.flatMap(({ crew, positions }, index) => [

@@ -1,17 +1,14 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { PLAIN_PROCEDURE, type Study, type Variant } from "../../asked/study/index.ts";
-import type { StudyResults, Why } from "../../days/results/index.ts";
+import type { Why } from "../../days/results/index.ts";
 import { harmResponses } from "../../days/results/index.ts";
-import type { DayJournal, SimulatedDay } from "../../days/run/index.ts";
-import { type Design, variantOf } from "./designs.ts";
+import type { DayJournal, Simulate, SimulatedDay } from "../../days/run/index.ts";
+import { type CandidateDesign, variantOf } from "./designs.ts";
 import type { ImproveQuestion } from "./question.ts";
-
-/** Simulates a study; days that the journal knows are not simulated again, new ones are noted in it. */
-export type Simulate = (study: Study, journal: DayJournal) => Promise<StudyResults>;
 
 /** Some days of one design. */
 export interface Trial {
-  design: Design;
+  design: CandidateDesign;
   /** The goal's value of each day, purchases reckoned. */
   values: (number | null)[];
   /** Of each response, a value for each day. */
@@ -42,15 +39,15 @@ export class Trials {
   }
 
   /** Days of the design that were simulated. */
-  known({ key }: Design): number {
+  known({ key }: CandidateDesign): number {
     return this.#days.get(key)?.length ?? 0;
   }
 
   /** So many days of each of these designs. */
-  async of(designs: readonly Design[], days: number): Promise<Trial[]> {
+  async of(designs: readonly CandidateDesign[], days: number): Promise<Trial[]> {
     const short = designs.filter(({ key }) => (this.#trials.get(key)?.values.length ?? 0) < days);
     if (short.length > 0) {
-      const { variants } = await this.#simulate(this.#study(short, days), this.#journal(short));
+      const { variants } = await this.#simulate(this.#study(short, days), this.#journal(short), "none");
       for (const [index, { values, why }] of variants.entries()) {
         const design = short[index]!;
         this.#trials.set(design.key, { design, values: this.#goalOf(design, values), responses: values, why });
@@ -59,7 +56,7 @@ export class Trials {
     return designs.map(({ key }) => firstDays(this.#trials.get(key)!, days));
   }
 
-  #study(designs: readonly Design[], replications: number): Study {
+  #study(designs: readonly CandidateDesign[], replications: number): Study {
     const { name, question, confidence } = this.#question;
     return {
       ...{ name, question, reader: "process engineer", confidence, seed: this.#seed, replications },
@@ -70,14 +67,14 @@ export class Trials {
     };
   }
 
-  #variant(design: Design): Variant {
+  #variant(design: CandidateDesign): Variant {
     const variant = variantOf(design);
     return this.#question.yearly === null ? variant : { ...variant, plan: withoutCapital(variant.plan) };
   }
 
   /** With what tells why, the values of a day depend on the designs that it is simulated with: then none is kept. */
-  #journal(designs: readonly Design[]): DayJournal {
-    const daysOf = ({ key }: Design) => this.#days.get(key) ?? [];
+  #journal(designs: readonly CandidateDesign[]): DayJournal {
+    const daysOf = ({ key }: CandidateDesign) => this.#days.get(key) ?? [];
     return {
       known: this.#why ? [] : designs.flatMap((design, variant) => daysOf(design).map((day) => ({ ...day, variant }))),
       note: (day) => {
@@ -88,7 +85,7 @@ export class Trials {
     };
   }
 
-  #goalOf({ chargePerDay }: Design, responses: Trial["responses"]): (number | null)[] {
+  #goalOf({ chargePerDay }: CandidateDesign, responses: Trial["responses"]): (number | null)[] {
     const values = responses[this.#question.response.key]!;
     return chargePerDay === 0 ? values : values.map((value) => (value === null ? null : value - chargePerDay));
   }

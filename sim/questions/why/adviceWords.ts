@@ -19,7 +19,7 @@ export interface WordsContext {
   limits: number;
 }
 
-const MOST_LOSSES = 3;
+const MAX_LOSSES = 3;
 
 /**
  * The advice in sentences, for terminal, report and page alike: where to start and what each change is worth, place by
@@ -102,7 +102,7 @@ function losses({ others, response }: Told, { little }: WordsContext): string[] 
     .map((other) => ({ label: other.label, loss: lossEnds(other, response) }))
     .filter(({ loss }) => loss[0] > 0 && loss[1] > little)
     .sort((a, b) => b.loss[0] - a.loss[0])
-    .slice(0, MOST_LOSSES);
+    .slice(0, MAX_LOSSES);
   if (found.length === 0) return [];
   const worse = found.map(
     ({ label, loss: [low, high] }) => `${label}, ${spreadWords((low + high) / 2, low, high, response)}`,

@@ -18,7 +18,7 @@ import { hasWorkForMore, type WorkStep, workSteps } from "./workplaces.ts";
 /** A load within this share of the highest is near it: what the estimate leaves out (waits, jams, breaks) can make up for it. */
 const NEAR = 0.7;
 /** Changes of which pairs are tried. */
-const MOST_IN_PAIRS = 8;
+const MAX_IN_PAIRS = 8;
 
 export interface ChangesToTry {
   /** Single changes. */
@@ -129,7 +129,7 @@ function pairs(singles: readonly PlanChange[], plan: Plan, found: readonly Ceili
     .filter(({ kind, of }) => kind !== "more places" || isDwell(plan, of))
     .map((change) => ({ change, ceiling: ceilingOf([change.of, ...(crewsAt.get(change.of) ?? [])], found) }))
     .sort((a, b) => a.ceiling - b.ceiling)
-    .slice(0, MOST_IN_PAIRS)
+    .slice(0, MAX_IN_PAIRS)
     .map(({ change }) => change);
   return ranked.flatMap((one, index) =>
     ranked

@@ -1,9 +1,9 @@
 import { expect, it } from "vitest";
 import { worthView } from "../../../viz/pictures/index.ts";
-import { inventedLineUp } from "../../support/invented.ts";
+import { inventedOptionsResult } from "../../support/invented.ts";
 
 it("shows each option's yearly amount with the interval that holds for all, filled where it is decided", () => {
-  const { rows, quantity } = worthView(inventedLineUp());
+  const { rows, quantity } = worthView(inventedOptionsResult());
   expect(rows.map(({ name, low, high, shown }) => [name, low, high, shown])).toEqual([
     ["a machine", 4000, 6000, true],
     ["more places", -700, 1100, false],

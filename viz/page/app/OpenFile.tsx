@@ -28,7 +28,7 @@ export function OpenFile() {
 }
 
 /** Far more than any plan, far less than would stop the page. */
-const MOST_BYTES = 5_000_000;
+const MAX_BYTES = 5_000_000;
 
 /** Opens the one plan among the files, with the CSV files beside it. What cannot be is told, and changes nothing. */
 async function openFiles(files: readonly File[]): Promise<void> {
@@ -48,9 +48,9 @@ async function openFiles(files: readonly File[]): Promise<void> {
 
 function problemOf(files: readonly File[], plans: readonly File[]): string | null {
   if (files.length === 0) return null;
-  const large = files.find(({ size }) => size > MOST_BYTES);
+  const large = files.find(({ size }) => size > MAX_BYTES);
   if (large !== undefined)
-    return `${large.name} is larger than ${MOST_BYTES / 1e6} MB. A plan has a few thousand lines at most.`;
+    return `${large.name} is larger than ${MAX_BYTES / 1e6} MB. A plan has a few thousand lines at most.`;
   if (plans.length === 1) return null;
   return plans.length === 0 ? "None of these files is a plan. A plan is a JSON file." : "Open one plan at a time.";
 }

@@ -26,7 +26,7 @@ const BAND = 9;
 const BAR = 4;
 const GAP = 12;
 /** Three lines of words beside the curve. */
-const LEAST_ROW = 52;
+const MIN_ROW = 52;
 
 interface Pair {
   base: StripRow;
@@ -128,7 +128,7 @@ function wordsOf({ name, what }: StripRow, gutter: number): { name: string[]; wh
 
 function rowHeight({ base, variant }: Pair, gutter: number): number {
   const bands = base.shares === null ? 0 : variant === null ? BAR + BAND : 2 * (BAR + BAND) + 2;
-  return Math.max(LEAST_ROW, wordsOf(base, gutter).height + 4, CURVE + (bands > 0 ? bands + 3 : 0) + GAP);
+  return Math.max(MIN_ROW, wordsOf(base, gutter).height + 4, CURVE + (bands > 0 ? bands + 3 : 0) + GAP);
 }
 
 type Scale = (value: number) => number;

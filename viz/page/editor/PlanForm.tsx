@@ -351,7 +351,7 @@ function Scalar({ schema, value, path, label }: FieldProps) {
           type="text"
           value={textOf(value)}
           placeholder={schema.examples === undefined ? "" : String(schema.examples[0])}
-          onChange={(event) => set(written(event.currentTarget.value, field.kind, value))}
+          onChange={(event) => set(valueFromText(event.currentTarget.value, field.kind, value))}
         />
       )}
       <p class="small" id={about}>
@@ -368,7 +368,7 @@ function textOf(value: unknown): string {
 }
 
 /** A number where a number is due or was; any other text as it was typed, for the plan's own check to judge. */
-function written(text: string, kind: string, before: unknown): unknown {
+function valueFromText(text: string, kind: string, before: unknown): unknown {
   const trimmed = text.trim();
   if ((kind === "number" || typeof before === "number") && trimmed !== "" && Number.isFinite(Number(trimmed)))
     return Number(trimmed);

@@ -4,7 +4,7 @@ import type { Control } from "./control.ts";
 import { supplyControls } from "./supplyControls.ts";
 import { meanControl, timeControls } from "./timeControls.ts";
 
-const MOST_MINUTES = 60;
+const MAX_MINUTES = 60;
 
 type Json = Record<string, unknown>;
 
@@ -224,7 +224,7 @@ function breakControl(pause: Record<string, unknown>): Control[] {
       path,
       base,
       min: Math.min(1, base),
-      max: Math.max(MOST_MINUTES, base * 2),
+      max: Math.max(MAX_MINUTES, base * 2),
       step: 1,
       words: (minutes) => formatDuration(minutes * 60),
       change: (_, minutes) => `${minutes} min`,

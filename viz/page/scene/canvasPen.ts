@@ -3,7 +3,7 @@ import type { Box, LetterStyle, Pen, ShapeStyle } from "./pen.ts";
 
 const paths = new Map<string, Path2D>();
 /** Paths with figures in them would pile up; the glyphs that every frame needs are far fewer. */
-const MOST_PATHS = 2000;
+const MAX_PATHS = 2000;
 
 /** Draws on a canvas of `ratio` device pixels to one of ours, in the colours of a fixed theme. */
 export class CanvasPen implements Pen {
@@ -62,7 +62,7 @@ export class CanvasPen implements Pen {
 function path2d(path: string): Path2D {
   const known = paths.get(path);
   if (known !== undefined) return known;
-  if (paths.size > MOST_PATHS) paths.clear();
+  if (paths.size > MAX_PATHS) paths.clear();
   const made = new Path2D(path);
   paths.set(path, made);
   return made;

@@ -71,11 +71,11 @@ export const SIZE = {
 } as const;
 
 /** No letters under 11 pixels. */
-const LEAST_SCALE = 11 / SIZE.text;
+const MIN_SCALE = 11 / SIZE.text;
 /** What waits is seen even beside very many positions. */
-const LEAST_WAITING = 60;
-const MOST_PLACES = 12;
-const MOST_SIDING_PLACES = 5;
+const MIN_WAITING = 60;
+const MAX_PLACES = 12;
+const MAX_SIDING_PLACES = 5;
 /** A dwell stage with more places is drawn as a store, by marks that stand for several heads. */
 const LARGEST_STRETCH = 90;
 
@@ -102,7 +102,7 @@ export function layoutOf(sketch: LineSketch, width: number): RailLayout {
   const wanted = Math.min(1.3, Math.max(0.95, 1 + (width - 960) / 1400));
   const rows = rowsFor(natural, yard, all, width, wanted);
   const widest = Math.max(...rows.map((row, index) => rowWidth(row, index, rows.length, yard)));
-  const scale = Math.min(rows.length > 1 ? wanted * 1.12 : 1.6, Math.max(LEAST_SCALE, width / widest));
+  const scale = Math.min(rows.length > 1 ? wanted * 1.12 : 1.6, Math.max(MIN_SCALE, width / widest));
   return place(sketch, rows, yard, width, scale);
 }
 
@@ -135,7 +135,7 @@ function rowsFor(pieces: readonly Piece[], yard: number, all: number, width: num
       .map((groups) => broken(groups, yard, all / count))
       .filter((rows) => {
         const widest = Math.max(...rows.map((row, index) => rowWidth(row, index, rows.length, yard)));
-        return widest * Math.max(LEAST_SCALE, wanted * 0.92) <= width || rows.length >= pieces.length;
+        return widest * Math.max(MIN_SCALE, wanted * 0.92) <= width || rows.length >= pieces.length;
       });
     const rows = least(fitting, ({ length }) => length);
     if (rows !== undefined) return rows;
@@ -181,9 +181,9 @@ function pieceOf(sketch: LineSketch, stage: number, width: number): Piece {
   const of = sketch.stages[stage]!;
   const look = lookOf(of);
   const shown = shownOf(of, look);
-  const room = (width - 40) / LEAST_SCALE - 8;
+  const room = (width - 40) / MIN_SCALE - 8;
   const count = look === "station" || look === "siding" ? of.positions : 0;
-  const positions = Math.min(count * SIZE.position, room - (shown > 0 ? LEAST_WAITING : 0));
+  const positions = Math.min(count * SIZE.position, room - (shown > 0 ? MIN_WAITING : 0));
   const waiting = Math.min(waitingWidth(sketch, of, look, shown), room - positions);
   const label = labelOf(of.name);
   const words = Math.max(...label.map((line) => textWidth(line, SIZE.text, true)));
@@ -204,8 +204,8 @@ function lookOf(stage: StageSketch): StagePlace["look"] {
 }
 
 function shownOf(stage: StageSketch, look: StagePlace["look"]): number {
-  if (look === "siding") return Math.min(stage.places, MOST_SIDING_PLACES);
-  return look === "station" ? Math.min(stage.places, MOST_PLACES) : stage.places;
+  if (look === "siding") return Math.min(stage.places, MAX_SIDING_PLACES);
+  return look === "station" ? Math.min(stage.places, MAX_PLACES) : stage.places;
 }
 
 function waitingWidth(sketch: LineSketch, stage: StageSketch, look: StagePlace["look"], shown: number): number {

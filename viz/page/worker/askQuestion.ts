@@ -53,7 +53,7 @@ const PATIENCE_MILLISECONDS = 500;
 /** Every time the progress is told the browser draws the page anew, on the processors that simulate. */
 const TELL_MILLISECONDS = 200;
 /** With fewer days an interval says too little. */
-const LEAST_DAYS = 4;
+const MIN_DAYS = 4;
 
 /**
  * Runs a study on the pool's workers and puts it together there: the same source, simulator and assembly as the command
@@ -90,7 +90,7 @@ export async function askQuestion(pool: WorkerPool, run: StudyRun): Promise<Stud
     }
     if (!isTold && now - began > LOOK_MILLISECONDS && expected(now) > PATIENCE_MILLISECONDS) {
       const common = commonDays(study, [...base.known(), ...variantDays]);
-      if (common.replications < LEAST_DAYS || common.replications === study.replications) return;
+      if (common.replications < MIN_DAYS || common.replications === study.replications) return;
       isTold = true;
       run.onPartialResults(await put(common.replications, common.days));
     }

@@ -27,14 +27,14 @@ const FIRST = ["headsPerHour", "finish", "carcasses", "overtime", "costPerHead",
 export function readQuestion(question: Question): QuestionReading {
   const { plan: written } = question;
   const { value, fault } = parseJson(written.text);
-  if (fault !== null) return bad([told(written, fault)]);
+  if (fault !== null) return bad([planFault(written, fault)]);
   if (inputKind(value) === "study") {
     const words = 'this is a study; run it with "gambrel study", or name a plan.';
     return bad([{ path: "", words, line: `${written.name}: ${words}` }]);
   }
   const { reading, files } = readBase(written, value);
-  if (reading.plan === null) return bad(reading.faults.map((each) => told(written, each)));
-  const warnings = reading.warnings.map((each) => told(written, each, "warning: "));
+  if (reading.plan === null) return bad(reading.faults.map((each) => planFault(written, each)));
+  const warnings = reading.warnings.map((each) => planFault(written, each, "warning: "));
   const responses = shownResponses(reading.plan);
   const built = studyOf(value, files, question, responses);
   return { ...built, faults: [], warnings };
@@ -72,7 +72,7 @@ function studyOf(
   // What the end of work was owed to is not among the figures of the page, and would lengthen every day by a third.
   const reading = readStudy({ ...asked, why: false }, files, { knownResponses: responsesOf });
   if (reading.study === null) {
-    return { study: null, source: null, variantFaults: reading.faults.map((each) => told(written, each)) };
+    return { study: null, source: null, variantFaults: reading.faults.map((each) => planFault(written, each)) };
   }
   const study = changed ? reading.study : baseOnly(reading.study);
   return { study, source: daySource(study, "none", false), variantFaults: [] };
@@ -87,7 +87,7 @@ function bad(faults: PlanFault[]): QuestionReading {
   return { study: null, source: null, faults, variantFaults: [], warnings: [] };
 }
 
-function told({ name }: PlanText, fault: Fault, before = ""): PlanFault {
+function planFault({ name }: PlanText, fault: Fault, before = ""): PlanFault {
   const line = formatFault(fault);
   const where = fault.path === "" ? "the file as a whole: " : `${fault.path}: `;
   const words = line.startsWith(where) ? line.slice(where.length) : line;

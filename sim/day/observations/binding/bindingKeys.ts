@@ -19,6 +19,6 @@ const CAUSE_KEYS: Partial<Record<Cause, string>> = {
 };
 
 /** `bound.work.skinning`, `bound.repair.skinning.jam`, `bound.load.first lorry`. */
-export function boundKey({ cause, stage, detail }: PathCell): string {
+export function reasonKey({ cause, stage, detail }: PathCell): string {
   return [BOUND, CAUSE_KEYS[cause] ?? cause, stage, detail].filter((part) => part !== "").join(".");
 }

@@ -5,11 +5,11 @@ import { type Step, steps, workplace } from "../../line/index.ts";
 import { whyLoadIsWithheld, whyNoneHolds, whyWorkIsWithheld } from "./whyWithheld.ts";
 
 export const PARAMETERS = ["cycle time", "repair time", "uptime", "dwell", "travel time", "arrival"] as const;
-export type Parameter = (typeof PARAMETERS)[number];
+export type SlopeParameter = (typeof PARAMETERS)[number];
 
 /** How the end of work moves with the mean of one time, the shape of its distribution kept. */
 export interface Slope {
-  parameter: Parameter;
+  parameter: SlopeParameter;
   /** "" for arrivals. */
   stage: string;
   /** The failure; the load, "" for the interarrival time of a stream; else "". */
@@ -49,7 +49,7 @@ export function slopesThatHold(plan: Plan): Slope[] {
 function ofStep(step: Step, none: string | null): Slope[] {
   const { name } = step;
   const ofWork = whyWorkIsWithheld(step);
-  const slope = (parameter: Parameter, meanSeconds: number, weight: Slope["weight"], detail = ""): Slope[] => {
+  const slope = (parameter: SlopeParameter, meanSeconds: number, weight: Slope["weight"], detail = ""): Slope[] => {
     const withheld = none ?? (parameter === "cycle time" || parameter === "uptime" ? ofWork : null);
     return meanSeconds > 0 ? [{ parameter, stage: name, detail, meanSeconds, withheld, weight }] : [];
   };
@@ -75,7 +75,7 @@ function here({ name }: Step): Slope["weight"] {
 function ofBreakdown(
   { name, uptimeSeconds, repairSeconds }: Breakdown,
   of: string,
-  slope: (parameter: Parameter, mean: number, weight: Slope["weight"], detail: string) => Slope[],
+  slope: (parameter: SlopeParameter, mean: number, weight: Slope["weight"], detail: string) => Slope[],
 ): Slope[] {
   const isIt = ({ cause, stage, detail }: PathCell) => cause === "repair" && stage === of && detail === name;
   return [

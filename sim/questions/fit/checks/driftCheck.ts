@@ -7,7 +7,7 @@ import { type Check, found, notChecked } from "./check.ts";
 const LEAST = 10;
 const CONFIDENCE = 0.95;
 /** More times than this are put together, neighbours with neighbours, before the size of a drift is taken. */
-const MOST_PLACES = 1000;
+const MAX_PLACES = 1000;
 
 /**
  * Two-sided p-value of a trend in the order of the values (Mann 1945, Econometrica 13; Kendall 1975, with his correction
@@ -47,7 +47,7 @@ export function sizeOfDrift(values: readonly number[], confidence = CONFIDENCE) 
 
 /** Means of neighbours, where there are many. */
 function byPlaces(values: readonly number[]): number[] {
-  const each = Math.ceil(values.length / MOST_PLACES);
+  const each = Math.ceil(values.length / MAX_PLACES);
   const groups = Math.floor(values.length / each);
   return Array.from({ length: groups }, (_, group) => {
     const some = values.slice(group * each, (group + 1) * each);

@@ -78,7 +78,7 @@ describe("a search that is stopped", PATIENCE, () => {
     first.child.kill("SIGTERM");
     const { code, err } = await first.ended();
     expect([code, err]).toEqual([143, expect.stringMatching(/Stopped\. \d+ days are kept in found\.partial\./)]);
-    expect(err).toMatch(/Go on with: gambrel improve improve\.json --out found --threads 1 --resume\n$/);
+    expect(err).toMatch(/Continue with: gambrel improve improve\.json --out found --threads 1 --resume\n$/);
     expect(readdirSync(folder)).not.toContain("found");
 
     const other = await runCli(folder, [...ARGS, "--seed", "another", "--resume"]);

@@ -47,7 +47,7 @@ describe("gambrel worker", () => {
       workers[1]!.child.kill("SIGTERM");
       const last = await workers[1]!.ended();
       expect(last.code).toBe(143);
-      expect(last.err).toMatch(/Stopped\. Every task taken was finished\.\n$/);
+      expect(last.err).toMatch(/Stopped\. All its tasks are finished\.\n$/);
     },
   );
 

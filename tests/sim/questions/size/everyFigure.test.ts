@@ -3,7 +3,7 @@ import { sizeSummary } from "../../../../sim/cli/sizeSummary.ts";
 import type { StudyResults } from "../../../../sim/days/results/index.ts";
 import { chillingOf, idealCop } from "../../../../sim/maths/chilling/index.ts";
 import { standardNormalBelow } from "../../../../sim/maths/random/index.ts";
-import { type Design, sizePlant } from "../../../../sim/questions/size/index.ts";
+import { type PlantDesign, sizePlant } from "../../../../sim/questions/size/index.ts";
 import {
   formatDuration,
   formatNumber,
@@ -84,7 +84,7 @@ const EVERY = HANGING / LORRIES;
 const LATE = (0 + 240 + 1500) / 3;
 
 let sections: Map<string, string[][]>;
-let design: Design;
+let design: PlantDesign;
 
 beforeAll(() => {
   const sizing = sizePlant(demandOf(DEMAND), NO_FILES);

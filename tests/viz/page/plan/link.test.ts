@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { uniformStream } from "../../../../sim/maths/random/index.ts";
-import { MOST_LINK_CHARACTERS, readLink, writeLink } from "../../../../viz/page/plan/link.ts";
+import { MAX_LINK_CHARACTERS, readLink, writeLink } from "../../../../viz/page/plan/link.ts";
 
 const LINKED = {
   name: "plan.json",
@@ -35,7 +35,7 @@ describe("a plan in a link", () => {
     ["cut short", async () => (await packed(LINKED)).slice(0, 40), /cut short or was changed/],
     ["no packed text at all", () => "!!!", /cut short or was changed/],
     ["empty", () => "", /cut short or was changed/],
-    ["longer than a link may be", () => "a".repeat(MOST_LINK_CHARACTERS + 1), /longer than/],
+    ["longer than a link may be", () => "a".repeat(MAX_LINK_CHARACTERS + 1), /longer than/],
     [
       "a small link that unfolds to a great text",
       () => packed({ ...LINKED, text: " ".repeat(3_000_000) }),
