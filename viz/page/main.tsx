@@ -2,8 +2,8 @@ import { render } from "preact";
 import { z } from "zod";
 import { App } from "./app/App.tsx";
 import { startKeys } from "./app/keys.ts";
+import { openFromAddress } from "./app/openFromAddress.ts";
 import { QuestionRunner } from "./app/questionRunner.ts";
-import { openFromAddress } from "./app/start.ts";
 import { startTheme } from "./app/theme.ts";
 import "./page.css";
 import PageWorker from "./worker/pageWorker.ts?worker&inline";
@@ -15,10 +15,10 @@ z.config({ jitless: true });
 const CORES = navigator.hardwareConcurrency ?? 2;
 /** On two cores both simulate days; of more, one is left to the page and its pictures. */
 const WORKERS = Math.min(8, Math.max(2, CORES - 1));
-const pool = (count: number) => new WorkerPool(Array.from({ length: count }, () => new PageWorker()));
+const workers = (count: number) => new WorkerPool(Array.from({ length: count }, () => new PageWorker()));
 
 startTheme(document.documentElement);
-new QuestionRunner({ days: pool(WORKERS), pictures: pool(1), isRoomForBoth: WORKERS < CORES }).start();
+new QuestionRunner({ days: workers(WORKERS), pictures: workers(1), isRoomForBoth: WORKERS < CORES }).start();
 startKeys(document);
 void openFromAddress();
 addEventListener("hashchange", () => void openFromAddress());

@@ -31,7 +31,7 @@ export function answer(results: StudyResults): string[] {
 
 /** Today's plan, which is the base, with its name where that says more. */
 function baseWords({ name }: VariantResults): string {
-  return /^base( case)?$/i.test(name) ? "today's plan" : `today's plan (${quoted(name)})`;
+  return /^(base( case)?|today's plan)$/i.test(name) ? "today's plan" : `today's plan (${quoted(name)})`;
 }
 
 /** What the rules a study was run by ended with; told before any comparison. */

@@ -5,10 +5,8 @@ import type { Study } from "../../../sim/asked/study/index.ts";
 import type { DayCourse } from "../../../sim/day/course/index.ts";
 import type { StudyResults } from "../../../sim/days/results/index.ts";
 import type { DaySource } from "../../../sim/days/run/index.ts";
-import { askQuestion } from "../worker/askQuestion.ts";
-import { BaseDays } from "../worker/baseDays.ts";
-import type { Question, QuestionReading } from "../worker/messages.ts";
-import { TaskCancelled } from "../worker/taskCancelled.ts";
+import { askQuestion, BaseDays } from "../worker/askQuestion.ts";
+import { type Question, type QuestionReading, TaskCancelled } from "../worker/messages.ts";
 import { warmUpWorkers } from "../worker/warmUpWorkers.ts";
 import type { WorkerPool } from "../worker/workerPool.ts";
 import * as state from "./state.ts";
@@ -37,8 +35,8 @@ export class QuestionRunner {
   private readonly pictures: WorkerPool;
   private readonly isRoomForBoth: boolean;
   private readonly base = new BaseDays();
-  private hasWarmedUp = false;
-  private latest = 0;
+  private isWarm = false;
+  private asked = 0;
   private drawn = 0;
   private baseCourse: { key: string; course: DayCourse } | null = null;
 
@@ -72,12 +70,12 @@ export class QuestionRunner {
   private async ask(question: Question, replication: number): Promise<void> {
     if (question.plan.text === "") return;
     const began = performance.now();
-    const number = ++this.latest;
-    const wanted = () => number === this.latest;
+    const number = ++this.asked;
+    const wanted = () => number === this.asked;
     this.pictures.withdraw();
     const reading = await this.pool.ask<"read">({ kind: "read", question }, { wanted, urgency: 3 });
     if (!wanted()) return;
-    this.showFaults(question, reading);
+    this.tell(question, reading);
     const { study, source } = reading;
     if (study === null || source === null) return;
     const key = JSON.stringify([question.plan, question.seed, study.responses]);
@@ -92,8 +90,8 @@ export class QuestionRunner {
       await work();
       await draw();
     }
-    if (this.hasWarmedUp) return;
-    this.hasWarmedUp = true;
+    if (this.isWarm) return;
+    this.isWarm = true;
     await warmUpWorkers(this.pool, source, wanted);
   }
 
@@ -136,7 +134,7 @@ export class QuestionRunner {
     performance.measure(UPDATE_MEASURE, { start: began });
   }
 
-  private showFaults({ plan }: Question, { faults, variantFaults, warnings }: QuestionReading): void {
+  private tell({ plan }: Question, { faults, variantFaults, warnings }: QuestionReading): void {
     batch(() => {
       state.faults.value = faults;
       state.variantFaults.value = variantFaults;
@@ -152,8 +150,8 @@ export class QuestionRunner {
     const latest = () => wanted() && number === this.drawn;
     const { seed, plan } = question;
     const key = JSON.stringify([plan, seed, replication]);
-    const record = (drawn: Plan) =>
-      this.pictures.ask<"course">({ kind: "course", plan: drawn, seed, replication }, { wanted: latest });
+    const record = (of: Plan) =>
+      this.pictures.ask<"course">({ kind: "course", plan: of, seed, replication }, { wanted: latest });
     const known = this.baseCourse?.key === key ? this.baseCourse.course : null;
     let courses: [DayCourse, DayCourse | null];
     try {

@@ -23,8 +23,8 @@ function sharedControls({ name, uptime, repair }: Json): Control[] {
   const group = String(name);
   const path = (key: string) => formatPath(["sharedBreakdowns", group, key]);
   return [
-    ...meanControl(group, "Time to the next stop", path("uptime"), uptime),
-    ...meanControl(group, "Repair", path("repair"), repair),
+    ...meanControl(group, "Running time between breakdowns", path("uptime"), uptime),
+    ...meanControl(group, "Repair time", path("repair"), repair),
   ];
 }
 
@@ -39,7 +39,7 @@ function stageControls(plan: Json, stage: Json): Control[] {
         most: 5000,
         multiple: stage.headsPerHook,
       }),
-      ...timeControls(name, "Dwell", formatPath([...at, "dwell"]), stage.dwell),
+      ...timeControls(name, "Time inside", formatPath([...at, "dwell"]), stage.dwell),
     ];
   }
   if (stage.kind === "chain") {
@@ -171,8 +171,8 @@ function stopControls(stage: Json, at: Step[]): Control[] {
   return stops.flatMap((stop) => {
     const path = (key: string) => formatPath([...at, "breakdowns", String(stop.name), key]);
     return [
-      ...meanControl(group, `“${stop.name}”: running time to the next`, path("uptime"), stop.uptime),
-      ...meanControl(group, `“${stop.name}”: repair`, path("repair"), stop.repair),
+      ...meanControl(group, `“${stop.name}”: running time between breakdowns`, path("uptime"), stop.uptime),
+      ...meanControl(group, `“${stop.name}”: repair time`, path("repair"), stop.repair),
     ];
   });
 }
@@ -181,13 +181,13 @@ function addedStops(group: string, path: string): Control {
   return {
     id: path,
     group,
-    label: "Short stops added, of about 1 min each",
+    label: "Extra short breakdowns, about 1 min each",
     path,
     base: 0,
     min: 0,
     max: 12,
     step: 1,
-    words: (value) => (value === 0 ? "none" : `${formatDecimals(value, 0)} an hour of running`),
+    words: (value) => (value === 0 ? "none" : `${formatDecimals(value, 0)} per running hour`),
     change: (json, value) => {
       if (value === 0) return json;
       const uptime = { exponential: { mean: `${Number((3600 / value).toPrecision(6))} s` } };

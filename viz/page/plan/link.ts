@@ -33,7 +33,7 @@ export async function readLink(text: string): Promise<LinkReading> {
   try {
     const bytes = await through(fromLetters(text), new DecompressionStream("deflate-raw"), MAX_TEXT);
     const found = shape.safeParse(JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(bytes)));
-    return found.success ? { linked: found.data, problem: null } : bad("what it holds is no plan of this page");
+    return found.success ? { linked: found.data, problem: null } : bad("it does not contain a plan for this page");
   } catch {
     return bad("it is cut short or was changed on its way; ask for it again");
   }

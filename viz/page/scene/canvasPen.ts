@@ -1,5 +1,5 @@
 import { FONT_FAMILY, type Paint, themeColours } from "../../frame/index.ts";
-import type { LetterStyle, Pen, ShapeStyle } from "./pen.ts";
+import type { Box, LetterStyle, Pen, ShapeStyle } from "./pen.ts";
 
 const paths = new Map<string, Path2D>();
 /** Paths with figures in them would pile up; the glyphs that every frame needs are far fewer. */
@@ -23,7 +23,7 @@ export class CanvasPen implements Pen {
     this.paint(style, path2d(path));
   }
 
-  rect(x: number, y: number, width: number, height: number, style: ShapeStyle, radius = 0): void {
+  rect({ x, y, width, height }: Box, style: ShapeStyle, radius = 0): void {
     const { context, ratio } = this;
     context.setTransform(ratio, 0, 0, ratio, 0, 0);
     context.beginPath();

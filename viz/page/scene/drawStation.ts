@@ -2,9 +2,8 @@ import { stepAt } from "../../../sim/day/course/index.ts";
 import { formatDecimals } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { drawBottleneck, isNameCovered } from "./drawBottleneck.ts";
-import { BIN } from "./glyphs.ts";
 import { SIZE, type StagePlace } from "./layout.ts";
-import { drawPosition } from "./looks.ts";
+import { BIN, drawPosition } from "./looks.ts";
 import type { Pen } from "./pen.ts";
 import type { Scene } from "./scene.ts";
 
@@ -20,14 +19,14 @@ export function drawStation(pen: Pen, scene: Scene, place: StagePlace): void {
     const above = place.look === "siding" ? (SIZE.rail - 6) * s : 2;
     const height = (SIZE.row - 4) * s - above;
     pen.rect(
-      place.cell.from - 2,
-      top + above,
-      place.cell.to - place.cell.from + 4,
-      height,
+      { x: place.cell.from - 2, y: top + above, width: place.cell.to - place.cell.from + 4, height },
       { fill: "pause", stroke: "line" },
       6,
     );
-    pen.rect(place.cell.from, rail - 2 * s, place.cell.to - place.cell.from, 4 * s, { fill: "rule" });
+    pen.rect(
+      { x: place.cell.from, y: rail - 2 * s, width: place.cell.to - place.cell.from, height: 4 * s },
+      { fill: "rule" },
+    );
   }
   drawBottleneck(pen, scene, place, top);
   drawPlaces(pen, place, stage.kind, rail, s);
@@ -40,17 +39,17 @@ export function drawStation(pen: Pen, scene: Scene, place: StagePlace): void {
 function drawPlaces(pen: Pen, place: StagePlace, kind: string, rail: number, s: number): void {
   const { from, to } = place.waiting;
   if (kind === "dwell") {
-    pen.rect(from, rail + 2 * s, to - from, 24 * s, { fill: "pause" }, 4);
+    pen.rect({ x: from, y: rail + 2 * s, width: to - from, height: 24 * s }, { fill: "pause" }, 4);
     return;
   }
   if (kind === "chain") return;
   if (kind === "chain station") {
-    pen.rect(from, rail + 2 * s, to - from, 25 * s, { fill: "pause", stroke: "grid" }, 3);
+    pen.rect({ x: from, y: rail + 2 * s, width: to - from, height: 25 * s }, { fill: "pause", stroke: "grid" }, 3);
     return;
   }
   for (let at = 0; at < place.shown; at++) {
     const x = to - (at + 0.5) * place.pitch;
-    pen.rect(x - 2.5 * s, rail + 2 * s, 5 * s, 1.5 * s, { fill: "muted" });
+    pen.rect({ x: x - 2.5 * s, y: rail + 2 * s, width: 5 * s, height: 1.5 * s }, { fill: "muted" });
   }
 }
 
@@ -58,7 +57,11 @@ function drawPositions(pen: Pen, { layout, course, seconds }: Scene, place: Stag
   const { positionFrom, crews } = course.sketch.stages[place.stage]!;
   for (const [index, x] of place.positions.entries()) {
     const state = stepAt(course.states, positionFrom + index, seconds, 2);
-    drawPosition(pen, x, top + SIZE.person * layout.scale, state, crews.length > 0, layout.scale);
+    drawPosition(
+      pen,
+      { x, y: top + SIZE.person * layout.scale, scale: layout.scale },
+      { state, isManned: crews.length > 0 },
+    );
   }
 }
 
@@ -108,6 +111,9 @@ function drawVessel(pen: Pen, { layout, course, seconds }: Scene, place: StagePl
   const x = place.cell.to - 5 * s;
   const y = top + SIZE.person * s;
   const share = Math.min(1, stepAt(course.vessels, vessel, seconds) / course.sketch.vessels[vessel]!.capacityKg);
-  pen.rect(x - 4 * s, y - 12 * share * s, 8 * s, 12 * share * s, { fill: share > 0.99 ? "limit" : "rule" });
+  pen.rect(
+    { x: x - 4 * s, y: y - 12 * share * s, width: 8 * s, height: 12 * share * s },
+    { fill: share > 0.99 ? "limit" : "rule" },
+  );
   pen.shape(BIN, x, y, { stroke: "muted", width: 1.2 }, s);
 }

@@ -37,7 +37,7 @@ export function stageRows(course: DayCourse, { end, bins }: Binning): StripRow[]
     return {
       key: `stage ${stage.name}`,
       name: isolated(stage.name),
-      what: `${stage.kind === "crates" ? "crates" : "heads"} ${isStretch ? "in it" : "waiting"}${places === null ? "" : `, ${formatDecimals(places, 0)} places`}`,
+      what: `${stage.kind === "crates" ? "crates" : "heads"} ${isStretch ? "inside" : "waiting"}${places === null ? "" : `, ${formatDecimals(places, 0)} places`}`,
       heads: binMeans(course.waiting, index, end, bins),
       most: course.record.stages[index]!.queue.max,
       places,

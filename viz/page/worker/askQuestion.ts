@@ -1,9 +1,33 @@
 import type { Study } from "../../../sim/asked/study/index.ts";
 import type { StudyResults } from "../../../sim/days/results/index.ts";
 import type { Batch, DaySource, SimulatedDay } from "../../../sim/days/run/index.ts";
-import type { BaseDays } from "./baseDays.ts";
-import { studyNumber } from "./studyNumber.ts";
 import type { WorkerPool } from "./workerPool.ts";
+
+/** Days of the plan as it is: they outlive every change of the variant, as long as plan, seed and responses stay. */
+export class BaseDays {
+  private key = "";
+  private readonly days = new Map<number, SimulatedDay>();
+
+  /** Keeps what is known when the key is the same as before; else begins afresh. */
+  begin(key: string): void {
+    if (key === this.key) return;
+    this.key = key;
+    this.days.clear();
+  }
+
+  /** A day simulated for this key; one of another key comes too late and is left out. */
+  add(key: string, day: SimulatedDay): void {
+    if (key === this.key) this.days.set(day.replication, day);
+  }
+
+  known(): SimulatedDay[] {
+    return [...this.days.values()];
+  }
+
+  has(replication: number): boolean {
+    return this.days.has(replication);
+  }
+}
 
 /** Days in one task: short enough that a control that moves on is not waited for. */
 const DAYS_PER_TASK = 1;
@@ -38,7 +62,7 @@ const MIN_DAYS = 4;
 export async function askQuestion(pool: WorkerPool, run: StudyRun): Promise<StudyResults> {
   const { study, source, base, key, wanted, progress } = run;
   const began = performance.now();
-  const number = studyNumber();
+  const number = pool.newStudyNumber();
   base.begin(key);
   const variantDays: SimulatedDay[] = [];
   const total = study.variants.length * study.replications;

@@ -22,7 +22,7 @@ scope.onmessage = async ({ data: { id, task } }) => {
     return;
   }
   try {
-    const answer = await handler.handle(task, () => unwanted !== id);
+    const answer = await handler.answer(task, () => unwanted !== id);
     // Copied, not handed over: a buffer once handed over has every access to any array checked from then on.
     scope.postMessage({ id, answer });
   } catch (error) {

@@ -2,9 +2,8 @@ import { type DayCourse, recordInParts } from "../../../sim/day/course/index.ts"
 import { advance, type DayState, startDay } from "../../../sim/day/engine/index.ts";
 import { compileLine } from "../../../sim/day/line/index.ts";
 import { DaySimulator, type DaySource, runStudy } from "../../../sim/days/run/index.ts";
-import type { Answer, Task } from "./messages.ts";
+import { type Answer, type Task, TaskCancelled } from "./messages.ts";
 import { readQuestion } from "./readQuestion.ts";
-import { TaskCancelled } from "./taskCancelled.ts";
 
 /** Does the tasks of one worker; keeps the compiled lines of the study it last worked on. */
 export class TaskHandler {
@@ -13,7 +12,7 @@ export class TaskHandler {
   private held: DayState | null = null;
 
   /** Rejected with `TaskCancelled` where the answer is not wanted any more and much of the work is still to be done. */
-  async handle(task: Task, wanted: () => boolean = () => true): Promise<Answer<Task["kind"]>> {
+  async answer(task: Task, wanted: () => boolean = () => true): Promise<Answer<Task["kind"]>> {
     switch (task.kind) {
       case "read":
         return readQuestion(task.question);

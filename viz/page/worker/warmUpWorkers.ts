@@ -1,5 +1,4 @@
 import type { DaySource } from "../../../sim/days/run/index.ts";
-import { studyNumber } from "./studyNumber.ts";
 import type { WorkerPool } from "./workerPool.ts";
 
 /** So many days after the first twenty a browser has translated the engine as well as it ever will. */
@@ -18,7 +17,7 @@ export async function warmUpWorkers(
   wanted: () => boolean,
   now = () => performance.now(),
 ): Promise<void> {
-  const number = studyNumber();
+  const number = pool.newStudyNumber();
   const end = now() + MAX_MILLISECONDS;
   const goesOn = () => wanted() && now() < end;
   const days = Array.from({ length: DAYS_EACH * pool.size }, (_, day) => ({ variant: 0, first: 1 + day, count: 1 }));

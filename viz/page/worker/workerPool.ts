@@ -1,5 +1,4 @@
-import type { Answer, Incoming, Outgoing, Task } from "./messages.ts";
-import { TaskCancelled } from "./taskCancelled.ts";
+import { type Answer, type Incoming, type Outgoing, type Task, TaskCancelled } from "./messages.ts";
 
 /** The part of a Worker that the pool needs. */
 export interface WorkerPort {
@@ -37,6 +36,7 @@ export class WorkerPool {
   private readonly known = new Map<WorkerPort, number>();
   private readonly running = new Map<WorkerPort, Running>();
   private next = 0;
+  private studies = 0;
   readonly size: number;
 
   constructor(ports: WorkerPort[]) {
@@ -55,6 +55,11 @@ export class WorkerPool {
       this.withdraw();
       this.start();
     });
+  }
+
+  /** A number that no study of this pool had before: by it workers know whether they have a study's plans already. */
+  newStudyNumber(): number {
+    return this.studies++;
   }
 
   /** Does something for which a processor is needed that a worker, if one is free, would have: it rests meanwhile. */

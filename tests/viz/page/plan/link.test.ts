@@ -41,10 +41,10 @@ describe("a plan in a link", () => {
       () => packed({ ...LINKED, text: " ".repeat(3_000_000) }),
       /cut short or was changed/,
     ],
-    ["something else in it", () => packed({ hello: "world" }), /no plan of this page/],
-    ["a key too many", () => packed({ ...LINKED, script: "x" }), /no plan of this page/],
-    ["a seed that is no text", () => packed({ ...LINKED, seed: 7 }), /no plan of this page/],
-    ["a day that is none", () => packed({ ...LINKED, replication: -1 }), /no plan of this page/],
+    ["something else in it", () => packed({ hello: "world" }), /does not contain a plan for this page/],
+    ["a key too many", () => packed({ ...LINKED, script: "x" }), /does not contain a plan for this page/],
+    ["a seed that is no text", () => packed({ ...LINKED, seed: 7 }), /does not contain a plan for this page/],
+    ["a day that is none", () => packed({ ...LINKED, replication: -1 }), /does not contain a plan for this page/],
   ])("%s is refused in one sentence", async (_, make, words) => {
     const { linked, problem } = await readLink(await make());
     expect(linked).toBeNull();

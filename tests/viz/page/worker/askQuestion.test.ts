@@ -1,8 +1,7 @@
 import { expect, it } from "vitest";
 import type { StudyResults } from "../../../../sim/days/results/index.ts";
 import { runStudy } from "../../../../sim/days/run/index.ts";
-import { askQuestion } from "../../../../viz/page/worker/askQuestion.ts";
-import { BaseDays } from "../../../../viz/page/worker/baseDays.ts";
+import { askQuestion, BaseDays } from "../../../../viz/page/worker/askQuestion.ts";
 import type { Outgoing } from "../../../../viz/page/worker/messages.ts";
 import { readQuestion } from "../../../../viz/page/worker/readQuestion.ts";
 import { TaskHandler } from "../../../../viz/page/worker/taskHandler.ts";
@@ -13,7 +12,7 @@ import { SMALL_PLAN } from "../../../support/smallPlan.ts";
 Object.assign(globalThis, { __VERSION__: "test" });
 
 /** A worker in this thread, its messages copied as a browser would; counts the days it was asked for. */
-class ThreadPort implements WorkerPort {
+class ThreadWorkerPort implements WorkerPort {
   onmessage: WorkerPort["onmessage"] = null;
   onerror: WorkerPort["onerror"] = null;
   days = 0;
@@ -23,7 +22,7 @@ class ThreadPort implements WorkerPort {
     const { id, task } = structuredClone(message);
     if (task === null) return;
     if (task.kind === "days") this.days += task.batch.count;
-    void this.handler.handle(task).then((answer) => {
+    void this.handler.answer(task).then((answer) => {
       this.onmessage?.({ data: { id, answer: structuredClone(answer) } } as MessageEvent);
     });
   }
@@ -37,7 +36,7 @@ function question(set: Record<string, unknown>) {
 }
 
 it("gives what the study gives when it is run in one go, and simulates the plan's own days once", async () => {
-  const ports = [new ThreadPort(), new ThreadPort()];
+  const ports = [new ThreadWorkerPort(), new ThreadWorkerPort()];
   const pool = new WorkerPool(ports);
   const base = new BaseDays();
   const told: number[] = [];
@@ -63,7 +62,7 @@ it("gives what the study gives when it is run in one go, and simulates the plan'
 });
 
 it("asks for the plan's days afresh when the plan or the seed is another one", async () => {
-  const port = new ThreadPort();
+  const port = new ThreadWorkerPort();
   const pool = new WorkerPool([port]);
   const base = new BaseDays();
   for (const key of ["one", "two", "two"]) {

@@ -1,14 +1,14 @@
 import { expect, it } from "vitest";
 import type { DaySource } from "../../../../sim/days/run/index.ts";
-import { TaskCancelled } from "../../../../viz/page/worker/taskCancelled.ts";
+import { TaskCancelled } from "../../../../viz/page/worker/messages.ts";
 import { warmUpWorkers } from "../../../../viz/page/worker/warmUpWorkers.ts";
 import { WorkerPool } from "../../../../viz/page/worker/workerPool.ts";
-import { TestPort } from "../../../support/testPort.ts";
+import { TestWorkerPort } from "../../../support/testWorkerPort.ts";
 
 const source = { seed: "1", plans: [{}] } as unknown as DaySource;
 
 it("has every worker simulate days of the plan as it is, no day twice, until there are enough", async () => {
-  const ports = [new TestPort(), new TestPort()];
+  const ports = [new TestWorkerPort(), new TestWorkerPort()];
   const done = warmUpWorkers(new WorkerPool(ports), source, () => true);
   for (let day = 0; day < 20; day++) for (const port of ports) port.reply({ days: [], failed: [] });
   await done;
@@ -20,24 +20,24 @@ it("has every worker simulate days of the plan as it is, no day twice, until the
 });
 
 it("lets whatever is asked go first, and leaves off when nobody wants it any more", async () => {
-  const port = new TestPort();
+  const port = new TestWorkerPort();
   const pool = new WorkerPool([port]);
   let wanted = true;
-  const practice = warmUpWorkers(pool, source, () => wanted);
+  const warmUp = warmUpWorkers(pool, source, () => wanted);
   const read = pool.ask<"read">({ kind: "read", question: {} as never });
   port.reply({ days: [], failed: [] });
   expect(port.asked.at(-1)?.task?.kind).toBe("read");
   wanted = false;
   port.reply("read");
   expect(await read).toBe("read");
-  await expect(practice).rejects.toBeInstanceOf(TaskCancelled);
+  await expect(warmUp).rejects.toBeInstanceOf(TaskCancelled);
   expect(port.asked).toHaveLength(2);
 });
 
 it("does not go on for long where days are long", async () => {
-  const port = new TestPort();
+  const port = new TestWorkerPort();
   let clock = 0;
-  const practice = warmUpWorkers(
+  const warmUp = warmUpWorkers(
     new WorkerPool([port]),
     source,
     () => true,
@@ -47,6 +47,6 @@ it("does not go on for long where days are long", async () => {
     clock += 800;
     port.reply({ days: [], failed: [] });
   }
-  await expect(practice).rejects.toBeInstanceOf(TaskCancelled);
+  await expect(warmUp).rejects.toBeInstanceOf(TaskCancelled);
   expect(port.asked).toHaveLength(2);
 });

@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { Outgoing, Task } from "../../../../viz/page/worker/messages.ts";
-import { TaskCancelled } from "../../../../viz/page/worker/taskCancelled.ts";
+import { type Outgoing, type Task, TaskCancelled } from "../../../../viz/page/worker/messages.ts";
 import { WorkerPool } from "../../../../viz/page/worker/workerPool.ts";
-import { TestPort } from "../../../support/testPort.ts";
+import { TestWorkerPort } from "../../../support/testWorkerPort.ts";
 
 const course = (seed: string): Extract<Task, { kind: "course" }> => ({
   kind: "course",
@@ -20,7 +19,7 @@ const seedOf = ({ task }: Outgoing) => (task as { seed?: string }).seed;
 
 describe("WorkerPool", () => {
   it("gives each worker one task at a time, the urgent ones first", async () => {
-    const port = new TestPort();
+    const port = new TestWorkerPort();
     const pool = new WorkerPool([port]);
     const first = pool.ask<"course">(course("a"));
     void pool.ask<"course">(course("b"));
@@ -33,7 +32,7 @@ describe("WorkerPool", () => {
   });
 
   it("drops a task that nobody wants when its turn comes", async () => {
-    const port = new TestPort();
+    const port = new TestWorkerPort();
     const pool = new WorkerPool([port]);
     void pool.ask<"course">(course("a"));
     let wanted = true;
@@ -45,7 +44,7 @@ describe("WorkerPool", () => {
   });
 
   it("tells a worker once that what it has begun is not wanted any more, when something else is asked", async () => {
-    const port = new TestPort();
+    const port = new TestWorkerPort();
     const pool = new WorkerPool([port]);
     let wanted = true;
     const late = pool.ask<"course">(course("a"), { wanted: () => wanted });
@@ -61,7 +60,7 @@ describe("WorkerPool", () => {
   });
 
   it("sends a study's plans to a worker once", () => {
-    const ports = [new TestPort(), new TestPort()];
+    const ports = [new TestWorkerPort(), new TestWorkerPort()];
     const pool = new WorkerPool(ports);
     void pool.ask<"days">(days(1));
     void pool.ask<"days">(days(1));
@@ -74,7 +73,7 @@ describe("WorkerPool", () => {
   });
 
   it("passes a worker's error on and goes on with the next task", async () => {
-    const port = new TestPort();
+    const port = new TestWorkerPort();
     const pool = new WorkerPool([port]);
     const failing = pool.ask<"course">(course("a"));
     const next = pool.ask<"course">(course("b"));
@@ -85,7 +84,7 @@ describe("WorkerPool", () => {
   });
 
   it("lets one worker rest while something else is done, and no longer, even where that fails", async () => {
-    const ports = [new TestPort(), new TestPort()];
+    const ports = [new TestWorkerPort(), new TestWorkerPort()];
     const pool = new WorkerPool(ports);
     let end = (): void => {};
     const other = pool.withOneResting(

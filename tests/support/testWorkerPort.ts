@@ -2,7 +2,7 @@ import type { Outgoing } from "../../viz/page/worker/messages.ts";
 import type { WorkerPort } from "../../viz/page/worker/workerPool.ts";
 
 /** A worker that answers when it is told to. */
-export class TestPort implements WorkerPort {
+export class TestWorkerPort implements WorkerPort {
   onmessage: WorkerPort["onmessage"] = null;
   onerror: WorkerPort["onerror"] = null;
   readonly asked: Outgoing[] = [];

@@ -1,9 +1,8 @@
 import ferncote from "../../../experiments/plans/ferncote.json?raw";
 import { LESSONS } from "../lessons/lessons.ts";
 import { readLink } from "../plan/link.ts";
-import { openedPlan } from "../plan/openedPlan.ts";
-import { openLesson } from "./openLesson.ts";
-import { openPlan } from "./openPlan.ts";
+import type { PlanText } from "../worker/messages.ts";
+import { openLesson, openPlan } from "./openPlan.ts";
 import * as state from "./state.ts";
 
 /** Opens what the address names (a plan in a link), else the plan the command line put in, else the example. */
@@ -23,4 +22,10 @@ export async function openFromAddress(): Promise<void> {
     return;
   }
   openPlan(openedPlan() ?? { name: "ferncote.json", text: ferncote, files: {} });
+}
+
+/** The plan that `gambrel page PLAN` put into the page; null when it named none. */
+function openedPlan(): PlanText | null {
+  const block = document.getElementById("opened-plan");
+  return block === null ? null : (JSON.parse(block.textContent ?? "null") as PlanText | null);
 }
