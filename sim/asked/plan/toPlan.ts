@@ -1,3 +1,4 @@
+import { does } from "../../text/kinds/index.ts";
 import { tidy } from "./parts/tidy.ts";
 import { toCrew } from "./parts/toCrew.ts";
 import { dayStart, toDay } from "./parts/toDay.ts";
@@ -54,7 +55,7 @@ export function toPlan(file: PlanFile): Plan {
 /** A chiller that is not told how heavy carcasses are takes what the line leaves of them. */
 function withCarcassShares(line: Stage[]): Stage[] {
   return line.map((stage) => {
-    if (stage.kind !== "dwell" || stage.dwell.kind !== "chilling") return stage;
+    if (!does(stage, "hold heads") || stage.dwell.kind !== "chilling") return stage;
     const { chilling } = stage.dwell;
     if (!Number.isNaN(chilling.carcassShare)) return stage;
     const carcassShare = tidy(leftBefore(line, stage.name));

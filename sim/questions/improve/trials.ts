@@ -1,8 +1,8 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { PLAIN_PROCEDURE, type Study, type Variant } from "../../asked/study/index.ts";
-import type { StudyResults, Why } from "../../days/results/index.ts";
-import { harmResponses } from "../../days/results/index.ts";
+import { harmResponses, type StudyResults, type Why } from "../../days/results/index.ts";
 import type { DayJournal, SimulatedDay } from "../../days/run/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { type Design, variantOf } from "./designs.ts";
 import type { ImproveQuestion } from "./question.ts";
 
@@ -108,7 +108,7 @@ function responsesFor({ response, limits, base }: ImproveQuestion): string[] {
 /** A purchase is reckoned by its yearly amount; what the plan says of capital would reckon it twice. */
 function withoutCapital(plan: Plan): Plan {
   const line = plan.line.map((stage) => {
-    if (stage.kind !== "chain") return { ...stage, capital: null };
+    if (!does(stage, "carry stations")) return { ...stage, capital: null };
     return { ...stage, capital: null, stations: stage.stations.map((station) => ({ ...station, capital: null })) };
   });
   return { ...plan, line };

@@ -1,5 +1,6 @@
 import { type Fault, formatPath, type Plan, readPlan, type TextFiles, type Way } from "../../asked/plan/index.ts";
 import { meanOf, timesAsLong, type Varying } from "../../maths/random/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { estimateDay } from "../estimate/index.ts";
 import { alternativeOf } from "./alternatives.ts";
 import type { Demand } from "./demand.ts";
@@ -148,7 +149,7 @@ export function withWalking(plan: Plan): Plan {
   return {
     ...plan,
     line: plan.line.map((stage) =>
-      stage.kind === "station" ? { ...stage, cycleSeconds: longer(stage.cycleSeconds, stage.crews) } : stage,
+      does(stage, "work") ? { ...stage, cycleSeconds: longer(stage.cycleSeconds, stage.crews) } : stage,
     ),
     liveHandling:
       liveHandling === null

@@ -1,4 +1,5 @@
 import { type DayCourse, stepAt } from "../../../sim/day/course/index.ts";
+import { does } from "../../../sim/text/kinds/index.ts";
 import { formatClock, formatDecimals } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { STATE_LABELS } from "./looks.ts";
@@ -16,7 +17,7 @@ export function stageWordsAt(course: DayCourse, seconds: number): StageWords[] {
   return course.sketch.stages.map((stage, index) => {
     const heads = formatDecimals(stepAt(course.waiting, index, seconds), 0);
     const limit = Number.isFinite(stage.places) && stage.places > 0 ? ` of ${formatDecimals(stage.places, 0)}` : "";
-    const hasPositions = stage.kind !== "dwell" && stage.kind !== "chain";
+    const hasPositions = does(stage, "work");
     return {
       name: isolated(stage.name),
       waiting: `${heads}${limit}`,

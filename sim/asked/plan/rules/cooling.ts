@@ -1,12 +1,12 @@
 import { power, readQuantity, readShare, temperature } from "../../../text/units/index.ts";
 import type { Fault } from "../fault.ts";
 import { faultAt, type Located, located } from "./located.ts";
-import { stagesOf } from "./stages.ts";
+import { stagesOf, writtenDoes } from "./stages.ts";
 
 /** What a cold room says of itself, and of the stage it is of. */
 export function cooling(json: unknown): Fault[] {
   return stagesOf(json).flatMap((stage) => {
-    const told = stage.value.kind === "dwell" ? located(json, ...stage.at, "cooling") : null;
+    const told = writtenDoes(stage.value, "hold heads") ? located(json, ...stage.at, "cooling") : null;
     return told === null ? [] : [...ofStage(stage, told), ...copOrCycle(told), ...cycle(stage, told), ...fans(told)];
   });
 }

@@ -1,11 +1,11 @@
 import { readQuantity, temperature } from "../../../text/units/index.ts";
 import type { Fault } from "../fault.ts";
 import { faultAt, type Located, located, locatedList } from "./located.ts";
-import { stagesOf, workplacesOf } from "./stages.ts";
+import { stagesOf, workplacesOf, writtenDoes } from "./stages.ts";
 
 /** What the keys of a dwell say of each other. */
 export function dwells(json: unknown): Fault[] {
-  const all = stagesOf(json).filter(({ value }) => value.kind === "dwell");
+  const all = stagesOf(json).filter(({ value }) => writtenDoes(value, "hold heads"));
   return all.flatMap((dwell) => [
     ...dwellOrChilling(dwell),
     ...wholeHooks(dwell),

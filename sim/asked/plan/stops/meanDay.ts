@@ -120,10 +120,10 @@ class MeanDay {
       const begins = this.begin(at, head, ready);
       if (at === 0 && begins >= this.hangingEnds) return null;
       this.begun[at] = begins;
-      const ends = unit.kind === "chain" ? this.ride(unit, begins) : begins + unit.seconds;
-      if (unit.kind !== "dwell") worked = ends;
+      const ends = unit.flow === "carried" ? this.ride(unit, begins) : begins + unit.seconds;
+      if (unit.flow !== "held") worked = ends;
       const place = at + 1 < units.length ? before(left[at + 1]!, head, units[at + 1]!.places) : -Infinity;
-      const order = unit.kind === "station" ? -Infinity : before(left[at]!, head, 1);
+      const order = unit.flow === "served" ? -Infinity : before(left[at]!, head, 1);
       ready = Math.max(ends, place, order);
       left[at]![head] = ready;
       if (at === this.stretchTo) this.through = ends;
@@ -133,8 +133,8 @@ class MeanDay {
 
   private begin(at: number, head: number, ready: number): number {
     const unit = this.units[at]!;
-    if (unit.kind === "dwell") return ready;
-    const free = unit.kind === "chain" ? this.begun[at]! + unit.spacing : before(this.left[at]!, head, unit.servers);
+    if (unit.flow === "held") return ready;
+    const free = unit.flow === "carried" ? this.begun[at]! + unit.spacing : before(this.left[at]!, head, unit.servers);
     const could = Math.max(ready, free);
     return at === this.stretchFrom ? this.beginStretch(could) : this.opens(unit, could);
   }

@@ -146,14 +146,14 @@ function gapOf(
   const leadSeconds = second.from - first.from;
   const inner = units.slice(up + 1, down);
   const target = units[down]!;
-  const waiting = target.kind === "station" ? target.places - target.servers : 0;
+  const waiting = target.flow === "served" ? target.places - target.servers : 0;
   const places = inner.reduce((sum, unit) => sum + unit.places, 0) + waiting;
   const inFlow = inner.reduce((sum, unit) => sum + Math.min(unit.places, rate * unit.seconds), 0);
   const freePlaces = places - inFlow;
   const carriesSeconds = (downstreamFirst ? freePlaces : inFlow) / rate;
   if (Math.min(leadSeconds, lengthSeconds) <= carriesSeconds + 1) return [];
   const between = [
-    ...inner.filter((unit) => unit.places > 0 && unit.kind !== "station"),
+    ...inner.filter((unit) => unit.places > 0 && unit.flow !== "served"),
     ...(waiting > 0 ? [target] : []),
   ];
   const [upName, downName] = [units[up]!.name, target.name];
@@ -173,11 +173,9 @@ function lineRate({ targetHeadsPerSecond }: Plan, units: readonly MeanUnit[]): n
   return targetHeadsPerSecond === null ? slowest : Math.min(targetHeadsPerSecond, slowest);
 }
 
-function unitRate({ kind, servers, seconds, spacing, places }: MeanUnit): number {
-  if (kind === "chain") return 1 / spacing;
-  return kind === "dwell"
-    ? places / Math.max(seconds, Number.MIN_VALUE)
-    : servers / Math.max(seconds, Number.MIN_VALUE);
+function unitRate({ flow, servers, seconds, spacing, places }: MeanUnit): number {
+  if (flow === "carried") return 1 / spacing;
+  return (flow === "held" ? places : servers) / Math.max(seconds, Number.MIN_VALUE);
 }
 
 type Lost = (plan: Plan, places?: ReadonlyMap<string, number>) => number;
@@ -220,7 +218,7 @@ function wave(units: readonly MeanUnit[], stopping: readonly Stopping[]): Map<st
   for (const { at } of stopping) {
     const seconds = units
       .slice(first, at)
-      .reduce((sum, { kind, seconds }) => (kind === "station" ? sum : sum + seconds), 0);
+      .reduce((sum, { flow, seconds }) => (flow === "served" ? sum : sum + seconds), 0);
     for (const name of units[at]!.manned.flat()) if (!later.has(name)) later.set(name, 60 * Math.floor(seconds / 60));
   }
   return later;
@@ -263,7 +261,7 @@ function morePlaces(
     if (lostWith(Infinity) > enough) return [];
     const places = leastPlaces(unit.places, (count) => lostWith(count) <= enough);
     if (places === null) return [];
-    const inWork = unit.kind === "station" ? unit.servers : 0;
+    const inWork = unit.flow === "served" ? unit.servers : 0;
     const { name: stage, placesKey: key } = unit;
     return [{ stage, key, now: unit.places - inWork, places: places - inWork, lostSeconds: lostWith(places) }];
   });

@@ -1,3 +1,4 @@
+import { does } from "../../../text/kinds/index.ts";
 import { formatShare } from "../../../text/units/index.ts";
 import type { Fault } from "../fault.ts";
 import type { Plan } from "../plan.ts";
@@ -52,7 +53,7 @@ function outsidePrint(plan: Plan): Fault[] {
 function chillerWeights({ line }: Plan, json: unknown): Fault[] {
   if (massAlong(line).length === 0) return [];
   return line.flatMap((stage, index) => {
-    if (stage.kind !== "dwell" || stage.offLine || stage.dwell.kind !== "chilling") return [];
+    if (!does(stage, "hold heads") || stage.offLine || stage.dwell.kind !== "chilling") return [];
     const { at } = stagesOf(json)[index] as Located;
     const { carcassShare } = stage.dwell.chilling;
     const left = leftBefore(line, stage.name);
