@@ -75,7 +75,7 @@ function vesselFilling(json: unknown): Fault[] {
     const capacity = readQuantity(mass, value.capacity).value;
     const emptyAt = readQuantity(mass, value.emptyAt).value;
     if (capacity === null || emptyAt === null || emptyAt <= capacity) return [];
-    const found = "emptying is called for at more than the vessel holds";
+    const found = "emptying starts at more than the vessel holds";
     return [faultAt([...at, "emptyAt"], found, `${value.capacity} or less`, "lower it")];
   });
 }
@@ -141,8 +141,8 @@ function travelOntoChain(stages: readonly Located[], index: number): Fault[] {
   if (value.travel === undefined || value.travel === null) return [];
   const next = stages.find((stage) => stage.value.name === nextStage(stages, index));
   if (next === undefined || !writtenDoes(next.value, "carry stations")) return [];
-  const found = `a way onto the chain '${next.value.name}', whose shackles do not wait for it`;
-  return [faultAt([...at, "travel"], found, "none before a chain", "make the chain longer by it, or delete it")];
+  const found = `a travel time onto the chain '${next.value.name}', but its shackles do not wait for heads`;
+  return [faultAt([...at, "travel"], found, "none before a chain", "delete it, or make the chain longer")];
 }
 
 /** What a shared breakdown stops is there, can be stopped, and is named once. */
@@ -158,16 +158,16 @@ function stopsOf(json: unknown, { at }: Located): Fault[] {
   const stops = locatedTexts(json, ...at, "stops");
   return stops.flatMap(({ at: place, text }, index) => {
     if (stops.findIndex((other) => other.text === text) < index)
-      return [faultAt(place, `'${text}' stands twice among what it stops`, "each name once", "delete one of them")];
+      return [faultAt(place, `'${text}' appears twice among what it stops`, "each name once", "delete one of them")];
     if (names.includes(text)) return [];
     if (dwells.includes(text))
       return [
-        faultAt(place, `'${text}' is a dwell, in which nothing runs that could stop`, listWords(names), "delete it"),
+        faultAt(place, `'${text}' is a dwell: nothing runs there that could stop`, listWords(names), "delete it"),
       ];
     if (leftOutNames(json).includes(text))
       return [faultAt(place, `'${text}' is left out`, listWords(names), `name one of these or put '${text}' back`)];
     const remedy = nearestWords(text, names, "name one of these or add the stage");
-    return [faultAt(place, `'${text}' is no stage or crate step`, listWords(names), remedy)];
+    return [faultAt(place, `'${text}' is not a stage or crate step`, listWords(names), remedy)];
   });
 }
 
@@ -214,7 +214,14 @@ function plantUtilities(json: unknown): Fault[] {
   const consumers = locatedList(json, "utilities", "consumers").flatMap(({ at, value }) => [
     ...coldHot(cold, readQuantity(temperature, located(value, "water")?.value.at).value, [...at, "water", "at"]),
     ...(value.during === "cleaning" && located(json, "day", "cleaning") === null
-      ? [faultAt([...at, "during"], "cleaning, but the day has none", '"day.cleaning"', "say how long it takes")]
+      ? [
+          faultAt(
+            [...at, "during"],
+            "it runs during cleaning, but the day has no cleaning",
+            '"day.cleaning"',
+            'add "cleaning" to the day',
+          ),
+        ]
       : []),
   ]);
   return [...zeros, ...consumers];

@@ -4,7 +4,7 @@ import { type MeanUnit, meanUnits } from "./meanUnits.ts";
 import { offDuty, plannedStops, type Window } from "./stopWindows.ts";
 
 /** So many heads say how stops meet; a capacity run has more than any day. */
-const MOST_HEADS = 12_000;
+const MAX_HEADS = 12_000;
 
 /**
  * When the last work on a head ends, seconds, if every time is its mean: heads follow each other in order, each station
@@ -34,11 +34,11 @@ function arrivalsOf({ supply, day }: Plan): Float64Array {
       const arrived = atSeconds + (delay === null ? 0 : writtenMeanOf(delay));
       return new Array<number>(Math.round(crates * headsPerCrate * comesShare)).fill(arrived);
     });
-    return Float64Array.from(times.slice(0, MOST_HEADS)).sort();
+    return Float64Array.from(times.slice(0, MAX_HEADS)).sort();
   }
   const spacing = supply.kind === "stream" ? writtenMeanOf(supply.interarrival) : 0;
   const first = supply.kind === "stream" ? spacing : (day.shifts[0]?.fromSeconds ?? 0);
-  return Float64Array.from({ length: Math.min(supply.heads, MOST_HEADS) }, (_, head) => first + head * spacing);
+  return Float64Array.from({ length: Math.min(supply.heads, MAX_HEADS) }, (_, head) => first + head * spacing);
 }
 
 /** A stop that waits until a stretch is empty. */

@@ -36,14 +36,14 @@ export interface StopGap {
 }
 
 /** A planned stop that is so much longer than planned, and by this part, is worth a word. */
-const LEAST_SECONDS = 120;
-const LEAST_PART = 0.1;
+const MIN_SECONDS = 120;
+const MIN_PART = 0.1;
 /** What is proposed saves at least this part of what is lost beyond the plan. */
 const WORTH_PART = 0.5;
 
 /** Whether a loss is so much more than planned that it has to be told. */
 export function costsMoreThanPlanned(lostSeconds: number, plannedSeconds: number): boolean {
-  return lostSeconds - plannedSeconds >= Math.max(LEAST_SECONDS, LEAST_PART * plannedSeconds);
+  return lostSeconds - plannedSeconds >= Math.max(MIN_SECONDS, MIN_PART * plannedSeconds);
 }
 
 /** Null where the plan has no planned stop on the line, or nobody is there in its last shift. Pure; some tens of milliseconds. */
@@ -113,7 +113,7 @@ function gapsOf(plan: Plan, units: readonly MeanUnit[], stopping: readonly Stopp
     const up = stopping[row]!;
     const found = down.windows.flatMap((window) => {
       const other = nearest(up.windows, window);
-      return other === null ? [] : gapOf(units, up.at, down.at, other, window, rate);
+      return other === null ? [] : gapOf(units, { at: up.at, window: other }, { at: down.at, window }, rate);
     });
     return found.toSorted((a, b) => notCarried(b) - notCarried(a)).slice(0, 1);
   });
@@ -132,12 +132,16 @@ function nearest(windows: readonly Window[], { from }: Window): Window | null {
   );
 }
 
+/** One stop of a unit. */
+interface UnitStop {
+  at: number;
+  window: Window;
+}
+
 function gapOf(
   units: readonly MeanUnit[],
-  up: number,
-  down: number,
-  upper: Window,
-  lower: Window,
+  { at: up, window: upper }: UnitStop,
+  { at: down, window: lower }: UnitStop,
   rate: number,
 ): StopGap[] {
   const downstreamFirst = lower.from < upper.from;
@@ -268,7 +272,7 @@ function morePlaces(
   return found.toSorted((a, b) => a.places - a.now - (b.places - b.now))[0] ?? null;
 }
 
-const MOST_PLACES = 1 << 16;
+const MAX_PLACES = 1 << 16;
 
 /** The least number above `now` for which it holds, which is taken to go on holding; null above any sense. */
 function leastPlaces(now: number, holds: (places: number) => boolean): number | null {
@@ -277,7 +281,7 @@ function leastPlaces(now: number, holds: (places: number) => boolean): number | 
   while (!holds(high)) {
     low = high;
     high = now + 2 * (high - now);
-    if (high > MOST_PLACES) return null;
+    if (high > MAX_PLACES) return null;
   }
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);

@@ -20,7 +20,7 @@ export function presentationWarnings(plan: Plan, json: unknown): Fault[] {
 function unsaid({ presentation, dressing, line }: Plan): Fault[] {
   if (presentation !== null || dressing === "" || massAlong(line).length === 0) return [];
   const left = formatShare(lineYield(line, "cold"));
-  const found = `words say what stays on the carcass, and nothing checks them against the ${left} of live weight that the line leaves`;
+  const found = `what stays on the carcass is given in words, which cannot be checked against the ${left} of live weight that the line leaves`;
   return [faultAt(["dressing"], found, "", 'write "presentation" instead, and "bodyParts" for the shares')];
 }
 
@@ -46,7 +46,12 @@ function outsidePrint(plan: Plan): Fault[] {
   const words = presentationWords(presentation);
   const found = `the line leaves ${formatShare(own)} as ${words}; published yields of that are about ${formatShare(print.low)} to ${formatShare(print.high)}`;
   return [
-    faultAt(["presentation"], found, "", "see whether the shares belong to another presentation, with the head say"),
+    faultAt(
+      ["presentation"],
+      found,
+      "",
+      "check whether the shares belong to another presentation, for example with the head",
+    ),
   ];
 }
 

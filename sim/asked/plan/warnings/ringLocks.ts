@@ -31,7 +31,7 @@ function placesKey({ kind }: Located["value"]): "buffer" | "places" | null {
 
 function lock({ at, value }: Located, name: string): Fault {
   const key = placesKey(value);
-  const found = `heads sent to '${name}' can come back to it, and no stage on their way round is without a limit of places: all of them can be full and wait for each other for ever`;
+  const found = `heads sent to '${name}' can come back to it, and every stage on the way round has limited places: all of them can be full and wait for each other for ever`;
   const remedy = key === null ? 'give a station of the ring "buffer": null' : `"${key}": null prevents it`;
   return faultAt(key === null ? at : [...at, key], found, "", remedy);
 }
