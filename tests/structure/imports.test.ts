@@ -15,6 +15,7 @@ const WINGS: Record<string, string[]> = {
 const ROOMS: Record<string, string[]> = {
   "text/units": [],
   "text/csv": [],
+  "text/kinds": [],
   "maths/numeric": [],
   "maths/varying": [],
   "maths/random": ["maths/numeric", "maths/varying"],

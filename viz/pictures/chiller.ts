@@ -1,4 +1,5 @@
 import { scaleLinear } from "d3";
+import { does } from "../../sim/text/kinds/index.ts";
 import { formatDecimals } from "../../sim/text/units/index.ts";
 import type { StageRecord, StepTrace, StudyResults, VariantResults } from "../contract.ts";
 import {
@@ -50,7 +51,7 @@ const LEAST_CHILLING_SECONDS = 1800;
 export function chillersOf({ day }: VariantResults): StageRecord[] {
   return day.stages.filter(
     (stage) =>
-      stage.kind === "dwell" &&
+      does(stage, "hold heads") &&
       stage.processed > 0 &&
       (stage.heatJoules > 0 || (stage.stateSeconds[0] ?? 0) / stage.processed >= LEAST_CHILLING_SECONDS),
   );

@@ -1,3 +1,4 @@
+import { does } from "../../sim/text/kinds/index.ts";
 import { formatClock, formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { LoadRecord, StudyResults, VariantResults } from "../contract.ts";
 import {
@@ -72,7 +73,7 @@ export function loadView(results: StudyResults, variant: VariantResults): LoadCo
   const drawn = came.sort((a, b) => a.arrivedSeconds - b.arrivedSeconds).slice(0, MOST_LOADS);
   const panels = day.stages.flatMap((stage, index) => {
     const trace = day.traces?.queues[index];
-    return stage.kind === "crates" && stage.queue.max > 0 && trace !== undefined
+    return does(stage, "handle crates") && stage.queue.max > 0 && trace !== undefined
       ? [panelOf(stage, traceColumns(trace, day.finishSeconds))]
       : [];
   });

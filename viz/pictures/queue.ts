@@ -1,4 +1,5 @@
 import { scaleLinear } from "d3";
+import { does } from "../../sim/text/kinds/index.ts";
 import { formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { StageRecord, StepTrace, StudyResults, VariantResults } from "../contract.ts";
 import {
@@ -61,7 +62,7 @@ export function queueView(results: StudyResults, variant: VariantResults): Queue
   const { stages, traces, finishSeconds } = variant.day;
   const pairs = stages
     .map((stage, index) => ({ stage, trace: traces?.queues[index] }))
-    .filter((pair) => pair.stage.kind !== "crates");
+    .filter((pair) => !does(pair.stage, "handle crates"));
   const drawn = pairs.filter(
     (pair) => pair.stage.queue.max > 0 && pair.trace !== undefined && pointsOf(pair.trace) > 0,
   );
@@ -92,7 +93,7 @@ function pointsOf(trace: StepTrace): number {
 
 /** Queue before one stage, with its places. */
 export function panelOf(stage: StageRecord, trace: TraceColumns): QueuePanel {
-  const crates = stage.kind === "crates";
+  const crates = does(stage, "handle crates");
   const limited = Number.isFinite(stage.places) && stage.places > 0;
   // A line four times above everything that happened would flatten the trace; then the words alone carry it.
   const drawn = limited && stage.places <= 4 * stage.queue.max;
@@ -110,7 +111,7 @@ export function panelOf(stage: StageRecord, trace: TraceColumns): QueuePanel {
 function capacityWords(stage: StageRecord): string {
   if (!Number.isFinite(stage.places)) return "no limit of places";
   if (stage.places === 0) return "no places of its own";
-  const things = stage.kind === "crates" ? "crate" : "place";
+  const things = does(stage, "handle crates") ? "crate" : "place";
   return `${formatDecimals(stage.places, 0)} ${things}${stage.places === 1 ? "" : "s"}`;
 }
 
@@ -130,7 +131,7 @@ function describe(stages: readonly StageRecord[]): string {
   );
   const names = full.map((stage) => isolated(stage.name)).join(", ");
   const longest = [...stages]
-    .filter((stage) => stage.kind === "station")
+    .filter((stage) => does(stage, "buffer heads"))
     .sort((a, b) => b.queue.mean - a.queue.mean)[0];
   const first = longest
     ? `On average most heads waited before ${isolated(longest.name)}: ${formatDecimals(longest.queue.mean, 1)}, at most ${formatDecimals(longest.queue.max, 0)}. `

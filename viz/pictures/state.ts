@@ -1,3 +1,4 @@
+import { does } from "../../sim/text/kinds/index.ts";
 import { formatClock, formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { STATES, StageRecord, StateTrace, StudyResults, VariantResults } from "../contract.ts";
 import {
@@ -125,7 +126,7 @@ export function stateView(results: StudyResults, variant: VariantResults): State
 }
 
 function dwellWords(stages: readonly StageRecord[]): string[] {
-  const names = stages.filter((stage) => stage.kind === "dwell").map((stage) => isolated(stage.name));
+  const names = stages.filter((stage) => does(stage, "hold heads")).map((stage) => isolated(stage.name));
   return names.length === 0
     ? []
     : [`In ${names.join(" and ")}, a place that holds a head counts as working, an empty one as waiting for heads.`];
@@ -185,9 +186,7 @@ function percent(share: number): string {
 
 /** Which station was busiest, and where each other state took most; every share of every stage stands beside its row and in the table. */
 function describe(stages: readonly StageRecord[]): string {
-  const stations = stages.filter(
-    (stage) => stage.kind !== "dwell" && stage.kind !== "chain" && ownSharesOf(stage).length > 0,
-  );
+  const stations = stages.filter((stage) => does(stage, "work") && ownSharesOf(stage).length > 0);
   if (stations.length === 0) return "No station recorded.";
   const [busiest, ...others] = STATE_NAMES.slice(0, BREAK).map((_, state) => largestShare(stations, state));
   const words = others.flatMap(({ station, share }, index) =>

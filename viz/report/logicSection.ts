@@ -1,3 +1,4 @@
+import { does } from "../../sim/text/kinds/index.ts";
 import { formatDecimals } from "../../sim/text/units/index.ts";
 import type { StageRecord, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
@@ -43,7 +44,7 @@ export function componentTables(results: StudyResults): Markup {
   const { stages, crews } = results.variants[0]!.day;
   const rows = stages.map(
     (stage) =>
-      html`<tr><th scope="row"><bdi>${isolated(stage.name)}</bdi></th><td>${KINDS[stage.kind]}</td><td><bdi>${isolated(stage.section)}</bdi></td><td>${countWords(stage.places)}</td><td>${stage.kind === "dwell" || stage.kind === "chain" ? "\u2013" : countWords(stage.positions)}</td></tr>`,
+      html`<tr><th scope="row"><bdi>${isolated(stage.name)}</bdi></th><td>${KINDS[stage.kind]}</td><td><bdi>${isolated(stage.section)}</bdi></td><td>${countWords(stage.places)}</td><td>${does(stage, "work") ? countWords(stage.positions) : "\u2013"}</td></tr>`,
   );
   const line = html`<p>Stages of today's plan, in the order in which heads pass them; before hanging, crates do.</p>
 <div class="scroll" tabindex="0" role="group" aria-label="Stages of the line"><table><thead><tr><th scope="col">Stage</th><th scope="col">What it is</th><th scope="col">Section</th><th scope="col">Places</th><th scope="col">Positions</th></tr></thead><tbody>${rows}</tbody></table></div>`;

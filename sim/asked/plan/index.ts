@@ -39,7 +39,7 @@ export { formatPath } from "./formatPath.ts";
 export { type InputKind, inputKind } from "./inputKind.ts";
 export { isRecord } from "./isRecord.ts";
 export { listWords } from "./listWords.ts";
-export { mapWork, type Work } from "./mapWork.ts";
+export { carriedBy, mapWork, pacedIn, stationsIn, type Work } from "./mapWork.ts";
 export { nearestName, nearestWords } from "./nearestName.ts";
 export { type PathStep, parsePath } from "./parsePath.ts";
 export { readNamedFile } from "./readNamedFile.ts";

@@ -1,4 +1,4 @@
-import { CHAIN, CHAIN_STATION, DWELL, NO_LIMIT } from "../line/index.ts";
+import { CHAIN, DWELL, kindName, NO_LIMIT } from "../line/index.ts";
 import { bookDwell, bookQueue, bookState, closeCrew } from "./accounting.ts";
 import { bindingRecord } from "./binding/bindingRecord.ts";
 import { bookStand } from "./chainRing.ts";
@@ -101,8 +101,8 @@ function bookDwelling(day: DayState, stage: StageState): void {
 function stageRecord(day: DayState, stage: StageState, ownTime: OwnTime | null): StageRecord {
   const { stages, sectionNames } = day.line;
   const isDwell = stage.kind === DWELL;
-  const kind = kindOf(stage);
-  const places = isDwell || kind === "chain" ? stage.places : stages.bufferPlaces[stage.index]!;
+  const kind = stage.takesHeads ? kindName(stage.kind) : "crates";
+  const places = isDwell || stage.kind === CHAIN ? stage.places : stages.bufferPlaces[stage.index]!;
   return {
     name: stages.names[stage.index]!,
     section: sectionNames[stage.section] ?? "",
@@ -120,13 +120,6 @@ function stageRecord(day: DayState, stage: StageState, ownTime: OwnTime | null):
     heldSeconds: stage.heldSeconds + (Number.isNaN(stage.heldSince) ? 0 : day.now - stage.heldSince),
     heatJoules: stage.heatJoules,
   };
-}
-
-function kindOf({ kind, takesHeads }: StageState): StageRecord["kind"] {
-  if (!takesHeads) return "crates";
-  if (kind === DWELL) return "dwell";
-  if (kind === CHAIN) return "chain";
-  return kind === CHAIN_STATION ? "chain station" : "station";
 }
 
 function chainRecord(day: DayState, chain: ChainState): ChainRecord {

@@ -1,4 +1,5 @@
 import { CREW_RULES, MOMENTS, type Plan, type Point } from "../../asked/plan/plan.ts";
+import { does } from "../../text/kinds/index.ts";
 import { compileBreakdowns } from "./compileBreakdowns.ts";
 import { compileCalendar } from "./compileCalendar.ts";
 import {
@@ -105,8 +106,8 @@ function compileVessels(plan: Plan, all: Step[]): VesselColumns {
 /** Chains; their slots are filled in by `compileSlots`. */
 function compileChains(all: Step[]): ChainColumns {
   const names = all.map((step) => step.name);
-  const rows = all.flatMap((step, stage) => (step.kind === "chain" ? [{ stage, chain: step.of }] : []));
-  const onChain = (step: Step) => (step.kind === "chain station" ? step.of : null);
+  const rows = all.flatMap((step, stage) => (does(step, "carry stations") ? [{ stage, chain: step.of }] : []));
+  const onChain = (step: Step) => (does(step, "stand on a chain") ? step.of : null);
   return {
     count: rows.length,
     stage: Int32Array.from(rows, (row) => row.stage),
@@ -170,7 +171,7 @@ function marksOf({ stunning, sticking, bleeding }: KillLine, all: Step[], indexO
   const at = (name: string, moment: number) => indexOf(name) * MOMENTS.length + moment;
   const bled = bleeding.length > 0 ? bleeding.slice(-1) : sticking;
   return new Map([
-    ...bled.map((name) => [at(name, all[indexOf(name)]!.kind === "chain" ? EXIT : END), BLED] as const),
+    ...bled.map((name) => [at(name, does(all[indexOf(name)]!, "carry stations") ? EXIT : END), BLED] as const),
     ...stunning.map((name) => [at(name, END), STUNNED] as const),
     ...sticking.map((name) => [at(name, START), STUCK] as const),
   ]);
@@ -199,7 +200,7 @@ function compileSupply(plan: Plan, all: Step[]): CompiledSupply {
     cratesAtHanging: handling.cratesAtHanging,
     unloading: 0,
     feeding: handling.toHanging.length - 1,
-    firstBack: all.findIndex((step) => step.kind === "crates" && step.isBack),
+    firstBack: all.findIndex((step) => does(step, "handle crates") && step.isBack),
     fleet: handling.fleet?.crates ?? NO_LIMIT,
     awaySeconds: handling.fleet?.awaySeconds ?? 0,
   };

@@ -1,5 +1,6 @@
 import type { ChillingCurve } from "../../maths/chilling/index.ts";
 import type { Varying } from "../../maths/random/index.ts";
+import { STAGE_KINDS, type StepKind } from "../../text/kinds/index.ts";
 import type { KillLine } from "./killLine.ts";
 
 /** Stage kinds. A crate step is a station whose work pieces are crates. */
@@ -7,6 +8,21 @@ export const STATION = 0;
 export const DWELL = 1;
 export const CHAIN = 2;
 export const CHAIN_STATION = 3;
+
+/** By the name of the kind, in plans and results. */
+export const KIND_NUMBERS = {
+  crates: STATION,
+  station: STATION,
+  dwell: DWELL,
+  chain: CHAIN,
+  "chain station": CHAIN_STATION,
+} as const satisfies Record<StepKind, number>;
+
+/** The name for the number of something that takes heads. */
+export function kindName(kind: number): StepKind {
+  return HEAD_KINDS.find((name) => KIND_NUMBERS[name] === kind)!;
+}
+const HEAD_KINDS: readonly StepKind[] = [...STAGE_KINDS, "chain station"];
 
 /** Special values of `next`. */
 export const OUT = -1;

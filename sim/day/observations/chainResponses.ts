@@ -1,4 +1,5 @@
 import type { Chain, Plan } from "../../asked/plan/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import type { ChainRecord, DayRecord } from "../engine/index.ts";
 import type { Response } from "./response.ts";
 import { per, row } from "./row.ts";
@@ -7,7 +8,7 @@ import { workingSeconds } from "./workingTime.ts";
 
 /** Empty shackles, standing time by its cause, and heads that passed a window unfinished, for each chain. */
 export function chainResponses(plan: Plan): Response[] {
-  const chains = plan.line.filter((stage) => stage.kind === "chain");
+  const chains = plan.line.filter((stage) => does(stage, "carry stations"));
   return chains.flatMap((chain) => [...gaps(chain), ...stands(chain, plan), ...passed(chain)]);
 }
 

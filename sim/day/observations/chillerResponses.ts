@@ -1,4 +1,5 @@
 import type { Dwell, Plan } from "../../asked/plan/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import type { DayRecord, StageRecord } from "../engine/index.ts";
 import { type CoolingLoad, coolingLoad } from "./coolingLoad.ts";
 import type { Response } from "./response.ts";
@@ -11,7 +12,7 @@ const MEAN_SPAN = "average from the start of the first shift to the last carcass
 /** Hooks in use, and the heat a chilling stage with computed times has to carry off. */
 export function chillerResponses(plan: Plan): Response[] {
   return plan.line.flatMap((stage) => {
-    if (stage.kind !== "dwell") return [];
+    if (!does(stage, "hold heads")) return [];
     return [
       ...(stage.headsPerHook > 1 || stage.dwell.kind === "chilling" ? hooks(stage) : []),
       ...(stage.dwell.kind === "chilling" ? heat(stage, plan) : []),

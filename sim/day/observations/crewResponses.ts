@@ -1,6 +1,6 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import type { CrewRecord, DayRecord } from "../engine/index.ts";
-import { CARCASS, steps } from "../line/index.ts";
+import { CARCASS, steps, workplace } from "../line/index.ts";
 import type { Response } from "./response.ts";
 
 /** How busy each crew is, and what one hour of a person on duty yields. */
@@ -53,10 +53,7 @@ export function crewWorkResponses(plan: Plan): Response[] {
 }
 
 function stationsOf(plan: Plan, crew: string): string[] {
-  return steps(plan).flatMap((step) => {
-    if (step.kind === "dwell" || step.kind === "chain") return [];
-    return step.of.crews.includes(crew) ? [step.name] : [];
-  });
+  return steps(plan).flatMap((step) => (workplace(step).crews.includes(crew) ? [step.name] : []));
 }
 
 function carcassesPerPersonHour(): Response {

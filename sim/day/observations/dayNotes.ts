@@ -1,4 +1,5 @@
 import { listWords, type Plan } from "../../asked/plan/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { formatClock } from "../../text/units/index.ts";
 import type { CrewRecord, DayRecord, LeftRecord } from "../engine/index.ts";
 import { steps, workplace } from "../line/index.ts";
@@ -40,7 +41,7 @@ export function leftWords(plan: Plan, day: DayRecord): string[] {
 }
 
 function countWords(plan: Plan, { stage, count }: LeftRecord): string {
-  const isCrates = steps(plan).some(({ kind, name }) => kind === "crates" && name === stage);
+  const isCrates = steps(plan).some((step) => does(step, "handle crates") && step.name === stage);
   if (isCrates) return count === 1 ? "1 crate" : `${count} crates`;
   return count === 1 ? "1 head" : `${count} heads`;
 }

@@ -1,4 +1,5 @@
 import type { Plan } from "../../asked/plan/index.ts";
+import { byKind } from "../../text/kinds/index.ts";
 import { type OwnTime, STATES, type StageRecord, type State } from "../engine/index.ts";
 import { type Step, steps } from "../line/index.ts";
 import type { Response } from "./response.ts";
@@ -30,21 +31,18 @@ export function stageResponses(plan: Plan): Response[] {
 
 function ofStep(step: Step): Response[] {
   const { name } = step;
-  switch (step.kind) {
-    case "crates":
-      return [...queueOf(name, "Crates"), ...statesOf(name, STATES), stopsOf(name)];
-    case "station":
-      return [...queueOf(name, "Heads"), ...statesOf(name, STATES), stopsOf(name)];
-    case "chain station":
-      return [...statesOf(name, STATES), stopsOf(name)];
-    case "chain":
-      return presentIn(name, `Heads on ${name}`);
-    case "dwell": {
-      // Nobody works or repairs in a dwell stage; without a limit on its places it has no shares at all.
-      const shares = Number.isFinite(step.of.places) ? statesOf(name, ["working", "blocked", "starved"]) : [];
+  const worked = () => [...statesOf(name, STATES), stopsOf(name)];
+  return byKind(step, {
+    crates: () => [...queueOf(name, "Crates"), ...worked()],
+    station: () => [...queueOf(name, "Heads"), ...worked()],
+    // It has no people and no repairs; without a limit on its places it has no shares at all.
+    dwell: ({ of }) => {
+      const shares = Number.isFinite(of.places) ? statesOf(name, ["working", "blocked", "starved"]) : [];
       return [...presentIn(name, `Heads in ${name}`), ...shares];
-    }
-  }
+    },
+    chain: () => presentIn(name, `Heads on ${name}`),
+    "chain station": worked,
+  });
 }
 
 function queueOf(stage: string, things: "Heads" | "Crates"): Response[] {

@@ -1,4 +1,5 @@
 import type { Plan } from "../../asked/plan/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import type { DayRecord } from "../engine/index.ts";
 import { steps } from "../line/index.ts";
 import { perTonne } from "./carcassKg.ts";
@@ -35,7 +36,7 @@ export function utilitySheet(day: DayRecord, plan: Plan): UtilitySheet | null {
     consumers,
     services: serviceTotals(consumers),
     coldRooms: plan.line.flatMap((stage) => {
-      const load = stage.kind === "dwell" ? coolingLoad(stage, day, plan) : null;
+      const load = does(stage, "hold heads") ? coolingLoad(stage, day, plan) : null;
       return load === null ? [] : [{ name: stage.name, ...load }];
     }),
     total,

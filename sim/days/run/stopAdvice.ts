@@ -11,6 +11,7 @@ import { type DayRecord, runDay } from "../../day/engine/index.ts";
 import { compileLine } from "../../day/line/index.ts";
 import { measurer } from "../../day/observations/index.ts";
 import { estimate } from "../../maths/statistics/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { formatMinutes } from "../../text/units/index.ts";
 import { harmOf, harmResponses } from "../results/index.ts";
 
@@ -101,7 +102,7 @@ function withPlaces(plan: Plan, { stage, key, places }: NonNullable<StopFit["pla
   const changed = <Place extends { name: string }>(place: Place): Place =>
     place.name === stage ? { ...place, [key]: places } : place;
   const line = plan.line.map((each) =>
-    each.kind === "chain" ? { ...changed(each), stations: each.stations.map(changed) } : changed(each),
+    does(each, "carry stations") ? { ...changed(each), stations: each.stations.map(changed) } : changed(each),
   );
   return { ...plan, line };
 }

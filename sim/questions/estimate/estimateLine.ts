@@ -1,4 +1,5 @@
 import type { Plan } from "../../asked/plan/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import type { Ceiling } from "./ceiling.ts";
 import { ceilings } from "./ceilings.ts";
 import { decompose, type SerialStation } from "./decompose.ts";
@@ -77,7 +78,7 @@ function gatedPlaces(name: string, { line, gates }: Plan): number {
   const before = main[main.findIndex((stage) => stage.name === name) - 1];
   if (before === undefined) return Number.POSITIVE_INFINITY;
   const spanning = gates.filter(({ from, to }) => from === before.name && to.stage === name && to.moment === "start");
-  const positions = before.kind === "station" ? before.positions : 0;
+  const positions = does(before, "work") ? before.positions : 0;
   return Math.min(...spanning.map(({ atMost }) => Math.max(0, atMost - positions)));
 }
 

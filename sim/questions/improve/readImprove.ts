@@ -13,6 +13,7 @@ import {
 } from "../../asked/plan/index.ts";
 import { amountFault, basePlan, planWith } from "../../asked/study/index.ts";
 import { type ResponseInfo, responsesOf } from "../../day/observations/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { elementFaults, totals } from "./elementFaults.ts";
 import { GOAL_RESPONSE } from "./goal.ts";
 import type { ImproveQuestion } from "./question.ts";
@@ -168,7 +169,7 @@ function yearlyFaults({ goal, allocate, interest, daysPerYear }: ImproveFile): F
 
 /** Places to share out among buffers. */
 function spaceOfPlaces({ total, least, among }: Asked, plan: Plan): { space: Space; faults: Fault[] } {
-  const stations = plan.line.filter(({ kind }) => kind === "station");
+  const stations = plan.line.filter((stage) => does(stage, "buffer heads"));
   const at = ["allocate", "places"];
   const named = among.map(({ station, from, to }) => ({ name: station, from, to, price: 1 }));
   const faults = elementFaults(named, { at, key: "station", what: "station of the line" }, stations);
@@ -180,7 +181,7 @@ function spaceOfPlaces({ total, least, among }: Asked, plan: Plan): { space: Spa
     ...bounds.range,
     base: named.map(({ name }) => {
       const station = stations.find((each) => each.name === name);
-      return station?.kind === "station" && Number.isFinite(station.buffer) ? station.buffer : null;
+      return station !== undefined && Number.isFinite(station.buffer) ? station.buffer : null;
     }),
     apart: [],
     offerCosts: [],

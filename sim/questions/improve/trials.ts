@@ -1,8 +1,8 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { PLAIN_PROCEDURE, type Study, type Variant } from "../../asked/study/index.ts";
-import type { Why } from "../../days/results/index.ts";
-import { harmResponses } from "../../days/results/index.ts";
+import { harmResponses, type Why } from "../../days/results/index.ts";
 import type { DayJournal, Simulate, SimulatedDay } from "../../days/run/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { type CandidateDesign, variantOf } from "./designs.ts";
 import type { ImproveQuestion } from "./question.ts";
 
@@ -105,7 +105,7 @@ function responsesFor({ response, limits, base }: ImproveQuestion): string[] {
 /** A purchase is charged at its average yearly cost; the plan's own capital would charge it twice. */
 function withoutCapital(plan: Plan): Plan {
   const line = plan.line.map((stage) => {
-    if (stage.kind !== "chain") return { ...stage, capital: null };
+    if (!does(stage, "carry stations")) return { ...stage, capital: null };
     return { ...stage, capital: null, stations: stage.stations.map((station) => ({ ...station, capital: null })) };
   });
   return { ...plan, line };

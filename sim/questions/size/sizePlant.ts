@@ -8,6 +8,7 @@ import {
   type Way,
 } from "../../asked/plan/index.ts";
 import { meanOf, timesAsLong, type Varying } from "../../maths/random/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { estimateDay } from "../estimate/index.ts";
 import { alternativeOf } from "./alternatives.ts";
 import type { Demand } from "./demand.ts";
@@ -163,7 +164,7 @@ export function withWalking(plan: Plan): Plan {
   return {
     ...plan,
     line: plan.line.map((stage) =>
-      stage.kind === "station" ? { ...stage, cycleSeconds: longer(stage.cycleSeconds, stage.crews) } : stage,
+      does(stage, "work") ? { ...stage, cycleSeconds: longer(stage.cycleSeconds, stage.crews) } : stage,
     ),
     liveHandling:
       liveHandling === null

@@ -1,4 +1,5 @@
 import { type DayCourse, lastAtOrBefore, stepAt } from "../../../sim/day/course/index.ts";
+import { does } from "../../../sim/text/kinds/index.ts";
 import { formatClock } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { STATE_LABELS } from "../scene/looks.ts";
@@ -37,7 +38,7 @@ function changesAt(course: DayCourse, seconds: number): string[] {
     const row = lastAtOrBefore(states.times, seconds, states.from[position]!, states.from[position + 1]!);
     if (row < 0 || states.times[row] !== seconds) continue;
     const stage = sketch.stages[sketch.stageOfPosition[position]!]!;
-    if (stage.kind === "dwell" || stage.kind === "chain") continue;
+    if (!does(stage, "work")) continue;
     const which = stage.positions > 1 ? ` ${position - stage.positionFrom + 1}` : "";
     found.push(`${isolated(stage.name)}${which} ${STATE_LABELS[stepAt(states, position, seconds)]!}`);
   }

@@ -1,4 +1,5 @@
 import { formatPath, isRecord } from "../../../sim/asked/plan/index.ts";
+import { byKind, stageKind } from "../../../sim/text/kinds/index.ts";
 import { formatDecimals, formatDuration, readQuantity, time } from "../../../sim/text/units/index.ts";
 import type { Control } from "./control.ts";
 import { supplyControls } from "./supplyControls.ts";
@@ -32,31 +33,33 @@ function stageControls(plan: Json, stage: Json): Control[] {
   const name = String(stage.name);
   const at = ["line", name];
   if (stage.leftOut === true) return [];
-  if (stage.kind === "dwell") {
-    return [
-      ...countControl(name, "Places", [...at, "places"], stage.places, {
-        min: 1,
-        most: 5000,
-        multiple: stage.headsPerHook,
-      }),
-      ...timeControls(name, "Time inside", formatPath([...at, "dwell"]), stage.dwell),
-    ];
-  }
-  if (stage.kind === "chain") {
-    const speed = chainSpeed(name, at, stage);
-    const stations = list(stage, "stations").flatMap((station) =>
-      workplaceControls(plan, station, [...at, "stations", String(station.name)]),
-    );
-    return [...speed, ...stations];
-  }
-  return [
-    ...workplaceControls(plan, stage, at),
-    ...countControl(name, "Places before it", [...at, "buffer"], stage.buffer === undefined ? 0 : stage.buffer, {
-      min: 0,
-      most: 60,
-    }),
-    ...stopControls(stage, at),
-  ];
+  return byKind(
+    { kind: stageKind(stage.kind) ?? "station" },
+    {
+      station: () => [
+        ...workplaceControls(plan, stage, at),
+        ...countControl(name, "Places before it", [...at, "buffer"], stage.buffer === undefined ? 0 : stage.buffer, {
+          min: 0,
+          most: 60,
+        }),
+        ...stopControls(stage, at),
+      ],
+      dwell: () => [
+        ...countControl(name, "Places", [...at, "places"], stage.places, {
+          min: 1,
+          most: 5000,
+          multiple: stage.headsPerHook,
+        }),
+        ...timeControls(name, "Time inside", formatPath([...at, "dwell"]), stage.dwell),
+      ],
+      chain: () => [
+        ...chainSpeed(name, at, stage),
+        ...list(stage, "stations").flatMap((station) =>
+          workplaceControls(plan, station, [...at, "stations", String(station.name)]),
+        ),
+      ],
+    },
+  );
 }
 
 /** What a station has, on a chain or not: positions, people, cycle time and its variation. */

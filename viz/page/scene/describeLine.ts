@@ -1,4 +1,5 @@
 import { type DayCourse, stepAt } from "../../../sim/day/course/index.ts";
+import { does } from "../../../sim/text/kinds/index.ts";
 import { formatClock, formatDecimals } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { placesWords } from "./drawStation.ts";
@@ -18,7 +19,7 @@ export function stageWordsAt(course: DayCourse, seconds: number): StageWords[] {
     const waiting = stepAt(course.waiting, index, seconds);
     const heads = formatDecimals(waiting, 0);
     const limit = stage.places > 0 ? placesWords(waiting, stage.places) : "";
-    const hasPositions = stage.kind !== "dwell" && stage.kind !== "chain";
+    const hasPositions = does(stage, "work");
     return {
       name: isolated(stage.name),
       waiting: `${heads}${limit}`,

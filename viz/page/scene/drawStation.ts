@@ -1,4 +1,5 @@
-import { stepAt } from "../../../sim/day/course/index.ts";
+import { type StageSketch, stepAt } from "../../../sim/day/course/index.ts";
+import { byKind, does } from "../../../sim/text/kinds/index.ts";
 import { formatDecimals } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { drawBottleneck, isNameCovered } from "./drawBottleneck.ts";
@@ -29,28 +30,29 @@ export function drawStation(pen: Pen, scene: Scene, place: StagePlace): void {
     );
   }
   drawBottleneck(pen, scene, place, top);
-  drawPlaces(pen, place, stage.kind, rail, s);
-  if (stage.kind !== "chain" && stage.kind !== "dwell") drawPositions(pen, scene, place, top);
+  drawPlaces(pen, place, stage, rail, s);
+  if (does(stage, "work")) drawPositions(pen, scene, place, top);
   drawWords(pen, scene, place, top);
   drawVessel(pen, scene, place, top);
 }
 
 /** Every place before a station is a tick on the rail; a dwell stage and a chain are a band. */
-function drawPlaces(pen: Pen, place: StagePlace, kind: string, rail: number, s: number): void {
+function drawPlaces(pen: Pen, place: StagePlace, stage: StageSketch, rail: number, s: number): void {
   const { from, to } = place.waiting;
-  if (kind === "dwell") {
-    pen.rect({ x: from, y: rail + 2 * s, width: to - from, height: 24 * s }, { fill: "pause" }, 4);
-    return;
-  }
-  if (kind === "chain") return;
-  if (kind === "chain station") {
-    pen.rect({ x: from, y: rail + 2 * s, width: to - from, height: 25 * s }, { fill: "pause", stroke: "grid" }, 3);
-    return;
-  }
-  for (let at = 0; at < place.shown; at++) {
-    const x = to - (at + 0.5) * place.pitch;
-    pen.rect({ x: x - 2.5 * s, y: rail + 2 * s, width: 5 * s, height: 1.5 * s }, { fill: "muted" });
-  }
+  const ticks = () => {
+    for (let at = 0; at < place.shown; at++) {
+      const x = to - (at + 0.5) * place.pitch;
+      pen.rect({ x: x - 2.5 * s, y: rail + 2 * s, width: 5 * s, height: 1.5 * s }, { fill: "muted" });
+    }
+  };
+  const band = { x: from, y: rail + 2 * s, width: to - from };
+  byKind<StageSketch, void>(stage, {
+    crates: ticks,
+    station: ticks,
+    dwell: () => pen.rect({ ...band, height: 24 * s }, { fill: "pause" }, 4),
+    chain: () => undefined,
+    "chain station": () => pen.rect({ ...band, height: 25 * s }, { fill: "pause", stroke: "grid" }, 3),
+  });
 }
 
 function drawPositions(pen: Pen, { layout, course, seconds }: Scene, place: StagePlace, top: number): void {
@@ -70,7 +72,7 @@ function drawWords(pen: Pen, scene: Scene, place: StagePlace, top: number): void
   const s = layout.scale;
   const stage = course.sketch.stages[place.stage]!;
   const x = place.labelX;
-  if (stage.kind === "chain" && course.sketch.chains[stage.chain]!.windows.length > 0) {
+  if (does(stage, "carry stations") && course.sketch.chains[stage.chain]!.windows.length > 0) {
     if (isNameCovered(scene, place)) return;
     const anchor = x === place.waiting.from ? "start" : "end";
     pen.text(x, top + 22 * s, isolated(place.label.join(" ")), { size: SIZE.text * s, bold: true, anchor });
@@ -92,12 +94,13 @@ export function placesWords(waiting: number, places: number): string {
 
 /** "3 of 5 wait", "12 of 36 inside"; what a number alone cannot tell is drawn. */
 function waitingWords({ course, seconds }: Scene, place: StagePlace): string {
-  const { kind, places } = course.sketch.stages[place.stage]!;
+  const stage = course.sketch.stages[place.stage]!;
+  const { places } = stage;
   const heads = stepAt(course.waiting, place.stage, seconds);
   const count = formatDecimals(heads, 0);
   const limit = placesWords(heads, places);
-  if (kind === "dwell" || kind === "chain") return `${count}${limit} in it`;
-  if (kind === "chain station") return `${count} before it`;
+  if (!does(stage, "work")) return `${count}${limit} in it`;
+  if (does(stage, "stand on a chain")) return `${count} before it`;
   if (place.stage === course.sketch.hanging && course.sketch.supply === "loads") return `${count} in crates`;
   if (places === 0) return heads === 0 ? "no places" : `${count} ${heads === 1 ? "waits" : "wait"}`;
   return heads === 0 ? `0${limit} wait` : `${count}${limit} ${heads === 1 ? "waits" : "wait"}`;

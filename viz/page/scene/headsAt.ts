@@ -1,6 +1,6 @@
 import { type DayCourse, lastAtOrBefore, rowAt, stepAt } from "../../../sim/day/course/index.ts";
-import type { RailLayout, StagePlace } from "./layout.ts";
-import { SIZE } from "./layout.ts";
+import { does } from "../../../sim/text/kinds/index.ts";
+import { type RailLayout, SIZE, type StagePlace } from "./layout.ts";
 
 /** The order of MOMENTS in the course's points. */
 const ENTRY = 0;
@@ -70,9 +70,9 @@ export function headsAt(course: DayCourse, index: HeadIndex, layout: RailLayout,
     const stage = ways.points[row]! >> 2;
     const moment = ways.points[row]! & 3;
     const on = course.sketch.stages[stage]!;
-    if (on.chain >= 0 && !(on.kind === "chain" && moment === EXIT)) pushOnChain(now, head, row);
+    if (on.chain >= 0 && !(does(on, "carry stations") && moment === EXIT)) pushOnChain(now, head, row);
     else if (moment === EXIT) pushTravelling(now, head, row);
-    else if (on.kind === "dwell") pushDwelling(now, head, row);
+    else if (does(on, "hold heads")) pushDwelling(now, head, row);
     else if (moment === ENTRY) queues.set(stage, [...(queues.get(stage) ?? []), { head, since: ways.times[row]! }]);
     else pushAtPosition(now, head, stage, moment);
   }
@@ -89,7 +89,7 @@ function firstPresent(gone: Float64Array, seconds: number): number {
 function positionsNow({ held, sketch }: DayCourse, seconds: number): Map<number, number> {
   const at = new Map<number, number>();
   for (let position = 0; position < sketch.stageOfPosition.length; position++) {
-    if (sketch.stages[sketch.stageOfPosition[position]!]!.kind === "crates") continue;
+    if (does(sketch.stages[sketch.stageOfPosition[position]!]!, "handle crates")) continue;
     const head = stepAt(held, position, seconds, -1);
     if (head >= 0) at.set(head, position);
   }
@@ -171,7 +171,7 @@ function pushOnChain({ course, layout, seconds, found }: Moment, head: number, r
   const share = Math.min(1, (moved + 0.5) / shackles);
   const x = place.waiting.from + share * (place.waiting.to - place.waiting.from);
   const on = ways.points[row]! >> 2;
-  const inWork = sketch.stages[on]!.kind === "chain station" && (ways.points[row]! & 3) === START;
+  const inWork = does(sketch.stages[on]!, "stand on a chain") && (ways.points[row]! & 3) === START;
   found.push({ head, x, y: railY(layout, place), look: inWork ? "in work" : "moving", stage: on });
 }
 

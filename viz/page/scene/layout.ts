@@ -1,5 +1,6 @@
 import { least } from "d3";
 import type { LineSketch, StageSketch } from "../../../sim/day/course/index.ts";
+import { byKind, does } from "../../../sim/text/kinds/index.ts";
 import { spreadLabels, textWidth, wrapText } from "../../frame/index.ts";
 
 /** A stretch of rail in the picture; x is along the rail, from the left edge. Pixels. */
@@ -108,8 +109,8 @@ export function layoutOf(sketch: LineSketch, width: number): RailLayout {
 
 /** The stages on the rail, each followed by the off-line stages that get their heads from it. */
 function inReadingOrder(sketch: LineSketch): number[] {
-  const drawn = sketch.stages.flatMap(({ kind }, stage) =>
-    kind === "crates" || kind === "chain station" || (sketch.stages[stage]!.offLine && kind === "chain") ? [] : [stage],
+  const drawn = sketch.stages.flatMap((each, stage) =>
+    does(each, "send heads on") && !(each.offLine && does(each, "carry stations")) ? [stage] : [],
   );
   const offLine = drawn.filter((stage) => sketch.stages[stage]!.offLine);
   return drawn
@@ -198,9 +199,13 @@ function labelOf(name: string): string[] {
 
 function lookOf(stage: StageSketch): StagePlace["look"] {
   if (stage.offLine) return "siding";
-  if (stage.kind === "chain") return "chain";
-  if (stage.kind !== "dwell") return "station";
-  return stage.places <= LARGEST_STRETCH ? "dwell" : "store";
+  return byKind<StageSketch, StagePlace["look"]>(stage, {
+    crates: () => "station",
+    station: () => "station",
+    dwell: ({ places }) => (places <= LARGEST_STRETCH ? "dwell" : "store"),
+    chain: () => "chain",
+    "chain station": () => "station",
+  });
 }
 
 function shownOf(stage: StageSketch, look: StagePlace["look"]): number {
@@ -282,7 +287,7 @@ function homeOf({ stages, chains, hanging }: LineSketch, stage: number): number 
   for (let steps = 0; steps < stages.length && home >= 0 && stages[home]!.offLine; steps++)
     home = stages[home]!.sentFrom;
   if (home < 0 || stages[home]!.offLine) return hanging;
-  return stages[home]!.kind === "chain station" ? chains[stages[home]!.chain]!.stage : home;
+  return does(stages[home]!, "stand on a chain") ? chains[stages[home]!.chain]!.stage : home;
 }
 
 /** The end of a chain that is further from the middles of its stations, so that what is told above them has room. */

@@ -1,4 +1,5 @@
 import {
+  carriedBy,
   type Fault,
   formatFault,
   inputKind,
@@ -11,6 +12,7 @@ import {
 import { readOnce, readStudy, type Study } from "../../../sim/asked/study/index.ts";
 import { responsesOf, usualResponses } from "../../../sim/day/observations/index.ts";
 import { daySource } from "../../../sim/days/run/index.ts";
+import { does } from "../../../sim/text/kinds/index.ts";
 import { studyFile } from "../plan/studyFile.ts";
 import type { PlanFault, PlanText, Question, QuestionReading } from "./messages.ts";
 
@@ -110,8 +112,8 @@ function shownResponses(plan: Plan): string[] {
   const usual = usualResponses(plan);
   const limits = plan.limits.map(({ name }) => `beyond.${name}`);
   const stations = plan.line.flatMap((stage) => {
-    if (stage.kind === "station") return stationKeys(stage.name);
-    return stage.kind === "chain" ? stage.stations.flatMap(({ name }) => [`working.${name}`, `blocked.${name}`]) : [];
+    if (does(stage, "work")) return stationKeys(stage.name);
+    return carriedBy(stage).flatMap(({ name }) => [`working.${name}`, `blocked.${name}`]);
   });
   const wanted = [...FIRST, ...limits, ...usual, ...stations];
   return [...new Set(wanted)].filter((key) => known.has(key)).slice(0, MOST);

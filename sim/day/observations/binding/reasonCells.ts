@@ -1,6 +1,7 @@
 import type { Plan } from "../../../asked/plan/index.ts";
+import type { StepKind } from "../../../text/kinds/index.ts";
 import type { Cause, PathCell } from "../../engine/index.ts";
-import { type Step, steps, workplace } from "../../line/index.ts";
+import { type Step, stageOf, steps, workplace } from "../../line/index.ts";
 
 /** Everything that the line may wait for in the plan's day, in line order; more than one day will show. */
 export function reasonCells(plan: Plan): PathCell[] {
@@ -16,14 +17,14 @@ export function reasonCells(plan: Plan): PathCell[] {
       const isCrewed = crews.length > 0;
       const isRepaired = breakdowns.some(({ crew }) => crew !== null);
       return [
-        cell(ownCause(step), step.name),
+        cell(OWN_CAUSES[step.kind], step.name),
         cell("place", step.name),
         cell("hold", step.name),
         ...(isCrewed || isRepaired ? [cell("people", step.name)] : []),
         ...(mayLack(plan, step) ? [cell("absent", step.name)] : []),
         ...(isCrewed && positions > 1 ? [cell("few people", step.name)] : []),
         ...(isCrewed && walks ? [cell("walking", step.name)] : []),
-        ...(hasTravel(step) ? [cell("travel", step.name)] : []),
+        ...(stageOf(step)?.travelSeconds ? [cell("travel", step.name)] : []),
         ...(mayStop(plan, step, isCrewed) ? [cell("planned stop", step.name)] : []),
         ...(isRepaired ? [cell("repairer", step.name)] : []),
         ...breakdowns.map(({ name }) => cell("repair", step.name, name)),
@@ -38,20 +39,20 @@ export function reasonCells(plan: Plan): PathCell[] {
   ];
 }
 
-function ownCause({ kind }: Step): Cause {
-  if (kind === "dwell") return "dwell";
-  return kind === "chain" ? "chain" : "work";
-}
+/** What a step's own time is called on the path. */
+const OWN_CAUSES: Record<StepKind, Cause> = {
+  crates: "work",
+  station: "work",
+  dwell: "dwell",
+  chain: "chain",
+  "chain station": "work",
+};
 
 /** Somebody who works or repairs there can be absent. */
 function mayLack(plan: Plan, step: Step): boolean {
   const { crews, breakdowns } = workplace(step);
   const names = [...crews, ...breakdowns.map(({ crew }) => crew)];
   return plan.crews.some(({ name, absentShare }) => absentShare > 0 && names.includes(name));
-}
-
-function hasTravel(step: Step): boolean {
-  return step.kind !== "crates" && step.kind !== "chain station" && step.of.travelSeconds !== null;
 }
 
 function mayStop({ day, line, stunned }: Plan, step: Step, isCrewed: boolean): boolean {

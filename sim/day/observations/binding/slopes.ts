@@ -1,7 +1,8 @@
 import type { Breakdown, Plan } from "../../../asked/plan/index.ts";
-import { meanOf } from "../../../maths/random/index.ts";
+import { meanOf, type Varying } from "../../../maths/random/index.ts";
+import { does } from "../../../text/kinds/index.ts";
 import type { PathCell } from "../../engine/index.ts";
-import { type Step, steps, workplace } from "../../line/index.ts";
+import { ownTime, type Step, stageOf, steps, workplace } from "../../line/index.ts";
 import { whyLoadIsWithheld, whyNoneHolds, whyWorkIsWithheld } from "./whyWithheld.ts";
 
 export const PARAMETERS = ["cycle time", "repair time", "uptime", "dwell", "travel time", "arrival"] as const;
@@ -56,9 +57,11 @@ function ofStep(step: Step, none: string | null): Slope[] {
   const own = here(step);
   const { breakdowns } = workplace(step);
   return [
-    ...slope(step.kind === "dwell" ? "dwell" : "cycle time", ownMean(step), own),
+    ...slope(does(step, "hold heads") ? "dwell" : "cycle time", meanOr0(ownTime(step)), own),
     ...breakdowns.flatMap((each) => ofBreakdown(each, name, slope)),
-    ...slope("travel time", travelMean(step), ({ cause, stage }) => (cause === "travel" && stage === name ? 1 : 0)),
+    ...slope("travel time", meanOr0(stageOf(step)?.travelSeconds ?? null), ({ cause, stage }) =>
+      cause === "travel" && stage === name ? 1 : 0,
+    ),
   ];
 }
 
@@ -84,23 +87,9 @@ function ofBreakdown(
   ];
 }
 
-function ownMean(step: Step): number {
-  switch (step.kind) {
-    case "crates":
-      return meanOf(step.of.secondsPerCycle);
-    case "dwell":
-      return step.of.dwell.kind === "drawn" ? meanOf(step.of.dwell.seconds) : 0;
-    // A chain's pace is a speed, not a mean.
-    case "chain":
-      return 0;
-    default:
-      return meanOf(step.of.cycleSeconds);
-  }
-}
-
-function travelMean(step: Step): number {
-  if (step.kind === "crates" || step.kind === "chain station" || step.of.travelSeconds === null) return 0;
-  return meanOf(step.of.travelSeconds);
+/** 0 where no time is drawn: a chain's pace, for one, is a speed and not a mean. */
+function meanOr0(time: Varying | null): number {
+  return time === null ? 0 : meanOf(time);
 }
 
 function arrivals(plan: Plan, none: string | null): Slope[] {
