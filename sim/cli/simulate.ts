@@ -16,7 +16,7 @@ const LEAST_DAYS_PER_THREAD = 16;
 const FEW_DAYS = 40;
 
 /** What is simulated, and what was asked for on the command line. */
-export interface Simulation {
+export interface StudyRun {
   /** The command line that gives the same results, from the command's name on; ceilings are added. */
   words: readonly string[];
   options: { threads?: number; queue?: string; ceiling?: Partial<Ceilings> };
@@ -29,7 +29,7 @@ export interface Simulation {
 }
 
 /** Simulates a study with its progress on the terminal, until it is done or stopped by a signal. */
-export async function simulateStudy(terminal: Terminal, study: Study, asked: Simulation): Promise<StudyResults> {
+export async function simulateStudy(terminal: Terminal, study: Study, asked: StudyRun): Promise<StudyResults> {
   const { words, options, inRounds = false, journal, ...rest } = asked;
   const { events: mostEvents, days: mostDays } = ceilingsOf(options);
   const gambrel = programVersion();

@@ -115,6 +115,12 @@ const BY_NUMBER: Record<string, Record<Numbered, string>> = {
     chain: "the whole engine",
     "chain station": "the whole engine",
   },
+  "sim/day/engine/state/breakdownState.ts": {
+    station: "stops its positions",
+    dwell: "the same",
+    chain: "stops the chain",
+    "chain station": "stops its positions",
+  },
   "sim/day/engine/state/dayState.ts": {
     station: "positions may be the bottleneck by their states",
     dwell: "active when full with its first head still dwelling",
@@ -144,12 +150,6 @@ const BY_NUMBER: Record<string, Record<Numbered, string>> = {
     dwell: "a free place for each, then the mean dwell",
     chain: "when shackles come by",
     "chain station": "heads on it are under way to nowhere",
-  },
-  "sim/day/engine/unitPositions.ts": {
-    station: "a failure stops positions",
-    dwell: "none stops it",
-    chain: "a failure stops its steps",
-    "chain station": "a failure stops positions",
   },
 };
 
