@@ -9,6 +9,7 @@ export { boundTotal } from "./binding/boundSeconds.ts";
 export { slopeIn, slopeKey, slopeLabel } from "./binding/slopeResponses.ts";
 export { PARAMETERS, type Parameter, type Slope, slopesOf, slopesThatHold } from "./binding/slopes.ts";
 // What a day cost, without and with the plant
+export { capitalPerDay, capitals } from "./costs.ts";
 export { type CostSheet, costSheet } from "./costSheet.ts";
 // What shares of time are taken over
 export { WORK_IN_HAND } from "./crewResponses.ts";

@@ -5,6 +5,8 @@ export { type ComparisonInWords, comparisonsInWords } from "./comparisonsInWords
 // As text
 export { type DataDictionary, dataDictionary, dictionaryCsv } from "./dataDictionary.ts";
 export { dayRecordShape } from "./dayRecordShape.ts";
+// The answer to its question
+export type { Answer, Decision, DecisionRow, Gain, NetMoney } from "./decision.ts";
 export { type DifferenceInWords, differenceInWords } from "./differenceInWords.ts";
 export type { Difference, MeanEstimate, Reduction } from "./figures.ts";
 // What a change makes worse
