@@ -24,6 +24,8 @@ export type {
   Advice,
   BoundPart,
   CostSheet,
+  Decision,
+  DecisionRow,
   Difference,
   ElementaryEffects,
   Estimate,

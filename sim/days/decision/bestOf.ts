@@ -1,6 +1,7 @@
-import type { DecisionRow } from "../results/index.ts";
+import type { ResponseInfo } from "../../day/observations/index.ts";
+import type { DecisionRow, Gain } from "../results/index.ts";
 import { gainClause, joined, judged, nextSteps, reasonWords, type Spoken, watchful, withNo, yearly } from "./judged.ts";
-import { amountWords, listed, lowered, moneyWords, named } from "./phrases.ts";
+import { amountWords, changeWords, listed, lowered, moneyWords, named } from "./phrases.ts";
 import type { Weighed } from "./weighed.ts";
 
 /** When a day ends says nothing by itself where one variant works more heads than another. */
@@ -19,13 +20,10 @@ export function bestOf(weighed: Weighed): Spoken {
   if (handlesOtherHeads(weighed)) return notRanked(weighed);
   const sound = rows.slice(1).filter(({ harm, gain }) => harm === null && gain !== null);
   const harmed = rows.filter(({ harm }) => harm !== null);
-  const top = sound.reduce<DecisionRow | null>(
-    (most, row) => (most === null || row.gain!.mean > most.gain!.mean ? row : most),
-    null,
-  );
+  const top = most(sound, ({ gain }) => gain!.mean);
   const words = [
     ...rivalWords(weighed, top),
-    ...cheaperWords(sound, top),
+    ...cheaperWords(sound, top, info),
     ...(top === null ? [] : yearly([{ row: top, answer: "yes", clause: "" }])),
     ...(harmed.length > 0 ? [`Left out because they do harm: ${harmWords(harmed)}.`] : []),
   ];
@@ -69,10 +67,7 @@ function stay(weighed: Weighed, lead: string, words: string[]): Spoken {
 function notRanked(weighed: Weighed): Spoken {
   const { rows } = weighed;
   const paying = rows.filter(({ harm, money }) => harm === null && money?.by === "margin" && money.size === "gain");
-  const top = paying.reduce<DecisionRow | null>(
-    (most, row) => (most === null || row.money!.perDay.mean > most.money!.perDay.mean ? row : most),
-    null,
-  );
+  const top = most(paying, ({ money }) => money!.perDay.mean);
   const said = "The plans handle different numbers of heads, so the end of work alone cannot rank them";
   if (top === null)
     return {
@@ -102,11 +97,31 @@ function rivalWords({ againstBest, rows }: Weighed, top: DecisionRow | null): st
   return [`May be as good: ${listed([...names, ...more])}.`];
 }
 
-function cheaperWords(sound: readonly DecisionRow[], top: DecisionRow | null): string[] {
-  const paying = sound.filter(({ money }) => money?.size === "gain");
-  if (paying.length === 0 || top === null) return [];
-  const most = paying.reduce((best, row) => (row.money!.perDay.mean > best.money!.perDay.mean ? row : best));
-  return most === top ? [] : [`For money ${named(most.name)} is better: it ${moneyWords(most.money!)}.`];
+/** Where the best costs money: what is best of those that do not, and what brings most. */
+function cheaperWords(sound: readonly DecisionRow[], top: DecisionRow | null, info: ResponseInfo): string[] {
+  if (top === null) return [];
+  const free = sound.filter(
+    ({ gain, money }) => gain?.size === "gain" && money !== null && COSTS_NOTHING.has(money.size),
+  );
+  const best = most(free, ({ gain }) => gain!.mean);
+  const paying = most(
+    sound.filter(({ money }) => money?.size === "gain"),
+    ({ money }) => money!.perDay.mean,
+  );
+  return [
+    ...(top.money?.size === "loss" && best !== null
+      ? [`At no cost: with ${named(best.name)} ${changeWords(best.gain!, info)}.`]
+      : []),
+    ...(paying === null || paying === top || paying === best
+      ? []
+      : [`For money ${named(paying.name)} is better: it ${moneyWords(paying.money!)}.`]),
+  ];
+}
+
+const COSTS_NOTHING = new Set<Gain["size"]>(["gain", "no difference", "too small"]);
+
+function most(rows: readonly DecisionRow[], worth: (row: DecisionRow) => number): DecisionRow | null {
+  return rows.reduce<DecisionRow | null>((best, row) => (best === null || worth(row) > worth(best) ? row : best), null);
 }
 
 /** The smallest amount from which more gains less than matters. */
@@ -136,6 +151,11 @@ export function howMuch(weighed: Weighed): Spoken {
     words: [
       ...(isLast && variant !== 0 ? ["More may gain more still: try larger ones, too."] : []),
       ...(variant === 0 ? [] : yearly([{ row, answer: "yes", clause: "" }])),
+      ...cheaperWords(
+        rows.slice(1).filter(({ harm, gain }) => harm === null && gain !== null),
+        variant === 0 ? null : row,
+        info,
+      ),
     ],
     next: variant === 0 ? watchful(weighed) : nextSteps(weighed, [{ row, answer: "yes", clause: "" }]),
     best: variant,

@@ -214,6 +214,20 @@ describe("which is best", () => {
   });
 });
 
+it("names what is best at no cost, where the best costs money", () => {
+  const found = answerOf("headsPerHour", [
+    { name: "dear", given: { headsPerHour: 660, "cost.processing": 1200 } },
+    { name: "free", given: { headsPerHour: 630 } },
+    { name: "none", given: {} },
+    { name: "saves", given: { "cost.processing": 900 } },
+  ]);
+  expect(found.verdict).toBe(
+    "Take “dear”: the line makes 60 carcasses/h more, but it costs 200 EUR a day more than it saves.",
+  );
+  expect(found.words).toContain("At no cost: with “free” the line makes 30 carcasses/h more.");
+  expect(found.words).toContain("For money “saves” is better: it saves 100 EUR a day.");
+});
+
 describe("how much is enough", () => {
   const factor = [{ name: "places", path: "line.trim.buffer", levels: ["2", "4", "8", "no limit"] }];
   const levels = (ends: number[]) => ends.map((finish, level) => ({ name: `places ${level}`, given: { finish } }));
