@@ -22,7 +22,6 @@ export type {
 } from "../sim/day/engine/index.ts";
 export type {
   Advice,
-  BoundPart,
   CostSheet,
   Decision,
   DecisionRow,
@@ -32,6 +31,7 @@ export type {
   LevelStep,
   MassBalance,
   MeanTime,
+  ReasonPart,
   ResponseInfo,
   SlopeEstimate,
   StudyResults,
@@ -43,4 +43,4 @@ export type {
 export type { Calibration } from "../sim/questions/calibrate/index.ts";
 export type { ColumnFit, FamilyFit, FitPicture } from "../sim/questions/fit/index.ts";
 export type { Found, Improvement } from "../sim/questions/improve/index.ts";
-export type { LineUp, Ranged } from "../sim/questions/options/index.ts";
+export type { OptionsResult, Ranged } from "../sim/questions/options/index.ts";

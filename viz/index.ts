@@ -1,21 +1,21 @@
-// Study results -> files
+/** The public door of the pictures: study results -> sentences, pictures, pages. The simulator has its own: "gambrel". */
+
+// Pages
+
+export { type ReportOptions, renderDayReport, renderReport } from "./report/index.ts";
+
+// Pictures and their figures as files
+
+export { chartFiles, chartTables, fitChartFiles, serverDocument } from "./report/index.ts";
+
+// Study results -> columns -> pictures
 
 export { type ChartContext, svgText, type ThemeName } from "./frame/index.ts";
-// Study results -> columns -> pictures
 export * from "./pictures/index.ts";
-export * from "./pictures/index.ts";
-export {
-  CAUTIONS,
-  chartFiles,
-  chartTables,
-  DANGERS,
-  DANGERS_IN_SHORT,
-  fitChartFiles,
-  renderDayReport,
-  renderReport,
-  serverDocument,
-} from "./report/index.ts";
+
 // Study results -> sentences
+
+export { CAUTIONS, DANGERS, DANGERS_IN_SHORT } from "./report/index.ts";
 export {
   answer,
   differenceWords,

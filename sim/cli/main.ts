@@ -8,7 +8,7 @@ async function terminal(): Promise<Terminal> {
 }
 
 async function exitCode(error: unknown): Promise<number> {
-  const { explain } = await import("./explain.ts");
+  const { explain } = await import("./faults.ts");
   return explain(error, await terminal(), process.env.GAMBREL_DEBUG === "1");
 }
 

@@ -1,9 +1,58 @@
 import { InvalidArgumentError, Option } from "commander";
+import type { TraceKind } from "../days/run/index.ts";
+
+/** What can be said of a study on the command line. */
+export interface StudyCommandOptions {
+  seed?: string;
+  replications?: number;
+  /** "binned" when left out, "none" with more than `MOST_TRACED` variants. */
+  traces?: TraceKind;
+  verify?: boolean;
+  out?: string;
+  overwrite?: boolean;
+  resume?: boolean;
+  threads?: number;
+  queue?: string;
+  json?: boolean;
+  ceiling?: Partial<Ceilings>;
+}
+
+/** Kinds of files that have a published schema. */
+export const SCHEMA_KINDS = ["plan", "study", "demand", "options", "improve"] as const;
+
+export type SchemaKind = (typeof SCHEMA_KINDS)[number];
+
+/**
+ * Traces of more variants are kept only when asked for: those of a large plant take about a megabyte a variant in memory
+ * and as much again in each of two files, and nobody looks at a thousand of them.
+ */
+export const MOST_TRACED = 200;
+
+/**
+ * What keeps a slip of the keyboard, or a file made to do harm, from taking the machine; `--ceiling` sets others. The
+ * sizes of a plan itself (stages, heads, loads ...) are part of its format and stand in its schema. Events and days are
+ * those of `sim/days/run/ceilings.ts`, which is not loaded to say --help.
+ */
+export const CEILINGS = {
+  /** Of one plan, study or table, in megabytes. */
+  megabytes: 16,
+  /** Of one simulated day. */
+  events: 100_000_000,
+  /** Of one study, all variants together. */
+  days: 1_000_000,
+} as const;
+
+export type Ceilings = Record<keyof typeof CEILINGS, number>;
+
+/** Most that a ceiling can be set to: counts are exact up to here. */
+const HIGHEST = 1e15;
 
 /** Greatest count an option takes: far beyond use, far within exact arithmetic. */
 const MOST = 1_000_000;
+
 /** Those of sim/text/units, named again here so that --help need not load them; a test compares the two. */
 export const UNITS_OF_TIME = ["ms", "s", "min", "h", "d"];
+
 /** Those of sim/questions/size, named again here for the same reason; a test compares the two. */
 export const KINDS_OF_PLANT = [
   "full line by hand",
@@ -12,19 +61,23 @@ export const KINDS_OF_PLANT = [
   "compact plant",
   "compact plant, fewest people",
 ] as const;
+
 const MOST_SAMPLES = 9999;
+
 const MOST_CALIBRATION_DAYS = 1000;
+
 /** More than any machine has use for; each takes some tens of megabytes. */
 const MOST_THREADS = 512;
 
 export function alternativeOption(): Option {
-  return new Option("--alternative <name>", "kind of plant to write the plan of (default: as the demand says)").choices(
-    KINDS_OF_PLANT,
-  );
+  return new Option(
+    "--alternative <name>",
+    "kind of plant to write the plan of (default: the one in the demand)",
+  ).choices(KINDS_OF_PLANT);
 }
 
 export function seedOption(): Option {
-  return new Option("--seed <text>", "seed of the random numbers; the same seed gives the same results").argParser(
+  return new Option("--seed <text>", "seed of the random numbers: the same seed gives the same results").argParser(
     (text: string) => {
       if (text.trim() === "") throw new InvalidArgumentError("Give at least one character.");
       return text;
@@ -32,20 +85,18 @@ export function seedOption(): Option {
   );
 }
 
-export function replicationsOption(
-  what = "days per variant, in place of the study's number or rule (default: as the study says)",
-): Option {
+export function replicationsOption(what = "simulated days of each variant (default: as the file says)"): Option {
   return new Option("--replications <count>", what).argParser((text: string) => wholeNumber(text, 1));
 }
 
 export function simulatedDaysOption(): Option {
-  return new Option("--replications <count>", "days that are simulated of each plan")
+  return new Option("--replications <count>", "days to simulate of each plan")
     .default(20)
     .argParser((text: string) => wholeNumber(text, 2));
 }
 
 export function whichDayOption(): Option {
-  return new Option("--day <number>", "which day of the seed, counted from 1")
+  return new Option("--day <number>", "which day of that seed, counted from 1")
     .default(1)
     .argParser((text: string) => wholeNumber(text, 1));
 }
@@ -53,12 +104,12 @@ export function whichDayOption(): Option {
 export function tracesOption(): Option {
   return new Option(
     "--traces <kind>",
-    "course of each variant's first day: none, bins that lose no peak, or every step",
+    "how finely to record the first day of each variant: not at all, in time bins that keep every peak, or every step",
   ).choices(["none", "binned", "exact"]);
 }
 
 export function verifyOption(): Option {
-  return new Option("--verify", "check after every event that no head is lost or doubled (slow)");
+  return new Option("--verify", "check after every event that no head is lost or counted twice (slow)");
 }
 
 export function overwriteOption(): Option {
@@ -72,21 +123,20 @@ export function jsonOption(what: string): Option {
 export function resumeOption(): Option {
   return new Option(
     "--resume",
-    "go on with a run into that folder that was stopped or killed; same bytes as in one go",
+    "continue a run in that folder that was stopped or killed; its results are the same as without the stop",
   );
 }
 
 export function threadsOption(): Option {
-  return new Option(
-    "--threads <count>",
-    "worker threads; 1 simulates in the program's own (default: as the machine has cores)",
-  ).argParser((text: string) => wholeNumber(text, 1, MOST_THREADS));
+  return new Option("--threads <count>", "worker threads (default: one for each core, fewer for few days)").argParser(
+    (text: string) => wholeNumber(text, 1, MOST_THREADS),
+  );
 }
 
 export function queueOption(): Option {
   return new Option(
     "--queue <url>",
-    "Redis or Valkey that hands the days to workers: redis://host:6379, rediss:// with TLS; a password can also be given in GAMBREL_QUEUE_PASSWORD",
+    "Redis or Valkey server that hands days to workers: redis://host:6379, or rediss:// for TLS. Put the password in GAMBREL_QUEUE_PASSWORD",
   ).argParser((text: string) => {
     if (!/^rediss?:\/\/./.test(text) || !URL.canParse(text)) {
       throw new InvalidArgumentError("Give an address such as redis://127.0.0.1:6379.");
@@ -96,42 +146,42 @@ export function queueOption(): Option {
 }
 
 export function concurrencyOption(): Option {
-  return new Option("--concurrency <count>", "threads of this worker (default: as the machine has cores)").argParser(
-    (text: string) => wholeNumber(text, 1, MOST_THREADS),
+  return new Option("--concurrency <count>", "days at a time (default: one for each core)").argParser((text: string) =>
+    wholeNumber(text, 1, MOST_THREADS),
   );
 }
 
 export function lostAfterOption(): Option {
-  return new Option(
-    "--lost-after <seconds>",
-    "a task whose worker has not been heard of for so long is handed to another one",
-  )
+  return new Option("--lost-after <seconds>", "give a task to another worker when its own was not heard of for so long")
     .default(30)
     .argParser((text: string) => wholeNumber(text, 1, 3600));
 }
 
 export function portOption(): Option {
-  return new Option("--port <number>", "port to serve the page on ")
+  return new Option("--port <number>", "port of the page")
     .default(0, "a free one")
     .argParser((text: string) => wholeNumber(text, 1, 65_535));
 }
 
 export function unitOption(): Option {
-  return new Option("--unit <unit>", "unit of times whose heading names none").choices(UNITS_OF_TIME);
+  return new Option("--unit <unit>", "unit of times whose heading names no unit").choices(UNITS_OF_TIME);
 }
 
 export function byOption(): Option {
-  return new Option("--by <heading>", "column that says what each row's time is of (default: one column for each)");
+  return new Option(
+    "--by <heading>",
+    "column that names what was timed in each row (default: each column is one station)",
+  );
 }
 
 export function calibrationDaysOption(): Option {
-  return new Option("--days <count>", "days to simulate of the plan, and of every change that is followed up")
+  return new Option("--days <count>", "days to simulate of the plan and of each change that is followed up")
     .default(40)
     .argParser((text: string) => wholeNumber(text, 5, MOST_CALIBRATION_DAYS));
 }
 
 export function samplesOption(): Option {
-  return new Option("--samples <count>", "simulated samples behind each p-value, at most")
+  return new Option("--samples <count>", "at most so many simulated samples for each p-value")
     .default(499)
     .argParser((text: string) => wholeNumber(text, 99, MOST_SAMPLES));
 }
@@ -142,4 +192,32 @@ function wholeNumber(text: string, least: number, most = MOST): number {
     throw new InvalidArgumentError(`Give a whole number from ${least} to ${most}.`);
   }
   return value;
+}
+
+export function ceilingOption(): Option {
+  const words = Object.entries(CEILINGS).map(([name, most]) => `${name}=${most}`);
+  return new Option(
+    "--ceiling <name=number>",
+    `raise or lower a limit; may be repeated: megabytes of an input file, events of a day, days of a study (default: ${words.join(", ")})`,
+  ).argParser(readCeiling);
+}
+
+/** The ceilings with those that were given in place of their own. */
+export function ceilingsOf({ ceiling }: { ceiling?: Partial<Ceilings> }): Ceilings {
+  return { ...CEILINGS, ...ceiling };
+}
+
+/** The same as words of a command line. */
+export function ceilingWords({ ceiling = {} }: { ceiling?: Partial<Ceilings> }): string[] {
+  return Object.entries(ceiling).flatMap(([name, most]) => ["--ceiling", `${name}=${most}`]);
+}
+
+function readCeiling(text: string, before: Partial<Ceilings> = {}): Partial<Ceilings> {
+  const [, name = "", digits = ""] = /^(\w+)=(\d+(?:\.\d+)?(?:e\d{1,2})?)$/i.exec(text) ?? [];
+  const value = Number(digits);
+  if (!Object.hasOwn(CEILINGS, name) || !(value > 0) || value > HIGHEST) {
+    const names = Object.keys(CEILINGS).join(", ");
+    throw new InvalidArgumentError(`Give one of ${names} with a number, such as events=1e9.`);
+  }
+  return { ...before, [name]: value };
 }

@@ -1,19 +1,21 @@
 import { Argument, Command } from "commander";
-import { DANGERS_IN_SHORT } from "./caution.ts";
-import { ceilingOption } from "./ceilings.ts";
-import { MOST_TRACED } from "./mostTraced.ts";
+import { DANGERS_IN_SHORT } from "../../viz/report/cautions.ts";
+import { withExamples } from "./commandTree.ts";
 import {
   alternativeOption,
   byOption,
   calibrationDaysOption,
+  ceilingOption,
   concurrencyOption,
   jsonOption,
   lostAfterOption,
+  MOST_TRACED,
   overwriteOption,
   portOption,
   queueOption,
   replicationsOption,
   resumeOption,
+  SCHEMA_KINDS,
   samplesOption,
   seedOption,
   simulatedDaysOption,
@@ -23,145 +25,157 @@ import {
   verifyOption,
   whichDayOption,
 } from "./options.ts";
-import { programVersion } from "./programVersion.ts";
-import { SCHEMA_KINDS } from "./schemaKinds.ts";
+import { programVersion } from "./project.ts";
 import type { Terminal } from "./terminal.ts";
 
 const ABOUT =
-  "Simulates rabbit (small-animal) slaughter and processing lines: one day, or a study that compares variants.";
+  "Simulates a rabbit (small-animal) slaughter and processing line: one day of a plan, or many days to answer a question.";
 
 const AFTER = `
-Words for people go to standard error, data (--json, schema, fit) to standard output.
+Start with: gambrel demo, or gambrel check PLAN and then gambrel day PLAN. gambrel COMMAND --help has examples.
+Messages go to standard error, data (--json, schema, fit) to standard output.
 
 Exit codes:
   0    done
   1    failed
-  2    bad input (arguments, plan, study, table or folder): every fault is listed, nothing is written
-  130  stopped with Ctrl-C: the days done are kept beside the run's folder, and --resume goes on with them
-  143  stopped with SIGTERM, likewise
-  129  stopped because the terminal was closed, likewise
+  2    bad input (arguments, plan, study, table or folder): all faults are listed, nothing is written
+  130  stopped with Ctrl-C: the simulated days are kept beside the run's folder; continue with --resume
+  143  stopped with SIGTERM: likewise
+  129  stopped because the terminal was closed: likewise
 
-NO_COLOR=1 switches colours off; GAMBREL_DEBUG=1 shows where in the program a failure arose.
+NO_COLOR=1 switches colours off. GAMBREL_DEBUG=1 shows where in the program a failure arose.
 
 ${DANGERS_IN_SHORT.join("\n")}`;
+
+const REPORT_FOLDER = "write report, charts and tables to this folder (default: write nothing)";
+const RESULTS_AS_JSON = "print the results as JSON to standard output";
+
+type Speak = () => Promise<Terminal>;
 
 /**
  * The command line. Each command is loaded when it is called, so that --help and --version answer at once; `terminal`
  * gives the place to speak to, loaded as late.
  */
-export function program(terminal: () => Promise<Terminal>): Command {
+export function program(terminal: Speak): Command {
   const gambrel = new Command("gambrel").description(ABOUT).version(programVersion()).addHelpText("after", AFTER);
   // Throwing instead of leaving the process lets main.ts choose the exit code; sub-commands inherit it.
-  gambrel.exitOverride().showHelpAfterError("(gambrel --help lists commands and options)");
-  addCheck(gambrel, terminal);
-  addDay(gambrel, terminal);
-  addStudy(gambrel, terminal);
-  addWhy(gambrel, terminal);
-  addReport(gambrel, terminal);
-  addWorker(gambrel, terminal);
-  addFit(gambrel, terminal);
-  addCalibrate(gambrel, terminal);
-  addSize(gambrel, terminal);
-  addOptions(gambrel, terminal);
-  addImprove(gambrel, terminal);
-  addSchema(gambrel, terminal);
-  addPage(gambrel, terminal);
-  addDemo(gambrel, terminal);
-  addCompletion(gambrel, terminal);
-  addManual(gambrel, terminal);
+  gambrel.exitOverride().showHelpAfterError("(gambrel --help lists commands; gambrel COMMAND --help lists options)");
+  for (const add of ENTRIES) add(gambrel, terminal);
   return gambrel;
 }
 
-function addCheck(gambrel: Command, terminal: () => Promise<Terminal>): void {
-  gambrel
+function addCheck(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
     .command("check")
-    .description("read plans, studies, demands, options and questions, and list everything that is wrong with them")
-    .argument("<file...>", "files (told apart by what they hold)")
-    .addOption(jsonOption("print what was found as JSON on standard output"))
+    .description("check plans, studies and other questions, and list every fault with its remedy")
+    .argument("<file...>", "one or more files of any kind")
+    .addOption(jsonOption("print the findings as JSON to standard output"))
     .addOption(ceilingOption())
     .action(async (files, options) => {
       const { checkCommand } = await import("./commands/check.ts");
       await checkCommand(await terminal(), files, options);
     });
+  withExamples(command, [
+    ["gambrel check plant.json", "one plan"],
+    ["gambrel check plant.json buffers.json weekly.json", "a plan, a study and a demand together"],
+  ]);
 }
 
-function addDay(gambrel: Command, terminal: () => Promise<Terminal>): void {
-  gambrel
+function addDay(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
     .command("day")
-    .description("simulate one day of a plan and show how it went")
+    .description("simulate one day of a plan and say what happened")
     .argument("<plan>", "plan file")
     .addOption(seedOption().default("1"))
     .addOption(whichDayOption())
     .addOption(tracesOption().default("binned"))
     .addOption(verifyOption())
-    .option("--out <folder>", "write report, charts and tables to this folder (default: nothing is written)")
+    .option("--out <folder>", REPORT_FOLDER)
     .addOption(overwriteOption())
-    .addOption(jsonOption("print the results as JSON on standard output"))
+    .addOption(jsonOption(RESULTS_AS_JSON))
     .addOption(ceilingOption())
     .action(async (plan, options) => {
       const { dayCommand } = await import("./commands/day.ts");
       await dayCommand(await terminal(), plan, options);
     });
+  withExamples(command, [
+    ["gambrel day plant.json", "the first day of seed 1, in words"],
+    ["gambrel day plant.json --day 3 --out runs/day-3", "the third day, with report and charts"],
+    ["gambrel day plant.json --json > day.json", "the results for another program"],
+  ]);
 }
 
-function addStudy(gambrel: Command, terminal: () => Promise<Terminal>): void {
-  gambrel
+function addStudy(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
     .command("study")
-    .description("run every variant of a study, compare them with today's plan, and write the report")
+    .description("simulate variants of a plan, compare them on the same days, and write the report")
     .argument("<study>", "study file")
     .addOption(seedOption())
     .addOption(replicationsOption())
-    .addOption(tracesOption().default(undefined, `"binned", "none" with more than ${MOST_TRACED} variants`))
+    .addOption(tracesOption().default(undefined, `"binned"; "none" with more than ${MOST_TRACED} variants`))
     .addOption(verifyOption())
-    .option("--out <folder>", 'folder to write (default: "runs/" and the study\'s name)')
+    .option("--out <folder>", 'folder to write to (default: "runs/" and the name of the study)')
     .addOption(overwriteOption())
     .addOption(resumeOption())
     .addOption(threadsOption())
     .addOption(queueOption().conflicts("threads"))
-    .addOption(jsonOption("print the results as JSON on standard output; a folder is then written only with --out"))
+    .addOption(jsonOption(`${RESULTS_AS_JSON}; a folder is then written only with --out`))
     .addOption(ceilingOption())
     .action(async (study, options) => {
       const { studyCommand } = await import("./commands/study.ts");
       await studyCommand(await terminal(), study, options);
     });
+  withExamples(command, [
+    ["gambrel study buffers.json", "as many days as the study says, on every core of this machine"],
+    ["gambrel study buffers.json --replications 10 --out runs/try", "a quick try with 10 days of each variant"],
+    ["gambrel study buffers.json --resume", "continue a run that was stopped"],
+  ]);
 }
 
-function addWhy(gambrel: Command, terminal: () => Promise<Terminal>): void {
-  gambrel
+function addWhy(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
     .command("why")
-    .description("tell why a plan's work ends when it does, and what to change first")
+    .description("say why work ends when it does, try changes to the plan, and say which to make first")
     .argument("<plan>", "plan file")
     .addOption(seedOption().default("1"))
-    .addOption(replicationsOption("days of the plan and of each change that is tried").default(20))
+    .addOption(replicationsOption("days to simulate of the plan and of each change").default(20))
     .addOption(threadsOption())
-    .option("--out <folder>", "write report, charts and tables to this folder (default: nothing is written)")
+    .option("--out <folder>", REPORT_FOLDER)
     .addOption(overwriteOption())
-    .addOption(jsonOption("print the results as JSON on standard output"))
+    .addOption(jsonOption(RESULTS_AS_JSON))
     .addOption(ceilingOption())
     .action(async (plan, options) => {
       const { whyCommand } = await import("./commands/why.ts");
       await whyCommand(await terminal(), plan, options);
     });
+  withExamples(command, [
+    ["gambrel why plant.json", "20 days of the plan and of each change"],
+    ["gambrel why plant.json --replications 60 --out runs/why", "narrower ranges, with a report"],
+  ]);
 }
 
-function addReport(gambrel: Command, terminal: () => Promise<Terminal>): void {
-  gambrel
+function addReport(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
     .command("report")
-    .description("draw report and charts of a finished run anew from its data, and what other programs want of it")
-    .argument("<run>", "folder of a day or study")
-    .option("--png", "charts as PNG too, drawn by an installed browser")
-    .option("--pdf", "the report as PDF too, printed by an installed browser")
-    .option("--xlsx", "summary, inputs and the figures of every chart as a workbook for spreadsheets")
+    .description("redraw the report and charts of a finished run; export to PNG, PDF or a workbook")
+    .argument("<run>", "folder of a finished run")
+    .option("--png", "also write the charts as PNG (needs an installed browser)")
+    .option("--pdf", "also write the report as PDF (needs an installed browser)")
+    .option("--xlsx", "also write a workbook: summary, inputs and the figures behind every chart")
     .action(async (folder, options) => {
       const { reportCommand } = await import("./commands/report.ts");
       await reportCommand(await terminal(), folder, options);
     });
+  withExamples(command, [
+    ["gambrel report runs/buffers", "redraw report.html and the charts"],
+    ["gambrel report runs/buffers --xlsx --pdf", "also a workbook and a PDF"],
+  ]);
 }
 
-function addWorker(gambrel: Command, terminal: () => Promise<Terminal>): void {
-  gambrel
+function addWorker(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
     .command("worker")
-    .description("simulate days for studies that others hand to a queue, until Ctrl-C; runs on any number of machines")
+    .description("simulate days for studies that share a queue, on any number of machines; Ctrl-C ends it")
     .addOption(queueOption().makeOptionMandatory())
     .addOption(concurrencyOption())
     .addOption(lostAfterOption())
@@ -170,163 +184,230 @@ function addWorker(gambrel: Command, terminal: () => Promise<Terminal>): void {
       const { workerCommand } = await import("./commands/worker.ts");
       await workerCommand(await terminal(), options);
     });
+  withExamples(command, [
+    ["gambrel worker --queue redis://127.0.0.1:6379", "every core of this machine"],
+    ["gambrel worker --queue redis://127.0.0.1:6379 --concurrency 2", "two days at a time"],
+  ]);
 }
 
-function addFit(gambrel: Command, terminal: () => Promise<Terminal>): void {
-  gambrel
+function addFit(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
     .command("fit")
-    .description("turn stopwatch times into distributions: check, fit, test, and print what to put into the plan")
-    .argument("<times>", 'CSV file: a column for each station, headed "STATION (UNIT)", a time in each cell')
+    .description("turn stopwatch times (CSV) into distributions, and print what to put into the plan")
+    .argument("<times>", 'CSV file: one column for each station, headed "STATION (UNIT)", one time in each cell')
     .addOption(unitOption())
     .addOption(byOption())
     .addOption(samplesOption())
     .addOption(seedOption().default("1"))
-    .option("--out <folder>", "write pictures, results and the part of the plan to this folder (default: nothing)")
+    .option(
+      "--out <folder>",
+      "write pictures, results and the part of the plan to this folder (default: write nothing)",
+    )
     .addOption(overwriteOption())
-    .addOption(jsonOption("print all results as JSON on standard output, in place of the part of the plan"))
+    .addOption(jsonOption("print all results as JSON to standard output, instead of the part of the plan"))
     .addOption(ceilingOption())
     .action(async (times, options) => {
       const { fitCommand } = await import("./commands/fit.ts");
       await fitCommand(await terminal(), times, options);
     });
+  withExamples(command, [
+    ["gambrel fit times.csv", "checks, fits and the part of a plan to copy"],
+    ["gambrel fit times.csv --by station --unit s --out runs/times", "one column of times, with pictures"],
+  ]);
 }
 
-function addCalibrate(gambrel: Command, terminal: () => Promise<Terminal>): void {
-  gambrel
+function addCalibrate(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
     .command("calibrate")
-    .description("compare a plan with days that were observed, and tell which figure would explain the gap")
+    .description("compare a plan with observed days, and say which figure would explain a gap")
     .argument("<plan>", "plan file")
-    .argument("<observed>", 'CSV file: a row for each day, columns such as "06:00-07:00" (heads counted) and "finish"')
-    .option("--at <stage>", "stage at whose end heads were counted (default: the last place of work)")
+    .argument(
+      "<observed>",
+      'CSV file: one row for each day, columns such as "06:00-07:00" (heads counted) and "finish"',
+    )
+    .option("--at <stage>", "stage after which heads were counted (default: the last station)")
     .addOption(calibrationDaysOption())
     .addOption(seedOption().default("1"))
-    .option("--out <folder>", "write picture and results to this folder (default: nothing)")
+    .option("--out <folder>", "write the picture and results to this folder (default: write nothing)")
     .addOption(overwriteOption())
-    .addOption(jsonOption("print all results as JSON on standard output"))
+    .addOption(jsonOption("print all results as JSON to standard output"))
     .addOption(ceilingOption())
     .action(async (plan, observed, options) => {
       const { calibrateCommand } = await import("./commands/calibrate.ts");
       await calibrateCommand(await terminal(), plan, observed, options);
     });
+  withExamples(command, [
+    ["gambrel calibrate plant.json observed.csv", "40 simulated days against those observed"],
+    ["gambrel calibrate plant.json observed.csv --at skinning --days 100", "heads were counted after skinning"],
+  ]);
 }
 
-function addSize(gambrel: Command, terminal: () => Promise<Terminal>): void {
-  gambrel
+function addSize(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
     .command("size")
-    .description(
-      "size a plant from a weekly demand: rate, positions, people, places, chiller, crates, and a first plan",
-    )
+    .description("size five kinds of plant from a weekly demand, side by side, and write the plan of one")
     .argument("<demand>", "demand file")
     .addOption(alternativeOption())
     .addOption(seedOption().default("1"))
     .addOption(simulatedDaysOption())
     .addOption(threadsOption())
-    .option("--out <file>", "write the plan to this file (default: nothing is written)")
-    .option("--overwrite", "replace that file if it is there")
-    .addOption(jsonOption("print design and simulated results as JSON on standard output"))
+    .option("--out <file>", "write the plan to this file (default: write nothing)")
+    .option("--overwrite", "replace that file if it exists")
+    .addOption(jsonOption("print the design and the simulated results as JSON to standard output"))
     .addOption(ceilingOption())
     .action(async (demand, options) => {
       const { sizeCommand } = await import("./commands/size.ts");
       await sizeCommand(await terminal(), demand, options);
     });
+  withExamples(command, [
+    ["gambrel size weekly.json", "all kinds of plant side by side"],
+    ['gambrel size weekly.json --alternative "compact plant" --out plant.json', "write the plan of one kind"],
+  ]);
 }
 
-function addOptions(gambrel: Command, terminal: () => Promise<Terminal>): void {
-  gambrel
+function addOptions(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
     .command("options")
-    .description("compare what suppliers offer: net present value and payback of each option, with intervals")
-    .argument("<options>", "options file: a plan, and changes of it with their prices")
+    .description("compare what suppliers offer: net present value and payback of each, with ranges")
+    .argument("<offers>", "file with a plan, and the offers as changes to it with their prices")
     .addOption(seedOption())
     .addOption(replicationsOption())
     .addOption(threadsOption())
-    .option("--out <folder>", "write report, charts and tables to this folder (default: nothing is written)")
+    .option("--out <folder>", REPORT_FOLDER)
     .addOption(overwriteOption())
-    .addOption(jsonOption("print the line-up and the simulated results as JSON on standard output"))
+    .addOption(jsonOption("print the comparison and the simulated results as JSON to standard output"))
     .addOption(ceilingOption())
     .action(async (path, options) => {
       const { optionsCommand } = await import("./commands/options.ts");
       await optionsCommand(await terminal(), path, options);
     });
+  withExamples(command, [
+    ["gambrel options offers.json", "what each offer is worth"],
+    ["gambrel options offers.json --replications 100 --out runs/offers", "narrower ranges, with a report"],
+  ]);
 }
 
-function addImprove(gambrel: Command, terminal: () => Promise<Terminal>): void {
-  gambrel
+function addImprove(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
     .command("improve")
-    .description("share out places, people or a budget as well as can be: search, choice of the best, trade-off curve")
-    .argument("<question>", "file that says what is to be shared out, and to what end")
+    .description("find the best way to share out places, people or a budget")
+    .argument("<question>", "file that says what to share out, and to what end")
     .addOption(seedOption())
     .addOption(threadsOption())
-    .option("--out <folder>", "write report, charts and tables to this folder (default: nothing is written)")
+    .option("--out <folder>", REPORT_FOLDER)
     .addOption(overwriteOption())
     .addOption(resumeOption())
-    .addOption(jsonOption("print what was found as JSON on standard output"))
+    .addOption(jsonOption("print the findings as JSON to standard output"))
     .addOption(ceilingOption())
     .action(async (path, options) => {
       const { improveCommand } = await import("./commands/improve.ts");
       await improveCommand(await terminal(), path, options);
     });
+  withExamples(command, [
+    ["gambrel improve places.json --out runs/places", "search, and write the report"],
+    ["gambrel improve places.json --out runs/places --resume", "continue a search that was stopped"],
+  ]);
 }
 
-function addSchema(gambrel: Command, terminal: () => Promise<Terminal>): void {
-  gambrel
+function addSchema(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
     .command("schema")
-    .description("print the JSON Schema of a kind of file, for editors that complete and check it")
-    .addArgument(new Argument("<kind>", "which files").choices(SCHEMA_KINDS))
+    .description("print the JSON Schema of a kind of file, with which editors complete and check it")
+    .addArgument(new Argument("<kind>", "kind of file").choices(SCHEMA_KINDS))
     .action(async (kind) => {
       const { schemaCommand } = await import("./commands/schema.ts");
       schemaCommand(await terminal(), kind);
     });
+  withExamples(command, [
+    ["gambrel schema plan > plan.schema.json", "for plan files"],
+    ["gambrel schema study > study.schema.json", "for study files"],
+  ]);
 }
 
-function addPage(gambrel: Command, terminal: () => Promise<Terminal>): void {
-  gambrel
+function addPage(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
     .command("page")
-    .description("open the live page: watch the line, change it, play the lessons; served to this machine alone")
-    .argument("[plan]", "plan file to open in it (default: an example)")
+    .description("open the live page: watch the line, change it, play the lessons; for this machine alone")
+    .argument("[plan]", "plan file to open (default: an example)")
     .addOption(portOption())
-    .option("--no-open", "tell the address and leave the browser alone")
+    .option("--no-open", "say the address, and do not open the browser")
     .action(async (plan, options) => {
       const { pageCommand } = await import("./commands/page.ts");
       await pageCommand(await terminal(), plan, options);
     });
+  withExamples(command, [
+    ["gambrel page", "an invented example plant"],
+    ["gambrel page plant.json", "your plan; reload the page after a change"],
+    ["gambrel page plant.json --port 8080 --no-open", "at an address of your choice"],
+  ]);
 }
 
-function addDemo(gambrel: Command, terminal: () => Promise<Terminal>): void {
-  gambrel
+function addDemo(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
     .command("demo")
     .description("run the example studies that come with the program (an invented plant)")
     .addOption(seedOption())
     .addOption(replicationsOption())
     .addOption(tracesOption())
     .addOption(threadsOption())
-    .option("--out <folder>", "folder for the runs; an earlier demo in it is replaced", "runs/demo")
-    .addOption(jsonOption("print the results as a JSON list on standard output as well"))
+    .option("--out <folder>", "folder for the runs; an earlier demo there is replaced", "runs/demo")
+    .addOption(jsonOption("also print the results as a JSON list to standard output"))
     .action(async (options) => {
       const { demoCommand } = await import("./commands/demo.ts");
       await demoCommand(await terminal(), options);
     });
+  withExamples(command, [
+    ["gambrel demo", "two to three minutes; reports in runs/demo"],
+    ["gambrel demo --replications 5 --out runs/quick", "a quick look, with wide ranges"],
+  ]);
 }
 
-function addCompletion(gambrel: Command, terminal: () => Promise<Terminal>): void {
-  gambrel
+function addCompletion(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
     .command("completion")
-    .description(
-      "print the script with which a shell completes commands and options; its first lines say where it goes",
-    )
-    .addArgument(new Argument("<shell>", "which shell").choices(["bash", "zsh", "fish"]))
+    .description("print the script that makes a shell complete commands and options; its first line says where it goes")
+    .addArgument(new Argument("<shell>", "your shell").choices(["bash", "zsh", "fish"]))
     .action(async (shell) => {
       const { completionCommand } = await import("./commands/completion.ts");
       completionCommand(await terminal(), gambrel, shell);
     });
+  withExamples(command, [
+    ["gambrel completion bash > ~/.gambrel-completion", "then: source ~/.gambrel-completion"],
+    ["gambrel completion fish > ~/.config/fish/completions/gambrel.fish", "for every new fish"],
+  ]);
 }
 
-function addManual(gambrel: Command, terminal: () => Promise<Terminal>): void {
-  gambrel
+function addManual(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
     .command("manual")
     .description("print the whole manual")
-    .option("--page", "as a page for man: gambrel manual --page > gambrel.1; man ./gambrel.1")
+    .option("--page", "as a page for man")
     .action(async (options) => {
-      const { manualCommand } = await import("./commands/completion.ts");
+      const { manualCommand } = await import("./commands/manual.ts");
       manualCommand(await terminal(), gambrel, options);
     });
+  withExamples(command, [
+    ["gambrel manual", "as text"],
+    ["gambrel manual --page > gambrel.1", "then: man ./gambrel.1"],
+  ]);
 }
+
+/** In the order in which help, manual and completion list them. */
+const ENTRIES = [
+  addCheck,
+  addDay,
+  addStudy,
+  addWhy,
+  addSize,
+  addOptions,
+  addImprove,
+  addFit,
+  addCalibrate,
+  addReport,
+  addPage,
+  addDemo,
+  addWorker,
+  addSchema,
+  addCompletion,
+  addManual,
+];

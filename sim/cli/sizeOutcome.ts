@@ -1,5 +1,5 @@
 import type { ResponseInfo, StudyResults } from "../days/results/index.ts";
-import type { Design } from "../questions/size/index.ts";
+import type { PlantDesign } from "../questions/size/index.ts";
 import {
   capital,
   formatClock,
@@ -12,11 +12,12 @@ import {
   formatShare,
   textTable,
 } from "../text/units/index.ts";
+import { counted } from "./terminal.ts";
 
 const MINUTE = 60;
 
 /** The answer in a few sentences: what was sized, whether it does, and what fewer people would cost. */
-export function answerLines(designs: readonly Design[], results: StudyResults): string[] {
+export function answerLines(designs: readonly PlantDesign[], results: StudyResults): string[] {
   const { alternative, people, needed } = designs[0]!;
   const by = formatClock(needed.byClockSeconds);
   const days = results.study.replications;
@@ -27,14 +28,14 @@ export function answerLines(designs: readonly Design[], results: StudyResults): 
       ? `ends work at ${formatClock(end)}, before the shift does at ${by}`
       : `ends work at ${formatClock(end)}, ${minutes(late)} after the shift`;
   return [
-    `${capital(alternative)}: ${people} people in each shift; in ${days} simulated days it ${doing}, on average.`,
+    `${capital(alternative)}: ${counted(people, "person", "people")} in each shift; in ${counted(days, "simulated day")} it ${doing}, on average.`,
     ...fewerPeople(designs, results),
     ...brokenLimits(designs, results),
   ];
 }
 
 /** The kind of plant with the fewest people, where that is not the one sized. */
-function fewerPeople(designs: readonly Design[], results: StudyResults): string[] {
+function fewerPeople(designs: readonly PlantDesign[], results: StudyResults): string[] {
   const fewest = designs.reduce((least, design) => (design.people < least.people ? design : least));
   const at = designs.indexOf(fewest);
   if (at === 0) return ["No other kind of plant takes fewer people."];
@@ -45,12 +46,12 @@ function fewerPeople(designs: readonly Design[], results: StudyResults): string[
       : `${minutes(Math.abs(later))} ${later > 0 ? "later" : "earlier"}`;
   const busiest = fewest.crews.reduce((most, crew) => (crew.load > most.load ? crew : most));
   return [
-    `${capital(fewest.alternative)}: ${fewest.people} people, ${designs[0]!.people - fewest.people} fewer, end ${when}; the busiest, ${busiest.name}, is at a load of ${formatShare(busiest.load)}.`,
+    `${capital(fewest.alternative)}: ${counted(fewest.people, "person", "people")}, ${designs[0]!.people - fewest.people} fewer, end ${when}; the busiest, ${busiest.name}, is at a load of ${formatShare(busiest.load)}.`,
   ];
 }
 
 /** Animals first: which plan leaves heads outside a limit. */
-function brokenLimits(designs: readonly Design[], results: StudyResults): string[] {
+function brokenLimits(designs: readonly PlantDesign[], results: StudyResults): string[] {
   const broken = designs.flatMap(({ alternative }, at) =>
     limitsOf(results).flatMap(({ key, label }) => {
       const share = results.variants[at]!.estimates[key]?.mean ?? 0;
@@ -61,7 +62,7 @@ function brokenLimits(designs: readonly Design[], results: StudyResults): string
 }
 
 /** Each kind of plant in a row, simulated on the same days. */
-export function sideBySide(designs: readonly Design[], results: StudyResults): string[] {
+export function sideBySide(designs: readonly PlantDesign[], results: StudyResults): string[] {
   const limits = limitsOf(results);
   const rows = designs.map((design, at) => {
     const { estimates } = results.variants[at]!;
@@ -94,7 +95,7 @@ export function sideBySide(designs: readonly Design[], results: StudyResults): s
 }
 
 /** Needed, estimated and simulated by the same definitions; then the line by itself, breaks left out of both. */
-export function outcomeLines({ estimate, rate, needed, plan, crates }: Design, results: StudyResults): string[] {
+export function outcomeLines({ estimate, rate, needed, plan, crates }: PlantDesign, results: StudyResults): string[] {
   const { estimates, day, values } = results.variants[0]!;
   const percent = formatConfidence(results.study.confidence);
   const startClock = day.startClockSeconds;
@@ -122,7 +123,7 @@ export function outcomeLines({ estimate, rate, needed, plan, crates }: Design, r
       ...rows,
     ]),
     ...textTable([["", "needed", "estimate"], hung]),
-    `Narrowest by itself: ${estimate.line.ceilings[0]?.what ?? "-"}. In the estimate a pooled post walks for every head. The loads bring ${crates.heads - rate.headsPerDay} heads more than the day asks for.`,
+    `Narrowest by itself: ${estimate.line.ceilings[0]?.what ?? "-"}. In the estimate a pooled post walks for every head. The loads bring ${counted(crates.heads - rate.headsPerDay, "head")} more than the day asks for.`,
     `${late} of ${results.study.replications} simulated days ran into overtime, cleaning included.`,
     ...(Array.isArray(plan.gates) && plan.gates.length > 0
       ? [

@@ -1,5 +1,5 @@
 import type { StudyResults } from "../days/results/index.ts";
-import type { Design, Figure, SizedChiller, SizedDwell, SizedStation } from "../questions/size/index.ts";
+import type { Figure, PlantDesign, SizedChiller, SizedDwell, SizedStation } from "../questions/size/index.ts";
 import {
   formatDuration,
   formatNumber,
@@ -11,22 +11,17 @@ import {
   textTable,
 } from "../text/units/index.ts";
 import { answerLines, outcomeLines, sideBySide } from "./sizeOutcome.ts";
-import type { Style } from "./terminal.ts";
-
-export interface SummaryLine {
-  line: string;
-  style: Style;
-}
+import { counted, type Line, plainLine, section } from "./terminal.ts";
 
 /**
  * Designs as lines of text: the answer, the kinds of plant side by side, then of the first design every part with its formula, what its plan
  * does by estimate and by simulation, and where each figure comes from. `simulated` has a variant for each design, in the same order.
  */
-export function sizeSummary(designs: readonly Design[], simulated: StudyResults): SummaryLine[] {
+export function sizeSummary(designs: readonly PlantDesign[], simulated: StudyResults): Line[] {
   const design = designs[0]!;
   return [
     { line: design.name, style: "bold" },
-    ...answerLines(designs, simulated).map((line): SummaryLine => ({ line, style: "plain" })),
+    ...answerLines(designs, simulated).map(plainLine),
     ...section("Kinds of plant side by side", sideBySide(designs, simulated)),
     ...section("Rate", rateLines(design)),
     ...section("Stations", stationLines(design)),
@@ -39,15 +34,7 @@ export function sizeSummary(designs: readonly Design[], simulated: StudyResults)
   ];
 }
 
-function section(title: string, lines: readonly string[]): SummaryLine[] {
-  return [
-    { line: "", style: "plain" },
-    { line: title, style: "bold" },
-    ...lines.map((line): SummaryLine => ({ line, style: "plain" })),
-  ];
-}
-
-function rateLines({ rate }: Design): string[] {
+function rateLines({ rate }: PlantDesign): string[] {
   return textTable([
     ["heads a week", formatNumber(rate.headsPerWeek)],
     ["heads hung on the busiest day", formatNumber(rate.headsPerDay)],
@@ -67,7 +54,7 @@ function rateLines({ rate }: Design): string[] {
   ]);
 }
 
-function stationLines({ stations, rate, changes }: Design): string[] {
+function stationLines({ stations, rate, changes }: PlantDesign): string[] {
   const table = textTable([
     ["", "an hour", "cycle", "repairs", "positions", "load", "cover", "way", "places before"],
     ...stations.map((each) => [
@@ -102,7 +89,7 @@ function heldWords({ name, heldSeconds }: SizedStation): string[] {
   ];
 }
 
-function peopleLines({ crews, people, shifts, balance, stations }: Design): string[] {
+function peopleLines({ crews, people, shifts, balance, stations }: PlantDesign): string[] {
   const workOf = (name: string): number => stations.find((each) => each.name === name)!.personSecondsPerHead;
   const table = textTable([
     ["", "people", "work on a head", "walking", "load", "at"],
@@ -123,11 +110,11 @@ function peopleLines({ crews, people, shifts, balance, stations }: Design): stri
   return [
     ...table,
     "Load = (work + walking) / takt / people; of those who repair, the sum of an hour x cycle x repairs of their machines, over people.",
-    `${people} people in each shift; ${all}. Work fills ${formatShare(balance)} of their time at the takt.`,
+    `${counted(people, "person", "people")} in each shift; ${all}. Work fills ${formatShare(balance)} of their time at the takt.`,
   ];
 }
 
-function placeLines({ dwells, chiller, chain, rate }: Design): string[] {
+function placeLines({ dwells, chiller, chain, rate }: PlantDesign): string[] {
   return [
     ...dwells.map(dwellWords),
     ...(chiller === null ? [] : chillerWords(chiller, rate.hangingSeconds, rate.carcassesPerDay)),
@@ -140,7 +127,7 @@ function placeLines({ dwells, chiller, chain, rate }: Design): string[] {
 }
 
 function dwellWords({ name, places, given, reserved, ...dwell }: SizedDwell): string {
-  if (given) return `${name}: ${places} places, as given`;
+  if (given) return `${name}: ${counted(places, "place")}, as given`;
   const parts = [
     `${formatDuration(dwell.staySeconds)} stay`,
     `${formatDuration(dwell.travelSeconds)} way`,
@@ -148,7 +135,7 @@ function dwellWords({ name, places, given, reserved, ...dwell }: SizedDwell): st
   ];
   const present = dwell.headsPerSecond * (dwell.staySeconds + dwell.travelSeconds + dwell.coverSeconds);
   const more = reserved === 0 ? "" : `, + ${reserved} for heads that are being stunned or stuck`;
-  return `${name}: ${places} places = ${formatNumber(dwell.headsPerSecond * 3600, 4)} /h x (${parts.join(" + ")}) = ${formatNumber(present, 4)}, rounded up${more}`;
+  return `${name}: ${counted(places, "place")} = ${formatNumber(dwell.headsPerSecond * 3600, 4)} /h x (${parts.join(" + ")}) = ${formatNumber(present, 4)}, rounded up${more}`;
 }
 
 function chillerWords(chiller: SizedChiller, hangingSeconds: number, carcassesPerDay: number): string[] {
@@ -167,17 +154,17 @@ function chillerWords(chiller: SizedChiller, hangingSeconds: number, carcassesPe
   ];
 }
 
-function crateLines({ crates }: Design): string[] {
+function crateLines({ crates }: PlantDesign): string[] {
   const { perDay, heads, perHour, lorries, cratesPerLorry, everySeconds } = crates;
   const [lead, late] = [formatDuration(crates.leadSeconds), formatDuration(crates.lateSeconds)];
   return [
-    `${perDay} crates a day with ${heads} heads (whole crates, equal loads), ${formatNumber(perHour)} an hour at the required rate; ${lorries} lorries of ${cratesPerLorry}, one every ${formatDuration(everySeconds)} (hanging time / lorries)`,
+    `${counted(perDay, "crate")} a day with ${counted(heads, "head")} (whole crates, equal loads), ${formatNumber(perHour)} an hour at the required rate; ${counted(lorries, "lorry", "lorries")} of ${cratesPerLorry}, one every ${formatDuration(everySeconds)} (hanging time / lorries)`,
     `${crates.lairageCrates} places in lairage: a load, and what is hung at the required rate in ${lead} that the first lorry is early and ${late} that lorries are late`,
     `${crates.fleet} crates in circulation: a load, and what is hung in ${lead} + ${late} + ${formatDuration(everySeconds)} + ${formatDuration(crates.backSeconds)} of washing and restacking + ${formatDuration(crates.awaySeconds)} away; at most the day's`,
   ];
 }
 
-function flowLines({ byProducts, utilities }: Design): string[] {
+function flowLines({ byProducts, utilities }: PlantDesign): string[] {
   const table = textTable([
     ["", "a head", "a day", "an hour", "vessels", "emptyings a day"],
     ...byProducts.map(({ name, kgPerHead, kgPerDay, kgPerHour, vessels, emptyingsPerDay }) => {

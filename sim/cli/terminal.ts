@@ -1,4 +1,18 @@
+import type { EventEmitter } from "node:events";
 import pc from "picocolors";
+import { SIGNALS, Stopped } from "./faults.ts";
+
+const BAR = 24;
+
+const REWRITE_MS = 100;
+
+const LONGEST_SILENCE_MS = 60_000;
+
+/** Shows how far a run is; `end` must be called before anything else is said. */
+interface Progress {
+  update(done: number, total: number): void;
+  end(): void;
+}
 
 export type Style = "plain" | "bold" | "dim" | "red" | "yellow" | "green";
 
@@ -12,6 +26,26 @@ export interface Terminal {
   data(text: string): void;
   /** People watch: a line can be rewritten. */
   live: boolean;
+}
+
+/** A line with how it looks. */
+export interface Line {
+  line: string;
+  style: Style;
+}
+
+export function plainLine(line: string): Line {
+  return { line, style: "plain" };
+}
+
+/** A part of an answer under its title. */
+export function section(title: string, lines: readonly string[]): Line[] {
+  return [plainLine(""), { line: title, style: "bold" }, ...lines.map(plainLine)];
+}
+
+/** "1 day", "3 days", "2 lorries". */
+export function counted(number: number, noun: string, plural = `${noun}s`): string {
+  return `${number} ${number === 1 ? noun : plural}`;
 }
 
 /** The part of the process that a terminal needs. */
@@ -46,4 +80,100 @@ function printable(text: string): string {
     .replaceAll("\u202f", " ")
     .replaceAll("\u2212", "-")
     .replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u061c\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]/gu, "?");
+}
+
+/** Said at the end of every run; the report has the cautions in full. */
+export const CAUTION =
+  "A planning aid built on the numbers it is given; it sets no limit and no setting. Animal welfare and people's safety come first: " +
+  "the law at the site, the official veterinarian and licensed practice decide. Verify against the real line.";
+
+/**
+ * A bar that rewrites itself on a terminal; elsewhere a plain line at each quarter, and after a minute without one.
+ * `now` in milliseconds.
+ */
+export function progress(terminal: Terminal, now: () => number): Progress {
+  return terminal.live ? bar(terminal, now) : plainLines(terminal, now);
+}
+
+function bar(terminal: Terminal, now: () => number): Progress {
+  const pace = paceSince(now());
+  let last = Number.NEGATIVE_INFINITY;
+  return {
+    update(done, total) {
+      const left = pace(done, total, now());
+      if (now() - last < REWRITE_MS && done < total) return;
+      last = now();
+      const filled = Math.round((done / total) * BAR);
+      const drawn = "=".repeat(filled) + ".".repeat(BAR - filled);
+      const share = `${String(Math.floor((done / total) * 100)).padStart(3)} %`;
+      terminal.rewrite(`${drawn} ${share}  ${done} of ${total} days, ${left}`);
+    },
+    end() {
+      terminal.rewrite("");
+    },
+  };
+}
+
+function plainLines(terminal: Terminal, now: () => number): Progress {
+  const pace = paceSince(now());
+  let quarter = 0;
+  let last = now();
+  return {
+    update(done, total) {
+      const left = pace(done, total, now());
+      const reached = Math.floor((done / total) * 4);
+      if (reached === quarter && now() - last < LONGEST_SILENCE_MS) return;
+      quarter = reached;
+      last = now();
+      terminal.say(`${done} of ${total} days simulated (${Math.floor((done / total) * 100)} %), ${left}`);
+    },
+    end() {},
+  };
+}
+
+/**
+ * Words on time gone and time left, at the pace so far. The first update comes before anything is done: days that are
+ * there already (a run that is resumed) do not count towards the pace.
+ */
+function paceSince(start: number): (done: number, total: number, now: number) => string {
+  let before: number | null = null;
+  return (done, total, now) => {
+    before ??= done;
+    const elapsed = (now - start) / 1000;
+    if (done === before) return spell(elapsed);
+    const left = done < total ? `, about ${spell((elapsed / (done - before)) * (total - done))} left` : "";
+    return spell(elapsed) + left;
+  };
+}
+
+function spell(seconds: number): string {
+  const whole = Math.round(seconds);
+  if (whole < 60) return `${whole} s`;
+  const minutes = Math.floor(whole / 60);
+  return minutes < 60 ? `${minutes} min ${whole % 60} s` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
+}
+
+/**
+ * Runs work that Ctrl-C (or SIGTERM, or SIGHUP when the terminal is closed) stops at the next opportunity, so that it
+ * can leave the disk in order. A second Ctrl-C ends the program at once. What asks for Ctrl-C is said inside `work`:
+ * before, nobody would be listening yet.
+ */
+export async function untilInterrupted<Result>(
+  events: EventEmitter,
+  work: (signal: AbortSignal) => Promise<Result>,
+): Promise<Result> {
+  const controller = new AbortController();
+  const stops = SIGNALS.map((name) => ({ name, stop: () => controller.abort(new Stopped(name)) }));
+  for (const { name, stop } of stops) events.once(name, stop);
+  try {
+    return await work(controller.signal);
+  } finally {
+    for (const { name, stop } of stops) events.off(name, stop);
+  }
+}
+
+/** Waits for the signal; also done when it came before anybody waited. */
+export async function interruption(signal: AbortSignal): Promise<void> {
+  if (signal.aborted) return;
+  await new Promise((resolve) => signal.addEventListener("abort", resolve, { once: true }));
 }

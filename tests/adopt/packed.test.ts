@@ -48,14 +48,14 @@ beforeAll(() => {
 }, 180_000);
 afterAll(() => rmSync(top, { recursive: true, force: true }));
 
-describe("the packed package, in an empty folder, with what npm would install beside it", { timeout: 120_000 }, () => {
+describe("the packed package, in an empty folder, with what npm would install beside it", { timeout: 300_000 }, () => {
   const gambrel = (...args: string[]) =>
     run(process.execPath, ["--preserve-symlinks", join(installed, packageJson.bin.gambrel), ...args], app);
 
   it("is a command line that checks, simulates and writes a report", () => {
     const plan = join(installed, "experiments", "plans", "parts", "gate.json");
     expect(gambrel("--version")).toEqual({ status: 0, said: `${packageJson.version}\n` });
-    expect(gambrel("check", plan)).toMatchObject({ status: 0, said: expect.stringMatching(/: sound\. Plan/) });
+    expect(gambrel("check", plan)).toMatchObject({ status: 0, said: expect.stringMatching(/: valid\. Plan/) });
     writeFileSync(join(app, "bad.json"), '{ "line": [] }');
     const guide = /^Every key, unit and default: (.*)$/m.exec(gambrel("check", "bad.json").said)![1]!;
     expect(readFileSync(join(app, guide), "utf8")).toMatch(/^# The plan file/);
@@ -79,7 +79,19 @@ describe("the packed package, in an empty folder, with what npm would install be
       const program = join("examples", name.replace(/\.ts$/, ".js"));
       const { status, said } = run(process.execPath, ["--preserve-symlinks", "--preserve-symlinks-main", program], app);
       expect({ name, status, spoke: said.trim().length > 10 }).toEqual({ name, status: 0, spoke: true });
+      if (name === "fromDemandToReport.ts") expect(said).toMatch(/Drawn anew from the folder it is the same\.\n$/u);
     }
+  });
+
+  it("reads a plan from plain JavaScript without files, and says what is missing where the plan names one", () => {
+    const plan = JSON.parse(readFileSync(join(installed, "experiments", "plans", "parts", "gate.json"), "utf8"));
+    const empirical = { csv: "times.csv", column: "a", unit: "s" };
+    plan.supply = { stream: { interarrival: { empirical }, heads: 600 } };
+    const source = `import("gambrel").then(({ formatFault, readPlan }) => console.log(readPlan(${JSON.stringify(plan)}).faults.map(formatFault).join()))`;
+    expect(run(process.execPath, ["-e", source], app)).toMatchObject({
+      status: 0,
+      said: expect.stringContaining("no files were given to read from; pass { readText(path) }"),
+    });
   });
 
   it("opens the doors that package.json names, and no others", () => {

@@ -5,8 +5,7 @@ import { formatFault, readPlan } from "../../sim/asked/plan/index.ts";
 import type { StudyResults } from "../../sim/days/results/index.ts";
 import { runStudy } from "../../sim/days/run/index.ts";
 import { readLesson } from "../../viz/page/lessons/lesson.ts";
-import { changesOf } from "../../viz/page/plan/changesOf.ts";
-import type { Moves } from "../../viz/page/plan/control.ts";
+import { changesOf, type Moves } from "../../viz/page/plan/control.ts";
 import { controlsOf } from "../../viz/page/plan/controlsOf.ts";
 import { readQuestion } from "../../viz/page/worker/readQuestion.ts";
 
@@ -72,14 +71,22 @@ describe("the answer of a lesson is what the line does:", () => {
     // Less than half as much again, at the far ends of both intervals.
     expect(all.high! - first.low!).toBeLessThan(first.low! / 2);
     expect(all.low!).toBeGreaterThan(first.mean);
+    expect(lesson("2-a-bigger-buffer-and-its-end").answer).toContain(
+      `20 places bring about ${Math.round(first.mean)} carcasses an hour more, 60 places about ${Math.round(all.mean)}: a further gain of only ${Math.round(all.mean - first.mean)}.`,
+    );
   });
 
   it("variability costs more than a tenth though every mean stays", async () => {
     const [one, all] = lesson("3-variability-and-idle-time").steps.map(({ moves }) => moves) as [Moves, Moves];
-    expect(gain(await played("3-variability-and-idle-time", one))).toBeLessThan(-0.05);
+    const alone = await played("3-variability-and-idle-time", one);
+    expect(gain(alone)).toBeLessThan(-0.05);
     const varied = await played("3-variability-and-idle-time", all);
     expect(gain(varied)).toBeLessThan(-0.1);
     expect(difference(varied, "headsPerHour").high!).toBeLessThan(-0.1 * mean(varied, 0, "headsPerHour"));
+    const lost = (results: StudyResults) => Math.round(-difference(results, "headsPerHour").mean);
+    const { answer } = lesson("3-variability-and-idle-time");
+    expect(answer).toContain(`about ${lost(varied)} of ${Math.round(mean(varied, 0, "headsPerHour"))} heads an hour`);
+    expect(answer).toContain(`one uneven station alone costs about ${lost(alone)}`);
   });
 
   it("a fourth operator brings a seventh, a fifth nothing: skinning is the bottleneck then", async () => {
@@ -88,6 +95,8 @@ describe("the answer of a lesson is what the line does:", () => {
     expect(gain(withFour)).toBeGreaterThan(0.12);
     expect(gain(withFour)).toBeLessThan(0.16);
     expect(mean(withFour, 1, "blocked.skinning")).toBeLessThan(0.01);
+    const more = Math.round(difference(withFour, "headsPerHour").mean);
+    expect(lesson("4-one-more-operator").answer).toContain(`About a seventh more: ${more} carcasses an hour.`);
     const withFive = await played("4-one-more-operator", fifth);
     expect(Math.abs(mean(withFive, 1, "headsPerHour") - mean(withFour, 1, "headsPerHour"))).toBeLessThan(1);
   });
@@ -108,5 +117,10 @@ describe("the answer of a lesson is what the line does:", () => {
     const later = await played("6-lorries-too-early-or-too-late", late);
     expect(difference(later, "finish").low!).toBeGreaterThan(30 * 60);
     expect(difference(later, "starved.hanging").shown).toBe(true);
+    const { answer } = lesson("6-lorries-too-early-or-too-late");
+    expect(answer).toContain(
+      `${Math.round(100 * mean(sooner, 1, "beyond.arrival to stunning"))} % of the animals wait`,
+    );
+    expect(answer).toContain(`about ${Math.round(difference(later, "finish").mean / 60)} minutes later`);
   });
 });

@@ -43,12 +43,13 @@ function heading(plants: readonly PlantDays[]): string {
   const links = plants.map(({ plan }, index) => `- [${plan.name}](${PLANTS[index]}.json). ${plan.notes}`);
   return `# Plants
 
-All of them are invented. [every-part.json](every-part.json) has every part that a plan can have, for checking the program;
-[parts](parts) has one small plan for each part.
+Three whole plants to copy, and tables that show how close they come to published figures. All plants are invented.
+[every-part.json](every-part.json) has every part that a plan can have, for checking the program; [parts](parts) has one small plan
+for each part.
 
 ${links.join("\n")}
 
-Below is what ${DAYS} simulated days of each come to, beside what was published. An invented figure is not made true by lying inside a published
+Below is what ${DAYS} simulated days of each plant give, beside published figures. An invented figure does not become true because it lies inside a published
 range, and the tables set nothing: the law at the site, the official veterinarian and licensed practice decide. **Bold** is a figure outside
 the range beside it. Written by \`npx tsx tests/experiments/makePlantTable.ts\`; a test fails when it is out of date.`;
 }

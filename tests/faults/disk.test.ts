@@ -38,7 +38,7 @@ describe("a disk that will not take a run", PATIENCE, () => {
     // Files end at 30 kB, as if the disk were full in the middle of the journal.
     const { code, err } = await runShell(folder, `ulimit -f 30; $GAMBREL ${STUDY} ${more} --out run`);
     expect(code).toBe(1);
-    expect(err).toMatch(/\d+ of 600 days are kept in run\.partial\. Go on with: gambrel study .* --resume\n/);
+    expect(err).toMatch(/\d+ of 600 days are kept in run\.partial\. Continue with: gambrel study .* --resume\n/);
     expect(err).toMatch(/the file is larger than is allowed here; .*\n$/);
     expect(err).not.toMatch(/^ +at /m);
     expect(readdirSync(folder).sort()).toEqual(["plan.json", "run.partial", "study.json"]);

@@ -1,7 +1,7 @@
 import { readdirSync } from "node:fs";
 import { chdir, cwd } from "node:process";
 import { afterAll, expect, it } from "vitest";
-import { explain } from "../../sim/cli/explain.ts";
+import { explain } from "../../sim/cli/faults.ts";
 import { program } from "../../sim/cli/program.ts";
 import { cliFolder } from "../support/cliFolder.ts";
 import { fakeTerminal } from "../support/fakeTerminal.ts";

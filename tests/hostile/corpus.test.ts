@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { BadInput } from "../../sim/cli/badInput.ts";
 import { checkCommand } from "../../sim/cli/commands/check.ts";
+import { BadInput } from "../../sim/cli/faults.ts";
 import { fakeTerminal } from "../support/fakeTerminal.ts";
 
 const CORPUS = join(import.meta.dirname, "corpus");

@@ -1,7 +1,7 @@
 import { deflateRawSync } from "node:zlib";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { MOST_LINK_CHARACTERS, readLink, writeLink } from "../../viz/page/plan/link.ts";
+import { MAX_LINK_CHARACTERS, readLink, writeLink } from "../../viz/page/plan/link.ts";
 import { SMALL_PLAN } from "../support/smallPlan.ts";
 
 const LINKED = { name: "a.json", text: JSON.stringify(SMALL_PLAN), files: {}, moves: {}, seed: "1", replication: 0 };
@@ -25,7 +25,7 @@ describe("the part of a link that carries a plan", () => {
     ["a prototype", packed('{"__proto__":{"name":"x","text":"{}"}}')],
     ["brackets without end", packed("[".repeat(500_000))],
     ["text that unfolds to a thousand times its length", packed(" ".repeat(20_000_000))],
-    ["more letters than a link has", "A".repeat(MOST_LINK_CHARACTERS + 1)],
+    ["more letters than a link has", "A".repeat(MAX_LINK_CHARACTERS + 1)],
     ["bytes that are no text", deflateRawSync(Buffer.from([0xff, 0xfe, 0x80])).toString("base64url")],
   ])("is refused in a sentence when it holds %s", async (_, text) => {
     const { linked, problem } = await readLink(text);

@@ -13,11 +13,20 @@ import { FAULTS, type Fault } from "./faults.ts";
  */
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
-const COPIED = ["sim", "viz", "tests", "experiments", "package.json", "tsconfig.json", "vitest.config.ts"];
+const COPIED = [
+  "sim",
+  "viz",
+  "tests",
+  "experiments",
+  "package.json",
+  "tsconfig.json",
+  "tsconfig.build.json",
+  "vitest.config.ts",
+];
 
 interface Outcome {
   fault: string;
-  /** The outside check that failed first; null when none did. */
+  /** The check that failed first; null when none did. */
   caughtBy: string | null;
   alsoByOwnTests: boolean;
 }
@@ -44,18 +53,20 @@ function copyProject(folder: string): void {
 
 /** Without a fault every check has to pass, else a failure would show nothing. */
 function demandSound(folder: string, checks: string[]): void {
-  const failing = [...checks.map(outsideFile), OWN_TESTS].filter((file) => fails(folder, file));
+  const failing = [...checks.map(fileOf), OWN_TESTS].filter((file) => fails(folder, file));
   if (failing.length > 0) throw new Error(`these fail without any fault: ${failing.join(", ")}`);
   console.log(`sound: ${checks.join(", ")}`);
 }
 
 const OWN_TESTS = "tests/sim/day/engine";
-const outsideFile = (check: string) => `tests/outside/${check}.test.ts`;
+/** Below tests: see Fault. */
+const placeOf = (check: string) => (check.includes("/") ? check : `outside/${check}`);
+const fileOf = (check: string) => `tests/${placeOf(check)}.test.ts`;
 
 function outcomeOf(fault: Fault, folder: string): Outcome {
   const originals = new Map(fault.edits.map(({ file }) => [file, readFileSync(join(folder, file), "utf8")]));
   for (const edit of fault.edits) applyEdit(fault.name, edit, folder);
-  const caughtBy = fault.checks.find((check) => fails(folder, outsideFile(check))) ?? null;
+  const caughtBy = fault.checks.find((check) => fails(folder, fileOf(check))) ?? null;
   const alsoByOwnTests = fails(folder, OWN_TESTS);
   for (const [file, text] of originals) writeFileSync(join(folder, file), text);
   console.log(`${caughtBy === null ? "NOT CAUGHT" : `caught by ${caughtBy}`}: ${fault.name}`);
@@ -73,7 +84,7 @@ function applyEdit(name: string, { file, find, replace }: Fault["edits"][number]
 }
 
 /** A fault must be wrong, not broken: a program that cannot even run would be caught by anything. */
-const BROKEN = /ReferenceError|SyntaxError|Transform failed|is not a function/;
+const BROKEN = /ReferenceError|SyntaxError|Transform failed|nothing was built|is not a function/;
 
 function fails(folder: string, file: string): boolean {
   const { status, stdout, stderr } = spawnSync("npx", ["vitest", "run", file, "--bail", "1"], {
@@ -92,13 +103,13 @@ function record(outcomes: Outcome[]): string {
   const caught = outcomes.filter((outcome) => outcome.caughtBy !== null).length;
   const rows = outcomes.map(({ fault, caughtBy, alsoByOwnTests }) => [
     fault,
-    caughtBy === null ? "**not caught**" : `outside/${caughtBy}`,
+    caughtBy === null ? "**not caught**" : placeOf(caughtBy),
     alsoByOwnTests ? "yes" : "no",
   ]);
   return `# Deliberate faults
 
 Written by \`npx tsx tests/mutation/mutate.ts\`: a copy of the sources is broken in one way at a time (\`faults.ts\`), and the checks
-against the outside world have to notice. The last column says whether the engine's own tests notice as well. Not part of \`npm test\`.
+against the outside world have to notice; the engine's own where no such check knows the rule. The last column says whether the engine's own tests notice as well. Not part of \`npm test\`.
 
 **${caught} of ${outcomes.length} caught.**
 

@@ -3,9 +3,8 @@ import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { formatFault, readPlan } from "../../sim/asked/plan/index.ts";
-import { BadInput } from "../../sim/cli/badInput.ts";
-import { readInputFile } from "../../sim/cli/inputFile.ts";
-import { loadPlan } from "../../sim/cli/loadPlan.ts";
+import { BadInput } from "../../sim/cli/faults.ts";
+import { loadPlan, readInputFile } from "../../sim/cli/inputs.ts";
 import type { StudyResults } from "../../sim/days/results/index.ts";
 import { openBrowser } from "../support/browser.ts";
 import { cliFolder } from "../support/cliFolder.ts";
@@ -88,6 +87,10 @@ describe("the live page, opened from the disk", () => {
   it("draws the line, plays it and brings figures, without a complaint and without asking for anything", async () => {
     const { page, complaints } = await openPage(browser, { hash: await linkTo(SMALL_PLAN) });
     await figuresThere(page);
+    const limits = await page.locator(".limits li").allTextContents();
+    expect(limits.map((words) => words.replace(/ (kept|broken by .*)$/, "")).sort()).toEqual(
+      SMALL_PLAN.limits.map(({ name }) => name).sort(),
+    );
     await goTo(page, "06:50");
     const picture = page.getByRole("img", { name: /The line at 06:50:00/ }).first();
     expect(await picture.getAttribute("aria-label")).toMatch(/skinning: \d of 6 waiting, /);
@@ -137,12 +140,12 @@ describe("the live page, opened from the disk", () => {
       const told = faultsOfCommandLine(folder, name);
       expect(told.length).toBeGreaterThan(0);
       await page.getByLabel("Plan file, and the CSV files it names").first().setInputFiles(join(folder, name));
-      await page.getByRole("button", { name: new RegExp(`Edit the plan ${told.length} to mend`) }).click();
+      await page.getByRole("button", { name: new RegExp(`Edit the plan ${told.length} to fix`) }).click();
       const dialog = page.getByRole("dialog", { name: "The plan" });
       // The file before had as many faults: its verdict may still stand there.
       await expect.poll(() => dialog.locator(".verdicts li").allTextContents(), { timeout: 20_000 }).toEqual(told);
       expect(await page.locator(".unsound").textContent()).toMatch(
-        /^\d+ faults? in this plan\. Lines and figures are still those/,
+        /^\d+ faults? in this plan\. The page still shows the last valid plan/,
       );
       await dialog.getByRole("button", { name: "Close the plan" }).click();
     }
@@ -223,7 +226,7 @@ describe("the live page, opened from the disk", () => {
     expect(await dialog.locator(".cm-lintRange-error").count()).toBeGreaterThan(0);
     await form.getByRole("textbox", { name: "target" }).fill("320 /h");
     await form.getByRole("textbox", { name: "target" }).press("Tab");
-    await dialog.getByText("The plan is sound.").waitFor();
+    await dialog.getByText("The plan is valid.").waitFor();
     expect(await text.textContent()).toContain('"target": "320 /h"');
     await text.focus();
     await page.keyboard.press("Control+Home");
@@ -232,12 +235,12 @@ describe("the live page, opened from the disk", () => {
     await dialog.getByText("plan.json: line 1, column 1").waitFor();
     expect(await text.textContent()).toMatch(/^typed at once\{/);
     for (const _ of "typed at once") await page.keyboard.press("Backspace");
-    await dialog.getByText("The plan is sound.").waitFor();
+    await dialog.getByText("The plan is valid.").waitFor();
     await form.getByText("crews (1)").click();
     await form.locator("summary", { hasText: "dressing" }).click();
     await form.getByLabel("Add to crews[0]").selectOption("rule");
     await form.getByRole("combobox", { name: "rule" }).waitFor();
-    await dialog.getByText("The plan is sound.").waitFor();
+    await dialog.getByText("The plan is valid.").waitFor();
     expect(complaints).toEqual([]);
     await page.close();
   });

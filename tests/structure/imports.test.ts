@@ -1,8 +1,5 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { dirname, join, relative, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
-
-const ROOT = resolve(import.meta.dirname, "../..");
+import { FILES, IMPORTS, type Import, roomOf } from "./importGraph.ts";
 
 /** What each wing of sim/ may import from, besides itself. Data flows one way: from text to numbers, from numbers to answers. */
 const WINGS: Record<string, string[]> = {
@@ -18,6 +15,7 @@ const WINGS: Record<string, string[]> = {
 const ROOMS: Record<string, string[]> = {
   "text/units": [],
   "text/csv": [],
+  "text/kinds": [],
   "maths/numeric": [],
   "maths/varying": [],
   "maths/random": ["maths/numeric", "maths/varying"],
@@ -65,49 +63,11 @@ const ENTRIES = [
   "viz/page/worker/pageWorker.ts",
 ];
 /** Its reason stands at the head of stageState.ts. */
-const RING = ["stageState", "positionState", "chainState", "crewState"].map(
+const RING = ["stageState", "positionState", "chainState", "crewState", "vesselState", "breakdownState"].map(
   (name) => `sim/day/engine/state/${name}.ts`,
 );
 
-interface Import {
-  file: string;
-  target: string;
-  typeOnly: boolean;
-}
-
-function files(folder: string): string[] {
-  return readdirSync(join(ROOT, folder), { recursive: true, encoding: "utf8" })
-    .filter((name) => /\.tsx?$/.test(name) && !name.endsWith(".d.ts"))
-    .map((name) => join(folder, name));
-}
-
-const ALL = [...files("sim"), ...files("viz")];
-const KNOWN = new Set(ALL);
-
-/** Types included, and modules loaded later (`await import(...)`). */
-function importsOf(file: string): Import[] {
-  const text = readFileSync(join(ROOT, file), "utf8");
-  const found = text.matchAll(
-    /(?:^(?:import|export)( type)?[^"';]*?from |\bimport\(|^import |new URL\()"(\.[^"?]+)(?:\?[^"]*)?"/gm,
-  );
-  return [...found]
-    .map((match) => ({
-      file,
-      target: relative(ROOT, resolve(ROOT, dirname(file), match[2]!)),
-      typeOnly: match[1] !== undefined,
-    }))
-    .filter(({ target }) => KNOWN.has(target));
-}
-
-const IMPORTS = new Map(ALL.map((file) => [file, importsOf(file)]));
 const EVERY = [...IMPORTS.values()].flat();
-
-/** "asked/plan" of a file in a room of a wing, "cli" of one in a wing without rooms, "" of a door at the top. */
-function roomOf(path: string): string {
-  const [top, wing, room, file] = path.split("/");
-  if (room === undefined) return "";
-  return top === "sim" && wing !== "cli" && file !== undefined ? `${wing}/${room}` : wing!;
-}
 
 function isAllowed({ file, target }: Import): boolean {
   const [from, to] = [roomOf(file), roomOf(target)];
@@ -144,7 +104,7 @@ describe("imports", () => {
   });
 
   it("name every room there is", () => {
-    const rooms = new Set(ALL.filter((file) => file.startsWith("sim/")).map(roomOf));
+    const rooms = new Set(FILES.filter((file) => file.startsWith("sim/")).map(roomOf));
     expect([...rooms].sort()).toEqual(["", "cli", ...Object.keys(ROOMS)].sort());
   });
 
@@ -173,7 +133,7 @@ describe("imports", () => {
   });
 
   it("are never circular, types included, but for the engine's one ring of things that have each other", () => {
-    const rings = ALL.filter((file) => {
+    const rings = FILES.filter((file) => {
       if (RING.includes(file)) return false;
       const others = IMPORTS.get(file)!.map(({ target }) => target);
       return reach(others).has(file);
@@ -185,6 +145,6 @@ describe("imports", () => {
 
   it("lead to every file from where a user, a browser or a thread comes in", () => {
     const found = reach(ENTRIES);
-    expect(ALL.filter((file) => !found.has(file))).toEqual([]);
+    expect(FILES.filter((file) => !found.has(file))).toEqual([]);
   });
 });

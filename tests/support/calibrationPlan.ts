@@ -2,7 +2,7 @@ import type { Plan } from "../../sim/asked/plan/index.ts";
 import { responsesOf } from "../../sim/day/observations/index.ts";
 import {
   type Observed,
-  type Parameter,
+  type PlanFigure,
   parametersOf,
   type Quantity,
   type Simulation,
@@ -59,6 +59,6 @@ export async function observedOf(plan: Plan, days: number, seed = "the real line
   return { lines: Array.from({ length: days }, (_, day) => day + 2), quantities: list, passedOver: [] };
 }
 
-export function parameterAt(path: string): Parameter {
+export function parameterAt(path: string): PlanFigure {
   return parametersOf(CALIBRATED).find((each) => each.path === path)!;
 }

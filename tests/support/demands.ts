@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Plan } from "../../sim/asked/plan/index.ts";
 import { formatFault } from "../../sim/asked/plan/index.ts";
-import { type Demand, type Design, readDemand, sizePlant } from "../../sim/questions/size/index.ts";
+import { type Demand, type PlantDesign, readDemand, sizePlant } from "../../sim/questions/size/index.ts";
 
 /** Demands for tests: the least that a demand file must say, and what becomes of it. Invented. */
 
@@ -32,7 +32,7 @@ export function demandFaults(changes: Record<string, unknown>): string[] {
   return (demand === null ? faults : sizePlant(demand, NO_FILES).faults).map(formatFault);
 }
 
-export function designOf(changes: Record<string, unknown> = {}): { design: Design; plan: Plan } {
+export function designOf(changes: Record<string, unknown> = {}): { design: PlantDesign; plan: Plan } {
   const { design, plan, faults } = sizePlant(demandOf(changes), NO_FILES);
   if (design === null || plan === null) throw new Error(faults.map(formatFault).join("\n"));
   return { design, plan };

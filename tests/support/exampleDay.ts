@@ -1,7 +1,6 @@
 import { resolve } from "node:path";
 import type { Plan } from "../../sim/asked/plan/index.ts";
-import { readInputFile } from "../../sim/cli/inputFile.ts";
-import { loadPlan } from "../../sim/cli/loadPlan.ts";
+import { loadPlan, readInputFile } from "../../sim/cli/inputs.ts";
 import type { StudyResults } from "../../sim/days/results/index.ts";
 import { runSingleDay, type TraceKind } from "../../sim/days/run/index.ts";
 

@@ -1,6 +1,6 @@
 import { formatFault } from "../../sim/asked/plan/index.ts";
-import { inThisThread, runStudy } from "../../sim/days/run/index.ts";
-import { type ImproveQuestion, readImprove, type Simulate } from "../../sim/questions/improve/index.ts";
+import { inThisThread, runStudy, type Simulate } from "../../sim/days/run/index.ts";
+import { type ImproveQuestion, readImprove } from "../../sim/questions/improve/index.ts";
 import { NO_FILES } from "./demands.ts";
 import { improveFileOf } from "./improveCases.ts";
 

@@ -1,5 +1,5 @@
 import type { Improvement } from "../../sim/questions/improve/index.ts";
-import type { LineUp } from "../../sim/questions/options/index.ts";
+import type { OptionsResult } from "../../sim/questions/options/index.ts";
 
 function estimate(mean: number, halfWidth = 2) {
   return { n: 10, mean, sd: 3, halfWidth, low: mean - halfWidth, high: mean + halfWidth, min: mean - 5, max: mean + 5 };
@@ -59,7 +59,7 @@ export function inventedImprovement(changes: Partial<Improvement> = {}): Improve
 }
 
 /** A line-up of two offers, made up: one that pays, one of which that is not known. */
-export function inventedLineUp(): LineUp {
+export function inventedOptionsResult(): OptionsResult {
   const comparison = (mean: number) => ({ ...estimate(mean), familyLow: mean - 3, familyHigh: mean + 3 });
   const option = (name: string, mean: number, halfWidth: number, verdict: "pays" | "not decided") => {
     const ends = { mean, low: mean - halfWidth, high: mean + halfWidth };
@@ -83,5 +83,5 @@ export function inventedLineUp(): LineUp {
     options: [option("a machine", 5000, 1000, "pays"), option("more places", 200, 900, "not decided")],
     words: ['The best is "a machine".'],
   };
-  return found as unknown as LineUp;
+  return found as unknown as OptionsResult;
 }

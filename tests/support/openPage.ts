@@ -1,7 +1,7 @@
 import { resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
-import { builtPage } from "../../sim/cli/builtPage.ts";
+import { builtPage } from "../../sim/cli/commands/page.ts";
 import { writeLink } from "../../viz/page/plan/link.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
@@ -57,7 +57,7 @@ export async function figuresThere(page: Page, since = 0): Promise<void> {
 
 /** Waits until nothing is being simulated. */
 export async function figuresStand(page: Page): Promise<void> {
-  await page.getByText(/^Means of 20 days/).waitFor({ timeout: 100_000 });
+  await page.getByText(/^Means of 20 simulated days/).waitFor({ timeout: 100_000 });
 }
 
 /** How often the figures were brought up to date so far. */

@@ -3,7 +3,7 @@ import { type DayOptions, type DayRecord, STATES, type State } from "../../sim/d
 import type { Replications } from "./replicationThread.ts";
 import { stayingThreads, THREADS } from "./stayingThreads.ts";
 
-const pool = stayingThreads<Replications, DayRecord[]>("./replicationThread.ts");
+const pool = stayingThreads<Replications, DayRecord[]>("replicationThread");
 
 /**
  * Independent days of one plan, in worker threads; `seed` is the name of the check, so that no seed is chosen for its

@@ -1,14 +1,26 @@
 import { select } from "d3";
-import type { ChartContext } from "./chartContext.ts";
+import { drawText, LINE_HEIGHT, TEXT_SIZE } from "./drawText.ts";
 import type { Defs, Group, Svg } from "./selections.ts";
 import { CHART_CLASS, chartStyleSheet, FONT_FAMILY, type Paint, paint, type ThemeName } from "./theme.ts";
 import { wrapText } from "./wrapText.ts";
 
-export const TEXT_SIZE = 11;
-export const LINE_HEIGHT = 14;
 const TITLE_SIZE = 15;
 const SUBTITLE_SIZE = 12;
 const MARGIN = 12;
+const NOTE_LINES = 4;
+
+/** What a chart needs from outside its data. Nothing is read from globals, so one code draws in browser, server and tests. */
+export interface ChartContext {
+  document: Document;
+  /** Default `auto`. */
+  theme?: ThemeName;
+  /** Width in pixels, default 760. Below 560 the labels have no room. */
+  width?: number;
+  /** Prefix of every id inside the picture; must differ between the charts of one page. Default `chart`. */
+  idPrefix?: string;
+  /** Put the style sheet of the theme `auto` inside the picture (default). A page that carries it once says false. */
+  styleInside?: boolean;
+}
 
 /** Words every chart carries: a heading, what to see, what is drawn in which unit, the finding for those who cannot see it. */
 export interface ChartWords {
@@ -20,7 +32,7 @@ export interface ChartWords {
   description: string;
 }
 
-/** An empty picture with its words in place: draw into `body` from `top` down, then call `finish` with the lower edge. */
+/** An empty picture with its words in place: draw into `body` from `top` down, then call `finish` with the lower edge and what is left to say. */
 export interface ChartFrame {
   svg: Svg;
   defs: Defs;
@@ -33,7 +45,8 @@ export interface ChartFrame {
   right: number;
   colour: (role: Paint) => string;
   id: (name: string) => string;
-  finish: (bottom: number) => SVGSVGElement;
+  /** Sets the height. Notes stand below `bottom`, each in up to four lines; "" is none. */
+  finish: (bottom: number, ...notes: readonly string[]) => SVGSVGElement;
 }
 
 export function chartFrame(words: ChartWords, context: ChartContext): ChartFrame {
@@ -49,8 +62,14 @@ export function chartFrame(words: ChartWords, context: ChartContext): ChartFrame
   const paper = svg.append("rect").attr("width", width).attr("fill", colour("paper"));
   const body = svg.append("g").attr("fill", colour("ink")).attr("font-size", TEXT_SIZE);
   const top = drawHeading(body, words, width, colour);
-  const finish = (bottom: number) => {
-    const height = Math.ceil(bottom + MARGIN);
+  const finish = (bottom: number, ...notes: readonly string[]) => {
+    let end = bottom;
+    for (const line of notes.flatMap((note) => wrapText(note, width - 2 * MARGIN, TEXT_SIZE, NOTE_LINES))) {
+      if (line === "") continue;
+      end += LINE_HEIGHT;
+      drawText(body, MARGIN, end, line, { fill: colour("muted") });
+    }
+    const height = Math.ceil(end + MARGIN);
     svg.attr("height", height).attr("viewBox", `0 0 ${width} ${height}`);
     paper.attr("height", height);
     return svg.node()!;
@@ -73,13 +92,7 @@ function drawHeading(body: Group, words: ChartWords, width: number, colour: (rol
   let y = MARGIN + 4;
   for (const line of wrapText(words.title, room, TITLE_SIZE, 2, true)) {
     y += 12;
-    body
-      .append("text")
-      .attr("x", MARGIN)
-      .attr("y", y)
-      .attr("font-size", TITLE_SIZE)
-      .attr("font-weight", 600)
-      .text(line);
+    drawText(body, MARGIN, y, line, { size: TITLE_SIZE, bold: true });
     y += 7;
   }
   const smaller = [
@@ -89,8 +102,7 @@ function drawHeading(body: Group, words: ChartWords, width: number, colour: (rol
   for (const { line, paint: role } of smaller) {
     if (line === "") continue;
     y += 10;
-    const text = body.append("text").attr("x", MARGIN).attr("y", y).attr("font-size", SUBTITLE_SIZE);
-    text.attr("fill", colour(role)).text(line);
+    drawText(body, MARGIN, y, line, { size: SUBTITLE_SIZE, fill: colour(role) });
     y += 6;
   }
   return y + 10;
@@ -102,8 +114,7 @@ export function emptyChart(words: ChartWords, reason: string, context: ChartCont
   let y = frame.top;
   for (const line of wrapText(reason, frame.right - frame.left, 13, 4)) {
     y += 14;
-    const text = frame.body.append("text").attr("x", frame.left).attr("y", y).attr("font-size", 13);
-    text.attr("fill", frame.colour("muted")).text(line);
+    drawText(frame.body, frame.left, y, line, { size: 13, fill: frame.colour("muted") });
     y += 5;
   }
   return frame.finish(y);

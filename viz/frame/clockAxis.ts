@@ -1,14 +1,12 @@
 import type { ScaleLinear } from "d3";
 import { formatClock } from "../../sim/text/units/index.ts";
-import { LINE_HEIGHT } from "./chartFrame.ts";
-import { drawText } from "./drawText.ts";
+import type { ChartFrame } from "./chartFrame.ts";
+import { drawText, LINE_HEIGHT } from "./drawText.ts";
 import { quantityTicks } from "./quantity.ts";
-import type { Group } from "./selections.ts";
 import { textWidth } from "./textWidth.ts";
 import { wrapText } from "./wrapText.ts";
 
 export type TimeScale = ScaleLinear<number, number>;
-type Colour = (role: "rule" | "grid" | "muted" | "ink") => string;
 
 /** Full and half hours (or finer, coarser, as the room asks) between the ends of a time scale in seconds. */
 export function clockTicksFor(scale: TimeScale, startClockSeconds: number) {
@@ -20,16 +18,15 @@ export function clockTicksFor(scale: TimeScale, startClockSeconds: number) {
 
 /** Faint upright lines at the ticks, to be drawn before the data. */
 export function drawClockGrid(
-  group: Group,
+  { body, colour }: ChartFrame,
   scale: TimeScale,
-  start: number,
+  startClockSeconds: number,
   top: number,
   bottom: number,
-  colour: Colour,
 ): void {
-  for (const tick of clockTicksFor(scale, start)) {
+  for (const tick of clockTicksFor(scale, startClockSeconds)) {
     const x = scale(tick.value);
-    group
+    body
       .append("path")
       .attr("d", `M${x.toFixed(1)},${top}V${bottom}`)
       .attr("stroke", colour("grid"));
@@ -38,14 +35,13 @@ export function drawClockGrid(
 
 /** A time axis below `y`, with HH:MM and its name; returns the lower edge. */
 export function drawClockAxis(
-  group: Group,
+  { body, colour }: ChartFrame,
   scale: TimeScale,
   startClockSeconds: number,
   y: number,
-  colour: Colour,
 ): number {
   const [left, right] = scale.range() as [number, number];
-  const axis = group.append("g");
+  const axis = body.append("g");
   axis.append("path").attr("d", `M${left},${y}H${right}`).attr("stroke", colour("rule"));
   for (const tick of clockTicksFor(scale, startClockSeconds)) {
     const x = scale(tick.value);
@@ -72,13 +68,11 @@ export interface PauseBand {
 
 /** Pale bands through the chart, their names above it at `top - 4` where they fit without touching. */
 export function drawPauses(
-  group: Group,
+  { body, colour }: ChartFrame,
   pauses: readonly PauseBand[],
   scale: TimeScale,
   top: number,
   bottom: number,
-  fill: string,
-  ink: string,
 ): void {
   const [low, high] = scale.domain() as [number, number];
   const [left, right] = scale.range() as [number, number];
@@ -89,18 +83,18 @@ export function drawPauses(
     if (!(to > from)) continue;
     const x = scale(from);
     const width = Math.max(1, scale(to) - x);
-    group
+    body
       .append("rect")
       .attr("x", x.toFixed(1))
       .attr("y", top)
       .attr("width", width.toFixed(1))
       .attr("height", bottom - top)
-      .attr("fill", fill);
+      .attr("fill", colour("pause"));
     const [name = ""] = wrapText(pause.name, 120, 11, 1);
     const half = textWidth(name, 11) / 2;
     const middle = Math.min(Math.max(x + width / 2, left + half - 20), right - half);
     if (middle - half < occupied) continue;
-    drawText(group, middle, top - 5, name, { anchor: "middle", fill: ink });
+    drawText(body, middle, top - 5, name, { anchor: "middle", fill: colour("muted") });
     occupied = middle + half + 8;
   }
 }

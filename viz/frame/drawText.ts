@@ -1,5 +1,7 @@
-import { TEXT_SIZE } from "./chartFrame.ts";
 import type { Group } from "./selections.ts";
+
+export const TEXT_SIZE = 11;
+export const LINE_HEIGHT = 14;
 
 export interface TextStyle {
   anchor?: "start" | "middle" | "end";
@@ -29,4 +31,9 @@ export function drawText(group: Group, x: number, y: number, content: string, st
 
 function rounded(value: number): number {
   return Math.round(value * 10) / 10;
+}
+
+/** A group whose figures a page shows when somebody points at it or steps to it with the keyboard. */
+export function readable(group: Group, words: string): Group {
+  return group.append("g").attr("data-value", words.replace(/\s+/g, " "));
 }

@@ -1,6 +1,8 @@
-// What surrounds the data
-export type { ChartContext } from "./chartContext.ts";
-export { type ChartFrame, type ChartWords, chartFrame, emptyChart, LINE_HEIGHT, TEXT_SIZE } from "./chartFrame.ts";
+/** What surrounds the data of every picture. */
+
+// The frame and its axes
+
+export { type ChartContext, type ChartFrame, type ChartWords, chartFrame, emptyChart } from "./chartFrame.ts";
 export {
   clockAt,
   clockTicksFor,
@@ -10,17 +12,23 @@ export {
   type PauseBand,
   type TimeScale,
 } from "./clockAxis.ts";
-// Text
-export { drawText, type TextStyle } from "./drawText.ts";
-export { type Quantity, quantityLabel, quantityTicks } from "./quantity.ts";
-export { readable } from "./readable.ts";
-export { isolated, safeText } from "./safeText.ts";
+export { type DayFrame, type DayScene, dayFrame, drawDayPlot, finishDay } from "./dayFrame.ts";
 export type { Defs, Group, Svg } from "./selections.ts";
+export { drawBottomAxis, drawLeftAxis } from "./valueAxis.ts";
+
+// Quantities and text
+
+export { drawText, LINE_HEIGHT, readable, type TextStyle } from "./drawText.ts";
+export { type Quantity, quantityLabel, quantityTicks } from "./quantity.ts";
+export { isolated, safeText } from "./safeText.ts";
 export { spreadLabels } from "./spreadLabels.ts";
 export { svgText } from "./svgText.ts";
-export { type Texture, textureFill } from "./textures.ts";
 export { textWidth } from "./textWidth.ts";
+export { wrapText } from "./wrapText.ts";
+
 // Colours and textures
+
+export { type Texture, textureFill } from "./textures.ts";
 export {
   CHART_CLASS,
   chartStyleSheet,
@@ -32,6 +40,3 @@ export {
   type ThemeName,
   themeColours,
 } from "./theme.ts";
-export { timePlot, timeScale } from "./timeScale.ts";
-export { drawBottomAxis, drawLeftAxis } from "./valueAxis.ts";
-export { wrapText } from "./wrapText.ts";

@@ -1,11 +1,10 @@
 import type { ScaleLinear } from "d3";
+import type { ChartFrame } from "./chartFrame.ts";
 import { drawText } from "./drawText.ts";
 import { type Quantity, quantityLabel, quantityTicks } from "./quantity.ts";
-import type { Group } from "./selections.ts";
 import { textWidth } from "./textWidth.ts";
 import { wrapText } from "./wrapText.ts";
 
-type Colour = (role: "rule" | "grid" | "muted" | "ink") => string;
 type Linear = ScaleLinear<number, number>;
 
 function largestOf(scale: Linear): number {
@@ -27,21 +26,24 @@ function fittedLabel(quantity: Quantity, scale: Linear, room: number): string {
   return name + unit;
 }
 
-/**
- * A value axis along the bottom: grid lines up to `top`, ticks, texts that do not touch, name and unit; returns the lower
- * edge. `labelRoom`: pixels for name and unit about the axis's middle.
- */
+/** Where a bottom axis lies, pixels. */
+export interface BottomAxis {
+  y: number;
+  /** Grid lines reach up to here; default: none. */
+  top?: number;
+  /** For name and unit about the axis's middle; default: its length and a little. */
+  labelRoom?: number;
+}
+
+/** A value axis along the bottom: grid, ticks, texts that do not touch, name and unit; returns the lower edge. */
 export function drawBottomAxis(
-  group: Group,
+  { body, colour }: ChartFrame,
   scale: Linear,
   quantity: Quantity,
-  top: number,
-  y: number,
-  colour: Colour,
-  labelRoom?: number,
+  { y, top = y, labelRoom }: BottomAxis,
 ): number {
   const [left, right] = scale.range() as [number, number];
-  const axis = group.append("g");
+  const axis = body.append("g");
   let occupied = Number.NEGATIVE_INFINITY;
   for (const tick of ticksOf(scale, quantity, 72)) {
     const x = scale(tick.value);
@@ -63,19 +65,15 @@ export function drawBottomAxis(
   return y + 36;
 }
 
-/** A value axis at the left: level grid lines to `right`, texts, name and unit lying above the axis at `labelY`. */
+/** A value axis at the left: level grid lines to `right`, texts, name and unit lying above the axis at `labelY`; pixels. */
 export function drawLeftAxis(
-  group: Group,
+  { body, colour }: ChartFrame,
   scale: Linear,
   quantity: Quantity,
-  left: number,
-  right: number,
-  labelY: number,
-  colour: Colour,
-  spacing = 44,
+  { left, right, labelY }: { left: number; right: number; labelY: number },
 ): void {
-  const axis = group.append("g");
-  for (const tick of ticksOf(scale, quantity, spacing)) {
+  const axis = body.append("g");
+  for (const tick of ticksOf(scale, quantity, 44)) {
     const y = scale(tick.value);
     axis
       .append("path")

@@ -1,6 +1,5 @@
-import type { ChartFrame, Group, TimeScale } from "../frame/index.ts";
-import { stepBandPath } from "./stepBandPath.ts";
-import { stepPath } from "./stepPath.ts";
+import type { DayFrame, Group, TimeScale } from "../frame/index.ts";
+import { stepBandPath, stepPath } from "./stepPaths.ts";
 
 /** A step function as columns: exact change points, or low, high and mean by bin. Seconds after the day's start. */
 export type TraceColumns =
@@ -8,14 +7,9 @@ export type TraceColumns =
   | { kind: "binned"; binSeconds: number; low: readonly number[]; high: readonly number[]; mean: readonly number[] };
 
 /** A trace as a line; where it is binned, over a band from the lowest to the highest value of each bin. */
-export function drawTrace(
-  frame: ChartFrame,
-  group: Group,
-  trace: TraceColumns,
-  endSeconds: number,
-  time: TimeScale,
-  value: TimeScale,
-): void {
+export function drawTrace(frame: DayFrame, group: Group, trace: TraceColumns, value: TimeScale): void {
+  const { time } = frame;
+  const end = time(frame.scene.endSeconds);
   const line = (path: string) =>
     group
       .append("path")
@@ -24,12 +18,12 @@ export function drawTrace(
       .attr("stroke", frame.colour("line"))
       .attr("stroke-width", 1.3);
   if (trace.kind === "exact") {
-    line(stepPath(trace.times.map(time), trace.values.map(value), time(endSeconds)));
+    line(stepPath(trace.times.map(time), trace.values.map(value), end));
     return;
   }
   const starts = trace.mean.map((_, bin) => bin * trace.binSeconds);
-  const edges = [...starts.map(time), time(endSeconds)];
+  const edges = [...starts.map(time), end];
   const band = stepBandPath(edges, trace.high.map(value), trace.low.map(value));
   group.append("path").attr("d", band).attr("fill", frame.colour("range"));
-  line(stepPath(starts.map(time), trace.mean.map(value), time(endSeconds)));
+  line(stepPath(starts.map(time), trace.mean.map(value), end));
 }

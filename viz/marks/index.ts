@@ -1,6 +1,6 @@
-export { drawFootnote } from "./drawFootnote.ts";
-export { drawLevelInterval, drawUprightInterval, type IntervalStyle } from "./drawInterval.ts";
+// Small drawings from columns
+
+export { drawLevelInterval, drawUprightInterval, type Ends, type IntervalStyle } from "./drawInterval.ts";
 export { drawKey } from "./drawKey.ts";
 export { drawTrace, type TraceColumns } from "./drawTrace.ts";
-export { stepBandPath } from "./stepBandPath.ts";
-export { stepPath } from "./stepPath.ts";
+export { stepBandPath, stepPath } from "./stepPaths.ts";

@@ -1,9 +1,9 @@
 import { render } from "preact";
 import { z } from "zod";
 import { App } from "./app/App.tsx";
-import { Desk } from "./app/desk.ts";
 import { startKeys } from "./app/keys.ts";
-import { openFromAddress } from "./app/start.ts";
+import { openFromAddress } from "./app/openFromAddress.ts";
+import { QuestionRunner } from "./app/questionRunner.ts";
 import { startTheme } from "./app/theme.ts";
 import "./page.css";
 import PageWorker from "./worker/pageWorker.ts?worker&inline";
@@ -14,11 +14,11 @@ z.config({ jitless: true });
 
 const CORES = navigator.hardwareConcurrency ?? 2;
 /** On two cores both simulate days; of more, one is left to the page and its pictures. */
-const HANDS = Math.min(8, Math.max(2, CORES - 1));
-const hands = (count: number) => new WorkerPool(Array.from({ length: count }, () => new PageWorker()));
+const WORKERS = Math.min(8, Math.max(2, CORES - 1));
+const workers = (count: number) => new WorkerPool(Array.from({ length: count }, () => new PageWorker()));
 
 startTheme(document.documentElement);
-new Desk({ days: hands(HANDS), pictures: hands(1), isRoomForBoth: HANDS < CORES }).start();
+new QuestionRunner({ days: workers(WORKERS), pictures: workers(1), isRoomForBoth: WORKERS < CORES }).start();
 startKeys(document);
 void openFromAddress();
 addEventListener("hashchange", () => void openFromAddress());

@@ -17,7 +17,7 @@ import {
   textWidth,
   wrapText,
 } from "../frame/index.ts";
-import { drawFootnote, drawKey } from "../marks/index.ts";
+import { drawKey } from "../marks/index.ts";
 import {
   CAUSE_KINDS,
   causeWords,
@@ -27,8 +27,8 @@ import {
   quoted,
   shareEstimate,
   spanEstimate,
-  timesEstimate,
 } from "../words/index.ts";
+import { type ChartTable, secondsColumn, textColumn } from "./chartTable.ts";
 import { drawFigures, figureGutter } from "./response.ts";
 
 /** What one cause at one stage added to the day. */
@@ -70,15 +70,14 @@ export function bindingView(results: StudyResults, variant: VariantResults, why:
   const told = why.parts.slice(0, MOST_ROWS);
   const rest = why.total.mean - told.reduce((sum, { seconds }) => sum + seconds.mean, 0);
   return {
-    title: "What the line waited for, up to the end of work",
-    caption: "The longer the bar, the longer the line waited for it; its texture says why",
-    subtitle: `${whyScope(results, variant)}. Together they are the ${spanEstimate(why.total)} from the day's start to the end of work`,
+    title: "What the line waited for until the end of work",
+    caption: "The longer the bar, the longer the line waited for it. The texture says why",
+    subtitle: `${whyScope(results, variant)}. All together: ${spanEstimate(why.total)}, from the day's start to the end of work`,
     description: describe(why),
     kinds: CAUSE_KINDS,
     rows: told.map((part) => {
       const { where, what, kind } = causeWords(part);
       const { mean, low, high } = part.seconds;
-      const share = timesEstimate(part.seconds, 1 / why.total.mean);
       return {
         stage: where,
         cause: what,
@@ -86,14 +85,19 @@ export function bindingView(results: StudyResults, variant: VariantResults, why:
         seconds: mean,
         low,
         high,
-        text: `${spanEstimate(part.seconds)}\n${shareEstimate({ ...share, low: null, high: null })} of it`,
+        text: `${spanEstimate(part.seconds)}\n${shareWords(mean / why.total.mean)} of the time`,
       };
     }),
     footnote:
       rest > 0.0005 * why.total.mean
-        ? `All else together: ${spanEstimate({ ...why.total, mean: rest, low: null, high: null })}, ${formatDecimals((100 * rest) / why.total.mean, 1)} %.`
+        ? `All else together: ${spanEstimate({ ...why.total, mean: rest, low: null, high: null })}, ${shareWords(rest / why.total.mean)} of the time.`
         : "",
   };
+}
+
+/** Whole per cent: a share of a mean that is known to a minute or so is known no better. */
+function shareWords(share: number): string {
+  return share < 0.01 ? "under 1 %" : `${formatDecimals(100 * share, 0)} %`;
 }
 
 /** "“base”, mean over 25 days with its 95 % interval" or "one day, no interval". */
@@ -108,7 +112,7 @@ function describe({ stages, parts }: Why): string {
   const first = parts[0];
   if (first === undefined) return "Nothing held the day up.";
   const { where, what } = causeWords(first);
-  return `Most of the time to the end of work the line waited for ${where}, ${what}: ${spanEstimate(first.seconds)}. By stage, all causes together: ${shares.join(", ")}.`;
+  return `The line waited longest for ${where}, ${what}: ${spanEstimate(first.seconds)}. By stage, all causes together: ${shares.join(", ")}.`;
 }
 
 /** What the day's length is made of: one bar for each stage and cause, the cause told by texture and by name. */
@@ -127,13 +131,13 @@ export function bindingChart(columns: BindingColumns, context: ChartContext): SV
     .domain([0, most * 1.02 || 1])
     .range([frame.left + gutter, frame.right - figures]);
   const quantity = { kind: "duration", label: "time waited for it" } as const;
-  const end = drawBottomAxis(frame.body, value, quantity, top, bottom, frame.colour);
+  const end = drawBottomAxis(frame, value, quantity, { top, y: bottom });
   columns.rows.forEach((row, index) => {
     drawCause(frame, row, gutter - 10, top + index * ROW);
     drawBar(frame, row, fills.get(row.kind)!, value, top + index * ROW);
     drawFigures(frame, row.text, top + (index + 0.5) * ROW, figures - 12);
   });
-  return frame.finish(drawFootnote(frame, columns.footnote, end));
+  return frame.finish(end, columns.footnote);
 }
 
 /** Six fills and seven textures: no two of the first 42 kinds look the same. */
@@ -176,4 +180,17 @@ function drawBar(frame: ChartFrame, row: BindingRow, fill: string, value: (v: nu
     const whisker = group.append("path").attr("d", `M${from},${y - 4}v8M${from},${y}H${to}M${to},${y - 4}v8`);
     whisker.attr("fill", "none").attr("stroke", frame.colour("ink")).attr("stroke-width", 1.4);
   }
+}
+
+export function bindingTable(columns: BindingColumns): ChartTable {
+  return {
+    columns: [
+      textColumn("stage"),
+      textColumn("cause"),
+      secondsColumn("time"),
+      secondsColumn("low"),
+      secondsColumn("high"),
+    ],
+    rows: columns.rows.map((row) => [row.stage, row.cause, row.seconds, row.low, row.high]),
+  };
 }

@@ -2,27 +2,24 @@ import { formatDecimals } from "../../sim/text/units/index.ts";
 import type { StudyResults, VariantResults } from "../contract.ts";
 import {
   type ChartContext,
-  type ChartFrame,
   type ChartWords,
-  chartFrame,
-  drawClockAxis,
-  drawClockGrid,
-  drawPauses,
+  type DayFrame,
+  type DayScene,
+  dayFrame,
+  drawDayPlot,
   drawText,
   emptyChart,
+  finishDay,
   isolated,
-  type PauseBand,
   readable,
-  type TimeScale,
   textureFill,
-  timePlot,
-  timeScale,
   wrapText,
 } from "../frame/index.ts";
-import { drawFootnote, drawKey } from "../marks/index.ts";
+import { drawKey } from "../marks/index.ts";
 import { isSingleDay, observationNoun, observationsOf, shareEstimate } from "../words/index.ts";
+import { type ChartTable, secondsColumn, textColumn } from "./chartTable.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
-import { spansOfStages } from "./spansOfStages.ts";
+import { scene, type TimeReadings } from "./timeReadings.ts";
 
 /** A time in which a stage held the line back: by itself, or while the bottleneck went over to or from another one. */
 export interface BottleneckSpan {
@@ -32,10 +29,7 @@ export interface BottleneckSpan {
   kind: "sole" | "shifting";
 }
 
-export interface BottleneckColumns extends ChartWords {
-  startClockSeconds: number;
-  endSeconds: number;
-  pauses: readonly PauseBand[];
+export interface BottleneckColumns extends ChartWords, DayScene {
   /** In line order, with the share of the day in words, one or two lines. */
   stages: readonly { name: string; note: string }[];
   spans: readonly BottleneckSpan[];
@@ -49,6 +43,9 @@ const GAP = 6;
 const GUTTER = 150;
 
 const NOTE = 150;
+
+const METHOD =
+  "Method: the longest active period (Roser, Nakano and Tanaka 2002). At any time the bottleneck is the stage that has worked, or been under repair, longest without waiting.";
 
 /** A stage that was the bottleneck for less of the day than this is named below the picture only. */
 const LEAST_SHARE = 0.005;
@@ -65,13 +62,12 @@ export function bottleneckView(results: StudyResults, variant: VariantResults): 
   return {
     ...dayScene(results, variant),
     title: "Where the bottleneck was",
-    caption:
-      "Solid: this stage alone held the line back; hatched: the bottleneck was going over from one stage to another",
-    subtitle: `Longest active period (Roser, Nakano and Tanaka 2002) up to the end of work, shares of that time, ${dayWords(results, variant)}`,
+    caption: "Solid: this stage alone held the line back. Hatched: the bottleneck was moving to or from it",
+    subtitle: `Shares of the time up to the end of work, ${dayWords(results, variant)}`,
     description: describe(results, variant, drawn),
     stages: drawn.map(({ stage, sole, shifting }) => ({
       name: isolated(stage),
-      note: `${percent(sole)} alone\n${percent(shifting)} shifting`,
+      note: `${percent(sole)} alone\n${percent(shifting)} moving`,
     })),
     spans: spans.flatMap(({ fromSeconds, toSeconds, stages }) =>
       stages
@@ -83,10 +79,14 @@ export function bottleneckView(results: StudyResults, variant: VariantResults): 
           kind: stages.length === 1 ? ("sole" as const) : ("shifting" as const),
         })),
     ),
-    footnote:
-      brief.length === 0
-        ? ""
-        : `For less than ${LEAST_SHARE * 100} % of the time: ${brief.map(({ stage }) => isolated(stage)).join(", ")}.`,
+    footnote: [
+      ...(brief.length === 0
+        ? []
+        : [
+            `Bottleneck for less than ${LEAST_SHARE * 100} % of the time: ${brief.map(({ stage }) => isolated(stage)).join(", ")}.`,
+          ]),
+      METHOD,
+    ].join(" "),
   };
 }
 
@@ -102,7 +102,7 @@ function describe(
   const most = [...shares].sort((a, b) => b.sole - a.sole)[0];
   if (most === undefined) return "No stage was the bottleneck for long.";
   const all = shares.map(({ stage, sole, shifting }) => {
-    return `${isolated(stage)} ${percent(sole)} alone and ${percent(shifting)} shifting`;
+    return `${isolated(stage)} ${percent(sole)} alone and ${percent(shifting)} while it was moving`;
   });
   return `On this day ${isolated(most.stage)} was the bottleneck longest. ${all.join("; ")}.${overDays(results, variant)}`;
 }
@@ -113,47 +113,42 @@ function overDays(results: StudyResults, variant: VariantResults): string {
   const [most] = [...variant.why.bottleneck].sort((a, b) => b.sole.mean - a.sole.mean);
   if (most === undefined) return "";
   const over = `${observationsOf(results, variant)} ${observationNoun(results)}`;
-  return ` Over all ${over} ${isolated(most.stage)} comes first: alone ${shareEstimate(most.sole)}, shifting ${shareEstimate(most.shifting)}.`;
+  return ` Over all ${over} ${isolated(most.stage)} comes first: alone ${shareEstimate(most.sole)}, while it was moving ${shareEstimate(most.shifting)}.`;
 }
 
 /** Which stage held the line back when: stages in line order down the side, the clock across. */
 export function bottleneckChart(columns: BottleneckColumns, context: ChartContext): SVGSVGElement {
   if (columns.spans.length === 0)
     return emptyChart(columns, columns.footnote || "No stage worked without a pause for long enough.", context);
-  const frame = chartFrame(columns, context);
+  const frame = dayFrame(columns, context, { left: GUTTER, right: NOTE });
   const ink = frame.colour("line");
   const fills = {
     sole: ink,
     shifting: textureFill(frame.defs, frame.id("shifting"), "rising", frame.colour("range"), ink),
   };
   const key = [
-    { name: "the bottleneck by itself", fill: fills.sole },
-    { name: "shifting to or from another stage", fill: fills.shifting },
+    { name: "the bottleneck alone", fill: fills.sole },
+    { name: "the bottleneck, moving to or from another stage (shifting)", fill: fills.shifting },
   ];
-  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - NOTE);
   const top = drawKey(frame, key, frame.top + 4) + 26;
   const bottom = top + columns.stages.length * (ROW + GAP) - GAP;
-  timePlot(frame, top, bottom);
-  drawPauses(frame.body, columns.pauses, time, top - 4, bottom + 4, frame.colour("pause"), frame.colour("muted"));
-  drawClockGrid(frame.body, time, columns.startClockSeconds, top, bottom, frame.colour);
+  drawDayPlot(frame, top, bottom, { above: 4, below: 4 });
   const spansOf = spansOfStages(columns);
   columns.stages.forEach((stage, index) => {
-    drawStage(frame, stage, spansOf(stage.name), fills, time, top + index * (ROW + GAP));
+    drawStage(frame, stage, spansOf(stage.name), fills, top + index * (ROW + GAP));
   });
-  const end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 6, frame.colour);
-  return frame.finish(drawFootnote(frame, columns.footnote, end));
+  return finishDay(frame, bottom + 6, columns.footnote);
 }
 
 function drawStage(
-  frame: ChartFrame,
+  frame: DayFrame,
   stage: BottleneckColumns["stages"][number],
   spans: readonly BottleneckSpan[],
   fills: Record<BottleneckSpan["kind"], string>,
-  time: TimeScale,
   top: number,
 ): void {
   const group = readable(frame.body, `${stage.name}: ${stage.note}`);
-  const [left, right] = time.range() as [number, number];
+  const { left, right } = frame.plot;
   wrapText(stage.name, GUTTER - 10, 11, 1, true).forEach((line) => {
     drawText(group, frame.left, top + ROW / 2 + 4, line, { bold: true });
   });
@@ -165,8 +160,8 @@ function drawStage(
     if (pieces.length === 0) continue;
     const [from, to] = kind === "sole" ? [top + 2, top + ROW] : [top + 8, top + ROW];
     const path = pieces.map((span) => {
-      const x = time(span.from);
-      return `M${x.toFixed(1)},${from}h${Math.max(0.4, time(span.to) - x).toFixed(1)}V${to}H${x.toFixed(1)}Z`;
+      const x = frame.time(span.from);
+      return `M${x.toFixed(1)},${from}h${Math.max(0.4, frame.time(span.to) - x).toFixed(1)}V${to}H${x.toFixed(1)}Z`;
     });
     group.append("path").attr("d", path.join("")).attr("fill", fills[kind]);
   }
@@ -174,4 +169,44 @@ function drawStage(
   lines.forEach((line, i) => {
     drawText(group, right + 10, top + ROW / 2 + 4 + (i - (lines.length - 1) / 2) * 13, line);
   });
+}
+
+export function bottleneckReadings(columns: BottleneckColumns): TimeReadings {
+  const spansOf = spansOfStages(columns);
+  const spans = columns.stages.map(({ name }) => ({
+    name,
+    spans: spansOf(name).map(({ from, to, kind }) => ({
+      from,
+      to,
+      text: kind === "sole" ? "the bottleneck alone" : "moving to or from another stage",
+    })),
+  }));
+  return { ...scene(columns), series: [], spans };
+}
+
+/** Time as the bottleneck by stage; the strip itself is in the run's traces. */
+export function bottleneckTable(columns: BottleneckColumns): ChartTable {
+  const spansOf = spansOfStages(columns);
+  const total = (name: string, wanted: "sole" | "shifting") =>
+    spansOf(name)
+      .filter(({ kind }) => kind === wanted)
+      .reduce((sum, { from, to }) => sum + to - from, 0);
+  return {
+    columns: [textColumn("stage"), secondsColumn("alone"), secondsColumn("moving to or from another stage")],
+    rows: columns.stages.map(({ name }) => [name, total(name, "sole"), total(name, "shifting")]),
+  };
+}
+
+/**
+ * The spans of a stage by its name, in their order; none for a name that has none. All are looked at once: a line of
+ * 200 stages can have a million.
+ */
+function spansOfStages({ spans }: BottleneckColumns): (stage: string) => BottleneckSpan[] {
+  const byStage = new Map<string, BottleneckSpan[]>();
+  for (const span of spans) {
+    const found = byStage.get(span.stage);
+    if (found === undefined) byStage.set(span.stage, [span]);
+    else found.push(span);
+  }
+  return (stage) => byStage.get(stage) ?? [];
 }

@@ -28,3 +28,27 @@ export function quantityUnit(quantity: Quantity): string {
       return quantity.unit;
   }
 }
+
+export function textColumn(name: string) {
+  return { name, unit: "" };
+}
+
+export function secondsColumn(name: string) {
+  return { name, unit: "s" };
+}
+
+/** Mean and ends of an interval in the unit of an axis. */
+export function endColumns(quantity: Quantity, before = "") {
+  return ["mean", "low", "high"].map((name) => ({ name: before + name, unit: quantityUnit(quantity) }));
+}
+
+export function endCells(quantity: Quantity, { mean, low, high }: PartialEnds): Cell[] {
+  return [mean, low, high].map((value) => quantityCell(quantity, value));
+}
+
+/** A mean with its interval, each null where there is none. */
+export interface PartialEnds {
+  mean: number | null;
+  low: number | null;
+  high: number | null;
+}

@@ -1,28 +1,26 @@
 import { scaleLinear } from "d3";
+import { does } from "../../sim/text/kinds/index.ts";
 import { formatDecimals } from "../../sim/text/units/index.ts";
 import type { StageRecord, StepTrace, StudyResults, VariantResults } from "../contract.ts";
 import {
   type ChartContext,
-  type ChartFrame,
   type ChartWords,
-  chartFrame,
   clockAt,
-  drawClockAxis,
-  drawClockGrid,
+  type DayFrame,
+  type DayScene,
+  dayFrame,
+  drawDayPlot,
   drawLeftAxis,
-  drawPauses,
   drawText,
   emptyChart,
+  finishDay,
   isolated,
-  type PauseBand,
-  type TimeScale,
-  timePlot,
-  timeScale,
   wrapText,
 } from "../frame/index.ts";
-import { drawFootnote, drawTrace, type TraceColumns } from "../marks/index.ts";
+import { drawTrace, type TraceColumns } from "../marks/index.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
 import { traceColumns } from "./queue.ts";
+import { plain, scene, type TimeReadings } from "./timeReadings.ts";
 
 /** What a chiller holds, or the heat it has to carry off, over the day. */
 export interface ChillerPanel {
@@ -35,10 +33,7 @@ export interface ChillerPanel {
   capacityText: string;
 }
 
-export interface ChillerColumns extends ChartWords {
-  startClockSeconds: number;
-  endSeconds: number;
-  pauses: readonly PauseBand[];
+export interface ChillerColumns extends ChartWords, DayScene {
   panels: readonly ChillerPanel[];
   footnote: string;
 }
@@ -56,7 +51,7 @@ const LEAST_CHILLING_SECONDS = 1800;
 export function chillersOf({ day }: VariantResults): StageRecord[] {
   return day.stages.filter(
     (stage) =>
-      stage.kind === "dwell" &&
+      does(stage, "hold heads") &&
       stage.processed > 0 &&
       (stage.heatJoules > 0 || (stage.stateSeconds[0] ?? 0) / stage.processed >= LEAST_CHILLING_SECONDS),
   );
@@ -73,9 +68,9 @@ export function chillerView(results: StudyResults, variant: VariantResults, stag
   const heat = watts > 0 ? `; heat out of the carcasses at most ${formatDecimals(most, most < 100 ? 1 : 0)} kW` : "";
   return {
     ...dayScene(results, variant),
-    title: `${name}: how full, and how much heat`,
-    caption: "Where the fill lies on the dashed line no carcass can come in and the line stands",
-    subtitle: `Heads present${watts > 0 ? " and heat out of the carcasses" : ""}, ${dayWords(results, variant)}`,
+    title: `${name}: how full it was${watts > 0 ? ", and how much heat came out" : ""}`,
+    caption: captionOf(stage),
+    subtitle: `Heads in it${watts > 0 ? " and heat out of the carcasses" : ""}, ${dayWords(results, variant)}`,
     description: `${name} held at most ${formatDecimals(stage.queue.max, 0)} heads (${placesWords(stage)})${peakWords(trace, day.startClockSeconds)}${heat}.`,
     panels:
       columns === null
@@ -85,19 +80,29 @@ export function chillerView(results: StudyResults, variant: VariantResults, stag
       columns === null
         ? "This day was run without traces, so the fill cannot be drawn."
         : watts > 0
-          ? "Heat: what a carcass gives off on the way to its mean temperature at the end, spread evenly over its stay. It gives off more at first, so just after a fast start the true load is higher. Fans, walls, doors and people are not in it."
+          ? "Heat: what a carcass gives off until it is cooled, spread evenly over its stay. A warm carcass gives off more, so after a fast start the true load is higher. Fans, walls, doors and people come on top."
           : "",
   };
 }
 
+/** A limit far above all that happened would flatten the curve. */
+function isLimitDrawn({ places, queue }: StageRecord): boolean {
+  return Number.isFinite(places) && places <= 4 * queue.max;
+}
+
+function captionOf(stage: StageRecord): string {
+  return isLimitDrawn(stage)
+    ? "Dashed: its places. Where the curve meets it, no carcass can come in and the line stands"
+    : "The highest point: so many carcasses were in it at once";
+}
+
 function fillPanel(name: string, stage: StageRecord, trace: TraceColumns): ChillerPanel {
-  const limited = Number.isFinite(stage.places);
   return {
     label: `in ${name}`,
     unit: "heads",
     trace,
     largest: stage.queue.max,
-    capacity: limited && stage.places <= 4 * stage.queue.max ? stage.places : null,
+    capacity: isLimitDrawn(stage) ? stage.places : null,
     capacityText: placesWords(stage),
   };
 }
@@ -141,35 +146,25 @@ function peakWords(trace: StepTrace | undefined, start: number): string {
 /** The fill of a chiller against its places, and below it the heat that comes out of the carcasses. */
 export function chillerChart(columns: ChillerColumns, context: ChartContext): SVGSVGElement {
   if (columns.panels.length === 0) return emptyChart(columns, columns.footnote, context);
-  const frame = chartFrame(columns, context);
-  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - RIGHT_GUTTER);
+  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER });
   let top = frame.top;
   for (const panel of columns.panels) {
-    drawChillerPanel(frame, panel, columns, time, top + 36);
+    drawChillerPanel(frame, panel, top + 36);
     top += PANEL + 48;
   }
-  timePlot(frame, frame.top + 36, top - 12);
-  const end = drawClockAxis(frame.body, time, columns.startClockSeconds, top - 10, frame.colour);
-  return frame.finish(drawFootnote(frame, columns.footnote, end));
+  return finishDay(frame, top - 10, columns.footnote);
 }
 
-function drawChillerPanel(
-  frame: ChartFrame,
-  panel: ChillerPanel,
-  columns: ChillerColumns,
-  time: TimeScale,
-  top: number,
-): void {
+function drawChillerPanel(frame: DayFrame, panel: ChillerPanel, top: number): void {
   const floor = top + PANEL;
-  const [left, right] = time.range() as [number, number];
+  const { left, right } = frame.plot;
   const value = scaleLinear()
     .domain([0, Math.max(panel.largest, panel.capacity ?? 0) * 1.04 || 1])
     .range([floor, top]);
-  drawPauses(frame.body, columns.pauses, time, top, floor, frame.colour("pause"), frame.colour("muted"));
-  drawClockGrid(frame.body, time, columns.startClockSeconds, top, floor, frame.colour);
+  drawDayPlot(frame, top, floor);
   const quantity = { kind: "number", label: panel.label, unit: panel.unit } as const;
-  drawLeftAxis(frame.body, value, quantity, left, right, top - 22, frame.colour);
-  drawTrace(frame, frame.body, panel.trace, columns.endSeconds, time, value);
+  drawLeftAxis(frame, value, quantity, { left, right, labelY: top - 22 });
+  drawTrace(frame, frame.body, panel.trace, value);
   frame.body.append("path").attr("d", `M${left},${floor}H${right}`).attr("stroke", frame.colour("rule"));
   if (panel.capacity !== null) {
     const line = frame.body.append("path").attr("d", `M${left},${value(panel.capacity).toFixed(1)}H${right}`);
@@ -180,4 +175,8 @@ function drawChillerPanel(
   wrapText(panel.capacityText, RIGHT_GUTTER - 10, 11, 3).forEach((text, i) => {
     drawText(frame.body, right + 8, labelY + i * 14, text, { fill });
   });
+}
+
+export function chillerReadings(columns: ChillerColumns): TimeReadings {
+  return { ...scene(columns), series: columns.panels.map(({ label, unit, trace }) => plain(label, unit, trace)) };
 }

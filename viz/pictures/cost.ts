@@ -1,6 +1,6 @@
 import { line, type ScaleLinear, scaleLinear } from "d3";
 import { formatConfidence } from "../../sim/text/units/index.ts";
-import type { Estimate, ResponseInfo, StudyResults } from "../contract.ts";
+import type { Estimate, Improvement, ResponseInfo, StudyResults } from "../contract.ts";
 import {
   type ChartContext,
   type ChartFrame,
@@ -16,21 +16,24 @@ import {
   spreadLabels,
   wrapText,
 } from "../frame/index.ts";
-import { drawLevelInterval, drawUprightInterval } from "../marks/index.ts";
-import { estimateWords, observationNoun, observationsWords, quoted, studyFormat } from "../words/index.ts";
+import { drawLevelInterval, drawUprightInterval, type Ends } from "../marks/index.ts";
+import {
+  estimateWords,
+  goalFormat,
+  observationNoun,
+  observationsWords,
+  quoted,
+  studyFormat,
+  usesWords,
+} from "../words/index.ts";
+import { type ChartTable, endCells, endColumns, textColumn } from "./chartTable.ts";
 import { paddedDomain } from "./response.ts";
-
-export interface CostEnds {
-  mean: number;
-  low: number | null;
-  high: number | null;
-}
 
 /** One option: what it gives along x, what it costs along y. */
 export interface CostPoint {
   name: string;
-  gain: CostEnds;
-  cost: CostEnds;
+  gain: Ends;
+  cost: Ends;
   /** No other option gives at least as much for no more cost (means compared). */
   undominated: boolean;
   base: boolean;
@@ -70,10 +73,10 @@ export function costView(results: StudyResults): CostColumns | null {
   if (points.length < 2) return null;
   const front = points.filter(({ undominated }) => undominated);
   return {
-    title: `${isolated(cost.label)}, against throughput`,
-    caption: "Down and to the right is better; an open dot pays more for less than some filled one",
-    subtitle: `Means over ${observationsWords(results)} with their ${formatConfidence(results.study.confidence)} intervals. Filled: no other variant gives as much for as little (means compared; where bars overlap, chance may decide)`,
-    description: `${front.length} of ${points.length} variants are undominated: ${front.map(({ name, text }) => `${quoted(name)} ${text}`).join("; ")}.`,
+    title: `${isolated(cost.label)} and throughput`,
+    caption: "Bottom right is best. Open dots: another variant gives more for less",
+    subtitle: `Mean over ${observationsWords(results)} with its ${formatConfidence(results.study.confidence)} interval. Filled: no other variant gives as much for so little. Where bars overlap, chance may decide`,
+    description: `No other variant gives as much for so little as these ${front.length} of ${points.length}: ${front.map(({ name, text }) => `${quoted(name)} ${text}`).join("; ")}.`,
     gain: studyFormat(results, gain).quantity,
     cost: studyFormat(results, cost).quantity,
     points,
@@ -105,7 +108,7 @@ function dominates(a: Means, b: Means): boolean {
   return more >= 0 && cheaper >= 0 && more + cheaper > 0;
 }
 
-function endsOf({ mean, low, high }: Estimate): CostEnds {
+function endsOf({ mean, low, high }: Estimate): Ends {
   return { mean, low, high };
 }
 
@@ -122,10 +125,10 @@ export function costChart(columns: CostColumns, context: ChartContext): SVGSVGEl
   const y = scaleLinear()
     .domain(paddedDomain(columns.points.map(({ cost }) => cost)))
     .range([floor, top]);
-  drawLeftAxis(frame.body, y, columns.cost, left, right, top - 10, frame.colour);
-  const bottom = drawBottomAxis(frame.body, x, columns.gain, top, floor, frame.colour);
+  drawLeftAxis(frame, y, columns.cost, { left, right, labelY: top - 10 });
+  const bottom = drawBottomAxis(frame, x, columns.gain, { top, y: floor });
   drawFront(frame, columns.points, x, y);
-  drawLabels(frame, columns.points, x, y, top, floor);
+  drawLabels(frame, columns.points, x, y);
   for (const point of columns.points) drawPoint(frame, point, x, y);
   return frame.finish(bottom);
 }
@@ -147,30 +150,23 @@ function drawFront(frame: ChartFrame, points: readonly CostPoint[], x: Scale, y:
 
 function drawPoint(frame: ChartFrame, { name, gain, cost, undominated, text }: CostPoint, x: Scale, y: Scale): void {
   const group = readable(frame.body, `${name}: ${text}`);
-  const at = (scale: Scale, end: number | null) => (end === null ? null : scale(end));
   const style = {
     stroke: frame.colour(undominated ? "line" : "muted"),
     paper: frame.colour("paper"),
     filled: undominated,
   };
-  drawLevelInterval(group, x(gain.mean), at(x, gain.low), at(x, gain.high), y(cost.mean), style);
-  drawUprightInterval(group, x(gain.mean), y(cost.mean), at(y, cost.low), at(y, cost.high), style);
+  drawLevelInterval(group, x, gain, y(cost.mean), style);
+  drawUprightInterval(group, x(gain.mean), y, cost, style);
 }
 
 /** The undominated options and the base by name beside the plot, each with a thin line from its dot. */
-function drawLabels(
-  frame: ChartFrame,
-  points: readonly CostPoint[],
-  x: Scale,
-  y: Scale,
-  top: number,
-  floor: number,
-): void {
+function drawLabels(frame: ChartFrame, points: readonly CostPoint[], x: Scale, y: Scale): void {
+  const [floor, top] = y.range() as [number, number];
   const told = [...points]
     .sort((a, b) => Number(b.undominated || b.base) - Number(a.undominated || a.base))
     .slice(0, MOST_LABELS);
   const wishes = told.map(({ cost }) => y(cost.mean));
-  const lines = told.map(({ name, base }) => wrapText(base ? `${name} (base)` : name, LABEL_GUTTER - 24, 11, 2));
+  const lines = told.map(({ name, base }) => wrapText(base ? `${name} (today)` : name, LABEL_GUTTER - 24, 11, 2));
   const gap = lines.some((each) => each.length > 1) && told.length < 9 ? 30 : 18;
   const places = spreadLabels(wishes, gap, top + 4, floor - 8);
   const at = frame.right - LABEL_GUTTER + 20;
@@ -188,4 +184,52 @@ function drawLabels(
       drawText(frame.body, at, place + 4 + row * 13, text, { bold: point.undominated, fill });
     });
   });
+}
+
+/** What is had along x, what it takes of the total along y; null without a curve. */
+export function tradeOffView(found: Improvement): CostColumns | null {
+  const { curve, allocated, confidence } = found;
+  const known = curve.filter((point) => point.goal !== null && point.uses !== null);
+  if (known.length < 2) return null;
+  const format = goalFormat(found);
+  const label = { places: "Places", people: "People", budget: "Money spent" }[allocated.kind];
+  const points = known.map((point) => {
+    const { mean, low, high, halfWidth } = point.goal!;
+    const name = isolated(point.isBase ? "as it is" : usesWords(point, found));
+    return {
+      ...{ name: point.keepsLimits ? name : `${name} (beyond a limit)`, gain: { mean, low, high } },
+      ...{ cost: { mean: point.uses!, low: null, high: null }, undominated: point.undominated, base: point.isBase },
+      text: `${isolated(point.name)}, ${usesWords(point, found)}: ${format.value(mean, halfWidth)}`,
+    };
+  });
+  return {
+    title: `${label} and ${lowerFirst(isolated(found.goal.label))}`,
+    caption: `Bottom ${format.quantity.kind === "duration" ? "left" : "right"} is best. Open dots: another choice gives more for less`,
+    subtitle: `The best arrangement found for each total, mean over ${known[0]!.goal!.n} simulated days with its ${formatConfidence(confidence)} interval. Filled: no other gives as much for so little. Where bars overlap, chance may decide`,
+    description: `${points.map(({ text }) => text).join("; ")}.`,
+    gain: format.quantity,
+    cost: { kind: "number", label, unit: allocated.kind === "budget" ? isolated(allocated.unit) : "" },
+    points,
+  };
+}
+
+function lowerFirst(words: string): string {
+  return words.charAt(0).toLowerCase() + words.slice(1);
+}
+
+export function costTable({ gain, cost, points }: CostColumns): ChartTable {
+  return {
+    columns: [
+      textColumn("variant"),
+      ...endColumns(gain, `${gain.label}: `),
+      ...endColumns(cost, `${cost.label}: `),
+      textColumn("undominated"),
+    ],
+    rows: points.map((point) => [
+      point.name,
+      ...endCells(gain, point.gain),
+      ...endCells(cost, point.cost),
+      point.undominated ? "yes" : "no",
+    ]),
+  };
 }

@@ -3,27 +3,24 @@ import { formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { CrewTrace, StudyResults, VariantResults } from "../contract.ts";
 import {
   type ChartContext,
-  type ChartFrame,
   type ChartWords,
-  chartFrame,
-  drawClockAxis,
-  drawClockGrid,
-  drawPauses,
+  type DayFrame,
+  type DayScene,
+  dayFrame,
+  drawDayPlot,
   drawText,
   emptyChart,
+  finishDay,
   isolated,
   LINE_HEIGHT,
-  type PauseBand,
-  type TimeScale,
   textureFill,
-  timePlot,
-  timeScale,
   wrapText,
 } from "../frame/index.ts";
-import { drawFootnote, stepBandPath, stepPath } from "../marks/index.ts";
+import { stepBandPath, stepPath } from "../marks/index.ts";
 import { WORK_IN_HAND_WORDS } from "../words/index.ts";
 import { binnedTrace, drawingBinSeconds } from "./binnedTrace.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
+import { meansOnly, scene, type TimeReadings, type TimeSeries } from "./timeReadings.ts";
 
 /** People of one crew by time bin. */
 export interface CrewPanel {
@@ -36,11 +33,8 @@ export interface CrewPanel {
   present: readonly number[];
 }
 
-export interface CrewColumns extends ChartWords {
-  startClockSeconds: number;
-  endSeconds: number;
+export interface CrewColumns extends ChartWords, DayScene {
   binSeconds: number;
-  pauses: readonly PauseBand[];
   panels: readonly CrewPanel[];
   footnote: string;
 }
@@ -92,31 +86,20 @@ function describe(shares: readonly { name: string; share: number }[]): string {
 /** People on duty and, filled, those with work in hand, one panel a crew over the clock. */
 export function crewChart(columns: CrewColumns, context: ChartContext): SVGSVGElement {
   if (columns.panels.length === 0) return emptyChart(columns, columns.footnote || "The plan has no crew.", context);
-  const frame = chartFrame(columns, context);
-  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - 16);
+  const frame = dayFrame(columns, context, { left: GUTTER, right: 16 });
   const top = frame.top + 14;
   const bottom = top + columns.panels.length * (PANEL + GAP) - GAP;
   const fill = textureFill(frame.defs, frame.id("busy"), "rising", frame.colour("range"), frame.colour("line"));
-  timePlot(frame, top, bottom);
-  drawPauses(frame.body, columns.pauses, time, top, bottom, frame.colour("pause"), frame.colour("muted"));
-  drawClockGrid(frame.body, time, columns.startClockSeconds, top, bottom, frame.colour);
+  drawDayPlot(frame, top, bottom);
   columns.panels.forEach((panel, index) => {
-    drawCrew(frame, panel, columns, fill, time, top + index * (PANEL + GAP));
+    drawCrew(frame, panel, columns.binSeconds, fill, top + index * (PANEL + GAP));
   });
-  const end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 6, frame.colour);
-  return frame.finish(drawFootnote(frame, columns.footnote, end));
+  return finishDay(frame, bottom + 6, columns.footnote);
 }
 
-function drawCrew(
-  frame: ChartFrame,
-  panel: CrewPanel,
-  columns: CrewColumns,
-  fill: string,
-  time: TimeScale,
-  top: number,
-): void {
+function drawCrew(frame: DayFrame, panel: CrewPanel, binSeconds: number, fill: string, top: number): void {
   const floor = top + PANEL;
-  const [left, right] = time.range() as [number, number];
+  const { left, right } = frame.plot;
   const people = scaleLinear()
     .domain([0, Math.max(1, panel.largest)])
     .range([floor, top + 3]);
@@ -128,17 +111,23 @@ function drawCrew(
   drawText(frame.body, frame.left, top + 10 + lines.length * LINE_HEIGHT, panel.note, muted);
   drawText(frame.body, left - 5, top + 8, formatDecimals(people.domain()[1]!, 0), { ...muted, anchor: "end" });
   drawText(frame.body, left - 5, floor + 3, "0", { ...muted, anchor: "end" });
-  const starts = panel.busy.map((_, bin) => bin * columns.binSeconds);
-  const edges = [...starts, columns.endSeconds].map(time);
+  const starts = panel.busy.map((_, bin) => frame.time(bin * binSeconds));
+  const edges = [...starts, right];
   const band = stepBandPath(
     edges,
     panel.busy.map(people),
     panel.busy.map(() => floor),
   );
   frame.body.append("path").attr("d", band).attr("fill", fill);
-  const present = frame.body
-    .append("path")
-    .attr("d", stepPath(starts.map(time), panel.present.map(people), time(columns.endSeconds)));
+  const present = frame.body.append("path").attr("d", stepPath(starts, panel.present.map(people), right));
   present.attr("fill", "none").attr("stroke", frame.colour("ink")).attr("stroke-width", 1.5);
   frame.body.append("path").attr("d", `M${left},${floor}H${right}`).attr("stroke", frame.colour("rule"));
+}
+
+export function crewReadings(columns: CrewColumns): TimeReadings {
+  const series = columns.panels.flatMap(({ name, busy, present }): TimeSeries[] => [
+    { group: name, name: "with work in hand", unit: "people", trace: meansOnly(columns.binSeconds, busy) },
+    { group: name, name: "on duty", unit: "people", trace: meansOnly(columns.binSeconds, present) },
+  ]);
+  return { ...scene(columns), series };
 }

@@ -15,17 +15,13 @@ import {
   spreadLabels,
   wrapText,
 } from "../frame/index.ts";
-import { drawUprightInterval } from "../marks/index.ts";
+import { drawUprightInterval, type Ends } from "../marks/index.ts";
 import { studyFormat } from "../words/index.ts";
-import { describeVariants } from "./describeVariants.ts";
-import { paddedDomain } from "./response.ts";
-import { endsOf } from "./responseView.ts";
+import { type ChartTable, endCells, endColumns, textColumn } from "./chartTable.ts";
+import { describeVariants, endsOf, paddedDomain } from "./response.ts";
 
-export interface CurvePoint {
+export interface CurvePoint extends Ends {
   x: number;
-  mean: number;
-  low: number | null;
-  high: number | null;
 }
 
 export interface CurveColumns extends ChartWords {
@@ -47,6 +43,8 @@ const HEIGHT = 250;
 
 const DASHES = ["", "7 3", "2 3", "10 3 2 3", "4 2"];
 
+type Scale = (value: number) => number;
+
 const NUMBER = /^\s*([-+]?\d+(?:\.\d+)?(?:e[-+]?\d+)?)\s*(.*?)\s*$/i;
 
 /**
@@ -60,17 +58,23 @@ export function curveView(results: StudyResults, info: ResponseInfo): CurveColum
   const factor = results.factors[index]!;
   const other = results.factors.length === 2 ? 1 - index : null;
   const format = studyFormat(results, info);
-  const groups = other === null ? [null] : results.factors[other]!.levels.map((_, level) => level);
-  const lines = groups.map((group) => ({
-    label: group === null ? "" : isolated(results.factors[other!]!.levels[group]!),
-    points: pointsOf(results.variants, info.key, levels, index, other, group),
-  }));
+  const point = (variant: VariantResults) => pointOf(variant, info.key, levels[variant.levels[index] ?? -1]);
+  const curve = (label: string, variants: readonly VariantResults[]) => {
+    return { label, points: variants.flatMap(point).sort((a, b) => a.x - b.x) };
+  };
+  const lines =
+    other === null
+      ? [curve("", results.variants)]
+      : results.factors[other]!.levels.map((label, group) => {
+          const members = results.variants.filter((variant) => variant.levels[other] === group);
+          return curve(isolated(label), members);
+        });
   return {
     title: `${isolated(info.label)} by ${isolated(factor.name)}`,
     caption:
       other === null
         ? "Look where the line flattens: a level beyond that point adds little"
-        : "Lines far apart: the second factor matters; lines that are not parallel: the two act on each other",
+        : "Lines far apart: the second factor matters. Lines not parallel: what one factor does depends on the other",
     subtitle: subtitle(results, other === null),
     description: describeVariants(results, info),
     quantity: format.quantity,
@@ -104,28 +108,15 @@ function numberText(level: string): string {
   return NUMBER.exec(level)?.[1] ?? level;
 }
 
-function pointsOf(
-  variants: readonly VariantResults[],
-  key: string,
-  levels: readonly number[],
-  index: number,
-  other: number | null,
-  group: number | null,
-): CurvePoint[] {
-  const points: CurvePoint[] = [];
-  for (const variant of variants) {
-    const x = levels[variant.levels[index] ?? -1];
-    const { mean, low, high } = endsOf(variant.estimates[key]);
-    if (x === undefined || mean === null) continue;
-    if (other === null || variant.levels[other] === group) points.push({ x, mean, low, high });
-  }
-  return points.sort((a, b) => a.x - b.x);
+function pointOf(variant: VariantResults, key: string, x: number | undefined): CurvePoint[] {
+  const { mean, low, high } = endsOf(variant.estimates[key]);
+  return x === undefined || mean === null ? [] : [{ x, mean, low, high }];
 }
 
 /** One response over a numeric factor: line with its interval; with a second factor one labelled line per level. */
 export function curveChart(columns: CurveColumns, context: ChartContext): SVGSVGElement {
   const points = columns.lines.flatMap((curve) => curve.points);
-  if (points.length === 0) return emptyChart(columns, "No replication gave a value for this response.", context);
+  if (points.length === 0) return emptyChart(columns, "No simulated day gave a value for this result.", context);
   const frame = chartFrame(columns, context);
   const top = frame.top + 22;
   const floor = top + HEIGHT;
@@ -135,12 +126,13 @@ export function curveChart(columns: CurveColumns, context: ChartContext): SVGSVG
     .range([frame.left + GUTTER + 18, plotRight(frame, columns) - 14]);
   const y = scaleLinear().domain(paddedDomain(points)).range([floor, top]);
   const left = frame.left + GUTTER;
-  drawLeftAxis(frame.body, y, columns.quantity, left, plotRight(frame, columns), top - 12, frame.colour);
+  drawLeftAxis(frame, y, columns.quantity, { left, right: plotRight(frame, columns), labelY: top - 12 });
   drawLevelAxis(frame, columns, x, left, floor);
   const spread = columns.lines.length > 1 ? Math.min(6, 18 / columns.lines.length) : 0;
   columns.lines.forEach((curve, index) => {
     const shift = (index - (columns.lines.length - 1) / 2) * spread;
-    drawCurve(frame, curve.points, (value) => x(value) + shift, y, index, columns.lines.length === 1);
+    if (columns.lines.length === 1) drawBand(frame, curve.points, x, y);
+    drawCurve(frame, curve.points, (value) => x(value) + shift, y, index);
   });
   drawLineLabels(frame, columns, y, top, floor);
   return frame.finish(floor + 38);
@@ -174,26 +166,17 @@ function drawLevelAxis(
   });
 }
 
-function drawCurve(
-  frame: ChartFrame,
-  points: readonly CurvePoint[],
-  x: (v: number) => number,
-  y: (v: number) => number,
-  index: number,
-  withBand: boolean,
-): void {
+function drawBand(frame: ChartFrame, points: readonly CurvePoint[], x: Scale, y: Scale): void {
+  const ring = [
+    ...points.map((point) => [x(point.x), y(point.high ?? point.mean)] as [number, number]),
+    ...[...points].reverse().map((point) => [x(point.x), y(point.low ?? point.mean)] as [number, number]),
+  ];
+  const band = frame.body.append("path").attr("d", `${line().digits(1)(ring)}Z`);
+  band.attr("fill", frame.colour("range")).attr("fill-opacity", 0.55);
+}
+
+function drawCurve(frame: ChartFrame, points: readonly CurvePoint[], x: Scale, y: Scale, index: number): void {
   const colour = frame.colour(SERIES[index % SERIES.length]!);
-  if (withBand) {
-    const ring = [
-      ...points.map((point) => [x(point.x), y(point.high ?? point.mean)] as [number, number]),
-      ...[...points].reverse().map((point) => [x(point.x), y(point.low ?? point.mean)] as [number, number]),
-    ];
-    frame.body
-      .append("path")
-      .attr("d", `${line().digits(1)(ring)}Z`)
-      .attr("fill", frame.colour("range"))
-      .attr("fill-opacity", 0.55);
-  }
   const path = line<CurvePoint>(
     (point) => x(point.x),
     (point) => y(point.mean),
@@ -205,16 +188,8 @@ function drawCurve(
     .attr("stroke", colour)
     .attr("stroke-width", 2);
   if (DASHES[index % DASHES.length]) stroke.attr("stroke-dasharray", DASHES[index % DASHES.length]!);
-  for (const point of points) {
-    drawUprightInterval(
-      frame.body,
-      x(point.x),
-      y(point.mean),
-      point.low === null ? null : y(point.low),
-      point.high === null ? null : y(point.high),
-      { stroke: colour, paper: frame.colour("paper"), filled: index % 2 === 0 },
-    );
-  }
+  const style = { stroke: colour, paper: frame.colour("paper"), filled: index % 2 === 0 };
+  for (const point of points) drawUprightInterval(frame.body, x(point.x), y, point, style);
 }
 
 function drawLineLabels(
@@ -242,4 +217,14 @@ function drawLineLabels(
 /** Right end of the plot: several lines need room for their names. */
 function plotRight(frame: ChartFrame, columns: CurveColumns): number {
   return frame.right - (columns.lines.length > 1 ? LABEL_GUTTER : 12);
+}
+
+export function curveTable({ quantity, lines, lineLabel, xLabel, xLevels }: CurveColumns): ChartTable {
+  const level = (x: number) => xLevels.find((each) => each.x === x)?.text ?? x;
+  return {
+    columns: [...(lineLabel === "" ? [] : [textColumn(lineLabel)]), textColumn(xLabel), ...endColumns(quantity)],
+    rows: lines.flatMap(({ label, points }) =>
+      points.map(({ x, ...ends }) => [...(lineLabel === "" ? [] : [label]), level(x), ...endCells(quantity, ends)]),
+    ),
+  };
 }

@@ -1,13 +1,7 @@
+import { capital } from "../../sim/text/units/index.ts";
 import type { StudyResults, VariantResults } from "../contract.ts";
-import { isolated, type PauseBand } from "../frame/index.ts";
+import { type DayScene, isolated } from "../frame/index.ts";
 import { quoted } from "../words/index.ts";
-
-/** What every picture of a day shares. */
-export interface DayScene {
-  startClockSeconds: number;
-  endSeconds: number;
-  pauses: PauseBand[];
-}
 
 export function dayScene(results: StudyResults, variant: VariantResults): DayScene {
   return {
@@ -17,11 +11,12 @@ export function dayScene(results: StudyResults, variant: VariantResults): DaySce
   };
 }
 
-/** "one day of “As it is”, day 1": one day is one draw, so every picture of it says which. */
-export function dayWords(results: StudyResults, variant: VariantResults): string {
+/** "one day of “As it is” out of 20 (day 1)": one day is one draw, so every picture of it says which. */
+export function dayWords(results: StudyResults, variant: VariantResults, asSentence = false): string {
   const which =
     results.study.replications > 1
       ? `one day of ${quoted(variant.name)} out of ${results.study.replications}`
       : "one day";
-  return `${which} (day ${variant.day.replication + 1})`;
+  const words = `${which} (day ${variant.day.replication + 1})`;
+  return asSentence ? capital(words) : words;
 }

@@ -3,31 +3,29 @@ import { formatDecimals } from "../../sim/text/units/index.ts";
 import type { StepTrace, StudyResults, VariantResults } from "../contract.ts";
 import {
   type ChartContext,
-  type ChartFrame,
   type ChartWords,
-  chartFrame,
   clockAt,
-  drawClockAxis,
-  drawClockGrid,
+  type DayFrame,
+  type DayScene,
+  dayFrame,
+  drawDayPlot,
   drawLeftAxis,
-  drawPauses,
   drawText,
   emptyChart,
+  finishDay,
   isolated,
   type Paint,
-  type PauseBand,
   spreadLabels,
   type TimeScale,
   textureFill,
   textWidth,
-  timePlot,
-  timeScale,
   wrapText,
 } from "../frame/index.ts";
-import { stepPath } from "../marks/index.ts";
+import { stepPath, type TraceColumns } from "../marks/index.ts";
 import { overtimeWords } from "../words/index.ts";
 import { chillersOf } from "./chiller.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
+import { meansOnly, plain, scene, type TimeReadings } from "./timeReadings.ts";
 
 /** A cumulative count: `heads[i]` holds from `seconds[i]` on (`step`), or runs straight to the next point (`straight`). */
 export interface HeadsLine {
@@ -38,12 +36,9 @@ export interface HeadsLine {
   heads: readonly number[];
 }
 
-export interface HeadsOutColumns extends ChartWords {
-  startClockSeconds: number;
-  endSeconds: number;
+export interface HeadsOutColumns extends ChartWords, DayScene {
   /** End of the last shift; what lies beyond is marked as overtime. */
   shiftEndSeconds: number;
-  pauses: readonly PauseBand[];
   lines: readonly HeadsLine[];
 }
 
@@ -76,8 +71,9 @@ export function headsOutView(results: StudyResults, variant: VariantResults): He
     // A target that is reached only after the line was clear still has to end on the axis.
     endSeconds: Math.max(scene.endSeconds, target?.seconds.at(-1) ?? 0),
     title: "Heads in and heads out",
-    caption: "Steeper is faster, flat means nothing came; the gap between two lines is what is between them",
-    subtitle: `Counted from the day's start, ${dayWords(results, variant)}${target ? `. Target: ${rate} heads/h over the shifts without breaks; compare it with the heads hung` : ""}`,
+    caption:
+      "The steeper, the faster; flat means nothing came. The gap between two lines: heads between the two points",
+    subtitle: `Counted from the day's start, ${dayWords(results, variant)}${target ? `. Target: ${rate} heads/h in the shifts, breaks left out; compare it with the heads hung` : ""}`,
     description: describe(results, variant, target, counts),
     shiftEndSeconds: day.shiftEndSeconds,
     lines: target ? [counts[0]!, target, ...counts.slice(1)].filter((line) => line !== undefined) : counts,
@@ -203,33 +199,23 @@ function targetWords(
 export function headsOutChart(columns: HeadsOutColumns, context: ChartContext): SVGSVGElement {
   const largest = Math.max(0, ...columns.lines.flatMap((curve) => curve.heads));
   if (largest === 0) return emptyChart(columns, "No head arrived or left on this day.", context);
-  const frame = chartFrame(columns, context);
+  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER });
   const top = frame.top + 36;
   const floor = top + HEIGHT;
-  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - RIGHT_GUTTER);
   const heads = scaleLinear().domain([0, largest]).nice().range([floor, top]);
-  const [left, right] = time.range() as [number, number];
-  timePlot(frame, top, floor);
-  drawOvertime(frame, columns, time, top, floor);
-  drawPauses(frame.body, columns.pauses, time, top, floor, frame.colour("pause"), frame.colour("muted"));
-  drawClockGrid(frame.body, time, columns.startClockSeconds, top, floor, frame.colour);
-  drawLeftAxis(
-    frame.body,
-    heads,
-    { kind: "number", label: "counted since the day's start", unit: "heads" },
-    left,
-    right,
-    top - 24,
-    frame.colour,
-  );
-  for (const curve of columns.lines) drawLine(frame, curve, columns.endSeconds, time, heads);
-  drawEndLabels(frame, columns.lines, time, heads, top, floor);
-  return frame.finish(drawClockAxis(frame.body, time, columns.startClockSeconds, floor, frame.colour));
+  drawOvertime(frame, columns.shiftEndSeconds, top, floor);
+  drawDayPlot(frame, top, floor);
+  const quantity = { kind: "number", label: "counted since the day's start", unit: "heads" } as const;
+  drawLeftAxis(frame, heads, quantity, { ...frame.plot, labelY: top - 24 });
+  for (const curve of columns.lines) drawLine(frame, curve, heads);
+  drawEndLabels(frame, columns.lines, heads);
+  return finishDay(frame, floor);
 }
 
-function drawOvertime(frame: ChartFrame, columns: HeadsOutColumns, time: TimeScale, top: number, floor: number): void {
-  if (!(columns.endSeconds > columns.shiftEndSeconds)) return;
-  const x = time(columns.shiftEndSeconds);
+function drawOvertime(frame: DayFrame, shiftEndSeconds: number, top: number, floor: number): void {
+  if (!(frame.scene.endSeconds > shiftEndSeconds)) return;
+  const x = frame.time(shiftEndSeconds);
+  const room = frame.plot.right - x;
   const fill = textureFill(frame.defs, frame.id("overtime"), "falling", frame.colour("paper"), frame.colour("grid"));
   const band = frame.body
     .append("rect")
@@ -237,26 +223,25 @@ function drawOvertime(frame: ChartFrame, columns: HeadsOutColumns, time: TimeSca
     .attr("y", top)
     .attr("height", floor - top)
     .attr("fill", fill);
-  band.attr("width", (time(columns.endSeconds) - x).toFixed(1));
+  band.attr("width", room.toFixed(1));
   frame.body
     .append("path")
     .attr("d", `M${x.toFixed(1)},${top}V${floor}`)
     .attr("stroke", frame.colour("rule"));
-  const room = time(columns.endSeconds) - x;
   const label = ["after the last shift", "overtime"].find((text) => textWidth(text, 11) + 8 < room);
   if (label === undefined) return;
   const style = { anchor: "middle", fill: frame.colour("muted"), halo: frame.colour("paper") } as const;
   drawText(frame.body, x + room / 2, floor - 8, label, style);
 }
 
-function drawLine(frame: ChartFrame, curve: HeadsLine, endSeconds: number, time: TimeScale, heads: TimeScale): void {
+function drawLine(frame: DayFrame, curve: HeadsLine, heads: TimeScale): void {
   const look = LOOKS[curve.role];
-  const X = curve.seconds.map(time);
+  const X = curve.seconds.map(frame.time);
   const Y = curve.heads.map(heads);
   const straight = X.map((x, i) => `${i === 0 ? "M" : "L"}${x.toFixed(1)},${Y[i]!.toFixed(1)}`).join("");
   const path = frame.body
     .append("path")
-    .attr("d", curve.shape === "step" ? stepPath(X, Y, time(endSeconds)) : straight);
+    .attr("d", curve.shape === "step" ? stepPath(X, Y, frame.plot.right) : straight);
   path.attr("fill", "none").attr("stroke", frame.colour(look.paint)).attr("stroke-width", look.width);
   if (look.dash !== "") path.attr("stroke-dasharray", look.dash);
 }
@@ -272,16 +257,10 @@ function isAbove(curve: HeadsLine, lines: readonly HeadsLine[]): boolean {
  * A target that ends early is named inside the plot: on the side of its end on which the heads hung do not run. The others are
  * named in the right gutter.
  */
-function drawEndLabels(
-  frame: ChartFrame,
-  lines: readonly HeadsLine[],
-  time: TimeScale,
-  heads: TimeScale,
-  top: number,
-  floor: number,
-): void {
-  const right = time.range()[1]!;
-  const inside = (curve: HeadsLine) => time(curve.seconds.at(-1) ?? 0) + textWidth(curve.label, 11) + 14 < right;
+function drawEndLabels(frame: DayFrame, lines: readonly HeadsLine[], heads: TimeScale): void {
+  const { time, plot } = frame;
+  const [floor, top] = heads.range() as [number, number];
+  const inside = (curve: HeadsLine) => time(curve.seconds.at(-1) ?? 0) + textWidth(curve.label, 11) + 14 < plot.right;
   const early = lines.filter((curve) => curve.role === "target" && inside(curve));
   const late = lines.filter((curve) => !early.includes(curve));
   for (const curve of early) {
@@ -295,7 +274,32 @@ function drawEndLabels(
   late.forEach((curve, i) => {
     const style = { fill: frame.colour(LOOKS[curve.role].paint), bold: curve.role === "hung" };
     wrapText(curve.label, RIGHT_GUTTER - 10, 11, 2).forEach((text, row) => {
-      drawText(frame.body, right + 9, places[i]! + 4 + row * 14, text, style);
+      drawText(frame.body, plot.right + 9, places[i]! + 4 + row * 14, text, style);
     });
   });
+}
+
+export function headsOutReadings(columns: HeadsOutColumns): TimeReadings {
+  const series = columns.lines.map(({ role, label, shape, seconds, heads }) =>
+    plain(
+      role === "chiller" ? label.replace(/: [^:]*:\d\d$/, "") : role === "out" ? "carcasses out" : role,
+      "heads",
+      shape === "step" ? { kind: "exact", times: seconds, values: heads } : straight(seconds, heads),
+    ),
+  );
+  return { ...scene(columns), series };
+}
+
+/** A line between points as means over minutes. */
+function straight(seconds: readonly number[], heads: readonly number[]): TraceColumns {
+  const minutes = Math.max(1, Math.ceil((seconds.at(-1) ?? 0) / 60));
+  let next = 1;
+  const values = Array.from({ length: minutes }, (_, minute) => {
+    const at = Math.min(minute * 60 + 30, seconds.at(-1) ?? 0);
+    while (next < seconds.length - 1 && seconds[next]! < at) next++;
+    const [from, to] = [seconds[next - 1] ?? 0, seconds[next] ?? 1];
+    const share = to > from ? Math.min(1, Math.max(0, (at - from) / (to - from))) : 1;
+    return (heads[next - 1] ?? 0) + share * ((heads[next] ?? 0) - (heads[next - 1] ?? 0));
+  });
+  return meansOnly(60, values);
 }

@@ -14,7 +14,8 @@ import {
   wrapText,
 } from "../frame/index.ts";
 import { estimateWords, observationsWords, type ResponseFormat, ranking, studyFormat } from "../words/index.ts";
-import { describeVariants } from "./describeVariants.ts";
+import { type ChartTable, quantityCell, quantityUnit, textColumn } from "./chartTable.ts";
+import { describeVariants } from "./response.ts";
 
 /** What one pair of levels gave; at most one cell for each pair. */
 export interface HeatMapCell {
@@ -28,7 +29,7 @@ export interface HeatMapCell {
   detail: string;
   /** Everything in one line, for pointing at. */
   words: string;
-  mark: "base" | "base and best" | "best" | "not told from the best" | "";
+  mark: "today" | "today and best" | "best" | "may be as good" | "";
 }
 
 export interface HeatMapColumns extends ChartWords {
@@ -41,6 +42,13 @@ export interface HeatMapColumns extends ChartWords {
   quantity: Quantity;
   /** Words for the two ends of the shading, low and high value. */
   ends: readonly [string, string];
+}
+
+/** Upper left corner and width of a cell, pixels. */
+interface CellPlace {
+  x: number;
+  y: number;
+  width: number;
 }
 
 const GUTTER = 150;
@@ -126,21 +134,21 @@ function endWords(format: ResponseFormat, least: number, most: number): [string,
 function bestMark(results: StudyResults, info: ResponseInfo, index: number): HeatMapCell["mark"] {
   const { variants } = results;
   const { key, better } = info;
-  if (ranking(results, info).by !== info) return index === 0 ? "base" : "";
+  if (ranking(results, info).by !== info) return index === 0 ? "today" : "";
   const gaps = variants.map(({ againstBest }) => againstBest?.[key]);
   const sign = better === "less" ? -1 : 1;
   const most = Math.max(...gaps.map((each) => (each === undefined ? Number.NEGATIVE_INFINITY : sign * each.gap)));
   const own = gaps[index];
   const best = own !== undefined && sign * own.gap === most;
-  if (index === 0) return best ? "base and best" : "base";
+  if (index === 0) return best ? "today and best" : "today";
   if (best) return "best";
-  return own?.mayBeBest ? "not told from the best" : "";
+  return own?.mayBeBest ? "may be as good" : "";
 }
 
 function markWords(cells: readonly HeatMapCell[]): string {
   const marks = new Set(cells.map(({ mark }) => mark));
-  const best = marks.has("best") || marks.has("base and best") ? "; bold frame: the best" : "";
-  return marks.has("not told from the best") ? `${best}; thin frame: may be as good` : best;
+  const best = marks.has("best") || marks.has("today and best") ? "; bold frame: the best" : "";
+  return marks.has("may be as good") ? `${best}; thin frame: may be as good` : best;
 }
 
 /** One response over two factors: a cell a pair of levels, shaded by value and lettered with it; base and best are named. */
@@ -156,7 +164,7 @@ export function heatMapChart(columns: HeatMapColumns, context: ChartContext): SV
   for (const cell of columns.cells) {
     const share = high > low ? (cell.value - low) / (high - low) : 0.5;
     const opacity = SHADES[Math.min(SHADES.length - 1, Math.floor(share * SHADES.length))]!;
-    drawCell(frame, cell, left + cell.column * width, top + cell.row * CELL, width, opacity);
+    drawCell(frame, cell, { x: left + cell.column * width, y: top + cell.row * CELL, width }, opacity);
   }
   return frame.finish(top + columns.rowLevels.length * CELL);
 }
@@ -200,7 +208,8 @@ function drawLevels(frame: ChartFrame, columns: HeatMapColumns, left: number, wi
   });
 }
 
-function drawCell(frame: ChartFrame, cell: HeatMapCell, x: number, y: number, width: number, opacity: number): void {
+function drawCell(frame: ChartFrame, cell: HeatMapCell, place: CellPlace, opacity: number): void {
+  const { x, y, width } = place;
   const group = readable(frame.body, cell.words);
   const marked = cell.mark !== "";
   const inset = marked ? 1.5 : 0;
@@ -211,8 +220,8 @@ function drawCell(frame: ChartFrame, cell: HeatMapCell, x: number, y: number, wi
   box.attr("width", (width - GAP - 2 * inset).toFixed(1)).attr("height", CELL - GAP - 2 * inset);
   box.attr("fill", frame.colour("working")).attr("fill-opacity", opacity);
   box.attr("stroke", frame.colour(marked ? "ink" : "rule")).attr("stroke-width", marked ? 2 : 0.5);
-  if (cell.mark.startsWith("base")) box.attr("stroke-dasharray", "5 3");
-  if (cell.mark === "not told from the best") box.attr("stroke-width", 1.2);
+  if (cell.mark.startsWith("today")) box.attr("stroke-dasharray", "5 3");
+  if (cell.mark === "may be as good") box.attr("stroke-width", 1.2);
   const middle = x + width / 2;
   const lines = [cell.text, cell.detail, cell.mark].filter((line) => line !== "");
   const first = y + CELL / 2 + 4 - (lines.length - 1) * 7;
@@ -221,4 +230,26 @@ function drawCell(frame: ChartFrame, cell: HeatMapCell, x: number, y: number, wi
     const bold = line === cell.text;
     drawText(group, middle, first + i * 14, fitting, { anchor: "middle", bold, size: bold ? 12 : 11 });
   });
+}
+
+export function heatMapTable(columns: HeatMapColumns): ChartTable {
+  const { quantity } = columns;
+  // About a time of day there is a span of time.
+  const about = quantity.kind === "clock" ? ({ kind: "duration", label: quantity.label } as const) : quantity;
+  return {
+    columns: [
+      textColumn(columns.columnName),
+      textColumn(columns.rowName),
+      { name: "mean", unit: quantityUnit(quantity) },
+      { name: "half of its interval", unit: quantityUnit(about) },
+      textColumn("mark"),
+    ],
+    rows: columns.cells.map((cell) => [
+      columns.columnLevels[cell.column]!,
+      columns.rowLevels[cell.row]!,
+      quantityCell(quantity, cell.value),
+      quantityCell(about, cell.halfWidth),
+      cell.mark,
+    ]),
+  };
 }

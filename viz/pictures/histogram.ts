@@ -38,8 +38,7 @@ const SAMPLE = 26;
 /** Plain steps lie up to a factor of 2.5 apart; this makes the next smaller one the likely choice. */
 const FINER = 1.5;
 
-const CAPTION =
-  "A curve fits when it follows the bars at both ends, not only in the middle; two humps are two kinds of work";
+const CAPTION = "A good curve follows the bars at both ends, not only in the middle. Two humps: two kinds of work";
 
 /** How the times of a column are spread, with the foremost fits. */
 export function histogramView(fit: ColumnFit, picture: FitPicture): HistogramColumns {
@@ -50,7 +49,7 @@ export function histogramView(fit: ColumnFit, picture: FitPicture): HistogramCol
     points: x.map((at, i) => ({ x: at, share: density[i]! * width })),
   }));
   return {
-    title: `${isolated(fit.heading)}: times and fits`,
+    title: `${isolated(fit.heading)}: measured times and fitted curves`,
     caption: curves.length === 0 ? "" : CAPTION,
     subtitle: subtitle(fit, picture),
     description: fit.advice.words,
@@ -62,8 +61,8 @@ export function histogramView(fit: ColumnFit, picture: FitPicture): HistogramCol
 
 function subtitle({ ended, open, zeros }: ColumnFit, { densities }: FitPicture): string {
   const times = `${ended.length} times${zeros > 0 ? `, ${zeros} of 0 left out` : ""}`;
-  const still = open.length > 0 ? `; ${open.length} still open pass their share on to longer times` : "";
-  return `${times}${still}${densities.length > 0 ? ". Curves: lowest AIC first" : ""}`;
+  const still = open.length > 0 ? `; ${open.length} still open count as longer times` : "";
+  return `${times}${still}${densities.length > 0 ? ". Curves: the best first; a lower AIC (Akaike 1974) is a better fit" : ""}`;
 }
 
 function curveWords(fit: FamilyFit): string[] {
@@ -107,8 +106,8 @@ export function histogramChart(columns: HistogramColumns, context: ChartContext)
     .domain([0, Math.max(...tallest(columns))])
     .nice()
     .range([floor, top]);
-  drawLeftAxis(frame.body, y, { kind: "share", label: "share in each bar" }, left, right, top - 12, frame.colour);
-  const bottom = drawBottomAxis(frame.body, x, columns.quantity, floor, floor, frame.colour);
+  drawLeftAxis(frame, y, { kind: "share", label: "share in each bar" }, { left, right, labelY: top - 12 });
+  const bottom = drawBottomAxis(frame, x, columns.quantity, { y: floor });
   for (const { from, to, share } of columns.bins) {
     if (share <= 0) continue;
     const bar = frame.body.append("rect").attr("x", (x(from) + 0.5).toFixed(1));

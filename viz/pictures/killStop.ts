@@ -2,28 +2,26 @@ import { formatClock, formatDecimals, formatDuration } from "../../sim/text/unit
 import type { DayRecord, KillStop, StudyResults, VariantResults } from "../contract.ts";
 import {
   type ChartContext,
-  type ChartFrame,
   type ChartWords,
-  chartFrame,
-  drawClockAxis,
-  drawClockGrid,
-  drawPauses,
+  type DayFrame,
+  type DayScene,
+  dayFrame,
+  drawDayPlot,
   drawText,
   emptyChart,
+  finishDay,
   isolated,
   type Paint,
-  type PauseBand,
   type Texture,
-  type TimeScale,
   textureFill,
   textWidth,
-  timePlot,
-  timeScale,
   wrapText,
 } from "../frame/index.ts";
-import { drawFootnote, drawKey } from "../marks/index.ts";
+import { drawKey } from "../marks/index.ts";
 import { headsWords, STOP_CAUSES, stopEndWords, stopReasonWords, waitWords } from "../words/index.ts";
+import { type ChartTable, secondsColumn, textColumn } from "./chartTable.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
+import { scene, type TimeReadings } from "./timeReadings.ts";
 
 /** One stop of the kill line. */
 export interface KillStopRow {
@@ -49,10 +47,7 @@ export interface KillStopRow {
   ended: string;
 }
 
-export interface KillStopColumns extends ChartWords {
-  startClockSeconds: number;
-  endSeconds: number;
-  pauses: readonly PauseBand[];
+export interface KillStopColumns extends ChartWords, DayScene {
   /** Causes in the order of the key. */
   causes: readonly string[];
   rows: readonly KillStopRow[];
@@ -82,6 +77,9 @@ const WAIT = 72;
 /** A bar is seen even where it lasts no longer than a pixel. */
 const LEAST_BAR = 3;
 
+/** The axis ends a little after the last head has left the kill line: dressing and chilling go on for hours. */
+const AFTER_WORK = 1.03;
+
 /** Rows that are drawn: the longest stops, in the order of the day. */
 const MOST_DRAWN = 24;
 
@@ -92,16 +90,26 @@ export function killStopView(results: StudyResults, variant: VariantResults): Ki
   const rows = killStops.stops.map((stop) => rowOf(stop, startClockSeconds));
   const least = [...rows].map(({ from, to }) => to - from).sort((a, b) => b - a)[MOST_DRAWN - 1] ?? 0;
   const drawn = rows.filter(({ from, to }) => to - from >= least).slice(0, MOST_DRAWN);
+  const scene = dayScene(results, variant);
   return {
-    ...dayScene(results, variant),
+    ...{ ...scene, endSeconds: Math.min(scene.endSeconds, AFTER_WORK * lastOf(variant.day, killStops)) },
     title: "Stops of the kill line",
-    caption: "Each bar is a stop; beside it the heads that it caught on the way from stunning to the end of bleeding",
-    subtitle: `Heads when it began; at most during it. Longest wait of a stunned head until it was stuck; ${dayWords(results, variant)}`,
+    caption: "Each bar is a stop. Beside it: heads between stunning and the end of bleeding, and how long one waited",
+    subtitle: `Heads when the stop began; most while it lasted. Longest wait of a stunned head until it was stuck. ${dayWords(results, variant, true)}`,
     description: describe(killStops),
     causes: Object.values(STOP_CAUSES),
     rows: drawn,
     footnote: footnoteOf(killStops, drawn.length),
   };
+}
+
+/** When the last head left the kill line, or the last stop ended; the end of work where no stage tells. */
+function lastOf(
+  { stages, workFinishSeconds }: DayRecord,
+  { steps, stops }: NonNullable<DayRecord["killStops"]>,
+): number {
+  const left = stages.flatMap(({ name, ownTime }) => (steps.includes(name) && ownTime ? [ownTime.toSeconds] : []));
+  return Math.max(1, ...(left.length > 0 ? left : [workFinishSeconds]), ...stops.map(({ toSeconds }) => toSeconds));
 }
 
 function rowOf(stop: KillStop, startClockSeconds: number): KillStopRow {
@@ -149,13 +157,13 @@ function describe(stops: NonNullable<DayRecord["killStops"]>): string {
 function footnoteOf({ count }: NonNullable<DayRecord["killStops"]>, drawn: number): string {
   return drawn === count
     ? ""
-    : `Drawn are the ${drawn} longest of ${formatDecimals(count, 0)} stops; stops.csv lists more.`;
+    : `The ${drawn} longest of ${formatDecimals(count, 0)} stops are drawn; stops.csv lists more.`;
 }
 
 /** Each stop as a bar over the clock with its cause in words; heads on the stretch and the longest wait stand beside it. */
 export function killStopChart(columns: KillStopColumns, context: ChartContext): SVGSVGElement {
   if (columns.rows.length === 0) return emptyChart(columns, columns.description, context);
-  const frame = chartFrame(columns, context);
+  const frame = dayFrame(columns, context, { left: LABEL, right: HEADS + HEADS + WAIT + 12 });
   const fills = new Map(
     columns.causes.map((cause, index) => {
       const { paint, texture, ink } = LOOKS[index % LOOKS.length]!;
@@ -167,21 +175,18 @@ export function killStopChart(columns: KillStopColumns, context: ChartContext): 
   );
   const met = columns.causes.filter((cause) => columns.rows.some((row) => row.cause === cause));
   const key = met.map((name) => ({ name, fill: fills.get(name)! }));
-  const time = timeScale(frame, columns.endSeconds, frame.left + LABEL, frame.right - HEADS - HEADS - WAIT - 12);
   const top = drawKey(frame, key, frame.top + 4) + 42;
   const bottom = top + columns.rows.length * ROW;
-  timePlot(frame, top, bottom);
-  drawHeads(frame, time.range()[1]! + 12, top - 20);
-  drawPauses(frame.body, columns.pauses, time, top - 2, bottom, frame.colour("pause"), frame.colour("muted"));
-  drawClockGrid(frame.body, time, columns.startClockSeconds, top, bottom, frame.colour);
+  drawHeads(frame, top - 20);
+  drawDayPlot(frame, top, bottom, { above: 2 });
   columns.rows.forEach((row, index) => {
-    drawStop(frame, row, fills.get(row.cause)!, time, top + index * ROW);
+    drawStop(frame, row, fills.get(row.cause)!, top + index * ROW);
   });
-  const end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 6, frame.colour);
-  return frame.finish(drawFootnote(frame, columns.footnote, end));
+  return finishDay(frame, bottom + 6, columns.footnote);
 }
 
-function drawHeads(frame: ChartFrame, left: number, y: number): void {
+function drawHeads(frame: DayFrame, y: number): void {
+  const left = frame.plot.right + 12;
   const heads = [
     ["stunned, not", "stuck; most"],
     ["bleeding;", "most (heads)"],
@@ -194,20 +199,20 @@ function drawHeads(frame: ChartFrame, left: number, y: number): void {
   });
 }
 
-function drawStop(frame: ChartFrame, row: KillStopRow, fill: string, time: TimeScale, top: number): void {
+function drawStop(frame: DayFrame, row: KillStopRow, fill: string, top: number): void {
   const group = frame.body.append("g");
   drawText(group, frame.left, top + 13, fitted(row.where, LABEL - 10, true), { bold: true });
   drawText(group, frame.left, top + 26, row.time, { fill: frame.colour("muted") });
-  const x = time(row.from);
-  const width = Math.max(LEAST_BAR, time(row.to) - x);
+  const x = frame.time(row.from);
+  const width = Math.max(LEAST_BAR, frame.time(row.to) - x);
   const bar = group
     .append("rect")
     .attr("x", x.toFixed(1))
     .attr("y", top + (ROW - BAR) / 2)
     .attr("width", width.toFixed(1));
   bar.attr("height", BAR).attr("fill", fill).attr("stroke", frame.colour("ink")).attr("stroke-width", 0.8);
-  nameBar(frame, group, row, x, width, time, top);
-  const left = time.range()[1]! + 12;
+  nameBar(frame, group, row, { x, width, y: top + ROW / 2 + 4 });
+  const left = frame.plot.right + 12;
   const cells = [
     `${row.stunned}; ${row.stunnedMost}`,
     `${row.bleeding}; ${row.bleedingMost}`,
@@ -220,20 +225,16 @@ function drawStop(frame: ChartFrame, row: KillStopRow, fill: string, time: TimeS
 
 /** The cause beside its bar: behind it, or before it where there is no room behind. */
 function nameBar(
-  frame: ChartFrame,
-  group: ChartFrame["body"],
+  frame: DayFrame,
+  group: DayFrame["body"],
   { cause, what }: KillStopRow,
-  x: number,
-  width: number,
-  time: TimeScale,
-  top: number,
+  { x, width, y }: { x: number; width: number; y: number },
 ): void {
-  const [left, right] = time.range() as [number, number];
+  const { left, right } = frame.plot;
   const [behind, before] = [right - (x + width + 5), x - 5 - left];
   const most = Math.max(behind, before);
   const words = [what === "" ? cause : `${cause}, ${what}`, cause].find((each) => textWidth(each, 11) <= most);
   const style = { halo: frame.colour("paper") };
-  const y = top + ROW / 2 + 4;
   if (words === undefined) drawText(group, x + width / 2, y, cause, { ...style, anchor: "middle" });
   else if (textWidth(words, 11) <= behind) drawText(group, x + width + 5, y, words, style);
   else drawText(group, x - 5, y, words, { ...style, anchor: "end" });
@@ -241,4 +242,46 @@ function nameBar(
 
 function fitted(words: string, room: number, bold: boolean): string {
   return wrapText(words, room, 11, 1, bold)[0]!;
+}
+
+/** A picture of a day with many stops shows the longest ones only. */
+const NO_STOP = "no stop in this picture";
+
+export function killStopReadings(columns: KillStopColumns): TimeReadings {
+  let free = 0;
+  const spans = columns.rows.flatMap(({ from, to, cause, where }) => {
+    const found = [
+      ...(from > free ? [{ from: free, to: from, text: NO_STOP }] : []),
+      { from, to, text: `${cause}, ${where}` },
+    ];
+    free = to;
+    return found;
+  });
+  const rest = columns.endSeconds > free ? [{ from: free, to: columns.endSeconds + 1, text: NO_STOP }] : [];
+  return { ...scene(columns), series: [], spans: [{ name: "kill line", spans: [...spans, ...rest] }] };
+}
+
+export function killStopTable(columns: KillStopColumns): ChartTable {
+  const heads = (name: string) => ({ name, unit: "heads" });
+  return {
+    columns: [
+      { name: "began", unit: "clock time" },
+      secondsColumn("lasted"),
+      ...[textColumn("cause"), textColumn("where"), textColumn("more")],
+      ...[
+        heads("stunned, not stuck"),
+        heads("the same, most"),
+        heads("bleeding"),
+        heads("the same, most"),
+        heads("caught"),
+      ],
+      ...[secondsColumn("longest wait until stuck"), textColumn("then")],
+    ],
+    rows: columns.rows.map((row) => [
+      formatClock(row.from + columns.startClockSeconds, true),
+      row.to - row.from,
+      ...[row.cause, row.where, row.what, row.stunned, row.stunnedMost, row.bleeding, row.bleedingMost, row.caught],
+      ...[row.longestWait, row.ended],
+    ]),
+  };
 }

@@ -16,6 +16,7 @@ import {
   textWidth,
 } from "../frame/index.ts";
 import { limitShareWords, shareWords } from "../words/index.ts";
+import { type ChartTable, secondsColumn, textColumn } from "./chartTable.ts";
 import { dayWords } from "./dayScene.ts";
 
 export interface LimitColumns extends ChartWords {
@@ -59,9 +60,9 @@ export function limitView(results: StudyResults, variant: VariantResults, limit:
   const share = limitShareWords(results, variant, limit.name);
   const { bins, from, to, overflow } = equalBins(limit);
   return {
-    title: `${name}: share outside the limit`,
-    caption: "Bars past the dashed line are outside the limit: look at how far, not only at how many",
-    subtitle: `Bars: every head of ${dayWords(results, variant)}, one day as an example. Limit from: ${source ? isolated(source) : "no source named in the plan"}`,
+    title: `${name}: times of the heads, and the limit`,
+    caption: "Hatched bars are outside the limit. Look at how far, not only at how many",
+    subtitle: `Bars: every head of ${dayWords(results, variant)}, as an example. Source of the limit: ${source ? isolated(source) : "no source named in the plan"}`,
     description:
       tally.count === 0
         ? `${share}. No head was timed on the day in the picture.`
@@ -159,16 +160,9 @@ export function limitChart(columns: LimitColumns, context: ChartContext): SVGSVG
     .domain([0, max(columns.bins, (bin) => bin.heads) || 1])
     .nice()
     .range([floor, top]);
-  drawLeftAxis(
-    frame.body,
-    heads,
-    { kind: "number", label: "in each bar", unit: "heads" },
-    left,
-    right,
-    frame.top + 8,
-    frame.colour,
-  );
-  const end = drawBottomAxis(frame.body, x, { kind: "duration", label: columns.label }, floor, floor, frame.colour);
+  const counted = { kind: "number", label: "in each bar", unit: "heads" } as const;
+  drawLeftAxis(frame, heads, counted, { left, right, labelY: frame.top + 8 });
+  const end = drawBottomAxis(frame, x, { kind: "duration", label: columns.label }, { y: floor });
   drawBars(frame, columns, x, heads);
   drawLimits(frame, columns, x, top, floor);
   drawText(frame.body, right, frame.top + 8, columns.beyondText, { anchor: "end", bold: true, size: 12 });
@@ -224,4 +218,16 @@ function drawLimits(
       fill: frame.colour("limit"),
     });
   });
+}
+
+export function limitTable(columns: LimitColumns): ChartTable {
+  return {
+    columns: [
+      secondsColumn("from"),
+      secondsColumn("to"),
+      { name: "heads", unit: "heads" },
+      textColumn("outside the limit"),
+    ],
+    rows: columns.bins.map(({ from, to, heads, beyond }) => [from, to, heads, beyond ? "yes" : "no"]),
+  };
 }

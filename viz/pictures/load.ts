@@ -1,29 +1,38 @@
-import { formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
+import { does } from "../../sim/text/kinds/index.ts";
+import { formatClock, formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { LoadRecord, StudyResults, VariantResults } from "../contract.ts";
 import {
   type ChartContext,
-  type ChartFrame,
   type ChartWords,
-  chartFrame,
   clockAt,
-  drawClockAxis,
-  drawClockGrid,
-  drawPauses,
+  type DayFrame,
+  type DayScene,
+  dayFrame,
+  drawDayPlot,
   drawText,
   emptyChart,
+  finishDay,
   type Group,
   isolated,
-  type PauseBand,
   readable,
-  type TimeScale,
   textureFill,
-  timePlot,
-  timeScale,
   wrapText,
 } from "../frame/index.ts";
-import { drawFootnote, drawKey } from "../marks/index.ts";
+import { drawKey } from "../marks/index.ts";
+import { type Cell, type ChartTable, textColumn } from "./chartTable.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
-import { drawPanel, GAP, GUTTER, PANEL, panelOf, type QueuePanel, RIGHT_GUTTER, traceColumns } from "./queue.ts";
+import {
+  drawPanel,
+  GAP,
+  GUTTER,
+  PANEL,
+  panelOf,
+  type QueuePanel,
+  queueSeries,
+  RIGHT_GUTTER,
+  traceColumns,
+} from "./queue.ts";
+import { scene, type TimeReadings } from "./timeReadings.ts";
 
 /** One lorry's crates over the day, seconds after its start; null for what did not happen (or is not followed). */
 export interface LoadRow {
@@ -40,10 +49,7 @@ export interface LoadRow {
   words: string;
 }
 
-export interface LoadColumns extends ChartWords {
-  startClockSeconds: number;
-  endSeconds: number;
-  pauses: readonly PauseBand[];
+export interface LoadColumns extends ChartWords, DayScene {
   loads: readonly LoadRow[];
   /** Crates waiting at a step, below the loads. */
   panels: readonly QueuePanel[];
@@ -55,6 +61,8 @@ const ROW = 34;
 /** More lorries than this are not told apart in one picture; the first ones are drawn, the others counted below it. */
 const MOST_LOADS = 24;
 
+const PHASES = ["crates on the lorry", "in lairage", "crates to the washer"] as const;
+
 type Come = LoadRecord & { arrivedSeconds: number };
 
 /** Lorries and crates of a variant's first day; null when the supply does not come in loads. */
@@ -65,7 +73,7 @@ export function loadView(results: StudyResults, variant: VariantResults): LoadCo
   const drawn = came.sort((a, b) => a.arrivedSeconds - b.arrivedSeconds).slice(0, MOST_LOADS);
   const panels = day.stages.flatMap((stage, index) => {
     const trace = day.traces?.queues[index];
-    return stage.kind === "crates" && stage.queue.max > 0 && trace !== undefined
+    return does(stage, "handle crates") && stage.queue.max > 0 && trace !== undefined
       ? [panelOf(stage, traceColumns(trace, day.finishSeconds))]
       : [];
   });
@@ -78,8 +86,8 @@ export function loadView(results: StudyResults, variant: VariantResults): LoadCo
   return {
     ...dayScene(results, variant),
     title: "Lorries and their crates",
-    caption: "A long hatched bar is animals that wait; a long black line is a lorry that waits for its crates",
-    subtitle: `Each lorry's crates above, its own stay below (dashed tick: when it was due), then the crates that wait at each step, ${dayWords(results, variant)}`,
+    caption: "Long hatched bar: animals wait in lairage. Long line below it: the lorry waits for its crates",
+    subtitle: `Each lorry: its crates, and below them its own stay (dashed tick: when it was due). Last: crates waiting at each step. ${dayWords(results, variant, true)}`,
     description: [describe(came), ...notes.slice(more > 0 ? 1 : 0)].join(" "),
     loads: drawn.map((load) => rowOf(load, day.startClockSeconds)),
     panels,
@@ -122,13 +130,13 @@ function describe(loads: readonly Come[]): string {
     ? ` Animals waited longest on ${isolated(longest.load.name)}: ${formatDuration(longest.seconds)} from its arrival to the last head out of its crates.`
     : "";
   const stay = stays.length > 0 ? ` The longest stay of a lorry was ${formatDuration(Math.max(...stays))}.` : "";
-  return `${count}${wait}${stay}${left > 0 ? ` Of ${left} not all heads were taken.` : ""}`;
+  return `${count}${wait}${stay}${left > 0 ? ` ${left} of them still had heads in their crates at the end.` : ""}`;
 }
 
 /** Each lorry's way through the yard: its crates above (on the lorry, in lairage, to the washer), the lorry's stay below. */
 export function loadChart(columns: LoadColumns, context: ChartContext): SVGSVGElement {
   if (columns.loads.length === 0) return emptyChart(columns, "No lorry comes on this day.", context);
-  const frame = chartFrame(columns, context);
+  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER });
   const fills = phaseFills(frame);
   const washed = columns.loads.some((load) => load.washedSeconds !== null);
   const key = [
@@ -137,24 +145,20 @@ export function loadChart(columns: LoadColumns, context: ChartContext): SVGSVGEl
     ...(washed ? [{ name: "until its last crate is washed", fill: fills[2]! }] : []),
     { name: "the lorry is here", fill: frame.colour("ink") },
   ];
-  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - RIGHT_GUTTER);
   const top = drawKey(frame, key, frame.top + 4) + 26;
   const middle = top + columns.loads.length * ROW;
   const bottom = middle + columns.panels.length * (PANEL + GAP);
-  timePlot(frame, top, bottom);
-  drawPauses(frame.body, columns.pauses, time, top, bottom, frame.colour("pause"), frame.colour("muted"));
-  drawClockGrid(frame.body, time, columns.startClockSeconds, top, bottom, frame.colour);
+  drawDayPlot(frame, top, bottom);
   columns.loads.forEach((load, index) => {
-    drawLoad(frame, load, fills, time, top + index * ROW);
+    drawLoad(frame, load, fills, top + index * ROW);
   });
   columns.panels.forEach((panel, index) => {
-    drawPanel(frame, panel, columns.endSeconds, time, middle + GAP + index * (PANEL + GAP), PANEL);
+    drawPanel(frame, panel, middle + GAP + index * (PANEL + GAP), PANEL);
   });
-  const end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 6, frame.colour);
-  return frame.finish(drawFootnote(frame, columns.footnote, end));
+  return finishDay(frame, bottom + 6, columns.footnote);
 }
 
-function phaseFills(frame: ChartFrame): string[] {
+function phaseFills(frame: DayFrame): string[] {
   const looks = [
     ["fill1", "plain"],
     ["fill0", "rising"],
@@ -165,37 +169,70 @@ function phaseFills(frame: ChartFrame): string[] {
   );
 }
 
-function drawLoad(frame: ChartFrame, load: LoadRow, fills: readonly string[], time: TimeScale, top: number): void {
+function drawLoad(frame: DayFrame, load: LoadRow, fills: readonly string[], top: number): void {
+  const { time } = frame;
   const group = readable(frame.body, load.words);
   const [name = ""] = wrapText(load.name, GUTTER - 34, 11, 1, true);
   const [note = ""] = wrapText(load.note, GUTTER - 20, 11, 1);
   drawText(group, frame.left, top + 13, name, { bold: true });
   drawText(group, frame.left, top + 26, note, { fill: frame.colour("muted") });
-  const end = time.domain()[1]!;
-  const turns = [load.arrivedSeconds, load.unloadedSeconds, load.emptiedSeconds, load.washedSeconds];
-  for (const [phase, fill] of fills.entries()) {
-    const from = turns[phase];
-    // A phase that never ended runs to the day's end; one that is not followed has no beginning of the next.
-    const to = turns[phase + 1] ?? (phase < 2 ? end : null);
-    if (from === null || from === undefined || to === null || to <= from) continue;
+  for (const { phase, from, to } of phasesOf(load, frame.scene.endSeconds)) {
     const bar = group
       .append("rect")
       .attr("x", time(from).toFixed(1))
       .attr("y", top + 4)
       .attr("height", 12);
-    bar.attr("width", Math.max(1, time(to) - time(from)).toFixed(1)).attr("fill", fill);
+    bar.attr("width", Math.max(1, time(to) - time(from)).toFixed(1)).attr("fill", fills[phase]!);
     bar.attr("stroke", frame.colour("muted")).attr("stroke-width", 0.6);
   }
-  drawStay(frame, group, load, time, top + 23);
+  drawStay(frame, group, load, top + 23);
+}
+
+/** What happens to a lorry's crates from when to when. One that never ended runs to the day's end; one that is not followed is left out. */
+function phasesOf(load: LoadRow, endSeconds: number): { phase: number; from: number; to: number }[] {
+  const turns = [load.arrivedSeconds, load.unloadedSeconds, load.emptiedSeconds, load.washedSeconds];
+  return PHASES.flatMap((_, phase) => {
+    const from = turns[phase] ?? null;
+    const to = turns[phase + 1] ?? (phase < 2 ? endSeconds : null);
+    return from === null || to === null || to <= from ? [] : [{ phase, from, to }];
+  });
 }
 
 /** A line while the lorry is here, closed by a bar when it leaves and open while it does not; a tick where it was due. */
-function drawStay(frame: ChartFrame, group: Group, load: LoadRow, time: TimeScale, y: number): void {
-  const [from, to] = [time(load.arrivedSeconds), time(load.leftSeconds ?? time.domain()[1]!)];
+function drawStay(frame: DayFrame, group: Group, load: LoadRow, y: number): void {
+  const { time } = frame;
+  const [from, to] = [time(load.arrivedSeconds), time(load.leftSeconds ?? frame.scene.endSeconds)];
   const close = load.leftSeconds === null ? "l-5,-4m5,4l-5,4" : "m0,-4v8";
   const stay = group.append("path").attr("d", `M${from.toFixed(1)},${y - 4}v8m0,-4H${to.toFixed(1)}${close}`);
   stay.attr("fill", "none").attr("stroke", frame.colour("ink")).attr("stroke-width", 1.6);
   if (Math.abs(load.dueSeconds - load.arrivedSeconds) < 30 || load.dueSeconds < 0) return;
   const due = group.append("path").attr("d", `M${time(load.dueSeconds).toFixed(1)},${y - 4}v8`);
   due.attr("stroke", frame.colour("limit")).attr("stroke-width", 1.6).attr("stroke-dasharray", "3 2");
+}
+
+export function loadReadings(columns: LoadColumns): TimeReadings {
+  const spans = columns.loads.map((load) => ({
+    name: load.name,
+    spans: phasesOf(load, columns.endSeconds).map(({ phase, from, to }) => ({ from, to, text: PHASES[phase]! })),
+  }));
+  return { ...scene(columns), series: columns.panels.map((panel) => queueSeries(panel, "crates")), spans };
+}
+
+export function loadTable(columns: LoadColumns): ChartTable {
+  const clock = (seconds: number | null): Cell =>
+    seconds === null ? null : formatClock(seconds + columns.startClockSeconds, true);
+  const times = ["due", "in", "unloaded", "last head out of its crates", "crates washed", "lorry out"];
+  return {
+    columns: [textColumn("lorry"), textColumn("load"), ...times.map((name) => ({ name, unit: "clock time" }))],
+    rows: columns.loads.map((load) => [
+      load.name,
+      load.note,
+      clock(load.dueSeconds),
+      clock(load.arrivedSeconds),
+      clock(load.unloadedSeconds),
+      clock(load.emptiedSeconds),
+      clock(load.washedSeconds),
+      clock(load.leftSeconds),
+    ]),
+  };
 }

@@ -15,6 +15,7 @@ import {
   textureFill,
   wrapText,
 } from "../frame/index.ts";
+import { type ChartTable, textColumn } from "./chartTable.ts";
 import { dayWords } from "./dayScene.ts";
 
 /** One way in which mass leaves. */
@@ -48,6 +49,15 @@ const LOOKS: Record<MassFlow["kind"], { fill: number; texture: Texture }> = {
   "left on the line": { fill: 4, texture: "level" },
 };
 
+type Point = [number, number];
+
+/** From the live weight to where a flow ends, pixels. */
+interface Band {
+  source: Point;
+  target: Point;
+  width: number;
+}
+
 const CARCASS = "carcass";
 
 /** What became of a variant's first day's live weight; null when the plan gives no weights, or has all go one way. */
@@ -59,9 +69,8 @@ export function massView(results: StudyResults, variant: VariantResults): MassCo
   const dressing = masses.carcassLiveKg > 0 ? (masses.outKg[CARCASS] ?? 0) / masses.carcassLiveKg : 0;
   return {
     title: "Where the live weight goes",
-    caption:
-      "Each band is as wide as its mass: what does not leave as carcass has to be taken away and paid for, or sold",
-    subtitle: `Kilograms and share of the live weight, ${dayWords(results, variant)}. Live weight = carcasses + by-products + what was taken off, to rounding`,
+    caption: "The wider the band, the heavier. What is not carcass has to be sold, or taken away and paid for",
+    subtitle: `Kilograms and share of the live weight, ${dayWords(results, variant)}. All bands together are the live weight, to rounding`,
     description: `Of ${kilograms(masses.liveKg)} live weight: ${flows.map(({ name, text }) => `${name} ${text}`).join("; ")}. A carcass weighs ${formatDecimals(dressing * 100, 1)} % of the live weight it came from.`,
     liveKilograms: masses.liveKg,
     liveText: kilograms(masses.liveKg),
@@ -112,7 +121,11 @@ export function massChart(columns: MassColumns, context: ChartContext): SVGSVGEl
   let from = start;
   flows.forEach((flow, index) => {
     const width = flow.kilograms * scale;
-    drawFlow(frame, flow, index, [left + BAR, from + width / 2], [right - BAR, ends[index]!.middle], width);
+    const [source, target]: Point[] = [
+      [left + BAR, from + width / 2],
+      [right - BAR, ends[index]!.middle],
+    ];
+    drawFlow(frame, flow, frame.id(`flow-${index}`), { source: source!, target: target!, width });
     from += width;
   });
   return frame.finish(bottom + 4);
@@ -139,29 +152,38 @@ function drawLive(frame: ChartFrame, columns: MassColumns, left: number, top: nu
   });
 }
 
-function drawFlow(
-  frame: ChartFrame,
-  flow: MassFlow,
-  index: number,
-  from: [number, number],
-  to: [number, number],
-  width: number,
-): void {
+function drawFlow(frame: ChartFrame, flow: MassFlow, id: string, { source, target: to, width }: Band): void {
   const group = readable(frame.body, `${flow.name}: ${flow.text}`);
   const { fill, texture } = LOOKS[flow.kind];
   const colour = frame.colour(FILLS[fill]!);
-  const link = linkHorizontal()({ source: from, target: to })!.replace(/\d+\.\d+/g, (number) =>
+  const link = linkHorizontal()({ source, target: to })!.replace(/\d+\.\d+/g, (number) =>
     String(Math.round(Number(number) * 10) / 10),
   );
   const band = group.append("path").attr("d", link).attr("fill", "none").attr("stroke", colour);
   band.attr("stroke-width", Math.max(0.6, width).toFixed(1)).attr("stroke-opacity", 0.85);
   const box = group.append("rect").attr("x", to[0]).attr("width", BAR);
   box.attr("y", (to[1] - width / 2).toFixed(1)).attr("height", Math.max(0.8, width).toFixed(1));
-  box.attr("fill", textureFill(frame.defs, frame.id(`flow-${index}`), texture, colour, frame.colour("ink")));
+  box.attr("fill", textureFill(frame.defs, id, texture, colour, frame.colour("ink")));
   box.attr("stroke", frame.colour("muted")).attr("stroke-width", 0.6);
   const x = to[0] + BAR + 10;
   const [name = ""] = wrapText(flow.name, RIGHT_GUTTER - 12, 11, 1, true);
   const [text = ""] = wrapText(flow.text, RIGHT_GUTTER - 12, 11, 1);
   drawText(group, x, to[1] - 2, name, { bold: true });
   drawText(group, x, to[1] + 12, text, { fill: frame.colour("muted") });
+}
+
+export function massTable(columns: MassColumns): ChartTable {
+  const share = (kilograms: number) => (100 * kilograms) / columns.liveKilograms;
+  return {
+    columns: [
+      textColumn("what"),
+      textColumn("kind"),
+      { name: "mass", unit: "kg" },
+      { name: "share of live weight", unit: "%" },
+    ],
+    rows: [
+      ["live weight", "in", columns.liveKilograms, 100],
+      ...columns.flows.map(({ name, kind, kilograms }) => [name, kind, kilograms, share(kilograms)]),
+    ],
+  };
 }

@@ -80,10 +80,10 @@ export function observedChart(columns: ObservedColumns, context: ChartContext): 
   const most = Math.max(1, ...stretches.flatMap(({ observed, simulated }) => [...observed, simulated?.high ?? 0]));
   const y = scaleLinear().domain([0, most]).nice().range([floor, top]);
   const heads = { kind: "number", label: "counted in each stretch", unit: "heads" } as const;
-  drawClockGrid(frame.body, x, startClockSeconds, top, floor, frame.colour);
-  drawLeftAxis(frame.body, y, heads, left, right, frame.top + 8, frame.colour);
+  drawClockGrid(frame, x, startClockSeconds, top, floor);
+  drawLeftAxis(frame, y, heads, { left, right, labelY: frame.top + 8 });
   for (const stretch of stretches) drawStretch(frame, stretch, x, y, top);
-  return frame.finish(drawClockAxis(frame.body, x, startClockSeconds, floor, frame.colour));
+  return frame.finish(drawClockAxis(frame, x, startClockSeconds, floor));
 }
 
 function drawStretch(frame: ChartFrame, stretch: ObservedStretch, x: Scale, y: Scale, top: number): void {

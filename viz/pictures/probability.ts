@@ -30,13 +30,13 @@ export function probabilityView(fit: ColumnFit, { quantiles }: FitPicture): Prob
   const { family, points } = quantiles;
   const band =
     fit.open.length === 0
-      ? "Band: where 95 % of such points lie, each on its own, when the fit is right"
+      ? "Band: 95 % of such points lie in it if the curve is right, each by itself"
       : "No band with open times";
   const tests = fitTestWords(fit.fits.find((each) => each.family === family)!);
   return {
-    title: `${isolated(fit.heading)}: observed against fitted, ${family}`,
+    title: `${isolated(fit.heading)}: measured times and the fitted curve (${family})`,
     caption:
-      "Points on the line: the fit is right. Points above it at the right end: long times are longer than fitted; below, shorter",
+      "Points on the line: the curve fits. Points above it at the right: long times are longer than the curve says; below: shorter",
     subtitle: band,
     description: tests.join("; "),
     fitted: { kind: "number", label: `fitted (${family})`, unit: fit.unit },
@@ -57,8 +57,8 @@ export function probabilityChart(columns: ProbabilityColumns, context: ChartCont
   const all = points.flatMap(({ fitted, observed, low, high }) => [fitted, observed, low ?? fitted, high ?? fitted]);
   const x = padded(points.map(({ fitted }) => fitted)).range([left, right]);
   const y = padded(all).range([floor, top]);
-  drawLeftAxis(frame.body, y, columns.observed, left, right, top - 12, frame.colour);
-  const bottom = drawBottomAxis(frame.body, x, columns.fitted, top, floor, frame.colour);
+  drawLeftAxis(frame, y, columns.observed, { left, right, labelY: top - 12 });
+  const bottom = drawBottomAxis(frame, x, columns.fitted, { top, y: floor });
   const banded = points.filter(({ low, high }) => low !== null && high !== null);
   if (banded.length > 1) {
     const ring = [

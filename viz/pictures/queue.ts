@@ -1,28 +1,26 @@
 import { scaleLinear } from "d3";
+import { does } from "../../sim/text/kinds/index.ts";
 import { formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { StageRecord, StepTrace, StudyResults, VariantResults } from "../contract.ts";
 import {
   type ChartContext,
-  type ChartFrame,
   type ChartWords,
-  chartFrame,
-  drawClockAxis,
-  drawClockGrid,
-  drawPauses,
+  type DayFrame,
+  type DayScene,
+  dayFrame,
+  drawDayPlot,
   drawText,
   emptyChart,
+  finishDay,
   type Group,
   isolated,
   LINE_HEIGHT,
-  type PauseBand,
-  type TimeScale,
-  timePlot,
-  timeScale,
   wrapText,
 } from "../frame/index.ts";
-import { drawFootnote, drawTrace, type TraceColumns } from "../marks/index.ts";
+import { drawTrace, type TraceColumns } from "../marks/index.ts";
 import { binnedTrace, drawingBinSeconds } from "./binnedTrace.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
+import { plain, scene, type TimeReadings, type TimeSeries } from "./timeReadings.ts";
 
 export interface QueuePanel {
   name: string;
@@ -35,10 +33,7 @@ export interface QueuePanel {
   trace: TraceColumns;
 }
 
-export interface QueueColumns extends ChartWords {
-  startClockSeconds: number;
-  endSeconds: number;
-  pauses: readonly PauseBand[];
+export interface QueueColumns extends ChartWords, DayScene {
   panels: readonly QueuePanel[];
   /** Said below the panels: what was left out. */
   footnote: string;
@@ -67,7 +62,7 @@ export function queueView(results: StudyResults, variant: VariantResults): Queue
   const { stages, traces, finishSeconds } = variant.day;
   const pairs = stages
     .map((stage, index) => ({ stage, trace: traces?.queues[index] }))
-    .filter((pair) => pair.stage.kind !== "crates");
+    .filter((pair) => !does(pair.stage, "handle crates"));
   const drawn = pairs.filter(
     (pair) => pair.stage.queue.max > 0 && pair.trace !== undefined && pointsOf(pair.trace) > 0,
   );
@@ -78,8 +73,8 @@ export function queueView(results: StudyResults, variant: VariantResults): Queue
   return {
     ...dayScene(results, variant),
     title: "What waits before each station",
-    caption: "A trace that lies on the dashed line is a full buffer, and what comes before it has to wait",
-    subtitle: `Heads waiting (heads present in a dwell stage), ${dayWords(results, variant)}. ${shapeWords(panels)}`,
+    caption: "Curve on the dashed line: all places are taken, and the station before has to wait",
+    subtitle: `Heads waiting (in a trough or chiller: heads in it), ${dayWords(results, variant)}. ${shapeWords(panels)}`,
     description: describe(drawn.map((pair) => pair.stage)),
     panels,
     footnote,
@@ -98,7 +93,7 @@ function pointsOf(trace: StepTrace): number {
 
 /** Queue before one stage, with its places. */
 export function panelOf(stage: StageRecord, trace: TraceColumns): QueuePanel {
-  const crates = stage.kind === "crates";
+  const crates = does(stage, "handle crates");
   const limited = Number.isFinite(stage.places) && stage.places > 0;
   // A line four times above everything that happened would flatten the trace; then the words alone carry it.
   const drawn = limited && stage.places <= 4 * stage.queue.max;
@@ -116,14 +111,14 @@ export function panelOf(stage: StageRecord, trace: TraceColumns): QueuePanel {
 function capacityWords(stage: StageRecord): string {
   if (!Number.isFinite(stage.places)) return "no limit of places";
   if (stage.places === 0) return "no places of its own";
-  const things = stage.kind === "crates" ? "crate" : "place";
+  const things = does(stage, "handle crates") ? "crate" : "place";
   return `${formatDecimals(stage.places, 0)} ${things}${stage.places === 1 ? "" : "s"}`;
 }
 
 function shapeWords(panels: readonly QueuePanel[]): string {
   const binned = panels.map((panel) => panel.trace).find((trace) => trace.kind === "binned");
   const band = binned ? `Band: lowest to highest in each ${formatDuration(binned.binSeconds)}, line: mean. ` : "";
-  return `${band}Dashed: places there are.`;
+  return `${band}Dashed: number of places.`;
 }
 
 function idleWords(names: readonly string[]): string {
@@ -136,7 +131,7 @@ function describe(stages: readonly StageRecord[]): string {
   );
   const names = full.map((stage) => isolated(stage.name)).join(", ");
   const longest = [...stages]
-    .filter((stage) => stage.kind === "station")
+    .filter((stage) => does(stage, "buffer heads"))
     .sort((a, b) => b.queue.mean - a.queue.mean)[0];
   const first = longest
     ? `On average most heads waited before ${isolated(longest.name)}: ${formatDecimals(longest.queue.mean, 1)}, at most ${formatDecimals(longest.queue.max, 0)}. `
@@ -147,34 +142,23 @@ function describe(stages: readonly StageRecord[]): string {
 /** Heads waiting before each station over the clock: one panel a station, shared time axis, capacity line with its label. */
 export function queueChart(columns: QueueColumns, context: ChartContext): SVGSVGElement {
   if (columns.panels.length === 0) return emptyChart(columns, columns.footnote, context);
-  const frame = chartFrame(columns, context);
-  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - RIGHT_GUTTER);
+  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER });
   const top = frame.top + 14;
   const roomy = columns.panels.length <= MOST_ROOMY;
   const [height, gap] = roomy ? [PANEL, GAP] : [CLOSE_PANEL, CLOSE_GAP];
   const bottom = top + columns.panels.length * (height + gap) - gap;
-  timePlot(frame, top, bottom);
-  drawPauses(frame.body, columns.pauses, time, top, bottom, frame.colour("pause"), frame.colour("muted"));
-  drawClockGrid(frame.body, time, columns.startClockSeconds, top, bottom, frame.colour);
+  drawDayPlot(frame, top, bottom);
   columns.panels.forEach((panel, index) => {
-    drawPanel(frame, panel, columns.endSeconds, time, top + index * (height + gap), height);
+    drawPanel(frame, panel, top + index * (height + gap), height);
   });
-  const end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 6, frame.colour);
-  return frame.finish(drawFootnote(frame, columns.footnote, end));
+  return finishDay(frame, bottom + 6, columns.footnote);
 }
 
 /** One panel of a shared time axis: words at the left, trace over its scale, capacity line with its label at the right. */
-export function drawPanel(
-  frame: ChartFrame,
-  panel: QueuePanel,
-  endSeconds: number,
-  time: TimeScale,
-  top: number,
-  height: number,
-): void {
+export function drawPanel(frame: DayFrame, panel: QueuePanel, top: number, height: number): void {
   const group = frame.body.append("g");
   const floor = top + height;
-  const [left, right] = time.range() as [number, number];
+  const { left, right } = frame.plot;
   const value = scaleLinear()
     .domain([0, Math.max(1, panel.largest, panel.capacity ?? 0)])
     .range([floor, top + 3]);
@@ -185,7 +169,7 @@ export function drawPanel(
   });
   drawText(group, left - 5, floor + 3, "0", { anchor: "end", fill: frame.colour("muted") });
   group.append("path").attr("d", `M${left},${floor}H${right}`).attr("stroke", frame.colour("rule"));
-  drawTrace(frame, group, panel.trace, endSeconds, time, value);
+  drawTrace(frame, group, panel.trace, value);
   if (panel.capacity !== null) {
     const line = group.append("path").attr("d", `M${left},${value(panel.capacity)}H${right}`);
     line.attr("stroke", frame.colour("limit")).attr("stroke-width", 1.5).attr("stroke-dasharray", "6 3");
@@ -199,10 +183,18 @@ export function drawPanel(
   });
 }
 
-function drawPanelWords(frame: ChartFrame, group: Group, panel: QueuePanel, top: number): void {
+function drawPanelWords(frame: DayFrame, group: Group, panel: QueuePanel, top: number): void {
   const lines = wrapText(panel.name, GUTTER - 34, 11, 2, true);
   lines.forEach((line, i) => {
     drawText(group, frame.left, top + 10 + i * LINE_HEIGHT, line, { bold: true });
   });
   drawText(group, frame.left, top + 10 + lines.length * LINE_HEIGHT, panel.note, { fill: frame.colour("muted") });
+}
+
+export function queueReadings(columns: QueueColumns): TimeReadings {
+  return { ...scene(columns), series: columns.panels.map((panel) => queueSeries(panel, "heads")) };
+}
+
+export function queueSeries({ name, trace }: QueuePanel, unit: string): TimeSeries {
+  return plain(name, unit, trace);
 }

@@ -1,4 +1,6 @@
 import { type ScaleLinear, scaleLinear } from "d3";
+import { formatConfidence } from "../../sim/text/units/index.ts";
+import type { Estimate, ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import {
   type ChartContext,
   type ChartFrame,
@@ -7,16 +9,19 @@ import {
   drawBottomAxis,
   drawText,
   emptyChart,
+  isolated,
   type Quantity,
   readable,
   textWidth,
   wrapText,
 } from "../frame/index.ts";
 import { drawLevelInterval } from "../marks/index.ts";
+import { estimateWords, observationNoun, observationsWords, quoted, studyFormat } from "../words/index.ts";
+import { type ChartTable, endCells, endColumns, type PartialEnds, textColumn } from "./chartTable.ts";
 
 export interface ResponseRow {
   name: string;
-  /** Null: no replication gave a value. */
+  /** Null: no simulated day gave a value. */
   mean: number | null;
   /** Null where there is no interval (fewer than two replications). */
   low: number | null;
@@ -38,7 +43,7 @@ const MOST_LINES = 3;
 /** One response over the variants: dot and interval, the base's interval as a band, figures at the right. */
 export function responseChart(columns: ResponseColumns, context: ChartContext): SVGSVGElement {
   const known = columns.rows.filter((row) => row.mean !== null);
-  if (known.length === 0) return emptyChart(columns, "No replication gave a value for this response.", context);
+  if (known.length === 0) return emptyChart(columns, "No simulated day gave a value for this result.", context);
   const frame = chartFrame(columns, context);
   const names = nameGutter(columns.rows);
   const figures = figureGutter(columns.rows, TEXT_GUTTER);
@@ -50,7 +55,7 @@ export function responseChart(columns: ResponseColumns, context: ChartContext): 
   const bottom = top + columns.rows.length * row;
   drawBaseBand(frame, columns, value, top, bottom);
   const room = frame.right - frame.left - Math.abs(names - figures);
-  const end = drawBottomAxis(frame.body, value, columns.quantity, top, bottom, frame.colour, room);
+  const end = drawBottomAxis(frame, value, columns.quantity, { top, y: bottom, labelRoom: room });
   columns.rows.forEach((entry, index) => {
     const y = top + (index + 0.5) * row;
     drawNames(frame, entry.name, y, names - 12);
@@ -89,20 +94,14 @@ function drawBaseBand(
   band.attr("width", width.toFixed(1)).attr("fill", frame.colour("base"));
   const [left, right] = value.range() as [number, number];
   const middle = Math.min(Math.max(from + width / 2, left + 56), right - 56);
-  drawText(frame.body, middle, top - 5, "interval of the base", { anchor: "middle", fill: frame.colour("muted") });
+  drawText(frame.body, middle, top - 5, "today's plan", { anchor: "middle", fill: frame.colour("muted") });
 }
 
 function drawRow(frame: ChartFrame, row: ResponseRow, value: (v: number) => number, y: number, figures: number): void {
   const group = readable(frame.body, `${row.name}: ${row.text}`);
   if (row.mean !== null) {
-    drawLevelInterval(
-      group,
-      value(row.mean),
-      row.low === null ? null : value(row.low),
-      row.high === null ? null : value(row.high),
-      y,
-      { stroke: frame.colour("line"), paper: frame.colour("paper"), filled: true },
-    );
+    const style = { stroke: frame.colour("line"), paper: frame.colour("paper"), filled: true };
+    drawLevelInterval(group, value, { ...row, mean: row.mean }, y, style);
   }
   drawFigures(frame, row.text, y, figures - 12);
 }
@@ -143,4 +142,74 @@ export function drawFigures(frame: ChartFrame, text: string, y: number, room: nu
   lines.forEach((line, i) => {
     drawText(frame.body, frame.right - room, y + 4 + (i - (lines.length - 1) / 2) * 14, line, { bold: i === 0 });
   });
+}
+
+/** One response over the variants, in the order of the study, the base first. */
+export function responseView(results: StudyResults, info: ResponseInfo): ResponseColumns {
+  const format = studyFormat(results, info);
+  const { confidence, replications } = results.study;
+  const rows = results.variants.map((variant) => {
+    const estimate = variant.estimates[info.key];
+    const words = estimateWords(estimate, format, confidence);
+    return {
+      name: isolated(variant.name),
+      ...endsOf(estimate),
+      text: words.interval === "" ? words.mean : `${words.mean}\n${words.interval}`,
+    };
+  });
+  const several =
+    replications > 1
+      ? `Mean over ${observationsWords(results)} with its ${formatConfidence(confidence)} interval`
+      : "One day, no interval";
+  return {
+    title: isolated(info.label),
+    caption: "Band: today's plan. A variant whose bar lies clear of it is likely to differ",
+    subtitle: `${several}${wish(info)}${meaningOf(info)}`,
+    description: describeVariants(results, info),
+    quantity: format.quantity,
+    rows,
+    base: 0,
+  };
+}
+
+function wish(info: ResponseInfo): string {
+  return info.better === null
+    ? ""
+    : info.better === "more"
+      ? ". More is better"
+      : `. ${info.format === "clock" ? "Earlier" : "Less"} is better`;
+}
+
+export function meaningOf({ meaning }: ResponseInfo): string {
+  return meaning === undefined ? "" : `. ${isolated(meaning)}`;
+}
+
+export function endsOf(estimate: Estimate | undefined): PartialEnds {
+  if (!estimate || estimate.n === 0) return { mean: null, low: null, high: null };
+  return { mean: estimate.mean, low: estimate.low, high: estimate.high };
+}
+
+/** Up to so many variants are told one by one; beyond it base, highest and lowest stand for all. */
+export const MOST_TOLD = 6;
+
+/** One response of the variants in words, for those who cannot see the picture. */
+export function describeVariants(results: StudyResults, info: ResponseInfo): string {
+  const format = studyFormat(results, info);
+  const { confidence } = results.study;
+  const noun = observationNoun(results);
+  const tell = (variant: VariantResults) =>
+    `${quoted(variant.name)}: ${estimateWords(variant.estimates[info.key], format, confidence, noun).phrase}.`;
+  const { variants } = results;
+  if (variants.length <= MOST_TOLD) return variants.map(tell).join(" ");
+  const known = variants.filter((variant) => (variant.estimates[info.key]?.n ?? 0) > 0);
+  const sorted = [...known].sort((a, b) => a.estimates[info.key]!.mean - b.estimates[info.key]!.mean);
+  if (sorted.length === 0) return "No variant has a value.";
+  return `Today's plan, ${tell(variants[0]!)} Lowest of ${known.length} variants ${tell(sorted[0]!)} Highest ${tell(sorted.at(-1)!)}`;
+}
+
+export function responseTable({ quantity, rows }: ResponseColumns): ChartTable {
+  return {
+    columns: [textColumn("variant"), ...endColumns(quantity)],
+    rows: rows.map(({ name, ...ends }) => [name, ...endCells(quantity, ends)]),
+  };
 }

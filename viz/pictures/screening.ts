@@ -16,6 +16,7 @@ import {
 } from "../frame/index.ts";
 import { drawLevelInterval } from "../marks/index.ts";
 import { rankedEffects, screeningWords, studyFormat } from "../words/index.ts";
+import { type ChartTable, quantityUnit, textColumn } from "./chartTable.ts";
 
 /** One factor of a screening, in the unit of the response's differences. */
 export interface ScreeningPoint {
@@ -54,9 +55,9 @@ export function screeningView(results: StudyResults, info: ResponseInfo): Screen
   const scale = format.differenceScale;
   return {
     title: `${isolated(info.label)}: which factors matter`,
-    caption: "The factors at the far right are worth a study of their own; those near 0 can be left as they are",
+    caption: "Far right: worth a study of its own. Near 0: leave it as it is",
     subtitle:
-      "Further right: the factor changes the response more. Higher: its effect depends on the other factors or is not straight, above the dashed line as much as it matters",
+      "Further right: the factor changes the result more. Higher: how much depends more on its own level or on other factors; above the dashed line, mostly on these",
     description: screeningWords(results, info, format).join(" "),
     quantity: format.differenceQuantity,
     points: ranked.map(({ name, effects }) => ({
@@ -82,35 +83,23 @@ export function screeningChart(columns: ScreeningColumns, context: ChartContext)
   const y = scaleLinear()
     .domain([0, mostOf(columns, "sigma")])
     .range([floor, top]);
-  drawLeftAxis(
-    frame.body,
-    y,
-    named(columns.quantity, "spread of the effect (\u03C3)"),
-    left,
-    right,
-    top - 10,
-    frame.colour,
-  );
-  const bottom = drawBottomAxis(
-    frame.body,
-    x,
-    named(columns.quantity, "mean size of the effect (\u03BC*)"),
-    top,
-    floor,
-    frame.colour,
-  );
+  const named = (label: string): Quantity => ({ ...columns.quantity, label });
+  drawLeftAxis(frame, y, named("spread of the effect (\u03C3)"), { left, right, labelY: top - 10 });
+  const bottom = drawBottomAxis(frame, x, named("mean size of the effect (\u03BC*)"), { top, y: floor });
   drawEqual(frame, x, y);
-  drawLabels(frame, columns, x, y, top, floor);
+  drawLabels(frame, columns, x, y);
   for (const { muStar, sigma, halfWidth } of columns.points) {
     const half = halfWidth ?? 0;
     const style = { stroke: frame.colour("line"), paper: frame.colour("paper"), filled: true };
-    drawLevelInterval(frame.body, x(muStar), x(Math.max(0, muStar - half)), x(muStar + half), y(sigma), style);
+    drawLevelInterval(
+      frame.body,
+      x,
+      { mean: muStar, low: Math.max(0, muStar - half), high: muStar + half },
+      y(sigma),
+      style,
+    );
   }
   return frame.finish(bottom);
-}
-
-function named(quantity: Quantity, label: string): Quantity {
-  return { ...quantity, label };
 }
 
 /** Upper end of an axis: room for every dot and interval; 1 where nothing differs from 0. */
@@ -130,14 +119,8 @@ function drawEqual(frame: ChartFrame, x: Scale, y: Scale): void {
 }
 
 /** Names in a column beside the plot, each with a thin line from its dot. */
-function drawLabels(
-  frame: ChartFrame,
-  { points }: ScreeningColumns,
-  x: Scale,
-  y: Scale,
-  top: number,
-  floor: number,
-): void {
+function drawLabels(frame: ChartFrame, { points }: ScreeningColumns, x: Scale, y: Scale): void {
+  const [floor, top] = y.range() as [number, number];
   const told = points.slice(0, MOST_LABELS);
   const places = spreadLabels(
     told.map(({ sigma }) => y(sigma)),
@@ -157,4 +140,17 @@ function drawLabels(
     const [line = ""] = wrapText(name, frame.right - at, 11, 1);
     drawText(frame.body, at, place + 4, line);
   });
+}
+
+export function screeningTable({ quantity, points }: ScreeningColumns): ChartTable {
+  const unit = quantityUnit(quantity);
+  return {
+    columns: [
+      textColumn("factor"),
+      { name: "mean size", unit },
+      { name: "half-width", unit },
+      { name: "spread", unit },
+    ],
+    rows: points.map(({ name, muStar, halfWidth, sigma }) => [name, muStar, halfWidth, sigma]),
+  };
 }

@@ -3,6 +3,7 @@ import type { SlopeEstimate, StudyResults, VariantResults, Why } from "../contra
 import type { ChartContext, ChartWords } from "../frame/index.ts";
 import { rankedSlopes, slopeName, timesEstimate, withheldWords } from "../words/index.ts";
 import { whyScope } from "./binding.ts";
+import { type ChartTable, textColumn } from "./chartTable.ts";
 import { differenceChart } from "./difference.ts";
 
 /** How the end of work moves with one mean time, near today's value. */
@@ -42,12 +43,12 @@ export function slopeView(results: StudyResults, variant: VariantResults, why: W
     return { name: slopeName(slope), secondsPerTenth: mean, low, high, text: slopeText(slope) };
   });
   return {
-    title: "What a tenth of a second of each mean time does, near today's value",
-    caption: "Uppermost: where the same relative change of a time moves the end of work most",
-    subtitle: `${whyScope(results, variant)}. It holds for small changes; what a larger one is worth, only trying it tells`,
+    title: "How 0.1 s more of each time moves the end of work",
+    caption: "On top: the time where one per cent more or less moves the end of work most",
+    subtitle: `${whyScope(results, variant)}. Near today's values only: simulate a larger change to see what it brings`,
     description: describe(told, missing),
     rows,
-    nothing: missing[0] ?? "No time of this plan has a slope.",
+    nothing: missing[0] ?? "No time of this plan moves the end of work in a way that can be told.",
     footnotes: missing,
   };
 }
@@ -70,10 +71,11 @@ function slopeText({ slope }: SlopeEstimate): string {
 
 function describe(slopes: readonly SlopeEstimate[], missing: readonly string[]): string {
   const first = slopes[0];
-  if (first === undefined) return missing.join(" ") || "No time of this plan has a slope.";
+  if (first === undefined)
+    return missing.join(" ") || "No time of this plan moves the end of work in a way that can be told.";
   const all = slopes.map((slope) => `${slopeName(slope)} ${slopeText(slope)}`).join("; ");
   return [
-    `Seconds by which work ends later for 0.1 s more of each mean time, near today's value, the one that matters most first: ${all}.`,
+    `Each 0.1 s more of a mean time ends work later by, near today's values, the one that matters most first: ${all}.`,
     ...missing,
   ].join(" ");
 }
@@ -91,4 +93,12 @@ export function slopeChart({ rows, ...words }: SlopeColumns, context: ChartConte
     },
     context,
   );
+}
+
+export function slopeTable(columns: SlopeColumns): ChartTable {
+  const slope = (name: string) => ({ name, unit: "s for 0.1 s more" });
+  return {
+    columns: [textColumn("time"), slope("end of work"), slope("low"), slope("high")],
+    rows: columns.rows.map((row) => [row.name, row.secondsPerTenth, row.low, row.high]),
+  };
 }

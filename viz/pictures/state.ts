@@ -1,27 +1,29 @@
-import { formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
+import { does } from "../../sim/text/kinds/index.ts";
+import { formatClock, formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { STATES, StageRecord, StateTrace, StudyResults, VariantResults } from "../contract.ts";
 import {
   type ChartContext,
-  type ChartFrame,
   type ChartWords,
-  chartFrame,
-  drawClockAxis,
-  drawPauses,
+  type DayFrame,
+  type DayScene,
+  dayFrame,
+  drawDayPlot,
   drawText,
   emptyChart,
+  finishDay,
+  type Group,
   isolated,
   type Paint,
-  type PauseBand,
   type Texture,
-  type TimeScale,
   textureFill,
-  timePlot,
-  timeScale,
+  textWidth,
   wrapText,
 } from "../frame/index.ts";
-import { drawFootnote, drawKey, stepBandPath } from "../marks/index.ts";
+import { drawKey, stepBandPath } from "../marks/index.ts";
 import { OWN_TIME_WORDS } from "../words/index.ts";
+import { type Cell, type ChartTable, textColumn } from "./chartTable.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
+import { meansOnly, scene, type TimeReadings, type TimeSeries } from "./timeReadings.ts";
 
 export interface StateRow {
   name: string;
@@ -39,11 +41,8 @@ export interface StateRow {
   note: readonly string[];
 }
 
-export interface StateColumns extends ChartWords {
-  startClockSeconds: number;
-  endSeconds: number;
+export interface StateColumns extends ChartWords, DayScene {
   binSeconds: number;
-  pauses: readonly PauseBand[];
   /** Names of the states, in stacking order from below. */
   states: readonly string[];
   rows: readonly StateRow[];
@@ -73,6 +72,16 @@ const NOTE = 178;
 /** The type of the simulator's table holds this one to the same states in the same order. */
 const STATE_NAMES: typeof STATES = ["working", "blocked", "starved", "no crew", "down", "on break"];
 
+/** What a reader calls each state: the trade's word once in the key, with what it means; beside the rows in short. */
+const WORDS: Record<(typeof STATES)[number], { legend: string; short: string }> = {
+  working: { legend: "working", short: "working" },
+  blocked: { legend: "cannot pass its head on (blocked)", short: "cannot pass on" },
+  starved: { legend: "waits for heads (starved)", short: "waits for heads" },
+  "no crew": { legend: "no crew", short: "no crew" },
+  down: { legend: "broken down", short: "broken" },
+  "on break": { legend: "on break", short: "on break" },
+};
+
 const BREAK = STATE_NAMES.indexOf("on break");
 
 /** Bins across the strip at most, so that one is about 4 px wide. */
@@ -83,7 +92,7 @@ const FINDINGS = [
   "Most often unable to pass heads on",
   "Most often waiting for heads",
   "Most often without people",
-  "Most often down",
+  "Most often broken down",
 ];
 
 /** State shares of a variant's first day, by station and time bin and over each station's own time. */
@@ -103,24 +112,24 @@ export function stateView(results: StudyResults, variant: VariantResults): State
     title: "What each station did",
     caption:
       "The busiest station sets the pace: stations before it cannot pass heads on, stations after it wait for them",
-    subtitle: `Shares of position time in each ${formatDuration(binSeconds)}, in line order; the line below a strip is the station's own time; ${dayWords(results, variant)}`,
+    subtitle: `Shares of each ${formatDuration(binSeconds)}, in line order. Line below a strip: the station's own time. ${dayWords(results, variant, true)}`,
     description: describe(watched.map((pair) => pair.stage)),
     binSeconds,
-    states: STATE_NAMES,
+    states: STATE_NAMES.map((name) => WORDS[name].legend),
     rows: watched.map((pair) => rowOf(pair.stage, pair.trace!, binSeconds, bins)),
     footnote: [
-      `${OWN_TIME_WORDS} On break: share of the time from its first head to its last.`,
+      `${OWN_TIME_WORDS} On break: share of the time from first to last head.`,
       ...dwellWords(watched.map((pair) => pair.stage)),
-      ...(left.length === 0 ? [] : [`Without states: ${left.join(", ")}.`]),
+      ...(left.length === 0 ? [] : [`Not recorded: ${left.join(", ")}.`]),
     ].join(" "),
   };
 }
 
 function dwellWords(stages: readonly StageRecord[]): string[] {
-  const names = stages.filter((stage) => stage.kind === "dwell").map((stage) => isolated(stage.name));
+  const names = stages.filter((stage) => does(stage, "hold heads")).map((stage) => isolated(stage.name));
   return names.length === 0
     ? []
-    : [`In ${names.join(" and ")}, a place that holds a head counts as working, an empty one as starved.`];
+    : [`In ${names.join(" and ")}, a place that holds a head counts as working, an empty one as waiting for heads.`];
 }
 
 function rowOf(stage: StageRecord, trace: StateTrace, binSeconds: number, bins: number): StateRow {
@@ -157,18 +166,18 @@ function sharesOf(stateSeconds: readonly number[]): number[] {
   return total > 0 ? stateSeconds.map((seconds) => seconds / total) : [];
 }
 
-/** The working share on one line, with time on break beside it; the two largest others that reach 1 % on the next. */
+/** The working share on one line, with time on break beside it; on the next the largest others that reach 1 %, two where they fit. */
 function noteOf(shares: readonly number[], breakShare: number | null): string[] {
   if (shares.length === 0) return ["no head could reach it"];
-  const others = STATE_NAMES.map((name, state) => ({ name, share: shares[state]! }))
+  const others = STATE_NAMES.map((name, state) => ({ text: `${WORDS[name].short} ${percent(shares[state]!)}`, state }))
     .slice(1)
-    .filter((entry) => entry.share >= 0.01)
-    .sort((a, b) => b.share - a.share)
-    .slice(0, 2);
-  const words = ({ name, share }: { name: string; share: number }) => `${name} ${percent(share)}`;
+    .filter(({ state }) => shares[state]! >= 0.01)
+    .sort((a, b) => shares[b.state]! - shares[a.state]!)
+    .map(({ text }) => text);
   const onBreak = breakShare !== null && breakShare >= 0.01 ? `; on break ${percent(breakShare)}` : "";
-  const working = `${words({ name: STATE_NAMES[0], share: shares[0]! })}${onBreak}`;
-  return others.length === 0 ? [working] : [working, others.map(words).join(", ")];
+  const working = `working ${percent(shares[0]!)}${onBreak}`;
+  const two = others.slice(0, 2).join(", ");
+  return others.length === 0 ? [working] : [working, textWidth(two, 11) <= NOTE - 4 ? two : others[0]!];
 }
 
 function percent(share: number): string {
@@ -177,9 +186,7 @@ function percent(share: number): string {
 
 /** Which station was busiest, and where each other state took most; every share of every stage stands beside its row and in the table. */
 function describe(stages: readonly StageRecord[]): string {
-  const stations = stages.filter(
-    (stage) => stage.kind !== "dwell" && stage.kind !== "chain" && ownSharesOf(stage).length > 0,
-  );
+  const stations = stages.filter((stage) => does(stage, "work") && ownSharesOf(stage).length > 0);
   if (stations.length === 0) return "No station recorded.";
   const [busiest, ...others] = STATE_NAMES.slice(0, BREAK).map((_, state) => largestShare(stations, state));
   const words = others.flatMap(({ station, share }, index) =>
@@ -196,33 +203,29 @@ function largestShare(stations: readonly StageRecord[], state: number): { statio
 /** What each station did over the clock: stations in line order, each time bin filled by the shares of its states. */
 export function stateChart(columns: StateColumns, context: ChartContext): SVGSVGElement {
   if (columns.rows.length === 0) return emptyChart(columns, "No station of this day has recorded states.", context);
-  const frame = chartFrame(columns, context);
+  const frame = dayFrame(columns, context, { left: GUTTER, right: BAR + NOTE + 20 });
   const fills = LOOKS.map((look, state) =>
     textureFill(frame.defs, frame.id(`state-${state}`), look.texture, frame.colour(look.paint), frame.colour(look.ink)),
   );
-  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - BAR - NOTE - 20);
   const key = columns.states.map((name, state) => ({ name, fill: fills[state]! }));
   const top = drawKey(frame, key, frame.top + 4) + 24;
   const bottom = top + columns.rows.length * (ROW + GAP) - GAP;
-  const right = time.range()[1]!;
-  timePlot(frame, top, bottom);
-  drawPauses(frame.body, columns.pauses, time, top - 4, bottom + 4, frame.colour("pause"), frame.colour("muted"));
+  const { right } = frame.plot;
+  drawDayPlot(frame, top, bottom, { above: 4, below: 4, grid: false });
   drawText(frame.body, right + 12, top - 9, "share of own time", { fill: frame.colour("muted") });
-  const edges = columns.rows[0]!.shares[0]!.map((_, bin) => time(bin * columns.binSeconds));
-  edges.push(time(columns.endSeconds));
+  const edges = columns.rows[0]!.shares[0]!.map((_, bin) => frame.time(bin * columns.binSeconds));
+  edges.push(right);
   columns.rows.forEach((row, index) => {
-    drawRow(frame, row, fills, edges, time, top + index * (ROW + GAP));
+    drawRow(frame, row, fills, edges, top + index * (ROW + GAP));
   });
-  const end = drawClockAxis(frame.body, time, columns.startClockSeconds, bottom + 8, frame.colour);
-  return frame.finish(drawFootnote(frame, columns.footnote, end));
+  return finishDay(frame, bottom + 8, columns.footnote);
 }
 
 function drawRow(
-  frame: ChartFrame,
+  frame: DayFrame,
   row: StateRow,
   fills: readonly string[],
   edges: readonly number[],
-  time: TimeScale,
   top: number,
 ): void {
   const group = frame.body.append("g");
@@ -239,7 +242,7 @@ function drawRow(
     const path = stepBandPath(edges, floor, lower);
     if (path !== "") group.append("path").attr("d", path).attr("fill", fills[state]!);
   });
-  const [left, right] = time.range() as [number, number];
+  const { left, right } = frame.plot;
   const outline = group
     .append("rect")
     .attr("x", left)
@@ -247,12 +250,13 @@ function drawRow(
     .attr("width", right - left)
     .attr("height", ROW);
   outline.attr("fill", "none").attr("stroke", frame.colour("rule")).attr("stroke-width", 0.7);
-  if (row.own !== null) drawOwnTime(frame, group, time(row.own.fromSeconds), time(row.own.toSeconds), top + ROW);
-  drawOwnBar(frame, group, row, fills, right + 12, top);
+  if (row.own !== null) drawOwnTime(frame, group, row.own, top + ROW);
+  drawOwnBar(frame, group, row, fills, top);
 }
 
 /** A line below the strip from the station's first head to its last. */
-function drawOwnTime(frame: ChartFrame, group: ChartFrame["body"], from: number, to: number, bottom: number): void {
+function drawOwnTime(frame: DayFrame, group: Group, own: NonNullable<StateRow["own"]>, bottom: number): void {
+  const [from, to] = [frame.time(own.fromSeconds), frame.time(own.toSeconds)];
   const y = bottom + 3;
   group
     .append("path")
@@ -262,14 +266,8 @@ function drawOwnTime(frame: ChartFrame, group: ChartFrame["body"], from: number,
     .attr("stroke-width", 1.2);
 }
 
-function drawOwnBar(
-  frame: ChartFrame,
-  group: ChartFrame["body"],
-  row: StateRow,
-  fills: readonly string[],
-  x: number,
-  top: number,
-): void {
+function drawOwnBar(frame: DayFrame, group: Group, row: StateRow, fills: readonly string[], top: number): void {
+  const x = frame.plot.right + 12;
   let from = x;
   row.ownShares.forEach((share, state) => {
     if (share <= 0) return;
@@ -289,4 +287,38 @@ function drawOwnBar(
   lines.forEach((line, i) => {
     drawText(group, x + BAR + 8, top + ROW / 2 + 4 + (i - (lines.length - 1) / 2) * 13, line);
   });
+}
+
+export function stateReadings(columns: StateColumns): TimeReadings {
+  const series = columns.rows.flatMap((row) =>
+    columns.states.map((state, index): TimeSeries => {
+      const shares = row.shares[index]!.map((share) => share * 100);
+      return { group: row.name, name: state, unit: "%", trace: meansOnly(columns.binSeconds, shares) };
+    }),
+  );
+  return { ...scene(columns), series };
+}
+
+export function stateTable(columns: StateColumns): ChartTable {
+  const worked = columns.states.filter((name) => name !== WORDS["on break"].legend);
+  const clock = (seconds: number): Cell => formatClock(seconds + columns.startClockSeconds, true);
+  const percent = (share: number | null): Cell => (share === null ? null : share * 100);
+  return {
+    columns: [
+      textColumn("station"),
+      { name: "first head", unit: "clock time" },
+      { name: "last head", unit: "clock time" },
+      ...worked.map((name) => ({ name, unit: "% of own time" })),
+      { name: "on break", unit: "% from first to last head" },
+      ...columns.states.map((name) => ({ name: `${name}, by the clock`, unit: "% of the day" })),
+    ],
+    rows: columns.rows.map((row) => [
+      row.name,
+      row.own === null ? null : clock(row.own.fromSeconds),
+      row.own === null ? null : clock(row.own.toSeconds),
+      ...worked.map((_, state) => percent(row.ownShares[state] ?? null)),
+      percent(row.breakShare),
+      ...row.clockShares.map(percent),
+    ]),
+  };
 }

@@ -3,30 +3,27 @@ import { formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { StudyResults, VariantResults } from "../contract.ts";
 import {
   type ChartContext,
-  type ChartFrame,
   type ChartWords,
-  chartFrame,
-  drawClockAxis,
-  drawClockGrid,
+  type DayFrame,
+  type DayScene,
+  dayFrame,
+  drawDayPlot,
   drawLeftAxis,
-  drawPauses,
   drawText,
   emptyChart,
   FILLS,
+  finishDay,
   isolated,
-  type PauseBand,
   spreadLabels,
   type Texture,
-  type TimeScale,
   textureFill,
   textWidth,
-  timePlot,
-  timeScale,
   wrapText,
 } from "../frame/index.ts";
 import { stepBandPath } from "../marks/index.ts";
 import { binnedTrace, drawingBinSeconds } from "./binnedTrace.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
+import { meansOnly, plain, scene, type TimeReadings } from "./timeReadings.ts";
 
 export interface WipSection {
   name: string;
@@ -34,11 +31,8 @@ export interface WipSection {
   values: readonly number[];
 }
 
-export interface WipColumns extends ChartWords {
-  startClockSeconds: number;
-  endSeconds: number;
+export interface WipColumns extends ChartWords, DayScene {
   binSeconds: number;
-  pauses: readonly PauseBand[];
   /** One stacked panel each, first one on top; sections stack upwards in the order given. */
   panels: readonly { name: string; sections: readonly WipSection[] }[];
 }
@@ -74,7 +68,7 @@ export function wipView(results: StudyResults, variant: VariantResults): WipColu
   return {
     ...dayScene(results, variant),
     title: "Heads on the line by section",
-    caption: "A section that swells feeds a slower one; one that empties is fed too slowly",
+    caption: "A section that fills up feeds a slower one; one that empties gets too few heads",
     subtitle: `Work in process: mean number of heads in each ${formatDuration(binSeconds)}, stacked, ${dayWords(results, variant)}`,
     description: peaks.length === 0 ? "No section recorded." : `Most heads at one time: ${peaks.join(", ")}.`,
     binSeconds,
@@ -100,26 +94,22 @@ function panelsOf(sections: readonly WipSection[]): WipColumns["panels"] {
 export function wipChart(columns: WipColumns, context: ChartContext): SVGSVGElement {
   const panels = columns.panels.filter((panel) => panel.sections.length > 0);
   if (panels.length === 0) return emptyChart(columns, "No section of the line held any head on this day.", context);
-  const frame = chartFrame(columns, context);
-  const time = timeScale(frame, columns.endSeconds, frame.left + GUTTER, frame.right - RIGHT_GUTTER);
-  const edges = panels[0]!.sections[0]!.values.map((_, bin) => time(bin * columns.binSeconds));
-  edges.push(time(columns.endSeconds));
+  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER });
+  const edges = panels[0]!.sections[0]!.values.map((_, bin) => frame.time(bin * columns.binSeconds));
+  edges.push(frame.plot.right);
   let top = frame.top;
   let fill = 0;
   for (const panel of panels) {
-    drawStackPanel(frame, panel, columns, time, edges, top + 34, fill);
+    drawStackPanel(frame, panel, edges, top + 34, fill);
     fill += panel.sections.length;
     top += PANEL + 46;
   }
-  timePlot(frame, frame.top + 34, top - 12);
-  return frame.finish(drawClockAxis(frame.body, time, columns.startClockSeconds, top - 12, frame.colour));
+  return finishDay(frame, top - 12);
 }
 
 function drawStackPanel(
-  frame: ChartFrame,
+  frame: DayFrame,
   panel: WipColumns["panels"][number],
-  columns: WipColumns,
-  time: TimeScale,
   edges: readonly number[],
   top: number,
   firstFill: number,
@@ -130,18 +120,9 @@ function drawStackPanel(
     .domain([0, (max(totals) ?? 0) || 1])
     .nice()
     .range([floor, top]);
-  const [left, right] = time.range() as [number, number];
-  drawPauses(frame.body, columns.pauses, time, top, floor, frame.colour("pause"), frame.colour("muted"));
-  drawClockGrid(frame.body, time, columns.startClockSeconds, top, floor, frame.colour);
-  drawLeftAxis(
-    frame.body,
-    heads,
-    { kind: "number", label: panel.name, unit: "heads" },
-    left,
-    right,
-    top - 20,
-    frame.colour,
-  );
+  const { left, right } = frame.plot;
+  drawDayPlot(frame, top, floor);
+  drawLeftAxis(frame, heads, { kind: "number", label: panel.name, unit: "heads" }, { left, right, labelY: top - 20 });
   const labels: AreaLabel[] = [];
   const below = new Array<number>(totals.length).fill(0);
   panel.sections.forEach((section, index) => {
@@ -159,7 +140,7 @@ function drawStackPanel(
     labels.push(labelOf(section.name, fill, edges, upper, lower));
   });
   frame.body.append("path").attr("d", `M${left},${floor}H${right}`).attr("stroke", frame.colour("rule"));
-  drawAreaLabels(frame, labels, right, top, floor);
+  drawAreaLabels(frame, labels, top, floor);
 }
 
 /** Finds the place where the area leaves most height over the width of its name; under 17 px the name goes to the gutter. */
@@ -198,19 +179,14 @@ function thickest(
   return { x: (edges[best]! + edges[best + 1]!) / 2, y: (upper[best]! + lower[best]!) / 2 };
 }
 
-function sectionFill(frame: ChartFrame, index: number): string {
+function sectionFill(frame: DayFrame, index: number): string {
   const colour = frame.colour(FILLS[index % FILLS.length]!);
   const texture = TEXTURES[index % TEXTURES.length]!;
   return textureFill(frame.defs, frame.id(`section-${index}`), texture, colour, frame.colour("muted"));
 }
 
-function drawAreaLabels(
-  frame: ChartFrame,
-  labels: readonly AreaLabel[],
-  right: number,
-  top: number,
-  floor: number,
-): void {
+function drawAreaLabels(frame: DayFrame, labels: readonly AreaLabel[], top: number, floor: number): void {
+  const { right } = frame.plot;
   const ink = frame.colour("ink");
   for (const label of labels.filter((each) => each.inside)) {
     drawText(frame.body, label.x, label.y + 4, label.name, {
@@ -245,4 +221,12 @@ function drawAreaLabels(
     const [line = ""] = wrapText(label.name, RIGHT_GUTTER - 28, 11, 1);
     drawText(frame.body, right + 26, y + 4, line);
   });
+}
+
+export function wipReadings(columns: WipColumns): TimeReadings {
+  const sections = columns.panels.flatMap((panel) => panel.sections);
+  return {
+    ...scene(columns),
+    series: sections.map(({ name, values }) => plain(name, "heads", meansOnly(columns.binSeconds, values))),
+  };
 }

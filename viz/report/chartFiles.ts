@@ -1,8 +1,9 @@
-import type { StudyResults } from "../contract.ts";
+import type { ColumnFit, FitPicture, StudyResults } from "../contract.ts";
 import { svgText, type ThemeName } from "../frame/index.ts";
+import { histogramChart, histogramView, probabilityChart, probabilityView } from "../pictures/index.ts";
 import type { ReportOptions } from "./renderReport.ts";
 import { serverDocument } from "./serverDocument.ts";
-import { studyCharts, tradeOffChart, worthChart } from "./studyCharts.ts";
+import { slug, studyCharts, tradeOffChart, worthChart } from "./studyCharts.ts";
 
 /**
  * The pictures of a study as stand-alone SVG files: `name` without ending (a-z, 0-9, hyphen; unique), `svg` the whole file.
@@ -11,17 +12,36 @@ import { studyCharts, tradeOffChart, worthChart } from "./studyCharts.ts";
  */
 export function chartFiles(
   results: StudyResults,
-  options: { theme?: ThemeName; document?: Document } & Pick<ReportOptions, "improvement" | "lineUp"> = {},
+  options: { theme?: ThemeName; document?: Document } & Pick<ReportOptions, "improvement" | "offers"> = {},
 ): { name: string; svg: string }[] {
   const document = options.document ?? serverDocument();
   const theme = options.theme ?? "light";
-  const { improvement, lineUp } = options;
+  const { improvement, offers } = options;
   const answers = [
     improvement === undefined ? null : tradeOffChart(improvement),
-    lineUp === undefined ? null : worthChart(lineUp),
+    offers === undefined ? null : worthChart(offers),
   ].filter((chart) => chart !== null);
   return [...answers, ...studyCharts(results)].map((chart) => ({
     name: chart.name,
     svg: `${svgText(chart.draw({ document, theme, idPrefix: chart.name }))}\n`,
   }));
+}
+
+/** The pictures of measured times as stand-alone SVG files, named as `chartFiles` does. */
+export function fitChartFiles(
+  columns: readonly { fit: ColumnFit; picture: FitPicture }[],
+  options: { theme?: ThemeName; document?: Document } = {},
+): { name: string; svg: string }[] {
+  const document = options.document ?? serverDocument();
+  const theme = options.theme ?? "light";
+  return columns.flatMap(({ fit, picture }, index) => {
+    const stem = `${index + 1}-${slug(fit.heading)}`;
+    const context = (name: string) => ({ document, theme, idPrefix: name });
+    const times = `times-${stem}`;
+    const probability = `probability-${stem}`;
+    const view = probabilityView(fit, picture);
+    const first = { name: times, svg: histogramChart(histogramView(fit, picture), context(times)) };
+    const second = view === null ? [] : [{ name: probability, svg: probabilityChart(view, context(probability)) }];
+    return [first, ...second].map(({ name, svg }) => ({ name, svg: `${svgText(svg)}\n` }));
+  });
 }

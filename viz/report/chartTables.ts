@@ -9,7 +9,7 @@ export function chartTables(
   planFile: unknown,
 ): { name: string; title: string; table: ChartTable }[] {
   return [
-    { name: "inputs", title: "Every input of the base plan with its source", table: inputTable(results, planFile) },
+    { name: "inputs", title: "Every input of today's plan with its source", table: inputTable(results, planFile) },
     ...studyCharts(results).map(({ name, title, table }) => ({ name, title, table: table() })),
   ];
 }

@@ -1,6 +1,18 @@
-export { CAUTIONS, DANGERS, DANGERS_IN_SHORT } from "./cautions.ts";
-export { chartFiles } from "./chartFiles.ts";
-export { chartTables } from "./chartTables.ts";
-export { fitChartFiles } from "./fitChartFiles.ts";
+/** Results -> one HTML page, and what else a run folder holds of pictures. */
+
+// Pages
+
 export { type ReportOptions, renderDayReport, renderReport } from "./renderReport.ts";
+
+// Pictures and their figures as files
+
+export { chartFiles, fitChartFiles } from "./chartFiles.ts";
+export { chartTables } from "./chartTables.ts";
+
+// What every page says
+
+export { CAUTIONS, DANGERS, DANGERS_IN_SHORT } from "./cautions.ts";
+
+// To draw into where there is no browser
+
 export { serverDocument } from "./serverDocument.ts";

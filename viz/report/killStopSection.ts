@@ -29,12 +29,12 @@ export function killStopSection(results: StudyResults, figures: Figures): Markup
     : html`<h3>Day ${base.day.replication + 1} of ${quoted(base.name)}, one example</h3>`;
   const table = stopTable(base, killStops);
   return html`<h2>Stops of the kill line</h2>
-<p>For the official veterinarian: every time the line stood between stunning and the end of bleeding, and the heads that it caught there.</p>
+<p>For the official veterinarian: every time the line stood between stunning and the end of bleeding, and the heads that were caught there.</p>
 <p class="small">${unbroken(stopDefinition(killStops))}</p>
 ${isSingleDay(results) ? "" : variantTable(results)}
 ${day}
 <div data-of-day="${dayId(0)}">${figures(killStopCharts(results, base, "base"))}</div>
-${isSingleDay(results) ? table : html`<details><summary>Each stop of this day</summary>${table}</details>`}`;
+${isSingleDay(results) ? table : html`<details><summary>Every stop of this day</summary>${table}</details>`}`;
 }
 
 /** Whether `killStopSection` has anything to say. */
@@ -60,7 +60,7 @@ function variantTable(results: StudyResults): Markup {
     return html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th>${cells}</tr>`;
   });
   const heads = columns.map(({ label }) => html`<th scope="col">${label}</th>`);
-  const caption = `Means a day over ${observationNoun(results)}, with ${formatConfidence(study.confidence)} intervals. A day without a stop counts as 0.`;
+  const caption = `Average of a day over all ${observationNoun(results)}, with ${formatConfidence(study.confidence)} intervals. A day without a stop counts as 0.`;
   return html`<div class="scroll"><table class="even"><caption>${caption}</caption><thead><tr><th scope="col">Variant</th>${heads}</tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
@@ -92,7 +92,7 @@ function stopTable({ day }: VariantResults, killStops: Stops): Markup {
     "Longest wait until stuck",
     "Then",
   ];
-  const caption = `Heads: when the stop began, and at most during it. The longest wait is that of a stunned head that the stop caught, from the end of stunning to the start of sticking.${more}`;
+  const caption = `Heads: when the stop began; the most during it. Longest wait: of a stunned head that the stop caught, from the end of stunning to the start of sticking.${more}`;
   return html`<div class="scroll"><table class="wide"><caption>${caption}</caption><thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 

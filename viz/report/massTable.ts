@@ -25,7 +25,7 @@ export function massTable({ massBalance }: VariantResults): Markup | null {
   );
   return html`<h3>Mass balance</h3>
 <p>${soldWords(massBalance)}</p>
-<div class="scroll"><table><caption>Everything that was hung comes out again: carcasses, by-products and all else add up to the live weight hung.</caption><thead><tr><th scope="col">What</th><th scope="col">In or out</th><th scope="col">Mass</th><th scope="col">Share of live weight hung</th></tr></thead><tbody>${rows}</tbody></table></div>`;
+<div class="scroll"><table><caption>Carcasses, by-products and all else add up to the live weight that was hung.</caption><thead><tr><th scope="col">What</th><th scope="col">In or out</th><th scope="col">Mass</th><th scope="col">Share of live weight hung</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 /** Rounding is far below a gram. */
@@ -36,7 +36,7 @@ function kilogramWords({ kind, kilograms }: Line): string {
 
 function soldWords({ presentation, publishedAs }: MassBalance): Markup {
   if (presentation === "")
-    return html`The plan does not say what stays on the carcass. Compare its yield with no other.`;
-  const fits = publishedAs === null ? "That is none of the published definitions." : `That is the ${publishedAs}.`;
+    return html`The plan does not say what stays on the carcass, so its yield cannot be compared with others.`;
+  const fits = publishedAs === null ? "No published definition matches it." : `That is the ${publishedAs}.`;
   return html`Sold: <bdi>${isolated(presentation)}</bdi>. ${fits} Compare its yield only with yields of the same presentation.`;
 }

@@ -1,14 +1,15 @@
 import { createHash } from "node:crypto";
-import type { Improvement, LineUp, StudyResults, VariantResults } from "../contract.ts";
+import type { Improvement, OptionsResult, StudyResults, VariantResults } from "../contract.ts";
 import { CHART_CLASS, safeText } from "../frame/index.ts";
-import { isSingleDay } from "../words/index.ts";
+import { isSingleDay, quoted } from "../words/index.ts";
 import { costTable } from "./costTable.ts";
 import { type Figures, figuresFor } from "./figures.ts";
 import { html, type Markup, trusted } from "./html.ts";
 import { improvementSections } from "./improvementSections.ts";
 import { killStopSection, recordsKillStops } from "./killStopSection.ts";
+import { limitsOfModel, logicSection } from "./logicSection.ts";
 import { massTable } from "./massTable.ts";
-import { lineUpSections } from "./optionsSections.ts";
+import { optionsSections } from "./optionsSections.ts";
 import { READER_SCRIPT } from "./readerScript.ts";
 import {
   answerSection,
@@ -18,8 +19,6 @@ import {
   experimentation,
   implementation,
   limitSection,
-  limitsOfModel,
-  logicSection,
   objectives,
   resultsSection,
 } from "./reportSections.ts";
@@ -35,17 +34,18 @@ export interface ReportOptions {
   document?: Document;
   /** Of a search or a line-up of offers, whose answer then comes first: the study is what it rests on. */
   improvement?: Improvement | undefined;
-  lineUp?: LineUp | undefined;
+  offers?: OptionsResult | undefined;
 }
 
 /**
  * A study as one self-contained HTML page: no outside resource, every text from the study escaped, no script but the one
- * that reads values off the pictures (without it everything is still there); light and dark screens, A4 paper. Answer first, then evidence, then everything needed to judge and repeat it. A study of one
- * variant and one replication is told as a single day, without intervals. Throws RangeError for a study without variants.
+ * that reads values off the pictures (without it everything is still there); light and dark screens, A4 paper. Answer first,
+ * then evidence, then everything needed to judge and repeat it. A study of one variant and one day is told as a single day,
+ * without intervals. Throws RangeError for a study without variants.
  */
 export function renderReport(results: StudyResults, options: ReportOptions = {}): string {
   if (results.variants.length === 0)
-    throw new RangeError("renderReport: the study holds no variant; at least today's plan is needed");
+    throw new RangeError("renderReport: the study has no variant; at least today's plan is needed");
   const figures = figuresFor(options.document ?? serverDocument());
   const answered = otherAnswer(results, figures, options);
   const plant = plantSection(results);
@@ -69,9 +69,9 @@ export function renderReport(results: StudyResults, options: ReportOptions = {})
 }
 
 /** Null where the study itself was what was asked. */
-function otherAnswer(results: StudyResults, figures: Figures, { improvement, lineUp }: ReportOptions): Markup[] | null {
+function otherAnswer(results: StudyResults, figures: Figures, { improvement, offers }: ReportOptions): Markup[] | null {
   if (improvement !== undefined) return improvementSections(improvement, results, figures);
-  return lineUp === undefined ? null : lineUpSections(lineUp, results, figures);
+  return offers === undefined ? null : optionsSections(offers, results, figures);
 }
 
 /**
@@ -127,16 +127,16 @@ function digest(text: string): string {
   return `sha256-${createHash("sha256").update(text, "utf8").digest("base64")}`;
 }
 
-/** What went through the plant on the first day of the base case: kilograms, water, energy, money. Null where the plan tells nothing of it. */
+/** What went through the plant on the first day of today's plan: kilograms, water, energy, money. Null where the plan tells nothing of it. */
 export function plantSection(results: StudyResults): Markup | null {
   const base = results.variants[0]!;
   const tables = [massTable(base), utilityTable(base), costTable(base)].filter((table) => table !== null);
   if (tables.length === 0) return null;
   return html`<h2>What goes through the plant</h2>
-<p class="small">Figures of one simulated day, day ${base.day.replication + 1}${dayOf(results, base)}.${isSingleDay(results) ? "" : " Means over all days stand under Results, as far as they were asked for."}</p>
+<p class="small">Figures of one simulated day, day ${base.day.replication + 1}${dayOf(results, base)}.${isSingleDay(results) ? "" : " Means over all days are under Results, where the study asks for them."}</p>
 ${tables}`;
 }
 
 function dayOf({ variants }: StudyResults, { name }: VariantResults): string {
-  return variants.length > 1 ? ` of \u2018${name}\u2019` : "";
+  return variants.length > 1 ? ` of ${quoted(name)}` : "";
 }

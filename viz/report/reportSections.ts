@@ -17,12 +17,9 @@ import {
   welfareLead,
 } from "../words/index.ts";
 import { CAUTIONS } from "./cautions.ts";
-import { componentTables } from "./componentTables.ts";
 import type { Figures } from "./figures.ts";
 import { html, type Markup, trusted, unbroken } from "./html.ts";
-import { MODEL_LIMITS, MODEL_LOGIC } from "./modelText.ts";
-import { listsDifferences, responseTable } from "./responseTable.ts";
-import { screeningTables } from "./screeningTable.ts";
+import { listsDifferences, responseTable, screeningTables } from "./responseTable.ts";
 import {
   dayCharts,
   drawnVariants,
@@ -69,7 +66,7 @@ function dayAnswer(results: StudyResults): string[] {
     (limit) => `${isolated(limit.name)}: ${shareWords(limit.beyond, limit.tally.count, "heads")} outside the limit.`,
   );
   return [
-    "This is one day, no interval: another day of the same plan would differ.",
+    "This is one simulated day; another day of the same plan would differ.",
     ...(variant.dayNotes ?? []).map(isolated),
     headsOutView(results, variant).description,
     ...(results.capacity === null ? [] : [results.capacity.words]),
@@ -84,10 +81,10 @@ export function resultsSection(results: StudyResults, figures: Figures, answered
   const others = charts.filter((chart) => chart !== told);
   const more = responseFigures(results, others, figures);
   return html`<h2>Results</h2>
-<p class="small hint" hidden>Point at a picture, or move to it with the Tab key and press the arrow keys, to read its values.</p>
+<p class="small hint" hidden>To read values, point at a picture, or move to it with the Tab key and press the arrow keys.</p>
 ${screeningTables(results)}
 ${results.screening === null ? "" : more}
-${results.screening === null ? responseTable(results) : html`<details><summary>Every response of all ${results.variants.length} variants</summary>${responseTable(results)}</details>`}
+${results.screening === null ? responseTable(results) : html`<details><summary>Every result of all ${results.variants.length} variants</summary>${responseTable(results)}</details>`}
 ${results.screening === null ? more : ""}`;
 }
 
@@ -98,7 +95,7 @@ function responseFigures(results: StudyResults, charts: readonly PlannedChart[],
   const drawn = charts.map((chart) =>
     isListed(chart) ? html`<div class="screen">${figures([chart])}</div>` : figures([chart]),
   );
-  const note = html`<p class="small paper">The pictures of the differences are on the screen and in the run's charts; their figures stand in the tables.</p>`;
+  const note = html`<p class="small paper">Pictures of the differences are on the screen and among the run's charts; the tables have their figures.</p>`;
   return html`${charts.some(isListed) ? note : ""}${drawn}`;
 }
 
@@ -111,10 +108,10 @@ export function daySection(results: StudyResults, figures: Figures): Markup {
     return index === 0
       ? html`<div class="day" id="${dayId(index)}" data-start="${startClockSeconds}">${heading}${pictures}</div>`
       : html`<details class="day" id="${dayId(index)}" data-start="${startClockSeconds}"><summary>${heading}</summary>${pictures}</details>
-<p class="small paper">Its day folds open on the screen and is in the run's charts; what is folded is not printed.</p>`;
+<p class="small paper">This day opens on the screen and is among the run's charts; what is closed is not printed.</p>`;
   });
   return html`<h2>A day in pictures</h2>
-<p class="small">Pictures of a day show one simulated day: they explain how the line behaves and prove nothing about other days.</p>
+<p class="small">One simulated day: it shows how the line behaves and proves nothing about other days.</p>
 ${days}`;
 }
 
@@ -134,7 +131,7 @@ function dayHeading(results: StudyResults, variant: VariantResults, index: numbe
   if (index === 0) return `Today's plan, ${quoted(variant.name)}`;
   const info = headline(results)!;
   const words = differenceWords(differenceIn(variant, info.key), studyFormat(results, info), results.study.confidence);
-  return `Furthest from it, ${quoted(variant.name)}: ${words.sentence}`;
+  return `The variant that differs most, ${quoted(variant.name)}: ${words.sentence}`;
 }
 
 export function limitSection(results: StudyResults, figures: Figures): Markup {
@@ -149,8 +146,8 @@ export function limitSection(results: StudyResults, figures: Figures): Markup {
     return html`<tr><th scope="row"><bdi>${isolated(limit.name)}</bdi></th><td>${ends.filter((end) => end !== "").join(", ")}</td><td>${isolated(limitShareWords(results, base, limit.name))}</td><td>${shareWords(limit.beyond, limit.tally.count, "heads")}</td><td>${limit.tally.count === 0 ? "no value" : formatDuration(limit.tally.max)}</td><td><bdi>${isolated(source)}</bdi></td></tr>`;
   });
   return html`<h2>Time limits</h2>
-<p class="small">A limit is a figure from the plan, watched and counted here, never enforced. Its source is the plan's; the law that applies at the site decides.</p>
-<div class="scroll"><table><caption>${isSingleDay(results) ? "One simulated day" : "Today's plan"}. What counts is the share over all simulated days; day ${base.day.replication + 1} is one example.</caption><thead><tr><th scope="col">Limit</th><th scope="col">Allowed</th><th scope="col">Outside it, all days</th><th scope="col">Outside it, day ${base.day.replication + 1}</th><th scope="col">Longest, day ${base.day.replication + 1}</th><th scope="col">Source</th></tr></thead><tbody>${rows}</tbody></table></div>
+<p class="small">The plan sets these limits. The simulation counts heads outside them and does not enforce them; the law at the site decides.</p>
+<div class="scroll"><table><caption>${isSingleDay(results) ? "One simulated day" : "Today's plan"}. Go by the share over all simulated days; day ${base.day.replication + 1} is one example.</caption><thead><tr><th scope="col">Limit</th><th scope="col">Allowed</th><th scope="col">Outside it, all days</th><th scope="col">Outside it, day ${base.day.replication + 1}</th><th scope="col">Longest, day ${base.day.replication + 1}</th><th scope="col">Source</th></tr></thead><tbody>${rows}</tbody></table></div>
 ${figures(limitCharts(results, base, "base"))}`;
 }
 
@@ -163,13 +160,13 @@ export function dataSection(results: StudyResults, planFile: unknown): Markup {
   );
   const table =
     rows.length === 0
-      ? html`<p>The plan names no source for its figures. Take every one of them as assumed.</p>`
+      ? html`<p>The plan names no source for its figures. Treat every one of them as assumed.</p>`
       : html`<div class="scroll"><table><caption>Where the plan's figures come from, in the plan's own words.</caption><thead><tr><th scope="col">Figure</th><th scope="col">Kind</th><th scope="col">Source</th></tr></thead><tbody>${rows}</tbody></table></div>`;
   return html`<h2>Data</h2>
 <p><bdi>${isolated(plan.notes)}</bdi></p>
 ${table}
 ${planFile === undefined ? "" : inputTable(inputRows(planFile, plan.sources))}
-<p class="small">A figure without a source of its own takes that of the nearest part above it; where there is none it is an assumption. All inputs stand in the plan file kept beside this report.</p>`;
+<p class="small">A figure without a source of its own has the source of the part it belongs to; without any it is an assumption. The plan file beside this report has all inputs.</p>`;
 }
 
 /** Every figure that went in: folded away, for it is long; printed when it is open. */
@@ -178,8 +175,8 @@ function inputTable(rows: readonly InputRow[]): Markup {
     ({ path, value, kind, note }) =>
       html`<tr><th scope="row"><code>${breakable(path)}</code></th><td><bdi>${value}</bdi></td><td>${kind}</td><td><bdi>${note}</bdi></td></tr>`,
   );
-  return html`<p class="small paper">All ${rows.length} inputs of the base plan, each with its source, stand in a table that folds open on the screen, as do the figures of every picture. What is open is printed. The workbook that <code>gambrel report RUN --xlsx</code> makes has all of them.</p>
-<details class="inputs"><summary>All ${rows.length} inputs of the base plan, each with its source</summary><div class="scroll" tabindex="0" role="group" aria-label="All inputs"><table><thead><tr><th scope="col">Input</th><th scope="col">Value</th><th scope="col">Kind of source</th><th scope="col">Source</th></tr></thead><tbody>${body}</tbody></table></div></details>`;
+  return html`<p class="small paper">A table of all ${rows.length} inputs of today's plan, each with its source, opens on the screen, and so do the figures of every picture. What is open is printed. <code>gambrel report RUN --xlsx</code> writes them all to a workbook.</p>
+<details class="inputs"><summary>All ${rows.length} inputs of today's plan, each with its source</summary><div class="scroll" tabindex="0" role="group" aria-label="All inputs"><table><thead><tr><th scope="col">Input</th><th scope="col">Value</th><th scope="col">Kind of source</th><th scope="col">Source</th></tr></thead><tbody>${body}</tbody></table></div></details>`;
 }
 
 /** A path that may go to the next line before each of its steps, and nowhere else. */
@@ -203,10 +200,10 @@ export function experimentation(results: StudyResults): Markup {
   );
   const estimation =
     study.replications < 2
-      ? html`<p>One day has no interval. Run a study with several replications before comparing or deciding.</p>`
-      : html`<p>Each simulated day (replication) runs from empty to empty with its own random numbers. Intervals are at ${formatConfidence(study.confidence)} over ${observationNoun(results)}: Student's t, cut off at 0 where nothing below 0 is possible; for shares, Student's t of the logit, or the exact interval of the share of days where none was seen. Differences are paired, the same seeds in every variant. ${shownWords(results)}</p>${procedureParagraphs(results)}`;
+      ? html`<p>One day proves nothing about other days. Run a study of several days before you compare or decide.</p>`
+      : html`<p>Each simulated day (replication) has its own random numbers. Intervals are at ${formatConfidence(study.confidence)} over ${observationNoun(results)}: Student's t, cut off at 0 where nothing below 0 is possible; for shares, Student's t of the logit, or, where none was seen, the exact interval of the share of days. Differences are paired: day by day, every variant has the same random numbers. ${shownWords(results)}</p>${procedureParagraphs(results)}`;
   return html`<h2>Experimentation</h2>
-<p>${formatDecimals(variants.length, 0)} ${variants.length === 1 ? "variant" : "variants"}, ${days} each. The line starts empty; a day ends when it is clear or at the plan's longest day.</p>
+<p>${formatDecimals(variants.length, 0)} ${variants.length === 1 ? "variant" : "variants"}, ${days} each. The line starts each day empty. A day ends when the line is clear, or at the longest day that the plan allows.</p>
 ${estimation}
 ${design.length > 0 ? html`<p>Factors and their levels:</p><ul>${design}</ul>` : ""}
 ${changeList(list)}`;
@@ -233,15 +230,15 @@ function procedureParagraphs({ procedure, variants, responses }: StudyResults): 
   const words = [stopping?.words, selection?.words].filter((each) => each !== undefined);
   if (selection !== null)
     words.push(
-      "Procedure of Kim and Nelson (2001): variants that fall behind are given up, so means and intervals of variants rest on different numbers of days.",
+      "Procedure of Kim and Nelson (2001): variants that fall behind are dropped, so means and intervals rest on different numbers of days.",
     );
   if (observation === "antithetic pair")
     words.push(
-      "Days come in antithetic pairs, the second on the mirrored random numbers of the first; one pair is one observation.",
+      "Days come in antithetic pairs: the second has the mirrored random numbers of the first, and a pair counts as one observation.",
     );
   if (controls.length > 0)
     words.push(
-      "Means are corrected by control variates: by what responses with a known mean missed it. Differences are not, and need it less: common random numbers have taken the shared luck out already.",
+      "Means are corrected by control variates, that is by how far results with a known mean missed it. Differences are not: the same random numbers in every variant (common random numbers) have already taken the shared luck out.",
     );
   const reductions = variants.slice(0, 1).flatMap(({ estimates }) =>
     responses.flatMap(({ key, label }) => {
@@ -251,11 +248,7 @@ function procedureParagraphs({ procedure, variants, responses }: StudyResults): 
         : [html`<li><bdi>${isolated(label)}</bdi>: ${isolated(reduction.words)}</li>`];
     }),
   );
-  return html`${words.map((each) => html`<p>${isolated(each)}</p>`)}${reductions.length > 0 ? html`<p>What that did to the intervals of today's plan:</p><ul>${reductions}</ul>` : ""}`;
-}
-
-export function logicSection(results: StudyResults): Markup {
-  return html`<h2>Logic</h2>${componentTables(results)}<p>How the model works:</p><ul>${MODEL_LOGIC.map((line) => html`<li>${line}</li>`)}</ul>`;
+  return html`${words.map((each) => html`<p>${isolated(each)}</p>`)}${reductions.length > 0 ? html`<p>Effect on the intervals of today's plan:</p><ul>${reductions}</ul>` : ""}`;
 }
 
 export function implementation(results: StudyResults): Markup {
@@ -264,10 +257,6 @@ export function implementation(results: StudyResults): Markup {
 <dl><dt>How to repeat it</dt><dd><code>${isolated(study.command)}</code></dd>
 <dt>Seed</dt><dd><code>${isolated(study.seed)}</code></dd>
 <dt>Program</dt><dd>gambrel ${isolated(results.gambrel)}, MIT licence. The same version, plan, study and seed give the same figures to the last digit.</dd></dl>`;
-}
-
-export function limitsOfModel(): Markup {
-  return html`<h2>Limits of the model</h2><ul>${MODEL_LIMITS.map((line) => html`<li>${line}</li>`)}</ul>`;
 }
 
 export function cautionSection(): Markup {

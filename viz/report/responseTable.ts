@@ -9,6 +9,7 @@ import {
   observationsOf,
   observationsWords,
   type ResponseFormat,
+  rankedEffects,
   shownWords,
   studyFormat,
 } from "../words/index.ts";
@@ -24,7 +25,7 @@ export function listsDifferences({ responses, variants }: StudyResults): boolean
 
 /** Every response of every variant with interval and difference to the base. */
 export function responseTable(results: StudyResults): Markup {
-  if (results.responses.length === 0) return html`<p>No response was asked for.</p>`;
+  if (results.responses.length === 0) return html`<p>The study asks for no result.</p>`;
   const table = listsDifferences(results)
     ? html`<p class="small">${captionOf(results)}</p>${results.responses.map((info) => oneResponse(results, info))}`
     : sideBySide(results);
@@ -47,7 +48,7 @@ function sideBySide(results: StudyResults): Markup {
     const cells = results.variants.map((variant) => html`<td>${cell(written, variant)}</td>`);
     return html`<tr><th scope="row"><bdi>${isolated(info.label)}</bdi></th>${cells}</tr>`;
   });
-  return html`<div class="scroll"><table class="even"><caption>${captionOf(results)}</caption><thead><tr><th scope="col">Response</th>${heads}</tr></thead><tbody>${rows}</tbody></table></div>`;
+  return html`<div class="scroll"><table class="even"><caption>${captionOf(results)}</caption><thead><tr><th scope="col">Result</th>${heads}</tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 function oneResponse(results: StudyResults, info: ResponseInfo): Markup {
@@ -80,13 +81,13 @@ function meanCell({ results, info, format }: Written, variant: VariantResults): 
   return html`${words.mean}${interval}${fewerNote(results, variant, estimate?.n)}`;
 }
 
-/** Says when a mean rests on less than the others: days without a value, or a variant that was given up. */
+/** Says when a mean rests on less than the others: days without a value, or a variant that was dropped. */
 function fewerNote(results: StudyResults, variant: VariantResults, n: number | undefined): Markup | "" {
   const noun = observationNoun(results);
   const own = observationsOf(results, variant);
   if (n !== undefined && n < own) return html`<span class="range">${n} of ${own} ${noun} gave a value</span>`;
   if (variant.days === results.study.replications) return "";
-  return html`<span class="range">given up after ${own} ${noun}</span>`;
+  return html`<span class="range">dropped after ${own} ${noun}</span>`;
 }
 
 function differenceLine({ results, info, format }: Written, variant: VariantResults): string {
@@ -98,10 +99,29 @@ function differenceLine({ results, info, format }: Written, variant: VariantResu
 
 function captionOf(results: StudyResults): string {
   const { replications, confidence } = results.study;
-  if (replications < 2) return "One day: single values, no interval.";
+  if (replications < 2) return "One simulated day; another would differ.";
   const differences =
     results.variants.length > 1
-      ? ` Differences are to today's plan, day by day on the same random numbers. ${shownWords(results)}`
+      ? ` Differences are to today's plan, compared on the same days. ${shownWords(results)}`
       : "";
-  return `Mean over ${observationsWords(results)} with its ${formatConfidence(confidence)} interval.${differences}`;
+  return `Mean over ${observationsWords(results)}, with ${formatConfidence(confidence)} intervals.${differences}`;
+}
+
+/** The effects of a screening's factors on every response, the factor that matters most first; nothing for other designs. */
+export function screeningTables(results: StudyResults): Markup {
+  if (results.screening === null) return html``;
+  return html`${results.responses.map((info) => oneScreening(results, info))}`;
+}
+
+function oneScreening(results: StudyResults, info: ResponseInfo): Markup {
+  const format = studyFormat(results, info);
+  const ranked = rankedEffects(results, info);
+  if (ranked.length === 0) return html``;
+  const rows = ranked.map(({ name, effects: { muStar, muStarHalfWidth, mu, sigma, n } }) => {
+    const plain = (value: number | null) =>
+      value === null ? "no value" : format.difference(value, muStarHalfWidth).replace(/^\+/, "");
+    return html`<tr><th scope="row"><bdi>${name}</bdi></th><td>${plain(muStar)}</td><td>${plain(muStarHalfWidth)}</td><td>${format.difference(mu, muStarHalfWidth)}</td><td>${plain(sigma)}</td><td>${n}</td></tr>`;
+  });
+  const caption = `What each factor does over its whole range. Elementary effects (Morris 1991), mean size after Campolongo, Cariboni and Saltelli (2007), half-width at ${formatConfidence(results.study.confidence)} over trajectories.`;
+  return html`<h3>Which factors matter: <bdi>${isolated(info.label)}</bdi></h3><div class="scroll"><table class="even"><caption>${caption}</caption><thead><tr><th scope="col">Factor</th><th scope="col">Mean size \u03BC*</th><th scope="col">Half-width</th><th scope="col">Mean \u03BC</th><th scope="col">Spread \u03C3</th><th scope="col">Effects</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }

@@ -1,4 +1,4 @@
-import type { Improvement, LineUp, ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
+import type { Improvement, OptionsResult, ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import type { ChartContext, ChartWords } from "../frame/index.ts";
 import {
   bindingChart,
@@ -166,14 +166,14 @@ export function drawnVariants(results: StudyResults): VariantResults[] {
 /** More variants than this are told apart by the table of stages; only those whose day is drawn have pictures. */
 const MOST_WHY = 12;
 
-/** The variants whose days tell in pictures what their end was owed to; in a screening nobody asks about one of them. */
+/** The variants whose days show in pictures where the time went; in a screening nobody asks about one of them. */
 export function whyVariants(results: StudyResults): VariantResults[] {
   const few = results.variants.length <= MOST_WHY && results.screening === null;
   const wanted = few ? results.variants : drawnVariants(results);
   return wanted.filter(({ why }) => why !== null);
 }
 
-/** What the end of a variant's work was owed to, and how it moves with each mean time. */
+/** Where the time of a variant's days went, and what a small change of each mean time does. */
 export function whyCharts(results: StudyResults, variant: VariantResults): PlannedChart[] {
   const { why } = variant;
   if (why === null) return [];
@@ -191,7 +191,7 @@ const MOST_QUEUE_PANELS = 17;
 /** A picture of many rows as several of about as many each, none taller than a sheet of paper; the first has the finding. */
 function sheetsOf<
   Key extends string,
-  Columns extends ChartWords & { footnote: string } & Record<Key, readonly unknown[]>,
+  Columns extends ChartWords & { footnote: string } & Record<Key, readonly { name: string }[]>,
 >(columns: Columns, key: Key, most: number): Columns[] {
   const rows = columns[key];
   const count = Math.max(1, Math.ceil(rows.length / most));
@@ -200,7 +200,7 @@ function sheetsOf<
     const from = Math.ceil((sheet * rows.length) / count);
     const to = Math.ceil(((sheet + 1) * rows.length) / count);
     const title = `${columns.title}, part ${sheet + 1} of ${count}`;
-    const description = sheet === 0 ? columns.description : `The stages that come after those of part ${sheet}.`;
+    const description = sheet === 0 ? columns.description : `Continued: the stages after ${rows[from - 1]!.name}.`;
     const footnote = sheet === count - 1 ? columns.footnote : "";
     return { ...columns, title, description, footnote, [key]: rows.slice(from, to) };
   });
@@ -270,11 +270,11 @@ export function tradeOffChart(improvement: Improvement): PlannedChart | null {
 }
 
 /** What each option of a line-up is worth. */
-export function worthChart(lineUp: LineUp): PlannedChart {
-  return planned("worth", worthView(lineUp), differenceChart, differenceTable);
+export function worthChart(found: OptionsResult): PlannedChart {
+  return planned("worth", worthView(found), differenceChart, differenceTable);
 }
 
-/** Every picture of a study, each under a name of its own: responses first, then why days ended, then the drawn days with their limits. */
+/** Every picture of a study, each under its own name: responses first, then why days ended, then the drawn days with their limits. */
 export function studyCharts(results: StudyResults): PlannedChart[] {
   const prefixes = ["base", "furthest"];
   const days = drawnVariants(results).flatMap((variant, index) => [

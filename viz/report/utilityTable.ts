@@ -13,8 +13,8 @@ const CHICKENS = { litres: [1450, 6300], kilowattHours: [170, 490] } as const;
 export function utilityTable({ utilitySheet: sheet }: VariantResults): Markup | null {
   if (sheet === undefined || sheet === null) return null;
   return html`<h3>Water, heat, air and electricity</h3>
-${sheet.consumers.length === 0 ? html`<p>The plan names no consumers beside the stages: no hot water, cleaning, compressed air or ventilation is in these figures.</p>` : ""}
-<div class="scroll"><table class="wide"><caption>Who takes what on the day. Peak: the mean while it runs.</caption><thead><tr><th scope="col">Consumer</th><th scope="col">Runs</th><th scope="col">Water</th><th scope="col">At</th><th scope="col">Heat</th><th scope="col">Free air</th><th scope="col">Electricity</th><th scope="col">Peak</th></tr></thead><tbody>${stageRows(sheet)}${consumerRows(sheet)}${totalRow(sheet)}</tbody></table></div>
+${sheet.consumers.length === 0 ? html`<p>The plan names no consumers besides the stages, so these figures leave out hot water, cleaning, compressed air and ventilation.</p>` : ""}
+<div class="scroll"><table class="wide"><caption>What each consumer takes on the day. Peak: its average while it runs.</caption><thead><tr><th scope="col">Consumer</th><th scope="col">Runs</th><th scope="col">Water</th><th scope="col">At</th><th scope="col">Heat</th><th scope="col">Free air</th><th scope="col">Electricity</th><th scope="col">Peak</th></tr></thead><tbody>${stageRows(sheet)}${consumerRows(sheet)}${totalRow(sheet)}</tbody></table></div>
 ${peakWords(sheet)}
 ${perTonneTable(sheet)}
 ${coldTable(sheet)}`;
@@ -65,13 +65,13 @@ function perTonneTable({ litresPerTonne, kilowattHoursPerTonne }: UtilitySheet):
     ([what, value, [low, high], unit]) =>
       html`<tr><th scope="row">${what}</th><td>${amount(value, unit)}</td><td>${formatDecimals(low, 0)} to ${formatDecimals(high, 0)} ${unit}</td><td>${rangeWords(value, low, high)}</td></tr>`,
   );
-  return html`<div class="scroll"><table><caption>For a tonne of carcass. No published value for rabbits was found; chickens stand here by analogy only (Decision (EU) 2023/2749, yearly means; lower water and both energy figures from memory).</caption><thead><tr><th scope="col">What</th><th scope="col">This day</th><th scope="col">Plants for chickens</th><th scope="col">Compared</th></tr></thead><tbody>${body}</tbody></table></div>`;
+  return html`<div class="scroll"><table><caption>Per tonne of carcass. No published value for rabbits was found; plants for chickens are shown as an analogy only (Decision (EU) 2023/2749, yearly means; lower water and both energy figures from memory).</caption><thead><tr><th scope="col">What</th><th scope="col">This day</th><th scope="col">Plants for chickens</th><th scope="col">Compared</th></tr></thead><tbody>${body}</tbody></table></div>`;
 }
 
 function rangeWords(value: number, low: number, high: number): string {
   if (value < low)
-    return "below this range: see which consumers the plan leaves out (cleaning, hot water, ventilation, offices)";
-  return value > high ? "above this range: see the largest consumers" : "inside this range";
+    return "below this range: check which consumers the plan leaves out (cleaning, hot water, ventilation, offices)";
+  return value > high ? "above this range: check the largest consumers" : "inside this range";
 }
 
 function coldTable({ coldRooms }: UtilitySheet): Markup | "" {
@@ -80,7 +80,7 @@ function coldTable({ coldRooms }: UtilitySheet): Markup | "" {
     (room) =>
       html`<tr><th scope="row"><bdi>${isolated(room.name)}</bdi></th>${[room.carcasses, room.doors, room.people, room.walls, room.fans + room.lights, room.peakHeatKilowatts, room.peakElectricKilowatts].map((kilowatts) => html`<td>${amount(kilowatts, "kW")}</td>`)}<td>${amount(room.electricKilowattHours, "kWh")}</td></tr>`,
   );
-  return html`<div class="scroll"><table class="wide"><caption>Cold rooms: heat that has to come out, mean while the room is kept cold, and the electricity that follows from it.</caption><thead><tr><th scope="col">Room</th><th scope="col">Carcasses</th><th scope="col">Doors</th><th scope="col">People</th><th scope="col">Walls</th><th scope="col">Fans and lights</th><th scope="col">Peak heat</th><th scope="col">Peak electricity</th><th scope="col">Electricity, day</th></tr></thead><tbody>${body}</tbody></table></div>`;
+  return html`<div class="scroll"><table class="wide"><caption>Cold rooms: heat to take out, on average while the room is kept cold, and the electricity for it.</caption><thead><tr><th scope="col">Room</th><th scope="col">Carcasses</th><th scope="col">Doors</th><th scope="col">People</th><th scope="col">Walls</th><th scope="col">Fans and lights</th><th scope="col">Peak heat</th><th scope="col">Peak electricity</th><th scope="col">Electricity, day</th></tr></thead><tbody>${body}</tbody></table></div>`;
 }
 
 const NONE = "–";

@@ -34,8 +34,8 @@ function advised({ advice }: StudyResults): Markup {
 
 function timeWords(results: StudyResults, { name, why }: VariantResults): Markup {
   const whose = isSingleDay(results)
-    ? "On this one day, the longest first:"
-    : `Of today's plan, ${quoted(name)}, the longest first, with ${formatConfidence(results.study.confidence)} intervals:`;
+    ? "On this one day, the longest first. For every minute we traced which step the line was waiting for:"
+    : `Today's plan, ${quoted(name)}, the longest first, with ${formatConfidence(results.study.confidence)} intervals. For every minute we traced which step the line was waiting for:`;
   return html`<p>${whose}</p>
 <ul>${whyWords(why!).map((line) => html`<li>${unbroken(line)}</li>`)}</ul>
 <p class="small">${noteFor(results)}</p>`;
@@ -43,7 +43,7 @@ function timeWords(results: StudyResults, { name, why }: VariantResults): Markup
 
 /** Where changes were simulated nobody has to be told to do so. */
 function noteFor({ advice }: StudyResults): string {
-  return advice === null ? WHY_NOTE : "This says where the time went; what a change is worth stands above.";
+  return advice === null ? WHY_NOTE : "This shows where the time went; what a change is worth is told above.";
 }
 
 /** The base is shown; the others fold open, and are left out on paper as long as they are folded. */
@@ -58,11 +58,11 @@ function whyFigures(results: StudyResults, figures: Figures): Markup {
   const note =
     folded.length === 0
       ? html``
-      : html`<p class="small paper">The same pictures of the other variants fold open on the screen and are in the run's charts; what is folded is not printed.</p>`;
+      : html`<p class="small paper">The same pictures of the other variants open on the screen and are among the run's charts; what is closed is not printed.</p>`;
   return html`${open}${note}${others}`;
 }
 
-/** Which stages bind most in each variant: how the bottleneck moves with what was changed. Not for a screening's many points. */
+/** Which stages the line waited for most in each variant: how the bottleneck moves with what was changed. Not for a screening's many points. */
 function stageTable(results: StudyResults): Markup {
   const told = results.variants.filter(({ why }) => why !== null);
   if (told.length < 2 || results.screening !== null) return html``;
@@ -74,6 +74,6 @@ function stageTable(results: StudyResults): Markup {
     });
     return html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th>${cells}</tr>`;
   });
-  const caption = `Stages at whose pace the line ran longest, by share of the time to the end of work, with ${formatConfidence(results.study.confidence)} intervals.`;
+  const caption = `Steps that the line waited for longest, as shares of the time to the end of work, with ${formatConfidence(results.study.confidence)} intervals.`;
   return html`<div class="scroll"><table class="even"><caption>${caption}</caption><thead><tr><th scope="col">Variant</th><th scope="col">First</th><th scope="col">Second</th><th scope="col">Third</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }

@@ -1,13 +1,12 @@
 import { formatConfidence } from "../../sim/text/units/index.ts";
 import type { ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { bestWords } from "./bestWords.ts";
+import { bestWords, ranking } from "./bestWords.ts";
 import { differenceWords } from "./differenceWords.ts";
 import { estimateWords } from "./estimateWords.ts";
 import { differenceIn, headline } from "./headline.ts";
 import { observationNoun } from "./observations.ts";
 import { quoted } from "./quoted.ts";
-import { ranking } from "./ranking.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 import { screeningWords } from "./screeningWords.ts";
 import { stepWords } from "./stepWords.ts";
@@ -17,13 +16,13 @@ import { studyFormat } from "./studyFormat.ts";
 export function answer(results: StudyResults): string[] {
   const info = headline(results);
   const base = results.variants[0];
-  if (!info || !base) return ["This study asked for no response, so there is no answer to give."];
+  if (!info || !base) return ["The study asks for no result, so there is no answer to give."];
   const format = studyFormat(results, info);
   const { confidence } = results.study;
   const estimate = estimateWords(base.estimates[info.key], format, confidence, observationNoun(results));
-  const where = results.variants.length > 1 ? ` in ${baseWords(base)}` : "";
+  const where = results.variants.length > 1 ? `, ${baseWords(base)}` : "";
   return [
-    `${isolated(info.label)}${where} is ${estimate.phrase}.`,
+    `${isolated(info.label)}${where}: ${estimate.phrase}.`,
     ...procedureWords(results),
     ...(results.screening === null ? comparisons(results, info, format) : screeningWords(results, info, format)),
     ...unfinished(results.variants),
@@ -32,7 +31,7 @@ export function answer(results: StudyResults): string[] {
 
 /** Today's plan, which is the base, with its name where that says more. */
 function baseWords({ name }: VariantResults): string {
-  return /^base( case)?$/i.test(name) ? "today's plan" : `today's plan, ${quoted(name)},`;
+  return /^(base( case)?|today's plan)$/i.test(name) ? "today's plan" : `today's plan (${quoted(name)})`;
 }
 
 /** What the rules a study was run by ended with; told before any comparison. */
@@ -53,23 +52,32 @@ function comparisons(results: StudyResults, info: ResponseInfo, format: Response
   }
   const { confidence } = results.study;
   const tell = (variant: VariantResults) =>
-    `With ${quoted(variant.name)} it is ${differenceWords(differenceIn(variant, info.key), format, confidence).sentence}.`;
+    `${quoted(variant.name)}: ${differenceWords(differenceIn(variant, info.key), format, confidence).brief}.`;
   const { words } = ranking(results, info);
   const caution = words === "" ? [] : [words];
-  if (variants.length <= NAMED) return [...caution, ...byWish(variants, info).map(tell)];
+  const note = rangesNote(results, info);
+  if (variants.length <= NAMED) return [...caution, ...byWish(variants, info).map(tell), ...note];
   const shown = byWish(
     variants.filter((variant) => differenceIn(variant, info.key)?.shown),
     info,
   );
-  const count = countWords(shown.length, variants.length, confidence);
-  return [...caution, count, ...shown.slice(0, 2).map(tell)];
+  return [...caution, countWords(shown.length, variants.length), ...shown.slice(0, 2).map(tell), ...note];
 }
 
-function countWords(shown: number, all: number, confidence: number): string {
-  const at = formatConfidence(confidence);
-  if (shown === 0) return `None of the ${all} variants is shown to differ from today's plan at ${at}.`;
-  if (shown === all) return `All ${all} variants are shown to differ from today's plan at ${at}.`;
-  return `${shown} of ${all} variants ${shown === 1 ? "is" : "are"} shown to differ from today's plan at ${at}; ${all - shown} ${all - shown === 1 ? "is" : "are"} not.`;
+function countWords(shown: number, all: number): string {
+  if (shown === 0) return `None of the ${all} variants is shown to differ from today's plan.`;
+  if (shown === all) return `All ${all} variants differ from today's plan.`;
+  return `${shown} of ${all} variants ${shown === 1 ? "differs" : "differ"} from today's plan; for ${all - shown} no difference is shown.`;
+}
+
+/** How the differences were found, once for all of them; nothing where none has a range. */
+function rangesNote({ study, procedure, variants }: StudyResults, { key }: ResponseInfo): string[] {
+  const known = variants.flatMap((variant) => differenceIn(variant, key) ?? []).filter(({ low }) => low !== null);
+  if (known.length === 0) return [];
+  const compared = `${known.length} changes ${procedure.errorRate === "family-wise" ? "were compared" : "compared"}`;
+  const all = procedure.errorRate === "family-wise" ? `, sure even though ${compared}` : `, allowing for ${compared}`;
+  const sure = known.some(({ joint }) => joint) ? all : "";
+  return [`Compared on the same days; ranges are at ${formatConfidence(study.confidence)}${sure}.`];
 }
 
 /** Variants with the wanted direction first; where neither direction is wanted, the largest difference first. */

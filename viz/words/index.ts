@@ -1,13 +1,32 @@
+/** Study results -> sentences. */
+
+// The answer of a study
+
 export { answer } from "./answer.ts";
-export { bestWords } from "./bestWords.ts";
-export { shareEstimate, spanEstimate, timesEstimate } from "./boundWords.ts";
-export { CAUSE_KINDS, causeWords } from "./causeWords.ts";
-export { differenceEnds } from "./differenceEnds.ts";
-export { type DifferenceWords, differenceWords } from "./differenceWords.ts";
+export { bestWords, type Ranking, ranking } from "./bestWords.ts";
+export { differenceIn, furthestVariant, headline, isSingleDay } from "./headline.ts";
+export { type FactorEffect, rankedEffects, screeningWords } from "./screeningWords.ts";
+export { stepWords } from "./stepWords.ts";
+export { welfareLead } from "./welfareLead.ts";
+
+// Estimates and differences
+
+export { type DifferenceWords, differenceEnds, differenceWords } from "./differenceWords.ts";
 export { type EstimateWords, estimateWords } from "./estimateWords.ts";
 export { fitTestWords } from "./fitTestWords.ts";
-export { goalFormat, usesWords } from "./goalWords.ts";
-export { differenceIn, furthestVariant, headline, isSingleDay } from "./headline.ts";
+export { observationNoun, observationsOf, observationsWords } from "./observations.ts";
+export { type ResponseFormat, responseFormat } from "./responseFormat.ts";
+export { shownWords } from "./shownWords.ts";
+export { studyFormat } from "./studyFormat.ts";
+
+// Why work ended when it did
+
+export { CAUSE_KINDS, causeWords } from "./causeWords.ts";
+export { rankedSlopes, slopeName, withheldWords } from "./slopeWords.ts";
+export { shareEstimate, spanEstimate, timesEstimate, WHY_NOTE, whyWords } from "./whyWords.ts";
+
+// What a day shows
+
 export {
   headsWords,
   STOP_CAUSES,
@@ -16,19 +35,11 @@ export {
   stopReasonWords,
   waitWords,
 } from "./killStopWords.ts";
-export { limitShareWords } from "./limitShareWords.ts";
-export { observationNoun, observationsOf, observationsWords } from "./observations.ts";
 export { overtimeWords } from "./overtimeWords.ts";
 export { OWN_TIME_WORDS, WORK_IN_HAND_WORDS } from "./ownTimeWords.ts";
+
+// Small words
+
+export { goalFormat, usesWords } from "./goalWords.ts";
 export { quoted } from "./quoted.ts";
-export { type Ranking, ranking } from "./ranking.ts";
-export { type ResponseFormat, responseFormat } from "./responseFormat.ts";
-export { type FactorEffect, rankedEffects, screeningWords } from "./screeningWords.ts";
-export { shareWords } from "./shareWords.ts";
-export { shownWords } from "./shownWords.ts";
-export { rankedSlopes, slopeName } from "./slopeRanks.ts";
-export { stepWords } from "./stepWords.ts";
-export { studyFormat } from "./studyFormat.ts";
-export { welfareLead } from "./welfareLead.ts";
-export { WHY_NOTE, whyWords } from "./whyWords.ts";
-export { withheldWords } from "./withheldWords.ts";
+export { limitShareWords, shareWords } from "./shareWords.ts";

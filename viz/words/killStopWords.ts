@@ -8,14 +8,14 @@ export const STOP_CAUSES: Record<KillStopReason["cause"], string> = {
   "chain stands": "chain stands",
   "planned break": "planned break",
   "nobody there": "nobody there",
-  "full behind": "full behind",
+  "full behind": "no room further on",
   "full vessel": "full vessel",
 };
 
-/** "breakdown at sticking (jam)", "full behind: skinning (nobody there)". */
+/** "breakdown at sticking (jam)", "no room further on: skinning (nobody there)". */
 export function stopReasonWords({ cause, where, what }: KillStopReason): string {
   const more = what === "" ? "" : ` (${isolated(what)})`;
-  const joined = cause === "full behind" ? `${cause}:` : `${cause} at`;
+  const joined = cause === "full behind" ? `${STOP_CAUSES[cause]}:` : `${STOP_CAUSES[cause]} at`;
   return `${joined} ${isolated(where)}${more}`;
 }
 
@@ -24,7 +24,10 @@ export function stopReasonWords({ cause, where, what }: KillStopReason): string 
  * plan's rules do is told here as soon as a day counts it.
  */
 export function stopEndWords(stop: KillStop): string {
-  const unstuck = stop.neverStuck === 0 ? "" : ` ${headsWords(stop.neverStuck)} never stuck.`;
+  const unstuck =
+    stop.neverStuck === 0
+      ? ""
+      : ` ${headsWords(stop.neverStuck)} ${stop.neverStuck === 1 ? "was" : "were"} never stuck.`;
   return `${beforeWords(stop)}${stop.startedAgain ? "The line was started again." : "Not started again: nothing more came, or the day ended."}${unstuck}`;
 }
 
@@ -48,5 +51,6 @@ export function headsWords(heads: number): string {
 export function stopDefinition({ steps, leastSeconds }: NonNullable<DayRecord["killStops"]>): string {
   const [first = ""] = steps;
   const last = steps.at(-1) ?? first;
-  return `A stop here: one of the steps from ${isolated(first)} to ${isolated(last)} stands for ${formatDecimals(leastSeconds, 0)} s or longer, because it is broken, its people are on a break or not there, its chain stands, its vessel is full, or nothing behind the kill line takes a head. Waiting for heads, or for room at the next of these steps, is no stop of its own. The time counts from the first head that comes to the kill line to the last that leaves it.`;
+  const where = first === last ? isolated(first) : `one of the steps from ${isolated(first)} to ${isolated(last)}`;
+  return `A stop counts when ${where} stands still for ${formatDecimals(leastSeconds, 0)} s or longer: it is broken, its people are on a break or not there, its chain stands, its vessel is full, or nothing after the kill line takes a head. Waiting for heads, or for room at the next of these steps, does not count. Stops are recorded from the first head at the kill line to the last that leaves it.`;
 }

@@ -1,8 +1,8 @@
 import type { StudyResults, VariantResults } from "../contract.ts";
 
-/** What a mean of the study is taken over: "simulated days", or "antithetic pairs of days". */
+/** What a mean of the study is taken over: "simulated days", or "pairs of simulated days". */
 export function observationNoun({ procedure }: StudyResults): string {
-  return procedure.observation === "day" ? "simulated days" : "antithetic pairs of days";
+  return procedure.observation === "day" ? "simulated days" : "pairs of simulated days";
 }
 
 /** How many observations a variant has when every one gives a value. */

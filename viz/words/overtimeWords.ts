@@ -11,7 +11,7 @@ export function overtimeWords({ plan }: Pick<StudyResults, "plan">, day: DayReco
   const end = day.workFinishSeconds + cleaning;
   const ended = cleaning > 0 ? `${work} and cleaning at ${clock(end)}` : work;
   const over = end - day.shiftEndSeconds;
-  return `${ended}, ${over > 0 ? `${minutes(over)} after the last shift` : "within the shifts"}.`;
+  return `${ended}, ${over > 0 ? `${minutes(over)} after the end of the last shift` : "within the shifts"}.`;
 }
 
 function minutes(seconds: number): string {

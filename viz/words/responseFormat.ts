@@ -11,6 +11,10 @@ export interface ResponseFormat {
   /** A difference with sign and unit. */
   difference: (value: number, resolution: number | null) => string;
   differenceRange: (low: number, high: number, resolution: number | null) => string;
+  /** Sizes without sign, "67 to 71 min", beside a comparison that says the direction. */
+  sizeRange: (low: number, high: number, resolution: number | null) => string;
+  /** A difference without its direction: "36 heads/h", "2.1 percentage points". */
+  size: (value: number, resolution: number | null) => string;
   /** A difference as a comparison: "36 heads/h more", "35 min earlier". */
   comparison: (value: number, resolution: number | null) => string;
   /** Words for a negative and a positive difference. */
@@ -37,14 +41,17 @@ export function responseFormat(info: ResponseInfo, startClockSeconds: number, la
   const clock = (value: number) => formatClock(value + startClockSeconds);
   const isClock = info.format === "clock";
   const [fewer, more] = SIDES[info.format];
+  const size = (value: number, resolution: number | null) =>
+    differences.single(Math.abs(value), resolution, "percentage points");
   return {
     value: (value, resolution) => (isClock ? clock(value) : values.single(value, resolution)),
     range: (low, high, resolution) =>
       isClock ? `${clock(low)} to ${clock(high)}` : values.range(low, high, resolution, (_, text) => text),
     difference: (value, resolution) => signed(value, differences.single(value, resolution, "points")),
     differenceRange: (low, high, resolution) => differences.range(low, high, resolution, signed, ""),
-    comparison: (value, resolution) =>
-      `${differences.single(Math.abs(value), resolution, "percentage points")} ${value < 0 ? fewer : more}`,
+    sizeRange: (low, high, resolution) => differences.range(low, high, resolution, (_, text) => text, ""),
+    size,
+    comparison: (value, resolution) => `${size(value, resolution)} ${value < 0 ? fewer : more}`,
     sides: [fewer, more],
     quantity: quantityOf(info, startClockSeconds),
     differenceQuantity: differenceQuantityOf(info),

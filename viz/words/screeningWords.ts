@@ -24,7 +24,7 @@ const TOLD = 3;
 /** Which factors matter most, in sentences. */
 export function screeningWords(results: StudyResults, info: ResponseInfo, format: ResponseFormat): string[] {
   const ranked = rankedEffects(results, info);
-  if (ranked.length === 0) return ["No factor has an effect that could be worked out."];
+  if (ranked.length === 0) return ["No effect of any factor could be worked out."];
   return [
     ...ranked.slice(0, TOLD).map(({ name, effects }, rank) => {
       const { muStar, muStarHalfWidth, mu } = effects;
@@ -33,10 +33,14 @@ export function screeningWords(results: StudyResults, info: ResponseInfo, format
         muStarHalfWidth === null
           ? ""
           : `, give or take ${format.comparison(muStarHalfWidth, muStarHalfWidth).replace(/ \S+$/, "")}`;
-      const way = Math.abs(mu) < muStar / 2 ? "; in which direction depends on the rest" : "";
+      const way = Math.abs(mu) < muStar / 2 ? "; up or down depends on the other factors" : "";
       const place = rank === 0 ? "matters most" : "comes next";
-      return `\u201C${name}\u201D ${place}: from one end of its range to the other it changes the response by ${size} on average${half}${way}.`;
+      return `\u201C${name}\u201D ${place}: over its whole range it changes the result by ${size} on average${half}${way}.`;
     }),
-    ...(ranked.length > TOLD ? [`${ranked.length - TOLD} more factors are in the picture and the table.`] : []),
+    ...(ranked.length > TOLD
+      ? [
+          `The other ${ranked.length - TOLD === 1 ? "factor is" : `${ranked.length - TOLD} factors are`} in the picture and the table.`,
+        ]
+      : []),
   ];
 }

@@ -1,7 +1,7 @@
 import { formatConfidence } from "../../sim/text/units/index.ts";
 import type { LevelStep, ResponseInfo, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { differenceResolution } from "./differenceResolution.ts";
+import { differenceResolution } from "./differenceWords.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 
 /** More steps than this are not told one by one. */
@@ -27,8 +27,8 @@ export function stepWords(results: StudyResults, info: ResponseInfo, format: Res
 
 /** What the ranges hold for, once for all steps. */
 function noteWords({ factors, study }: StudyResults, { comparisons, low }: LevelStep): string {
-  const averaged = factors.length > 1 ? "Each is the average over the other factors" : "";
-  const among = comparisons > 1 ? `, allowing for ${comparisons} steps compared` : "";
+  const averaged = factors.length > 1 ? "Each figure is an average over the other factors" : "";
+  const among = comparisons > 1 ? `, sure even though ${comparisons} steps were compared` : "";
   const ranges = low === null ? "" : `anges are at ${formatConfidence(study.confidence)}${among}`;
   if (averaged === "") return ranges === "" ? "" : `R${ranges}.`;
   return ranges === "" ? `${averaged}.` : `${averaged}; r${ranges}.`;
@@ -37,8 +37,8 @@ function noteWords({ factors, study }: StudyResults, { comparisons, low }: Level
 function factorWords(levels: readonly string[], steps: readonly LevelStep[], format: ResponseFormat): string {
   if (steps.length <= MOST_STEPS) return steps.map((step) => oneStep(levels, step, format)).join(", ");
   const last = steps.findLast(({ shown }) => shown);
-  if (last === undefined) return `none of its ${steps.length} steps shows a difference`;
-  const rest = last.to === levels.length - 1 ? "" : `; no later step shows a difference`;
+  if (last === undefined) return `none of its ${steps.length} steps makes a difference that shows`;
+  const rest = last.to === levels.length - 1 ? "" : `; beyond that no step shows a difference`;
   return `the last step that shows a difference is ${oneStep(levels, last, format)}${rest}`;
 }
 

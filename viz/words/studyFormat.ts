@@ -1,5 +1,5 @@
 import type { Estimate, ResponseInfo, StudyResults } from "../contract.ts";
-import { differenceEnds } from "./differenceEnds.ts";
+import { differenceEnds } from "./differenceWords.ts";
 import { differenceIn } from "./headline.ts";
 import { type ResponseFormat, responseFormat } from "./responseFormat.ts";
 

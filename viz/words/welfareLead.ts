@@ -22,7 +22,7 @@ export function welfareLead(results: StudyResults): string | null {
     "Animal welfare first.",
     found,
     open,
-    "A stunned head that waits may wake: settle this with the official veterinarian before the rest is read.",
+    "A stunned head that waits may wake: settle this with the official veterinarian before you read on.",
   ];
   return sentences.filter((sentence) => sentence !== "").join(" ");
 }

@@ -9,7 +9,7 @@ export interface Fault {
   remedy: string;
 }
 
-/** One line: "line[4].crew: 'evisceratoin' is no crew; allowed: 'evisceration'; did you mean 'evisceration'?" */
+/** One line: "line[4].crew: 'evisceratoin' is not a crew; allowed: 'evisceration'; did you mean 'evisceration'?" */
 export function formatFault(fault: Fault): string {
   const where = fault.path === "" ? "the file as a whole" : fault.path;
   const allowed = fault.allowed === "" ? "" : `; allowed: ${fault.allowed}`;

@@ -9,7 +9,7 @@ export interface JsonFlaw {
 /** Nothing sound nests deeper than a dozen levels; without a bound a hostile file could exhaust the call stack. */
 const DEEPEST = 100;
 /** The longest list a plan or study may hold. Every entry can have faults of its own, and all of them are told. */
-const MOST_ENTRIES = 10_000;
+const MAX_ENTRIES = 10_000;
 const SPACE = /[ \t\n\r]*/y;
 const NUMBER = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?(?![\w.])/y;
 // biome-ignore lint/suspicious/noControlCharactersInRegex: JSON text may not hold them bare, so they are left out here
@@ -52,7 +52,7 @@ export function findJsonFault(text: string): JsonFlaw | null {
 
 function takeValue(cursor: Cursor, depth: number): void {
   skip(cursor, SPACE);
-  if (depth > DEEPEST) fail(cursor, `at most ${DEEPEST} levels of brackets`, "take levels out");
+  if (depth > DEEPEST) fail(cursor, `at most ${DEEPEST} levels of brackets`, "remove levels");
   const next = cursor.text[cursor.at];
   if (next === "{") takeList(cursor, "}", memberTaker(depth));
   else if (next === "[") takeList(cursor, "]", () => takeValue(cursor, depth + 1));
@@ -68,7 +68,7 @@ function memberTaker(depth: number): (cursor: Cursor) => void {
     if (!takeText(cursor)) fail(cursor, "a key in double quotes", keyRemedy(cursor));
     const key = JSON.parse(cursor.text.slice(start, cursor.at)) as string;
     if (keys.has(key)) {
-      const found = `the key '${key}' stands twice in one object`;
+      const found = `the key '${key}' appears twice in one object`;
       throw new Flaw({ offset: start, found, allowed: "each key once", remedy: "delete one of the two" });
     }
     keys.add(key);
@@ -83,7 +83,7 @@ function takeList(cursor: Cursor, close: "}" | "]", takeItem: (cursor: Cursor) =
   skip(cursor, SPACE);
   if (takeCharacter(cursor, close)) return;
   for (let count = 1; ; count++) {
-    if (count > MOST_ENTRIES) fail(cursor, `at most ${MOST_ENTRIES} entries in one list or object`, "take entries out");
+    if (count > MAX_ENTRIES) fail(cursor, `at most ${MAX_ENTRIES} entries in one list or object`, "remove entries");
     takeItem(cursor);
     skip(cursor, SPACE);
     if (takeCharacter(cursor, close)) return;
@@ -137,7 +137,7 @@ function valueRemedy({ text, at }: Cursor): string {
   if (text[at] === "/" || text[at] === "#") return 'JSON has no comments: delete it, or say it in "notes"';
   if (text[at] === '"') return "is the closing quote missing, or a \\ not doubled?";
   if (at >= text.length) return "is a closing bracket missing?";
-  return "texts and quantities stand in double quotes, numbers have a decimal point and a leading digit";
+  return "put texts and quantities in double quotes; write numbers with a decimal point and a leading digit";
 }
 
 function keyRemedy({ text, at }: Cursor): string {

@@ -9,7 +9,7 @@ export { type ParsedJson, parseJson } from "./parseJson.ts";
 export { PARSING } from "./parsing.ts";
 export { planJsonSchema } from "./planJsonSchema.ts";
 export { type PlanReading, readPlan } from "./readPlan.ts";
-export type { TextFiles } from "./textFiles.ts";
+export { NO_FILES, type TextFiles } from "./textFiles.ts";
 
 // What is sold, and what the line takes off
 
@@ -39,7 +39,7 @@ export { formatPath } from "./formatPath.ts";
 export { type InputKind, inputKind } from "./inputKind.ts";
 export { isRecord } from "./isRecord.ts";
 export { listWords } from "./listWords.ts";
-export { mapWork, type Work } from "./mapWork.ts";
+export { carriedBy, mapWork, pacedIn, stationsIn, type Work } from "./mapWork.ts";
 export { nearestName, nearestWords } from "./nearestName.ts";
 export { type PathStep, parsePath } from "./parsePath.ts";
 export { readNamedFile } from "./readNamedFile.ts";

@@ -5,7 +5,7 @@ export type ParsedJson = { value: unknown; fault: null } | { value: null; fault:
 
 /**
  * Reads JSON text. The first thing that is wrong is told with its line and column (counted from 1, in characters); a key
- * that stands twice in one object is wrong too, because one of the two values would be lost. A byte order mark is skipped.
+ * that appears twice in one object is wrong too, because one of the two values would be lost. A byte order mark is skipped.
  */
 export function parseJson(text: string): ParsedJson {
   const json = text.startsWith("\uFEFF") ? text.slice(1) : text;

@@ -1,4 +1,5 @@
 import type { Varying } from "../../maths/varying/index.ts";
+import type { StageKind } from "../../text/kinds/index.ts";
 
 /**
  * A checked plan: plain data in SI units (seconds, kilograms, heads). Times are seconds after the day's start
@@ -194,7 +195,15 @@ export interface Crew {
 export const CREW_RULES = ["furthest downstream", "longest queue", "fixed order"] as const;
 export type CrewRule = (typeof CREW_RULES)[number];
 
-export type Stage = Station | Dwell | Chain;
+/** The stage of each kind; one without an interface of its own yet has what all stages have. */
+interface StageOf extends StageBases {
+  station: Station;
+  dwell: Dwell;
+  chain: Chain;
+}
+type StageBases = { [K in StageKind]: StageBase & { kind: K } };
+
+export type Stage = StageOf[StageKind];
 
 interface StageBase {
   name: string;

@@ -3,7 +3,7 @@ import { PARSING } from "./parsing.ts";
 import type { Plan } from "./plan.ts";
 import { checkRules } from "./rules/checkRules.ts";
 import { planFile } from "./schema/planFile.ts";
-import type { TextFiles } from "./textFiles.ts";
+import { NO_FILES, type TextFiles } from "./textFiles.ts";
 import { toPlan } from "./toPlan.ts";
 import { planWarnings } from "./warnings/planWarnings.ts";
 import { zodFaults } from "./zodFaults.ts";
@@ -16,9 +16,13 @@ const schemas = new WeakMap<TextFiles, ReturnType<typeof planFile>>();
 
 /**
  * Checks the JSON of a plan file and turns it into a plan in SI units. All faults come at once: those of shape, and what
- * the sound parts say wrongly of each other. `files` reads CSV files that distributions name. The JSON is left untouched.
+ * the sound parts say wrongly of each other. `files` reads CSV files that distributions name; left out, such a name is a
+ * fault. The JSON is left untouched. Example:
+ *
+ *     const { plan, faults } = readPlan(JSON.parse(text));
+ *     if (plan === null) throw new Error(faults.map(formatFault).join("\n"));
  */
-export function readPlan(json: unknown, files: TextFiles): PlanReading {
+export function readPlan(json: unknown, files: TextFiles = NO_FILES): PlanReading {
   const shape = schemaFor(files).safeParse(json, PARSING);
   const shapeFaults = shape.success ? [] : zodFaults(shape.error.issues);
   const faults = [...shapeFaults, ...checkRules(json)];

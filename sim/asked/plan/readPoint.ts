@@ -20,7 +20,7 @@ export function readPoint(written: unknown): Reading<Point> {
   return {
     value: null,
     fault: {
-      found: `${foundWords(written)} is no point of a head's way`,
+      found: `${foundWords(written)} is not a point on a head's way`,
       allowed: `"arrival", "leaving the line", or "entry to", "start of", "end of" or "exit from" and the name of a stage`,
       remedy: 'write for example "end of stunning"',
     },
@@ -34,7 +34,7 @@ export function readGateStart(written: unknown): Reading<string> {
   return {
     value: null,
     fault: {
-      found: `${foundWords(written)} is no place for a gate`,
+      found: `${foundWords(written)} is not a place for a gate`,
       allowed: '"start of" and the name of a stage',
       remedy: 'write for example "start of stunning"',
     },

@@ -55,7 +55,7 @@ function elementName(element: unknown): string | null {
 
 function noSuch(step: string, what: "key" | "name", names: readonly string[], before: readonly PathStep[]): Finding {
   return {
-    found: `'${step}' is no ${what} in ${placeWords(before)}`,
+    found: `'${step}' is not a ${what} in ${placeWords(before)}`,
     allowed: listWords(names),
     remedy: nearestWords(step, names, "write one of these"),
   };

@@ -5,3 +5,10 @@
 export interface TextFiles {
   readText(path: string): string;
 }
+
+/** For plans that name no file: every name is a fault that says what is missing. */
+export const NO_FILES: TextFiles = {
+  readText() {
+    throw new Error("no files were given to read from; pass { readText(path) }");
+  },
+};

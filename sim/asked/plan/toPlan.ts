@@ -1,17 +1,17 @@
+import { does } from "../../text/kinds/index.ts";
 import { tidy } from "./parts/tidy.ts";
-import { toCrew } from "./parts/toCrew.ts";
 import { dayStart, toDay } from "./parts/toDay.ts";
 import { toLiveHandling } from "./parts/toLiveHandling.ts";
 import { toMoney } from "./parts/toMoney.ts";
 import { toPlantUtilities } from "./parts/toPlantUtilities.ts";
-import { toPresentation } from "./parts/toPresentation.ts";
 import { toStage } from "./parts/toStage.ts";
-import { toStunned } from "./parts/toStunned.ts";
-import { toSupply } from "./parts/toSupply.ts";
-import { toVessel } from "./parts/toVessel.ts";
-import type { Plan, Stage } from "./plan.ts";
+import type { Crew, Load, Plan, Presentation, Stage, Stunned, Supply, Vessel } from "./plan.ts";
 import { leftBefore } from "./presentation/massAlong.ts";
+import { expandedLoadNames } from "./rules/expandedLoadNames.ts";
 import type { PlanFile } from "./schema/planFile.ts";
+
+type FileSupply = PlanFile["supply"];
+type FileLoad = NonNullable<FileSupply["loads"]>[number];
 
 /**
  * The plan that a sound file describes: times counted from the start of the day, defaults in place, repeats written out,
@@ -54,10 +54,72 @@ export function toPlan(file: PlanFile): Plan {
 /** A chiller that is not told how heavy carcasses are takes what the line leaves of them. */
 function withCarcassShares(line: Stage[]): Stage[] {
   return line.map((stage) => {
-    if (stage.kind !== "dwell" || stage.dwell.kind !== "chilling") return stage;
+    if (!does(stage, "hold heads") || stage.dwell.kind !== "chilling") return stage;
     const { chilling } = stage.dwell;
     if (!Number.isNaN(chilling.carcassShare)) return stage;
     const carcassShare = tidy(leftBefore(line, stage.name));
     return { ...stage, dwell: { kind: "chilling", chilling: { ...chilling, carcassShare } } };
   });
+}
+
+/** Where heads come from, repeated loads written out. */
+function toSupply({ loads, stream, saturated }: FileSupply, start: number): Supply {
+  if (loads !== undefined) return { kind: "loads", loads: loads.flatMap((load) => toLoads(load, start)) };
+  if (stream !== undefined) {
+    const { liveWeight, ...rest } = stream;
+    return { kind: "stream", ...rest, liveWeightKg: liveWeight };
+  }
+  const { heads, liveWeight } = saturated as NonNullable<typeof saturated>;
+  return { kind: "saturated", heads, liveWeightKg: liveWeight };
+}
+
+function toLoads(load: FileLoad, start: number): Load[] {
+  return expandedLoadNames(load).map((name, index) => ({
+    name,
+    atSeconds: load.at - start + index * (load.repeat?.every ?? 0),
+    delay: load.delay,
+    comesShare: load.comes,
+    crates: load.crates,
+    headsPerCrate: load.headsPerCrate,
+    deadOnArrivalShare: load.deadOnArrival,
+    liveWeightKg: load.liveWeight,
+  }));
+}
+
+/** A pool of people, counted by shift. */
+function toCrew(file: PlanFile["crews"][number], shifts: PlanFile["day"]["shifts"]): Crew {
+  const { people } = file;
+  return {
+    name: file.name,
+    people: shifts.map((shift) => (typeof people === "number" ? people : (people[shift.name] ?? 0))),
+    rule: file.rule,
+    walkSeconds: file.walking,
+    absentShare: file.absent,
+    payPerSecond: file.pay?.amountPerSecond ?? null,
+  };
+}
+
+function toStunned({ from, to, hold, late }: NonNullable<PlanFile["stunned"]>): Stunned {
+  return {
+    from,
+    to,
+    hold,
+    late: late && { afterSeconds: late.after, help: late.help, takesSeconds: late.takes, crew: late.crew },
+  };
+}
+
+function toVessel(file: PlanFile["vessels"][number]): Vessel {
+  return {
+    name: file.name,
+    capacityKg: file.capacity,
+    emptyAtKg: file.emptyAt ?? file.capacity,
+    emptyingSeconds: file.emptying,
+    crew: file.crew,
+    whenFull: file.whenFull,
+  };
+}
+
+function toPresentation(file: NonNullable<PlanFile["presentation"]>): Presentation {
+  const { chillLoss, journeyLoss, ...rest } = file;
+  return { ...rest, chillLossShare: chillLoss, journeyLossShare: journeyLoss };
 }

@@ -42,7 +42,7 @@ function faultsOf(issue: Issue, steps: Steps): Fault[] {
     case "invalid_union":
       return unionFaults(issue, steps);
     default:
-      return [fault(steps, found(issue, "cannot stand here"), "", "see the reference of the file's keys")];
+      return [fault(steps, found(issue, "is not allowed here"), "", "see the list of keys for this file")];
   }
 }
 
@@ -81,7 +81,7 @@ function lengthWords(value: unknown, what: string): string {
 
 function choiceFault(value: unknown, values: readonly unknown[], steps: Steps): Fault {
   const words = values.map(String);
-  const first = value === undefined ? "missing" : `${foundWords(value)} is none of the choices`;
+  const first = value === undefined ? "missing" : `${foundWords(value)} is not one of the choices`;
   const allowed = typeof values[0] === "string" ? listWords(words) : words.join(", ");
   return fault(steps, first, allowed, nearestWords(String(value), words, "write one of these"));
 }

@@ -22,7 +22,7 @@ function insertInPlace(json: unknown, { side, path, element }: Insertion): Fault
   const { parent, key } = found.place;
   if (!Array.isArray(parent)) {
     const allowed = 'the path of an element of a list, such as "line.skinning"';
-    return { path, found: "this is no element of a list", allowed, remedy: "to give a key a value, set it" };
+    return { path, found: "this is not an element of a list", allowed, remedy: "to give a key a value, set it" };
   }
   parent.splice(Number(key) + (side === "after" ? 1 : 0), 0, structuredClone(element));
   return null;

@@ -1,6 +1,6 @@
 import type { Fault } from "../plan/index.ts";
 import { type FactorUse, factorFaults, fault, repeated, twice } from "./factorFaults.ts";
-import { MOST_VARIANTS } from "./schema/designFile.ts";
+import { MAX_VARIANTS } from "./schema/designFile.ts";
 import type { FactorFile } from "./schema/factorFile.ts";
 import type { StudyFile } from "./schema/studyFile.ts";
 
@@ -46,7 +46,7 @@ function factorialFaults(factorial: DesignFile["factorial"]): Fault[] {
   if (factorial === undefined) return [];
   const count = factorial.factors.reduce((product, factor) => product * levelCount(factor), 1);
   const tooMany =
-    count <= MOST_VARIANTS ? [] : [tooManyVariants("factorial", `${count} combinations`, "take levels or factors out")];
+    count <= MAX_VARIANTS ? [] : [tooManyVariants("factorial", `${count} combinations`, "remove levels or factors")];
   return [...tooMany, ...of("factorial", factorial.factors, { ranges: false, levels: null })];
 }
 
@@ -60,13 +60,13 @@ function screeningFaults(screening: DesignFile["screening"]): Fault[] {
   const count = trajectories * (factors.length + 1);
   return [
     ...(levels % 2 === 0 ? [] : [fault(["design", "screening", "levels"], `${levels} levels`, "an even number", "")]),
-    ...(count <= MOST_VARIANTS
+    ...(count <= MAX_VARIANTS
       ? []
-      : [tooManyVariants("screening", `up to ${count} variants`, "take trajectories or factors out")]),
+      : [tooManyVariants("screening", `up to ${count} variants`, "remove trajectories or factors")]),
     ...of("screening", factors, { ranges: true, levels }),
   ];
 }
 
 function tooManyVariants(design: keyof DesignFile, found: string, remedy: string): Fault {
-  return fault(["design", design], found, `${MOST_VARIANTS} or less`, remedy);
+  return fault(["design", design], found, `${MAX_VARIANTS} or less`, remedy);
 }

@@ -28,7 +28,7 @@ export function repeated(names: readonly string[]): number[] {
 }
 
 export function twice(at: At, name: string, among: string): Fault {
-  return fault(at, `'${name}' stands twice among the ${among}`, "each name once", "rename or delete one of them");
+  return fault(at, `'${name}' appears twice among the ${among}`, "each name once", "rename or delete one of them");
 }
 
 export function fault(at: At, found: string, allowed: string, remedy: string): Fault {
@@ -95,7 +95,7 @@ function wrongCount(count: number, at: At, use: FactorUse): Fault[] {
 function straySpan(factor: FactorFile, at: At): Fault[] {
   const stray = (["levels", "from", "to"] as const).filter((key) => Object.hasOwn(factor, key));
   return stray.map((key) =>
-    fault([...at, key], "it stands beside sets", "levels or ends inside each of the sets", "move it"),
+    fault([...at, key], 'not allowed together with "sets"', "levels or ends inside each of the sets", "move it"),
   );
 }
 
@@ -129,7 +129,7 @@ function optionFaults(
   const stray = (["levels", "from", "to", "labels"] as const).filter((key) => Object.hasOwn(factor, key));
   const written = options.map(({ name: _, ...change }) => JSON.stringify(change));
   return [
-    ...stray.map((key) => fault([...at, key], "it stands beside options", "options alone", "delete it")),
+    ...stray.map((key) => fault([...at, key], 'not allowed together with "options"', "options alone", "delete it")),
     ...repeated(names).map((index) => twice([...at, "options", index, "name"], names[index]!, "options")),
     ...repeated(written)
       .filter((index) => !repeated(names).includes(index))
@@ -140,7 +140,7 @@ function optionFaults(
 
 function sameOption(at: At, index: number): Fault {
   const remedy = "change or delete one of them";
-  return fault([...at, "options", index], "it does the same as an option before it", "options that differ", remedy);
+  return fault([...at, "options", index], "it is the same as an earlier option", "options that differ", remedy);
 }
 
 /** Two factors that set the same place, or a place inside the other's, would undo each other. */

@@ -29,12 +29,17 @@ function orderFaults(least: number, most: number, at: At, leastKey: string): Fau
 }
 
 function bothRules(): Fault {
-  const found = "it stands beside a selection, which decides how many days are run";
+  const found = "the selection already decides how many days are run";
   return fault(["replications"], found, "one of the two", 'delete it, or delete "selection"');
 }
 
 function nothingToPick(): Fault {
-  return fault(["selection"], "there is only the base to pick", "a selection with a design", "add a design");
+  return fault(
+    ["selection"],
+    "the base is the only variant, so there is nothing to pick",
+    "a selection with a design",
+    "add a design",
+  );
 }
 
 /** Days in antithetic pairs come in even numbers, and no interval has fewer than two observations. */

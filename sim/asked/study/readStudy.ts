@@ -1,6 +1,7 @@
 import {
   type Fault,
   isRecord,
+  NO_FILES,
   PARSING,
   type Plan,
   type PlanReading,
@@ -39,9 +40,12 @@ type SoundBase = Extract<BasePlan, { fault: null }>;
  * Checks the JSON of a study file, reads its base plan and the plan of every variant. All faults come at once: those of
  * the study, of the base plan, and of each variant beyond the base's own. Paths of files are taken from the study's
  * folder; `files` reads them. In a design of factors, the combination that equals the base is the base and is not run
- * twice.
+ * twice. Responses that the study names are checked only where `knownResponses` says what there is. Example:
+ *
+ *     const files = { readText: (path) => readFileSync(resolve(folder, path), "utf8") };
+ *     const { study, faults } = readStudy(JSON.parse(text), files, { knownResponses: responsesOf });
  */
-export function readStudy(json: unknown, files: TextFiles, options: StudyOptions = {}): StudyReading {
+export function readStudy(json: unknown, files: TextFiles = NO_FILES, options: StudyOptions = {}): StudyReading {
   const shape = schema().safeParse(json, PARSING);
   const studyFiles = readOnce(files);
   const base = basePlan(json, studyFiles);

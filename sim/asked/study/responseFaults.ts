@@ -45,7 +45,7 @@ function untilFaults({ response, halfWidth }: Until, known: readonly KnownRespon
       ...amountFault(halfWidth, [...at, "halfWidth"], found),
     ];
   if (found?.format !== "clock") return unknownResponse(response, [...at, "response"], known);
-  const words = `${halfWidth.written} of a time of day means nothing`;
+  const words = `${halfWidth.written} of a time of day has no meaning`;
   return [fault([...at, "halfWidth"], words, "a time", 'write for example "2 min"')];
 }
 
@@ -57,7 +57,9 @@ function selectionFaults(selection: NonNullable<StudyFile["selection"]>, known: 
   return [
     ...unknownResponse(response, ["selection", "response"], known),
     ...amountFault(difference, ["selection", "difference"], found),
-    ...(undirected ? [fault(["selection"], `'${response}' has no wanted direction of its own`, "", remedy)] : []),
+    ...(undirected
+      ? [fault(["selection"], `more of '${response}' is neither better nor worse by itself`, "", remedy)]
+      : []),
   ];
 }
 
@@ -69,9 +71,9 @@ function unknownResponse(response: string, at: At, known: readonly KnownResponse
   const keys = known.map(({ key }) => key);
   if (keys.includes(response)) return [];
   const remedy = response.startsWith("slope.")
-    ? "the plan has no such time, or one run cannot tell its slope: gambrel why says which and why"
-    : nearestWords(response, keys, "take one of these");
-  return [fault(at, `'${response}' is no response`, listWords(keys), remedy)];
+    ? "the plan has no such time, or one run cannot show its slope: run gambrel why to see which and why"
+    : nearestWords(response, keys, "use one of these");
+  return [fault(at, `'${response}' is not a response`, listWords(keys), remedy)];
 }
 
 /** A time in minutes says nothing of heads per hour, and a bare number nothing of a time. */

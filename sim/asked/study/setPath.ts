@@ -18,7 +18,7 @@ export function noPath(path: string): Fault {
   const remedy = 'put names with dots or brackets in [""], such as line["cut no. 2"].positions';
   return {
     path,
-    found: "this is no path",
+    found: "this is not a path",
     allowed: 'keys, names and [indexes], such as "line.skinning.buffer"',
     remedy,
   };

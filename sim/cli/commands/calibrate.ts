@@ -1,26 +1,44 @@
 import { basename } from "node:path";
 import process from "node:process";
 import { setImmediate } from "node:timers/promises";
-import { formatFault, listWords, nearestWords, type Plan } from "../../asked/plan/index.ts";
-import { stableJson } from "../../days/results/index.ts";
+import { listWords, nearestWords, type Plan } from "../../asked/plan/index.ts";
+import { type RunFile, stableJson } from "../../days/results/index.ts";
 import {
   type Calibration,
+  type ComparedQuantity,
   calibrate,
   countingStages,
+  type Explanation,
+  type NoticeableFigure,
   type Observed,
   readObserved,
   usualCountingStage,
 } from "../../questions/calibrate/index.ts";
-import { BadInput } from "../badInput.ts";
-import type { CalibrationResults } from "../calibrationResults.ts";
-import { calibrationSummary } from "../calibrationSummary.ts";
-import { CAUTION } from "../caution.ts";
-import { type Ceilings, ceilingsOf } from "../ceilings.ts";
-import { checkRunFolder } from "../checkRunFolder.ts";
-import { readInputFile, readNamedText } from "../inputFile.ts";
-import { loadPlan } from "../loadPlan.ts";
-import type { Terminal } from "../terminal.ts";
-import { untilInterrupted } from "../untilInterrupted.ts";
+import {
+  formatDuration,
+  formatNumber,
+  formatRange,
+  formatResponse,
+  formatSpan,
+  textTable,
+} from "../../text/units/index.ts";
+import { BadInput } from "../faults.ts";
+import { loadPlan, readInputFile, readNamedText, refused } from "../inputs.ts";
+import { type Ceilings, ceilingsOf } from "../options.ts";
+import { checkRunFolder, writeFolder } from "../runFolder.ts";
+import { CAUTION, counted, type Line, plainLine, type Style, type Terminal, untilInterrupted } from "../terminal.ts";
+
+const HEADER = ["", "observed", "simulated", "observed less simulated", "", "would be found from"];
+
+type Figure = Pick<Explanation, "kind" | "from">;
+
+/** What `--json` prints and results.json holds. */
+export interface CalibrationResults extends Calibration {
+  plan: string;
+  observedFile: string;
+  seed: string;
+  passedOver: string[];
+}
 
 export interface CalibrateCommandOptions {
   at?: string;
@@ -47,7 +65,7 @@ export async function calibrateCommand(
   const observed = readDays(observedPath, plan, ceilings.megabytes);
   const countedAt = stageOf(plan, options.at);
   // Pictures are a heavy thing to load: only when asked for, and before the days, so that a bad folder costs no time.
-  const writer = out === undefined ? null : await import("../writeCalibration.ts");
+  const viz = out === undefined ? null : await import("../../../viz/index.ts");
   if (out !== undefined) checkRunFolder(out, overwrite);
   const found = await simulate(terminal, plan, observed, { ...options, countedAt, mostEvents: ceilings.events });
   const results: CalibrationResults = {
@@ -59,16 +77,31 @@ export async function calibrateCommand(
   };
   for (const { line, style } of calibrationSummary(results)) terminal.say(line, style);
   terminal.say(CAUTION, "dim");
-  if (out !== undefined) await writer?.writeCalibration(out, results, overwrite);
+  if (out !== undefined) await writeFolder(out, folderFiles(results, viz!), overwrite);
   terminal.say(
-    out === undefined ? "--out FOLDER writes picture and results." : `Written: ${out}/charts, results.json.`,
+    out === undefined ? "Add --out FOLDER for the picture and results." : `Written: ${out}/charts, results.json.`,
   );
   if (json) terminal.data(stableJson(results));
 }
 
+function folderFiles(
+  results: CalibrationResults,
+  { observedChart, observedView, serverDocument, svgText }: typeof import("../../../viz/index.ts"),
+): RunFile[] {
+  const svg = observedChart(observedView(results), {
+    document: serverDocument(),
+    theme: "light",
+    idPrefix: "observed",
+  });
+  return [
+    { path: "results.json", text: stableJson(results) },
+    { path: "charts/observed.svg", text: `${svgText(svg)}\n` },
+  ];
+}
+
 function readDays(path: string, plan: Plan, megabytes: number): Observed {
   const { observed, faults } = readObserved(readNamedText(path, megabytes), plan);
-  if (observed === null) throw new BadInput(faults.map((fault) => `${path}: ${formatFault(fault)}`));
+  if (observed === null) throw refused(path, faults);
   return observed;
 }
 
@@ -77,7 +110,7 @@ function stageOf(plan: Plan, at: string | undefined): string {
   const names = countingStages(plan);
   if (names.includes(at)) return at;
   const remedy = nearestWords(at, names, "write one of these");
-  throw new BadInput([`--at: '${at}' is no stage of the plan; allowed: ${listWords(names)}; ${remedy}`]);
+  throw new BadInput([`--at: the plan has no stage '${at}'; allowed: ${listWords(names)}; ${remedy}`]);
 }
 
 async function simulate(
@@ -102,4 +135,144 @@ async function simulate(
   } finally {
     if (terminal.live) terminal.rewrite("");
   }
+}
+
+/** A calibration as lines of text: the answer, what was compared, and what would explain a gap or could have hidden. */
+function calibrationSummary(calibration: Calibration & { plan: string; passedOver: string[] }): Line[] {
+  const { plan, observedDays, days, quantities, countedAt, passedOver } = calibration;
+  const counts = quantities.some(({ stretch }) => stretch !== null)
+    ? ` Heads are counted at the end of ${countedAt}.`
+    : "";
+  const rows = quantities.map((quantity) => rowOf(quantity, calibration.startClockSeconds));
+  return [
+    { line: plan, style: "bold" },
+    ...verdict(calibration),
+    plainLine(`${dayCount(observedDays, "observed")} compared with ${dayCount(days, "simulated")}.${counts}`),
+    ...textTable([HEADER, ...rows]).map(plainLine),
+    ...notes(calibration).map(plainLine),
+    ...(passedOver.length > 0
+      ? [plainLine(`Not compared, as there is nothing to compare: ${passedOver.join(", ")}.`)]
+      : []),
+    ...(calibration.gap ? explanationLines(calibration) : noticeableLines(calibration)),
+  ];
+}
+
+function dayCount(count: number, kind: string): string {
+  return counted(count, `${kind} day`);
+}
+
+function rowOf({ info, comparison }: ComparedQuantity, startClock: number): string[] {
+  if (comparison === null) return [info.label, "-", "-", "no value on the plan's days", "", "-"];
+  const { observed, simulated, difference, low, high, shown } = comparison;
+  const signed = (value: number) => formatSpan(value, info);
+  return [
+    info.label,
+    formatResponse(observed.mean, info, startClock),
+    formatResponse(simulated.mean, info, startClock),
+    `${signed(difference)} (${formatRange(signed(low), signed(high))})`,
+    shown ? "differs" : "none found",
+    sizeWords(comparison.noticeable, info),
+  ];
+}
+
+function sizeWords(noticeable: number, info: ComparedQuantity["info"]): string {
+  return noticeable === 0 ? "any difference" : formatSpan(Number(noticeable.toPrecision(2)), info, "plain");
+}
+
+function verdict({ gap, quantities }: Calibration): Line[] {
+  const shown = quantities.filter(({ comparison }) => comparison?.shown);
+  if (gap) {
+    const which = shown.map(({ info }) => info.label).join(", ");
+    return [
+      { line: `The plan differs from the line in ${shown.length} of ${quantities.length}: ${which}.`, style: "yellow" },
+    ];
+  }
+  const compared = quantities.filter(({ comparison }) => comparison !== null);
+  if (compared.length === 0)
+    return [{ line: "Nothing could be compared: the plan's days give no value.", style: "yellow" }];
+  // Responses of the whole day say most; of counts, the last one.
+  const { info, comparison } = compared.findLast(({ stretch }) => stretch === null) ?? compared.at(-1)!;
+  const size =
+    comparison!.noticeable === 0 ? "One of any size" : `One of ${sizeWords(comparison!.noticeable, info)} or more`;
+  return [
+    { line: "No difference found. That does not prove the plan right.", style: "yellow" },
+    plainLine(`${size} in "${info.label}" would have been found in four of five cases.`),
+  ];
+}
+
+function notes({ confidence, quantities, observedDays }: Calibration): string[] {
+  const risk = formatNumber(100 * (1 - confidence));
+  return [
+    "Last column: a true difference of that size or more would have been found in four of five cases.",
+    `All ${quantities.length} ranges hold together at ${formatNumber(100 * confidence)} %: of 100 right plans ${risk} at most would seem to differ anywhere (Bonferroni).`,
+    ...(observedDays === 1
+      ? ["There is only one observed day, so the spread of the simulated days is used for it."]
+      : []),
+  ];
+}
+
+function explanationLines({ explanations }: Calibration): Line[] {
+  if (explanations.length === 0) {
+    const line = "No single figure of the plan (cycle time, uptime, repair time, people) explains a tenth of the gap.";
+    return [{ line, style: "yellow" }];
+  }
+  return [
+    plainLine("What would explain it, one figure changed at a time and simulated on the same days:"),
+    ...explanations.map((explanation): Line => ({ line: explanationWords(explanation), style: styleOf(explanation) })),
+    plainLine("A figure that would explain the gap need not be its cause: measure it before you change the plan."),
+  ];
+}
+
+function styleOf({ closes, plausible }: Explanation): Style {
+  return closes && plausible ? "green" : "plain";
+}
+
+/** "mean cycle time of evisceration, 16.8 s in the plan: 18.5 s (10 % longer) would explain 97 % of the gap; no difference is left. Plausible." */
+export function explanationWords(explanation: Explanation): string {
+  const { label, from, to, removed, left, doubt } = explanation;
+  const rest = left.length === 0 ? "no difference is left" : `these still differ: ${left.join(", ")}`;
+  const judged = doubt === "" ? "Plausible." : `Hard to believe: ${doubt}.`;
+  return `${label}, ${amountWords(explanation, from)} in the plan: ${amountWords(explanation, to)}${changeOf(explanation, to)} would explain ${Math.floor(100 * removed)} % of the gap; ${rest}. ${judged}`;
+}
+
+function amountWords({ kind }: Figure, amount: number): string {
+  return kind === "people" ? String(amount) : formatDuration(amount);
+}
+
+/** " (35 % longer)"; nothing for people, whose numbers say it. */
+function changeOf({ kind, from }: Figure, to: number): string {
+  if (kind === "people") return "";
+  const percent = 100 * Math.abs(to / from - 1);
+  return ` (${formatNumber(percent, 2)} % ${to > from ? "longer" : "shorter"})`;
+}
+
+function noticeableLines({ noticeable, observedDays }: Calibration): Line[] {
+  const figures = noticeable ?? [];
+  const found = figures.filter(({ to }) => to !== null);
+  const hidden = figures.filter(({ to }) => to === null);
+  const days = dayCount(observedDays, "observed");
+  return [
+    ...(found.length > 0
+      ? [plainLine(`With ${days}, each of these alone would have been found in roughly four of five cases:`)]
+      : []),
+    ...found.map((figure) => plainLine(noticeableWords(figure))),
+    ...(hidden.length > 0
+      ? [plainLine(`With ${days}, these could be far worse than in the plan and mostly stay unnoticed:`)]
+      : []),
+    ...hidden.map((figure) =>
+      plainLine(
+        `${figure.label}, ${amountWords(figure, figure.from)} in the plan: not even ${amountWords(figure, figure.limit)}.`,
+      ),
+    ),
+    ...(figures.length > 0
+      ? [plainLine("To notice smaller changes, observe more days, or time these figures themselves.")]
+      : []),
+  ];
+}
+
+/** "mean repair time of "jam" at skinning, 1 min 5 s in the plan: 1 min 28 s or longer (35 % longer)." */
+export function noticeableWords(figure: NoticeableFigure): string {
+  const { kind, label, from, to } = figure;
+  const more = kind === "people" ? "or fewer" : to! > from ? "or longer" : "or shorter";
+  return `${label}, ${amountWords(figure, from)} in the plan: ${amountWords(figure, to!)} ${more}${changeOf(figure, to!)}.`;
 }

@@ -1,3 +1,4 @@
+import { DANGERS_IN_SHORT } from "../../../viz/report/cautions.ts";
 import {
   costsMoreThanPlanned,
   type Fault,
@@ -9,12 +10,10 @@ import {
 } from "../../asked/plan/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import { formatNumber } from "../../text/units/index.ts";
-import { BadInput, IMPROVE_GUIDE, OPTIONS_GUIDE, PLAN_GUIDE, SIZE_GUIDE, STUDY_GUIDE } from "../badInput.ts";
-import { DANGERS_IN_SHORT } from "../caution.ts";
-import { type Ceilings, ceilingsOf } from "../ceilings.ts";
-import { type InputFile, readInputFile } from "../inputFile.ts";
-import { loadPlanWithWarnings } from "../loadPlan.ts";
-import type { Terminal } from "../terminal.ts";
+import { BadInput, IMPROVE_GUIDE, OPTIONS_GUIDE, PLAN_GUIDE, SIZE_GUIDE, STUDY_GUIDE } from "../faults.ts";
+import { type InputFile, loadPlanWithWarnings, loadStudy, readInputFile, refused } from "../inputs.ts";
+import { type Ceilings, ceilingsOf } from "../options.ts";
+import { counted, type Terminal } from "../terminal.ts";
 
 export interface CheckCommandOptions {
   json?: boolean;
@@ -61,10 +60,10 @@ async function checkFile(terminal: Terminal, path: string, ceilings: Ceilings): 
     kind = inputKind(file.json);
     if (kind === null)
       throw new BadInput([
-        `${path}: neither a plan (it has no "line") nor a study or a question about a plan (no "plan") nor a demand (no "week"). "gambrel schema" shows what they hold.`,
+        `${path}: this is no plan (it has no "line"), no study or question about a plan (no "plan"), and no demand (no "week"). "gambrel schema" shows what each holds.`,
       ]);
     const { words, warnings } = await CHECKS[kind](file);
-    terminal.say(`${path}: sound. ${words}`, "green");
+    terminal.say(`${path}: valid. ${words}`, "green");
     for (const warning of warnings) terminal.say(warning, "yellow");
     return { file: path, kind, sound: true, faults: [], warnings };
   } catch (error) {
@@ -81,7 +80,7 @@ interface Sound {
 async function checkPlan(file: InputFile): Promise<Sound> {
   const { plan, warnings } = loadPlanWithWarnings(file);
   const stops = await stopsThatDoNotFit(plan);
-  const words = `Plan "${plan.name}" with ${plan.line.length} stages and ${plan.limits.length} limits.${expectedWords(plan)}`;
+  const words = `Plan "${plan.name}": ${counted(plan.line.length, "stage")}, ${counted(plan.limits.length, "time limit")}.${expectedWords(plan)}`;
   return { words, warnings: [...warnings, ...stops.map((words) => `${file.path}: warning: ${words}`)] };
 }
 
@@ -102,7 +101,7 @@ function expectedWords({ supply }: Plan): string {
   const heads = loads.map(({ crates, headsPerCrate }) => crates * headsPerCrate);
   const expected = formatNumber(Math.round(sum(loads.map(({ comesShare }, row) => comesShare * heads[row]!))));
   const lorries = formatNumber(Number(sum(loads.map(({ comesShare }) => comesShare)).toFixed(1)));
-  return ` On average ${expected} of ${formatNumber(sum(heads))} heads come, with ${lorries} of ${loads.length} ${loads.length === 1 ? "lorry" : "lorries"}.`;
+  return ` On average ${expected} of ${formatNumber(sum(heads))} heads come, with ${lorries} of ${counted(loads.length, "lorry", "lorries")}.`;
 }
 
 /** A rule decides how many days are run; what the study says is then the most of them. */
@@ -111,10 +110,8 @@ function mostWords({ procedure }: Study): string {
 }
 
 async function checkStudy(file: InputFile): Promise<Sound> {
-  // A study names responses, and what knows them is half of the program: not loaded for a plan.
-  const { loadStudy } = await import("../loadStudy.ts");
-  const { study } = loadStudy(file);
-  const words = `Study "${study.name}" with ${study.variants.length} variants, ${mostWords(study)}${study.replications} replications each.`;
+  const { study } = await loadStudy(file);
+  const words = `Study "${study.name}": ${counted(study.variants.length, "variant")}, ${mostWords(study)}${counted(study.replications, "simulated day")} each.`;
   return { words, warnings: [] };
 }
 
@@ -125,15 +122,15 @@ async function checkDemand(file: InputFile): Promise<Sound> {
   refuse(file, faults);
   const { design, faults: impossible } = sizePlant(demand!, file.files);
   refuse(file, impossible);
-  return { words: `Demand "${demand!.name}" for a plan of ${design!.stations.length} stations.`, warnings: [] };
+  return { words: `Demand "${demand!.name}": a plan of ${counted(design!.stations.length, "station")}.`, warnings: [] };
 }
 
 async function checkOptions(file: InputFile): Promise<Sound> {
   const { readOptions } = await import("../../questions/options/index.ts");
   const { question, faults } = readOptions(file.json, file.files);
   refuse(file, faults);
-  const { study, purchases } = question!;
-  const words = `Line-up "${study.name}" of ${purchases.length} options, ${study.replications} replications each.`;
+  const { study, offerCosts } = question!;
+  const words = `Options "${study.name}": ${counted(offerCosts.length, "option")}, ${counted(study.replications, "simulated day")} each.`;
   return { words, warnings: [] };
 }
 
@@ -142,12 +139,12 @@ async function checkImprove(file: InputFile): Promise<Sound> {
   const { question, faults } = readImprove(file.json, file.files);
   refuse(file, faults);
   const { name, space } = question!;
-  const words = `Question "${name}" with ${countDesigns(space)} designs that are allowed.`;
+  const words = `Question "${name}": ${counted(countDesigns(space), "allowed design")}.`;
   return { words, warnings: [] };
 }
 
 function refuse({ path }: InputFile, faults: readonly Fault[]): void {
-  if (faults.length > 0) throw new BadInput(faults.map((fault) => `${path}: ${formatFault(fault)}`));
+  if (faults.length > 0) throw refused(path, faults);
 }
 
 const CHECKS: Record<InputKind, (file: InputFile) => Sound | Promise<Sound>> = {

@@ -2,8 +2,7 @@ import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { type StudyResults, stableJson } from "../../days/results/index.ts";
 import type { TraceKind } from "../../days/run/index.ts";
-import { pathFromHere } from "../pathFromHere.ts";
-import { projectRoot } from "../projectRoot.ts";
+import { pathFromHere, projectRoot } from "../project.ts";
 import type { Terminal } from "../terminal.ts";
 import { runStudyFile } from "./study.ts";
 
@@ -37,6 +36,6 @@ const EXAMPLES = ["buffers.json", "moving-bottleneck.json", "one-more-operator.j
 
 function studyFiles(folder: string): string[] {
   const missing = EXAMPLES.filter((name) => !existsSync(join(folder, name)));
-  if (missing.length > 0) throw new Error(`${folder}: ${missing.join(", ")} is not there; is the installation whole?`);
+  if (missing.length > 0) throw new Error(`${folder}: ${missing.join(", ")} is missing; is the installation complete?`);
   return EXAMPLES;
 }

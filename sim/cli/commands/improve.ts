@@ -1,34 +1,24 @@
 import process from "node:process";
-import { formatFault } from "../../asked/plan/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import { type StudyResults, stableJson } from "../../days/results/index.ts";
-import { type DayJournal, daySource, singleDayStudy } from "../../days/run/index.ts";
+import { type DayJournal, daySource } from "../../days/run/index.ts";
 import {
-  comparisonSeed,
-  type Design,
+  type CandidateDesign,
+  type Found,
   type Improvement,
   type ImproveQuestion,
   improve,
+  improvementStudy,
   readImprove,
-  variantOf,
 } from "../../questions/improve/index.ts";
-import { BadInput } from "../badInput.ts";
-import { CAUTION } from "../caution.ts";
-import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
-import { checkRunFolder, takeRunFolder } from "../checkRunFolder.ts";
-import { chooseRunner } from "../chooseRunner.ts";
-import { commandLine } from "../commandLine.ts";
-import { improveSummary } from "../improveSummary.ts";
-import { type InputFile, readInputFile } from "../inputFile.ts";
-import { keepingDays } from "../keepingDays.ts";
-import { openSearchJournal } from "../openRunJournal.ts";
-import { refuseOtherKind } from "../otherKind.ts";
-import { programVersion } from "../programVersion.ts";
-import { resumeLine } from "../resumeLine.ts";
-import { simulateStudy } from "../simulateStudy.ts";
-import type { Terminal } from "../terminal.ts";
-import { untilInterrupted } from "../untilInterrupted.ts";
-import { withKept } from "../withKept.ts";
+import { formatConfidence, formatEstimate, formatNumber, groupDigits, textTable } from "../../text/units/index.ts";
+import { resumeLine } from "../commandLine.ts";
+import { BadInput } from "../faults.ts";
+import { type InputFile, readInputFile, refused, refuseOtherKind } from "../inputs.ts";
+import { type Ceilings, ceilingsOf } from "../options.ts";
+import { openSearchJournal, runInto } from "../runFolder.ts";
+import { keepingDays, simulateStudy, withKept } from "../simulate.ts";
+import { CAUTION, counted, type Line, section, type Terminal, untilInterrupted } from "../terminal.ts";
 
 export interface ImproveCommandOptions {
   seed?: string;
@@ -40,14 +30,11 @@ export interface ImproveCommandOptions {
   ceiling?: Partial<Ceilings>;
 }
 
-/** Threads are started anew for each round of the search: with fewer days that takes longer than it saves. */
-const FEW_DAYS = 40;
-
 /** Searches for the best way to share out a total, picks it, and compares it with the plan as it is. */
 export async function improveCommand(terminal: Terminal, path: string, options: ImproveCommandOptions): Promise<void> {
   const { out, resume = false, json = false } = options;
   if (out === undefined && resume)
-    throw new BadInput(["--resume: without a folder no search is kept; add --out and the folder of the search."]);
+    throw new BadInput(["--resume: a search without a folder is not kept; add --out and the folder of the search."]);
   const file = readInputFile(path, ceilingsOf(options));
   const question = asked(path, file, options);
   const tell = () => {
@@ -63,7 +50,8 @@ export async function improveCommand(terminal: Terminal, path: string, options: 
   if (json) terminal.data(stableJson(found.improvement));
 }
 
-type Found = { improvement: Improvement; recommended: Design | null };
+type Searched = { improvement: Improvement; recommended: CandidateDesign | null };
+
 type Run = (study: Study, traces: "none" | "binned", journal?: DayJournal) => Promise<StudyResults>;
 
 interface Search {
@@ -77,12 +65,12 @@ interface Search {
 function asked(path: string, file: InputFile, { seed }: ImproveCommandOptions): ImproveQuestion {
   refuseOtherKind(file, "improve");
   const { question, faults } = readImprove(file.json, file.files);
-  if (question === null) throw new BadInput(faults.map((fault) => `${path}: ${formatFault(fault)}`));
+  if (question === null) throw refused(path, faults);
   return { ...question, seed: seed ?? question.seed };
 }
 
 /** A signal that comes between two studies is heeded before the next one. */
-function improved({ terminal, question, run, tell }: Search, journalOf?: JournalOf): Promise<Found> {
+function improved({ terminal, question, run, tell }: Search, journalOf?: JournalOf): Promise<Searched> {
   return untilInterrupted(process, (signal) => {
     tell();
     return improve(question, {
@@ -102,54 +90,25 @@ async function written(
   search: Search,
   file: InputFile,
   options: ImproveCommandOptions & { out: string },
-): Promise<Found> {
+): Promise<Searched> {
   const { terminal, question, run } = search;
   const { out, overwrite = false } = options;
-  checkRunFolder(out, overwrite);
-  // Loaded before the run, so that an installation that is not whole costs no time.
-  const writer = await import("../writeRun.ts");
   const { seed, base } = question;
-  const journal = await openSearchJournal(out, { asked: file.json, plan: base.plan, seed }, options);
-  const journalOf: JournalOf = (study, traces) => journal.of(daySource(study, traces, false));
-  const goOn = resumeLine("improve", file.path, options);
-  return keepingDays(terminal, journal, { ofAll: "", goOn }, async () => {
-    takeRunFolder(out, overwrite);
+  const words = { ofAll: "", goOn: resumeLine("improve", file.path, options) };
+  const open = () => openSearchJournal(out, { asked: file.json, plan: base.plan, seed }, options);
+  return runInto(out, overwrite, keepingDays(terminal, open, words), async (write, journal) => {
+    const journalOf: JournalOf = (study, traces) => journal.of(daySource(study, traces, false));
     const found = await improved(search, journalOf);
-    const study = reportStudy(question, found);
+    const study = improvementStudy(question, found);
     const results = await run(study, "binned", journalOf(study, "binned"));
     const { improvement } = found;
     const more = [
       { path: "asked.json", text: file.text },
       { path: "improvement.json", text: stableJson(improvement) },
     ];
-    writer.writeRun(out, { results, plan: base.json, studyText: null }, overwrite, more, { improvement });
+    write({ results, plan: base.json, more, answer: { improvement } });
     return found;
   });
-}
-
-/** As many days as the recommendation rests on. */
-function reportStudy(question: ImproveQuestion, { improvement, recommended }: Found): Study {
-  const { base, name, confidence, firstStage } = question;
-  const single = singleDayStudy(base.plan, comparisonSeed(question));
-  const asItIs = { ...single.variants[0]!, name: base.name };
-  const isNew = recommended !== null && improvement.recommended?.isBase === false;
-  return {
-    ...single,
-    ...{
-      name,
-      confidence,
-      question: question.question || questionWords(question),
-      reader: "process engineer",
-      why: true,
-    },
-    replications: improvement.recommended?.goal?.n ?? firstStage,
-    responses: [],
-    variants: isNew ? [asItIs, variantOf(recommended)] : [asItIs],
-  };
-}
-
-function questionWords({ space, response }: ImproveQuestion): string {
-  return `How are ${space.most} ${space.unit} best shared out? Looked at: ${response.label}.`;
 }
 
 async function simulate(
@@ -158,17 +117,86 @@ async function simulate(
   {
     path,
     options,
-    traces,
-    journal,
+    ...rest
   }: { path: string; options: ImproveCommandOptions; traces: "none" | "binned"; journal: DayJournal | undefined },
 ): Promise<StudyResults> {
-  const { events: mostEvents, days: mostDays } = ceilingsOf(options);
-  const gambrel = programVersion();
   const seed = options.seed === undefined ? [] : ["--seed", options.seed];
-  const command = commandLine(["gambrel", "improve", path, ...seed, ...ceilingWords(options)]);
-  const days = study.variants.length * study.replications;
-  const threads = options.threads ?? (days < FEW_DAYS ? 1 : undefined);
-  const runner = await chooseRunner(terminal, days, gambrel, threads === undefined ? {} : { threads });
-  const kept = journal === undefined ? {} : { journal };
-  return simulateStudy(terminal, study, { traces, gambrel, command, runner, mostEvents, mostDays, ...kept });
+  return simulateStudy(terminal, study, { words: ["improve", path, ...seed], options, ...rest, inRounds: true });
+}
+
+/** What was found as lines of text: the recommendation, what it shares out, the finalists, and the trade-off curve. */
+function improveSummary(found: Improvement): Line[] {
+  return [
+    ...section("Recommendation", found.words),
+    ...(found.recommended === null ? [] : section("What is shared out", sharesTable(found))),
+    ...section("Finalists", finalistsTable(found)),
+    ...(found.curve.length === 0 ? [] : section("What more of the total brings", curveTable(found))),
+  ];
+}
+
+function sharesTable({ allocated, recommended }: Improvement): string[] {
+  const { kind, elements, unit } = allocated;
+  const counts = recommended!.counts ?? elements.map(({ base }) => base);
+  const shown = (count: number | null) => {
+    if (count === null) return "-";
+    return kind === "budget" ? (count === 1 ? "bought" : "not bought") : groupDigits(formatNumber(count));
+  };
+  return textTable([
+    ["", "as it is", "recommended"],
+    ...elements.map(({ name, base }, index) => [name, shown(base), shown(counts[index]!)]),
+    [`of ${groupDigits(formatNumber(allocated.most))} ${unit}`, "", usesOf(recommended!)],
+  ]);
+}
+
+function finalistsTable(found: Improvement): string[] {
+  const picked = found.recommended?.name;
+  const limited = found.recommended === null || found.recommended.limits.length > 0;
+  return textTable([
+    ["", found.allocated.unit, headOf(found), "days", limited ? "limits" : "", ""],
+    ...found.finalists.map((finalist) => [
+      finalist.name,
+      usesOf(finalist),
+      goalOf(finalist, found),
+      String(finalist.goal?.n ?? 0),
+      limited ? finalist.limits : "",
+      finalist.name === picked
+        ? "recommended"
+        : finalist.droppedAfter === null
+          ? ""
+          : `dropped after ${counted(finalist.droppedAfter, "day")}`,
+    ]),
+  ]);
+}
+
+function curveTable(found: Improvement): string[] {
+  return [
+    ...textTable([
+      [found.allocated.unit, "", headOf(found), ""],
+      ...found.curve.map((point) => [
+        usesOf(point),
+        point.name,
+        goalOf(point, found),
+        [point.undominated ? "" : "another gives as much for less", point.keepsLimits ? "" : "beyond a limit"]
+          .filter((words) => words !== "")
+          .join(", "),
+      ]),
+    ]),
+    "The best that was tried for no more than each total; every interval by itself.",
+  ];
+}
+
+function usesOf({ uses }: Found): string {
+  return uses === null ? "-" : groupDigits(formatNumber(uses));
+}
+
+function goalOf({ goal }: Found, { goal: info }: Improvement): string {
+  if (goal === null) return "-";
+  const [mean, range] = formatEstimate(goal, info.format === "number" ? { ...info, unit: "" } : info, 0);
+  return groupDigits(range === "" ? mean : `${mean} (${range})`);
+}
+
+/** What the column holds; a number's unit is said here, once. */
+function headOf({ goal, confidence }: Improvement): string {
+  const unit = goal.format === "number" ? ` [${goal.unit}]` : "";
+  return `${goal.label}${unit}, ${formatConfidence(confidence)} interval`;
 }

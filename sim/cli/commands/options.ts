@@ -1,21 +1,31 @@
-import { formatFault } from "../../asked/plan/index.ts";
 import { basePlan, type Study } from "../../asked/study/index.ts";
-import { type StudyResults, stableJson } from "../../days/results/index.ts";
+import { type Difference, type ResponseInfo, type StudyResults, stableJson } from "../../days/results/index.ts";
 import type { TraceKind } from "../../days/run/index.ts";
-import { type LineUpQuestion, lineUp, readOptions } from "../../questions/options/index.ts";
-import { BadInput } from "../badInput.ts";
-import { CAUTION } from "../caution.ts";
-import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
-import { chooseRunner } from "../chooseRunner.ts";
-import { commandLine } from "../commandLine.ts";
-import { type InputFile, readInputFile } from "../inputFile.ts";
-import { MOST_TRACED } from "../mostTraced.ts";
-import { lineUpSummary } from "../optionsSummary.ts";
-import { refuseOtherKind } from "../otherKind.ts";
-import { programVersion } from "../programVersion.ts";
-import { runInto } from "../runInto.ts";
-import { simulateStudy } from "../simulateStudy.ts";
-import type { Terminal } from "../terminal.ts";
+import {
+  compareOffers,
+  type OptionsQuestion,
+  type OptionsResult,
+  type Ranged,
+  readOptions,
+} from "../../questions/options/index.ts";
+import {
+  formatConfidence,
+  formatDifference,
+  formatNumber,
+  formatShare,
+  groupDigits,
+  textTable,
+} from "../../text/units/index.ts";
+import { BadInput } from "../faults.ts";
+import { type InputFile, readInputFile, refused, refuseOtherKind } from "../inputs.ts";
+import { type Ceilings, ceilingsOf, MOST_TRACED } from "../options.ts";
+import { alone, runInto } from "../runFolder.ts";
+import { simulateStudy } from "../simulate.ts";
+import type { Line } from "../terminal.ts";
+import { CAUTION, plainLine, type Terminal } from "../terminal.ts";
+
+/** A payback beyond a lifetime is none that a bank would read. */
+const LONGEST = 100;
 
 export interface OptionsCommandOptions {
   seed?: string;
@@ -34,17 +44,17 @@ export async function optionsCommand(terminal: Terminal, path: string, options: 
   const question = asked(file, options);
   const run = (traces: TraceKind) => simulate(terminal, question.study, { path, options, traces });
   const results = out === undefined ? await run("none") : await written(file, question, { out, overwrite, run });
-  const found = lineUp(question, results);
-  for (const { line, style } of lineUpSummary(found, results)) terminal.say(line, style);
+  const found = compareOffers(question, results);
+  for (const { line, style } of optionsSummary(found, results)) terminal.say(line, style);
   terminal.say(CAUTION, "dim");
   if (out !== undefined) terminal.say(`Written: ${out}/report.html, line-up.json and more.`, "green");
   if (json) terminal.data(stableJson({ lineUp: found, simulated: results }));
 }
 
-function asked(file: InputFile, options: OptionsCommandOptions): LineUpQuestion {
+function asked(file: InputFile, options: OptionsCommandOptions): OptionsQuestion {
   refuseOtherKind(file, "options");
   const { question, faults } = readOptions(file.json, file.files);
-  if (question === null) throw new BadInput(faults.map((fault) => `${file.path}: ${formatFault(fault)}`));
+  if (question === null) throw refused(file.path, faults);
   const { seed = question.study.seed, replications = question.study.replications } = options;
   if (replications < 2) throw new BadInput(["--replications: one day has no interval; give 2 or more."]);
   return { ...question, study: { ...question.study, seed, replications } };
@@ -57,38 +67,86 @@ interface Written {
 }
 
 /** The folder is that of a study of the options; what they are worth goes with it. */
-function written(file: InputFile, question: LineUpQuestion, { out, overwrite, run }: Written): Promise<StudyResults> {
+function written(file: InputFile, question: OptionsQuestion, { out, overwrite, run }: Written): Promise<StudyResults> {
   const traces = question.study.variants.length > MOST_TRACED ? "none" : "binned";
-  return runInto(
-    out,
-    overwrite,
-    basePlan(file.json, file.files)!.json,
-    () => run(traces),
-    (results) => {
-      const found = lineUp(question, results);
-      const files = [
-        { path: "asked.json", text: file.text },
-        { path: "line-up.json", text: stableJson(found) },
-      ];
-      return { files, answer: { lineUp: found } };
-    },
-  );
+  return runInto(out, overwrite, alone(out), async (write) => {
+    const results = await run(traces);
+    const found = compareOffers(question, results);
+    const more = [
+      { path: "asked.json", text: file.text },
+      { path: "line-up.json", text: stableJson(found) },
+    ];
+    write({ results, plan: basePlan(file.json, file.files)!.json, more, answer: { offers: found } });
+    return results;
+  });
 }
 
 function simulate(
   terminal: Terminal,
   study: Study,
   { path, options, traces }: { path: string; options: OptionsCommandOptions; traces: TraceKind },
-) {
-  const { events: mostEvents, days: mostDays } = ceilingsOf(options);
-  const gambrel = programVersion();
-  const fixed = ["--seed", study.seed, "--replications", String(study.replications), ...ceilingWords(options)];
-  const command = commandLine(["gambrel", "options", path, ...fixed]);
+): Promise<StudyResults> {
   terminal.say(study.name, "bold");
   if (study.question !== "") terminal.say(study.question);
-  const { threads } = options;
-  const days = study.variants.length * study.replications;
-  return chooseRunner(terminal, days, gambrel, threads === undefined ? {} : { threads }).then((runner) =>
-    simulateStudy(terminal, study, { traces, gambrel, command, runner, mostEvents, mostDays }),
-  );
+  const words = ["options", path, "--seed", study.seed, "--replications", String(study.replications)];
+  return simulateStudy(terminal, study, { words, options, traces });
+}
+
+/** A line-up as lines of text: a table in the order of the file, then a sentence for each option, the best first. */
+function optionsSummary(found: OptionsResult, results: StudyResults): Line[] {
+  const { interest, daysPerYear, confidence, cashWords, currency } = found;
+  const percent = formatConfidence(confidence);
+  const lines = [
+    `${results.study.replications} days of each on the same random numbers, seed "${results.study.seed}"; intervals in brackets hold for all options at once (${percent}).`,
+    `Interest ${formatShare(interest)} a year, ${daysPerYear} days a year, money in ${currency}. Cash of a day: ${cashWords}.`,
+    "",
+    ...table(found, results),
+    "",
+    ...found.words,
+  ];
+  return lines.map(plainLine);
+}
+
+function table({ options }: OptionsResult, results: StudyResults): string[] {
+  const throughput = results.responses.find(({ key }) => key === "headsPerHour")!;
+  return textTable([
+    ["", "price", "cash a day", "net present value", "a year", "payback, years", "with interest", "throughput"],
+    ...options.map(({ name, price, cashPerDay, worth }, index) => {
+      const faster = results.variants[index + 1]!.differences?.headsPerHour;
+      return [
+        name,
+        whole(price),
+        ranged(
+          {
+            mean: cashPerDay.mean,
+            low: cashPerDay.familyLow ?? cashPerDay.mean,
+            high: cashPerDay.familyHigh ?? cashPerDay.mean,
+          },
+          whole,
+        ),
+        ranged(worth.presentValue, whole),
+        whole(worth.perYear.mean),
+        ranged(worth.paybackYears, years),
+        ranged(worth.discountedPaybackYears, years),
+        faster === undefined ? "-" : rangeOf(faster, throughput),
+      ];
+    }),
+  ]);
+}
+
+/** The interval that holds for all options at once. */
+function rangeOf({ mean, familyLow: low, familyHigh: high }: Difference, info: ResponseInfo): string {
+  return formatDifference({ mean, low, high }, info)[1] || "-";
+}
+
+function ranged({ mean, low, high }: Ranged, show: (value: number) => string): string {
+  return show(low) === show(high) ? show(mean) : `${show(mean)} (${show(low)} to ${show(high)})`;
+}
+
+function whole(value: number): string {
+  return groupDigits(formatNumber(Math.round(value)));
+}
+
+function years(value: number): string {
+  return value > LONGEST ? "never" : value.toFixed(1);
 }

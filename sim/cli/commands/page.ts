@@ -1,15 +1,43 @@
-import { readFileSync } from "node:fs";
+import { once } from "node:events";
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from "node:fs";
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
+import type { AddressInfo } from "node:net";
+import { basename, dirname, join } from "node:path";
 import process from "node:process";
-import { BadInput } from "../badInput.ts";
-import { builtPage } from "../builtPage.ts";
-import { CAUTION } from "../caution.ts";
-import { readInputFile } from "../inputFile.ts";
-import { loadPlan } from "../loadPlan.ts";
-import { type OpenedPlan, openedPlan, pageWithPlan } from "../openedPlan.ts";
-import { servePage } from "../pageServer.ts";
-import { projectRoot } from "../projectRoot.ts";
-import type { Terminal } from "../terminal.ts";
-import { interruption, untilInterrupted } from "../untilInterrupted.ts";
+import { readPlan, type TextFiles } from "../../asked/plan/index.ts";
+import { BadInput } from "../faults.ts";
+import { type InputFile, loadPlan, readInputFile } from "../inputs.ts";
+import { projectRoot } from "../project.ts";
+import { CAUTION, interruption, type Terminal, untilInterrupted } from "../terminal.ts";
+
+/** A plan as the page opens it: its name, its text, and the CSV files it names, by the paths it names them with. */
+interface OpenedPlan {
+  name: string;
+  text: string;
+  files: Record<string, string>;
+}
+
+/** The one address it listens on: this machine, reachable from no other. */
+const LOOPBACK = "127.0.0.1";
+
+const HEADERS = {
+  "Content-Type": "text/html; charset=utf-8",
+  "Cache-Control": "no-store",
+  "Content-Security-Policy": "frame-ancestors 'none'",
+  "Cross-Origin-Opener-Policy": "same-origin",
+  "Cross-Origin-Resource-Policy": "same-origin",
+  "Referrer-Policy": "no-referrer",
+  "X-Content-Type-Options": "nosniff",
+};
+
+interface PageServer {
+  /** "http://127.0.0.1:51234/" */
+  address: string;
+  close(): Promise<void>;
+}
+
+/** What the page is made of, below the project's folder. */
+const SOURCES = ["viz", "sim", "experiments/lessons", "experiments/plans", "package.json"];
 
 export interface PageCommandOptions {
   port: number;
@@ -32,7 +60,7 @@ export async function pageCommand(
   await untilInterrupted(process, async (signal) => {
     const server = await servePage(page, port);
     try {
-      terminal.say(`The page is at ${server.address} for this machine alone; Ctrl-C ends it.`, "bold");
+      terminal.say(`The page is at ${server.address}, for this machine alone. Ctrl-C ends it.`, "bold");
       terminal.say(CAUTION, "dim");
       if (open) await openBrowser(terminal, server.address);
       await interruption(signal);
@@ -60,8 +88,124 @@ async function openBrowser(terminal: Terminal, address: string): Promise<void> {
   try {
     const { default: launch } = await import("open");
     const child = await launch(address);
-    child.on("error", () => terminal.say("No browser could be opened; open the address by hand."));
+    child.on("error", () => terminal.say("No browser could be opened. Open the address yourself."));
   } catch {
-    terminal.say("No browser could be opened; open the address by hand.");
+    terminal.say("No browser could be opened. Open the address yourself.");
   }
+}
+
+/**
+ * Path of the built page. An installed package has it; a checkout builds it when it is missing or older than its
+ * sources, and `say` is told so. The new page takes the old one's place in one step, so nobody meets half of it.
+ */
+export async function builtPage(
+  root: string,
+  say: (line: string) => void,
+  folder = join(root, "dist", "page"),
+): Promise<string> {
+  const page = join(folder, "index.html");
+  const config = join(root, "viz", "page", "vite.config.ts");
+  if (!existsSync(config)) {
+    if (existsSync(page)) return page;
+    throw new Error(`${page} is missing; is the installation complete?`);
+  }
+  const isFresh = () => existsSync(page) && statSync(page).mtimeMs > newestSource(root);
+  if (isFresh()) return page;
+  say("Building the page from its sources: this takes some seconds, once.");
+  await build(config, folder, isFresh);
+  return page;
+}
+
+/** Where another process has finished the same work meanwhile, its page stays: somebody may be reading it. */
+async function build(configFile: string, folder: string, isFresh: () => boolean): Promise<void> {
+  mkdirSync(dirname(folder), { recursive: true });
+  const fresh = mkdtempSync(`${folder}-`);
+  try {
+    const vite = await import("vite");
+    await vite.build({ configFile, logLevel: "error", build: { outDir: fresh, emptyOutDir: true } });
+    if (isFresh()) return;
+    rmSync(folder, { recursive: true, force: true });
+    renameSync(fresh, folder);
+  } finally {
+    rmSync(fresh, { recursive: true, force: true });
+  }
+}
+
+function newestSource(root: string): number {
+  const files = SOURCES.flatMap((name) => {
+    const path = join(root, name);
+    if (!existsSync(path)) return [];
+    if (!statSync(path).isDirectory()) return [path];
+    return readdirSync(path, { recursive: true, encoding: "utf8" }).map((inside) => join(path, inside));
+  });
+  return Math.max(0, ...files.map((path) => statSync(path).mtimeMs));
+}
+
+/**
+ * Serves one page on this machine alone: nothing but "/", nothing but reading. Requests that name another host (a
+ * foreign site whose name was made to lead here) or come from another site's script are refused. `page` gives the text
+ * afresh for every request; `port` 0 takes a free one.
+ */
+export async function servePage(page: () => string, port: number): Promise<PageServer> {
+  const server = createServer((request, response) => answer(request, response, server, page));
+  server.listen(port, LOOPBACK);
+  await once(server, "listening");
+  return {
+    address: `http://${LOOPBACK}:${portOf(server)}/`,
+    close: () =>
+      new Promise((resolve) => {
+        server.close(() => resolve());
+        server.closeAllConnections();
+      }),
+  };
+}
+
+function answer(request: IncomingMessage, response: ServerResponse, server: Server, page: () => string): void {
+  const refusal = refusalOf(request, portOf(server));
+  if (refusal !== null) {
+    response.writeHead(refusal.status, { ...HEADERS, "Content-Type": "text/plain; charset=utf-8" });
+    response.end(`${refusal.words}\n`);
+    return;
+  }
+  const text = page();
+  response.writeHead(200, { ...HEADERS, "Content-Length": Buffer.byteLength(text) });
+  response.end(request.method === "HEAD" ? undefined : text);
+}
+
+/** Why a request is not answered with the page; null when it is. */
+function refusalOf({ headers, method, url }: IncomingMessage, port: number): { status: number; words: string } | null {
+  const hosts = [`${LOOPBACK}:${port}`, `localhost:${port}`];
+  const { host, origin } = headers;
+  if (host === undefined || !hosts.includes(host)) {
+    return { status: 403, words: "This page is served to this machine only." };
+  }
+  if (origin !== undefined && !hosts.some((each) => origin === `http://${each}`)) {
+    return { status: 403, words: "Another site may not read this page." };
+  }
+  if (method !== "GET" && method !== "HEAD") return { status: 405, words: "There is nothing but reading here." };
+  return url?.split("?")[0] === "/" ? null : { status: 404, words: "There is nothing here but the page." };
+}
+
+function portOf(server: Server): number {
+  return (server.address() as AddressInfo).port;
+}
+
+/** A plan file with all the files it reads; the page has no disk to read them from. */
+export function openedPlan({ path, text, json, files }: InputFile): OpenedPlan {
+  const read: Record<string, string> = {};
+  const noting: TextFiles = {
+    readText(name) {
+      read[name] = files.readText(name);
+      return read[name];
+    },
+  };
+  readPlan(json, noting);
+  return { name: basename(path), text, files: read };
+}
+
+/** The page with a plan in it, as a block of data that no browser runs, whatever the plan says. */
+export function pageWithPlan(page: string, plan: OpenedPlan | null): string {
+  if (plan === null) return page;
+  const data = JSON.stringify(plan).replace(/</gu, "\\u003c");
+  return page.replace("</body>", () => `<script type="application/json" id="opened-plan">${data}</script>\n</body>`);
 }

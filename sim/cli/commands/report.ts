@@ -1,16 +1,35 @@
 import { existsSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
-import { chartFiles, renderReport } from "../../../viz/index.ts";
-import { type Drawn, readResults, rebuiltFiles, type StudyResults, writeRunFolder } from "../../days/results/index.ts";
+import type { Browser } from "playwright-core";
+import { CAUTIONS, chartFiles, chartTables, renderReport } from "../../../viz/index.ts";
+import {
+  type Drawn,
+  readResults,
+  rebuiltFiles,
+  type Sheet,
+  type StudyResults,
+  summaryTable,
+  workbook,
+  writeRunFolder,
+} from "../../days/results/index.ts";
 import { readImprovement } from "../../questions/improve/index.ts";
-import { readLineUp } from "../../questions/options/index.ts";
-import { BadInput } from "../badInput.ts";
-import { takeRunFolder } from "../checkRunFolder.ts";
-import { readInputFile, readNamedText } from "../inputFile.ts";
-import { NoBrowser, openBrowser } from "../openBrowser.ts";
-import { lockFolder } from "../openRunJournal.ts";
-import type { Terminal } from "../terminal.ts";
-import type { RunAnswer } from "../writeRun.ts";
+import { readOptionsResult } from "../../questions/options/index.ts";
+import { BadInput } from "../faults.ts";
+import { readInputFile, readNamedText } from "../inputs.ts";
+import type { RunAnswer } from "../runFolder.ts";
+import { lockFolder, takeRunFolder } from "../runFolder.ts";
+import { counted, type Terminal } from "../terminal.ts";
+
+/** Pixels of the PNG for each one of the drawing: sharp in a text on paper. */
+const SCALE = 2;
+
+/** Installed browsers by the names under which the driver knows where they are on each system. */
+const CHANNELS = ["chrome", "msedge", "chromium"] as const;
+
+const COMMON_PATHS = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/snap/bin/chromium"];
+
+/** PNG and PDF cannot be drawn here; the message says why and names the remedy. */
+class NoBrowser extends Error {}
 
 export interface ReportCommandOptions {
   png?: boolean;
@@ -23,8 +42,7 @@ const MOST_MEGABYTES = 500;
 
 /** Draws report and charts of a finished run anew from its data, and on demand what other programs want of it. */
 export async function reportCommand(terminal: Terminal, folder: string, options: ReportCommandOptions): Promise<void> {
-  if (!existsSync(folder))
-    throw new BadInput([`${folder}: there is no such folder; name the folder of a day or study.`]);
+  if (!existsSync(folder)) throw new BadInput([`${folder}: no such folder; name the folder of a finished run.`]);
   const unlock = await lockFolder(folder);
   try {
     takeRunFolder(folder, true);
@@ -35,7 +53,7 @@ export async function reportCommand(terminal: Terminal, folder: string, options:
     writeRunFolder(folder, files, true);
     const made = files.filter(({ path }) => /^(report|tables|charts)/.test(path));
     terminal.say(
-      `Written: ${join(folder, "report.html")} and ${made.length - 1} other files drawn from its data.`,
+      `Written: ${join(folder, "report.html")} and ${counted(made.length - 1, "other file")}, redrawn from its data.`,
       "green",
     );
     if (missing !== null) throw missing;
@@ -50,7 +68,7 @@ function refuseLinks(folder: string): void {
     (entry) => !(entry.name === "charts" ? entry.isDirectory() : entry.isFile()),
   );
   if (other.length > 0)
-    throw new BadInput(other.map(({ name }) => `${join(folder, name)}: this is no file of its own; take it away.`));
+    throw new BadInput(other.map(({ name }) => `${join(folder, name)}: this is not a plain file; remove it.`));
 }
 
 interface Run {
@@ -61,15 +79,18 @@ interface Run {
 
 function readRun(folder: string): Run {
   const path = join(folder, "results.json");
-  if (!existsSync(path)) throw new BadInput([`${folder}: holds no results.json; name the folder of a day or study.`]);
+  if (!existsSync(path))
+    throw new BadInput([`${folder}: there is no results.json in it; name the folder of a finished run.`]);
   if (statSync(path).size > MOST_MEGABYTES * 1e6)
-    throw new BadInput([`${path}: is larger than ${MOST_MEGABYTES} MB, too large to draw from; its tables are whole.`]);
+    throw new BadInput([
+      `${path}: this is larger than ${MOST_MEGABYTES} MB, too large to draw from; its tables are complete.`,
+    ]);
   const { results, problem } = readResults(readNamedText(path, MOST_MEGABYTES));
   if (results === null) throw new BadInput([`${path}: ${problem}.`]);
   const plan = readInputFile(join(folder, "plan.json"), { megabytes: MOST_MEGABYTES }).json;
   const answer = {
     improvement: answerIn(folder, "improvement.json", readImprovement),
-    lineUp: answerIn(folder, "line-up.json", readLineUp),
+    offers: answerIn(folder, "line-up.json", readOptionsResult),
   };
   return { results, plan, answer };
 }
@@ -79,7 +100,8 @@ function answerIn<Answer>(folder: string, name: string, read: (json: unknown) =>
   const path = join(folder, name);
   if (!existsSync(path)) return undefined;
   const found = read(readInputFile(path, { megabytes: MOST_MEGABYTES }).json);
-  if (found === null) throw new BadInput([`${path}: this holds no answer to draw from; ask again, or take it away.`]);
+  if (found === null)
+    throw new BadInput([`${path}: there is no answer in this file; run the command again, or remove the file.`]);
   return found;
 }
 
@@ -90,21 +112,20 @@ async function draw(
 ): Promise<{ drawn: Drawn; missing: NoBrowser | null }> {
   const reportHtml = renderReport(results, { planFile: plan, ...answer });
   const charts = chartFiles(results, answer);
-  const tables = xlsx ? { tables: await (await import("../runTables.ts")).runTables(results, plan) } : {};
+  const tables = xlsx ? { tables: await runTables(results, plan) } : {};
   const drawn = { reportHtml, charts, ...tables };
   if (!png && !pdf) return { drawn, missing: null };
   try {
-    return { drawn: { ...drawn, ...(await print(drawn, { png, pdf })) }, missing: null };
+    return { drawn: { ...drawn, ...(await printed(drawn, { png, pdf })) }, missing: null };
   } catch (error) {
     if (error instanceof NoBrowser) return { drawn, missing: error };
     throw error;
   }
 }
 
-async function print({ reportHtml, charts }: Drawn, { png, pdf }: ReportCommandOptions): Promise<Partial<Drawn>> {
+async function printed({ reportHtml, charts }: Drawn, { png, pdf }: ReportCommandOptions): Promise<Partial<Drawn>> {
   const browser = await openBrowser();
   try {
-    const { chartImages, reportPrint } = await import("../printRun.ts");
     const images = png ? await chartImages(browser, charts) : null;
     return {
       ...(images === null ? {} : { charts: charts.map((chart, index) => ({ ...chart, png: images[index]! })) }),
@@ -112,5 +133,97 @@ async function print({ reportHtml, charts }: Drawn, { png, pdf }: ReportCommandO
     };
   } finally {
     await browser.close();
+  }
+}
+
+/**
+ * The user's own browser, headless and without a window: the one that GAMBREL_BROWSER names, else an installed Chrome,
+ * Edge or Chromium. The caller closes it. Throws `NoBrowser` when there is none.
+ */
+async function openBrowser(named = process.env.GAMBREL_BROWSER): Promise<Browser> {
+  const driver = await loadDriver();
+  const paths = named ? [named] : COMMON_PATHS.filter((path) => existsSync(path));
+  const attempts = [
+    ...paths.map((executablePath) => ({ executablePath })),
+    ...(named ? [] : CHANNELS.map((channel) => ({ channel }))),
+  ];
+  for (const attempt of attempts) {
+    try {
+      return await driver.launch({ ...attempt, headless: true });
+    } catch {
+      // Not there, or not willing: the next one.
+    }
+  }
+  throw new NoBrowser(
+    named
+      ? `No PNG or PDF was written. GAMBREL_BROWSER: no browser starts from ${named}; give the path of Chrome, Edge or Chromium.`
+      : "No PNG or PDF was written: that needs a browser, and none was found. Install Chrome, Edge or Chromium, or set GAMBREL_BROWSER to its path; or leave out --png and --pdf: report.html prints from any browser.",
+  );
+}
+
+async function loadDriver() {
+  try {
+    return (await import("playwright-core")).chromium;
+  } catch {
+    throw new NoBrowser(
+      "No PNG or PDF was written: that needs the package playwright-core, which is not installed. Run: npm install playwright-core.",
+    );
+  }
+}
+
+/** The tables of a run as a workbook: what it is, the summary, every input with its source, one sheet a picture. */
+function runTables(results: StudyResults, planFile: unknown): Promise<Uint8Array> {
+  const tables = chartTables(results, planFile);
+  const summary = summaryTable(results);
+  return workbook([
+    aboutSheet(results, tables),
+    { name: "summary", ...summary },
+    ...tables.map(({ name, table }) => ({ name, ...table })),
+  ]);
+}
+
+function aboutSheet({ study, gambrel, plan }: StudyResults, tables: readonly { name: string; title: string }[]): Sheet {
+  const rows = [
+    ["Study", study.name],
+    ["Question", study.question],
+    ["Plan", plan.name],
+    ["Days of each variant", study.replications],
+    ["Confidence of intervals", study.confidence],
+    ["Seed", study.seed],
+    ["How to repeat it", study.command],
+    ["Program", `gambrel ${gambrel}`],
+    ...CAUTIONS.map((caution) => ["Caution", caution]),
+    ["Sheet summary", "Every response of every variant, with intervals and differences to today's plan"],
+    ...tables.map(({ name, title }) => [`Sheet ${name}`, title]),
+  ];
+  return { name: "about", columns: ["what", "value"].map((name) => ({ name, unit: "" })), rows };
+}
+
+/** Each picture as a PNG, twice its size. The page has no script and asks for nothing. */
+async function chartImages(browser: Browser, charts: readonly { svg: string }[]): Promise<Uint8Array[]> {
+  const context = await browser.newContext({ deviceScaleFactor: SCALE, javaScriptEnabled: false, offline: true });
+  try {
+    const page = await context.newPage();
+    const images: Uint8Array[] = [];
+    for (const { svg } of charts) {
+      await page.setContent(`<body style="margin:0">${svg}</body>`);
+      images.push(new Uint8Array(await page.locator("svg").screenshot()));
+    }
+    return images;
+  } finally {
+    await context.close();
+  }
+}
+
+/** The report on A4, with everything that is folded away on the screen because it is long. */
+async function reportPrint(browser: Browser, reportHtml: string): Promise<Uint8Array> {
+  const context = await browser.newContext({ javaScriptEnabled: false, offline: true });
+  try {
+    const page = await context.newPage();
+    await page.setContent(reportHtml.replace('<details class="inputs">', '<details class="inputs" open>'));
+    const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true });
+    return new Uint8Array(pdf);
+  } finally {
+    await context.close();
   }
 }

@@ -3,7 +3,7 @@ import { studyJsonSchema } from "../../asked/study/index.ts";
 import { improveJsonSchema } from "../../questions/improve/index.ts";
 import { optionsJsonSchema } from "../../questions/options/index.ts";
 import { demandJsonSchema } from "../../questions/size/index.ts";
-import type { SchemaKind } from "../schemaKinds.ts";
+import type { SchemaKind } from "../options.ts";
 import type { Terminal } from "../terminal.ts";
 
 const SCHEMAS: Record<SchemaKind, () => Record<string, unknown>> = {

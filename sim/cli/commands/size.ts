@@ -1,19 +1,23 @@
-import { type Fault, formatFault, type Plan } from "../../asked/plan/index.ts";
+import { existsSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { dirname } from "node:path";
+import { pid } from "node:process";
+import { DANGERS_IN_SHORT } from "../../../viz/report/cautions.ts";
+import type { Plan } from "../../asked/plan/index.ts";
 import { type StudyResults, stableJson } from "../../days/results/index.ts";
 import { singleDayStudy } from "../../days/run/index.ts";
-import { ALTERNATIVES, type AlternativeName, type Design, readDemand, sizePlant } from "../../questions/size/index.ts";
-import { BadInput } from "../badInput.ts";
-import { CAUTION, DANGERS_IN_SHORT } from "../caution.ts";
-import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
-import { chooseRunner } from "../chooseRunner.ts";
-import { commandLine } from "../commandLine.ts";
-import { readInputFile } from "../inputFile.ts";
-import { checkNewFile, writeNewFile } from "../newFile.ts";
-import { refuseOtherKind } from "../otherKind.ts";
-import { programVersion } from "../programVersion.ts";
-import { simulateStudy } from "../simulateStudy.ts";
+import {
+  ALTERNATIVES,
+  type AlternativeName,
+  type PlantDesign,
+  readDemand,
+  sizePlant,
+} from "../../questions/size/index.ts";
+import { BadInput } from "../faults.ts";
+import { readInputFile, refused, refuseOtherKind } from "../inputs.ts";
+import { type Ceilings, ceilingsOf } from "../options.ts";
+import { simulateStudy } from "../simulate.ts";
 import { sizeSummary } from "../sizeSummary.ts";
-import type { Terminal } from "../terminal.ts";
+import { CAUTION, type Terminal } from "../terminal.ts";
 
 export interface SizeCommandOptions {
   seed: string;
@@ -42,12 +46,15 @@ export async function sizeCommand(terminal: Terminal, path: string, options: Siz
   terminal.say(CAUTION, "dim");
   const [design, ...others] = designs;
   if (out !== undefined) writeNewFile(out, `${JSON.stringify(design!.plan, null, 2)}\n`);
-  terminal.say(out === undefined ? "Nothing was written; --out FILE writes the plan." : `Written: ${out}`, "green");
+  terminal.say(
+    out === undefined ? "Nothing was written. Add --out FILE to write the plan." : `Written: ${out}`,
+    "green",
+  );
   if (json) terminal.data(stableJson({ design, others, simulated }));
 }
 
 interface Sized {
-  design: Design;
+  design: PlantDesign;
   plan: Plan;
 }
 
@@ -67,26 +74,39 @@ function sized(path: string, options: SizeCommandOptions): [Sized, ...Sized[]] {
   return [{ design, plan }, ...others];
 }
 
-function refused(path: string, faults: readonly Fault[]): BadInput {
-  return new BadInput(faults.map((fault) => `${path}: ${formatFault(fault)}`));
-}
-
 async function simulate(
   terminal: Terminal,
   sizings: readonly Sized[],
   path: string,
   options: SizeCommandOptions,
 ): Promise<StudyResults> {
-  const { seed, replications, threads, alternative } = options;
-  const { events: mostEvents, days: mostDays } = ceilingsOf(options);
-  const gambrel = programVersion();
+  const { seed, replications, alternative } = options;
   const single = singleDayStudy(sizings[0]!.plan, seed);
   const variants = sizings.map(({ design, plan }) => ({ ...single.variants[0]!, name: design.alternative, plan }));
   const study = { ...single, variants, replications, why: false };
   const choice = alternative === undefined ? [] : ["--alternative", alternative];
-  const fixed = [...choice, "--seed", seed, "--replications", String(replications), ...ceilingWords(options)];
-  const command = commandLine(["gambrel", "size", path, ...fixed]);
-  const days = replications * variants.length;
-  const runner = await chooseRunner(terminal, days, gambrel, threads === undefined ? {} : { threads });
-  return simulateStudy(terminal, study, { traces: "none", gambrel, command, runner, mostEvents, mostDays });
+  const words = ["size", path, ...choice, "--seed", seed, "--replications", String(replications)];
+  return simulateStudy(terminal, study, { words, options, traces: "none" });
+}
+
+/** Refuses a file that cannot be written, before time is spent on what goes into it. */
+export function checkNewFile(path: string, overwrite: boolean): void {
+  if (path === "") throw new BadInput(["--out: the name is empty; name a file."]);
+  const folder = dirname(path);
+  if (!existsSync(folder)) throw new BadInput([`${path}: there is no folder ${folder}; make it first.`]);
+  if (!existsSync(path)) return;
+  if (statSync(path).isDirectory()) throw new BadInput([`${path}: this is a folder; name a file.`]);
+  if (!overwrite) throw new BadInput([`${path}: this file exists; name another one, or add --overwrite.`]);
+}
+
+/** Writes the whole file or nothing: under another name first, which then takes its place. */
+export function writeNewFile(path: string, text: string): void {
+  const draft = `${path}.${pid}.tmp`;
+  try {
+    writeFileSync(draft, text);
+    renameSync(draft, path);
+  } catch (error) {
+    rmSync(draft, { force: true });
+    throw error;
+  }
 }

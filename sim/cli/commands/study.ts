@@ -1,24 +1,29 @@
 import { join } from "node:path";
+import { ranking, welfareLead } from "../../../viz/index.ts";
 import type { Study } from "../../asked/study/index.ts";
-import { type StudyResults, safeFileName, stableJsonParts } from "../../days/results/index.ts";
+import {
+  type ElementaryEffects,
+  type Estimate,
+  type ResponseInfo,
+  type StudyResults,
+  safeFileName,
+  stableJsonParts,
+  type VariantResults,
+} from "../../days/results/index.ts";
 import { type DayJournal, daySource, type TraceKind } from "../../days/run/index.ts";
-import { BadInput } from "../badInput.ts";
-import { CAUTION } from "../caution.ts";
-import { ceilingsOf, ceilingWords } from "../ceilings.ts";
-import { checkRunFolder, takeRunFolder } from "../checkRunFolder.ts";
-import { chooseRunner } from "../chooseRunner.ts";
-import { commandLine } from "../commandLine.ts";
-import { readInputFile } from "../inputFile.ts";
-import { keepingDays } from "../keepingDays.ts";
-import { loadStudy } from "../loadStudy.ts";
-import { MOST_TRACED } from "../mostTraced.ts";
-import { openRunJournal } from "../openRunJournal.ts";
-import { programVersion } from "../programVersion.ts";
-import { resumeLine } from "../resumeLine.ts";
-import { simulateStudy } from "../simulateStudy.ts";
-import type { StudyCommandOptions } from "../studyOptions.ts";
-import { studySummary } from "../studySummary.ts";
-import type { Terminal } from "../terminal.ts";
+import { formatConfidence, formatEstimate, formatSpan, textTable } from "../../text/units/index.ts";
+import { resumeLine } from "../commandLine.ts";
+import { BadInput } from "../faults.ts";
+import { loadStudy, readInputFile } from "../inputs.ts";
+import { ceilingsOf, MOST_TRACED, type StudyCommandOptions } from "../options.ts";
+import { openRunJournal, runInto } from "../runFolder.ts";
+import { keepingDays, simulateStudy } from "../simulate.ts";
+import { CAUTION, counted, type Terminal } from "../terminal.ts";
+
+const MOST_NAMED = 5;
+
+const FALSE_DISCOVERY =
+  "Of the differences shown, at most the share that the confidence leaves open is false on average (false discovery rate).";
 
 /** Runs a study; writes its folder unless only data on standard output is wanted. */
 export async function studyCommand(terminal: Terminal, path: string, options: StudyCommandOptions): Promise<void> {
@@ -33,18 +38,18 @@ export async function runStudyFile(
   options: StudyCommandOptions,
 ): Promise<StudyResults> {
   const file = readInputFile(path, ceilingsOf(options));
-  const { study: asRead, basePlan } = loadStudy(file);
+  const { study: asRead, basePlan } = await loadStudy(file);
   const study = changed(asRead, options);
   refuseTooManyDays(study, ceilingsOf(options).days);
   const folder = options.out ?? (options.json ? null : join("runs", safeFileName(study.name)));
   if (folder === null && options.resume) {
-    throw new BadInput(["--resume: with --json alone no run is kept; add --out and the folder of the run."]);
+    throw new BadInput(["--resume: a run with --json alone is not kept; add --out and the folder of the run."]);
   }
   const simulate = simulation(terminal, path, study, options);
   const results =
     folder === null
       ? await simulate()
-      : await runInto(terminal, folder, { path, study, options, basePlan, studyText: file.text, simulate });
+      : await written(terminal, folder, { path, study, options, basePlan, studyText: file.text, simulate });
   for (const line of studySummary(results)) terminal.say(line);
   terminal.say(CAUTION, "dim");
   if (folder !== null)
@@ -57,31 +62,23 @@ function refuseTooManyDays({ variants, replications, procedure }: Study, most: n
   const each = procedure.stopping?.atLeast ?? procedure.selection?.firstStage ?? replications;
   const asked = variants.length * each;
   if (asked <= most) return;
-  const words = `${variants.length} variants of ${each} days are ${asked} days; allowed: ${most}`;
-  throw new BadInput([
-    `${words}; ask for fewer replications or variants, or raise the ceiling: --ceiling days=${asked}`,
-  ]);
+  const words = `${counted(variants.length, "variant")} of ${counted(each, "day")} are ${counted(asked, "day")}; allowed: ${most}`;
+  throw new BadInput([`${words}; ask for fewer days or variants, or raise the limit: --ceiling days=${asked}`]);
 }
 
 type Simulate = (journal?: DayJournal) => Promise<StudyResults>;
 
 function simulation(terminal: Terminal, path: string, study: Study, options: StudyCommandOptions): Simulate {
-  const gambrel = programVersion();
-  const { events: mostEvents, days: mostDays } = ceilingsOf(options);
   return async (journal) => {
     const { sourceDigest } = await import("../../days/run/wire/index.ts");
     terminal.say(study.name, "bold");
     terminal.say(study.question);
-    const days = study.variants.length * study.replications;
+    const traces = tracesOf(study, options);
     return simulateStudy(terminal, study, {
-      traces: tracesOf(study, options),
+      words: wordsToRepeat(path, study),
+      ...{ options, traces, journal },
       check: options.verify ?? false,
-      ...{ mostEvents, mostDays },
-      gambrel,
-      command: repeatLine(path, study, options),
-      inputsSha256: sourceDigest(daySource(study, tracesOf(study, options), false)),
-      runner: await chooseRunner(terminal, days, gambrel, options),
-      ...(journal === undefined ? {} : { journal }),
+      inputsSha256: sourceDigest(daySource(study, traces, false)),
     });
   };
 }
@@ -96,19 +93,16 @@ interface RunParts {
 }
 
 /** Runs and writes the folder; what was simulated outlives a stop, a failure, a kill, and is taken up by --resume. */
-async function runInto(terminal: Terminal, folder: string, parts: RunParts): Promise<StudyResults> {
+async function written(terminal: Terminal, folder: string, parts: RunParts): Promise<StudyResults> {
   const { study, options, basePlan, studyText, simulate } = parts;
   const overwrite = options.overwrite ?? false;
-  checkRunFolder(folder, overwrite);
-  // Loaded before the run, so that an installation that is not whole costs no time.
-  const writer = await import("../writeRun.ts");
-  const journal = await openRunJournal(folder, study, { ...options, traces: tracesOf(study, options) });
   const ruled = study.procedure.stopping !== null || study.procedure.selection !== null;
   const ofAll = ` of ${ruled ? "at most " : ""}${study.variants.length * study.replications}`;
-  return keepingDays(terminal, journal, { ofAll, goOn: resumeLine("study", parts.path, options) }, async () => {
-    takeRunFolder(folder, overwrite);
+  const words = { ofAll, goOn: resumeLine("study", parts.path, options) };
+  const open = () => openRunJournal(folder, study, { ...options, traces: tracesOf(study, options) });
+  return runInto(folder, overwrite, keepingDays(terminal, open, words), async (write, journal) => {
     const results = await simulate(journal);
-    writer.writeRun(folder, { results, plan: basePlan, studyText }, overwrite);
+    write({ results, plan: basePlan, studyText });
     return results;
   });
 }
@@ -122,12 +116,154 @@ function changed(study: Study, { seed = study.seed, replications }: StudyCommand
   if (replications === undefined) return { ...study, seed };
   const { antithetic } = study.procedure;
   if (antithetic && replications % 2 === 1)
-    throw new BadInput([`--replications: ${replications}; antithetic days come in pairs, give an even number.`]);
+    throw new BadInput([`--replications: ${replications}; antithetic days come in pairs; give an even number.`]);
   return { ...study, seed, replications, procedure: { ...study.procedure, stopping: null, selection: null } };
 }
 
-function repeatLine(path: string, { seed, replications, procedure }: Study, options: StudyCommandOptions): string {
+function wordsToRepeat(path: string, { seed, replications, procedure }: Study): string[] {
   const ruled = procedure.stopping !== null || procedure.selection !== null;
-  const fixed = ruled ? [] : ["--replications", String(replications)];
-  return commandLine(["gambrel", "study", path, "--seed", seed, ...fixed, ...ceilingWords(options)]);
+  return ["study", path, "--seed", seed, ...(ruled ? [] : ["--replications", String(replications)])];
+}
+
+/**
+ * A study's findings as lines of text: of the first result every mean with its interval and every difference in words, of
+ * the next few the means; of all others where they are.
+ */
+export function studySummary(results: StudyResults): string[] {
+  const { study, responses, variants, procedure } = results;
+  const headline = responses[0]!;
+  const percent = formatConfidence(study.confidence);
+  const lead = welfareLead(results);
+  return [
+    ...(lead === null ? [] : [lead]),
+    `${counted(variants.length, "variant")}, ${daysWords(results)}, seed "${study.seed}", ${percent} intervals`,
+    ...[procedure.stopping, procedure.selection].flatMap((rule) => (rule === null ? [] : [rule.words])),
+    `${headline.label}:`,
+    ...(headline.meaning === undefined ? [] : [`  ${headline.meaning}`]),
+    ...(results.screening === null ? comparisonLines(results, headline) : screeningTable(results, headline)),
+    ...otherResults(results),
+    ...variants.flatMap(unfinishedWarning),
+  ];
+}
+
+function comparisonLines(results: StudyResults, headline: ResponseInfo): string[] {
+  return [...variantLines(results.variants, headline), ...bestNote(results, headline), ...chanceNote(results)];
+}
+
+/** Results that are told in brief below the first. */
+const MOST_BRIEF = 3;
+
+function otherResults({ responses, variants, screening }: StudyResults): string[] {
+  const brief = screening === null ? responses.slice(1, 1 + MOST_BRIEF) : [];
+  const left = responses.length - 1 - brief.length;
+  const more = left === 1 ? "1 more result is" : `${left} more results are`;
+  return [
+    ...brief.flatMap((info) => [`${info.label}:`, ...meanLines(variants, info)]),
+    ...(left === 0 ? [] : [`${more} in report.html and summary.csv; --out FOLDER writes them.`]),
+  ];
+}
+
+/** How many days each variant was run, which may differ where a selection dropped some. */
+function daysWords({ study, variants, procedure }: StudyResults): string {
+  const least = Math.min(...variants.map(({ days }) => days));
+  const pairs = procedure.observation === "day" ? "" : " in antithetic pairs";
+  if (least === study.replications) return `${counted(least, "simulated day")} of each${pairs}`;
+  return `${least} to ${counted(study.replications, "simulated day")}${pairs}`;
+}
+
+function variantLines(variants: readonly VariantResults[], headline: ResponseInfo): string[] {
+  const table = meanLines(variants, headline);
+  return variants.flatMap(({ differences, estimates }, index) => {
+    const words = [estimates[headline.key]?.reduction?.words, differences?.[headline.key]?.words];
+    return [table[index]!, ...words.flatMap((line) => (line === undefined ? [] : [`      ${line}`]))];
+  });
+}
+
+/** A line for each variant: its name, mean and interval. */
+function meanLines(variants: readonly VariantResults[], info: ResponseInfo): string[] {
+  const rows = variants.map(({ name, estimates, day }) => {
+    return [name, ...estimateCells(estimates[info.key], info, day.startClockSeconds)];
+  });
+  return textTable(rows).map((line) => `  ${line}`);
+}
+
+/** Mean and interval; says in words which of them is missing, and where a share was never seen. */
+function estimateCells(found: Estimate | undefined, info: ResponseInfo, startClockSeconds: number): [string, string] {
+  if (found === undefined) return ["no value", ""];
+  const [mean, range] = formatEstimate(found, info, startClockSeconds);
+  if (info.format === "share" && found.mean === 0 && found.high !== null && found.high > 0) {
+    return [
+      mean,
+      `(none in ${counted(found.n, "day")}, at most ${formatEstimate({ ...found, mean: found.high }, info, 0)[0]})`,
+    ];
+  }
+  if (found.n > 1 && found.min === found.max) return [mean, "(the same on every day)"];
+  return [mean, range === "" ? "(one value, no interval)" : `(${range})`];
+}
+
+/** Which variants the best one may be; with two variants the difference says it. */
+function bestNote(results: StudyResults, headline: ResponseInfo): string[] {
+  const { by, words } = ranking(results, headline);
+  const found = by === null ? [] : bestBy(results, by);
+  if (words === "") return found;
+  return found.length === 0 ? [words] : [words, `By "${by!.label}":`, ...found];
+}
+
+function bestBy({ variants, study }: StudyResults, { key }: ResponseInfo): string[] {
+  if (variants.length < 3) return [];
+  const compared = variants.filter(({ againstBest }) => againstBest?.[key] !== undefined);
+  if (compared.length < variants.length) return [];
+  const names = compared.filter(({ againstBest }) => againstBest![key]!.mayBeBest).map(({ name }) => `"${name}"`);
+  const percent = formatConfidence(study.confidence);
+  if (names.length === 1)
+    return [`The best of all is ${names[0]} (${percent}, sure even though all variants were compared).`];
+  const others = variants.length - names.length;
+  const named = names.length <= MOST_NAMED ? `: ${names.join(", ")}` : "";
+  const worse =
+    others === 0 ? "No variant is clearly better than another" : `${others} ${others === 1 ? "is" : "are"} worse`;
+  return [
+    `${names.length} variants may be the best${named}. ${worse} (${percent}, sure even though all variants were compared).`,
+  ];
+}
+
+/** Where every interval holds by itself, a reader of many of them must know what chance alone would show. */
+function chanceNote({ variants, study: { confidence }, procedure }: StudyResults): string[] {
+  const comparisons = variants.length - 1;
+  if (comparisons < 2 || procedure.errorRate === "family-wise") return [];
+  if (procedure.errorRate === "false discovery") return [FALSE_DISCOVERY];
+  const expected = Number((comparisons * (1 - confidence)).toFixed(2));
+  return [
+    `Each range stands by itself: of ${comparisons} comparisons, chance alone shows about ${expected} on average.`,
+  ];
+}
+
+function unfinishedWarning({ name, values, dayNotes = [], day }: VariantResults): string[] {
+  const days = values.unfinished ?? [];
+  const cut = days.filter((value) => value === 1).length;
+  if (cut === 0) return [];
+  const held = day.status === "finished" ? "" : ` On the first day: ${dayNotes.join(" ")}`;
+  return [
+    `Note on "${name}": ${cut} of ${counted(days.length, "day")} did not end by itself (cut off at the plan's longest day, or stuck); its end is a lower bound.${held}`,
+  ];
+}
+
+/** What a screening found on one response, as lines of text: the factor that matters most first. */
+export function screeningTable({ screening, factors, study }: StudyResults, info: ResponseInfo): string[] {
+  const effects = screening?.[info.key] ?? [];
+  const rows = factors
+    .map(({ name }, index) => ({ name, found: effects[index] ?? null }))
+    .sort((a, b) => (b.found?.muStar ?? -1) - (a.found?.muStar ?? -1));
+  const percent = formatConfidence(study.confidence);
+  const header = ["factor", "mean size of its effect", `${percent} half-width`, "mean effect", "spread (sigma)"];
+  return [
+    "Effect of each factor over its whole range (elementary effects, Morris 1991):",
+    ...textTable([header, ...rows.map(({ name, found }) => [name, ...cells(found, info)])]).map((line) => `  ${line}`),
+    "A spread as large as the effect means that the effect depends on the other factors or is not straight.",
+  ];
+}
+
+function cells(found: ElementaryEffects | null, info: ResponseInfo): string[] {
+  if (found === null) return ["no value", "", "", ""];
+  const plain = (value: number | null): string => (value === null ? "" : formatSpan(value, info, "plain"));
+  return [plain(found.muStar), plain(found.muStarHalfWidth), formatSpan(found.mu, info), plain(found.sigma)];
 }

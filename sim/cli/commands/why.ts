@@ -1,19 +1,14 @@
 import process from "node:process";
 import type { Plan } from "../../asked/plan/index.ts";
 import { type StudyResults, stableJsonParts } from "../../days/results/index.ts";
-import { advise } from "../../questions/why/index.ts";
+import { answerWhy } from "../../questions/why/index.ts";
 import { formatConfidence } from "../../text/units/index.ts";
-import { CAUTION } from "../caution.ts";
-import { type Ceilings, ceilingsOf, ceilingWords } from "../ceilings.ts";
-import { chooseRunner } from "../chooseRunner.ts";
-import { commandLine } from "../commandLine.ts";
-import { readInputFile } from "../inputFile.ts";
-import { loadPlanWithWarnings } from "../loadPlan.ts";
-import { programVersion } from "../programVersion.ts";
-import { runInto } from "../runInto.ts";
-import { simulateStudy } from "../simulateStudy.ts";
+import { loadPlanWithWarnings, readInputFile } from "../inputs.ts";
+import { type Ceilings, ceilingsOf } from "../options.ts";
+import { alone, runInto } from "../runFolder.ts";
+import { simulateStudy } from "../simulate.ts";
 import type { Terminal } from "../terminal.ts";
-import { untilInterrupted } from "../untilInterrupted.ts";
+import { CAUTION, untilInterrupted } from "../terminal.ts";
 import { whereTimeWent, whyTables } from "../whyTables.ts";
 
 export interface WhyCommandOptions {
@@ -26,41 +21,39 @@ export interface WhyCommandOptions {
   ceiling?: Partial<Ceilings>;
 }
 
-/** Threads are started anew for each round: with fewer days that takes longer than it saves. */
-const FEW_DAYS = 40;
-
 /** Tells why a plan's work ends when it does, tries the changes that this suggests, and ranks them. */
 export async function whyCommand(terminal: Terminal, path: string, options: WhyCommandOptions): Promise<void> {
   const file = readInputFile(path, ceilingsOf(options));
   const { plan, warnings } = loadPlanWithWarnings(file);
   for (const warning of warnings) terminal.say(warning, "yellow");
   const { out, overwrite = false, json } = options;
-  const simulate = () => advised(terminal, path, plan, options);
-  const results = out === undefined ? await simulate() : await runInto(out, overwrite, file.json, simulate);
+  const simulate = () => runWhy(terminal, path, plan, options);
+  const results =
+    out === undefined
+      ? await simulate()
+      : await runInto(out, overwrite, alone(out), async (write) => {
+          const results = await simulate();
+          write({ results, plan: file.json });
+          return results;
+        });
   for (const line of summary(results)) terminal.say(line);
   terminal.say(CAUTION, "dim");
   if (out !== undefined) terminal.say(`Written: ${out}/report.html and more.`, "green");
   if (json) for (const part of stableJsonParts(results)) terminal.data(part);
 }
 
-function advised(terminal: Terminal, path: string, plan: Plan, options: WhyCommandOptions): Promise<StudyResults> {
+function runWhy(terminal: Terminal, path: string, plan: Plan, options: WhyCommandOptions): Promise<StudyResults> {
   const { seed, replications } = options;
-  const { events: mostEvents, days: mostDays } = ceilingsOf(options);
-  const fixed = ["--seed", seed, "--replications", String(replications), ...ceilingWords(options)];
-  const command = commandLine(["gambrel", "why", path, ...fixed]);
-  const gambrel = programVersion();
+  const words = ["why", path, "--seed", seed, "--replications", String(replications)];
   terminal.say(plan.name, "bold");
   return untilInterrupted(process, (signal) =>
-    advise(
+    answerWhy(
       plan,
       { seed, replications, confidence: 0.95 },
       {
-        simulate: async (study, traces, journal) => {
+        simulate: async (study, journal, traces) => {
           signal.throwIfAborted();
-          const days = study.variants.length * study.replications;
-          const threads = options.threads ?? (days < FEW_DAYS ? 1 : undefined);
-          const runner = await chooseRunner(terminal, days, gambrel, threads === undefined ? {} : { threads });
-          return simulateStudy(terminal, study, { traces, gambrel, command, runner, mostEvents, mostDays, journal });
+          return simulateStudy(terminal, study, { words, options, traces, journal, inRounds: true });
         },
         say: (words) => terminal.say(words, "dim"),
       },

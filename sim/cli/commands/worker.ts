@@ -1,11 +1,12 @@
 import { availableParallelism } from "node:os";
 import process from "node:process";
 import { shownAddress } from "../../days/run/index.ts";
-import { type Ceilings, ceilingsOf } from "../ceilings.ts";
-import { programVersion } from "../programVersion.ts";
-import { queueAddress } from "../queueAddress.ts";
+import { queueAddress } from "../commandLine.ts";
+import { Stopped } from "../faults.ts";
+import { type Ceilings, ceilingsOf } from "../options.ts";
+import { programVersion } from "../project.ts";
 import type { Terminal } from "../terminal.ts";
-import { interruption, Stopped, untilInterrupted } from "../untilInterrupted.ts";
+import { interruption, untilInterrupted } from "../terminal.ts";
 
 export interface WorkerCommandOptions {
   queue: string;
@@ -31,11 +32,11 @@ export async function workerCommand(terminal: Terminal, options: WorkerCommandOp
       "bold",
     );
     await interruption(signal);
-    terminal.say("Finishing the tasks in hand; once more to drop them, for another worker to do.");
+    terminal.say("Finishing the tasks in hand. Press Ctrl-C again to drop them; another worker will do them.");
     const finished = await worker.close();
     const words = finished
-      ? "Every task taken was finished."
-      : "The queue is out of reach; other workers will do its tasks.";
+      ? "All its tasks are finished."
+      : "The queue does not answer; other workers will do its tasks.";
     throw new Stopped((signal.reason as Stopped).signal, `Stopped. ${words}`);
   });
 }

@@ -1,4 +1,5 @@
-import { CHAIN, CHAIN_STATION, type CompiledLine, DWELL, NO_LIMIT } from "../line/index.ts";
+import { does, type StepKind } from "../../text/kinds/index.ts";
+import { CHAIN, CHAIN_STATION, type CompiledLine, kindName, NO_LIMIT } from "../line/index.ts";
 
 /** What a picture of the line has to know about it: plain data, indices as in the compiled line. */
 export interface LineSketch {
@@ -22,7 +23,7 @@ export interface LineSketch {
 export interface StageSketch {
   name: string;
   section: string;
-  kind: "crates" | "station" | "dwell" | "chain" | "chain station";
+  kind: StepKind;
   /** Places before the positions; of a dwell stage its places, of a chain its shackles. Infinity: no limit. */
   places: number;
   /** Rows of the position tables; a dwell stage and a chain have one, their way out. */
@@ -88,8 +89,8 @@ function mainWay({ stages }: CompiledLine): Set<number> {
 
 function stageSketch(line: CompiledLine, stage: number, onTheWay: ReadonlySet<number>): StageSketch {
   const { stages, sectionNames } = line;
-  const kind = kindOf(line, stage);
-  const places = kind === "dwell" || kind === "chain" ? stages.places[stage]! : stages.bufferPlaces[stage]!;
+  const kind = stage < stages.hanging ? "crates" : kindName(stages.kind[stage]!);
+  const places = !does({ kind }, "work") ? stages.places[stage]! : stages.bufferPlaces[stage]!;
   const positionFrom = stages.positionFrom[stage]!;
   return {
     name: stages.names[stage]!,
@@ -100,22 +101,15 @@ function stageSketch(line: CompiledLine, stage: number, onTheWay: ReadonlySet<nu
     positions: stages.positionFrom[stage + 1]! - positionFrom,
     crews: [...stages.crew.subarray(stages.crewFrom[stage], stages.crewFrom[stage + 1])],
     next: Math.max(-1, stages.next[stage]!),
-    offLine: kind !== "crates" && !onTheWay.has(stage),
+    offLine: !does({ kind }, "handle crates") && !onTheWay.has(stage),
     sentFrom: senderOf(line, stage),
     headsPerHook: stages.headsPerHook[stage]!,
-    chain: kind === "chain" || kind === "chain station" ? stages.chain[stage]! : -1,
+    chain: stages.chain[stage]!,
   };
 }
 
-function kindOf({ stages }: CompiledLine, stage: number): StageSketch["kind"] {
-  if (stage < stages.hanging) return "crates";
-  if (stages.kind[stage] === DWELL) return "dwell";
-  if (stages.kind[stage] === CHAIN) return "chain";
-  return stages.kind[stage] === CHAIN_STATION ? "chain station" : "station";
-}
-
 /** The first stage that sends heads to this one by itself: diverted, outside a machine's weights, or unfinished. */
-function senderOf({ stages, chains, failures }: CompiledLine, to: number): number {
+function senderOf({ stages, chains, breakdowns }: CompiledLine, to: number): number {
   for (let stage = 0; stage < stages.count; stage++) {
     if (stages.weightElse[stage] === to) return stage;
     for (let row = stages.branchFrom[stage]!; row < stages.branchFrom[stage + 1]!; row++) {
@@ -124,8 +118,8 @@ function senderOf({ stages, chains, failures }: CompiledLine, to: number): numbe
   }
   const chain = chains.unfinishedTo.indexOf(to);
   if (chain >= 0) return chains.stage[chain]!;
-  const unit = failures.headTo.indexOf(to);
-  return unit >= 0 ? failures.stage[unit]! : -1;
+  const unit = breakdowns.headTo.indexOf(to);
+  return unit >= 0 ? breakdowns.stage[unit]! : -1;
 }
 
 function chainSketches({ chains }: CompiledLine): ChainSketch[] {

@@ -55,16 +55,15 @@ export class Scribe {
 
   private lookAtCounts(): void {
     const { day } = this;
-    const { vessels } = day.line;
     for (const { index, shown } of day.stageAt) this.waiting.set(index, day.now, shown.heads);
     for (const [section, { heads }] of day.inSection.entries()) this.sections.set(section, day.now, heads);
     for (const { index, busy, away, people } of day.crewAt) {
       this.busy.set(index, day.now, busy);
       this.onDuty.set(index, day.now, Math.max(0, people - away));
     }
-    for (let vessel = 0; vessel < vessels.count; vessel++) {
-      const step = vessels.capacityKg[vessel]! * VESSEL_STEP;
-      this.vessels.set(vessel, day.now, Math.round(day.vesselKg[vessel]! / step) * step);
+    for (const { index, capacityKg, kg } of day.vesselAt) {
+      const step = capacityKg * VESSEL_STEP;
+      this.vessels.set(index, day.now, Math.round(kg / step) * step);
     }
     this.lookAtSupply();
   }

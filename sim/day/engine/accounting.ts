@@ -121,7 +121,7 @@ export function forgetWarmUp(day: DayState): void {
   for (const stage of day.stageAt) forgetStage(day, stage);
   for (const inside of day.inSection) forgetHeads(inside, day.now);
   // The most heads between the ends of a gate are those of the whole day.
-  for (const between of day.between) between.restart(day.now);
+  for (const inGate of day.headsInGate) inGate.restart(day.now);
   for (const crew of day.crewAt) {
     bookCrew(day, crew);
     crew.busySeconds = 0;
@@ -129,10 +129,12 @@ export function forgetWarmUp(day: DayState): void {
     for (const people of [...crew.at, crew.atJobs]) if (people !== null) forgetHeads(people, day.now);
     crew.repairSeconds.fill(0);
   }
-  day.unitStops.fill(0);
-  day.unitDownSeconds.fill(0);
+  for (const breakdown of day.breakdownAt) {
+    breakdown.count = 0;
+    breakdown.downSeconds = 0;
+  }
   for (const chain of day.chainAt) forgetChain(chain, day.now);
-  for (const column of [day.out, day.beyond]) column.fill(0);
+  for (const column of [day.out, day.headsOverLimit]) column.fill(0);
   if (day.stunned !== null) {
     day.stunned.stunnedAgain = 0;
     day.stunned.stuckThere = 0;
@@ -150,7 +152,7 @@ function forgetStage(day: DayState, stage: StageState): void {
   stage.unworked = 0;
   stage.unfinished = 0;
   stage.diverted = 0;
-  stage.stops = 0;
+  stage.breakdownCount = 0;
   stage.heldSeconds = 0;
   stage.heldSince = Number.NaN;
   stage.heatJoules = 0;

@@ -5,6 +5,7 @@ import { joinLine } from "./hanging.ts";
 import { checkFinished } from "./leaveLine.ts";
 import { beginOwnTime } from "./ownTime.ts";
 import type { DayState } from "./state/dayState.ts";
+import type { LoadState } from "./state/loadState.ts";
 
 /** Sets the supply going at the day's start. */
 export function startSupply(day: DayState): void {
@@ -16,7 +17,7 @@ export function startSupply(day: DayState): void {
     day.toHang = supply.heads;
     scheduleHead(day);
   } else {
-    for (const row of day.loadOrder) day.toHang += supply.loads[row]!.crates * supply.loads[row]!.headsPerCrate;
+    for (const load of day.loadsDue) day.toHang += load.headsLeft;
     scheduleLoad(day);
     // On a day on which no lorry comes nothing else would end it.
     if (day.toHang === 0) checkFinished(day);
@@ -25,7 +26,7 @@ export function startSupply(day: DayState): void {
 
 /** A lorry is due; it comes when the fleet has crates for it. */
 export function loadArrives(day: DayState): void {
-  day.loadsWaiting.push(day.loadOrder[day.loadRow++]!);
+  day.loadsWaiting.push(day.loadsDue[day.loadRow++]!);
   scheduleLoad(day);
   admitLoads(day);
 }
@@ -34,21 +35,20 @@ export function loadArrives(day: DayState): void {
 export function admitLoads(day: DayState): void {
   const { supply } = day.line;
   if (supply.kind !== "loads") return;
-  while (day.loadsWaiting.length > 0 && day.fleetFree >= supply.loads[day.loadsWaiting[0]!]!.crates) {
+  while (day.loadsWaiting.length > 0 && day.fleetFree >= day.loadsWaiting[0]!.crates) {
     bringLoad(day, supply, day.loadsWaiting.shift()!);
   }
 }
 
 /** A lorry is there: its crates wait on it for unloading. */
-function bringLoad(day: DayState, supply: CompiledLoads, index: number): void {
-  const load = supply.loads[index]!;
+function bringLoad(day: DayState, supply: CompiledLoads, load: LoadState): void {
   const unloading = day.stageAt[supply.unloading]!;
   if (supply.fleet !== NO_LIMIT) day.fleetFree -= load.crates;
-  day.loadArrived[index] = day.now;
-  if (supply.firstBack >= 0) day.lorries.push(index);
+  load.arrived = day.now;
+  if (supply.firstBack >= 0) day.lorries.push(load);
   for (let number = 0; number < load.crates; number++) {
     const crate = day.pool.take();
-    crate.load = index;
+    crate.load = load.index;
     crate.number = load.headsPerCrate;
     unloading.occupancy++;
     unloading.queue.push(crate);
@@ -71,7 +71,7 @@ export function headArrives(day: DayState): void {
     checkFinished(day);
     return;
   }
-  joinLine(day, day.pool.take(), -1, day.now);
+  joinLine(day, day.pool.take(), null, day.now);
   noteQueue(day, hanging, hanging.queue.length);
   startWaiting(day, hanging);
 }
@@ -83,8 +83,7 @@ function noteArrived(day: DayState, heads: number): void {
 
 function scheduleLoad(day: DayState): void {
   const { slots } = day.line;
-  const next = day.loadRow < day.loadOrder.length ? day.loadArrived[day.loadOrder[day.loadRow]!]! : Infinity;
-  day.calendar.schedule(slots.supply, next);
+  day.calendar.schedule(slots.supply, day.loadsDue[day.loadRow]?.arrived ?? Infinity);
 }
 
 function scheduleHead(day: DayState): void {

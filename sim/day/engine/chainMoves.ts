@@ -30,7 +30,7 @@ export function endChainStep(day: DayState, chain: ChainState): void {
  * that stops the chain for it, and the head at the unloading point taken off.
  */
 export function tryMoveChain(day: DayState, chain: ChainState): void {
-  if (!chain.isDue || chain.stops > 0 || chain.pauses > 0) return;
+  if (!chain.isDue || chain.downCauses > 0 || chain.pauses > 0) return;
   // A finished head at the unloading point is taken off even while a window holds the chain.
   const unloaded = !lastIsHeld(chain) && isUnloaded(day, chain);
   if (holdsUnfinished(chain)) {
@@ -70,7 +70,7 @@ function unfinishedAt(chain: ChainState, { index, windowTo }: StageState): Item 
 function isUnloaded(day: DayState, chain: ChainState): boolean {
   const item = headAtUnloading(chain);
   if (item === null) return true;
-  if (chain.wayOut.item === item || vesselIsFull(day, chain.stage)) return false;
+  if (chain.wayOut.item === item || vesselIsFull(chain.stage)) return false;
   day.path?.turnTo(day, chain, item);
   // A window that reaches to the unloading point ends there: what is not done by now stays undone.
   if (chain.lastStation !== null) leaveIfUnfinished(day, chain, chain.lastStation);

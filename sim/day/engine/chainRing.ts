@@ -91,17 +91,17 @@ function stateOf(reason: number): number {
 
 /** A station on the chain broke down, or the chain pauses: the step under way is interrupted. */
 export function interruptChain(day: DayState, chain: ChainState): void {
-  if (chain.stops + chain.pauses === 1 && !chain.isDue) {
+  if (chain.downCauses + chain.pauses === 1 && !chain.isDue) {
     chain.left = day.calendar.times[chain.slot]! - day.now;
     day.path?.chainStops(day, chain);
     day.calendar.schedule(chain.slot, Infinity);
   }
-  setStand(day, chain, chain.stops > 0 ? STANDS_DOWN : STANDS_PAUSE);
+  setStand(day, chain, chain.downCauses > 0 ? STANDS_DOWN : STANDS_PAUSE);
 }
 
 /** One cause less; with the last one the step goes on, or the chain tries to move if its step is due. */
 export function resumeChain(day: DayState, chain: ChainState): void {
-  if (chain.stops > 0) return;
+  if (chain.downCauses > 0) return;
   if (chain.pauses > 0) {
     setStand(day, chain, STANDS_PAUSE);
     return;
@@ -119,7 +119,7 @@ export function resumeChain(day: DayState, chain: ChainState): void {
 export function wakeChain(day: DayState, chain: ChainState): void {
   if (!chain.isDue) return;
   chain.looksAgain = true;
-  day.opened = true;
+  day.mustSettle = true;
 }
 
 function cell({ shift, places }: ChainState, place: number): number {

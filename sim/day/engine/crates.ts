@@ -9,17 +9,17 @@ import type { StageState } from "./state/stageState.ts";
 export function noteUnloaded(day: DayState, stage: StageState, crate: Item): void {
   const { supply } = day.line;
   if (supply.kind !== "loads" || stage.index !== supply.unloading) return;
-  const load = crate.load;
-  if (--day.loadCratesAboard[load]! > 0) return;
-  day.loadUnloaded[load] = day.now;
-  if (supply.firstBack < 0) day.loadLeft[load] = day.now;
+  const load = day.loadAt[crate.load]!;
+  if (--load.cratesAboard > 0) return;
+  load.unloaded = day.now;
+  if (supply.firstBack < 0) load.left = day.now;
   else loadLorries(day);
 }
 
 /** A clean crate is ready: it goes onto the lorry that has waited longest, or stands by. */
 export function cratesBack(day: DayState, crate: Item): void {
-  const load = crate.load;
-  if (--day.loadCratesDirty[load]! === 0) day.loadWashed[load] = day.now;
+  const load = day.loadAt[crate.load]!;
+  if (--load.cratesDirty === 0) load.washed = day.now;
   day.pool.give(crate);
   day.emptyCrates--;
   day.cleanCrates++;
@@ -33,19 +33,18 @@ function loadLorries(day: DayState): void {
   if (supply.kind !== "loads") return;
   while (day.lorries.length > 0 && day.cleanCrates > 0) {
     const load = day.lorries[0]!;
-    if (day.loadCratesAboard[load]! > 0) return;
-    const { crates } = supply.loads[load]!;
-    const taken = Math.min(day.cleanCrates, crates - day.loadCratesBack[load]!);
+    if (load.cratesAboard > 0) return;
+    const { crates } = load;
+    const taken = Math.min(day.cleanCrates, crates - load.cratesBack);
     day.cleanCrates -= taken;
-    day.loadCratesBack[load]! += taken;
-    if (day.loadCratesBack[load]! < crates) return;
+    load.cratesBack += taken;
+    if (load.cratesBack < crates) return;
     day.lorries.shift();
-    day.loadLeft[load] = day.now;
+    load.left = day.now;
     if (supply.fleet !== NO_LIMIT) {
-      addReturn(day, {
-        ...{ seconds: day.now + supply.awaySeconds, action: FLEET_BACK, target: 0, amount: crates },
-        ...{ bound: day.path?.snapshot(), boundSince: day.now },
-      });
+      const seconds = day.now + supply.awaySeconds;
+      const owed = { bound: day.path?.snapshot(), boundSince: day.now };
+      addReturn(day, { seconds, action: FLEET_BACK, target: 0, amount: crates, ...owed });
     }
   }
 }

@@ -1,3 +1,4 @@
+import type { StepKind } from "../../text/kinds/index.ts";
 import type { PathCell } from "./binding/pathCells.ts";
 
 /** What a position is doing; the order is the order of the columns in every state table. */
@@ -144,7 +145,7 @@ export interface HeadCounts {
 export interface StageRecord {
   name: string;
   section: string;
-  kind: "crates" | "station" | "dwell" | "chain" | "chain station";
+  kind: StepKind;
   /** Places before the positions (Infinity: no limit); for a dwell stage its places. */
   places: number;
   positions: number;

@@ -1,4 +1,11 @@
-import { type CompiledLine, SLOT_CHAIN, SLOT_DWELL, SLOT_FAILURE, SLOT_POSITION, SLOT_TRAVEL } from "../line/index.ts";
+import {
+  type CompiledLine,
+  SLOT_BREAKDOWN,
+  SLOT_CHAIN,
+  SLOT_DWELL,
+  SLOT_POSITION,
+  SLOT_TRAVEL,
+} from "../line/index.ts";
 
 /** A day took more events than it was allowed. */
 export class DayTooLong extends Error {
@@ -38,7 +45,7 @@ export function busiestStage(line: CompiledLine, slots: readonly number[]): stri
   return most?.[0] ?? null;
 }
 
-function stageOfSlot({ slots, stages, positions, failures, chains }: CompiledLine, slot: number): string | null {
+function stageOfSlot({ slots, stages, positions, breakdowns, chains }: CompiledLine, slot: number): string | null {
   const owner = slots.owner[slot]!;
   switch (slots.kind[slot]) {
     case SLOT_POSITION:
@@ -46,8 +53,8 @@ function stageOfSlot({ slots, stages, positions, failures, chains }: CompiledLin
       return stages.names[positions.stage[owner]!]!;
     case SLOT_TRAVEL:
       return stages.names[owner]!;
-    case SLOT_FAILURE:
-      return stages.names[failures.stage[owner]!] ?? failures.names[owner]!;
+    case SLOT_BREAKDOWN:
+      return stages.names[breakdowns.stage[owner]!] ?? breakdowns.names[owner]!;
     case SLOT_CHAIN:
       return stages.names[chains.stage[owner]!]!;
     default:

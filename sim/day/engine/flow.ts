@@ -10,6 +10,7 @@ import { leaveLine, noMoreHeads } from "./leaveLine.ts";
 import { noteLeft } from "./ownTime.ts";
 import { claimHands, isStaffAway, releaseHands } from "./people.ts";
 import { takeProducts } from "./products.ts";
+import type { BreakdownState } from "./state/breakdownState.ts";
 import type { ChainState } from "./state/chainState.ts";
 import type { CrewState } from "./state/crewState.ts";
 import {
@@ -19,7 +20,7 @@ import {
   NONE,
   NOTHING,
   ON_BREAK,
-  POSITION_FAILS,
+  POSITION_BREAKS,
   STARVED,
   WORK_ENDS,
   WORKING,
@@ -28,7 +29,7 @@ import { DIVERTED, type Item, STUCK, UNDRAINED, UNFINISHED } from "./state/item.
 import type { PositionState } from "./state/positionState.ts";
 import type { StageState } from "./state/stageState.ts";
 import { noteStuck, noteStunned, stickingLeft } from "./stunned/late.ts";
-import { firstOwnFailure, spendOwnUptime, startStationClocks, stopStationClocks } from "./uptime.ts";
+import { firstOwnBreakdown, spendOwnUptime, startStationClocks, stopStationClocks } from "./uptime.ts";
 import { END, ENTRY, EXIT, passGates, passPoint, START } from "./watchLimits.ts";
 
 /*
@@ -45,7 +46,7 @@ import { END, ENTRY, EXIT, passGates, passPoint, START } from "./watchLimits.ts"
 /** A position's work is over: its people are free, and the head moves on if it can. */
 export function endWork(day: DayState, position: PositionState): void {
   const { stage } = position;
-  stopRun(day, position, NONE);
+  stopRun(day, position, null);
   releaseHands(day, position);
   if (stage.takesHeads) finishHead(day, stage, position.item!);
   else stage.processed += 1 + position.held.length;
@@ -54,7 +55,7 @@ export function endWork(day: DayState, position: PositionState): void {
 }
 
 function startDeferred(day: DayState): void {
-  day.defers = false;
+  day.defersStarts = false;
   for (let row = 0; row < day.deferredCount; row++) startWaiting(day, day.deferred[row]!);
   day.deferredCount = 0;
 }
@@ -109,7 +110,7 @@ function endDwellOf(day: DayState, stage: StageState): void {
   item.doneAt = stage.index;
   passPoint(day, item, stage, END);
   stage.processed++;
-  if (vesselIsFull(day, stage)) item.flags |= UNDRAINED;
+  if (vesselIsFull(stage)) item.flags |= UNDRAINED;
   else takeProducts(day, stage, item);
 }
 
@@ -131,7 +132,7 @@ export function drainDwell(day: DayState, stage: StageState): void {
   const { queue } = stage;
   const wayOut = stage.positions[0]!;
   let item = queue.first;
-  for (let rank = 0; rank < queue.length && !vesselIsFull(day, stage); rank++) {
+  for (let rank = 0; rank < queue.length && !vesselIsFull(stage); rank++) {
     if ((item!.flags & UNDRAINED) !== 0) {
       item!.flags &= ~UNDRAINED;
       takeProducts(day, stage, item!);
@@ -164,8 +165,8 @@ export function release(day: DayState, position: PositionState): void {
     return;
   }
   // Crates that come off together are there together when the next step looks for its batch.
-  const isOutermost = !day.defers;
-  day.defers = true;
+  const isOutermost = !day.defersStarts;
+  day.defersStarts = true;
   while (releaseItem(day, position) && position.item !== null);
   refill(day, stage);
   if (isOutermost) startDeferred(day);
@@ -238,7 +239,7 @@ function takePlace(stage: StageState): boolean {
     if (!canHangOn(stage.chain!)) return false;
   } else if (isFull(stage)) return false;
   stage.occupancy++;
-  stage.cameIn++;
+  stage.headsEntered++;
   return true;
 }
 
@@ -248,8 +249,8 @@ function isFull(stage: StageState): boolean {
 }
 
 /** Hooks fill one after another; a hook is free again when its last head has left. */
-function hookHasPlace({ places, headsPerHook, cameIn, wentOut }: StageState): boolean {
-  const inUse = Math.floor(cameIn / headsPerHook) - Math.floor(wentOut / headsPerHook);
+function hookHasPlace({ places, headsPerHook, headsEntered, headsLeft }: StageState): boolean {
+  const inUse = Math.floor(headsEntered / headsPerHook) - Math.floor(headsLeft / headsPerHook);
   return inUse < Math.floor(places / headsPerHook);
 }
 
@@ -266,7 +267,7 @@ function waitForPlace(day: DayState, position: PositionState, to: number): void 
   const { kind } = position.stage;
   if (kind === DWELL || kind === CHAIN) return;
   position.done = true;
-  if (position.stoppages === 0) setState(day, position, BLOCKED);
+  if (position.downCauses === 0) setState(day, position, BLOCKED);
 }
 
 /** Who waits for a place, and which places are taken, tells whether a chain or a dwell stage is active. */
@@ -285,7 +286,7 @@ function vacate(day: DayState, position: PositionState, item: Item): void {
   if (stage.takesHeads) passPoint(day, item, stage, EXIT);
   noteLeft(day, stage);
   stage.occupancy--;
-  stage.wentOut++;
+  stage.headsLeft++;
   if (stage.kind === DWELL) leaveDwell(day, stage, item);
   else if (stage.kind === CHAIN) {
     position.item = null;
@@ -301,12 +302,12 @@ function emptyPosition(day: DayState, position: PositionState): void {
   }
   position.item = null;
   position.done = false;
-  if (position.stoppages > 0) return;
+  if (position.downCauses > 0) return;
   if (stage.idle === 0) day.path?.freed(stage.index);
   turnIdle(day, position);
 }
 
-/** A position has nothing in hand any more, and no stoppage. */
+/** A position has nothing in hand any more, and is not down. */
 export function turnIdle(day: DayState, position: PositionState): void {
   const { stage } = position;
   if (stage.idle === 0) stage.idleState = STARVED;
@@ -403,7 +404,7 @@ export function leaveUnfinished(day: DayState, station: StageState, item: Item):
     return;
   }
   const position = station.positions.find((each) => each.item === item)!;
-  stopRun(day, position, NONE);
+  stopRun(day, position, null);
   day.calendar.schedule(position.slot, Infinity);
   releaseHands(day, position);
   emptyPosition(day, position);
@@ -536,7 +537,7 @@ export function startWaiting(day: DayState, stage: StageState): void {
     callPeople(day, stage, day.path !== null && stage.idle > 0 && hasWork(day, stage) && isOpen(day, stage));
     return;
   }
-  if (day.defers) {
+  if (day.defersStarts) {
     defer(day, stage);
     return;
   }
@@ -611,20 +612,20 @@ function noteQueueLeft(day: DayState, stage: StageState): void {
 function firstIdle(stage: StageState): PositionState {
   const { positions } = stage;
   let rank = stage.idleFrom;
-  while (positions[rank]!.item !== null || positions[rank]!.stoppages > 0) rank++;
+  while (positions[rank]!.item !== null || positions[rank]!.downCauses > 0) rank++;
   stage.idleFrom = rank;
   return positions[rank]!;
 }
 
-/** The position works (again) on the item in hand, until it is done or one of its own failures strikes. */
+/** The position works (again) on the item in hand, until it is done or one of its own breakdowns strikes. */
 export function startRun(day: DayState, position: PositionState): void {
   setState(day, position, WORKING);
   position.runStart = day.now;
-  const unit = firstOwnFailure(day, position);
-  if (unit >= 0 && day.uptimeLeft[unit]! < position.remaining) {
-    position.announces = POSITION_FAILS;
-    position.failingUnit = unit;
-    day.calendar.schedule(position.slot, day.now + day.uptimeLeft[unit]!);
+  const breakdown = firstOwnBreakdown(position);
+  if (breakdown !== null && breakdown.uptimeLeft < position.remaining) {
+    position.announces = POSITION_BREAKS;
+    position.ownBreakdown = breakdown;
+    day.calendar.schedule(position.slot, day.now + breakdown.uptimeLeft);
   } else {
     position.announces = WORK_ENDS;
     day.calendar.schedule(position.slot, day.now + position.remaining);
@@ -633,9 +634,9 @@ export function startRun(day: DayState, position: PositionState): void {
 }
 
 /** The position stops working, done or not; what is left of the work is remembered. The caller sees to its slot. */
-export function stopRun(day: DayState, position: PositionState, failing: number): void {
+export function stopRun(day: DayState, position: PositionState, striking: BreakdownState | null): void {
   position.remaining -= day.now - position.runStart;
-  spendOwnUptime(day, position, failing);
+  spendOwnUptime(day, position, striking);
   position.announces = NOTHING;
   stopStationClocks(day, position.stage);
 }
@@ -657,7 +658,7 @@ export function explainIdle(day: DayState, stage: StageState): void {
   stage.idleExplained = stage.idle;
   let left = wanted;
   for (const position of stage.positions) {
-    if (position.item === null && position.stoppages === 0) setState(day, position, left-- > 0 ? reason : STARVED);
+    if (position.item === null && position.downCauses === 0) setState(day, position, left-- > 0 ? reason : STARVED);
   }
 }
 

@@ -19,7 +19,7 @@ export function leaveGate(day: DayState, gate: number, item: Item): void {
   change(day, gate, -1);
   item.inside &= ~(1 << gate);
   day.gateOpened[gate] = 1;
-  day.opened = true;
+  day.mustSettle = true;
 }
 
 /** A head that leaves the line leaves every stretch it was on. */
@@ -29,7 +29,7 @@ export function leaveAllGates(day: DayState, item: Item): void {
 }
 
 function change(day: DayState, gate: number, by: number): void {
-  const between = day.between[gate]!;
+  const between = day.headsInGate[gate]!;
   between.set(between.heads + by, day.now);
 }
 
@@ -38,16 +38,16 @@ export function isHeld(day: DayState, stage: StageState): boolean {
   const { gates } = stage;
   if (stage.isHeldForStunned && day.stunned!.isClosed) return true;
   for (let row = 0; row < gates.length; row++) if (isClosed(day, gates[row]!)) return true;
-  return vesselIsFull(day, stage);
+  return vesselIsFull(stage);
 }
 
 function isClosed(day: DayState, gate: number): boolean {
-  if (day.between[gate]!.heads >= day.gates.atMost[gate]!) return true;
+  if (day.headsInGate[gate]!.heads >= day.gates.atMost[gate]!) return true;
   return gate === day.gates.safeStop && (day.heldRows.length > 0 || day.unmanned > 0);
 }
 
 /** True when a vessel that stops the stage is full. */
-export function vesselIsFull(day: DayState, { vessels }: StageState): boolean {
-  for (let row = 0; row < vessels.length; row++) if (!Number.isNaN(day.vesselFullSince[vessels[row]!]!)) return true;
+export function vesselIsFull({ vessels }: StageState): boolean {
+  for (let row = 0; row < vessels.length; row++) if (vessels[row]!.isFull) return true;
   return false;
 }

@@ -1,6 +1,7 @@
 import { noteSection } from "./accounting.ts";
-import type { DayState } from "./state/dayState.ts";
+import { type DayState, NONE } from "./state/dayState.ts";
 import type { Item } from "./state/item.ts";
+import type { LoadState } from "./state/loadState.ts";
 import { ENTRY, passArrival, passPoint } from "./watchLimits.ts";
 
 /** True when the first stage may take a head out of the supply now (heads of a stream stand in its buffer instead). */
@@ -15,30 +16,30 @@ export function supplyHasHead(day: DayState): boolean {
 export function claimHead(day: DayState): boolean {
   const item = day.pool.take();
   if (day.line.supply.kind === "saturated") {
-    joinLine(day, item, -1, day.now);
+    joinLine(day, item, null, day.now);
     day.arrived++;
     return false;
   }
   const crate = day.atHanging.first!;
-  const load = crate.load;
+  const load = day.loadAt[crate.load]!;
   day.toHang--;
-  joinLine(day, item, load, day.loadArrived[load]!);
-  if (--day.loadHeadsLeft[load]! === 0) day.loadEmptied[load] = day.now;
-  markDead(day, item, load);
+  joinLine(day, item, load, load.arrived);
+  if (--load.headsLeft === 0) load.emptied = day.now;
+  markDead(item, load);
   return --crate.number === 0;
 }
 
 /** A head enters the first stage: from here on it counts as being on the line. */
-export function joinLine(day: DayState, item: Item, load: number, arrived: number): void {
+export function joinLine(day: DayState, item: Item, load: LoadState | null, arrived: number): void {
   const { hanging } = day;
-  const weight = day.liveWeight[Math.max(load, 0)]!.draw();
+  const weight = (load?.liveWeight ?? day.liveWeight!).draw();
   item.weight = weight;
   item.mass = weight;
   day.liveKg += weight;
-  item.load = load;
+  item.load = load?.index ?? NONE;
   item.arrived = arrived;
   item.number = day.hung;
-  day.recorders?.heads?.begin(day.hung, load, arrived);
+  day.recorders?.heads?.begin(day.hung, item.load, arrived);
   day.hung++;
   day.headsOnLine++;
   hanging.occupancy++;
@@ -49,12 +50,9 @@ export function joinLine(day: DayState, item: Item, load: number, arrived: numbe
 }
 
 /** One draw per head of the load, dead or not, so that another share keeps every other head's fate in step. */
-function markDead(day: DayState, item: Item, load: number): void {
-  const draw = day.deadDraw[load];
-  const { supply } = day.line;
-  if (!draw || supply.kind !== "loads") return;
-  const dead = draw.next() < supply.loads[load]!.deadOnArrivalShare;
-  item.destination = dead ? DEAD_ON_ARRIVAL_INDEX : -1;
+function markDead(item: Item, { deadDraw, deadOnArrivalShare }: LoadState): void {
+  if (deadDraw === null) return;
+  item.destination = deadDraw.next() < deadOnArrivalShare ? DEAD_ON_ARRIVAL_INDEX : NONE;
 }
 
 /** Destination order is fixed by the compiler: carcass, dead on arrival, then removals. */

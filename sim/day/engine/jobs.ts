@@ -1,12 +1,14 @@
 import { claimForJob, freePeople } from "./people.ts";
+import type { BreakdownState } from "./state/breakdownState.ts";
 import type { CrewState } from "./state/crewState.ts";
 import { type DayState, POSITION_REPAIRED } from "./state/dayState.ts";
+import type { VesselState } from "./state/vesselState.ts";
 import { beginHelp, helpJob } from "./stunned/help.ts";
 
 /*
- * Jobs that one person of a crew may have to be there for: repairing a failure unit (job = unit), emptying a vessel
- * (job = failures.count + vessel), and helping stunned heads that wait too long (the job behind these). Without a crew help is always at hand; with one, jobs wait first come first served and
- * go before the crew's other work.
+ * Jobs that one person of a crew may have to be there for: a repair (its number is the breakdown's), emptying a vessel
+ * (numbered behind the breakdowns), and helping stunned heads that wait too long (the last number). Without a crew help is
+ * always at hand; with one, jobs wait first come first served and go before the crew's other work.
  */
 
 export function requestJob(day: DayState, job: number): void {
@@ -29,32 +31,39 @@ export function startJobs(day: DayState, crew: CrewState): void {
 }
 
 function crewOfJob(day: DayState, job: number): CrewState | null {
-  const { failures, vessels, stunned } = day.line;
-  if (job === helpJob(day)) return day.crewAt[stunned!.late!.crew] ?? null;
-  const crew = job < failures.count ? failures.crew[job]! : vessels.crew[job - failures.count]!;
+  const { breakdownAt, vesselAt, line } = day;
+  if (job === helpJob(day)) return day.crewAt[line.stunned!.late!.crew] ?? null;
+  const { crew } = breakdownAt[job] ?? vesselAt[job - breakdownAt.length]!;
   return day.crewAt[crew] ?? null;
 }
 
 /** The job is under way; whoever does it is there already. */
 export function startJob(day: DayState, job: number): void {
-  const { failures, vessels } = day.line;
-  if (job === helpJob(day)) {
-    beginHelp(day);
+  const { breakdownAt, vesselAt } = day;
+  if (job === helpJob(day)) beginHelp(day);
+  else if (job < breakdownAt.length) beginRepair(day, breakdownAt[job]!);
+  else beginEmptying(day, vesselAt[job - breakdownAt.length]!);
+}
+
+function beginRepair(day: DayState, breakdown: BreakdownState): void {
+  const repaired = day.now + breakdown.repair.draw();
+  day.path?.repairBegins(day, breakdown);
+  if (breakdown.slot >= 0) {
+    day.calendar.schedule(breakdown.slot, repaired);
     return;
   }
-  if (job >= failures.count) {
-    const vessel = job - failures.count;
-    day.vesselTaken[vessel] = day.vesselKg[vessel]!;
-    day.path?.emptyingBegins(vessel);
-    day.calendar.schedule(vessels.slot[vessel]!, day.now + vessels.emptyingSeconds[vessel]!);
-    return;
-  }
-  const repaired = day.now + day.repair[job]!.draw();
-  day.path?.repairBegins(day, job);
-  if (job >= failures.ownCount) day.calendar.schedule(failures.slot[job]!, repaired);
-  else {
-    const position = day.positionAt[failures.positionFrom[job]!]!;
-    position.announces = POSITION_REPAIRED;
-    day.calendar.schedule(position.slot, repaired);
-  }
+  const position = breakdown.positions[0]!;
+  position.announces = POSITION_REPAIRED;
+  day.calendar.schedule(position.slot, repaired);
+}
+
+/** The number of the job of emptying the vessel. */
+export function emptyingJob({ breakdownAt }: DayState, { index }: VesselState): number {
+  return breakdownAt.length + index;
+}
+
+function beginEmptying(day: DayState, vessel: VesselState): void {
+  vessel.takenKg = vessel.kg;
+  day.path?.emptyingBegins(vessel.index);
+  day.calendar.schedule(vessel.slot, day.now + vessel.emptyingSeconds);
 }

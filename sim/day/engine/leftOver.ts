@@ -6,7 +6,6 @@ import { crewFor } from "./people.ts";
 import { peopleHere } from "./state/crewState.ts";
 import { BLOCKED, type DayState, DOWN, WORKING } from "./state/dayState.ts";
 import type { StageState } from "./state/stageState.ts";
-import { unitStages } from "./unitPositions.ts";
 
 /**
  * What is left where, and what it waits for, on a day that did not end by itself; in line order. Stages whose heads only
@@ -35,12 +34,12 @@ type Reason = Pick<LeftRecord, "reason" | "of">;
 function reasonOf(day: DayState, stage: StageState): Reason {
   if (stage.isHanging && day.hangingClosed && stage.occupancy === notHung(day))
     return { reason: "hanging is over", of: [] };
-  if (vesselIsFull(day, stage)) return { reason: "a full vessel", of: vesselNames(day, stage) };
+  if (vesselIsFull(stage)) return { reason: "a full vessel", of: vesselNames(stage) };
   if (stage.kind === DWELL || stage.kind === CHAIN) return dwelling(day, stage);
   const some = (state: number) => stage.positions.some((position) => position.state === state);
   if (some(WORKING)) return { reason: "time", of: [] };
   const lack = lackOfHands(day, stage);
-  if (lack !== null && stage.positions.some(({ item, stoppages }) => item === null && stoppages === 0)) return lack;
+  if (lack !== null && stage.positions.some(({ item, downCauses }) => item === null && downCauses === 0)) return lack;
   if (some(DOWN)) return { reason: "a repair", of: repairers(day, stage) };
   if (some(BLOCKED)) return nextFull(stage);
   if (stage.pauses > 0) return { reason: "a pause", of: [] };
@@ -71,16 +70,12 @@ function lackOfHands(day: DayState, stage: StageState): Reason | null {
   return { reason: stage.crews.some((crew) => peopleHere(crew) > 0) ? "more people" : "people", of };
 }
 
-function vesselNames(day: DayState, { vessels }: StageState): string[] {
-  const full = [...vessels].filter((vessel) => !Number.isNaN(day.vesselFullSince[vessel]!));
-  return full.map((vessel) => day.vessels.names[vessel]!);
+function vesselNames({ vessels }: StageState): string[] {
+  return vessels.filter(({ isFull }) => isFull).map(({ name }) => name);
 }
 
 /** Crews that would have to repair what stands there. */
 function repairers(day: DayState, stage: StageState): string[] {
-  const { failures, crews } = day.line;
-  const units = failures.names.flatMap((_, unit) =>
-    failures.crew[unit]! >= 0 && unitStages(day, unit).includes(stage) ? [unit] : [],
-  );
-  return [...new Set(units.map((unit) => crews.names[failures.crew[unit]!]!))];
+  const crews = day.breakdownAt.flatMap(({ crew, stages }) => (crew >= 0 && stages.includes(stage) ? [crew] : []));
+  return [...new Set(crews.map((crew) => day.line.crews.names[crew]!))];
 }

@@ -20,7 +20,7 @@ export function turnCalendar(day: DayState): void {
   const row = day.calendarRow++;
   scheduleCalendar(day);
   dropOvertaken(day, row);
-  if (stopsProtected(day, row) && day.between[day.gates.safeStop]!.heads > 0) day.heldRows.push(row);
+  if (stopsProtected(day, row) && day.headsInGate[day.gates.safeStop]!.heads > 0) day.heldRows.push(row);
   else applyRow(day, row);
 }
 
@@ -119,7 +119,7 @@ function openStretch(day: DayState): void {
   const { safeStop } = day.gates;
   if (safeStop < 0) return;
   day.gateOpened[safeStop] = 1;
-  day.opened = true;
+  day.mustSettle = true;
 }
 
 /** Counts the stations on the protected stretch at which nobody may work by plan: no head begins the stretch then. */
@@ -159,7 +159,7 @@ function changePace(day: DayState, chain: ChainState, row: number): void {
   const ratio = seconds / chain.secondsPerShackle;
   chain.secondsPerShackle = seconds;
   if (chain.isDue || ratio === 1) return;
-  if (chain.stops + chain.pauses > 0) chain.left *= ratio;
+  if (chain.downCauses + chain.pauses > 0) chain.left *= ratio;
   else day.calendar.schedule(chain.slot, day.now + (day.calendar.times[chain.slot]! - day.now) * ratio);
 }
 

@@ -12,6 +12,6 @@ export function takeProducts(day: DayState, stage: StageState, item: Item): void
     const kilograms = Math.min(item.mass, productShare[row]! * base);
     item.mass -= kilograms;
     day.productKg[productName[row]!]! += kilograms;
-    if (productVessel[row]! >= 0) fillVessel(day, productVessel[row]!, kilograms);
+    if (productVessel[row]! >= 0) fillVessel(day, day.vesselAt[productVessel[row]!]!, kilograms);
   }
 }

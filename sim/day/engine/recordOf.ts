@@ -1,4 +1,4 @@
-import { CHAIN, CHAIN_STATION, DWELL, NO_LIMIT } from "../line/index.ts";
+import { CHAIN, DWELL, kindName, NO_LIMIT } from "../line/index.ts";
 import { bookDwell, bookQueue, bookState, closeCrew } from "./accounting.ts";
 import { bindingRecord } from "./binding/bindingRecord.ts";
 import { bookStand } from "./chainRing.ts";
@@ -27,7 +27,7 @@ import type { CrewState } from "./state/crewState.ts";
 import { type DayState, STANDS_DOWN, STANDS_PAUSE, STANDS_UNFINISHED, STANDS_UNLOADING } from "./state/dayState.ts";
 import type { Headcount } from "./state/headcount.ts";
 import type { StageState } from "./state/stageState.ts";
-import { unitStages } from "./unitPositions.ts";
+import type { VesselState } from "./state/vesselState.ts";
 
 /** Closes the books at the day's end and writes what is left of it. */
 export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord {
@@ -61,7 +61,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     loads: loadRecords(day),
     chains: day.chainAt.map((chain) => chainRecord(day, chain)),
     gates: line.gates.names.map((_, gate) => gateRecord(day, gate)),
-    vessels: line.vessels.names.map((_, vessel) => vesselRecord(day, vessel)),
+    vessels: day.vesselAt.map((vessel) => vesselRecord(day, vessel)),
     stunned: stunnedRecord(day),
     sharedBreakdowns: sharedRecords(day),
     masses: massRecord(day),
@@ -101,8 +101,8 @@ function bookDwelling(day: DayState, stage: StageState): void {
 function stageRecord(day: DayState, stage: StageState, ownTime: OwnTime | null): StageRecord {
   const { stages, sectionNames } = day.line;
   const isDwell = stage.kind === DWELL;
-  const kind = kindOf(stage);
-  const places = isDwell || kind === "chain" ? stage.places : stages.bufferPlaces[stage.index]!;
+  const kind = stage.takesHeads ? kindName(stage.kind) : "crates";
+  const places = isDwell || stage.kind === CHAIN ? stage.places : stages.bufferPlaces[stage.index]!;
   return {
     name: stages.names[stage.index]!,
     section: sectionNames[stage.section] ?? "",
@@ -113,20 +113,13 @@ function stageRecord(day: DayState, stage: StageState, ownTime: OwnTime | null):
     queue: headsOver(day, stage.shown),
     stateSeconds: isDwell ? dwellSeconds(day, stage) : stationSeconds(stage),
     ownTime,
-    stops: stage.stops,
+    stops: stage.breakdownCount,
     unworked: stage.unworked,
     unfinished: stage.unfinished,
     diverted: stage.diverted,
     heldSeconds: stage.heldSeconds + (Number.isNaN(stage.heldSince) ? 0 : day.now - stage.heldSince),
     heatJoules: stage.heatJoules,
   };
-}
-
-function kindOf({ kind, takesHeads }: StageState): StageRecord["kind"] {
-  if (!takesHeads) return "crates";
-  if (kind === DWELL) return "dwell";
-  if (kind === CHAIN) return "chain";
-  return kind === CHAIN_STATION ? "chain station" : "station";
 }
 
 function chainRecord(day: DayState, chain: ChainState): ChainRecord {
@@ -148,7 +141,7 @@ function chainRecord(day: DayState, chain: ChainState): ChainRecord {
 
 function gateRecord(day: DayState, gate: number): GateRecord {
   const { names, atMost } = day.gates;
-  const between = day.between[gate]!;
+  const between = day.headsInGate[gate]!;
   between.book(day.now);
   return {
     name: names[gate]!,
@@ -157,15 +150,9 @@ function gateRecord(day: DayState, gate: number): GateRecord {
   };
 }
 
-function vesselRecord(day: DayState, vessel: number): VesselRecord {
-  const since = day.vesselFullSince[vessel]!;
-  return {
-    name: day.vessels.names[vessel]!,
-    emptied: day.vesselEmptied[vessel]!,
-    maxKg: day.vesselMax[vessel]!,
-    spilledKg: day.vesselSpilled[vessel]!,
-    fullSeconds: day.vesselFullSeconds[vessel]! + (Number.isNaN(since) ? 0 : day.now - since),
-  };
+function vesselRecord({ now }: DayState, vessel: VesselState): VesselRecord {
+  const { name, emptied, mostKg, spilledKg, fullSeconds, fullSince, isFull } = vessel;
+  return { name, emptied, maxKg: mostKg, spilledKg, fullSeconds: fullSeconds + (isFull ? now - fullSince : 0) };
 }
 
 /** What is still on the line is weighed head by head, not found by difference: the balance is a check. */
@@ -226,16 +213,11 @@ function personSeconds({ now }: DayState, people: Headcount): number {
 }
 
 function sharedRecords(day: DayState): SharedBreakdownRecord[] {
-  const { names, sharedFrom } = day.failures;
-  return names.slice(sharedFrom).map((name, row) => {
-    const unit = sharedFrom + row;
-    const open = day.unitDown[unit] ? day.now - Math.max(day.unitDownSince[unit]!, day.watchedFrom) : 0;
-    return {
-      name,
-      stages: unitStages(day, unit).map(({ index }) => day.stages.names[index]!),
-      stops: day.unitStops[unit]!,
-      downSeconds: day.unitDownSeconds[unit]! + open,
-    };
+  const shared = day.breakdownAt.filter(({ isShared }) => isShared);
+  return shared.map(({ name, stages, count, isDown, downSince, downSeconds }) => {
+    const open = isDown ? day.now - Math.max(downSince, day.watchedFrom) : 0;
+    const names = stages.map(({ index }) => day.stages.names[index]!);
+    return { name, stages: names, stops: count, downSeconds: downSeconds + open };
   });
 }
 
@@ -250,23 +232,21 @@ function limitRecord(day: DayState, limit: number): LimitRecord {
     minSeconds: minSeconds[limit]! === -Infinity ? null : minSeconds[limit]!,
     maxSeconds: maxSeconds[limit]! === Infinity ? null : maxSeconds[limit]!,
     tally: day.limitTallies[limit]!.tally(),
-    beyond: day.beyond[limit]!,
+    beyond: day.headsOverLimit[limit]!,
   };
 }
 
 function loadRecords(day: DayState): LoadRecord[] {
-  const { supply } = day.line;
-  if (supply.kind !== "loads") return [];
-  return supply.loads.map((load, index) => ({
+  return day.loadAt.map((load) => ({
     name: load.name,
     heads: load.crates * load.headsPerCrate,
     crates: load.crates,
-    dueSeconds: load.seconds,
-    arrivedSeconds: day.loadComes[index] ? day.loadArrived[index]! : null,
-    unloadedSeconds: known(day.loadUnloaded[index]!),
-    emptiedSeconds: known(day.loadEmptied[index]!),
-    washedSeconds: known(day.loadWashed[index]!),
-    leftSeconds: known(day.loadLeft[index]!),
+    dueSeconds: load.dueSeconds,
+    arrivedSeconds: load.comes ? load.arrived : null,
+    unloadedSeconds: known(load.unloaded),
+    emptiedSeconds: known(load.emptied),
+    washedSeconds: known(load.washed),
+    leftSeconds: known(load.left),
   }));
 }
 

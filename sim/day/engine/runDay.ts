@@ -2,10 +2,10 @@ import {
   CHAIN,
   type CompiledLine,
   DWELL,
+  SLOT_BREAKDOWN,
   SLOT_CALENDAR,
   SLOT_CHAIN,
   SLOT_DWELL,
-  SLOT_FAILURE,
   SLOT_HELP,
   SLOT_HOLD,
   SLOT_LATE,
@@ -16,14 +16,15 @@ import {
   SLOT_VESSEL,
 } from "../line/index.ts";
 import { headArrives, loadArrives, startSupply } from "./arrivals.ts";
+import { breakPosition, repairPosition, startCalendarClocks, turnBreakdown } from "./breakdowns.ts";
 import { endChainStep, startChains, tryMoveChain } from "./chainMoves.ts";
 import { wakeChain } from "./chainRing.ts";
 import { checkConservation } from "./conservation.ts";
 import type { DayRecord } from "./dayRecord.ts";
 import { busiestStage, DayTooLong, PlantTooFull } from "./dayTooLong.ts";
 import { sendPeople } from "./dispatch.ts";
-import { failPosition, repairPosition, startCalendarClocks, turnFailureUnit } from "./failures.ts";
 import { drainDwell, endDwell, endTravel, endWork, startWaiting } from "./flow.ts";
+import { emptyingJob } from "./jobs.ts";
 import { KillStops } from "./killStops/killStops.ts";
 import { releaseFromJob } from "./people.ts";
 import {
@@ -37,9 +38,10 @@ import {
 import { recordOf } from "./recordOf.ts";
 import { isSerial } from "./serial/isSerial.ts";
 import { runAhead } from "./serial/runAhead.ts";
-import { type DayOptions, DayState, NOTHING, POSITION_FAILS, WORK_ENDS } from "./state/dayState.ts";
+import { type DayOptions, DayState, NOTHING, POSITION_BREAKS, WORK_ENDS } from "./state/dayState.ts";
 import type { PositionState } from "./state/positionState.ts";
 import type { StageState } from "./state/stageState.ts";
+import type { VesselState } from "./state/vesselState.ts";
 import { look, noteEvent, turnHold } from "./stunned/hold.ts";
 import { turnHelp, turnLate } from "./stunned/late.ts";
 import { emptyVessel } from "./vessels.ts";
@@ -104,8 +106,8 @@ export function advance(day: DayState, until: number): "running" | "finished" | 
     day.now = time;
     day.events++;
     day.path?.fire(day, slot, kind[slot]!, owner[slot]!);
-    take(day, slot, kind[slot]!, owner[slot]!);
-    if (day.opened) settle(day);
+    dispatch(day, slot, kind[slot]!, owner[slot]!);
+    if (day.mustSettle) settle(day);
     if (day.stunned !== null) noteEvent(day, day.stunned);
     if (options.check) checkConservation(day);
   }
@@ -120,7 +122,7 @@ function nextSlot(day: DayState): number {
   while ((day.unsent || stunned?.looks === true) && calendar.times[slot]! > day.now) {
     if (day.unsent) sendPeople(day);
     else look(day, stunned!);
-    if (day.opened) settle(day);
+    if (day.mustSettle) settle(day);
     if (day.options.check) checkConservation(day);
     slot = calendar.next();
   }
@@ -144,20 +146,20 @@ function tooLong(day: DayState, mostEvents: number): DayTooLong {
     if (calendar.times[slot] === Infinity) break;
     slots.push(slot);
     day.now = calendar.times[slot]!;
-    take(day, slot, line.slots.kind[slot]!, line.slots.owner[slot]!);
-    if (day.opened) settle(day);
+    dispatch(day, slot, line.slots.kind[slot]!, line.slots.owner[slot]!);
+    if (day.mustSettle) settle(day);
     if (day.stunned !== null) noteEvent(day, day.stunned);
   }
   return new DayTooLong(mostEvents, hours, busiestStage(line, slots));
 }
 
-function take(day: DayState, slot: number, kind: number, owner: number): void {
-  if (kind === SLOT_POSITION) takePosition(day, slot, day.positionAt[owner]!);
+function dispatch(day: DayState, slot: number, kind: number, owner: number): void {
+  if (kind === SLOT_POSITION) turnPosition(day, slot, day.positionAt[owner]!);
   else if (kind === SLOT_DWELL) endDwell(day, day.positionAt[owner]!);
   else if (kind === SLOT_TRAVEL) endTravel(day, day.stageAt[owner]!);
-  else if (kind === SLOT_FAILURE) turnFailureUnit(day, owner);
+  else if (kind === SLOT_BREAKDOWN) turnBreakdown(day, day.breakdownAt[owner]!);
   else if (kind === SLOT_CHAIN) endChainStep(day, day.chainAt[owner]!);
-  else if (kind === SLOT_VESSEL) turnVessel(day, owner);
+  else if (kind === SLOT_VESSEL) turnVessel(day, day.vesselAt[owner]!);
   else if (kind === SLOT_RETURN) turnReturn(day);
   else if (kind === SLOT_CALENDAR) turnCalendar(day);
   else if (kind === SLOT_LOAD) loadArrives(day);
@@ -168,20 +170,19 @@ function take(day: DayState, slot: number, kind: number, owner: number): void {
 }
 
 /** The slot is withdrawn afterwards unless the position has something new to announce: that saves one walk up the tree. */
-function takePosition(day: DayState, slot: number, position: PositionState): void {
+function turnPosition(day: DayState, slot: number, position: PositionState): void {
   const announced = position.announces;
   if (announced === WORK_ENDS) endWork(day, position);
-  else if (announced === POSITION_FAILS) failPosition(day, position);
+  else if (announced === POSITION_BREAKS) breakPosition(day, position);
   else repairPosition(day, position);
   if (position.announces === NOTHING) day.calendar.schedule(slot, Infinity);
 }
 
 /** A vessel is empty: who emptied it is free, and the stages it stopped go on. */
-function turnVessel(day: DayState, vessel: number): void {
-  const { feederFrom, feeder } = day.vessels;
+function turnVessel(day: DayState, vessel: VesselState): void {
   emptyVessel(day, vessel);
-  for (let row = feederFrom[vessel]!; row < feederFrom[vessel + 1]!; row++) callFeeder(day, day.stageAt[feeder[row]!]!);
-  releaseFromJob(day, day.failures.count + vessel);
+  for (const stage of vessel.feeders) callFeeder(day, stage);
+  releaseFromJob(day, emptyingJob(day, vessel));
 }
 
 /** A stage that the full vessel stopped looks again. */
@@ -197,12 +198,12 @@ function callFeeder(day: DayState, stage: StageState): void {
  */
 function settle(day: DayState): void {
   const { gates } = day.line;
-  while (day.opened) {
-    day.opened = false;
+  while (day.mustSettle) {
+    day.mustSettle = false;
     for (let gate = 0; gate < gates.count; gate++) {
       if (!day.gateOpened[gate]) continue;
       day.gateOpened[gate] = 0;
-      if (gate === gates.safeStop && day.between[gate]!.heads === 0 && day.heldRows.length > 0) applyHeldRows(day);
+      if (gate === gates.safeStop && day.headsInGate[gate]!.heads === 0 && day.heldRows.length > 0) applyHeldRows(day);
       startWaiting(day, day.stageAt[gates.from[gate]!]!);
     }
     for (const chain of day.chainAt) {

@@ -1,22 +1,24 @@
+import type { BreakdownState } from "./state/breakdownState.ts";
 import type { DayState } from "./state/dayState.ts";
 import type { PositionState } from "./state/positionState.ts";
 import type { StageState } from "./state/stageState.ts";
 
-/** The unit of this position that fails first if it works on, or -1. */
-export function firstOwnFailure(day: DayState, { ownFailureFrom, ownFailureTo }: PositionState): number {
-  let first = -1;
-  for (let unit = ownFailureFrom; unit < ownFailureTo; unit++) {
-    if (first < 0 || day.uptimeLeft[unit]! < day.uptimeLeft[first]!) first = unit;
+/** The breakdown of this position's own that strikes first if it works on, or null. */
+export function firstOwnBreakdown({ ownBreakdowns }: PositionState): BreakdownState | null {
+  let first: BreakdownState | null = null;
+  for (let row = 0; row < ownBreakdowns.length; row++) {
+    if (first === null || ownBreakdowns[row]!.uptimeLeft < first.uptimeLeft) first = ownBreakdowns[row]!;
   }
   return first;
 }
 
-/** Takes the time worked since `runStart` off the position's own uptimes; the unit that fails now has none left. */
-export function spendOwnUptime(day: DayState, position: PositionState, failing: number): void {
-  const { ownFailureFrom, ownFailureTo, runStart } = position;
-  const worked = day.now - runStart;
-  for (let unit = ownFailureFrom; unit < ownFailureTo; unit++) {
-    day.uptimeLeft[unit] = unit === failing ? 0 : Math.max(0, day.uptimeLeft[unit]! - worked);
+/** Takes the time worked since `runStart` off the position's own uptimes; the breakdown that strikes now has none left. */
+export function spendOwnUptime({ now }: DayState, position: PositionState, striking: BreakdownState | null): void {
+  const { ownBreakdowns, runStart } = position;
+  const worked = now - runStart;
+  for (let row = 0; row < ownBreakdowns.length; row++) {
+    const breakdown = ownBreakdowns[row]!;
+    breakdown.uptimeLeft = breakdown === striking ? 0 : Math.max(0, breakdown.uptimeLeft - worked);
   }
 }
 
@@ -33,21 +35,19 @@ export function stopStationClocks(day: DayState, stage: StageState): void {
 }
 
 /** The stage runs: clocks begin with it that now have as many running stages as they need. */
-export function startClocks(day: DayState, stage: StageState): void {
-  const { slot, runningLeast } = day.failures;
-  for (const unit of stage.clocks) {
-    if (++day.unitRunning[unit]! !== runningLeast[unit]) continue;
-    day.unitRunStart[unit] = day.now;
-    day.calendar.schedule(slot[unit]!, day.now + day.uptimeLeft[unit]!);
+export function startClocks(day: DayState, { clocks }: StageState): void {
+  for (const breakdown of clocks) {
+    if (++breakdown.runningStages !== breakdown.runningLeast) continue;
+    breakdown.runStart = day.now;
+    day.calendar.schedule(breakdown.slot, day.now + breakdown.uptimeLeft);
   }
 }
 
 /** The stage runs no longer. */
-export function stopClocks(day: DayState, stage: StageState): void {
-  const { slot, runningLeast } = day.failures;
-  for (const unit of stage.clocks) {
-    if (day.unitRunning[unit]!-- !== runningLeast[unit] || day.unitDown[unit]) continue;
-    day.uptimeLeft[unit] = Math.max(0, day.uptimeLeft[unit]! - (day.now - day.unitRunStart[unit]!));
-    day.calendar.schedule(slot[unit]!, Infinity);
+export function stopClocks(day: DayState, { clocks }: StageState): void {
+  for (const breakdown of clocks) {
+    if (breakdown.runningStages-- !== breakdown.runningLeast || breakdown.isDown) continue;
+    breakdown.uptimeLeft = Math.max(0, breakdown.uptimeLeft - (day.now - breakdown.runStart));
+    day.calendar.schedule(breakdown.slot, Infinity);
   }
 }

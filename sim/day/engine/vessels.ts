@@ -1,35 +1,35 @@
-import { requestJob } from "./jobs.ts";
+import { emptyingJob, requestJob } from "./jobs.ts";
 import type { DayState } from "./state/dayState.ts";
+import type { VesselState } from "./state/vesselState.ts";
 
 /** By-product runs into the vessel: at its mark somebody is called to empty it; when it is full it stops its stages or spills. */
-export function fillVessel(day: DayState, vessel: number, kilograms: number): void {
-  const { capacityKg, emptyAtKg, stops } = day.vessels;
-  let level = day.vesselKg[vessel]! + kilograms;
-  if (level > capacityKg[vessel]! && !stops[vessel]) {
-    day.vesselSpilled[vessel]! += level - capacityKg[vessel]!;
-    level = capacityKg[vessel]!;
+export function fillVessel(day: DayState, vessel: VesselState, kilograms: number): void {
+  const { capacityKg, emptyAtKg } = vessel;
+  let level = vessel.kg + kilograms;
+  if (level > capacityKg && !vessel.stopsFeeders) {
+    vessel.spilledKg += level - capacityKg;
+    level = capacityKg;
   }
-  day.vesselKg[vessel] = level;
-  if (level > day.vesselMax[vessel]!) day.vesselMax[vessel] = level;
-  if (level >= capacityKg[vessel]! && Number.isNaN(day.vesselFullSince[vessel]!)) day.vesselFullSince[vessel] = day.now;
-  if (level >= emptyAtKg[vessel]! && !day.vesselBusy[vessel]) callEmptying(day, vessel);
+  vessel.kg = level;
+  if (level > vessel.mostKg) vessel.mostKg = level;
+  if (level >= capacityKg && !vessel.isFull) vessel.fullSince = day.now;
+  if (level >= emptyAtKg && !vessel.isToBeEmptied) callEmptying(day, vessel);
 }
 
 /** What was in the vessel when the emptying began is gone; what ran in since then stays. */
-export function emptyVessel(day: DayState, vessel: number): void {
-  day.calendar.schedule(day.vessels.slot[vessel]!, Infinity);
-  day.vesselKg[vessel]! -= day.vesselTaken[vessel]!;
-  day.vesselBusy[vessel] = 0;
-  day.vesselEmptied[vessel]!++;
-  const { capacityKg, emptyAtKg } = day.vessels;
-  if (!Number.isNaN(day.vesselFullSince[vessel]!) && day.vesselKg[vessel]! < capacityKg[vessel]!) {
-    day.vesselFullSeconds[vessel]! += day.now - day.vesselFullSince[vessel]!;
-    day.vesselFullSince[vessel] = Number.NaN;
+export function emptyVessel(day: DayState, vessel: VesselState): void {
+  day.calendar.schedule(vessel.slot, Infinity);
+  vessel.kg -= vessel.takenKg;
+  vessel.isToBeEmptied = false;
+  vessel.emptied++;
+  if (vessel.isFull && vessel.kg < vessel.capacityKg) {
+    vessel.fullSeconds += day.now - vessel.fullSince;
+    vessel.fullSince = Number.NaN;
   }
-  if (day.vesselKg[vessel]! >= emptyAtKg[vessel]!) callEmptying(day, vessel);
+  if (vessel.kg >= vessel.emptyAtKg) callEmptying(day, vessel);
 }
 
-function callEmptying(day: DayState, vessel: number): void {
-  day.vesselBusy[vessel] = 1;
-  requestJob(day, day.failures.count + vessel);
+function callEmptying(day: DayState, vessel: VesselState): void {
+  vessel.isToBeEmptied = true;
+  requestJob(day, emptyingJob(day, vessel));
 }

@@ -75,5 +75,5 @@ function tallyLimit(day: DayState, limit: number, seconds: number): void {
   if (Number.isNaN(seconds)) return;
   day.limitTallies[limit]!.add(seconds);
   const { minSeconds, maxSeconds } = day.limits;
-  if (seconds > maxSeconds[limit]! || seconds < minSeconds[limit]!) day.beyond[limit]!++;
+  if (seconds > maxSeconds[limit]! || seconds < minSeconds[limit]!) day.headsOverLimit[limit]!++;
 }

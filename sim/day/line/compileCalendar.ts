@@ -1,4 +1,5 @@
 import type { Plan } from "../../asked/plan/plan.ts";
+import { does } from "../../text/kinds/index.ts";
 import {
   type CalendarColumns,
   CHAIN_PACE,
@@ -79,11 +80,11 @@ function closingEntries(plan: Plan): Entry[] {
 /** What a station begins looks at the hour itself; the step that a chain is making changes with it. */
 function paceEntries(all: Step[]): Entry[] {
   return all.flatMap((step, target) =>
-    step.kind !== "chain"
-      ? []
-      : step.of.pace.map(({ fromSeconds }, amount) => ({
+    does(step, "carry stations")
+      ? step.of.pace.map(({ fromSeconds }, amount) => ({
           ...{ seconds: Math.max(0, fromSeconds), action: CHAIN_PACE, target, amount },
           ...{ length: 0, end: Number.NaN },
-        })),
+        }))
+      : [],
   );
 }

@@ -1,4 +1,6 @@
 import { CREW_RULES, MOMENTS, type Plan, type Point } from "../../asked/plan/plan.ts";
+import { does } from "../../text/kinds/index.ts";
+import { compileBreakdowns } from "./compileBreakdowns.ts";
 import { compileCalendar } from "./compileCalendar.ts";
 import {
   BLED,
@@ -13,7 +15,6 @@ import {
   STUNNED,
   type VesselColumns,
 } from "./compiledLine.ts";
-import { compileFailures } from "./compileFailures.ts";
 import { compileGates, compileLimits, compilePoints } from "./compileLimits.ts";
 import { productsOf } from "./compileProducts.ts";
 import { compileSlots } from "./compileSlots.ts";
@@ -35,14 +36,14 @@ export function compileLine(plan: Plan): CompiledLine {
   const sectionNames = sectionsOf(plan);
   const destinationNames = destinationsOf(plan);
   const stages = compileStages(plan, all, sectionNames, destinationNames);
-  const failures = compileFailures(plan, all, stages);
+  const breakdowns = compileBreakdowns(plan, all, stages);
   const positions = compilePositions(all, stages);
   const chains = compileChains(all);
   const vessels = compileVessels(plan, all);
   return {
     stages,
     positions,
-    failures,
+    breakdowns,
     chains,
     vessels,
     crews: compileCrews(plan, all),
@@ -51,7 +52,7 @@ export function compileLine(plan: Plan): CompiledLine {
     limits: compileLimits(plan),
     gates: compileGates(plan, all),
     stunned: compileStunned(plan, all),
-    slots: compileSlots(plan, { stages, positions, failures, chains, vessels }),
+    slots: compileSlots(plan, { stages, positions, breakdowns, chains, vessels }),
     supply: compileSupply(plan, all),
     killLine: compileKillLine(plan, all),
     sectionNames,
@@ -95,7 +96,7 @@ function compileVessels(plan: Plan, all: Step[]): VesselColumns {
     emptyAtKg: Float64Array.from(plan.vessels, (vessel) => vessel.emptyAtKg),
     emptyingSeconds: Float64Array.from(plan.vessels, (vessel) => vessel.emptyingSeconds),
     crew: Int32Array.from(plan.vessels, (vessel) => crews.indexOf(vessel.crew ?? "")),
-    stops: Int8Array.from(plan.vessels, (vessel) => (vessel.whenFull === "stop" ? 1 : 0)),
+    stopsFeeders: Int8Array.from(plan.vessels, (vessel) => (vessel.whenFull === "stop" ? 1 : 0)),
     slot: new Int32Array(plan.vessels.length).fill(-1),
     feederFrom: rowRanges(feeders.map((list) => list.length)),
     feeder: Int32Array.from(feeders.flat()),
@@ -105,8 +106,8 @@ function compileVessels(plan: Plan, all: Step[]): VesselColumns {
 /** Chains; their slots are filled in by `compileSlots`. */
 function compileChains(all: Step[]): ChainColumns {
   const names = all.map((step) => step.name);
-  const rows = all.flatMap((step, stage) => (step.kind === "chain" ? [{ stage, chain: step.of }] : []));
-  const onChain = (step: Step) => (step.kind === "chain station" ? step.of : null);
+  const rows = all.flatMap((step, stage) => (does(step, "carry stations") ? [{ stage, chain: step.of }] : []));
+  const onChain = (step: Step) => (does(step, "stand on a chain") ? step.of : null);
   return {
     count: rows.length,
     stage: Int32Array.from(rows, (row) => row.stage),
@@ -122,7 +123,7 @@ function compileChains(all: Step[]): ChainColumns {
       const station = onChain(step);
       return station === null ? -1 : station.at + station.window;
     }),
-    stops: Int8Array.from(all, (step) => (onChain(step)?.ifUnfinished === "stop" ? 1 : 0)),
+    stopsChain: Int8Array.from(all, (step) => (onChain(step)?.ifUnfinished === "stop" ? 1 : 0)),
   };
 }
 
@@ -170,7 +171,7 @@ function marksOf({ stunning, sticking, bleeding }: KillLine, all: Step[], indexO
   const at = (name: string, moment: number) => indexOf(name) * MOMENTS.length + moment;
   const bled = bleeding.length > 0 ? bleeding.slice(-1) : sticking;
   return new Map([
-    ...bled.map((name) => [at(name, all[indexOf(name)]!.kind === "chain" ? EXIT : END), BLED] as const),
+    ...bled.map((name) => [at(name, does(all[indexOf(name)]!, "carry stations") ? EXIT : END), BLED] as const),
     ...stunning.map((name) => [at(name, END), STUNNED] as const),
     ...sticking.map((name) => [at(name, START), STUCK] as const),
   ]);
@@ -199,7 +200,7 @@ function compileSupply(plan: Plan, all: Step[]): CompiledSupply {
     cratesAtHanging: handling.cratesAtHanging,
     unloading: 0,
     feeding: handling.toHanging.length - 1,
-    firstBack: all.findIndex((step) => step.kind === "crates" && step.isBack),
+    firstBack: all.findIndex((step) => does(step, "handle crates") && step.isBack),
     fleet: handling.fleet?.crates ?? NO_LIMIT,
     awaySeconds: handling.fleet?.awaySeconds ?? 0,
   };

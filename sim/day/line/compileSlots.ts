@@ -1,14 +1,14 @@
 import type { Plan } from "../../asked/plan/plan.ts";
 import {
+  type BreakdownColumns,
   CHAIN,
   type ChainColumns,
   DWELL,
-  type FailureColumns,
   type PositionColumns,
+  SLOT_BREAKDOWN,
   SLOT_CALENDAR,
   SLOT_CHAIN,
   SLOT_DWELL,
-  SLOT_FAILURE,
   SLOT_HELP,
   SLOT_HOLD,
   SLOT_LATE,
@@ -26,7 +26,7 @@ import {
 interface Parts {
   stages: StageColumns;
   positions: PositionColumns;
-  failures: FailureColumns;
+  breakdowns: BreakdownColumns;
   chains: ChainColumns;
   vessels: VesselColumns;
 }
@@ -34,11 +34,11 @@ interface Parts {
 /**
  * Numbers the slots; the number is the rank among events at the same instant. Order: work, dwell and chains, last stage
  * first (a place that frees downstream is free for the head upstream), positions of a stage by number; then travel, last
- * stage first; then failures and repairs with slots of their own; then vessels; then people coming back; then the
+ * stage first; then breakdowns and repairs with slots of their own; then vessels; then people coming back; then the
  * calendar; then arrivals; then the care for stunned heads. Writes the `slot` columns of `parts`.
  */
 export function compileSlots(plan: Plan, parts: Parts): SlotColumns {
-  const { stages, positions, failures, chains, vessels } = parts;
+  const { stages, positions, breakdowns, chains, vessels } = parts;
   const kind: number[] = [];
   const owner: number[] = [];
   const add = (slotKind: number, slotOwner: number) => {
@@ -61,7 +61,8 @@ export function compileSlots(plan: Plan, parts: Parts): SlotColumns {
   for (let stage = stages.count - 1; stage >= 0; stage--) {
     if (stages.travel[stage] !== null) ofTravel[stage] = add(SLOT_TRAVEL, stage);
   }
-  for (let unit = failures.ownCount; unit < failures.count; unit++) failures.slot[unit] = add(SLOT_FAILURE, unit);
+  for (let unit = breakdowns.ownCount; unit < breakdowns.count; unit++)
+    breakdowns.slot[unit] = add(SLOT_BREAKDOWN, unit);
   for (let vessel = 0; vessel < vessels.count; vessel++) vessels.slot[vessel] = add(SLOT_VESSEL, vessel);
   const returns = add(SLOT_RETURN, 0);
   const calendar = add(SLOT_CALENDAR, 0);

@@ -1,24 +1,22 @@
 import type { Pace, Plan } from "../../asked/plan/plan.ts";
 import { buildChillingCurve, type ChillingCurve } from "../../maths/chilling/index.ts";
 import type { Varying } from "../../maths/random/index.ts";
+import { byKind, does } from "../../text/kinds/index.ts";
 import { compileBranches } from "./compileBranches.ts";
 import {
-  CHAIN,
-  CHAIN_STATION,
-  DWELL,
   HANGING_POINT,
+  KIND_NUMBERS,
   LORRY,
   NO_LIMIT,
   OUT,
   type PaceColumns,
   type PositionColumns,
-  STATION,
   type StageColumns,
 } from "./compiledLine.ts";
 import { compileProducts } from "./compileProducts.ts";
 import { protectedStages } from "./protectedStages.ts";
 import { rowRanges } from "./rowRanges.ts";
-import { type Step, stageOf, workplace } from "./steps.ts";
+import { ownTime, type Step, stageOf, workplace } from "./steps.ts";
 
 const curves = new Map<string, ChillingCurve>();
 
@@ -38,8 +36,6 @@ export function destinationsOf(plan: Plan): string[] {
   return [...new Set([...first, ...removals])];
 }
 
-const KINDS = { crates: STATION, station: STATION, dwell: DWELL, chain: CHAIN, "chain station": CHAIN_STATION };
-
 const NO_WORK: Varying = { family: "constant", value: 0 };
 
 export function compileStages(plan: Plan, all: Step[], sections: string[], destinations: string[]): StageColumns {
@@ -48,18 +44,18 @@ export function compileStages(plan: Plan, all: Step[], sections: string[], desti
   const crews = all.map((step) => workplace(step).crews.map((name) => crewNames.indexOf(name)));
   const gates = all.map((step) => plan.gates.flatMap((gate, index) => (gate.from === step.name ? [index] : [])));
   if (plan.day.safeStop !== null) gates[names.lastIndexOf(plan.day.safeStop.from)]!.push(plan.gates.length);
-  const weights = all.map((step) => (step.kind === "station" ? step.of.weights : null));
+  const weights = all.map((step) => ("weights" in step.of ? step.of.weights : null));
   const factors = all.map((step) => ("weightFactor" in step.of ? step.of.weightFactor : null));
   return {
     count: all.length,
-    hanging: all.findIndex((step) => step.kind !== "crates"),
+    hanging: all.findIndex((step) => !does(step, "handle crates")),
     names,
-    kind: Int8Array.from(all, (step) => KINDS[step.kind]),
+    kind: Int8Array.from(all, (step) => KIND_NUMBERS[step.kind]),
     next: Int32Array.from(all, (step, index) => nextOf(all, step, index)),
     places: Int32Array.from(all, (step) => limited(placesOf(step))),
     bufferPlaces: Int32Array.from(all, (step) => limited(bufferOf(step))),
-    perCycle: Int32Array.from(all, (step) => (step.kind === "crates" ? step.of.cratesPerCycle : 1)),
-    headsPerHook: Int32Array.from(all, (step) => (step.kind === "dwell" ? step.of.headsPerHook : 1)),
+    perCycle: Int32Array.from(all, (step) => (does(step, "handle crates") ? step.of.cratesPerCycle : 1)),
+    headsPerHook: Int32Array.from(all, (step) => (does(step, "hold heads") ? step.of.headsPerHook : 1)),
     positionFrom: rowRanges(all.map((step) => workplace(step).positions)),
     crewFrom: rowRanges(crews.map((list) => list.length)),
     crew: Int32Array.from(crews.flat()),
@@ -87,43 +83,52 @@ export function compileStages(plan: Plan, all: Step[], sections: string[], desti
 
 export function compilePositions(all: Step[], stages: StageColumns): PositionColumns {
   const stage = all.flatMap((step, index) => new Array<number>(workplace(step).positions).fill(index));
-  const ownFailures = stage.map((index) => workplace(all[index]!).breakdowns.filter(isOwn).length);
+  const ownBreakdowns = stage.map((index) => workplace(all[index]!).breakdowns.filter(isOwn).length);
   return {
     count: stages.positionFrom[stages.count]!,
     stage: Int32Array.from(stage),
-    ownFailureFrom: rowRanges(ownFailures),
+    ownBreakdownFrom: rowRanges(ownBreakdowns),
   };
 }
 
-/** Failures on working time that stop one position alone need no slot of their own: the position's slot serves. */
+/** Breakdowns on working time that stop one position alone need no slot of their own: the position's slot serves. */
 export function isOwn(breakdown: { clock: string; scope: string }): boolean {
   return breakdown.clock === "running" && breakdown.scope === "position";
 }
 
 /** The named stage, else the next one of the same kind of way that is not off the line. */
 function nextOf(all: Step[], step: Step, index: number): number {
-  if (step.kind === "crates") {
+  if (does(step, "handle crates")) {
     const following = all[index + 1];
-    if (following?.kind === "crates" && following.isBack === step.isBack) return index + 1;
+    if (following !== undefined && does(following, "handle crates") && following.isBack === step.isBack)
+      return index + 1;
     return step.isBack ? LORRY : HANGING_POINT;
   }
   const named = stageOf(step)?.next ?? null;
-  if (named !== null) return all.findIndex((other) => other.name === named && other.kind !== "crates");
+  if (named !== null) return all.findIndex((other) => other.name === named && !does(other, "handle crates"));
   const following = all.findIndex((other, at) => at > index && stageOf(other)?.offLine === false);
   return following < 0 ? OUT : following;
 }
 
 function placesOf(step: Step): number {
-  if (step.kind === "dwell" || step.kind === "chain") return step.of.places;
-  const { positions } = workplace(step);
-  return bufferOf(step) + (step.kind === "crates" ? positions * step.of.cratesPerCycle : positions);
+  return byKind(step, {
+    crates: ({ of }) => of.places + of.positions * of.cratesPerCycle,
+    station: ({ of }) => of.buffer + of.positions,
+    dwell: ({ of }) => of.places,
+    chain: ({ of }) => of.places,
+    "chain station": ({ of }) => of.window + of.positions,
+  });
 }
 
 /** Heads wait for a station on a chain in its window, which the chain counts; crates in front of their step. */
 function bufferOf(step: Step): number {
-  if (step.kind === "station") return step.of.buffer;
-  if (step.kind === "crates") return step.of.places;
-  return step.kind === "chain station" ? step.of.window : 0;
+  return byKind(step, {
+    crates: ({ of }) => of.places,
+    station: ({ of }) => of.buffer,
+    dwell: () => 0,
+    chain: () => 0,
+    "chain station": ({ of }) => of.window,
+  });
 }
 
 function limited(places: number): number {
@@ -131,23 +136,20 @@ function limited(places: number): number {
 }
 
 function workOf(step: Step): Varying {
-  if (step.kind === "crates") return step.of.secondsPerCycle;
-  if (step.kind === "chain") return NO_WORK;
-  if (step.kind === "dwell") return step.of.dwell.kind === "drawn" ? step.of.dwell.seconds : NO_WORK;
-  return step.of.cycleSeconds;
+  return ownTime(step) ?? NO_WORK;
 }
 
 function chainsOf(all: Step[]): number[] {
   let chains = -1;
   return all.map((step) => {
-    if (step.kind === "chain") chains++;
-    return step.kind === "chain" || step.kind === "chain station" ? chains : -1;
+    if (does(step, "carry stations")) chains++;
+    return does(step, "carry stations") || does(step, "stand on a chain") ? chains : -1;
   });
 }
 
 /** The chilling curve of a computed dwell, null elsewhere; kept by its figures, since a study compiles many like lines. */
 export function chillingCurve(step: Step): ChillingCurve | null {
-  if (step.kind !== "dwell" || step.of.dwell.kind !== "chilling") return null;
+  if (!does(step, "hold heads") || step.of.dwell.kind !== "chilling") return null;
   const key = JSON.stringify(step.of.dwell.chilling);
   const known = curves.get(key);
   if (known !== undefined) return known;
@@ -159,8 +161,8 @@ export function chillingCurve(step: Step): ChillingCurve | null {
 /** Speed by the hour of stations, on chains or not, and of chains; null for stages that always work as written. */
 function compilePaces(all: Step[]): (PaceColumns | null)[] {
   return all.map((step) => {
-    if (step.kind === "crates" || step.kind === "dwell" || step.of.pace.length === 0) return null;
-    return columns(step.of.pace, step.kind === "chain" ? 1 : step.of.positions);
+    const pace = "pace" in step.of ? step.of.pace : [];
+    return pace.length === 0 ? null : columns(pace, workplace(step).positions);
   });
 }
 

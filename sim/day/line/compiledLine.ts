@@ -1,5 +1,6 @@
 import type { ChillingCurve } from "../../maths/chilling/index.ts";
 import type { Varying } from "../../maths/random/index.ts";
+import { STAGE_KINDS, type StepKind } from "../../text/kinds/index.ts";
 import type { KillLine } from "./killLine.ts";
 
 /** Stage kinds. A crate step is a station whose work pieces are crates. */
@@ -7,6 +8,21 @@ export const STATION = 0;
 export const DWELL = 1;
 export const CHAIN = 2;
 export const CHAIN_STATION = 3;
+
+/** By the name of the kind, in plans and results. */
+export const KIND_NUMBERS = {
+  crates: STATION,
+  station: STATION,
+  dwell: DWELL,
+  chain: CHAIN,
+  "chain station": CHAIN_STATION,
+} as const satisfies Record<StepKind, number>;
+
+/** The name for the number of something that takes heads. */
+export function kindName(kind: number): StepKind {
+  return HEAD_KINDS.find((name) => KIND_NUMBERS[name] === kind)!;
+}
+const HEAD_KINDS: readonly StepKind[] = [...STAGE_KINDS, "chain station"];
 
 /** Special values of `next`. */
 export const OUT = -1;
@@ -34,7 +50,7 @@ export const BLED = 3;
 export const SLOT_POSITION = 0;
 export const SLOT_DWELL = 1;
 export const SLOT_TRAVEL = 2;
-export const SLOT_FAILURE = 3;
+export const SLOT_BREAKDOWN = 3;
 export const SLOT_CALENDAR = 4;
 export const SLOT_LOAD = 5;
 export const SLOT_STREAM = 6;
@@ -46,14 +62,14 @@ export const SLOT_LATE = 11;
 export const SLOT_HELP = 12;
 
 /**
- * A plan as the engine wants it: flat arrays indexed by stage, position, failure unit, crew, limit or slot; names only to
+ * A plan as the engine wants it: flat arrays indexed by stage, position, breakdown, crew, limit or slot; names only to
  * get back. Stage order: crate steps (when the supply comes in loads), then the plan's line, a chain before the stations
  * on it. Built once, never changed: any number of days may run on it at the same time.
  */
 export interface CompiledLine {
   stages: StageColumns;
   positions: PositionColumns;
-  failures: FailureColumns;
+  breakdowns: BreakdownColumns;
   crews: CrewColumns;
   calendar: CalendarColumns;
   points: PointColumns;
@@ -165,15 +181,15 @@ export interface PaceColumns {
 export interface PositionColumns {
   count: number;
   stage: Int32Array;
-  /** Row range in `failures` of the failures that stop this position alone and run on its working time. */
-  ownFailureFrom: Int32Array;
+  /** Row range in `breakdowns` of those that stop this position alone and run on its working time. */
+  ownBreakdownFrom: Int32Array;
 }
 
 /**
- * One row per failure unit: a thing that breaks by itself. The first `ownCount` rows belong to single positions and run on
+ * One row per breakdown unit: a thing that breaks by itself. The first `ownCount` rows belong to single positions and run on
  * working time (their events use the position's slot); the others have slots of their own, shared ones last.
  */
-export interface FailureColumns {
+export interface BreakdownColumns {
   count: number;
   ownCount: number;
   names: string[];
@@ -193,9 +209,9 @@ export interface FailureColumns {
   slot: Int32Array;
   /** Units from this row on stop several stages at once; their `stage` and range of positions are -1. */
   sharedFrom: number;
-  /** Row range in `stops`, by shared unit (row - sharedFrom): the stages that it stops, in line order. */
-  stopsFrom: Int32Array;
-  stops: Int32Array;
+  /** Row range in `stopped`, by shared unit (row - sharedFrom): the stages that it stops, in line order. */
+  stoppedFrom: Int32Array;
+  stopped: Int32Array;
   /** So many of its stages must work for the uptime to run. */
   runningLeast: Int32Array;
   /** Rows (from[stage] .. from[stage + 1]) of `stationClock`: units of the whole station, or shared, on running time. */
@@ -304,7 +320,7 @@ export interface ChainColumns {
   /** By stage (stations on chains only): first shackle of the window, the one after its last, and 1 when it stops the chain. */
   windowFrom: Int32Array;
   windowTo: Int32Array;
-  stops: Int8Array;
+  stopsChain: Int8Array;
 }
 
 export interface VesselColumns {
@@ -315,7 +331,7 @@ export interface VesselColumns {
   emptyingSeconds: Float64Array;
   crew: Int32Array;
   /** 1: stops the stages that feed it when full; 0: spills. */
-  stops: Int8Array;
+  stopsFeeders: Int8Array;
   slot: Int32Array;
   /** Row range in `feeder`: stages that feed it. */
   feederFrom: Int32Array;

@@ -10,7 +10,7 @@ export function waysOn(line: CompiledLine): number[][] {
   return ways;
 }
 
-function waysFrom({ stages, failures }: CompiledLine, stage: number): number[] {
+function waysFrom({ stages, breakdowns }: CompiledLine, stage: number): number[] {
   const ways: number[] = [];
   const next = stages.next[stage]!;
   if (next === HANGING_POINT) ways.push(stages.hanging);
@@ -20,8 +20,8 @@ function waysFrom({ stages, failures }: CompiledLine, stage: number): number[] {
     if (to < 0) ways.push(-1 - to);
   }
   if (stages.weightElse[stage]! >= 0) ways.push(stages.weightElse[stage]!);
-  for (let unit = 0; unit < failures.count; unit++) {
-    if (failures.stage[unit] === stage && failures.headTo[unit]! >= 0) ways.push(failures.headTo[unit]!);
+  for (let unit = 0; unit < breakdowns.count; unit++) {
+    if (breakdowns.stage[unit] === stage && breakdowns.headTo[unit]! >= 0) ways.push(breakdowns.headTo[unit]!);
   }
   return ways;
 }

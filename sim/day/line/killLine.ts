@@ -1,5 +1,6 @@
 import type { Plan, Point, TimeLimit } from "../../asked/plan/plan.ts";
-import { type Step, steps } from "./steps.ts";
+import { does } from "../../text/kinds/index.ts";
+import { carrierOf, type Step, steps } from "./steps.ts";
 
 /** The kill line of a plan, by names of its steps in line order: from stunning to the end of bleeding. */
 export interface KillLine {
@@ -24,9 +25,9 @@ const BLEEDS = /\bbleed/iu;
  * nothing says where heads are stunned, or nothing is done to them after it.
  */
 export function killLineOf(plan: Plan): KillLine | null {
-  const all = steps(plan).filter(({ kind }) => kind !== "crates");
+  const all: Step[] = steps(plan).filter((step) => !does(step, "handle crates"));
   const onLine = all.filter((step) => !isOffLine(step));
-  const stunning = onLine.filter((step) => works(step) && STUNS.test(step.name));
+  const stunning = onLine.filter((step) => does(step, "work") && STUNS.test(step.name));
   const first = onLine.indexOf(stunning[0] ?? onLine.find(({ name }) => name === plan.day.safeStop?.from)!);
   if (first === -1) return null;
   const stuns = names(stunning.length > 0 ? stunning : [onLine[first]!]);
@@ -52,10 +53,12 @@ export function stunToStickLimits(plan: Plan, line: KillLine): TimeLimit[] {
 }
 
 function stickingOf({ limits }: Plan, stuns: readonly string[], after: readonly Step[]): string[] {
-  const named = names(after.filter((step) => works(step) && STICKS.test(step.name)));
+  const named = names(after.filter((step) => does(step, "work") && STICKS.test(step.name)));
   if (named.length > 0) return named;
   const ends = limits.filter(({ from, maxSeconds }) => maxSeconds !== null && isAt(from, stuns));
-  const places = after.filter((step) => !isOffLine(step) && step.kind !== "chain" && !stuns.includes(step.name));
+  const places = after.filter(
+    (step) => !isOffLine(step) && !does(step, "carry stations") && !stuns.includes(step.name),
+  );
   const place = places.find(({ name }) => ends.some(({ to }) => to.stage === name)) ?? places[0];
   return place === undefined ? [] : [place.name];
 }
@@ -72,17 +75,12 @@ function isAt({ stage }: Point, places: readonly string[]): boolean {
   return stage !== null && places.includes(stage);
 }
 
-function works({ kind }: Step): boolean {
-  return kind === "station" || kind === "chain station";
-}
-
 function isOffLine(step: Step): boolean {
-  if (step.kind === "crates") return true;
-  return step.kind === "chain station" ? step.chain.offLine : step.of.offLine;
+  return carrierOf(step)?.offLine ?? true;
 }
 
 function carrier(step: Step): string {
-  return step.kind === "chain station" ? step.chain.name : step.name;
+  return carrierOf(step)?.name ?? step.name;
 }
 
 function names(list: readonly Step[]): string[] {

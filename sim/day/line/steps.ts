@@ -1,11 +1,11 @@
-import type { Breakdown, Chain, ChainStation, CrateStep, Dwell, Plan, Stage, Station } from "../../asked/plan/plan.ts";
+import type { Breakdown, Chain, ChainStation, CrateStep, Plan, Stage } from "../../asked/plan/plan.ts";
+import type { Varying } from "../../maths/random/index.ts";
+import { byKind, does, type StageKind } from "../../text/kinds/index.ts";
 
 /** A stage of the compiled line before it is flattened. */
 export type Step =
   | { kind: "crates"; name: string; section: null; of: CrateStep; isBack: boolean }
-  | { kind: "station"; name: string; section: string; of: Station }
-  | { kind: "dwell"; name: string; section: string; of: Dwell }
-  | { kind: "chain"; name: string; section: string; of: Chain }
+  | { [K in StageKind]: { kind: K; name: string; section: string; of: Stage & { kind: K } } }[StageKind]
   | { kind: "chain station"; name: string; section: string; of: ChainStation; chain: Chain };
 
 /**
@@ -23,11 +23,13 @@ export function steps(plan: Plan): Step[] {
 }
 
 function lineSteps(stage: Stage): Step[] {
-  const { name, section } = stage;
-  if (stage.kind === "station") return [{ kind: "station", name, section, of: stage }];
-  if (stage.kind === "dwell") return [{ kind: "dwell", name, section, of: stage }];
-  const onIt = stage.stations.map((of): Step => ({ kind: "chain station", name: of.name, section, of, chain: stage }));
-  return [{ kind: "chain", name, section, of: stage }, ...onIt];
+  const { kind, name, section } = stage;
+  const own = { kind, name, section, of: stage } as Step;
+  if (!does(stage, "carry stations")) return [own];
+  return [
+    own,
+    ...stage.stations.map((of): Step => ({ kind: "chain station", name: of.name, section, of, chain: stage })),
+  ];
 }
 
 /** What a step has in common with every other: places to work at, people, things that break. */
@@ -40,17 +42,37 @@ export interface Workplace {
 
 /** A dwell stage and a chain have one position: their way out. */
 export function workplace(step: Step): Workplace {
-  if (step.kind === "dwell" || step.kind === "chain")
-    return { positions: 1, crews: [], peoplePerPosition: 0, breakdowns: [] };
-  return step.of;
+  return does(step, "work") ? step.of : { positions: 1, crews: [], peoplePerPosition: 0, breakdowns: [] };
+}
+
+/** Where the plan's file has the step, by names. */
+export function fileSteps(step: Step): string[] {
+  if (does(step, "handle crates")) return ["liveHandling", step.name];
+  return does(step, "stand on a chain") ? ["line", step.chain.name, "stations", step.name] : ["line", step.name];
 }
 
 /** What leaves the head at this step. */
 export function byProductsOf(step: Step) {
-  return step.kind === "crates" ? [] : step.of.byProducts;
+  return does(step, "handle crates") ? [] : step.of.byProducts;
 }
 
 /** The line's own part of a step: where heads go from it. Null for crate steps and stations on a chain. */
 export function stageOf(step: Step): Stage | null {
-  return step.kind === "crates" || step.kind === "chain station" ? null : step.of;
+  return does(step, "send heads on") ? step.of : null;
+}
+
+/** The same, but of a station on a chain the chain. */
+export function carrierOf(step: Step): Stage | null {
+  return does(step, "stand on a chain") ? step.chain : stageOf(step);
+}
+
+/** How long the work, or the stay, of one head (crate steps: of one cycle) takes; null where a plan draws no time for it. */
+export function ownTime(step: Step): Varying | null {
+  return byKind<Step, Varying | null>(step, {
+    crates: ({ of }) => of.secondsPerCycle,
+    station: ({ of }) => of.cycleSeconds,
+    dwell: ({ of }) => (of.dwell.kind === "drawn" ? of.dwell.seconds : null),
+    chain: () => null,
+    "chain station": ({ of }) => of.cycleSeconds,
+  });
 }

@@ -1,10 +1,18 @@
 import { chillLossNames, type Plan } from "../../asked/plan/index.ts";
 import type { DayRecord } from "../engine/index.ts";
 import { CARCASS, DEAD_ON_ARRIVAL } from "../line/index.ts";
+import { per } from "./row.ts";
+
+const KILOGRAMS_PER_TONNE = 1000;
 
 /** Carcasses as they leave, chilled. */
 export function carcassOutKg({ masses }: DayRecord): number {
   return masses.outKg[CARCASS] ?? 0;
+}
+
+/** So much for a tonne of carcass; null without carcasses. */
+export function perTonne(amount: number | null, day: DayRecord): number | null {
+  return per(amount, carcassOutKg(day) / KILOGRAMS_PER_TONNE);
 }
 
 /** Carcasses as they are weighed to be sold: hot ones still have what the chiller takes from them. */

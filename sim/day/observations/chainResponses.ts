@@ -1,4 +1,5 @@
 import type { Chain, Plan } from "../../asked/plan/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import type { ChainRecord, DayRecord } from "../engine/index.ts";
 import type { Response } from "./response.ts";
 import { per, row } from "./row.ts";
@@ -7,7 +8,7 @@ import { workingSeconds } from "./workingTime.ts";
 
 /** Empty shackles, standing time by its cause, and heads that passed a window unfinished, for each chain. */
 export function chainResponses(plan: Plan): Response[] {
-  const chains = plan.line.filter((stage) => stage.kind === "chain");
+  const chains = plan.line.filter((stage) => does(stage, "carry stations"));
   return chains.flatMap((chain) => [...gaps(chain), ...stands(chain, plan), ...passed(chain)]);
 }
 
@@ -25,28 +26,28 @@ function gaps(chain: Chain): Response[] {
   const unit = "share of shackles";
   const empty = row(
     `gaps.${chain.name}`,
-    `${chain.name}: shackles that stayed empty`,
+    `${chain.name}: empty shackles`,
     unit,
     share((of) => of.gaps),
     LESS,
   );
   const missing = share((of) => of.missingShackles);
-  const label = `${chain.name}: no shackle was back from the washer`;
+  const label = `${chain.name}: no shackle back from the washer`;
   return chain.shackles === null ? [empty] : [empty, row(`missingShackles.${chain.name}`, label, unit, missing, LESS)];
 }
 
 const CAUSES = [
-  ["down", "stoodDown", "a station was down"],
-  ["unfinished", "stoodUnfinished", "a head was not finished in its window"],
-  ["unloading", "stoodUnloading", "the unloading point was full"],
-  ["pause", "stoodPause", "planned pause"],
+  ["down", "stoodDown", "because a station had broken down"],
+  ["unfinished", "stoodUnfinished", "because a head was not finished in its window"],
+  ["unloading", "stoodUnloading", "because the unloading point was full"],
+  ["pause", "stoodPause", "because of a planned pause"],
 ] as const;
 
 function stands(chain: Chain, plan: Plan): Response[] {
   const stood = (key: string, words: string, of: (seconds: ChainRecord["standSeconds"]) => number): Response =>
     row(
       key,
-      `${chain.name}: stood, ${words}`,
+      `${chain.name}: stood still, ${words}`,
       "share of working time",
       (day) => {
         const record = recordOf(day, chain);

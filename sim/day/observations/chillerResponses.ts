@@ -1,4 +1,5 @@
 import type { Dwell, Plan } from "../../asked/plan/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import type { DayRecord, StageRecord } from "../engine/index.ts";
 import { type CoolingLoad, coolingLoad } from "./coolingLoad.ts";
 import type { Response } from "./response.ts";
@@ -6,12 +7,12 @@ import { per, row } from "./row.ts";
 import { stageRecordOf } from "./stageRecordOf.ts";
 import { openSeconds } from "./workingTime.ts";
 
-const MEAN_SPAN = "mean from the first shift's start to the last carcass out";
+const MEAN_SPAN = "average from the start of the first shift to the last carcass out";
 
 /** Hooks in use, and the heat a chilling stage with computed times has to carry off. */
 export function chillerResponses(plan: Plan): Response[] {
   return plan.line.flatMap((stage) => {
-    if (stage.kind !== "dwell") return [];
+    if (!does(stage, "hold heads")) return [];
     return [
       ...(stage.headsPerHook > 1 || stage.dwell.kind === "chilling" ? hooks(stage) : []),
       ...(stage.dwell.kind === "chilling" ? heat(stage, plan) : []),
@@ -29,7 +30,7 @@ function hooks({ name, headsPerHook }: Dwell): Response[] {
       return record === undefined ? null : record.queue[key] / headsPerHook;
     };
   return [
-    row(`hooks.${name}.mean`, `Hooks taken in ${name}, time average${words}`, "hooks", of("mean")),
+    row(`hooks.${name}.mean`, `Hooks taken in ${name}, average${words}`, "hooks", of("mean")),
     row(`hooks.${name}.max`, `Hooks taken in ${name}, most at once${words}`, "hooks", of("max")),
   ];
 }
@@ -45,7 +46,7 @@ function heat({ name }: Dwell, plan: Plan): Response[] {
     peakKilowatts(stageRecordOf(day, name), day.finishSeconds - day.watchedFromSeconds);
   return [
     row(`heatLoad.${name}.mean`, `${name}: heat out of carcasses, ${MEAN_SPAN}`, "kW", mean),
-    row(`heatLoad.${name}.peak`, `${name}: heat out of carcasses with the most in it (Little's law)`, "kW", peak),
+    row(`heatLoad.${name}.peak`, `${name}: heat out of carcasses when it is fullest (Little's law)`, "kW", peak),
   ];
 }
 
@@ -59,7 +60,7 @@ function coldRoom(stage: Dwell, plan: Plan): Response[] {
     };
   };
   const meaning =
-    "Heat of carcasses, air through doors, people, walls, fans and lights; electricity is that heat by the coefficient of performance, and what fans and lights draw.";
+    "Heat from carcasses, air through doors, people, walls, fans and lights. Electricity is that heat divided by the coefficient of performance, plus what fans and lights take.";
   const rows = [
     row(
       `coldLoad.${name}.mean`,
@@ -69,18 +70,18 @@ function coldRoom(stage: Dwell, plan: Plan): Response[] {
     ),
     row(
       `coldLoad.${name}.peak`,
-      `${name}: all heat with the most carcasses in it`,
+      `${name}: all heat taken out when it is fullest`,
       "kW",
       load(({ peakHeatKilowatts }) => peakHeatKilowatts),
     ),
     row(
       `coldPower.${name}.peak`,
-      `${name}: electricity with the most carcasses in it`,
+      `${name}: electricity when it is fullest`,
       "kW",
       load(({ peakElectricKilowatts }) => peakElectricKilowatts),
       { better: "less" },
     ),
-    row(`cop.${name}`, `${name}: heat taken out for each unit of electricity, fans apart`, "", () => cooling!.cop, {
+    row(`cop.${name}`, `${name}: heat taken out for each unit of electricity, without fans`, "", () => cooling!.cop, {
       better: "more",
     }),
   ];

@@ -39,9 +39,14 @@ export function costSheet(day: DayRecord, plan: Plan): CostSheet | null {
     plant,
     revenue: earned,
     costPerKg: per(spent.processing, kilograms),
-    fullCostPerKg: plant === null ? null : per(spent.processing + plant.total, kilograms),
+    fullCostPerKg: plant === null ? null : per(fullCost({ costs: spent, plant }), kilograms),
     margin,
     fullMargin: margin === null || plant === null ? null : margin - plant.total,
     loanPayment: loan === null ? null : loanPerYear(loan) / daysPerYear,
   };
+}
+
+/** Processing, and what the plant itself costs where the plan gives it. */
+export function fullCost({ costs: { processing }, plant }: Pick<CostSheet, "costs" | "plant">): number {
+  return plant === null ? processing : processing + plant.total;
 }

@@ -1,4 +1,5 @@
 import type { Capital, Money, Plan } from "../../asked/plan/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import type { DayRecord } from "../engine/index.ts";
 import { steps } from "../line/index.ts";
 import { livePaidKg } from "./carcassKg.ts";
@@ -46,7 +47,9 @@ export function capitalPerDay({ price, lifeYears, daysPerYear }: Capital): numbe
 
 /** Of every stage, and of every station on a chain, that has a price. */
 export function capitals(plan: Plan): Capital[] {
-  return steps(plan).flatMap((step) => (step.kind === "crates" || step.of.capital === null ? [] : [step.of.capital]));
+  return steps(plan).flatMap((step) =>
+    does(step, "handle crates") || step.of.capital === null ? [] : [step.of.capital],
+  );
 }
 
 function pay(day: DayRecord, plan: Plan, money: Money): Pick<Costs, "regularPay" | "overtimePay"> {

@@ -1,6 +1,6 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import type { CrewRecord, DayRecord } from "../engine/index.ts";
-import { CARCASS, steps } from "../line/index.ts";
+import { CARCASS, steps, workplace } from "../line/index.ts";
 import type { Response } from "./response.ts";
 
 /** How busy each crew is, and what one hour of a person on duty yields. */
@@ -11,7 +11,7 @@ export function crewResponses(plan: Plan): Response[] {
 
 /** How a crew's work in hand follows from what its stations did. */
 export const WORK_IN_HAND =
-  "Work in hand, in person-time: working position-time of its stations (by the clock) x people per position, walking included; waiting out a repair with a head in hand; repairs; emptying vessels.";
+  "Work in hand counts person-hours: the time that a crew's stations work, by the clock, times the people at a position, walking included; waits for a repair with a head in hand; repairs; emptying vessels.";
 
 function occupation(crew: string): Response {
   return {
@@ -53,10 +53,7 @@ export function crewWorkResponses(plan: Plan): Response[] {
 }
 
 function stationsOf(plan: Plan, crew: string): string[] {
-  return steps(plan).flatMap((step) => {
-    if (step.kind === "dwell" || step.kind === "chain") return [];
-    return step.of.crews.includes(crew) ? [step.name] : [];
-  });
+  return steps(plan).flatMap((step) => (workplace(step).crews.includes(crew) ? [step.name] : []));
 }
 
 function carcassesPerPersonHour(): Response {

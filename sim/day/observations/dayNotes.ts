@@ -1,4 +1,5 @@
 import { listWords, type Plan } from "../../asked/plan/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { formatClock } from "../../text/units/index.ts";
 import type { CrewRecord, DayRecord, LeftRecord } from "../engine/index.ts";
 import { steps, workplace } from "../line/index.ts";
@@ -12,7 +13,7 @@ export function dayNotes(plan: Plan, day: DayRecord): string[] {
 export function absentWords(plan: Plan, day: DayRecord): string[] {
   if (plan.crews.every(({ absentShare }) => absentShare === 0)) return [];
   const missing = day.crews.filter(({ absent }) => absent.some((people) => people > 0));
-  if (missing.length === 0) return ["Absent today: nobody."];
+  if (missing.length === 0) return ["Nobody is absent today."];
   return [`Absent today: ${missing.map((crew) => `${quoted(crew.name)} ${byShift(plan, crew)}`).join(", ")}.`];
 }
 
@@ -36,11 +37,11 @@ export function leftWords(plan: Plan, day: DayRecord): string[] {
   );
   if (behind.length === 0) return sentences;
   const waiting = behind.map((left) => `${countWords(plan, left)} at ${quoted(left.stage)}`).join(", ");
-  return [...sentences, `Behind them wait for a place: ${waiting}.`];
+  return [...sentences, `Waiting for a place behind them: ${waiting}.`];
 }
 
 function countWords(plan: Plan, { stage, count }: LeftRecord): string {
-  const isCrates = steps(plan).some(({ kind, name }) => kind === "crates" && name === stage);
+  const isCrates = steps(plan).some((step) => does(step, "handle crates") && step.name === stage);
   if (isCrates) return count === 1 ? "1 crate" : `${count} crates`;
   return count === 1 ? "1 head" : `${count} heads`;
 }
@@ -55,8 +56,8 @@ function reasonWords(plan: Plan, day: DayRecord, left: LeftRecord): string {
       return `${stay}: ${tooFewWords(plan, day, left)}`;
     case "a repair":
       return of.length === 0
-        ? `${stay}: the station is down`
-        : `${stay}: the station is down, and nobody of ${listWords(of)} is there to repair it or the repair is not over`;
+        ? `${stay}: the station has broken down`
+        : `${stay}: the station has broken down, and nobody of ${listWords(of)} is there to repair it or the repair is not over`;
     case "a full vessel":
       return `${stay}: ${listWords(of)} is full and not emptied`;
     case "a pause":

@@ -10,7 +10,7 @@ export function dayResponses(plan: Plan): Response[] {
   return [
     {
       key: "headsPerHour",
-      label: "Throughput, shift start to the end of work",
+      label: "Throughput, from the start of the shift to the end of work",
       unit: "carcasses/h",
       format: "number",
       better: "more",
@@ -95,8 +95,8 @@ function timeInSystem(): Response[] {
     of: (day) => (day.timeInSystem.count === 0 ? null : of(day)),
   });
   return [
-    row("mean", "mean", (day) => day.timeInSystem.mean),
-    row("p95", "95 % stay below", (day) => day.timeInSystem.quantiles.p95),
+    row("mean", "average", (day) => day.timeInSystem.mean),
+    row("p95", "95 % of heads stay below", (day) => day.timeInSystem.quantiles.p95),
     row("max", "longest", (day) => day.timeInSystem.max),
   ];
 }

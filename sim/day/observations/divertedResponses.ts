@@ -1,6 +1,7 @@
 import type { Plan } from "../../asked/plan/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import type { StageRecord } from "../engine/index.ts";
-import { steps } from "../line/index.ts";
+import { stageOf, steps } from "../line/index.ts";
 import type { Response } from "./response.ts";
 import { per, row } from "./row.ts";
 import { stageRecordOf } from "./stageRecordOf.ts";
@@ -8,12 +9,13 @@ import { stageRecordOf } from "./stageRecordOf.ts";
 /** Heads that a stage sent elsewhere or let pass because of their weight, for each stage that can. */
 export function divertedResponses(plan: Plan): Response[] {
   return steps(plan).flatMap((step) => {
-    const { kind, name } = step;
-    if (kind === "crates" || kind === "chain station") return [];
-    const outside = kind === "station" && step.of.weights !== null;
+    const { name } = step;
+    const stage = stageOf(step);
+    if (stage === null) return [];
+    const outside = does(stage, "work") && stage.weights !== null;
     return [
-      ...(outside ? [share(name, "outsideWeights", "outside the machine's weights, passed unworked", "unworked")] : []),
-      ...(step.of.diversions.length > 0 ? [share(name, "diverted", "sent to another stage", "diverted")] : []),
+      ...(outside ? [share(name, "outsideWeights", "passed unworked, outside the machine's weights", "unworked")] : []),
+      ...(stage.diversions.length > 0 ? [share(name, "diverted", "sent to another stage", "diverted")] : []),
     ];
   });
 }

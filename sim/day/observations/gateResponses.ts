@@ -1,4 +1,5 @@
 import type { Plan } from "../../asked/plan/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { steps } from "../line/index.ts";
 import type { Response } from "./response.ts";
 import { per, row } from "./row.ts";
@@ -11,7 +12,7 @@ export function gateResponses(plan: Plan): Response[] {
 }
 
 function level(gate: string, key: "mean" | "max"): Response {
-  const words = key === "mean" ? "time average" : "most at once";
+  const words = key === "mean" ? "average" : "most at once";
   const of: Response["of"] = ({ gates }) => gates.find(({ name }) => name === gate)?.[key] ?? null;
   return row(`gate.${gate}.${key}`, `Heads inside gate ${gate}, ${words}`, "heads", of);
 }
@@ -21,7 +22,7 @@ function heldBack(plan: Plan): Response[] {
   if (plan.day.safeStop !== null) starts.add(plan.day.safeStop.from);
   if (plan.stunned?.hold) starts.add(plan.stunned.from);
   return steps(plan)
-    .filter(({ kind, name }) => kind !== "crates" && starts.has(name))
+    .filter((step) => !does(step, "handle crates") && starts.has(step.name))
     .map(({ name }) =>
       row(
         `held.${name}`,

@@ -12,7 +12,7 @@ export function needsKillStops(key: string): boolean {
 
 /** What counts, in a sentence; the whole of it stands in sim/day/engine/README.md. */
 export const KILL_STOP_MEANING =
-  "A stop of the kill line: one of its steps, from stunning to the end of bleeding, stands for 10 s or longer although it is not for want of heads or of room at the next of them.";
+  "A stop of the kill line: one of its steps, from stunning to the end of bleeding, stands still for 10 s or longer. Waiting for heads, or for room at the next of these steps, does not count.";
 
 /** How often and how long the kill line stood, and how long heads that were stunned waited for sticking then. */
 export function killStopResponses(plan: Plan): Response[] {
@@ -23,14 +23,14 @@ export function killStopResponses(plan: Plan): Response[] {
     row("count", "Stops of the kill line", { ...number, unit: "stops" }, ({ count }) => count),
     row(
       "unplanned",
-      "Stops of the kill line, planned breaks aside",
+      "Stops of the kill line, without planned breaks",
       { ...number, unit: "stops" },
       ({ unplanned }) => unplanned.count,
     ),
     row("seconds", "Time that the kill line stood", duration, ({ seconds }) => seconds),
     row(
       "longest",
-      "Longest stop of the kill line, planned breaks aside",
+      "Longest stop of the kill line, without planned breaks",
       duration,
       ({ unplanned }) => unplanned.longestSeconds,
     ),
@@ -40,7 +40,7 @@ export function killStopResponses(plan: Plan): Response[] {
       { ...number, unit: "heads" },
       ({ caught }) => caught,
     ),
-    row("worstWait", "Longest wait of such a head until it was stuck", duration, (stops) => stops.worstWaitSeconds),
+    row("worstWait", "Longest wait until such a head was stuck", duration, (stops) => stops.worstWaitSeconds),
   ];
 }
 

@@ -1,6 +1,6 @@
 import { type Plan, presentationWords } from "../../asked/plan/index.ts";
 import type { DayRecord } from "../engine/index.ts";
-import { steps } from "../line/index.ts";
+import { byProductsOf, steps } from "../line/index.ts";
 import { carcassOutKg, carcassSoldKg, weighedLiveKg } from "./carcassKg.ts";
 import type { Response } from "./response.ts";
 import { per, row } from "./row.ts";
@@ -24,7 +24,7 @@ export function massResponses(plan: Plan): Response[] {
 
 /** In line order, each once. */
 function byProductNames(plan: Plan): string[] {
-  const taken = steps(plan).flatMap((step) => (step.kind === "crates" ? [] : step.of.byProducts));
+  const taken = steps(plan).flatMap(byProductsOf);
   return [...new Set(taken.map(({ name }) => name))];
 }
 

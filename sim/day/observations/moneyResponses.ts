@@ -1,7 +1,7 @@
 import type { Money, Plan } from "../../asked/plan/index.ts";
 import type { DayRecord } from "../engine/index.ts";
 import { CARCASS, steps } from "../line/index.ts";
-import { carcassOutKg } from "./carcassKg.ts";
+import { costSheet } from "./costSheet.ts";
 import { type Costs, capitals, costs } from "./costs.ts";
 import type { Response } from "./response.ts";
 import { revenue, revenueOf } from "./revenue.ts";
@@ -31,20 +31,19 @@ function carcassesOut(day: DayRecord): number {
 
 function perUnit(plan: Plan, money: Money): Response[] {
   const { currency } = money;
-  const processing = (day: DayRecord) => costs(day, plan, money).processing;
   return [
     row(
       "costPerHead",
       "Processing cost per head, animals not included",
       `${currency}/head`,
-      (day) => per(processing(day), carcassesOut(day)),
+      (day) => per(costs(day, plan, money).processing, carcassesOut(day)),
       LESS,
     ),
     row(
       "costPerKg",
       "Processing cost per kg of carcass, animals not included",
       `${currency}/kg`,
-      (day) => per(processing(day), carcassOutKg(day)),
+      (day) => costSheet(day, plan)!.costPerKg,
       LESS,
     ),
   ];
@@ -52,8 +51,8 @@ function perUnit(plan: Plan, money: Money): Response[] {
 
 function margins(plan: Plan, money: Money): Response[] {
   const { currency } = money;
-  const margin = (day: DayRecord) => revenue(day, plan, money) - costs(day, plan, money).total;
-  const words = money.livePricePerKg === null ? "animals not reckoned" : "animals included";
+  const margin = (day: DayRecord) => costSheet(day, plan)!.margin;
+  const words = money.livePricePerKg === null ? "animals not counted" : "animals included";
   return [
     row("revenue", "Revenue of the day", currency, (day) => revenue(day, plan, money), MORE),
     row("margin", `Margin of the day, ${words}`, currency, margin, MORE),
@@ -61,10 +60,7 @@ function margins(plan: Plan, money: Money): Response[] {
       "marginPerHead",
       `Margin per head, ${words}`,
       `${currency}/head`,
-      (day) => {
-        const heads = carcassesOut(day);
-        return heads > 0 ? margin(day) / heads : null;
-      },
+      (day) => per(margin(day), carcassesOut(day)),
       MORE,
     ),
   ];
@@ -81,7 +77,7 @@ function costParts(plan: Plan, money: Money): Response[] {
     ["wasteWater", "waste water", wet],
     ["energy", "energy", all.some(usesEnergy) || consumers.length > 0],
     ["fuel", "fuel for hot water", consumers.some(({ celsius }) => celsius !== null)],
-    ["capital", "capital, straight line without interest", capitals(plan).length > 0],
+    ["capital", "machines: price spread evenly over their life, no interest", capitals(plan).length > 0],
     ["processing", "processing, animals not included", true],
     ["animals", "live animals", money.livePricePerKg !== null],
     ["total", "total", true],

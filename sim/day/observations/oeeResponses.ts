@@ -1,5 +1,6 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { meanOf } from "../../maths/random/index.ts";
+import { byKind } from "../../text/kinds/index.ts";
 import { type DayRecord, STATES, type State } from "../engine/index.ts";
 import { type Step, steps } from "../line/index.ts";
 import { type Oee, type OeeElements, oee } from "./oee.ts";
@@ -25,8 +26,13 @@ const FACTORS: [factor: keyof Oee, key: string, words: string][] = [
 ];
 
 function isEquipment(step: Step): step is Equipment {
-  if (step.kind === "station") return step.of.work === "machine" || step.of.positions === 1;
-  return step.kind === "chain station" && (step.of.crews.length === 0 || step.of.positions === 1);
+  return byKind(step, {
+    crates: () => false,
+    station: ({ of }) => of.work === "machine" || of.positions === 1,
+    dwell: () => false,
+    chain: () => false,
+    "chain station": ({ of }) => of.crews.length === 0 || of.positions === 1,
+  });
 }
 
 function factorRow(step: Equipment, plan: Plan, factor: keyof Oee, key: string, words: string): Response {

@@ -56,10 +56,7 @@ export function responseList(plan: Plan): Response[] {
 
 /** Work in process by section of the line. */
 function sectionResponses(plan: Plan): Response[] {
-  return sectionsOf(plan).flatMap((section) => [
-    row(section, "mean", "time average"),
-    row(section, "max", "most at once"),
-  ]);
+  return sectionsOf(plan).flatMap((section) => [row(section, "mean", "average"), row(section, "max", "most at once")]);
 }
 
 function row(section: string, key: "mean" | "max", words: string): Response {

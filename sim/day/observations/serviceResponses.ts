@@ -1,13 +1,13 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import type { DayRecord } from "../engine/index.ts";
 import { steps } from "../line/index.ts";
-import { carcassOutKg } from "./carcassKg.ts";
+import { perTonne } from "./carcassKg.ts";
 import { codKilograms, type ServiceTotals, serviceTotals, serviceUses } from "./plantServices.ts";
 import type { Response } from "./response.ts";
-import { per, row } from "./row.ts";
+import { row } from "./row.ts";
+import { energyPerTonne } from "./utilitySheet.ts";
 import { plantUse, usesEnergy, usesWater } from "./utilityUse.ts";
 
-const KILOGRAMS_PER_TONNE = 1000;
 const LITRES_PER_M3 = 1000;
 const LESS = { better: "less" } as const;
 
@@ -18,8 +18,8 @@ export function serviceResponses(plan: Plan): Response[] {
   const served = utilities !== null && utilities.consumers.length > 0;
   const wet = all.some(usesWater) || (utilities?.consumers.some(drawsWater) ?? false);
   return [
-    ...(wet ? [waterPerTonne(plan)] : []),
-    ...(served || all.some(usesEnergy) ? [energyPerTonne(plan)] : []),
+    ...(wet ? [waterResponse(plan)] : []),
+    ...(served || all.some(usesEnergy) ? [energyResponse(plan)] : []),
     ...(served ? services(plan) : []),
     ...(wet && utilities?.codPerLitre != null ? drains(plan) : []),
   ];
@@ -29,25 +29,18 @@ export function drawsWater(consumer: { waterPerHead: number; waterPerHour: numbe
   return consumer.waterPerHead > 0 || consumer.waterPerHour > 0 || consumer.waterPerDay > 0;
 }
 
-function tonnes(day: DayRecord): number {
-  return carcassOutKg(day) / KILOGRAMS_PER_TONNE;
-}
-
-function waterPerTonne(plan: Plan): Response {
-  const of = (day: DayRecord) => per(plantUse(day, plan).freshLitres / LITRES_PER_M3, tonnes(day));
+function waterResponse(plan: Plan): Response {
+  const of = (day: DayRecord) => perTonne(plantUse(day, plan).freshLitres / LITRES_PER_M3, day);
   const meaning =
     "No published value for rabbits. Waste water of plants for chickens, by analogy: 1.45 (from memory) to 6.30 m3 for a tonne of carcass, yearly mean (Decision (EU) 2023/2749; French order of 31 March 2025, Art. 5.5).";
-  return { ...row("waterPerTonne", "Plant: fresh water for a tonne of carcass", "m3/t", of, LESS), meaning };
+  return { ...row("waterPerTonne", "Plant: fresh water per tonne of carcass", "m3/t", of, LESS), meaning };
 }
 
-function energyPerTonne(plan: Plan): Response {
-  const of = (day: DayRecord) => {
-    const { kilowattHours, fuelKilowattHours } = plantUse(day, plan);
-    return per(kilowattHours + fuelKilowattHours, tonnes(day));
-  };
+function energyResponse(plan: Plan): Response {
+  const of = (day: DayRecord) => energyPerTonne(plantUse(day, plan), day);
   const meaning =
     "Electricity and fuel. No published value for rabbits. Plants for chickens, by analogy: 170 to 490 kWh for a tonne of carcass, yearly mean (Decision (EU) 2023/2749, from memory).";
-  return { ...row("energyPerTonne", "Plant: electricity and fuel for a tonne of carcass", "kWh/t", of, LESS), meaning };
+  return { ...row("energyPerTonne", "Plant: electricity and fuel per tonne of carcass", "kWh/t", of, LESS), meaning };
 }
 
 function services(plan: Plan): Response[] {
@@ -56,7 +49,7 @@ function services(plan: Plan): Response[] {
     (day) =>
       of(serviceTotals(serviceUses(day, plan)));
   const peak =
-    "Most at once of all consumers: while the line works, or while it is cleaned; each at its mean over that time.";
+    "The most that all consumers take at once, while the line works or while it is cleaned; each at its average over that time.";
   const rows: [Response, string?][] = [
     [
       row(
@@ -113,15 +106,15 @@ function services(plan: Plan): Response[] {
 function drains(plan: Plan): Response[] {
   const load: Response["of"] = (day) => codKilograms(plantUse(day, plan).freshLitres, plan);
   const meaning =
-    "Chemical oxygen demand of the waste water after what the site takes out. No figure for rabbits was found.";
+    "Chemical oxygen demand of the waste water after treatment at the site. No figure for rabbits was found.";
   return [
     { ...row("codLoad", "Plant: oxygen demand (COD) of the waste water", "kg", load, LESS), meaning },
     {
       ...row(
         "codPerTonne",
-        "Plant: oxygen demand (COD) for a tonne of carcass",
+        "Plant: oxygen demand (COD) per tonne of carcass",
         "kg/t",
-        (day) => per(load(day), tonnes(day)),
+        (day) => perTonne(load(day), day),
         LESS,
       ),
       meaning,

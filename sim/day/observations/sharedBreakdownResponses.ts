@@ -12,11 +12,11 @@ export function sharedBreakdownResponses(plan: Plan): Response[] {
         const record = sharedBreakdowns.find((each) => each.name === name);
         return record === undefined ? null : of(record);
       };
-    const what = `all that it stops was down, the wait for somebody who repairs included`;
+    const what = `time that everything it stops stood still, the wait for somebody to repair it included`;
     return [
       row(
         `sharedBreakdown.${name}.stops`,
-        `${name}: stops`,
+        `${name}: breakdowns`,
         "stops",
         read(({ stops }) => stops),
         { better: "less" },

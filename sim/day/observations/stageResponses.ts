@@ -1,4 +1,5 @@
 import type { Plan } from "../../asked/plan/index.ts";
+import { byKind } from "../../text/kinds/index.ts";
 import { type OwnTime, STATES, type StageRecord, type State } from "../engine/index.ts";
 import { type Step, steps } from "../line/index.ts";
 import type { Response } from "./response.ts";
@@ -13,6 +14,16 @@ const STATE_KEYS: Record<State, string> = {
   "on break": "onBreak",
 };
 
+/** What a state is called where it stands by itself. */
+const STATE_WORDS: Record<State, string> = {
+  working: "working",
+  blocked: "cannot pass its head on",
+  starved: "waits for heads",
+  "no crew": "waits for people",
+  down: "broken down",
+  "on break": "on break",
+};
+
 /** Queues and state shares of every stage, crate steps first, then the line in its order. */
 export function stageResponses(plan: Plan): Response[] {
   return steps(plan).flatMap(ofStep);
@@ -20,21 +31,18 @@ export function stageResponses(plan: Plan): Response[] {
 
 function ofStep(step: Step): Response[] {
   const { name } = step;
-  switch (step.kind) {
-    case "crates":
-      return [...queueOf(name, "Crates"), ...statesOf(name, STATES), stopsOf(name)];
-    case "station":
-      return [...queueOf(name, "Heads"), ...statesOf(name, STATES), stopsOf(name)];
-    case "chain station":
-      return [...statesOf(name, STATES), stopsOf(name)];
-    case "chain":
-      return presentIn(name, `Heads on ${name}`);
-    case "dwell": {
-      // A dwell stage has no people and no repairs; without a limit on its places it has no shares at all.
-      const shares = Number.isFinite(step.of.places) ? statesOf(name, ["working", "blocked", "starved"]) : [];
+  const worked = () => [...statesOf(name, STATES), stopsOf(name)];
+  return byKind(step, {
+    crates: () => [...queueOf(name, "Crates"), ...worked()],
+    station: () => [...queueOf(name, "Heads"), ...worked()],
+    // It has no people and no repairs; without a limit on its places it has no shares at all.
+    dwell: ({ of }) => {
+      const shares = Number.isFinite(of.places) ? statesOf(name, ["working", "blocked", "starved"]) : [];
       return [...presentIn(name, `Heads in ${name}`), ...shares];
-    }
-  }
+    },
+    chain: () => presentIn(name, `Heads on ${name}`),
+    "chain station": worked,
+  });
 }
 
 function queueOf(stage: string, things: "Heads" | "Crates"): Response[] {
@@ -54,15 +62,15 @@ function levelOf(stage: string, label: string, unit: string): Response[] {
     better: null,
     of: ({ stages }) => recordOf(stages, stage)?.queue[key] ?? null,
   });
-  return [row("mean", "time average"), row("max", "most at once")];
+  return [row("mean", "average"), row("max", "most at once")];
 }
 
 /** What a station's shares are taken over. */
 export const OWN_TIME =
-  "Own time: from the first head that comes to the station to the last that leaves it, without its breaks and the hours without its crew.";
+  "Own time: from a station's first head to its last, without its breaks and the hours without its crew.";
 const BETWEEN_HEADS =
-  "Breaks, and hours without its crew, as a share of the time from the first head that comes to the station to the last that leaves it.";
-const CLOCK = "By the clock: the whole day, hours before its first head and after its last one included.";
+  "Breaks and hours without its crew, as a share of the time from a station's first head to its last.";
+const CLOCK = "By the clock: the whole day, also the hours before a station's first head and after its last.";
 
 /** Of its own time, then of the whole day by the clock. */
 function statesOf(stage: string, states: readonly State[]): Response[] {
@@ -73,7 +81,7 @@ function ofOwnTime(stage: string, state: State): Response {
   const isBreak = state === "on break";
   return {
     key: `${STATE_KEYS[state]}.${stage}`,
-    label: `${stage}: ${state}, share of ${isBreak ? "the time between its heads" : "its own time"}`,
+    label: `${stage}: ${STATE_WORDS[state]}, share of ${isBreak ? "the time from its first head to its last" : "its own time"}`,
     meaning: isBreak ? BETWEEN_HEADS : OWN_TIME,
     unit: isBreak ? "share of position time from first to last head" : "share of own position time",
     format: "share",
@@ -85,7 +93,7 @@ function ofOwnTime(stage: string, state: State): Response {
 function ofClock(stage: string, state: State): Response {
   return {
     key: `${STATE_KEYS[state]}.${stage}.byClock`,
-    label: `${stage}: ${state}, share of the day by the clock`,
+    label: `${stage}: ${STATE_WORDS[state]}, share of the day by the clock`,
     meaning: CLOCK,
     unit: "share of position time",
     format: "share",
@@ -115,7 +123,7 @@ function shareOf(stateSeconds: readonly number[], state: State): number | null {
 function stopsOf(stage: string): Response {
   return {
     key: `stops.${stage}`,
-    label: `${stage}: stops for repair`,
+    label: `${stage}: breakdowns`,
     unit: "stops",
     format: "number",
     better: "less",

@@ -10,7 +10,7 @@ export function stunnedResponses({ stunned }: Plan): Response[] {
     ? [
         row(
           "stunnedAgain",
-          `Second stuns, heads that waited too long for ${to}`,
+          `Heads stunned again because they waited too long for ${to}`,
           "heads",
           (day) => day.stunned?.stunnedAgain ?? null,
           {
@@ -21,7 +21,7 @@ export function stunnedResponses({ stunned }: Plan): Response[] {
     : [
         row(
           "stuckThere",
-          `Stuck where they were, heads that waited too long after ${from}`,
+          `Heads stuck where they were because they waited too long after ${from}`,
           "heads",
           (day) => day.stunned?.stuckThere ?? null,
           {

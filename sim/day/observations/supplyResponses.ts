@@ -5,13 +5,7 @@ import type { Response } from "./response.ts";
 /** Lairage and lorries; nothing for a supply that does not come in loads. */
 export function supplyResponses(plan: Plan): Response[] {
   return plan.supply.kind === "loads"
-    ? [
-        lairage("mean", "time average"),
-        lairage("max", "most at once"),
-        ...lorries(),
-        ...turnaround(plan),
-        ...missing(plan),
-      ]
+    ? [lairage("mean", "average"), lairage("max", "most at once"), ...lorries(), ...turnaround(plan), ...missing(plan)]
     : [];
 }
 
@@ -30,7 +24,7 @@ function lorries(): Response[] {
   return [
     {
       key: "lorry.unloading.max",
-      label: "Lorry's arrival to its last crate off, longest",
+      label: "From a lorry's arrival to its last crate unloaded, longest",
       unit: "s",
       format: "duration",
       better: "less",
@@ -38,7 +32,7 @@ function lorries(): Response[] {
     },
     {
       key: "lorry.emptied.max",
-      label: "Lorry's arrival to its last head out of the crates, longest",
+      label: "From a lorry's arrival to its last head out of the crates, longest",
       unit: "s",
       format: "duration",
       better: "less",
@@ -65,7 +59,7 @@ function turnaround(plan: Plan): Response[] {
   if ((plan.liveHandling?.back.length ?? 0) === 0) return [];
   const row = (key: string, words: string, of: (stays: number[]) => number): Response => ({
     key: `lorry.turnaround.${key}`,
-    label: `Lorry's arrival to its leaving with empty crates, ${words}`,
+    label: `From a lorry's arrival until it leaves with empty crates, ${words}`,
     unit: "s",
     format: "duration",
     better: "less",
@@ -75,7 +69,7 @@ function turnaround(plan: Plan): Response[] {
     },
   });
   return [
-    row("mean", "mean", (stays) => stays.reduce((sum, seconds) => sum + seconds, 0) / stays.length),
+    row("mean", "average", (stays) => stays.reduce((sum, seconds) => sum + seconds, 0) / stays.length),
     row("max", "longest", (stays) => Math.max(...stays)),
   ];
 }

@@ -1,4 +1,5 @@
 import type { Consumer, Plan } from "../../asked/plan/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import type { DayRecord } from "../engine/index.ts";
 import { CARCASS, type Step, steps } from "../line/index.ts";
 import type { Response } from "./response.ts";
@@ -30,7 +31,7 @@ function drawsPower({ powerKilowatts, airPerHour }: Consumer): boolean {
 }
 
 function washesAgain(step: Step): boolean {
-  return step.kind === "crates" && step.of.waterReusedShare > 0;
+  return does(step, "handle crates") && step.of.waterReusedShare > 0;
 }
 
 interface Utility {

@@ -1,13 +1,11 @@
 import type { Plan } from "../../asked/plan/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import type { DayRecord } from "../engine/index.ts";
 import { steps } from "../line/index.ts";
-import { carcassOutKg } from "./carcassKg.ts";
+import { perTonne } from "./carcassKg.ts";
 import { type CoolingLoad, coolingLoad } from "./coolingLoad.ts";
 import { codKilograms, type ServiceTotals, type ServiceUse, serviceTotals, serviceUses } from "./plantServices.ts";
-import { per } from "./row.ts";
 import { plantUse, type UtilityUse, usesEnergy, usesWater, utilityUse } from "./utilityUse.ts";
-
-const KILOGRAMS_PER_TONNE = 1000;
 
 /** What a day took of water, heat, air and electricity, and who took it. */
 export interface UtilitySheet {
@@ -30,7 +28,6 @@ export function utilitySheet(day: DayRecord, plan: Plan): UtilitySheet | null {
   const consumers = serviceUses(day, plan);
   if (using.length === 0 && consumers.length === 0) return null;
   const total = plantUse(day, plan);
-  const tonnes = carcassOutKg(day) / KILOGRAMS_PER_TONNE;
   return {
     stages: using.map((step) => {
       const { freshLitres, kilowattHours } = utilityUse(step, day, plan);
@@ -39,12 +36,17 @@ export function utilitySheet(day: DayRecord, plan: Plan): UtilitySheet | null {
     consumers,
     services: serviceTotals(consumers),
     coldRooms: plan.line.flatMap((stage) => {
-      const load = stage.kind === "dwell" ? coolingLoad(stage, day, plan) : null;
+      const load = does(stage, "hold heads") ? coolingLoad(stage, day, plan) : null;
       return load === null ? [] : [{ name: stage.name, ...load }];
     }),
     total,
-    litresPerTonne: per(total.freshLitres, tonnes),
-    kilowattHoursPerTonne: per(total.kilowattHours + total.fuelKilowattHours, tonnes),
+    litresPerTonne: perTonne(total.freshLitres, day),
+    kilowattHoursPerTonne: energyPerTonne(total, day),
     codKilograms: codKilograms(total.freshLitres, plan),
   };
+}
+
+/** Electricity and fuel for a tonne of carcass, kWh; null without carcasses. */
+export function energyPerTonne({ kilowattHours, fuelKilowattHours }: UtilityUse, day: DayRecord): number | null {
+  return perTonne(kilowattHours + fuelKilowattHours, day);
 }

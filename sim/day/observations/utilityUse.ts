@@ -1,4 +1,5 @@
 import type { Plan, Utilities } from "../../asked/plan/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import type { DayRecord } from "../engine/index.ts";
 import { type Step, steps } from "../line/index.ts";
 import { coolingLoad } from "./coolingLoad.ts";
@@ -23,10 +24,10 @@ export interface UtilityUse {
  */
 export function utilityUse(step: Step, day: DayRecord, plan: Plan): UtilityUse {
   const { waterPerHead, waterPerHour, energyPerHead, powerKilowatts } = utilitiesOf(step);
-  const processed = stageRecordOf(day, step.name, step.kind === "crates")?.processed ?? 0;
+  const processed = stageRecordOf(day, step.name, does(step, "handle crates"))?.processed ?? 0;
   const hours = runningHours(step, day, plan);
   const litres = waterPerHead * processed + waterPerHour * hours;
-  const reused = step.kind === "crates" ? step.of.waterReusedShare : 0;
+  const reused = does(step, "handle crates") ? step.of.waterReusedShare : 0;
   return {
     freshLitres: litres * (1 - reused),
     reusedLitres: litres * reused,
@@ -37,12 +38,12 @@ export function utilityUse(step: Step, day: DayRecord, plan: Plan): UtilityUse {
 
 /** Of a chiller whose electricity follows from its heat. */
 function coldKilowattHours(step: Step, day: DayRecord, plan: Plan): number {
-  return step.kind === "dwell" ? (coolingLoad(step.of, day, plan)?.electricKilowattHours ?? 0) : 0;
+  return does(step, "hold heads") ? (coolingLoad(step.of, day, plan)?.electricKilowattHours ?? 0) : 0;
 }
 
 /** Hours in which what is used by the hour is used. */
 export function runningHours(step: Step, day: DayRecord, plan: Plan): number {
-  return (step.kind === "dwell" ? openSeconds(day, plan) : workingSeconds(day, plan)) / 3600;
+  return (does(step, "hold heads") ? openSeconds(day, plan) : workingSeconds(day, plan)) / 3600;
 }
 
 /** Use of the whole plant, what stands beside the stages included. */
@@ -69,5 +70,5 @@ export function usesWater(step: Step): boolean {
 
 export function usesEnergy(step: Step): boolean {
   const { energyPerHead, powerKilowatts } = utilitiesOf(step);
-  return energyPerHead > 0 || powerKilowatts > 0 || (step.kind === "dwell" && step.of.cooling !== undefined);
+  return energyPerHead > 0 || powerKilowatts > 0 || (does(step, "hold heads") && step.of.cooling !== undefined);
 }

@@ -22,7 +22,7 @@ function ofVessel({ name, whenFull }: Vessel): Response[] {
     row(`vessel.${name}.max`, `${name}: most in it`, "kg", most),
     whenFull === "spill"
       ? row(`vessel.${name}.spilled`, `${name}: spilled`, "kg", spilled, { better: "less" })
-      : row(`vessel.${name}.full`, `${name}: full, so that its stages stood`, "s", full, {
+      : row(`vessel.${name}.full`, `${name}: full, so that its stages stood still`, "s", full, {
           format: "duration",
           better: "less",
         }),

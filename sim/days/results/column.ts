@@ -14,11 +14,11 @@ export function column(name: string, type: Column["type"], unit: string, descrip
 
 export const UNIT_OF_ROW = "as the column unit says";
 
-export const RESPONSE_COLUMN = column("response", "text", "", "Key of the response; the dictionary lists them all.");
-export const UNIT_COLUMN = column("unit", "text", "", "Unit of the response's values in this row.");
+export const RESPONSE_COLUMN = column("response", "text", "", "Key of the result; the dictionary lists them all.");
+export const UNIT_COLUMN = column("unit", "text", "", "Unit of the values in this row.");
 export const VARIANT_COLUMN = column(
   "variant",
   "text",
   "",
-  "Name of the variant; the first one is today's plan, the base.",
+  "Name of the variant; the first one is today's plan (the base).",
 );

@@ -36,10 +36,10 @@ export function comparisonWords(
   { confidence, errorRate, noun }: ComparisonWordsOptions,
   info: ResponseInfo,
 ): string {
-  const { n, mean, familyLow: low, familyHigh: high, comparisons, shown } = comparison;
+  const { n, mean, familyLow: low, familyHigh: high, comparisons } = comparison;
   if (comparisons < 2 || errorRate === "per comparison") return differenceWords(comparison, confidence, info, { noun });
   const allowing =
-    shown && errorRate === "family-wise"
+    errorRate === "family-wise"
       ? `, sure even though ${comparisons} changes were compared`
       : `, allowing for ${comparisons} changes compared`;
   return differenceWords({ n, mean, low, high }, confidence, info, { allowing, noun });

@@ -2,7 +2,7 @@ import { csvFormatRow } from "d3";
 import type { Column } from "./column.ts";
 
 /** A cell: text, a number, or null for "no value" (an empty cell, never 0). */
-export type Cell = string | number | null;
+export type CsvCell = string | number | null;
 
 const ROWS_PER_PART = 2000;
 
@@ -11,12 +11,12 @@ const ROWS_PER_PART = 2000;
  * for a formula (it begins with = + - @, tab or carriage return) gets an apostrophe in front, so that a name from
  * someone else's plan cannot run anything when the file is opened.
  */
-export function csvText(header: readonly string[], rows: Iterable<readonly Cell[]>): string {
+export function csvText(header: readonly string[], rows: Iterable<readonly CsvCell[]>): string {
   return [...csvParts(header, rows)].join("");
 }
 
 /** The same in parts of many rows each: a table can be longer than one text may be. */
-export function* csvParts(header: readonly string[], rows: Iterable<readonly Cell[]>): Generator<string> {
+export function* csvParts(header: readonly string[], rows: Iterable<readonly CsvCell[]>): Generator<string> {
   let lines = [csvFormatRow(header.map(cellText))];
   for (const row of rows) {
     lines.push(csvFormatRow(row.map(cellText)));
@@ -32,7 +32,7 @@ export function headerOf(columns: readonly Column[]): string[] {
   return columns.map(({ name }) => name);
 }
 
-function cellText(cell: Cell): string {
+function cellText(cell: CsvCell): string {
   if (cell === null) return "";
   if (typeof cell === "number") return Number.isFinite(cell) ? String(cell) : "";
   return /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;

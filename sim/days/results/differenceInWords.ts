@@ -1,10 +1,10 @@
 import type { ResponseInfo } from "../../day/observations/index.ts";
-import { type Difference, pairedDifference } from "../../maths/statistics/index.ts";
+import { type PairedDifference, pairedDifference } from "../../maths/statistics/index.ts";
 import { scaleOf } from "./comparisonsInWords.ts";
 import { differenceWords } from "./differenceWords.ts";
 
 /** A difference to the base by itself, with one sentence that says it, with its confidence. */
-export interface DifferenceInWords extends Difference {
+export interface DifferenceInWords extends PairedDifference {
   words: string;
 }
 

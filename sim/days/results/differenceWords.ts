@@ -4,8 +4,8 @@ import { formatConfidence, formatDifference } from "../../text/units/index.ts";
 
 /**
  * The sentence that says a difference to today's plan (the base): direction, size, interval, confidence and number of days
- * compared, or that no difference is shown. Never a difference without its interval. `allowing` says what else the
- * interval allows for, and `noun` what was compared: days, or pairs of days.
+ * compared, or that no difference is shown and how large it may be. Never a difference without its interval. `allowing`
+ * says what else the interval allows for, and `noun` what was compared: days, or pairs of days.
  */
 export function differenceWords(
   difference: Pick<Estimate, "n" | "mean" | "low" | "high">,
@@ -19,11 +19,16 @@ export function differenceWords(
   }
   if (low === 0 && high === 0) return `The same as today's plan on all ${n} ${noun}.`;
   const percent = formatConfidence(confidence);
-  const [, range] = formatDifference({ mean, low, high }, info);
-  const evidence = `(${range} at ${percent}${allowing}; on the same ${n} ${noun})`;
-  if (low <= 0 && high >= 0) return `No difference from today's plan shown ${evidence}.`;
-  const [size] = formatDifference({ mean: Math.abs(mean), low, high }, info, "plain");
-  return `${size} ${directionWord(mean, info)} than today's plan ${evidence}.`;
+  const evidence = `at ${percent}${allowing}; on the same ${n} ${noun}`;
+  if (low <= 0 && high >= 0) {
+    const half = (high - low) / 2;
+    const most = Math.max(-low, high);
+    const [size] = formatDifference({ mean: most, low: most - half, high: most + half }, info, "plain");
+    return `No difference from today's plan shown (less than ${size} ${evidence}).`;
+  }
+  const [least, most] = low > 0 ? [low, high] : [-high, -low];
+  const [size, range] = formatDifference({ mean: Math.abs(mean), low: least, high: most }, info, "plain");
+  return `${size} ${directionWord(mean, info)} than today's plan (${range} ${evidence}).`;
 }
 
 /** "more" or "less"; of a time of day "later" or "earlier". */

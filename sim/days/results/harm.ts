@@ -60,7 +60,7 @@ function shareHarm(limit: WatchedLimit, before: Values, after: Values): string |
   if (more === null || !isMore(more, SHARE_ALPHA)) return null;
   const [from, to] = shares.map((list) => estimate(list!, 0.95)!.mean * 100);
   const decimals = Math.min(4, Math.max(0, 1 - Math.floor(Math.log10(to! - from!))));
-  return `${formatDecimals(to!, decimals)} instead of ${formatDecimals(from!, decimals)} % of the heads would be outside the limit '${limit.name}'`;
+  return `${formatDecimals(to!, decimals)} % instead of ${formatDecimals(from!, decimals)} % of heads would be outside the limit '${limit.name}'`;
 }
 
 /** How far the worst head of a day lies outside; a head inside its limit is not worse off for being nearer to it. */

@@ -25,7 +25,13 @@ export interface RunParts {
   charts: readonly { name: string; svg: string }[];
 }
 
-/** Every file of a run folder; nothing is written here. */
+/**
+ * Every file of a run folder; nothing is written here. `plan` is the JSON of the base plan, `charts` and `reportHtml` come
+ * from the pictures' door. Example:
+ *
+ *     const parts = { results, plan: json, studyText: null, reportHtml: renderReport(results), charts: chartFiles(results) };
+ *     writeRunFolder("run", runFiles(parts), false);
+ */
 export function runFiles({ results, plan, studyText, reportHtml, charts }: RunParts): RunFile[] {
   const traces = tracesCsv(results);
   const stops = stopsCsv(results);

@@ -1,7 +1,7 @@
 import { type KillStop, type KillStopsRecord, MOST_KILL_STOPS } from "../../day/engine/index.ts";
 import { writeClock } from "../../text/units/index.ts";
 import { column, VARIANT_COLUMN } from "./column.ts";
-import { type Cell, csvParts, headerOf } from "./csvText.ts";
+import { type CsvCell, csvParts, headerOf } from "./csvText.ts";
 import type { StudyResults } from "./studyResults.ts";
 
 const HEADS = "heads";
@@ -16,33 +16,33 @@ export const STOPS_COLUMNS = [
     "cause",
     "text",
     "",
-    "What it stood for at first: breakdown, chain stands, planned break, nobody there, full behind, full vessel.",
+    "Why it stood at first: breakdown, chain stands, planned break, nobody there, full behind (no room further on), full vessel.",
   ),
-  column("step", "text", "", "The step that stood; of full behind, the stage that held it up."),
-  column("detail", "text", "", "Name of the breakdown or vessel, or what is known besides."),
-  column("further_causes", "text", "", "Causes that came up before it was over, as cause: step: detail."),
+  column("step", "text", "", "The step that stood; for full behind, the stage that held it up."),
+  column("detail", "text", "", "Name of the breakdown or vessel, or what else is known."),
+  column("further_causes", "text", "", "Causes that were added before it was over, as cause: step: detail."),
   column("stunned_heads", "whole number", HEADS, "Stunned and not yet stuck when it began."),
-  column("stunned_most_heads", "whole number", HEADS, "The same, at most during it."),
+  column("stunned_most_heads", "whole number", HEADS, "The same, the most during the stop."),
   column("bleeding_heads", "whole number", HEADS, "Stuck and not yet through bleeding when it began."),
-  column("bleeding_most_heads", "whole number", HEADS, "The same, at most during it."),
+  column("bleeding_most_heads", "whole number", HEADS, "The same, the most during the stop."),
   column("caught_heads", "whole number", HEADS, "Heads that were stunned and not yet stuck at some time during it."),
   column(
     "longest_wait_s",
     "number",
     "s",
-    "The longest that one of these waited from the end of stunning to the start of sticking (or until it was gone); 0 without any.",
+    "The longest wait of such a head from the end of stunning to the start of sticking (or until it was gone); 0 when there was none.",
   ),
   column(
     "never_stuck_heads",
     "whole number",
     HEADS,
-    "Of these: left the line, or were left at the day's end, unstuck.",
+    "Of these, heads that left the line or were left at the day's end without being stuck.",
   ),
   column(
     "started_again",
     "yes or no",
     "",
-    "Whether the line went on afterwards; no: nothing more came, or the day ended.",
+    "Whether the line started again; no means that nothing more came, or the day ended.",
   ),
 ];
 
@@ -57,7 +57,7 @@ export function recordsStops({ variants }: StudyResults): boolean {
   return variants.some(({ day }) => day.killStops !== null);
 }
 
-function* rows({ variants }: StudyResults): Generator<Cell[]> {
+function* rows({ variants }: StudyResults): Generator<CsvCell[]> {
   for (const { name, day } of variants) {
     const { killStops, startClockSeconds } = day;
     if (killStops === null) continue;
@@ -66,7 +66,7 @@ function* rows({ variants }: StudyResults): Generator<Cell[]> {
   }
 }
 
-function cells(stop: KillStop, startClockSeconds: number): Cell[] {
+function cells(stop: KillStop, startClockSeconds: number): CsvCell[] {
   const { fromSeconds, toSeconds, reasons } = stop;
   const [first, ...further] = reasons;
   return [
@@ -94,7 +94,7 @@ function thousandth(value: number): number {
   return Math.round(value * 1000) / 1000;
 }
 
-function leftOutRow(variant: string, { stops, leftOut, seconds }: KillStopsRecord): Cell[] {
+function leftOutRow(variant: string, { stops, leftOut, seconds }: KillStopsRecord): CsvCell[] {
   const listed = stops.reduce((sum, { fromSeconds, toSeconds }) => sum + toSeconds - fromSeconds, 0);
   const words = `${leftOut} more stops, not listed`;
   return [
@@ -104,6 +104,6 @@ function leftOutRow(variant: string, { stops, leftOut, seconds }: KillStopsRecor
     null,
     thousandth(seconds - listed),
     words,
-    ...new Array<Cell>(STOPS_COLUMNS.length - 6).fill(null),
+    ...new Array<CsvCell>(STOPS_COLUMNS.length - 6).fill(null),
   ];
 }

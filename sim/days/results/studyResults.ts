@@ -146,7 +146,7 @@ export interface VariantResults {
   againstBest: Record<string, AgainstBest> | null;
   /** Raw value per replication, padded with null to the days of the variant that has most. */
   values: Record<string, (number | null)[]>;
-  /** What the end of work was owed to; null when the study does without, or a day did not end by itself. */
+  /** Where the time to the end of work went; null when the study does without, or a day did not end by itself. */
   why: Why | null;
   /** How stunned heads fared; null where the plan does not say where heads are stunned. Absent in older results. */
   killLine?: KillLineResults | null;

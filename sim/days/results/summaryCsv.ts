@@ -1,6 +1,6 @@
 import type { Factor } from "../../asked/study/index.ts";
 import { type Column, column, RESPONSE_COLUMN, UNIT_COLUMN, UNIT_OF_ROW, VARIANT_COLUMN } from "./column.ts";
-import { type Cell, csvParts, headerOf } from "./csvText.ts";
+import { type CsvCell, csvParts, headerOf } from "./csvText.ts";
 import type { ResponseInfo, StudyResults, VariantResults } from "./studyResults.ts";
 
 const SHARE = "share of the mean of today's plan";
@@ -22,24 +22,24 @@ const FIXED_COLUMNS = [
   RESPONSE_COLUMN,
   column("label", "text", "", "The response in words."),
   UNIT_COLUMN,
-  column("days", "whole number", "days", "Number of days that were run of the variant."),
+  column("days", "whole number", "days", "Number of simulated days of the variant."),
   column(
     "n",
     "whole number",
     "observations",
-    "Number of observations with a value that mean and interval rest on: days, or antithetic pairs of days.",
+    "Number of observations with a value, on which mean and interval rest: days, or antithetic pairs of days.",
   ),
   column("mean", "number", UNIT_OF_ROW, "Estimate of the mean."),
   column("low", "number", UNIT_OF_ROW, `Lower end of ${INTERVAL}`),
   column("high", "number", UNIT_OF_ROW, `Upper end of ${INTERVAL}`),
   column("sd", "number", UNIT_OF_ROW, "Standard deviation of the observations; empty below two of them."),
-  column("min", "number", UNIT_OF_ROW, "Least observation."),
-  column("max", "number", UNIT_OF_ROW, "Greatest observation."),
+  column("min", "number", UNIT_OF_ROW, "Smallest observation."),
+  column("max", "number", UNIT_OF_ROW, "Largest observation."),
   column(
     "difference",
     "number",
     UNIT_OF_ROW,
-    "Mean paired difference to today's plan (the base); empty for the base itself.",
+    "Mean paired difference to today's plan (the base); empty for today's plan itself.",
   ),
   column("difference_low", "number", UNIT_OF_ROW, "Lower end of the difference's confidence interval."),
   column("difference_high", "number", UNIT_OF_ROW, "Upper end of the difference's confidence interval."),
@@ -64,17 +64,17 @@ const FIXED_COLUMNS = [
     "shown",
     "yes or no",
     "",
-    "Whether a difference is shown: the interval that goes with the study's error rate leaves 0 out; empty for the base.",
+    "Whether a difference is shown: its interval, the one for the study's error rate, leaves 0 out; empty for today's plan.",
   ),
   column("best_gap", "number", UNIT_OF_ROW, "Mean minus the best mean among the others, where a direction is wanted."),
   column("best_low", "number", UNIT_OF_ROW, "Lower end of that gap's interval, for all variants at once."),
   column("best_high", "number", UNIT_OF_ROW, "Upper end of that gap's interval, for all variants at once."),
-  column("may_be_best", "yes or no", "", "Whether the variant may be the best one, for all variants at once."),
+  column("may_be_best", "yes or no", "", "Whether the variant may be as good as the best, for all variants at once."),
   column("confidence", "number", "probability", "Two-sided confidence of the intervals."),
 ];
 
 /**
- * One row per variant and response, in parts: estimate and interval, paired difference to the base case and its interval, and
+ * One row per variant and response, in parts: estimate and interval, paired difference to today's plan and its interval, and
  * whether the interval leaves 0 out ("yes", "no"; empty for the base and where there is nothing to compare).
  * One column per factor of the study holds its level in this variant.
  */
@@ -83,11 +83,11 @@ export function summaryCsv(results: StudyResults): Generator<string> {
 }
 
 /** The same as columns and rows, for a workbook. */
-export function summaryTable(results: StudyResults): { columns: Column[]; rows: Cell[][] } {
+export function summaryTable(results: StudyResults): { columns: Column[]; rows: CsvCell[][] } {
   return { columns: summaryColumns(results.factors), rows: [...rows(results)] };
 }
 
-function* rows(results: StudyResults): Generator<Cell[]> {
+function* rows(results: StudyResults): Generator<CsvCell[]> {
   for (const variant of results.variants) {
     for (const response of results.responses) {
       yield [
@@ -102,25 +102,25 @@ function* rows(results: StudyResults): Generator<Cell[]> {
   }
 }
 
-function levelsOf(results: StudyResults, variant: VariantResults): Cell[] {
+function levelsOf(results: StudyResults, variant: VariantResults): CsvCell[] {
   return results.factors.map((factor, index) => factor.levels[variant.levels[index] ?? -1] ?? null);
 }
 
-function estimateCells({ estimates, days }: VariantResults, { key, label, unit }: ResponseInfo): Cell[] {
+function estimateCells({ estimates, days }: VariantResults, { key, label, unit }: ResponseInfo): CsvCell[] {
   const found = estimates[key];
   if (found === undefined) return [key, label, unit, days, 0, null, null, null, null, null, null];
   const { n, mean, low, high, min, max } = found;
   return [key, label, unit, days, n, mean, low, high, n < 2 ? null : found.sd, min, max];
 }
 
-function differenceCells(variant: VariantResults, { key }: ResponseInfo): Cell[] {
+function differenceCells(variant: VariantResults, { key }: ResponseInfo): CsvCell[] {
   const found = variant.differences?.[key];
   if (found === undefined) return Array.from({ length: 11 }, () => null);
   const { mean, low, high, n, relativeLow, relativeHigh, p, holmP, familyLow, familyHigh, shown } = found;
   return [mean, low, high, n, relativeLow, relativeHigh, p, holmP, familyLow, familyHigh, shown ? "yes" : "no"];
 }
 
-function bestCells({ againstBest }: VariantResults, { key }: ResponseInfo): Cell[] {
+function bestCells({ againstBest }: VariantResults, { key }: ResponseInfo): CsvCell[] {
   const found = againstBest?.[key];
   if (found === undefined) return [null, null, null, null];
   return [found.gap, found.low, found.high, found.mayBeBest ? "yes" : "no"];

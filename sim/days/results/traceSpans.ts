@@ -17,7 +17,7 @@ export interface StateSpan {
 }
 
 /** As many as a picture of the day has; a day of 8 hours then has bins of about 2 minutes. */
-const MOST_BINS = 256;
+const MAX_BINS = 256;
 
 /**
  * A trace in at most 256 bins: neighbours are joined by two, four, eight ..., lowest and highest value kept, so that no peak
@@ -57,7 +57,7 @@ export function stateSpans({ binSeconds, seconds }: StateTrace, state: number, s
 /** First bin, and the one after the last, of each group of neighbours. */
 function joinedBins(bins: number): [number, number][] {
   let many = 1;
-  while (bins / many > MOST_BINS) many *= 2;
+  while (bins / many > MAX_BINS) many *= 2;
   return Array.from({ length: Math.ceil(bins / many) }, (_, group) => [
     group * many,
     Math.min(bins, (group + 1) * many),

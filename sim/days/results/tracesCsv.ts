@@ -1,6 +1,6 @@
 import { STATES, type StateTrace, type StepTrace, type Traces } from "../../day/engine/index.ts";
 import { column, VARIANT_COLUMN } from "./column.ts";
-import { type Cell, csvParts, headerOf } from "./csvText.ts";
+import { type CsvCell, csvParts, headerOf } from "./csvText.ts";
 import type { StudyResults } from "./studyResults.ts";
 import { stateSpans, stepSpans } from "./traceSpans.ts";
 
@@ -47,11 +47,11 @@ export function tracesCsv(results: StudyResults): Generator<string> | null {
   return traced ? csvParts(headerOf(TRACES_COLUMNS), rows(results)) : null;
 }
 
-function* rows(results: StudyResults): Generator<Cell[]> {
+function* rows(results: StudyResults): Generator<CsvCell[]> {
   for (const { name, day } of results.variants) if (day.traces !== null) yield* traceRows(name, day.traces);
 }
 
-function traceRows(variant: string, traces: Traces): Cell[][] {
+function traceRows(variant: string, traces: Traces): CsvCell[][] {
   return [
     ...traces.queues.flatMap((trace) => stepRows(variant, "queue", trace)),
     ...traces.wip.flatMap((trace) => stepRows(variant, "wip", trace)),
@@ -67,7 +67,7 @@ function traceRows(variant: string, traces: Traces): Cell[][] {
   ];
 }
 
-function stepRows(variant: string, kind: string, trace: StepTrace): Cell[][] {
+function stepRows(variant: string, kind: string, trace: StepTrace): CsvCell[][] {
   if (trace.kind === "exact") {
     return trace.times.map((time, row) => {
       return [variant, kind, trace.name, null, time, null, trace.values[row]!, null, null, null];
@@ -78,13 +78,13 @@ function stepRows(variant: string, kind: string, trace: StepTrace): Cell[][] {
   });
 }
 
-function stateRows(variant: string, trace: StateTrace): Cell[][] {
+function stateRows(variant: string, trace: StateTrace): CsvCell[][] {
   const spans = STATES.flatMap((name, state) =>
     stateSpans(trace, state, STATES.length).map((span) => ({ name, ...span })),
   );
   // By time, and at one time in the order of the states: sorting keeps what is equal in order.
   spans.sort((a, b) => a.from - b.from);
-  return spans.map(({ name, from, seconds, value }): Cell[] => {
+  return spans.map(({ name, from, seconds, value }): CsvCell[] => {
     return [variant, "state", trace.name, name, from, seconds, thousandth(value), null, null, null];
   });
 }

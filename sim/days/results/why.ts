@@ -7,8 +7,8 @@ import type { Difference, MeanEstimate } from "./figures.ts";
 export interface Why {
   /** Seconds from the day's start (or the end of the warm-up) to the end of work. */
   total: MeanEstimate;
-  /** What they are owed to, most first; the means add up to `total`. */
-  parts: BoundPart[];
+  /** What the line waited for, most first; the means add up to `total`. */
+  parts: ReasonPart[];
   /** Share of the day that each stage binds by all causes, most first. */
   stages: { stage: string; share: MeanEstimate }[];
   /** How the end of work moves with the mean times for which one run tells it; each figure is right, sign included. */
@@ -19,7 +19,7 @@ export interface Why {
   bottleneck: { stage: string; sole: MeanEstimate; shifting: MeanEstimate }[];
 }
 
-export interface BoundPart {
+export interface ReasonPart {
   cause: Cause;
   stage: string;
   detail: string;
@@ -89,7 +89,7 @@ export interface TriedChange {
   difference: Difference;
   /** Whether it is shown to gain: `difference.shown`, which goes by the interval that is printed, and the better way. */
   gains: boolean;
-  /** Whether it may be the best of all, by comparisons with the best, all at once. */
+  /** Whether it may be as good as the best, by comparisons with the best, all at once. */
   mayBeBest: boolean;
 }
 

@@ -1,16 +1,16 @@
-import type { Cell } from "./csvText.ts";
+import type { CsvCell } from "./csvText.ts";
 
 /** One sheet of a workbook: a heading row of names, a row of units where any column has one, then the rows. */
 export interface Sheet {
   /** Shortened and cleaned to what a sheet's name may be; numbered where two would be alike. */
   name: string;
   columns: readonly { name: string; unit: string }[];
-  rows: readonly (readonly Cell[])[];
+  rows: readonly (readonly CsvCell[])[];
 }
 
 /** Names longer than this, and rows beyond this, cannot be in an Office Open XML workbook (ECMA-376; limits of spreadsheets). */
 const LONGEST_NAME = 31;
-const MOST_ROWS = 1_048_576;
+const MAX_ROWS = 1_048_576;
 
 /**
  * Tables as an .xlsx file. Numbers stay numbers and texts stay texts, "=1+1" too: no cell is ever a formula. Throws a
@@ -22,8 +22,8 @@ export async function workbook(sheets: readonly Sheet[]): Promise<Uint8Array> {
   const names = sheetNames(sheets);
   const written = sheets.map(({ columns, rows }, index) => {
     const heading = headingOf(columns);
-    if (rows.length + heading.length > MOST_ROWS)
-      throw new RangeError(`workbook: ${rows.length} rows in "${names[index]}"; a spreadsheet takes ${MOST_ROWS}`);
+    if (rows.length + heading.length > MAX_ROWS)
+      throw new RangeError(`workbook: ${rows.length} rows in "${names[index]}"; a spreadsheet takes ${MAX_ROWS}`);
     return {
       sheet: names[index]!,
       data: [...heading, ...rows.map((row) => row.map(cellOf))],
@@ -40,7 +40,7 @@ function headingOf(columns: Sheet["columns"]) {
   return units.some((unit) => unit !== null) ? [names, units] : [names];
 }
 
-function cellOf(cell: Cell) {
+function cellOf(cell: CsvCell) {
   if (cell === null) return null;
   return typeof cell === "number" ? { value: cell, type: Number } : { value: clean(cell), type: String };
 }

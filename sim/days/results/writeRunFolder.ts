@@ -20,7 +20,9 @@ const SAFE_PATH = /^([a-z0-9][a-z0-9_-]*\/)*[a-z0-9][a-z0-9_-]*(\.[a-z0-9]+)?$/i
 /**
  * Writes a run folder: all of it or nothing. The files go into a new folder beside it, which takes its name only when
  * the last one is complete; after a failure the disk is as it was. Refuses what `runFolderProblem` refuses, and a file
- * path that could leave the folder. One process at a time may write to a folder (see the run lock).
+ * path that could leave the folder: throws an Error that says which and what to do. With `overwrite` an earlier run in the
+ * folder is replaced, never anything else. One process at a time may write to a folder (see the run lock). Needs Node;
+ * example at `runFiles`.
  */
 export function writeRunFolder(folder: string, files: readonly RunFile[], overwrite: boolean): void {
   // A link to a folder stays a link: what it points to is replaced.

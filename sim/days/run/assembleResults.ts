@@ -15,7 +15,7 @@ import type { MeanEstimate, StudyResults, VariantResults } from "../results/inde
 import { comparisons } from "./comparisons.ts";
 import { askedKeys, knownResponses, UNFINISHED } from "./daySource.ts";
 import { killLineResultsOf } from "./killLineResultsOf.ts";
-import { meanEstimate, type Values } from "./meanEstimate.ts";
+import { meanEstimate, type ValuesByResponse } from "./meanEstimate.ts";
 import { procedureResults } from "./procedureResults.ts";
 import { whyOf } from "./whyOf.ts";
 
@@ -63,10 +63,15 @@ export function assembleResults(
     screening,
     levelSteps: stepsOf(study, valuesOf, responses),
     capacity: null,
-    decision: decide(study, responses, outcomes.map((days) => everyValue(days, replications)), {
-      whys,
-      effects: screening?.[responses[0]?.key ?? ""] ?? null,
-    }),
+    decision: decide(
+      study,
+      responses,
+      outcomes.map((days) => everyValue(days, replications)),
+      {
+        whys,
+        effects: screening?.[responses[0]?.key ?? ""] ?? null,
+      },
+    ),
     advice: null,
     variants: study.variants.map((variant, index): VariantResults => {
       return {
@@ -110,21 +115,29 @@ function reportedResponses(study: Study, outcomes: readonly (readonly DayOutcome
 }
 
 /** A variant that was given up early has no value on the days that only others were run. */
-function valuesByKey(days: readonly DayOutcome[], responses: readonly ResponseInfo[], length: number): Values {
+function valuesByKey(
+  days: readonly DayOutcome[],
+  responses: readonly ResponseInfo[],
+  length: number,
+): ValuesByResponse {
   return Object.fromEntries(
     responses.map(({ key }) => [key, Array.from({ length }, (_, day) => days[day]?.values[key] ?? null)]),
   );
 }
 
 /** Those that a decision needs beside what is reported, too. */
-function everyValue(days: readonly DayOutcome[], length: number): Values {
+function everyValue(days: readonly DayOutcome[], length: number): ValuesByResponse {
   const keys = Object.keys(days[0]?.values ?? {});
   return Object.fromEntries(
     keys.map((key) => [key, Array.from({ length }, (_, day) => days[day]?.values[key] ?? null)]),
   );
 }
 
-function estimatesOf(values: Values, responses: readonly ResponseInfo[], study: Study): Record<string, MeanEstimate> {
+function estimatesOf(
+  values: ValuesByResponse,
+  responses: readonly ResponseInfo[],
+  study: Study,
+): Record<string, MeanEstimate> {
   return present(responses.map((info) => [info.key, meanEstimate(values, info.key, study, supportOf(info))]));
 }
 
@@ -144,7 +157,7 @@ function screeningOf(
 /** Variants that were given up rest on other days than the rest, so after a selection steps are not averaged. */
 function stepsOf(
   study: Study,
-  values: readonly Values[],
+  values: readonly ValuesByResponse[],
   responses: readonly ResponseInfo[],
 ): StudyResults["levelSteps"] {
   const { design, factors, procedure, confidence, variants } = study;

@@ -4,7 +4,7 @@ import type { CapacityResults } from "../results/index.ts";
 
 const PER_HOUR = 60;
 /** Two minutes in each of twenty batches: with fewer nothing is said. */
-const LEAST_MINUTES = 40;
+const MIN_MINUTES = 40;
 
 type Pause = { name: string };
 
@@ -20,7 +20,7 @@ export function capacityOf(
   const minutes = perMinute.length;
   const warmUp = mser5(perMinute);
   const steady = warmUp === null ? [] : perMinute.slice(warmUp.deleted);
-  const found = steady.length < LEAST_MINUTES ? null : batchMeans(steady, confidence);
+  const found = steady.length < MIN_MINUTES ? null : batchMeans(steady, confidence);
   if (warmUp === null || found === null) return noCapacity(minutes, warmUp?.deleted ?? 0, confidence);
   const { batches, batchSize } = found;
   const runTooShort = warmUp.runTooShort || found.runTooShort;
@@ -32,7 +32,7 @@ export function capacityOf(
 }
 
 function noCapacity(minutes: number, warmUpMinutes: number, confidence: number): CapacityResults {
-  const words = `The run is too short to say what the line can do: ${minutes} minutes with supply, ${warmUpMinutes} of them warm-up; ${LEAST_MINUTES} must be left. Let it take more heads.`;
+  const words = `The run is too short to say what the line can do: ${minutes} minutes with supply, ${warmUpMinutes} of them warm-up; ${MIN_MINUTES} must be left. Let it take more heads.`;
   const nothing = { warmUpMinutes, batches: 0, batchMinutes: 0, runTooShort: true };
   return { headsPerHour: null, confidence, minutes, ...nothing, words };
 }

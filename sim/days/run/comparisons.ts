@@ -2,10 +2,10 @@ import type { Study } from "../../asked/study/index.ts";
 import type { ResponseInfo } from "../../day/observations/index.ts";
 import { compareWithBest, pairMeans } from "../../maths/statistics/index.ts";
 import { type AgainstBest, comparisonsInWords, type Difference, type VariantResults } from "../results/index.ts";
-import type { Values } from "./meanEstimate.ts";
+import type { ValuesByResponse } from "./meanEstimate.ts";
 
 /** Every two variants are compared for the best one, which grows with the square of their number. */
-const MOST_FOR_BEST = 200;
+const MAX_FOR_BEST = 200;
 
 type Compared = Pick<VariantResults, "differences" | "againstBest">;
 
@@ -13,10 +13,14 @@ type Compared = Pick<VariantResults, "differences" | "againstBest">;
  * Every variant against the base, as the study's error rate has it, and against the best of the others; one entry per
  * variant. With antithetic days the observations that are compared are means of pairs.
  */
-export function comparisons(study: Study, values: readonly Values[], responses: readonly ResponseInfo[]): Compared[] {
+export function comparisons(
+  study: Study,
+  values: readonly ValuesByResponse[],
+  responses: readonly ResponseInfo[],
+): Compared[] {
   const { procedure } = study;
   const observed = (key: string) => values.map((each) => (procedure.antithetic ? pairMeans(each[key]!) : each[key]!));
-  const picked = procedure.selection !== null || values.length < 2 || values.length > MOST_FOR_BEST;
+  const picked = procedure.selection !== null || values.length < 2 || values.length > MAX_FOR_BEST;
   const found: Compared[] = values.map((_, variant) => ({
     differences: variant === 0 ? null : {},
     againstBest: picked ? null : {},

@@ -8,7 +8,7 @@ import {
   usualResponses,
 } from "../../day/observations/index.ts";
 import { decisionKeys } from "../decision/index.ts";
-import { MOST_EVENTS } from "./ceilings.ts";
+import { MAX_EVENTS } from "./ceilings.ts";
 
 /** How much of a day's course is kept: nothing, bins that lose no peak, or every step. */
 export type TraceKind = "none" | "binned" | "exact";
@@ -33,7 +33,7 @@ export interface DaySource {
   mostEvents: number;
 }
 
-export function daySource(study: Study, traces: TraceKind, check: boolean, mostEvents = MOST_EVENTS): DaySource {
+export function daySource(study: Study, traces: TraceKind, check: boolean, mostEvents = MAX_EVENTS): DaySource {
   const plans = study.variants.map(({ plan }) => plan);
   return { seed: study.seed, procedure: study.procedure, plans, keys: keptKeys(study), traces, check, mostEvents };
 }

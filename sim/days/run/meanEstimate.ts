@@ -10,7 +10,7 @@ import {
 import type { MeanEstimate } from "../results/index.ts";
 
 /** Values of one variant: response -> one per day. */
-export type Values = Record<string, (number | null)[]>;
+export type ValuesByResponse = Record<string, (number | null)[]>;
 
 /**
  * The estimate of a response's mean as the study's procedure has it: from antithetic pairs, corrected by the controls, or
@@ -18,7 +18,7 @@ export type Values = Record<string, (number | null)[]>;
  * (see `estimateWithin`). Null where no observation has a value.
  */
 export function meanEstimate(
-  values: Values,
+  values: ValuesByResponse,
   key: string,
   { procedure, confidence }: Pick<Study, "procedure" | "confidence">,
   support: Support,

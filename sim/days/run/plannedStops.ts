@@ -3,7 +3,7 @@ import { type DayOptions, type DayRecord, runDay } from "../../day/engine/index.
 import { compileLine } from "../../day/line/index.ts";
 import { capital, formatMinutes } from "../../text/units/index.ts";
 import { harmOf, type PlannedStopCost } from "../results/index.ts";
-import { harmValues, LEAST_GAIN, stopProposals } from "./stopAdvice.ts";
+import { harmValues, MIN_GAIN, stopProposals } from "./stopAdvice.ts";
 
 /**
  * What the planned stops of a day cost: the day once more without breaks and pauses, with the same random numbers. The
@@ -32,7 +32,7 @@ function headsOut({ heads }: DayRecord): number {
   return Object.values(heads.out).reduce((sum, count) => sum + count, 0);
 }
 
-const MOST_STAGES = 4;
+const MAX_STAGES = 4;
 
 /** The cost in sentences; where it is far above the plan also where the line waited, why, and what would fit. */
 export function plannedStopWords(plan: Plan, cost: PlannedStopCost, day: DayRecord, options: DayOptions): string[] {
@@ -52,7 +52,7 @@ export function plannedStopWords(plan: Plan, cost: PlannedStopCost, day: DayReco
 }
 
 function whereWords({ where }: PlannedStopCost): string[] {
-  const told = where.slice(0, MOST_STAGES).filter(({ seconds }) => seconds >= 60);
+  const told = where.slice(0, MAX_STAGES).filter(({ seconds }) => seconds >= 60);
   if (told.length === 0) return [];
   return [
     `The line waited for planned stops at ${told.map(({ stage, seconds }) => `'${stage}' for ${formatMinutes(seconds)}`).join(", ")}.`,
@@ -70,7 +70,7 @@ function whyWords(plan: Plan, day: DayRecord, options: DayOptions): string[] {
     const gain = day.workFinishSeconds - other.workFinishSeconds;
     if (
       other.status !== "finished" ||
-      gain < LEAST_GAIN ||
+      gain < MIN_GAIN ||
       harmOf(plan, harmValues(plan, [day]), harmValues(plan, [other])) !== null
     )
       return [];

@@ -5,7 +5,7 @@ import { measure } from "../../day/observations/index.ts";
 import type { CapacityResults, StudyResults } from "../results/index.ts";
 import { assembleResults, type Provenance } from "./assembleResults.ts";
 import { capacityOf } from "./capacityOf.ts";
-import { MOST_EVENTS } from "./ceilings.ts";
+import { MAX_EVENTS } from "./ceilings.ts";
 import type { TraceKind } from "./daySource.ts";
 import { plannedStopCost, plannedStopWords } from "./plannedStops.ts";
 import { singleDayStudy } from "./singleDayStudy.ts";
@@ -27,10 +27,14 @@ export interface SingleDayOptions extends Provenance {
 /**
  * Simulates one day of a plan with the usual responses; the day itself has the rest. One day has no interval
  * (`halfWidth` is null throughout): it shows how a day goes, not how days are. Where the supply never ends the day is a
- * capacity run, and what the line can do is estimated from its course.
+ * capacity run, and what the line can do is estimated from its course. `traces`: "binned" for what pictures need, "none", or
+ * "exact". Throws `DayTooLong` when the day has more events than `mostEvents`. Example:
+ *
+ *     const results = runSingleDay(plan, "seed", "binned", { gambrel: "my program 1.0", command: "" });
+ *     results.variants[0].estimates.finish.mean; // end of work, seconds after midnight
  */
 export function runSingleDay(plan: Plan, seed: string, traces: TraceKind, options: SingleDayOptions): StudyResults {
-  const { replication = 0, check = false, mostEvents = MOST_EVENTS } = options;
+  const { replication = 0, check = false, mostEvents = MAX_EVENTS } = options;
   const line = compileLine(plan);
   const day = runDay(line, { seed, replication, traces, check, mostEvents, binding: true, killStops: true });
   const study = singleDayStudy(plan, seed);

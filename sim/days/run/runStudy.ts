@@ -3,7 +3,7 @@ import { nextBatch } from "../../maths/statistics/index.ts";
 import type { StudyResults } from "../results/index.ts";
 import { assembleResults, type DayOutcome, type Provenance } from "./assembleResults.ts";
 import { countDays } from "./batch.ts";
-import { MOST_DAYS, TooManyDays } from "./ceilings.ts";
+import { MAX_DAYS, TooManyDays } from "./ceilings.ts";
 import { DayLedger } from "./dayLedger.ts";
 import type { DayRunner, OpenRunner } from "./dayRunner.ts";
 import { type DaySource, daySource, knownResponse, type TraceKind } from "./daySource.ts";
@@ -14,7 +14,7 @@ import type { FailedDay, SimulatedDay } from "./simulatedDay.ts";
 import { studyProgress } from "./studyProgress.ts";
 
 /** Observations of each variant in one round of a selection, at least. */
-const LEAST_PER_ROUND = 10;
+const MIN_PER_ROUND = 10;
 
 /** Observations of all variants in one round, about: work for many threads. Never their number, which must not show. */
 const ROUND = 64;
@@ -24,6 +24,12 @@ export interface DayJournal {
   known: Iterable<SimulatedDay>;
   note(day: SimulatedDay): void;
 }
+
+/**
+ * Simulates a study for a question that needs many of them. Days that the journal knows are not simulated again; new ones
+ * are noted in it. Traces of each variant's first day, or none.
+ */
+export type Simulate = (study: Study, journal: DayJournal, traces: "none" | "binned") => Promise<StudyResults>;
 
 export interface RunOptions extends Provenance {
   /** Traces of each variant's replication 0; "binned" when left out. */
@@ -47,13 +53,18 @@ export interface RunOptions extends Provenance {
 }
 
 /**
- * Simulates every variant of a study on the same replications and compares them with the base case. Days come in rounds
+ * Simulates every variant of a study on the same replications and compares them with today's plan (the base). Days come in rounds
  * where a stopping rule or a selection decides how many there are.
  *
  * Days are independent tasks whose outcomes are put in place by variant and replication number, so neither where they
  * are simulated nor the order in which they are finished can show in the results. The results are a pure function of
  * the study and of `gambrel`, `command` and `traces`. A day that fails does not keep the others from being simulated
- * and noted; the promise is rejected when they are through.
+ * and noted; the promise is rejected with `DaysFailed` when they are through, and with `TooManyDays` when the study asks for
+ * more of them than `mostDays`. Example:
+ *
+ *     const { study } = readStudy(json, files, { knownResponses: responsesOf });
+ *     const { variants } = await runStudy(study, { gambrel: "my program 1.0", command: "" });
+ *     variants[1].differences.headsPerHour.words; // one sentence with its interval
  */
 export async function runStudy(study: Study, options: RunOptions): Promise<StudyResults> {
   const source = daySource(study, options.traces ?? "binned", options.check ?? false, options.mostEvents);
@@ -68,6 +79,15 @@ export async function runStudy(study: Study, options: RunOptions): Promise<Study
   }
 }
 
+/**
+ * What questions that simulate many studies (`answerWhy`, `improve`) ask for: each study run with these options. Example:
+ *
+ *     const simulate = simulateWith({ gambrel: "my program 1.0", command: "", runner: inThreads(4) });
+ */
+export function simulateWith(options: Omit<RunOptions, "journal" | "traces">): Simulate {
+  return (study, journal, traces) => runStudy(study, { ...options, journal, traces });
+}
+
 /** Rounds until the study's procedure asks for no more; gives the number of days of each variant. */
 async function simulateRounds(
   study: Study,
@@ -79,7 +99,7 @@ async function simulateRounds(
   const key = ruleResponse(study);
   let days = firstDays(study);
   for (;;) {
-    refuseTooManyDays(days, options.mostDays ?? MOST_DAYS);
+    refuseTooManyDays(days, options.mostDays ?? MAX_DAYS);
     await simulateMissing(study, days, ledger, runner, options);
     if (key === null) return days;
     const next = nextDays(study, days, valuesOf(key, source, ledger, days));
@@ -164,7 +184,7 @@ export function nextDays(study: Study, days: readonly number[], values: RuleValu
   if (selection === null) return null;
   const state = selectionOf(study, values);
   if (state === null) return null;
-  const batch = nextBatch(state, Math.max(LEAST_PER_ROUND, Math.ceil(ROUND / state.survivors.length)));
+  const batch = nextBatch(state, Math.max(MIN_PER_ROUND, Math.ceil(ROUND / state.survivors.length)));
   if (batch === null) return null;
   const until = (batch.from + batch.count) * (antithetic ? 2 : 1);
   return days.map((before, variant) => (batch.variants.includes(variant) ? until : before));

@@ -3,7 +3,7 @@ import { type SelectionState, verdict } from "../../maths/statistics/index.ts";
 import { formatConfidence, formatSpan } from "../../text/units/index.ts";
 
 /**
- * The sentence that says how a selection ended: which variant, with what promise, after how many observations, or why
+ * The sentence that says how a selection ended: which variant, how surely, after how many observations, or why
  * none. `names` in the order of the variants; `observation` is what one is called ("day", "antithetic pair").
  */
 export function selectionWords(
@@ -20,16 +20,16 @@ export function selectionWords(
   switch (found.kind) {
     case "selected":
       return (
-        `"${names[found.variant]}" is picked as the best of ${question.k} after ${days}: right with a probability of ` +
-        `${percent} or more if it is better than all others by ${zone}; of variants nearer to the best than that, any may be picked.`
+        `"${names[found.variant]}" is the best of ${question.k} with a probability of ${percent} or more, after ${days}; ` +
+        `variants within ${zone} of the best count as equal.`
       );
     case "ceiling":
       return (
         `Undecided at the most days allowed (${days}): ${listed(survivors.map((variant) => names[variant]!))} are left. ` +
-        `"${names[found.leader]}" has the best mean, but is not shown to be the best. Allow more days or a larger difference than ${zone}.`
+        `"${names[found.leader]}" has the best average, but is not shown to be the best. Allow more days, or let more than ${zone} count as equal.`
       );
     case "no value":
-      return `No choice is possible: "${names[found.variant]}" has no value of this response on ${observation} ${found.observation + 1}.`;
+      return `No choice is possible: "${names[found.variant]}" has no value of this result on ${observation} ${found.observation + 1}.`;
     default:
       return `Undecided after ${days}; ${survivors.length} of ${question.k} variants are left.`;
   }

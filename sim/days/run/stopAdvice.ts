@@ -11,12 +11,13 @@ import { type DayRecord, runDay } from "../../day/engine/index.ts";
 import { compileLine } from "../../day/line/index.ts";
 import { measurer } from "../../day/observations/index.ts";
 import { estimate } from "../../maths/statistics/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { formatMinutes } from "../../text/units/index.ts";
 import { harmOf, harmResponses } from "../results/index.ts";
 
 const DAYS = 5;
 /** A proposal that is told ends work sooner by this at least, seconds. */
-export const LEAST_GAIN = 120;
+export const MIN_GAIN = 120;
 
 /** A plan with its breaks laid otherwise, or with more places, that mean times recommend. */
 export interface StopProposal {
@@ -63,7 +64,7 @@ export function stopWarning(plan: Plan, fit: StopFit | null): Fault | null {
       today.ends.map((end, day) => end - days.ends[day]!),
       0.95,
     )!;
-    if (gain.mean < LEAST_GAIN || gain.low! <= 0) return [];
+    if (gain.mean < MIN_GAIN || gain.low! <= 0) return [];
     return [`${proposal.words} would end work ${formatMinutes(gain.mean)} sooner`];
   });
   if (better.length === 0) return null;
@@ -101,7 +102,7 @@ function withPlaces(plan: Plan, { stage, key, places }: NonNullable<StopFit["pla
   const changed = <Place extends { name: string }>(place: Place): Place =>
     place.name === stage ? { ...place, [key]: places } : place;
   const line = plan.line.map((each) =>
-    each.kind === "chain" ? { ...changed(each), stations: each.stations.map(changed) } : changed(each),
+    does(each, "carry stations") ? { ...changed(each), stations: each.stations.map(changed) } : changed(each),
   );
   return { ...plan, line };
 }

@@ -3,9 +3,9 @@ import type { Study } from "../../asked/study/index.ts";
 import { steps } from "../../day/line/index.ts";
 import {
   bottleneckKey,
-  boundCells,
-  boundKey,
-  boundLabel,
+  reasonCells,
+  reasonKey,
+  reasonLabel,
   type Slope,
   shareKey,
   slopeKey,
@@ -18,12 +18,12 @@ import type { MeanEstimate, MeanTime, Why } from "../results/index.ts";
 import { meanEstimate } from "./meanEstimate.ts";
 
 /** Below this share of the day a part is not worth a line. */
-const LEAST_SHARE = 0.0005;
+const MIN_SHARE = 0.0005;
 
 type Days = readonly { values: Record<string, number | null> }[];
 
 /**
- * Means over a variant's days of what the end of work was owed to. Parts below 0.05 % of the day are left out. Null when
+ * Means over a variant's days of what the line waited for. Parts below 0.05 % of the day are left out. Null when
  * a day did not end by itself: its path leads nowhere; null, too, when nothing was worked on any day.
  */
 export function whyOf(plan: Plan, days: Days, study: Pick<Study, "procedure" | "confidence">): Why | null {
@@ -33,16 +33,16 @@ export function whyOf(plan: Plan, days: Days, study: Pick<Study, "procedure" | "
   const total = estimateOf(TOTAL_KEY, "amount");
   const names = steps(plan).map(({ name }) => name);
   const slopes = slopesOf(plan);
-  const isWorthIt = (seconds: number) => Math.abs(seconds) >= LEAST_SHARE * total.mean;
+  const isWorthIt = (seconds: number) => Math.abs(seconds) >= MIN_SHARE * total.mean;
   return {
     total,
-    parts: boundCells(plan)
-      .map((cell) => ({ ...cell, label: boundLabel(cell), seconds: estimateOf(boundKey(cell), "amount") }))
+    parts: reasonCells(plan)
+      .map((cell) => ({ ...cell, label: reasonLabel(cell), seconds: estimateOf(reasonKey(cell), "amount") }))
       .filter(({ seconds }) => isWorthIt(seconds.mean))
       .sort((a, b) => b.seconds.mean - a.seconds.mean),
     stages: names
       .map((stage) => ({ stage, share: estimateOf(shareKey(stage), "share") }))
-      .filter(({ share }) => share.mean >= LEAST_SHARE)
+      .filter(({ share }) => share.mean >= MIN_SHARE)
       .sort((a, b) => b.share.mean - a.share.mean),
     slopes: slopes
       .filter(({ withheld }) => withheld === null)
@@ -59,7 +59,7 @@ export function whyOf(plan: Plan, days: Days, study: Pick<Study, "procedure" | "
         const share = (kind: "sole" | "shifting") => estimateOf(bottleneckKey(kind, stage), "share");
         return { stage, sole: share("sole"), shifting: share("shifting") };
       })
-      .filter(({ sole, shifting }) => sole.mean + shifting.mean >= LEAST_SHARE),
+      .filter(({ sole, shifting }) => sole.mean + shifting.mean >= MIN_SHARE),
   };
 }
 

@@ -1,8 +1,8 @@
-import { MOST_TERMS, type SeriesTerm, type Shape, seriesTerms } from "./seriesTerms.ts";
+import { MAX_TERMS, type SeriesTerm, type Shape, seriesTerms } from "./seriesTerms.ts";
 
-export type Place = "centre" | "surface" | "mean";
+export type BodyPlace = "centre" | "surface" | "mean";
 
-/** Below it a centre has not felt the air (excess 1 to 1e-15) and the series of `MOST_TERMS` is too short elsewhere. */
+/** Below it a centre has not felt the air (excess 1 to 1e-15) and the series of `MAX_TERMS` is too short elsewhere. */
 export const SMALLEST_FOURIER = 0.001;
 
 /**
@@ -10,16 +10,16 @@ export const SMALLEST_FOURIER = 0.001;
  * at least `SMALLEST_FOURIER`. The whole series, never its first term alone: as many terms as leave less than 1e-15 (6 at a
  * Fourier number of 0.2, 3 at 1). The first term alone is off by 1.2 % at 0.2 for a cylinder of Biot number 1.
  */
-export function excessShare(shape: Shape, biot: number, fourier: number, place: Place): number {
+export function excessShare(shape: Shape, biot: number, fourier: number, place: BodyPlace): number {
   return sumOf(seriesTerms(shape, biot, termsAt(fourier)), fourier, place);
 }
 
 /** Terms that matter from this Fourier number on: the n-th root is never below (n - 1) pi. */
 export function termsAt(fourier: number): number {
-  return Math.min(MOST_TERMS, 1 + Math.ceil(Math.sqrt(36 / fourier) / Math.PI));
+  return Math.min(MAX_TERMS, 1 + Math.ceil(Math.sqrt(36 / fourier) / Math.PI));
 }
 
 /** The sum of the given terms. */
-export function sumOf(terms: readonly SeriesTerm[], fourier: number, place: Place): number {
+export function sumOf(terms: readonly SeriesTerm[], fourier: number, place: BodyPlace): number {
   return terms.reduce((sum, term) => sum + term[place] * Math.exp(-term.root * term.root * fourier), 0);
 }

@@ -15,7 +15,7 @@ export interface SeriesTerm {
 }
 
 /** No use of this room needs more: 60 terms leave less than 1e-15 at a Fourier number of 0.001. */
-export const MOST_TERMS = 60;
+export const MAX_TERMS = 60;
 
 /**
  * The first terms of the solution for a body of one temperature, put into air of another, with convection at its surface.

@@ -1,5 +1,5 @@
 import { biotOf, type CoolingBody, secondsPerFourier } from "./coolingBody.ts";
-import { excessShare, type Place, SMALLEST_FOURIER } from "./excessShare.ts";
+import { type BodyPlace, excessShare, SMALLEST_FOURIER } from "./excessShare.ts";
 
 /**
  * Celsius at a place of the body after so many seconds in air of constant temperature: its centre, its surface, or the
@@ -8,7 +8,7 @@ import { excessShare, type Place, SMALLEST_FOURIER } from "./excessShare.ts";
  */
 export function temperatureAt(
   body: CoolingBody,
-  place: Place,
+  place: BodyPlace,
   seconds: number,
   fromCelsius: number,
   airCelsius: number,

@@ -9,7 +9,7 @@ interface Corner {
   value: number;
 }
 
-const MOST_STEPS = 2000;
+const MAX_STEPS = 2000;
 const ROUNDING = 1e-13;
 
 /**
@@ -46,7 +46,7 @@ function closeIn(
     corner([...start]),
     ...steps.map((step, moved) => corner(start.map((x, axis) => (axis === moved ? x + step : x)))),
   ];
-  for (let step = 0; step < MOST_STEPS; step++) {
+  for (let step = 0; step < MAX_STEPS; step++) {
     corners.sort((a, b) => a.value - b.value);
     if (isClosed(corners, tolerance)) break;
     replaceWorst(corners, corner);

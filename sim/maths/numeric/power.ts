@@ -1,5 +1,5 @@
 /** Whole exponents up to here are worked out by multiplying. */
-const MOST_FACTORS = 1024;
+const MAX_FACTORS = 1024;
 
 /**
  * `base` to the power of `exponent`. In place of the language's own, whose last digits differ between releases of one
@@ -11,7 +11,7 @@ const MOST_FACTORS = 1024;
  */
 export function power(base: number, exponent: number): number {
   if (exponent < 0) return 1 / power(base, -exponent);
-  if (Number.isInteger(exponent) && exponent <= MOST_FACTORS) return product(base, exponent);
+  if (Number.isInteger(exponent) && exponent <= MAX_FACTORS) return product(base, exponent);
   if (base === 0) return 0;
   return Math.exp(exponent * Math.log(base));
 }

@@ -7,7 +7,7 @@ export function safeRoot(at: (x: number) => [value: number, slope: number], low:
   const lowIsNegative = at(low)[0] < 0;
   let [from, to] = [low, high];
   let x = (low + high) / 2;
-  for (let step = 0; step < MOST_STEPS; step++) {
+  for (let step = 0; step < MAX_STEPS; step++) {
     const [value, slope] = at(x);
     if (value < 0 === lowIsNegative) from = x;
     else to = x;
@@ -21,5 +21,5 @@ export function safeRoot(at: (x: number) => [value: number, slope: number], low:
 }
 
 const NEWTON_STEPS = 30;
-const MOST_STEPS = 120;
+const MAX_STEPS = 120;
 const SHORT = 1e-9;

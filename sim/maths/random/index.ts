@@ -2,12 +2,16 @@
 
 export type { Varying } from "../varying/index.ts";
 export { meanOf } from "./meanOf.ts";
-// Quantile functions behind them
-export { pertBeta, standardNormalBelow, type TabledShape, unitQuantile, weibullShape } from "./quantile.ts";
-export { QuantileTable, quantileTable } from "./quantileTable.ts";
-// Draws
-export { Sampler } from "./sampler.ts";
 export { squaredCvOf } from "./squaredCvOf.ts";
 export { timesAsLong } from "./timesAsLong.ts";
+
+// Quantile functions behind it
+
+export { pertBeta, standardNormalBelow, type TabledShape, unitQuantile, weibullShape } from "./quantile.ts";
+export { QuantileTable, quantileTable } from "./quantileTable.ts";
+
+// Draws
+
+export { Sampler } from "./sampler.ts";
 export { uniformStream } from "./uniformStream.ts";
 export type { UniformStream } from "./uniforms.ts";

@@ -1,4 +1,4 @@
-import type { Varying } from "../varying/index.ts";
+import { unknownFamily, type Varying } from "../varying/index.ts";
 import { pertBeta, type TabledShape } from "./quantile.ts";
 import { type QuantileTable, quantileTable } from "./quantileTable.ts";
 import type { Quantiles, UniformStream } from "./uniforms.ts";
@@ -107,10 +107,14 @@ function inversionOf(varying: Varying): Inversion {
       return varying.sd > 0
         ? tabled({ family: "normal", cut: -varying.mean / varying.sd }, varying.mean, varying.sd)
         : plain(CONSTANT, varying.mean, 0);
-    default:
+    case "lognormal":
+    case "gamma":
+    case "weibull":
       return varying.cv > 0
         ? tabled({ family: varying.family, cv: varying.cv }, 0, varying.mean)
         : plain(CONSTANT, varying.mean, 0);
+    default:
+      throw unknownFamily(varying);
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Varying } from "../varying/index.ts";
+import { unknownFamily, type Varying } from "../varying/index.ts";
 import { meanOf } from "./meanOf.ts";
 import { pertBeta, standardNormalBelow } from "./quantile.ts";
 
@@ -34,8 +34,12 @@ function varianceOf(varying: Varying, mean: number): number {
       return varying.values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / varying.values.length;
     case "normal":
       return cutNormalVariance(varying.mean, varying.sd);
-    default:
+    case "lognormal":
+    case "gamma":
+    case "weibull":
       return (mean * varying.cv) ** 2;
+    default:
+      throw unknownFamily(varying);
   }
 }
 

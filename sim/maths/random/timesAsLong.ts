@@ -1,4 +1,4 @@
-import type { Varying } from "../varying/index.ts";
+import { unknownFamily, type Varying } from "../varying/index.ts";
 
 /** The same distribution stretched by a factor: mean and spread alike, the coefficient of variation kept. */
 export function timesAsLong(varying: Varying, factor: number): Varying {
@@ -14,7 +14,13 @@ export function timesAsLong(varying: Varying, factor: number): Varying {
       return { ...varying, values: varying.values.map((value) => value * factor) };
     case "normal":
       return { ...varying, mean: varying.mean * factor, sd: varying.sd * factor };
-    default:
+    case "exponential":
+    case "lognormal":
+    case "gamma":
+    case "weibull":
+    case "erlang":
       return { ...varying, mean: varying.mean * factor };
+    default:
+      throw unknownFamily(varying);
   }
 }

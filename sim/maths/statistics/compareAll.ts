@@ -1,10 +1,10 @@
 import { adjustedP } from "./adjustedP.ts";
 import { bonferroniQuantile } from "./bonferroniQuantile.ts";
-import { type Difference, pairedDifference, type Scale } from "./pairedDifference.ts";
+import { type PairedDifference, pairedDifference, type Scale } from "./pairedDifference.ts";
 import { pairedTest } from "./pairedTest.ts";
 
 /** A difference to the base as one of a family of comparisons; `low` and `high` are those of the single interval. */
-export interface Comparison extends Difference {
+export interface Comparison extends PairedDifference {
   /** Two-sided p-value by itself; null with the interval. */
   p: number | null;
   holmP: number | null;
@@ -84,7 +84,7 @@ function discovered(p: readonly number[], confidence: number): number {
   return Math.max(1, p.filter((value) => value <= 1 - confidence).length);
 }
 
-function familyInterval({ n, mean, sd }: Difference, comparisons: number, confidence: number) {
+function familyInterval({ n, mean, sd }: PairedDifference, comparisons: number, confidence: number) {
   if (n < 2) return { familyLow: null, familyHigh: null };
   const halfWidth = (bonferroniQuantile(comparisons, confidence, n - 1) * sd) / Math.sqrt(n);
   return { familyLow: mean - halfWidth, familyHigh: mean + halfWidth };

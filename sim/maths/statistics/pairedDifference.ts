@@ -1,7 +1,7 @@
 import { type Estimate, estimate } from "./estimate.ts";
 
-/** Mean difference to the base case over the replications that both have, with its interval. */
-export interface Difference extends Estimate {
+/** Mean difference to the base over the days that both have, with its interval. */
+export interface PairedDifference extends Estimate {
   /** Relative to the base's mean; null when that is 0, and on an interval scale. */
   relativeLow: number | null;
   relativeHigh: number | null;
@@ -16,7 +16,7 @@ export type Scale = "ratio" | "interval";
 const ROUNDING = 1e-12;
 
 /**
- * Difference of a variant to the base case under common random numbers: variant minus base, replication by replication
+ * Difference of a variant to the base under common random numbers: variant minus base, day by day
  * (the paired-t interval; any statistics text, e.g. Snedecor and Cochran 1989, ch. 6).
  *
  * `variantValues[i]` and `baseValues[i]` must come from the same replication. A pair with a null in it is left out and
@@ -28,7 +28,7 @@ export function pairedDifference(
   baseValues: readonly (number | null)[],
   confidence: number,
   scale: Scale = "ratio",
-): Difference | null {
+): PairedDifference | null {
   if (variantValues.length !== baseValues.length) {
     throw new RangeError(
       `pairedDifference: ${variantValues.length} values against ${baseValues.length}; they must be pairs`,

@@ -1,4 +1,4 @@
 // What a plan says about variation. Apart from sim/maths/random, so that a plan is read without loading any generator.
 
-export type { Varying } from "./varying.ts";
+export { unknownFamily, type Varying } from "./varying.ts";
 export { writtenMeanOf } from "./writtenMeanOf.ts";

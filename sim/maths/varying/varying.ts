@@ -18,3 +18,14 @@ export type Varying =
   | { family: "pert"; min: number; mode: number; max: number }
   | { family: "normal"; mean: number; sd: number }
   | { family: "empirical"; values: number[] };
+
+/**
+ * What to throw at the end of a switch over the families: nothing is drawn from, or reckoned of, one that no check has seen.
+ * The compiler takes it only where every family has its case.
+ */
+export function unknownFamily(varying: never): RangeError {
+  const { family } = varying as { family: unknown };
+  return new RangeError(
+    `no distribution is called ${JSON.stringify(family)}: read plans with readPlan, which says what is`,
+  );
+}

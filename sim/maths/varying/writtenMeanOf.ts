@@ -1,4 +1,4 @@
-import type { Varying } from "./varying.ts";
+import { unknownFamily, type Varying } from "./varying.ts";
 
 /** Mean of a varying quantity as a plan states it, in its own unit; for `normal` before the cut at 0, so a little low. */
 export function writtenMeanOf(varying: Varying): number {
@@ -13,7 +13,14 @@ export function writtenMeanOf(varying: Varying): number {
       return (varying.min + 4 * varying.mode + varying.max) / 6;
     case "empirical":
       return varying.values.reduce((sum, value) => sum + value, 0) / varying.values.length;
-    default:
+    case "exponential":
+    case "lognormal":
+    case "gamma":
+    case "weibull":
+    case "erlang":
+    case "normal":
       return varying.mean;
+    default:
+      throw unknownFamily(varying);
   }
 }

@@ -1,6 +1,8 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import type { ResponseInfo } from "../../day/observations/index.ts";
-import { type Comparison, compare } from "./compare.ts";
+import { MAX_EVENTS } from "../../days/run/index.ts";
+import { type ComparedDays, compare } from "./compare.ts";
+import { usualCountingStage } from "./countingStage.ts";
 import { explain } from "./explain.ts";
 import type { Explanation } from "./explanation.ts";
 import type { Yardstick } from "./misfit.ts";
@@ -11,13 +13,18 @@ import { type Simulation, simulatedValues } from "./simulatedValues.ts";
 
 export interface CalibrationOptions {
   seed: string;
-  /** Simulated days of the plan, and of every move that is followed up. */
+  /** Simulated days of the plan, and of every move that is followed up; 2 or more. */
   days: number;
-  confidence: number;
-  countedAt: string;
-  mostEvents: number;
-  beforeDay: () => Promise<void>;
-  progress: (words: string) => void;
+  /** Of all intervals at once, between 0 and 1; 0.95 when left out. */
+  confidence?: number;
+  /** Stage at the end of whose work heads are counted; the last work that every head passes when left out. */
+  countedAt?: string;
+  /** A day with more events fails; 100 million when left out. */
+  mostEvents?: number;
+  /** Called before each day; rejects when the work is to stop. */
+  beforeDay?: () => Promise<void>;
+  /** Told what is being done. */
+  progress?: (words: string) => void;
 }
 
 /** Plain data. */
@@ -43,15 +50,20 @@ export interface ComparedQuantity {
   /** Observed days, as the file has them. */
   values: (number | null)[];
   /** Null where the plan's days give no value. */
-  comparison: Comparison | null;
+  comparison: ComparedDays | null;
 }
 
 /**
  * Compares the days of a plan with observed ones. Where a difference is shown, looks for the figures that would explain
  * it; where none is, tells how far each figure could be out unnoticed. The same plan, days, seed and number of days give the same result.
+ * Throws `DayTooLong` when a day has more events than `mostEvents`. Method and sources: the room's README. Example:
+ *
+ *     const { observed, faults } = readObserved(csvText, plan);
+ *     const { gap, quantities } = await calibrate(plan, observed, { seed: "a", days: 30 });
  */
 export async function calibrate(plan: Plan, observed: Observed, options: CalibrationOptions): Promise<Calibration> {
-  const { seed, days, confidence, countedAt, mostEvents, beforeDay, progress } = options;
+  const { seed, days, confidence = 0.95, mostEvents = MAX_EVENTS } = options;
+  const { countedAt = usualCountingStage(plan), beforeDay = async () => {}, progress = () => {} } = options;
   const list = observed.quantities;
   const simulation: Simulation = {
     seed,
@@ -79,7 +91,7 @@ export async function calibrate(plan: Plan, observed: Observed, options: Calibra
   };
 }
 
-function comparedQuantity({ quantity, values }: ObservedQuantity, comparison: Comparison | null): ComparedQuantity {
+function comparedQuantity({ quantity, values }: ObservedQuantity, comparison: ComparedDays | null): ComparedQuantity {
   const stretch =
     quantity.kind === "count" ? { fromSeconds: quantity.fromSeconds, toSeconds: quantity.toSeconds } : null;
   return { info: infoOf(quantity), stretch, values, comparison };
@@ -89,7 +101,7 @@ function comparedQuantity({ quantity, values }: ObservedQuantity, comparison: Co
  * Quantities that never vary on either side have no standard error; they are measured by a ten-thousandth of their value,
  * so that they weigh much and nothing is divided by 0.
  */
-function yardstickOf(comparisons: readonly (Comparison | null)[]): Yardstick {
+function yardstickOf(comparisons: readonly (ComparedDays | null)[]): Yardstick {
   const targets = comparisons.map((comparison) => comparison?.observed.mean ?? null);
   const errors = comparisons.map((comparison) => {
     if (comparison === null) return 1;

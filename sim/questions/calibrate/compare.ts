@@ -7,7 +7,7 @@ import {
 } from "../../maths/statistics/index.ts";
 
 /** One quantity, observed and simulated. */
-export interface Comparison {
+export interface ComparedDays {
   observed: Side;
   simulated: Side;
   /** Observed minus simulated, with an interval that holds for all quantities at once. */
@@ -56,7 +56,7 @@ export function compare(
   simulated: readonly (number | null)[],
   family: number,
   confidence: number,
-): Comparison | null {
+): ComparedDays | null {
   const each = confidenceOfEach(family, confidence);
   const [seen, drawn] = [present(observed), present(simulated)];
   if (seen.length === 0 || drawn.length < 2) return null;
@@ -78,7 +78,7 @@ function present(values: readonly (number | null)[]): number[] {
   return values.filter((value) => value !== null);
 }
 
-type Found = Omit<Comparison, "observed" | "simulated" | "shown">;
+type Found = Omit<ComparedDays, "observed" | "simulated" | "shown">;
 
 function pooled(seen: readonly number[], drawn: readonly number[], confidence: number): Found {
   const [one, two] = [estimate(seen, confidence)!, estimate(drawn, confidence)!];

@@ -3,7 +3,7 @@ import { compare } from "./compare.ts";
 import { doubtAbout, type Explanation, REACH } from "./explanation.ts";
 import { bestMultiple, gapsOf, meansOf, misfitOf, type Yardstick } from "./misfit.ts";
 import type { ObservedQuantity } from "./observed.ts";
-import { type Parameter, parametersOf } from "./parameter.ts";
+import { type PlanFigure, parametersOf } from "./parameter.ts";
 import { type Simulation, simulatedValues } from "./simulatedValues.ts";
 
 export interface Question {
@@ -21,7 +21,7 @@ export interface Question {
 /** Days on which every figure is tried first. */
 const FEW_DAYS = 3;
 /** Logarithm of the factor, or people, by which every figure is moved first. */
-const FIRST_MOVE: Record<Parameter["kind"], number> = { cycle: 0.1, uptime: 0.5, repair: 0.5, people: 1 };
+const FIRST_MOVE: Record<PlanFigure["kind"], number> = { cycle: 0.1, uptime: 0.5, repair: 0.5, people: 1 };
 /** Figures that are looked at more closely. */
 const CHOSEN = 5;
 /** A move that promises less than this share of the misfit explains nothing. */
@@ -59,14 +59,14 @@ export async function explain(question: Question): Promise<Explanation[]> {
 
 /** What a first small move lets one hope for. */
 interface Prospect {
-  parameter: Parameter;
+  parameter: PlanFigure;
   /** Logarithm of the factor, or people. */
   move: number;
   removed: number;
 }
 
 /** Tries a figure one way, and the other way where that makes the misfit larger. */
-async function prospectOf(parameter: Parameter, question: Question): Promise<Prospect> {
+async function prospectOf(parameter: PlanFigure, question: Question): Promise<Prospect> {
   const step = FIRST_MOVE[parameter.kind];
   const gaps = gapsOf(meansOf(question.base), question.yardstick);
   const before = misfitOf(gaps);
@@ -83,7 +83,7 @@ async function prospectOf(parameter: Parameter, question: Question): Promise<Pro
 }
 
 /** What a move does to the mean of each quantity, pair by pair, in standard errors. */
-async function changesOf(parameter: Parameter, move: number, days: number, question: Question): Promise<number[]> {
+async function changesOf(parameter: PlanFigure, move: number, days: number, question: Question): Promise<number[]> {
   const moved = await valuesAt(parameter, move, days, question);
   const { errors } = question.yardstick;
   return moved.map((values, i) => {
@@ -96,16 +96,16 @@ async function changesOf(parameter: Parameter, move: number, days: number, quest
   });
 }
 
-function valuesAt(parameter: Parameter, move: number, days: number, { plan, simulation }: Question) {
+function valuesAt(parameter: PlanFigure, move: number, days: number, { plan, simulation }: Question) {
   return simulatedValues(parameter.moved(plan, amountOf(parameter, move)), days, simulation);
 }
 
 /** The factor of a move, or the people. */
-function amountOf({ kind }: Parameter, move: number): number {
+function amountOf({ kind }: PlanFigure, move: number): number {
   return kind === "people" ? move : Math.exp(move);
 }
 
-function withinReach({ kind }: Parameter, move: number): number {
+function withinReach({ kind }: PlanFigure, move: number): number {
   const { low, high } = REACH[kind];
   if (kind === "people") return Math.min(Math.max(Math.round(move), low), high);
   return Math.min(Math.max(move, Math.log(low)), Math.log(high));
@@ -145,7 +145,7 @@ function isStill(wanted: number, last: number): boolean {
 }
 
 function explanationOf(
-  parameter: Parameter,
+  parameter: PlanFigure,
   { move, misfit, values }: { move: number; misfit: number; values: (number | null)[][] },
   before: number,
   { observed, confidence, plan }: Question,

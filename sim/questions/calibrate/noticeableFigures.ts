@@ -2,12 +2,12 @@ import type { Plan } from "../../asked/plan/index.ts";
 import { estimate } from "../../maths/statistics/index.ts";
 import { multipleFound, type Noise, noiseOf } from "./noise.ts";
 import type { ObservedQuantity } from "./observed.ts";
-import { type Parameter, parametersOf } from "./parameter.ts";
+import { type PlanFigure, parametersOf } from "./parameter.ts";
 import { type Simulation, simulatedValues } from "./simulatedValues.ts";
 
 /** How far a figure of the plan could be out, for the worse, before the observed days would show it. */
 export interface NoticeableFigure {
-  kind: Parameter["kind"];
+  kind: PlanFigure["kind"];
   label: string;
   path: string;
   /** Seconds, or people. */
@@ -29,7 +29,7 @@ export interface NoticeQuestion {
 }
 
 /** The worst that is tried: factors, or people. Our own rule: worse than this nobody needs a calibration to notice. */
-const WORST: Record<Parameter["kind"], number> = { cycle: 2, uptime: 0.2, repair: 5, people: -2 };
+const WORST: Record<PlanFigure["kind"], number> = { cycle: 2, uptime: 0.2, repair: 5, people: -2 };
 /** Days that are added at a time, until it is sure on which side of 1 a size lies, or the size is known closely enough. */
 const BATCH_DAYS = 3;
 /** Standard errors that make sure. */
@@ -38,9 +38,9 @@ const SURE = 2;
 const CLOSE_ENOUGH = 0.07;
 /** A size this close to 1, when known closely enough, ends the search. */
 const NEAR = 0.2;
-const MOST_STEPS = 8;
+const MAX_STEPS = 8;
 /** Days of one trial at most. */
-const MOST_DAYS = 24;
+const MAX_DAYS = 24;
 /** So many days of an unchanged spread are added when the spread of a worse plan's days is measured. Our own rule. */
 const SPREAD_DAYS = 4;
 
@@ -69,11 +69,11 @@ export async function noticeableFigures(question: NoticeQuestion): Promise<Notic
 }
 
 /** Part of the way to the worst, 0 to 1, as a factor (on a scale of ratios) or whole people. */
-function amountOf({ kind }: Parameter, part: number): number {
+function amountOf({ kind }: PlanFigure, part: number): number {
   return kind === "people" ? Math.round(part * WORST.people) : Math.exp(part * Math.log(WORST[kind]));
 }
 
-function movedValue(parameter: Parameter, plan: Plan, part: number): number {
+function movedValue(parameter: PlanFigure, plan: Plan, part: number): number {
   const moved = parameter.moved(plan, amountOf(parameter, part));
   return parametersOf(moved).find(({ path }) => path === parameter.path)!.value;
 }
@@ -86,10 +86,10 @@ interface Tried {
 
 type Trial = (part: number) => Promise<Tried>;
 
-async function tryPart(parameter: Parameter, part: number, question: NoticeQuestion, noise: Noise): Promise<Tried> {
+async function tryPart(parameter: PlanFigure, part: number, question: NoticeQuestion, noise: Noise): Promise<Tried> {
   const { plan, base, simulation } = question;
   const worse = parameter.moved(plan, amountOf(parameter, part));
-  const days = Math.min(MOST_DAYS, base[0]!.length);
+  const days = Math.min(MAX_DAYS, base[0]!.length);
   const moved: (number | null)[][] = base.map(() => []);
   for (;;) {
     const done = moved[0]!.length;
@@ -144,7 +144,7 @@ function varianceOf(values: readonly number[]): number {
   return values.length < 2 ? 0 : estimate(values, 0.95)!.sd ** 2;
 }
 
-async function fewestPeople({ value }: Parameter, trial: Trial): Promise<number | null> {
+async function fewestPeople({ value }: PlanFigure, trial: Trial): Promise<number | null> {
   for (const part of value > 2 ? [0.5, 1] : [0.5]) if ((await trial(part)).size >= 1) return part;
   return null;
 }
@@ -158,7 +158,7 @@ async function leastPart(trial: Trial): Promise<number | null> {
   if (high.size < 1) return null;
   let low: Tried = { part: 0, size: 0 };
   let halve = false;
-  for (let step = 0; step < MOST_STEPS; step++) {
+  for (let step = 0; step < MAX_STEPS; step++) {
     const width = high.part - low.part;
     const tried = await trial(halve ? low.part + width / 2 : between(low, high));
     if (tried.size < 1) low = tried;

@@ -2,7 +2,7 @@ import { formatPath, mapWork, type Plan, type SharedBreakdown, type Work } from 
 import { meanOf, timesAsLong, type Varying } from "../../maths/random/index.ts";
 
 /** One figure of a plan that can be moved to see what becomes of its days. */
-export interface Parameter {
+export interface PlanFigure {
   kind: "cycle" | "uptime" | "repair" | "people";
   /** "mean cycle time of skinning", "people of evisceration". */
   label: string;
@@ -15,8 +15,8 @@ export interface Parameter {
 }
 
 /** Every mean cycle time, uptime and repair time, and every crew. Figures that are 0 cannot be moved and are left out. */
-export function parametersOf(plan: Plan): Parameter[] {
-  const found: Parameter[] = [];
+export function parametersOf(plan: Plan): PlanFigure[] {
+  const found: PlanFigure[] = [];
   mapWork(plan, (work, path, name) => {
     found.push(...workParameters(work, path, name));
     return work;
@@ -33,12 +33,12 @@ function timeOf(work: Work): Varying {
   return "cycleSeconds" in work ? work.cycleSeconds : work.secondsPerCycle;
 }
 
-function workParameters(work: Work, path: string[], name: string): Parameter[] {
+function workParameters(work: Work, path: string[], name: string): PlanFigure[] {
   const here = formatPath(path);
   const moveHere = (plan: Plan, change: <Kind extends Work>(work: Kind) => Kind): Plan =>
     mapWork(plan, (other, otherPath) => (formatPath(otherPath) === here ? change(other) : other));
   const key = timeKey(work);
-  const cycle: Parameter = {
+  const cycle: PlanFigure = {
     kind: "cycle",
     label: `mean cycle time of ${name}`,
     path: formatPath([...path, key === "cycleSeconds" ? "cycle" : "perCrate"]),
@@ -47,7 +47,7 @@ function workParameters(work: Work, path: string[], name: string): Parameter[] {
   };
   return [cycle, ...work.breakdowns.flatMap((breakdown, index) => breakdownParameters(breakdown.name, index))];
 
-  function breakdownParameters(breakdown: string, index: number): Parameter[] {
+  function breakdownParameters(breakdown: string, index: number): PlanFigure[] {
     const kinds = ["uptime", "repair"] as const;
     return kinds.map((kind) => {
       const seconds = `${kind}Seconds` as const;
@@ -68,8 +68,8 @@ function workParameters(work: Work, path: string[], name: string): Parameter[] {
   }
 }
 
-function sharedParameters({ name, uptimeSeconds, repairSeconds }: SharedBreakdown): Parameter[] {
-  const parameter = (kind: "uptime" | "repair", words: string, value: number): Parameter => {
+function sharedParameters({ name, uptimeSeconds, repairSeconds }: SharedBreakdown): PlanFigure[] {
+  const parameter = (kind: "uptime" | "repair", words: string, value: number): PlanFigure => {
     const seconds = `${kind}Seconds` as const;
     return {
       kind,
@@ -90,7 +90,7 @@ function sharedParameters({ name, uptimeSeconds, repairSeconds }: SharedBreakdow
   ];
 }
 
-function crewParameter(plan: Plan, name: string): Parameter {
+function crewParameter(plan: Plan, name: string): PlanFigure {
   const { people } = plan.crews.find((crew) => crew.name === name)!;
   const more = (count: number, by: number) => (count === 0 ? 0 : Math.max(1, count + by));
   return {

@@ -6,8 +6,8 @@ import type { Observed, ObservedQuantity } from "./observed.ts";
 import type { Quantity } from "./quantity.ts";
 
 /** A year of days; nobody compares more at a time. */
-const MOST_DAYS = 400;
-const MOST_QUANTITIES = 100;
+const MAX_DAYS = 400;
+const MAX_QUANTITIES = 100;
 const HOUR = 3600;
 
 export interface ObservedReading {
@@ -21,7 +21,9 @@ export interface ObservedReading {
  * heads were counted ("06:00-07:00"; "06:00" is the hour from then), or a response of the plan by key or label ("finish",
  * "End of work on the line"). Cells: whole numbers for counts; clock times, shares, times with a unit or numbers as the
  * response has them. Empty cells were not noted. Columns of words under other headings (the date, remarks) are passed
- * over. Every fault is told, with line and column.
+ * over. Every fault is told, with line and column. Example:
+ *
+ *     const { observed, faults } = readObserved("06:00-07:00,finish\n312,14:05\n298,14:20\n", plan);
  */
 export function readObserved(text: string, plan: Plan): ObservedReading {
   const table = readTable(text);
@@ -55,8 +57,8 @@ function tableFaults({ headings, rows }: Table): Fault[] {
     return [{ path: "", found: headings.length === 0 ? "it is empty" : "no rows", allowed, remedy: "" }];
   }
   const faults: Fault[] = [];
-  if (rows.length > MOST_DAYS) {
-    faults.push({ path: "", found: `${rows.length} days`, allowed: `${MOST_DAYS} at most`, remedy: "split the file" });
+  if (rows.length > MAX_DAYS) {
+    faults.push({ path: "", found: `${rows.length} days`, allowed: `${MAX_DAYS} at most`, remedy: "split the file" });
   }
   headings.forEach((heading, index) => {
     if (headings.indexOf(heading) === index) return;
@@ -171,9 +173,9 @@ function readNumber(text: string, allowed: string, fits: (value: number) => bool
 }
 
 function wholeFaults({ quantities }: Observed, faultsSoFar: number): Fault[] {
-  if (quantities.length > MOST_QUANTITIES) {
+  if (quantities.length > MAX_QUANTITIES) {
     const found = `${quantities.length} columns to compare`;
-    return [{ path: "", found, allowed: `${MOST_QUANTITIES} at most`, remedy: "take longer stretches" }];
+    return [{ path: "", found, allowed: `${MAX_QUANTITIES} at most`, remedy: "take longer stretches" }];
   }
   if (quantities.length > 0 || faultsSoFar > 0) return [];
   const allowed = 'a column headed with a stretch of the day ("06:00-07:00") or a response of the plan ("finish")';

@@ -1,5 +1,6 @@
 import type { Chain, Dwell, Plan, Stage } from "../../asked/plan/index.ts";
 import { meanOf } from "../../maths/random/index.ts";
+import { byKind, does } from "../../text/kinds/index.ts";
 import type { Ceiling } from "./ceiling.ts";
 import { dwellSeconds, meanDwellSeconds } from "./dwellSeconds.ts";
 import { headFlow } from "./headFlow.ts";
@@ -41,16 +42,18 @@ function placeCeilings(plan: Plan): Ceiling[] {
   const { visits } = headFlow(plan);
   return plan.line.map((stage): Ceiling => {
     const heads = visits.get(stage.name) ?? 0;
-    const kind = stage.kind === "chain" ? "chain" : "places";
+    const kind = does(stage, "carry stations") ? "chain" : "places";
     return { what: stage.name, kind, headsPerSecond: perSecond(stage, plan) / heads };
   });
 }
 
 function perSecond(stage: Stage, plan: Plan): number {
-  if (stage.kind === "chain") return 1 / (stage.secondsPerShackle * chainFactor(plan, stage));
   const travelSeconds = travelBefore(plan, stage);
-  if (stage.kind === "dwell") return dwellPerSecond(stage, travelSeconds, plan);
-  return (stage.buffer + stage.positions) / (travelSeconds + meanOf(stage.cycleSeconds));
+  return byKind<Stage, number>(stage, {
+    station: ({ buffer, positions, cycleSeconds }) => (buffer + positions) / (travelSeconds + meanOf(cycleSeconds)),
+    dwell: (own) => dwellPerSecond(own, travelSeconds, plan),
+    chain: (own) => 1 / (own.secondsPerShackle * chainFactor(plan, own)),
+  });
 }
 
 /** A chain stands with every station on it. */

@@ -1,10 +1,10 @@
 import { JumpRoom } from "./pairJumps.ts";
-import { type Delay, NO_DELAY, pairServer, type Work } from "./pairServer.ts";
+import { type Delay, type HeadWork, NO_DELAY, pairServer } from "./pairServer.ts";
 import { solvePair } from "./solvePair.ts";
 
 /** A station of a serial line, as the decomposition sees it. */
 export interface SerialStation {
-  work: Work;
+  work: HeadWork;
   positions: number;
   /** Places before the positions; of the first station not looked at. */
   places: number;
@@ -20,7 +20,7 @@ export interface SerialEstimate {
 
 /** Sweeps over each pair before its neighbours are looked at again: none is worth solving to the end before they are known. */
 const SWEEPS = 8;
-const MOST_ROUNDS = 200;
+const MAX_ROUNDS = 200;
 /** Relative change of a throughput in a round below which it is enough. */
 const SETTLED = 5e-5;
 
@@ -31,7 +31,7 @@ const SETTLED = 5e-5;
  */
 export function decompose(stations: readonly SerialStation[], leastSquaredCv: number): SerialEstimate {
   const line = new Decomposition(stations, leastSquaredCv);
-  for (let round = 0; round < MOST_ROUNDS && line.round() > SETTLED; round++);
+  for (let round = 0; round < MAX_ROUNDS && line.round() > SETTLED; round++);
   return line.estimate();
 }
 

@@ -1,5 +1,6 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { meanOf } from "../../maths/random/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { estimateLine, type LineEstimate } from "./estimateLine.ts";
 import { headFlow } from "./headFlow.ts";
 import { lastHold } from "./lastHold.ts";
@@ -102,6 +103,6 @@ function arrivalsOf({ supply }: Plan): Arrival[] {
 /** From hanging to the end of the last work on a head: dwells behind the last station are no work. */
 function lastWorkSeconds(plan: Plan): number {
   const main = plan.line.filter(({ offLine }) => !offLine);
-  const last = main.findLast(({ kind }) => kind !== "dwell");
+  const last = main.findLast((stage) => !does(stage, "hold heads"));
   return last === undefined ? 0 : stretchSeconds(plan, main[0]!.name, last.name, true);
 }

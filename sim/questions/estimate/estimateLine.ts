@@ -1,4 +1,5 @@
 import type { Plan } from "../../asked/plan/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import type { Ceiling } from "./ceiling.ts";
 import { ceilings } from "./ceilings.ts";
 import { decompose, type SerialStation } from "./decompose.ts";
@@ -13,7 +14,7 @@ const [, , FLOOR] = FLOORS;
 const STEP = 0.1;
 
 /** Gains that grow faster than this from floor to floor are not carried on. */
-const MOST_GROWTH = 1.15;
+const MAX_GROWTH = 1.15;
 
 export interface LineEstimate {
   /** Heads hung per second by a line that is never short of heads, breaks left out; crate handling left out. */
@@ -77,7 +78,7 @@ function gatedPlaces(name: string, { line, gates }: Plan): number {
   const before = main[main.findIndex((stage) => stage.name === name) - 1];
   if (before === undefined) return Number.POSITIVE_INFINITY;
   const spanning = gates.filter(({ from, to }) => from === before.name && to.stage === name && to.moment === "start");
-  const positions = before.kind === "station" ? before.positions : 0;
+  const positions = does(before, "work") ? before.positions : 0;
   return Math.min(...spanning.map(({ atMost }) => Math.max(0, atMost - positions)));
 }
 
@@ -96,7 +97,7 @@ export function serialThroughput(stations: readonly SerialStation[]): number {
 /** What `steps` more steps gain when each gains as much more or less than the one before as the last two did. */
 function furtherGain(before: number, now: number, steps: number): number {
   if (now <= 0) return 0;
-  const growth = before <= 0 ? MOST_GROWTH : Math.min(MOST_GROWTH, now / before);
+  const growth = before <= 0 ? MAX_GROWTH : Math.min(MAX_GROWTH, now / before);
   const series = Math.abs(growth - 1) < 1e-9 ? steps : (growth * (1 - growth ** steps)) / (1 - growth);
   return now * series;
 }

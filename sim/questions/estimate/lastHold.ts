@@ -1,4 +1,5 @@
 import type { Dwell, Plan } from "../../asked/plan/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { dwellSeconds } from "./dwellSeconds.ts";
 import type { Hold } from "./serialLine.ts";
 
@@ -20,5 +21,7 @@ export function lastDwells(plan: Plan): string[] {
 
 function behindLast(plan: Plan): Dwell[] {
   const main = plan.line.filter(({ offLine }) => !offLine);
-  return main.slice(main.findLastIndex(({ kind }) => kind !== "dwell") + 1).filter((stage) => stage.kind === "dwell");
+  return main
+    .slice(main.findLastIndex((stage) => !does(stage, "hold heads")) + 1)
+    .filter((stage) => does(stage, "hold heads"));
 }

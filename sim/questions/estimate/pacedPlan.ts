@@ -1,9 +1,12 @@
-import type { Pace, Plan, Stage } from "../../asked/plan/index.ts";
+import { type Pace, type Plan, pacedIn, type Stage } from "../../asked/plan/index.ts";
 import { meanOf, timesAsLong, type Varying } from "../../maths/random/index.ts";
+import { byKind } from "../../text/kinds/index.ts";
 
 /** Hours at which the speed of something in the plan changes, ascending, seconds after the day's start. */
 export function paceHours({ line }: Plan): number[] {
-  const hours = line.flatMap((stage) => pacesOf(stage).flatMap((pace) => pace.map(({ fromSeconds }) => fromSeconds)));
+  const hours = line.flatMap((stage) =>
+    pacedIn(stage).flatMap(({ pace }) => pace.map(({ fromSeconds }) => fromSeconds)),
+  );
   return [...new Set(hours)].sort((a, b) => a - b);
 }
 
@@ -16,10 +19,15 @@ export function pacedPlan(plan: Plan, seconds: number): Plan {
 }
 
 function pacedStage(stage: Stage, seconds: number): Stage {
-  if (stage.kind === "dwell") return stage;
-  if (stage.kind === "station") return pacedStation(stage, seconds);
-  const secondsPerShackle = paced(stage.pace, seconds, stage.secondsPerShackle, 1);
-  return { ...stage, secondsPerShackle, stations: stage.stations.map((station) => pacedStation(station, seconds)) };
+  return byKind<Stage, Stage>(stage, {
+    station: (own) => pacedStation(own, seconds),
+    dwell: (own) => own,
+    chain: (own) => ({
+      ...own,
+      secondsPerShackle: paced(own.pace, seconds, own.secondsPerShackle, 1),
+      stations: own.stations.map((station) => pacedStation(station, seconds)),
+    }),
+  });
 }
 
 function pacedStation<Of extends { pace: Pace[]; cycleSeconds: Varying; positions: number }>(
@@ -35,9 +43,4 @@ function paced(paces: readonly Pace[], seconds: number, asWritten: number, posit
   const now = paces.findLast(({ fromSeconds }) => fromSeconds <= seconds);
   if (now === undefined) return asWritten;
   return Math.max(now.mostPerSecond === null ? 0 : positions / now.mostPerSecond, asWritten / now.speed);
-}
-
-function pacesOf(stage: Stage): Pace[][] {
-  if (stage.kind === "dwell") return [];
-  return stage.kind === "station" ? [stage.pace] : [stage.pace, ...stage.stations.map(({ pace }) => pace)];
 }

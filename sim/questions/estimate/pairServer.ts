@@ -23,14 +23,14 @@ export interface PairServer {
   /** Per second. */
   rate: number[];
   /** Phases to begin with, with their chances. */
-  start: Way[];
+  start: NextPhase[];
   /** By phase: what may follow; what is missing to 1 completes the head. */
-  next: Way[][];
+  next: NextPhase[][];
   /** By phase: the chance that nothing follows. */
   ends: number[];
 }
 
-export interface Way {
+export interface NextPhase {
   phase: number;
   chance: number;
 }
@@ -42,7 +42,7 @@ export interface Chance {
 }
 
 /** The work of a station on one head. */
-export interface Work {
+export interface HeadWork {
   /** With every position at work. */
   seconds: number;
   squaredCv: number;
@@ -60,7 +60,7 @@ export const NO_DELAY: Delay = { short: { chance: 0, seconds: 0 }, long: { chanc
 
 /** The station upstream of a pair's buffer waits for heads first, the one downstream for a place last. */
 export function pairServer(
-  work: Work,
+  work: HeadWork,
   delay: Delay,
   side: "upstream" | "downstream",
   leastSquaredCv: number,
@@ -109,7 +109,7 @@ function assemble(before: Branch[][], time: PhaseTime, after: Branch[][]): PairS
 }
 
 /** Without the rounding that sums of chances leave. */
-function completing(ways: readonly Way[]): number {
+function completing(ways: readonly NextPhase[]): number {
   const goesOn = ways.reduce((sum, { chance }) => sum + chance, 0);
   return goesOn > 1 - 1e-12 ? 0 : 1 - goesOn;
 }
@@ -120,14 +120,14 @@ function place(groups: readonly Branch[][], first: number): Placed[][] {
 }
 
 /** Where a head goes that has these groups before it, and `last` after them. */
-function entry(groups: readonly Placed[][], last: readonly Way[]): Way[] {
+function entry(groups: readonly Placed[][], last: readonly NextPhase[]): NextPhase[] {
   const [group, ...rest] = groups;
   if (group === undefined) return last.filter(({ chance }) => chance > 0);
   const none = 1 - group.reduce((sum, { chance }) => sum + chance, 0);
   return [...group.map(({ phase, chance }) => ({ phase, chance })), ...scaled(entry(rest, last), none)];
 }
 
-function scaled(ways: readonly Way[], factor: number): Way[] {
+function scaled(ways: readonly NextPhase[], factor: number): NextPhase[] {
   return ways.map(({ phase, chance }) => ({ phase, chance: chance * factor }));
 }
 

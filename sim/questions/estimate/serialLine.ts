@@ -1,5 +1,6 @@
 import type { Chain, Plan, Station } from "../../asked/plan/index.ts";
 import { meanOf } from "../../maths/random/index.ts";
+import { byKind, does } from "../../text/kinds/index.ts";
 import { chainMachine } from "./chainMachine.ts";
 import type { SerialStation } from "./decompose.ts";
 import { meanDwellSeconds } from "./dwellSeconds.ts";
@@ -40,20 +41,17 @@ export function serialLine(plan: Plan): RowStation[] {
   let travelSeconds = 0;
   for (const stage of plan.line.filter(({ offLine }) => !offLine)) {
     const heads = visits.get(stage.name) ?? 0;
-    if (stage.kind === "dwell") {
+    if (does(stage, "hold heads")) {
       const seconds = (travelSeconds + meanDwellSeconds(stage, plan)) * heads;
       dwells.push({ name: stage.name, places: stage.places, seconds });
     } else {
-      const [first, ...others] =
-        stage.kind === "chain"
-          ? chainMachine(stage, heads, weightKg, sharedOn(stage))
-          : [
-              stationOf(
-                { ...stage, breakdowns: [...stage.breakdowns, ...(shared.get(stage.name) ?? [])] },
-                heads,
-                weightKg,
-              ),
-            ];
+      const [first, ...others] = byKind<typeof stage, Reduced[]>(stage, {
+        station: (own) => {
+          const breakdowns = [...own.breakdowns, ...(shared.get(own.name) ?? [])];
+          return [stationOf({ ...own, breakdowns }, heads, weightKg)];
+        },
+        chain: (own) => chainMachine(own, heads, weightKg, sharedOn(own)),
+      });
       stations.push({ ...first!, dwells, travelSeconds: travelSeconds * heads }, ...others.map(directly));
       dwells = [];
     }

@@ -1,5 +1,6 @@
-import type { Breakdown, Plan, SharedBreakdown } from "../../asked/plan/index.ts";
+import { type Breakdown, carriedBy, type Plan, type SharedBreakdown } from "../../asked/plan/index.ts";
 import { meanOf, timesAsLong } from "../../maths/random/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { headFlow } from "./headFlow.ts";
 import { workList } from "./workList.ts";
 
@@ -58,7 +59,9 @@ function asOwn({ name, crew }: SharedBreakdown, seen: Seen): Breakdown {
 function secondsPerHead(plan: Plan): Map<string, number> {
   const { visits } = headFlow(plan);
   const chains = plan.line.flatMap((stage) =>
-    stage.kind === "chain" ? [[stage.name, stage.secondsPerShackle * (visits.get(stage.name) ?? 0)] as const] : [],
+    does(stage, "carry stations")
+      ? [[stage.name, stage.secondsPerShackle * (visits.get(stage.name) ?? 0)] as const]
+      : [],
   );
   return new Map([
     ...workList(plan).map((item) => [item.name, item.secondsPerHead / item.positions] as const),
@@ -68,7 +71,5 @@ function secondsPerHead(plan: Plan): Map<string, number> {
 
 function mainNames({ line }: Plan): Set<string> {
   const main = line.filter(({ offLine }) => !offLine);
-  return new Set(
-    main.flatMap((stage) => [stage, ...(stage.kind === "chain" ? stage.stations : [])].map(({ name }) => name)),
-  );
+  return new Set(main.flatMap((stage) => [stage, ...carriedBy(stage)].map(({ name }) => name)));
 }

@@ -13,14 +13,14 @@ export function stopOf({ uptimeSeconds, repairSeconds }: Breakdown, runningSecon
 }
 
 /** Every kind multiplies the states of a pair. */
-const MOST_KINDS = 2;
+const MAX_KINDS = 2;
 
 /** Kinds of stops of like length joined into one, until two are left; their seconds per head stay the same. */
 export function joinStops(stops: readonly Chance[]): Chance[] {
   const kinds = stops
     .filter(({ chance, seconds }) => chance > 0 && seconds > 0)
     .toSorted((a, b) => a.seconds - b.seconds);
-  while (kinds.length > MOST_KINDS) {
+  while (kinds.length > MAX_KINDS) {
     const ratios = kinds.slice(1).map(({ seconds }, index) => seconds / kinds[index]!.seconds);
     const nearest = ratios.indexOf(Math.min(...ratios));
     kinds.splice(nearest, 2, together(kinds[nearest]!, kinds[nearest + 1]!));

@@ -1,5 +1,6 @@
-import type { Plan, Stage } from "../../asked/plan/index.ts";
+import { carriedBy, type Plan, type Stage } from "../../asked/plan/index.ts";
 import { meanOf } from "../../maths/random/index.ts";
+import { byKind } from "../../text/kinds/index.ts";
 import { meanDwellSeconds } from "./dwellSeconds.ts";
 import { liveWeight } from "./liveWeight.ts";
 import { meanCycleSeconds } from "./workOf.ts";
@@ -21,10 +22,13 @@ export function stretchSeconds(plan: Plan, from: string, to: string | null, whol
 }
 
 function isAt(stage: Stage, name: string): boolean {
-  return stage.name === name || (stage.kind === "chain" && stage.stations.some((station) => station.name === name));
+  return [stage, ...carriedBy(stage)].some((each) => each.name === name);
 }
 
 function staySeconds(stage: Stage, plan: Plan): number {
-  if (stage.kind === "station") return meanCycleSeconds(stage, liveWeight(plan).meanKg);
-  return stage.kind === "dwell" ? meanDwellSeconds(stage, plan) : stage.places * stage.secondsPerShackle;
+  return byKind<Stage, number>(stage, {
+    station: (own) => meanCycleSeconds(own, liveWeight(plan).meanKg),
+    dwell: (own) => meanDwellSeconds(own, plan),
+    chain: ({ places, secondsPerShackle }) => places * secondsPerShackle,
+  });
 }

@@ -1,4 +1,4 @@
-import type { Breakdown, Plan } from "../../asked/plan/index.ts";
+import { type Breakdown, type Plan, stationsIn } from "../../asked/plan/index.ts";
 import { meanOf } from "../../maths/random/index.ts";
 import { headFlow } from "./headFlow.ts";
 import { liveWeight } from "./liveWeight.ts";
@@ -40,9 +40,7 @@ function lineWork(plan: Plan): WorkItem[] {
   const { visits } = headFlow(plan);
   const weightKg = liveWeight(plan).meanKg;
   return plan.line.flatMap((stage) => {
-    if (stage.kind === "dwell") return [];
-    const stations = stage.kind === "chain" ? stage.stations : [stage];
-    return stations.map((station): WorkItem => {
+    return stationsIn(stage).map((station): WorkItem => {
       const { name, positions, crews, peoplePerPosition: people, breakdowns } = station;
       const secondsPerHead = meanCycleSeconds(station, weightKg) * (visits.get(stage.name) ?? 0);
       return { name, kind: "positions", secondsPerHead, positions, crews, people, breakdowns };

@@ -1,4 +1,4 @@
-import type { ChainStation, Plan, Station } from "../../asked/plan/index.ts";
+import { type Plan, stationsIn } from "../../asked/plan/index.ts";
 import { stretchSeconds } from "./stretchSeconds.ts";
 
 /** Seconds after the day's start. */
@@ -26,10 +26,7 @@ export function workingSpans(plan: Plan): Span[] {
 
 function stopsOf(plan: Plan): Span[] {
   const main = plan.line.filter(({ offLine }) => !offLine);
-  const stations: (Station | ChainStation)[] = main.flatMap((stage): (Station | ChainStation)[] => {
-    if (stage.kind === "dwell") return [];
-    return stage.kind === "chain" ? stage.stations : [stage];
-  });
+  const stations = main.flatMap(stationsIn);
   const crews = new Set(stations.flatMap((station) => station.crews));
   const names = new Set([...main, ...stations].map(({ name }) => name));
   const kept =

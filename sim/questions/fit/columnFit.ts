@@ -20,7 +20,7 @@ export interface ColumnFit {
   fits: FamilyFit[];
   /** Families that were not fitted, and why. */
   notFitted: { family: FamilyName; reason: string }[];
-  advice: Advice;
+  advice: FitAdvice;
 }
 
 /** Of the ended times; null in a column with open ones, where such figures would mislead. */
@@ -60,7 +60,7 @@ export interface FamilyFit {
 }
 
 /** What to put into the plan. */
-export interface Advice {
+export interface FitAdvice {
   kind: "family" | "empirical" | "constant" | "nothing";
   family: FamilyName | null;
   /** The value as a plan writes it; null for "nothing". */

@@ -5,7 +5,7 @@ import {
   countCheck,
   dependenceCheck,
   driftCheck,
-  LEAST_TO_FIT,
+  MIN_TO_FIT,
   mixtureCheck,
   outlierCheck,
   roundingCheck,
@@ -27,7 +27,7 @@ const FINEST = 1e-6;
 
 export interface FitOptions {
   seed: string;
-  /** Simulated samples for each p-value, at most. */
+  /** Simulated samples for each p-value, at most; the smallest p that can be told is about 1 / samples. */
   samples: number;
   /** Called before each slow part. */
   progress?: (words: string) => void;
@@ -41,7 +41,13 @@ const CONFIDENCE = 0.95;
 /** Half-width of the mean that `Summary.needed` aims at, as a share of it. */
 const WANTED = 0.05;
 
-/** Checks a column, fits every family that can be fitted, tests and ranks the fits. A pure function of its arguments. */
+/**
+ * Checks a column, fits every family that can be fitted, tests and ranks the fits. A pure function of its arguments; times
+ * in the column's unit. `advice.inPlan` is what a plan writes. Sources of tests and estimates: the room's README. Example:
+ *
+ *     const fit = fitColumn(columns[0], { seed: "a", samples: 1000 });
+ *     fit.advice.words;
+ */
 export function fitColumn(column: TimesColumn, { seed, samples, progress }: FitOptions): ColumnFit {
   const { heading, subject, unit, times } = column;
   const ended = times.filter(({ open, value }) => !open && value > 0);
@@ -51,7 +57,7 @@ export function fitColumn(column: TimesColumn, { seed, samples, progress }: FitO
   const sample = sampleOf(ordered, open);
   const resolution = resolutionOf(sampleOf([...ordered, ...open]).ended);
   const simulation: SimulationOptions = { seed: JSON.stringify([seed, heading]), samples, resolution };
-  const enough = ended.length >= LEAST_TO_FIT && canBeFitted(sample);
+  const enough = ended.length >= MIN_TO_FIT && canBeFitted(sample);
   const { fits, notFitted } = enough ? fitAll(sample) : { fits: [], notFitted: [] };
   const summary = ended.length > 0 && open.length === 0 ? summaryOf(ordered) : null;
   const inOrder = times.filter((each) => each.open || each.value > 0);
@@ -66,9 +72,9 @@ export function fitColumn(column: TimesColumn, { seed, samples, progress }: FitO
     runsCheck(inOrder),
     mixtureCheck(sample, fits[0] ?? null, unit, simulation),
   ];
-  const tested = fits.map(({ family, fitted }) => {
-    progress?.(`${heading}: ${family.name}`);
-    return familyFit(family, fitted, sample, fits[0]!, unit, simulation);
+  const tested = fits.map((candidate) => {
+    progress?.(`${heading}: ${candidate.family.name}`);
+    return familyFit(candidate, { sample, best: fits[0]!, unit, simulation });
   });
   return {
     heading,
@@ -109,15 +115,13 @@ function fitAll(sample: Sample): { fits: Candidate[]; notFitted: ColumnFit["notF
 }
 
 function familyFit(
-  family: Family,
-  fitted: Fitted,
-  sample: Sample,
-  best: Candidate,
-  unit: string,
-  simulation: SimulationOptions,
+  candidate: Candidate,
+  about: { sample: Sample; best: Candidate; unit: string; simulation: SimulationOptions },
 ): FamilyFit {
+  const { family, fitted } = candidate;
+  const { sample, best, unit, simulation } = about;
   const test = goodnessOfFit(family, fitted, sample, simulation);
-  const aic = aicOf({ family, fitted });
+  const aic = aicOf(candidate);
   return {
     family: family.name,
     parameters: fitted.parameters,

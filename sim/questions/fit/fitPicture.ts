@@ -26,9 +26,9 @@ export interface QuantilePoint {
   high: number | null;
 }
 
-const MOST_DENSITIES = 3;
+const MAX_DENSITIES = 3;
 const DENSITY_POINTS = 161;
-const MOST_POINTS = 200;
+const MAX_POINTS = 200;
 const SIMULATED = 400;
 
 /** The columns of the pictures of a fit. `seed` is that of the band's simulated samples. */
@@ -55,7 +55,7 @@ function drawnFits({ fits, advice }: ColumnFit): FamilyFit[] {
   const twin = (family: FamilyName) => (family === "erlang" ? "gamma" : family);
   const different = fits.filter((fit, i) => fits.findIndex(({ family }) => twin(family) === twin(fit.family)) === i);
   const advised = different.findIndex(({ family }) => twin(family) === twin(advice.family ?? family));
-  return different.filter((_, i) => i < MOST_DENSITIES - (advised >= MOST_DENSITIES ? 1 : 0) || i === advised);
+  return different.filter((_, i) => i < MAX_DENSITIES - (advised >= MAX_DENSITIES ? 1 : 0) || i === advised);
 }
 
 /** From a little below the times to a little above them, and to where nearly all of the law lies. */
@@ -76,7 +76,7 @@ function finite(density: number): number {
 
 function quantilePoints(sample: Sample, law: Law, { resolution, heading }: ColumnFit, seed: string): QuantilePoint[] {
   const steps = kaplanMeier(sample);
-  const every = Math.ceil(steps.length / MOST_POINTS);
+  const every = Math.ceil(steps.length / MAX_POINTS);
   const shown = steps.filter((_, i) => i % every === 0 || i === steps.length - 1);
   const middles = shown.map(({ before, after }) => (before + after) / 2);
   const bands =

@@ -28,7 +28,7 @@ export interface SimulationOptions {
 }
 
 /** A share of simulated samples without a fit beyond which the p-values mean nothing. */
-const MOST_WITHOUT_FIT = 0.1;
+const MAX_WITHOUT_FIT = 0.1;
 
 /**
  * Both tests of a fit whose parameters come from the same sample. Tables for known parameters would hardly ever reject,
@@ -60,7 +60,7 @@ export function goodnessOfFit(
     d.add(found.kolmogorov);
     a.add(found.andersonDarling);
   }
-  if (without > MOST_WITHOUT_FIT * drawn) return null;
+  if (without > MAX_WITHOUT_FIT * drawn) return null;
   return {
     kolmogorov: { statistic: seen.kolmogorov, p: d.p },
     andersonDarling: { statistic: seen.andersonDarling, p: a.p },

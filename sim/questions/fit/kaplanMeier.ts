@@ -1,7 +1,7 @@
 import type { Sample } from "./sample.ts";
 
 /** One time at which something ended. */
-export interface Step {
+export interface SurvivalStep {
   time: number;
   /** Share that ended before this time, and up to and with it. */
   before: number;
@@ -13,8 +13,8 @@ export interface Step {
  * Association 53): a time that is open at the very moment another one ends lasts longer than it. Without open times the
  * plain steps of 1/n. Ascending, one step for each different ended time.
  */
-export function kaplanMeier({ ended, open }: Sample): Step[] {
-  const steps: Step[] = [];
+export function kaplanMeier({ ended, open }: Sample): SurvivalStep[] {
+  const steps: SurvivalStep[] = [];
   let atRisk = ended.length + open.length;
   let lasting = 1;
   let dropped = 0;

@@ -6,7 +6,7 @@ import {
   startSelection,
   verdict,
 } from "../../maths/statistics/index.ts";
-import type { Design } from "./designs.ts";
+import type { CandidateDesign } from "./designs.ts";
 import type { Trials } from "./trials.ts";
 
 /** Days of every design in one round. */
@@ -15,7 +15,7 @@ const ROUND = 10;
 /** What the choice among the finalists came to. */
 export interface Choice {
   /** Null where a day has no value. */
-  best: Design | null;
+  best: CandidateDesign | null;
   /** "only one": there was nothing to choose; "ceiling": picked without the promise. */
   kind: "selected" | "ceiling" | "only one" | "no value";
   /** Null with one design only. */
@@ -26,7 +26,7 @@ export interface Choice {
 
 /** Picks the best of some designs with the stated probability (Kim and Nelson 2001, see `startSelection`). */
 export async function chooseBest(
-  designs: readonly Design[],
+  designs: readonly CandidateDesign[],
   trials: Trials,
   asked: Omit<SelectionQuestion, "k">,
 ): Promise<Choice> {

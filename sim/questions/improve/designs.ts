@@ -5,7 +5,7 @@ import type { ImproveQuestion } from "./question.ts";
 import { type Counts, spent } from "./space.ts";
 
 /** One way to share out the total. */
-export interface Design {
+export interface CandidateDesign {
   /** The same text for the same counts; "base" for the plan as it is. */
   key: string;
   name: string;
@@ -23,9 +23,9 @@ const NOTHING: Change = { set: {}, insert: [], remove: [] };
 
 /** Designs by their counts, each read once. */
 export class Designs {
-  readonly base: Design;
+  readonly base: CandidateDesign;
   readonly #question: ImproveQuestion;
-  readonly #known = new Map<string, Design | null>();
+  readonly #known = new Map<string, CandidateDesign | null>();
 
   constructor(question: ImproveQuestion) {
     this.#question = question;
@@ -40,7 +40,7 @@ export class Designs {
   }
 
   /** Null where its parts do not go together in one plan. */
-  of(counts: Counts): Design | null {
+  of(counts: Counts): CandidateDesign | null {
     const key = counts.join();
     const known = this.#known.get(key);
     if (known !== undefined) return known;
@@ -49,7 +49,7 @@ export class Designs {
     return design;
   }
 
-  #read(counts: Counts, key: string): Design | null {
+  #read(counts: Counts, key: string): CandidateDesign | null {
     const { base, space } = this.#question;
     const change = space.changeOf(counts);
     const { plan } = planWith(base, change);
@@ -64,13 +64,13 @@ export class Designs {
   #chargeOf(counts: Counts): number {
     const { yearly, space } = this.#question;
     if (yearly === null) return 0;
-    const bought = space.purchases.filter((_, option) => counts[option] === 1);
-    const perYear = bought.reduce((sum, purchase) => sum + appraise(purchase, 0, yearly.interest).perYear, 0);
+    const bought = space.offerCosts.filter((_, option) => counts[option] === 1);
+    const perYear = bought.reduce((sum, cost) => sum + appraise(cost, 0, yearly.interest).perYear, 0);
     return -perYear / yearly.daysPerYear;
   }
 }
 
 /** The design as a study has its variants. */
-export function variantOf({ name, change, plan }: Design): Variant {
+export function variantOf({ name, change, plan }: CandidateDesign): Variant {
   return { name, levels: [], ...change, plan };
 }

@@ -3,7 +3,7 @@ import type { Element } from "./space.ts";
 
 type At = readonly (string | number)[];
 
-export interface Place {
+export interface ElementPlace {
   /** Where the file has the allocation. */
   at: At;
   /** The key that names an element. */
@@ -15,7 +15,7 @@ export interface Place {
 /** Elements that are named twice, that the plan does not have, or whose bounds are the wrong way round. */
 export function elementFaults(
   elements: readonly Element[],
-  { at, key, what }: Place,
+  { at, key, what }: ElementPlace,
   known: readonly { name: string }[],
 ): Fault[] {
   const names = known.map(({ name }) => name);

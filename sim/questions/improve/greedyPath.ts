@@ -1,16 +1,20 @@
-import type { Design, Designs } from "./designs.ts";
+import type { CandidateDesign, Designs } from "./designs.ts";
 import type { Counts, Space } from "./space.ts";
 import { isPossible, spent } from "./space.ts";
 
 /** Promises that one path may ask for, about. */
-const MOST_ASKED = 60;
+const MAX_ASKED = 60;
 
 /**
  * From the fewest of everything up to the total: each step adds where the promise grows most for what it takes of the
  * total. Every design on the way, the smallest first. Steps are of one unit, of several where there are many.
  */
-export function greedyPath(space: Space, designs: Designs, promise: (design: Design) => number): Design[] {
-  const path: Design[] = [];
+export function greedyPath(
+  space: Space,
+  designs: Designs,
+  promise: (design: CandidateDesign) => number,
+): CandidateDesign[] {
+  const path: CandidateDesign[] = [];
   let counts: Counts = space.elements.map(({ from }) => from);
   const unit = unitOf(space, counts);
   for (;;) {
@@ -24,12 +28,12 @@ export function greedyPath(space: Space, designs: Designs, promise: (design: Des
 
 function unitOf(space: Space, counts: Counts): number {
   if (space.kind === "budget") return 1;
-  return Math.max(1, Math.ceil(((space.most - spent(space, counts)) * space.elements.length) / MOST_ASKED));
+  return Math.max(1, Math.ceil(((space.most - spent(space, counts)) * space.elements.length) / MAX_ASKED));
 }
 
 interface Step {
   designs: Designs;
-  promise: (design: Design) => number;
+  promise: (design: CandidateDesign) => number;
   /** Promise before the step. */
   from: number;
 }
@@ -49,7 +53,7 @@ function bestStep(space: Space, counts: Counts, unit: number, { designs, promise
 }
 
 /** The last design of the path that takes no more than each level; levels from the fewest to the total, evenly. */
-export function atLevels(path: readonly Design[], levels: readonly number[]): Design[] {
+export function atLevels(path: readonly CandidateDesign[], levels: readonly number[]): CandidateDesign[] {
   const found = levels.map((level) => path.findLast((design) => design.spent! <= level));
   return [...new Set(found.filter((design) => design !== undefined))];
 }

@@ -1,6 +1,7 @@
 import { type PathStep, type Plan, parsePath } from "../../asked/plan/index.ts";
 import { steps, workplace } from "../../day/line/index.ts";
 import type { Why } from "../../days/results/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import type { ImproveQuestion } from "./question.ts";
 import type { Counts } from "./space.ts";
 
@@ -66,7 +67,7 @@ const OF_WORK: readonly Why["parts"][number]["cause"][] = [
 ];
 
 function boundBy({ parts }: Why, plan: Plan): Bound {
-  const chains = plan.line.filter(({ kind }) => kind === "chain").map(({ name }) => name);
+  const chains = plan.line.filter((stage) => does(stage, "carry stations")).map(({ name }) => name);
   const ofParts = (causes: readonly string[]) => (stage: string) =>
     sum(parts.filter((part) => part.stage === stage && causes.includes(part.cause)).map(({ seconds }) => seconds.mean));
   return {
@@ -77,7 +78,7 @@ function boundBy({ parts }: Why, plan: Plan): Bound {
 }
 
 function worthOfPlaces(plan: Plan, station: string, bound: Bound): number {
-  const names = plan.line.filter(({ kind, offLine }) => kind === "station" && !offLine).map(({ name }) => name);
+  const names = plan.line.filter((stage) => does(stage, "work") && !stage.offLine).map(({ name }) => name);
   const before = names[names.indexOf(station) - 1];
   const either = before === undefined ? 0 : Math.min(bound.work(before), bound.work(station));
   return bound.place(station) + either;

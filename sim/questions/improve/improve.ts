@@ -1,19 +1,20 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { supportOf } from "../../day/observations/index.ts";
 import { differenceInWords, harmOf } from "../../days/results/index.ts";
+import type { Simulate } from "../../days/run/index.ts";
 import { estimateWithin, shareEstimate } from "../../maths/statistics/index.ts";
 import { type Choice, chooseBest } from "./chooseBest.ts";
 import { countDesigns } from "./countDesigns.ts";
-import { type Design, Designs } from "./designs.ts";
+import { type CandidateDesign, Designs } from "./designs.ts";
 import { levelsOf } from "./greedyPath.ts";
 import type { CurvePoint, Finalist, Found, Improvement, Recommendation, TriedDesign } from "./improvement.ts";
 import { improveWords } from "./improveWords.ts";
 import { type Kept, keepLimits } from "./keepLimits.ts";
-import { meanOf, meritOf, ranked } from "./merit.ts";
 import type { ImproveQuestion } from "./question.ts";
+import { meanOf, ranked, scoreOf } from "./score.ts";
 import { search } from "./search.ts";
 import { isAllowed } from "./space.ts";
-import { type Simulate, type Trial, Trials } from "./trials.ts";
+import { type Trial, Trials } from "./trials.ts";
 
 /** 1 % of what the plan as it is does, where the file says nothing. */
 const USUAL_DIFFERENCE = 0.01;
@@ -28,19 +29,24 @@ export interface ImproveTools {
  * Searches for the best way to share out the total, picks among the best ones found with a stated probability, and
  * compares the pick with the plan as it is. Search, choice and comparison have random numbers of their own: what looked
  * good in the search by luck alone has no advantage in the choice, and the luck with which one is picked is in no figure
- * told of it. The result is a function of the question alone.
+ * told of it. The result is a function of the question alone. Picks by Kim and Nelson 2001 (see the room's README); null where
+ * no design keeps the limits. For a report simulate `improvementStudy` of what was found. Example:
+ *
+ *     const { question } = readImprove(JSON.parse(text), files);
+ *     const found = await improve(question, { simulate: simulateWith({ gambrel: "my program 1.0", command: "" }) });
+ *     found.improvement.words;
  */
 export async function improve(
   question: ImproveQuestion,
   { simulate, say = () => {} }: ImproveTools,
-): Promise<{ improvement: Improvement; recommended: Design | null }> {
+): Promise<{ improvement: Improvement; recommended: CandidateDesign | null }> {
   const designs = new Designs(question);
   const allowed = countDesigns(question.space);
   const searching = new Trials(question, simulate, `${question.seed}, search`, true);
-  const tell = (tried: number) => say(`${tried} designs tried of ${allowed} that are allowed.`);
+  const tell = (tried: number) => say(`${tried} of ${allowed} allowed arrangements tried.`);
   const tried = await search(question, { designs, trials: searching, tell });
   const finalists = finalistsOf(tried, question);
-  say(`Choosing among ${finalists.length} finalists.`);
+  say(`Choosing among ${finalists.length} ${finalists.length === 1 ? "finalist" : "finalists"}.`);
   const choosing = new Trials(question, simulate, question.seed, false);
   const chosen = await choose(finalists, question, { base: designs.base, trials: choosing });
   const choiceDays = choosing.simulated;
@@ -77,7 +83,7 @@ function about({ name, question, seed, confidence, response, space }: ImproveQue
 }
 
 /** The best of the search that are allowed; the plan as it is among them where it is allowed. */
-function finalistsOf(tried: readonly Trial[], question: ImproveQuestion): Design[] {
+function finalistsOf(tried: readonly Trial[], question: ImproveQuestion): CandidateDesign[] {
   const { space, search: asked } = question;
   const open = tried.filter(({ design }) => design.counts !== null && isAllowed(space, design.counts));
   const harmless = open.filter((trial) => searchHarm(trial, tried, question) === null);
@@ -105,12 +111,12 @@ export function comparisonSeed({ seed }: Pick<ImproveQuestion, "seed">): string 
   return `${seed}, comparison`;
 }
 
-type Chosen = Pick<Improvement, "finalists" | "choice"> & { pick: Design | null };
+type Chosen = Pick<Improvement, "finalists" | "choice"> & { pick: CandidateDesign | null };
 
 async function choose(
-  finalists: readonly Design[],
+  finalists: readonly CandidateDesign[],
   question: ImproveQuestion,
-  { base, trials }: { base: Design; trials: Trials },
+  { base, trials }: { base: CandidateDesign; trials: Trials },
 ): Promise<Chosen> {
   const { limits, probability, firstStage, atMost, response } = question;
   // Half of what may go wrong goes to the limits, where there are any.
@@ -132,18 +138,22 @@ async function choose(
   };
 }
 
-async function usualDifference(base: Design, { firstStage }: ImproveQuestion, trials: Trials): Promise<number> {
+async function usualDifference(
+  base: CandidateDesign,
+  { firstStage }: ImproveQuestion,
+  trials: Trials,
+): Promise<number> {
   const [trial] = await trials.of([base], firstStage);
   return Math.max(Math.abs(meanOf(trial!.values.filter((value) => value !== null)) ?? 0), 1) * USUAL_DIFFERENCE;
 }
 
 /** By design: what it makes worse than the plan as it is, on the first days of the choice; null for nothing. */
 async function harmsOf(
-  finalists: readonly Design[],
-  base: Design,
+  finalists: readonly CandidateDesign[],
+  base: CandidateDesign,
   question: ImproveQuestion,
   trials: Trials,
-): Promise<Map<Design, string | null>> {
+): Promise<Map<CandidateDesign, string | null>> {
   const [before, ...after] = await trials.of([base, ...finalists], question.firstStage);
   return new Map(
     after.map(({ design, responses }) => [
@@ -154,14 +164,14 @@ async function harmsOf(
 }
 
 interface Contest {
-  running: readonly Design[];
-  harm: ReadonlyMap<Design, string | null>;
+  running: readonly CandidateDesign[];
+  harm: ReadonlyMap<CandidateDesign, string | null>;
   choice: Choice | null;
   question: ImproveQuestion;
   trials: Trials;
 }
 
-async function finalistOf(design: Design, limits: Kept, contest: Contest): Promise<Finalist> {
+async function finalistOf(design: CandidateDesign, limits: Kept, contest: Contest): Promise<Finalist> {
   const { running, harm, choice, question, trials } = contest;
   const place = running.indexOf(design);
   const days = Math.max(question.firstStage, choice?.days[place] ?? 0, trials.known(design));
@@ -171,8 +181,8 @@ async function finalistOf(design: Design, limits: Kept, contest: Contest): Promi
 }
 
 async function recommend(
-  pick: Design,
-  base: Design,
+  pick: CandidateDesign,
+  base: CandidateDesign,
   { question, trials, days }: { question: ImproveQuestion; trials: Trials; days: number },
 ): Promise<Recommendation> {
   const { confidence, response, limits } = question;
@@ -199,7 +209,7 @@ function foundOf({ design, values }: Trial, { confidence, response }: ImproveQue
 }
 
 function pointOf(trial: Trial, curve: readonly Trial[], question: ImproveQuestion): CurvePoint {
-  const { excess } = meritOf(trial, question);
+  const { excess } = scoreOf(trial, question);
   return {
     ...foundOf(trial, question),
     isBase: trial.design.key === "base",
@@ -211,13 +221,13 @@ function pointOf(trial: Trial, curve: readonly Trial[], question: ImproveQuestio
 function triedOf(
   trial: Trial,
   tried: readonly Trial[],
-  { finalists, question }: { finalists: readonly Design[]; question: ImproveQuestion },
+  { finalists, question }: { finalists: readonly CandidateDesign[]; question: ImproveQuestion },
 ): TriedDesign {
   const { design } = trial;
   return {
     ...foundOf(trial, question),
     isBase: design.key === "base",
-    keepsLimits: meritOf(trial, question).excess === 0,
+    keepsLimits: scoreOf(trial, question).excess === 0,
     allowed: design.counts !== null && isAllowed(question.space, design.counts),
     finalist: finalists.includes(design),
     harm: searchHarm(trial, tried, question),
@@ -226,7 +236,7 @@ function triedOf(
 
 /** Gives as much for less, or more for as much. */
 function dominates(one: Trial, other: Trial, question: ImproveQuestion): boolean {
-  const [mine, theirs] = [meritOf(one, question).mean, meritOf(other, question).mean];
+  const [mine, theirs] = [scoreOf(one, question).mean, scoreOf(other, question).mean];
   if (mine === null || theirs === null) return mine !== null;
   const gain = question.response.better === "less" ? theirs - mine : mine - theirs;
   const cheaper = other.design.spent! - one.design.spent!;
@@ -246,6 +256,6 @@ async function tradeOff(tried: readonly Trial[], question: ImproveQuestion, tria
   );
   const base = best.find(({ key, spent }) => key === "base" && spent !== null);
   const points = new Set([base, ...found].filter((design) => design !== undefined));
-  const sorted = [...points].sort((a: Design, b: Design) => a.spent! - b.spent!);
+  const sorted = [...points].sort((a: CandidateDesign, b: CandidateDesign) => a.spent! - b.spent!);
   return trials.of(sorted, firstStage);
 }

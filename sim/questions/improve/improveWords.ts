@@ -2,7 +2,7 @@ import type { Estimate, ResponseInfo } from "../../days/results/index.ts";
 import { formatEstimate, formatNumber, formatShare, formatSpan, groupDigits } from "../../text/units/index.ts";
 import type { Improvement, Recommendation } from "./improvement.ts";
 
-/** What was found, in sentences: the pick, what it is worth, how sure that is, the limits, and what was tried. */
+/** What was found, in sentences: the recommendation, what it is worth, how sure that is, the limits, and what was tried. */
 export function improveWords(found: Omit<Improvement, "words">): string[] {
   const { recommended } = found;
   return [
@@ -13,24 +13,25 @@ export function improveWords(found: Omit<Improvement, "words">): string[] {
   ];
 }
 
-/** What was never picked, and why. */
+/** What is never recommended, and why. */
 function harmWords({ finalists, tried }: Omit<Improvement, "words">): string[] {
   const left = tried.filter(({ allowed, finalist, harm }) => allowed && !finalist && harm !== null).length;
-  const leftOut = `${left} of the designs tried were left out: on the days of the search they broke a limit more than the plan as it is, or handled fewer heads.`;
+  const [were, they] = left === 1 ? ["was", "it"] : ["were", "they"];
+  const leftOut = `${left} of the arrangements tried ${were} left out: in the search ${they} broke a limit more than today's plan does, or handled fewer heads.`;
   return [...finalists.flatMap(pickedNever), ...(left === 0 ? [] : [leftOut])];
 }
 
 function pickedNever({ name, harm }: Improvement["finalists"][number]): string[] {
-  return harm === null ? [] : [`Not picked, whatever it brings: ${name}. Compared with the plan as it is, ${harm}.`];
+  return harm === null ? [] : [`Not recommended, whatever it brings: ${name}. Compared with today's plan, ${harm}.`];
 }
 
 function noneWords({ choice, finalists }: Omit<Improvement, "words">): string {
-  if (choice.kind === "no value") return "No choice is possible: on some day the goal has no value.";
+  if (choice.kind === "no value") return "No choice is possible: on some days the goal has no value.";
   const harmful = finalists.filter(({ limits, harm }) => limits === "kept" && harm !== null).length;
   if (harmful > 0)
-    return `None of the ${finalists.length} finalists keeps the limits asked for and does no harm, so none is recommended.`;
+    return `Every finalist breaks a limit or does harm, so none of the ${finalists.length} is recommended.`;
   const open = finalists.filter(({ limits }) => limits === "not shown").length;
-  const rest = open === 0 ? "All are shown to break one." : `${open} of them may keep them; more days would tell.`;
+  const rest = open === 0 ? "All break one." : `${open} of them may keep them; more days would tell.`;
   return `None of the ${finalists.length} finalists is shown to keep the limits, so none is recommended. ${rest}`;
 }
 
@@ -42,21 +43,19 @@ function pickWords(
   const rivals = finalists.filter(({ limits, harm }) => limits === "kept" && harm === null).length;
   const percent = formatShare(choice.probability);
   const promise = {
-    selected: `It is picked as the best of ${rivals} finalists: right with a probability of ${percent} or more if it is better than the others by ${zone}; of finalists nearer to the best than that, any may be picked. The designs that are no finalists were left by the search, which promises nothing.`,
-    ceiling: `The finalists were not told apart at the most days allowed: it has the best mean, without a promise. Allow more days or a larger difference than ${zone}.`,
-    "only one": "It is the only finalist, so there was nothing to choose.",
+    selected: `It is the best of ${rivals} finalists with a probability of ${percent} or more; finalists within ${zone} of the best count as equal. Arrangements dropped earlier were not tested as thoroughly.`,
+    ceiling: `The most days allowed did not tell the finalists apart: this one has the best average, and nothing is promised. Allow more days, or let more than ${zone} count as equal.`,
+    "only one": "It was the only finalist, so there was nothing to choose.",
     "no value": "",
     "limits not kept": "",
   }[choice.kind];
   const against = recommended.againstBase;
-  const said = recommended.isBase ? "Recommended: leave the plan as it is." : `Recommended: ${recommended.name}.`;
+  const said = recommended.isBase ? "Recommended: leave today's plan as it is." : `Recommended: ${recommended.name}.`;
   const meets = recommended.goal === null ? [] : [goalWords(recommended.goal, goal, confidence)];
   const worth =
     against === null
       ? []
-      : [
-          `Against the plan as it is, over ${against.n} days that neither search nor choice saw, on the same random numbers: ${groupDigits(against.words)}`,
-        ];
+      : [`Simulated again on new days, because a winner is often partly lucky: ${groupDigits(against.words)}`];
   return [said, ...meets, ...worth, promise];
 }
 
@@ -69,16 +68,14 @@ function goalWords(found: Estimate, info: ResponseInfo, confidence: number): str
 const SHARE: ResponseInfo = { key: "", label: "", unit: "", format: "share", better: "less" };
 
 function limitWords({ name, share, found }: Recommendation["limits"][number], confidence: number): string {
-  if (found === null) return `${name}: no head passed it.`;
+  if (found === null) return `${name}: no head was timed.`;
   const { n, mean, high } = found;
   const allowed = `at most ${formatShare(share)} may be`;
   if (mean === 0) return `${name}: no head was outside it on ${n} days; ${allowed}.`;
   const [text, range] = formatEstimate(found, SHARE, 0);
   const ends = range === "" ? "" : ` (${range} at ${formatShare(confidence)})`;
   const doubt =
-    high !== null && high < share
-      ? ""
-      : " The days of the choice showed that it is less; these new days alone do not show it.";
+    high !== null && high < share ? "" : " The days of the choice showed less than that; these new days alone do not.";
   return `${name}: ${text} of heads are outside it${ends}; ${allowed}.${doubt}`;
 }
 
@@ -87,7 +84,7 @@ function effortWords({ effort }: Omit<Improvement, "words">): string {
     effort;
   const total = searchDays + choiceDays + curveDays + comparisonDays;
   const share = formatShare(total / fullEnumerationDays);
-  return `${count(total)} days simulated (${count(searchDays)} in the search of ${count(designsTried)} designs, ${count(choiceDays)} in the choice, ${count(curveDays)} for the curve, ${count(comparisonDays)} for the comparison). All ${count(designsAllowed)} designs that are allowed would take ${count(fullEnumerationDays)} in the first stage of the choice alone, so this is ${share} of it.`;
+  return `${count(total)} days were simulated: ${count(searchDays)} to search among ${count(designsTried)} arrangements, ${count(choiceDays)} for the choice, ${count(curveDays)} for the curve, ${count(comparisonDays)} for the comparison with today's plan. Trying all ${count(designsAllowed)} allowed arrangements would take ${count(fullEnumerationDays)} days or more; this was ${share} of that.`;
 }
 
 function count(value: number): string {

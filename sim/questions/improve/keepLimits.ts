@@ -1,5 +1,5 @@
 import { shareEstimate } from "../../maths/statistics/index.ts";
-import type { Design } from "./designs.ts";
+import type { CandidateDesign } from "./designs.ts";
 import type { AskedLimit, ImproveQuestion } from "./question.ts";
 import type { Trial, Trials } from "./trials.ts";
 
@@ -17,12 +17,14 @@ const LOOKS = 3;
  * which heads can break it together is too high to be of use so soon. The words then say what was seen.
  */
 export async function keepLimits(
-  designs: readonly Design[],
+  designs: readonly CandidateDesign[],
   { limits, firstStage, atMost }: ImproveQuestion,
   trials: Trials,
   alpha: number,
-): Promise<Map<Design, Kept>> {
-  const found = new Map<Design, Kept>(designs.map((design) => [design, limits.length === 0 ? "kept" : "not shown"]));
+): Promise<Map<CandidateDesign, Kept>> {
+  const found = new Map<CandidateDesign, Kept>(
+    designs.map((design) => [design, limits.length === 0 ? "kept" : "not shown"]),
+  );
   const each = alpha / Math.max(1, designs.length * limits.length * LOOKS);
   for (let look = 0; look < LOOKS && limits.length > 0; look++) {
     const open = designs.filter((design) => found.get(design) === "not shown");

@@ -1,9 +1,9 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { estimateDay } from "../estimate/index.ts";
-import type { Design } from "./designs.ts";
+import type { CandidateDesign } from "./designs.ts";
 import { lastShiftEnd } from "./goal.ts";
-import { meanOf } from "./merit.ts";
 import type { ImproveQuestion } from "./question.ts";
+import { meanOf } from "./score.ts";
 import type { Trial } from "./trials.ts";
 
 /** A day in the two figures that every goal follows from. */
@@ -27,7 +27,7 @@ export class Estimates {
   }
 
   /** Null when as many as may be were worked out. */
-  of({ key, plan }: Design): DayGuess | null {
+  of({ key, plan }: CandidateDesign): DayGuess | null {
     const known = this.#known.get(key);
     if (known !== undefined) return known;
     if (this.left <= 0) return null;
@@ -43,7 +43,7 @@ export class Estimates {
  * apart that end before overtime begins. `perCarcass`: margin before pay of each carcass.
  */
 export function promiseOf(
-  { plan, chargePerDay }: Design,
+  { plan, chargePerDay }: CandidateDesign,
   { finishSeconds, carcasses }: DayGuess,
   goal: ImproveQuestion["goal"],
   perCarcass: number,

@@ -3,6 +3,7 @@ import {
   formatPath,
   isRecord,
   listWords,
+  NO_FILES,
   nearestWords,
   PARSING,
   type Plan,
@@ -12,6 +13,7 @@ import {
 } from "../../asked/plan/index.ts";
 import { amountFault, basePlan, planWith } from "../../asked/study/index.ts";
 import { type ResponseInfo, responsesOf } from "../../day/observations/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { elementFaults, totals } from "./elementFaults.ts";
 import { GOAL_RESPONSE } from "./goal.ts";
 import type { ImproveQuestion } from "./question.ts";
@@ -31,7 +33,7 @@ const OVERTIME_DIFFERENCE = 120;
  * Checks the JSON of the file, its plan, and what every element makes of the plan by itself, at its fewest and at its
  * most; all faults come at once. Paths of files are taken from the folder of the file; `files` reads them.
  */
-export function readImprove(json: unknown, files: TextFiles): ImproveReading {
+export function readImprove(json: unknown, files: TextFiles = NO_FILES): ImproveReading {
   const shape = improveFile().safeParse(json, PARSING);
   const base = readBase(json, files);
   const faults = [...(shape.success ? [] : zodFaults(shape.error.issues)), ...base.faults];
@@ -167,7 +169,7 @@ function yearlyFaults({ goal, allocate, interest, daysPerYear }: ImproveFile): F
 
 /** Places to share out among buffers. */
 function spaceOfPlaces({ total, least, among }: Asked, plan: Plan): { space: Space; faults: Fault[] } {
-  const stations = plan.line.filter(({ kind }) => kind === "station");
+  const stations = plan.line.filter((stage) => does(stage, "buffer heads"));
   const at = ["allocate", "places"];
   const named = among.map(({ station, from, to }) => ({ name: station, from, to, price: 1 }));
   const faults = elementFaults(named, { at, key: "station", what: "station of the line" }, stations);
@@ -179,10 +181,10 @@ function spaceOfPlaces({ total, least, among }: Asked, plan: Plan): { space: Spa
     ...bounds.range,
     base: named.map(({ name }) => {
       const station = stations.find((each) => each.name === name);
-      return station?.kind === "station" && Number.isFinite(station.buffer) ? station.buffer : null;
+      return station !== undefined && Number.isFinite(station.buffer) ? station.buffer : null;
     }),
     apart: [],
-    purchases: [],
+    offerCosts: [],
     changeOf: (counts) => ({
       set: Object.fromEntries(named.map(({ name }, index) => [formatPath(["line", name, "buffer"]), counts[index]])),
       insert: [],

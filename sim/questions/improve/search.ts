@@ -1,10 +1,10 @@
-import type { Design, Designs } from "./designs.ts";
+import type { CandidateDesign, Designs } from "./designs.ts";
 import { atLevels, greedyPath, levelsOf } from "./greedyPath.ts";
 import { type Guide, guideOf } from "./guide.ts";
-import { ranked } from "./merit.ts";
 import { nearestAllowed } from "./nearestAllowed.ts";
 import { Estimates, guessOf, marginPerCarcass, promiseOf } from "./predict.ts";
 import type { ImproveQuestion } from "./question.ts";
+import { ranked } from "./score.ts";
 import { type Counts, isAllowed, type Space } from "./space.ts";
 import type { Trial, Trials } from "./trials.ts";
 
@@ -18,12 +18,12 @@ const ROUND = 4;
 const SHORTLIST = 10;
 
 /** Rounds around one design, and designs that the search goes round. */
-const MOST_ROUNDS = 3;
+const MAX_ROUNDS = 3;
 
-const MOST_CENTRES = 3;
+const MAX_CENTRES = 3;
 
 /** Analytic estimates of one search. */
-const MOST_ESTIMATES = 150;
+const MAX_ESTIMATES = 150;
 
 export interface SearchTools {
   designs: Designs;
@@ -41,9 +41,9 @@ export async function search(question: ImproveQuestion, tools: SearchTools): Pro
   const { search: asked, goal } = question;
   const [base] = await tools.trials.of([tools.designs.base], asked.days);
   const perCarcass = marginPerCarcass(base!, goal);
-  const state: State = { question, ...tools, perCarcass, estimates: new Estimates(MOST_ESTIMATES), tried: [base!] };
+  const state: State = { question, ...tools, perCarcass, estimates: new Estimates(MAX_ESTIMATES), tried: [base!] };
   await tryThem(state, starts(state));
-  const rounds = new Map<Design, number>();
+  const rounds = new Map<CandidateDesign, number>();
   while (state.tried.length < asked.designs) {
     const next = nextRound(state, rounds);
     if (next.length === 0) break;
@@ -59,7 +59,7 @@ interface State extends SearchTools {
   tried: Trial[];
 }
 
-async function tryThem(state: State, wanted: readonly Design[]): Promise<void> {
+async function tryThem(state: State, wanted: readonly CandidateDesign[]): Promise<void> {
   const { question, trials, tell } = state;
   const room = question.search.designs - state.tried.length;
   const fresh = [...new Set(wanted)].filter((design) => !isTried(state, design)).slice(0, Math.max(0, room));
@@ -67,7 +67,7 @@ async function tryThem(state: State, wanted: readonly Design[]): Promise<void> {
   tell(state.tried.length, allowedTrials(state)[0] ?? null);
 }
 
-function isTried({ tried }: State, design: Design): boolean {
+function isTried({ tried }: State, design: CandidateDesign): boolean {
   return tried.some((trial) => trial.design === design);
 }
 
@@ -78,7 +78,7 @@ function allowedTrials({ tried, question }: State): Trial[] {
 }
 
 /** The end of the greedy path first, since it is most likely good, then where slopes lead from the plan as it is. */
-function starts(state: State): Design[] {
+function starts(state: State): CandidateDesign[] {
   const { question, designs, tried } = state;
   const { space, search: asked } = question;
   const path = greedyPath(space, designs, (design) => estimatedPromise(state, design));
@@ -95,10 +95,10 @@ function guideFrom({ why }: Trial, question: ImproveQuestion): ((counts: Counts)
 }
 
 /** Neighbours of the best design that was not gone round often enough; empty when there is no such design. */
-function nextRound(state: State, rounds: Map<Design, number>): Design[] {
-  for (const centre of allowedTrials(state).slice(0, MOST_CENTRES)) {
+function nextRound(state: State, rounds: Map<CandidateDesign, number>): CandidateDesign[] {
+  for (const centre of allowedTrials(state).slice(0, MAX_CENTRES)) {
     const before = rounds.get(centre.design) ?? 0;
-    if (before >= MOST_ROUNDS) continue;
+    if (before >= MAX_ROUNDS) continue;
     rounds.set(centre.design, before + 1);
     const picked = promising(state, centre);
     if (picked.length > 0) return picked;
@@ -107,7 +107,7 @@ function nextRound(state: State, rounds: Map<Design, number>): Design[] {
 }
 
 /** By turns what the estimate and what the slopes promise most. */
-function promising(state: State, centre: Trial): Design[] {
+function promising(state: State, centre: Trial): CandidateDesign[] {
   const { question, designs } = state;
   const counts = centre.design.counts!;
   const around = neighbours(question.space, counts)
@@ -120,20 +120,20 @@ function promising(state: State, centre: Trial): Design[] {
   return [...new Set(turns)].slice(0, ROUND);
 }
 
-function sorted(designs: readonly Design[], promise: (design: Design) => number): Design[] {
+function sorted(designs: readonly CandidateDesign[], promise: (design: CandidateDesign) => number): CandidateDesign[] {
   const known = designs.map((design) => ({ design, promise: promise(design) }));
   return known.sort((a, b) => b.promise - a.promise).map(({ design }) => design);
 }
 
 /** Minus infinity where no estimate can be had any more. */
-function estimatedPromise({ estimates, question, perCarcass }: State, design: Design): number {
+function estimatedPromise({ estimates, question, perCarcass }: State, design: CandidateDesign): number {
   const guess = estimates.of(design);
   const promise = guess === null ? Number.NaN : promiseOf(design, guess, question.goal, perCarcass);
   return Number.isFinite(promise) ? promise : -Number.MAX_VALUE;
 }
 
 /** The centre's day, its end moved as the slopes say. */
-function slopePromise({ question, perCarcass }: State, centre: Trial, design: Design): number {
+function slopePromise({ question, perCarcass }: State, centre: Trial, design: CandidateDesign): number {
   const guess = guessOf(centre);
   const from = centre.design.counts!;
   const guide = guideFrom(centre, question)?.(from);

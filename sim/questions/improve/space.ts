@@ -1,5 +1,5 @@
 import type { Change } from "../../asked/study/index.ts";
-import type { Purchase } from "../options/index.ts";
+import type { OfferCost } from "../options/index.ts";
 
 /** How much of each element a design has: places, people, or 1 of an option that is bought. In the order of the space. */
 export type Counts = readonly number[];
@@ -28,7 +28,7 @@ export interface Space {
   /** Pairs of elements that exclude each other. */
   apart: readonly (readonly [number, number])[];
   /** Of each option what it costs to buy and keep; empty where nothing is bought. */
-  purchases: readonly Purchase[];
+  offerCosts: readonly OfferCost[];
   /** What makes such a design out of the plan as it is. */
   changeOf(counts: Counts): Change;
   /** In a few words; a different one for each design. */

@@ -32,7 +32,7 @@ export function spaceOfBudget({ total, options }: Asked, base: BaseRead): { spac
     most: total.amount,
     base: options.map(() => 0),
     apart: excluding(offers.map(({ own }) => own)),
-    purchases: options.map(({ price, life, residual, servicePerYear }) => ({
+    offerCosts: options.map(({ price, life, residual, servicePerYear }) => ({
       price: price.amount,
       lifeYears: life,
       residual: residual?.amount ?? 0,

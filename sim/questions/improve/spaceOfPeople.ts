@@ -1,5 +1,6 @@
 import { type Fault, formatPath, isRecord, listWords, nearestWords, type Plan } from "../../asked/plan/index.ts";
-import { steps, workplace } from "../../day/line/index.ts";
+import { fileSteps, steps, workplace } from "../../day/line/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { elementFaults, totals } from "./elementFaults.ts";
 import type { ImproveFile } from "./schema/improveFile.ts";
 import type { Space } from "./space.ts";
@@ -28,7 +29,7 @@ export function spaceOfPeople(
     ...bounds.range,
     base: among.map((element) => countNow(element, plan)),
     apart: [],
-    purchases: [],
+    offerCosts: [],
     changeOf: (counts) => ({
       set: Object.fromEntries(
         among.flatMap(({ crew, positions }, index) => [
@@ -65,7 +66,7 @@ function unevenFaults(crew: string, at: readonly (string | number)[], plan: Plan
 }
 
 function positionFaults(stages: readonly string[], at: readonly (string | number)[], plan: Plan): Fault[] {
-  const works = steps(plan).filter(({ kind }) => kind !== "dwell" && kind !== "chain");
+  const works = steps(plan).filter((step) => does(step, "work"));
   return stages.flatMap((stage, index): Fault[] => {
     const step = works.find(({ name }) => name === stage);
     const path = formatPath([...at, index]);
@@ -92,6 +93,5 @@ function written(crew: string, count: number, json: unknown): unknown {
 /** Where a place of work's key stands in the plan's file, as studies write it: "line.skinning.positions". */
 function pathOfWork(plan: Plan, name: string, key: string): string {
   const step = steps(plan).find((each) => each.name === name);
-  if (step?.kind === "chain station") return formatPath(["line", step.chain.name, "stations", name, key]);
-  return formatPath([step?.kind === "crates" ? "liveHandling" : "line", name, key]);
+  return formatPath([...(step === undefined ? ["line", name] : fileSteps(step)), key]);
 }

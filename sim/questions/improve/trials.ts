@@ -1,22 +1,19 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { PLAIN_PROCEDURE, type Study, type Variant } from "../../asked/study/index.ts";
-import type { StudyResults, Why } from "../../days/results/index.ts";
-import { harmResponses } from "../../days/results/index.ts";
-import type { DayJournal, SimulatedDay } from "../../days/run/index.ts";
-import { type Design, variantOf } from "./designs.ts";
+import { harmResponses, type Why } from "../../days/results/index.ts";
+import type { DayJournal, Simulate, SimulatedDay } from "../../days/run/index.ts";
+import { does } from "../../text/kinds/index.ts";
+import { type CandidateDesign, variantOf } from "./designs.ts";
 import type { ImproveQuestion } from "./question.ts";
-
-/** Simulates a study; days that the journal knows are not simulated again, new ones are noted in it. */
-export type Simulate = (study: Study, journal: DayJournal) => Promise<StudyResults>;
 
 /** Some days of one design. */
 export interface Trial {
-  design: Design;
-  /** The goal's value of each day, purchases reckoned. */
+  design: CandidateDesign;
+  /** The goal's value of each day, purchases charged. */
   values: (number | null)[];
   /** Of each response, a value for each day. */
   responses: Readonly<Record<string, (number | null)[]>>;
-  /** What the end of work was owed to; null where that was not asked, or cannot be told. */
+  /** Where the time to the end of work went; null where that was not asked, or cannot be told. */
   why: Why | null;
 }
 
@@ -42,15 +39,15 @@ export class Trials {
   }
 
   /** Days of the design that were simulated. */
-  known({ key }: Design): number {
+  known({ key }: CandidateDesign): number {
     return this.#days.get(key)?.length ?? 0;
   }
 
   /** So many days of each of these designs. */
-  async of(designs: readonly Design[], days: number): Promise<Trial[]> {
+  async of(designs: readonly CandidateDesign[], days: number): Promise<Trial[]> {
     const short = designs.filter(({ key }) => (this.#trials.get(key)?.values.length ?? 0) < days);
     if (short.length > 0) {
-      const { variants } = await this.#simulate(this.#study(short, days), this.#journal(short));
+      const { variants } = await this.#simulate(this.#study(short, days), this.#journal(short), "none");
       for (const [index, { values, why }] of variants.entries()) {
         const design = short[index]!;
         this.#trials.set(design.key, { design, values: this.#goalOf(design, values), responses: values, why });
@@ -59,7 +56,7 @@ export class Trials {
     return designs.map(({ key }) => firstDays(this.#trials.get(key)!, days));
   }
 
-  #study(designs: readonly Design[], replications: number): Study {
+  #study(designs: readonly CandidateDesign[], replications: number): Study {
     const { name, question, confidence } = this.#question;
     return {
       ...{ name, question, reader: "process engineer", confidence, seed: this.#seed, replications },
@@ -70,14 +67,14 @@ export class Trials {
     };
   }
 
-  #variant(design: Design): Variant {
+  #variant(design: CandidateDesign): Variant {
     const variant = variantOf(design);
     return this.#question.yearly === null ? variant : { ...variant, plan: withoutCapital(variant.plan) };
   }
 
   /** With what tells why, the values of a day depend on the designs that it is simulated with: then none is kept. */
-  #journal(designs: readonly Design[]): DayJournal {
-    const daysOf = ({ key }: Design) => this.#days.get(key) ?? [];
+  #journal(designs: readonly CandidateDesign[]): DayJournal {
+    const daysOf = ({ key }: CandidateDesign) => this.#days.get(key) ?? [];
     return {
       known: this.#why ? [] : designs.flatMap((design, variant) => daysOf(design).map((day) => ({ ...day, variant }))),
       note: (day) => {
@@ -88,7 +85,7 @@ export class Trials {
     };
   }
 
-  #goalOf({ chargePerDay }: Design, responses: Trial["responses"]): (number | null)[] {
+  #goalOf({ chargePerDay }: CandidateDesign, responses: Trial["responses"]): (number | null)[] {
     const values = responses[this.#question.response.key]!;
     return chargePerDay === 0 ? values : values.map((value) => (value === null ? null : value - chargePerDay));
   }
@@ -105,10 +102,10 @@ function responsesFor({ response, limits, base }: ImproveQuestion): string[] {
   return [...new Set([...asked, ...harmResponses(base.plan)])];
 }
 
-/** A purchase is reckoned by its yearly amount; what the plan says of capital would reckon it twice. */
+/** A purchase is charged at its average yearly cost; the plan's own capital would charge it twice. */
 function withoutCapital(plan: Plan): Plan {
   const line = plan.line.map((stage) => {
-    if (stage.kind !== "chain") return { ...stage, capital: null };
+    if (!does(stage, "carry stations")) return { ...stage, capital: null };
     return { ...stage, capital: null, stations: stage.stations.map((station) => ({ ...station, capital: null })) };
   });
   return { ...plan, line };

@@ -2,7 +2,7 @@ import { annuityFactor } from "../../maths/numeric/index.ts";
 import { presentFactor } from "./presentFactor.ts";
 
 /** What an option costs to buy and to keep; money in the plan's currency. */
-export interface Purchase {
+export interface OfferCost {
   price: number;
   lifeYears: number;
   /** What it brings when its life is over. */
@@ -30,7 +30,7 @@ export interface Appraisal {
  * at the ends of years; taxes, inflation and depreciation rules are left out.
  */
 export function appraise(
-  { price, lifeYears, residual, servicePerYear }: Purchase,
+  { price, lifeYears, residual, servicePerYear }: OfferCost,
   benefitPerYear: number,
   interest: number,
 ): Appraisal {

@@ -1,4 +1,4 @@
-/** Responses that the cash of a day is made of; which of them a plan has depends on its money. */
+/** Results that make up the cash of a day; which of them a plan has depends on its money. */
 export const CASH_RESPONSES = ["margin", "cost.total", "cost.capital"] as const;
 
 /**

@@ -1,12 +1,12 @@
 import { type Fault, formatPath, isRecord, listWords, nearestWords } from "../../asked/plan/index.ts";
 
-/** People of crews as they come to be: path in the plan -> new value; or what is wrong with the change. */
+/** New numbers of people in crews: path in the plan -> new value; or what is wrong with the change. */
 export interface CrewChange {
   set: Record<string, unknown>;
   faults: Fault[];
 }
 
-/** Adds people to crews of the base plan's JSON, or takes some away: to one number, or in every shift that has any. */
+/** Adds people to crews of today's plan (its JSON), or takes some away: to one number, or in every shift that has any. */
 export function crewChange(
   crew: Readonly<Record<string, number>>,
   base: unknown,

@@ -1,13 +1,22 @@
-/** What suppliers' options are worth: simulated days -> net present value and payback, with intervals. */
+/** What suppliers' offers are worth: simulated days -> net present value and payback, with intervals. See README.md for the names. */
 
-export { type Appraisal, appraise, type Purchase } from "./appraise.ts";
+// The question
+
+export { optionsJsonSchema } from "./optionsJsonSchema.ts";
+export { type OptionsQuestion, type OptionsReading, readOptions } from "./readOptions.ts";
+
+// The answer
+
+export { compareOffers, type OfferWorth, type OptionsResult, type Ranged } from "./compareOffers.ts";
+export { readOptionsResult } from "./readOptionsResult.ts";
+
+// What it is made of
+
+export { type Appraisal, appraise, type OfferCost } from "./appraise.ts";
 export { CASH_RESPONSES } from "./cashOfDay.ts";
 export { type CrewChange, crewChange } from "./crewChange.ts";
-export { type LineUp, lineUp, type OptionWorth, type Ranged } from "./lineUp.ts";
-export { optionsJsonSchema } from "./optionsJsonSchema.ts";
 export { presentFactor } from "./presentFactor.ts";
-export { readLineUp } from "./readLineUp.ts";
-export { type LineUpQuestion, type OptionsReading, readOptions } from "./readOptions.ts";
 
 // For other files that list offers
+
 export { offer } from "./schema/optionsFile.ts";

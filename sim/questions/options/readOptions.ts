@@ -2,6 +2,7 @@ import {
   type Fault,
   formatPath,
   isRecord,
+  NO_FILES,
   PARSING,
   type Plan,
   soundKeys,
@@ -11,24 +12,24 @@ import {
 import { basePlan, readStudy, type Study } from "../../asked/study/index.ts";
 import { responsesOf } from "../../day/observations/index.ts";
 import { harmResponses } from "../../days/results/index.ts";
-import type { Purchase } from "./appraise.ts";
+import type { OfferCost } from "./appraise.ts";
 import { CASH_RESPONSES } from "./cashOfDay.ts";
 import { crewChange } from "./crewChange.ts";
 import { type OptionsFile, optionsFile } from "./schema/optionsFile.ts";
 
 /** A checked line-up: the study that simulates it (the plan as it is first), and what each option costs. */
-export interface LineUpQuestion {
+export interface OptionsQuestion {
   study: Study;
-  purchases: Purchase[];
+  offerCosts: OfferCost[];
   interest: number;
   daysPerYear: number;
   currency: string;
 }
 
-export type OptionsReading = { question: LineUpQuestion; faults: [] } | { question: null; faults: Fault[] };
+export type OptionsReading = { question: OptionsQuestion; faults: [] } | { question: null; faults: Fault[] };
 
 /** Checks the JSON of an options file, its plan and the plan of every option; all faults come at once. */
-export function readOptions(json: unknown, files: TextFiles): OptionsReading {
+export function readOptions(json: unknown, files: TextFiles = NO_FILES): OptionsReading {
   const shape = optionsFile().safeParse(json, PARSING);
   if (!shape.success) {
     const faults = [...zodFaults(shape.error.issues), ...partFaults(soundKeys(json, shape.error.issues), files)];
@@ -46,7 +47,7 @@ export function readOptions(json: unknown, files: TextFiles): OptionsReading {
   faults.push(...moneyFaults(file, plan));
   if (faults.length > 0) return { question: null, faults };
   const { interest, daysPerYear } = file;
-  const purchases = file.options.map((option): Purchase => {
+  const offerCosts = file.options.map((option): OfferCost => {
     const { price, life, residual, servicePerYear } = option;
     return {
       price: price.amount,
@@ -58,7 +59,7 @@ export function readOptions(json: unknown, files: TextFiles): OptionsReading {
   return {
     question: {
       study: { ...reading.study, responses: responsesFor(reading.study), why: false },
-      purchases,
+      offerCosts,
       interest,
       daysPerYear,
       currency: plan.money!.currency,
@@ -67,14 +68,14 @@ export function readOptions(json: unknown, files: TextFiles): OptionsReading {
   };
 }
 
-/** Of a file that is not sound as a whole: what is wrong with its plan, so that all faults come at once. */
+/** For a file with faults: also what is wrong with its plan, so that all faults are told at once. */
 function partFaults(sound: Record<string, unknown> | null, files: TextFiles): Fault[] {
   if (sound?.plan === undefined) return [];
   const { study, faults } = readStudy({ name: "a line-up", plan: sound.plan }, files);
   return study === null ? faults : moneyFaults({ options: [] }, study.variants[0]!.plan);
 }
 
-/** What the cash is made of, and what else an owner looks at. Without prices in the plan as it is there is no margin. */
+/** What the cash is made of, and what else an owner looks at. Without prices in today's plan there is no margin. */
 function responsesFor({ variants }: Study): string[] {
   const keys = variants.map(({ plan }) => new Set(responsesOf(plan).map(({ key }) => key)));
   const cash = CASH_RESPONSES.filter((key) =>

@@ -10,7 +10,7 @@ import type { Zone } from "./zones.ts";
 export interface Demand extends Omit<DemandFile, "steps" | "alternative"> {
   /** The kind of plant whose plan is asked for. */
   alternative: AlternativeName;
-  steps: Step[];
+  steps: DemandStep[];
   /** The steps on crates in order, for every way of live handling. */
   handling: Record<Way, HandlingStep[]>;
   /** The demand as its file writes it, assumptions filled in: what goes into the plan word for word. */
@@ -19,7 +19,7 @@ export interface Demand extends Omit<DemandFile, "steps" | "alternative"> {
   figures: Figure[];
 }
 
-export interface Step {
+export interface DemandStep {
   name: string;
   section: string;
   offLine: boolean;

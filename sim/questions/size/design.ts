@@ -5,7 +5,7 @@ import type { Figure } from "./demand.ts";
 import type { Zone } from "./zones.ts";
 
 /** What a demand asks of a plant, part by part, and a first plan of it. SI units where no unit is named. */
-export interface Design {
+export interface PlantDesign {
   name: string;
   /** Kind of plant. */
   alternative: AlternativeName;

@@ -1,10 +1,10 @@
 import type { Way } from "../../asked/plan/index.ts";
 import type { AlternativeName, Staffing } from "./alternatives.ts";
-import type { Design, SizedStation } from "./design.ts";
+import type { PlantDesign, SizedStation } from "./design.ts";
 
 /** The sized parts that a plan is written from; crate steps apart from the stations of the line. */
 export interface Parts
-  extends Pick<Design, "rate" | "crews" | "dwells" | "chiller" | "chain" | "crates" | "byProducts"> {
+  extends Pick<PlantDesign, "rate" | "crews" | "dwells" | "chiller" | "chain" | "crates" | "byProducts"> {
   choice: { name: AlternativeName; way: Way; staffing: Staffing };
   stations: SizedStation[];
   crateSteps: SizedStation[];

@@ -2,6 +2,7 @@ import {
   type Fault,
   formatPath,
   isRecord,
+  NO_FILES,
   PARSING,
   parsePath,
   type TextFiles,
@@ -11,7 +12,7 @@ import {
 import { formatShare } from "../../text/units/index.ts";
 import { fullLine } from "./alternatives.ts";
 import { ASSUMPTIONS } from "./assumed.ts";
-import type { Demand, HandlingStep, Step } from "./demand.ts";
+import type { Demand, DemandStep, HandlingStep } from "./demand.ts";
 import { figuresOf } from "./figuresOf.ts";
 import { type MergedStep, mergeSteps } from "./mergeSteps.ts";
 import { type DemandFile, demandFile } from "./schema/demandFile.ts";
@@ -21,8 +22,13 @@ import { USUAL_HANDLING } from "./usualHandling.ts";
 
 export type DemandReading = { demand: Demand; faults: [] } | { demand: null; faults: Fault[] };
 
-/** Checks the JSON of a demand file; all faults come at once. `files` reads CSV files that distributions name. */
-export function readDemand(json: unknown, files: TextFiles): DemandReading {
+/**
+ * Checks the JSON of a demand file; all faults come at once. `files` reads CSV files that distributions name; left out, such
+ * a name is a fault. Example:
+ *
+ *     const { demand, faults } = readDemand(JSON.parse(text));
+ */
+export function readDemand(json: unknown, files: TextFiles = NO_FILES): DemandReading {
   const shape = demandFile(files).safeParse(json, PARSING);
   if (!shape.success) return { demand: null, faults: [...zodFaults(shape.error.issues), ...partFaults(json, files)] };
   const { merged, faults: misplaced } = mergeSteps(shape.data.steps, json);
@@ -74,7 +80,7 @@ function recordAt(value: unknown, key: string): Record<string, unknown> {
 const ALL = 1 + 1e-9;
 
 /** Carcass and by-products come out of the same animal. */
-function moreThanAnimal({ animals }: DemandFile, steps: readonly Step[]): Fault[] {
+function moreThanAnimal({ animals }: DemandFile, steps: readonly DemandStep[]): Fault[] {
   const off = steps.flatMap(({ figures }) => figures.takesOff ?? []).reduce((sum, { share }) => sum + share, 0);
   if (animals.yield + off <= ALL) return [];
   const found = `carcass and by-products together are ${formatShare(animals.yield + off)} of the live weight`;
@@ -153,7 +159,7 @@ function sharesBelowOne({ animals, line, chain }: Pick<DemandFile, "animals" | "
 function readStep(
   { name, section, offLine, json }: MergedStep,
   files: TextFiles,
-): { step: Step | null; faults: Fault[] } {
+): { step: DemandStep | null; faults: Fault[] } {
   const figures = stepFile(varyingQuantities(files)).parse(json);
   const faults = stepFaults(name, figures);
   if (faults.length > 0) return { step: null, faults };

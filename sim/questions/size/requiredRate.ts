@@ -1,5 +1,5 @@
 import { meanOf } from "../../maths/random/index.ts";
-import type { Demand, Step } from "./demand.ts";
+import type { Demand, DemandStep } from "./demand.ts";
 import type { RequiredRate } from "./design.ts";
 import { stepSeconds } from "./stepSeconds.ts";
 
@@ -56,7 +56,7 @@ type HangingTime =
   | "lastHeadSeconds"
   | "hangingSeconds";
 
-function between(steps: readonly Step[], from: string, to: string): number {
+function between(steps: readonly DemandStep[], from: string, to: string): number {
   const first = steps.findIndex(({ name }) => name === from);
   const last = steps.findIndex(({ name }) => name === to);
   return first === -1 || last === -1
@@ -64,7 +64,7 @@ function between(steps: readonly Step[], from: string, to: string): number {
     : steps.slice(first, last + 1).reduce((sum, step) => sum + wholeSeconds(step), 0);
 }
 
-function wholeSeconds(step: Step): number {
+function wholeSeconds(step: DemandStep): number {
   const { travel } = step.figures;
   return stepSeconds(step) + (travel == null ? 0 : meanOf(travel));
 }

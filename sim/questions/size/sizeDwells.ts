@@ -1,7 +1,7 @@
 import { type ChillingConditions, chillingOf, idealCop } from "../../maths/chilling/index.ts";
 import { meanOf, squaredCvOf } from "../../maths/random/index.ts";
 import { inOrderSeconds } from "../estimate/index.ts";
-import type { Demand, Step } from "./demand.ts";
+import type { Demand, DemandStep } from "./demand.ts";
 import type { RequiredRate, SizedChiller, SizedCrates, SizedDwell, SizedStation } from "./design.ts";
 import { stepShares } from "./stepShares.ts";
 
@@ -44,7 +44,7 @@ export function sizeDwells(demand: Demand, headsPerSecond: number, stations: rea
     });
 }
 
-function travelTo(step: Step, { steps }: Demand): number {
+function travelTo(step: DemandStep, { steps }: Demand): number {
   const before = steps[steps.indexOf(step) - 1];
   return before?.figures.travel == null ? 0 : meanOf(before.figures.travel);
 }

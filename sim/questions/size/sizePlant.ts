@@ -1,9 +1,18 @@
-import { type Fault, formatPath, type Plan, readPlan, type TextFiles, type Way } from "../../asked/plan/index.ts";
+import {
+  type Fault,
+  formatPath,
+  NO_FILES,
+  type Plan,
+  readPlan,
+  type TextFiles,
+  type Way,
+} from "../../asked/plan/index.ts";
 import { meanOf, timesAsLong, type Varying } from "../../maths/random/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { estimateDay } from "../estimate/index.ts";
 import { alternativeOf } from "./alternatives.ts";
 import type { Demand } from "./demand.ts";
-import type { Design, RequiredRate, SizedByProduct, SizedChain, SizedCrew, SizedStation } from "./design.ts";
+import type { PlantDesign, RequiredRate, SizedByProduct, SizedChain, SizedCrew, SizedStation } from "./design.ts";
 import { easeLine } from "./easeLine.ts";
 import { firstPlan } from "./firstPlan.ts";
 import type { Parts } from "./parts.ts";
@@ -20,16 +29,22 @@ const ROUNDING = 1e-9;
 
 const BLEEDING = "bleeding";
 
-export type Sizing = { design: Design; plan: Plan; faults: [] } | { design: null; plan: null; faults: Fault[] };
+export type Sizing = { design: PlantDesign; plan: Plan; faults: [] } | { design: null; plan: null; faults: Fault[] };
 
 /** Times that places, positions or people are added before the estimate is taken as it is. */
-const MOST_CHANGES = 8;
+const MAX_CHANGES = 8;
 
 /**
  * Sizes a plant from its demand: every part from the required rate, then more places, positions or people at its narrowest
  * station until the analytic estimate of the line reaches that rate. Faults when the demand asks for what no plan can be.
+ * Times in seconds, masses in kilograms. `design.plan` is the JSON of the plan, to be kept; `plan` the same, checked. Rates
+ * and balance after Helgeson and Birnie 1961 (see the room's README). Example:
+ *
+ *     const { demand } = readDemand(JSON.parse(text));
+ *     const { design, plan } = sizePlant(demand);
+ *     design.people; // in each shift
  */
-export function sizePlant(demand: Demand, files: TextFiles, alternative = demand.alternative): Sizing {
+export function sizePlant(demand: Demand, files: TextFiles = NO_FILES, alternative = demand.alternative): Sizing {
   const rate = requiredRate(demand);
   if (!(rate.hangingSeconds > 0))
     return impossible("day", "breaks, checks and the way down the line leave no time to hang heads", "longer shifts");
@@ -42,7 +57,7 @@ export function sizePlant(demand: Demand, files: TextFiles, alternative = demand
     const { plan, faults } = readPlan(json, files);
     if (plan === null) return { design: null, plan: null, faults: faults.map(ofPlan) };
     const estimate = estimateDay(withWalking(plan));
-    const enough = estimate.line.headsPerSecond >= rate.headsPerSecond || changes.length >= MOST_CHANGES;
+    const enough = estimate.line.headsPerSecond >= rate.headsPerSecond || changes.length >= MAX_CHANGES;
     const next = enough ? null : easeLine(extra, { demand, parts, line: estimate.line, round: changes.length });
     if (next === null) return { design: designOf(demand, parts, { json, estimate, changes }), plan, faults: [] };
     changes.push(next.words);
@@ -84,8 +99,8 @@ function partsOf(
 function designOf(
   demand: Demand,
   parts: Parts,
-  { json, estimate, changes }: { json: Record<string, unknown>; estimate: Design["estimate"]; changes: string[] },
-): Design {
+  { json, estimate, changes }: { json: Record<string, unknown>; estimate: PlantDesign["estimate"]; changes: string[] },
+): PlantDesign {
   const { stations: ofLine, crateSteps, choice, ...rest } = parts;
   const stations = [...crateSteps, ...ofLine];
   const people = rest.crews.reduce((sum, crew) => sum + crew.people, 0);
@@ -109,7 +124,7 @@ function designOf(
   };
 }
 
-function neededOf({ day }: Demand, { carcassesPerDay }: RequiredRate): Design["needed"] {
+function neededOf({ day }: Demand, { carcassesPerDay }: RequiredRate): PlantDesign["needed"] {
   const { to } = day.shifts.at(-1)!;
   const hours = (to - day.shifts[0]!.from) / 3600;
   return { carcasses: carcassesPerDay, carcassesPerHour: carcassesPerDay / hours, byClockSeconds: to };
@@ -143,12 +158,13 @@ export function withWalking(plan: Plan): Plan {
     return walk === 0 ? cycle : timesAsLong(cycle, 1 + walk / meanOf(cycle));
   };
   const { liveHandling } = plan;
-  const crateSteps = <Step extends { secondsPerCycle: Varying; crews: string[] }>(steps: Step[]): Step[] =>
-    steps.map((step) => ({ ...step, secondsPerCycle: longer(step.secondsPerCycle, step.crews) }));
+  const crateSteps = <DemandStep extends { secondsPerCycle: Varying; crews: string[] }>(
+    steps: DemandStep[],
+  ): DemandStep[] => steps.map((step) => ({ ...step, secondsPerCycle: longer(step.secondsPerCycle, step.crews) }));
   return {
     ...plan,
     line: plan.line.map((stage) =>
-      stage.kind === "station" ? { ...stage, cycleSeconds: longer(stage.cycleSeconds, stage.crews) } : stage,
+      does(stage, "work") ? { ...stage, cycleSeconds: longer(stage.cycleSeconds, stage.crews) } : stage,
     ),
     liveHandling:
       liveHandling === null

@@ -1,5 +1,5 @@
 import { meanOf } from "../../maths/random/index.ts";
-import type { Demand, Step } from "./demand.ts";
+import type { Demand, DemandStep } from "./demand.ts";
 import type { SizedStation } from "./design.ts";
 import { maintenanceShare, repairShare } from "./repairs.ts";
 import { stepSeconds } from "./stepSeconds.ts";
@@ -34,7 +34,7 @@ export function sizeStations(demand: Demand, headsPerSecond: number, extra: Extr
 }
 
 function sized(
-  step: Step,
+  step: DemandStep,
   headsPerSecond: number,
   demand: Demand,
   { share, extra, follows }: { share: number; extra: Extra; follows: boolean },
@@ -71,7 +71,7 @@ function sized(
 const ROUNDING = 1e-9;
 
 /** The few heads that are sent to trim are trimmed by those who trim the others. */
-function crewOf({ name, offLine }: Step, { steps }: Demand): string {
+function crewOf({ name, offLine }: DemandStep, { steps }: Demand): string {
   return offLine && steps.some((step) => step.name === FINAL_TRIM) ? FINAL_TRIM : name;
 }
 
@@ -87,18 +87,18 @@ function placesFor(covers: SizedStation["covers"], rate: number): number {
 }
 
 /** Null where there are to be no places. */
-function coveredBefore(step: Step, demand: Demand): SizedStation["covers"] {
+function coveredBefore(step: DemandStep, demand: Demand): SizedStation["covers"] {
   if (step.name === NONE_BEFORE && before(step, demand)?.name === STUNNED) return null;
   const { breakdowns = [] } = step.figures;
   const stop = Math.max(0, ...breakdowns.map(({ repair }) => meanOf(repair)));
   return { coverSeconds: Math.max(demand.line.cover, stop), travelSeconds: travelTo(step, demand) };
 }
 
-function travelTo(step: Step, demand: Demand): number {
+function travelTo(step: DemandStep, demand: Demand): number {
   const travel = before(step, demand)?.figures.travel;
   return travel == null ? 0 : meanOf(travel);
 }
 
-function before(step: Step, { steps }: Demand): Step | undefined {
+function before(step: DemandStep, { steps }: Demand): DemandStep | undefined {
   return steps[steps.indexOf(step) - 1];
 }

@@ -19,7 +19,7 @@ export interface WordsContext {
   limits: number;
 }
 
-const MOST_LOSSES = 3;
+const MAX_LOSSES = 3;
 
 /**
  * The advice in sentences, for terminal, report and page alike: where to start and what each change is worth, place by
@@ -102,7 +102,7 @@ function losses({ others, response }: Told, { little }: WordsContext): string[] 
     .map((other) => ({ label: other.label, loss: lossEnds(other, response) }))
     .filter(({ loss }) => loss[0] > 0 && loss[1] > little)
     .sort((a, b) => b.loss[0] - a.loss[0])
-    .slice(0, MOST_LOSSES);
+    .slice(0, MAX_LOSSES);
   if (found.length === 0) return [];
   const worse = found.map(
     ({ label, loss: [low, high] }) => `${label}, ${spreadWords((low + high) / 2, low, high, response)}`,
@@ -116,8 +116,8 @@ function notFollowedUp(advice: Told, { little }: WordsContext): string[] {
   const open = others.filter((other) => !within(otherEnds(other), little) && lossEnds(other, response)[0] <= 0);
   const list = (found: readonly { label: string }[]) => found.map(({ label }) => label).join("; ");
   return [
-    ...(unclear.length === 0 ? [] : [`No difference shown, but the days leave one possible: ${list(unclear)}.`]),
-    ...(open.length === 0 ? [] : [`Not followed up, since others looked better after a few days: ${list(open)}.`]),
+    ...(unclear.length === 0 ? [] : [`No difference shown, but one is possible: ${list(unclear)}.`]),
+    ...(open.length === 0 ? [] : [`Dropped early, because others looked better after a few days: ${list(open)}.`]),
   ];
 }
 
@@ -138,31 +138,27 @@ function notTried({ asked: { guarded, fullCrews }, limits }: WordsContext): stri
   return [
     ...(guarded.length === 0
       ? []
-      : [`Not tried: quicker work at ${listWords(guarded)}. That time is there for the animals or for hygiene.`]),
+      : [`Not tried: quicker work at ${listWords(guarded)}. The animals or hygiene need that time.`]),
     ...(fullCrews.length === 0
       ? []
       : [
-          `One more person alone has nowhere to work in ${listWords(fullCrews)}: every position there has its people. One more position was tried with its person.`,
+          `In ${listWords(fullCrews)} every position has its people, so one more person alone would have nowhere to work. One more position was tried with its person.`,
         ]),
     ...(limits > 0
       ? []
-      : [
-          "The plan watches no time limit, so harm to animals or to hygiene could not be seen. Give it limits before you act.",
-        ]),
+      : ["The plan has no time limit, so harm to animals or hygiene could not show. Give it limits before you act."]),
     "No break, bleeding or chilling was shortened.",
   ];
 }
 
 function effortWords({ days, changes, others, leftOut, effort }: Told, { confidence }: WordsContext): string {
-  const all = effort.searchDays + effort.ownDays;
-  const pairs = effort.pairs === 0 ? "" : ` and ${effort.pairs} pairs`;
+  const pairs = effort.pairs === 0 ? "" : ` and ${effort.pairs} ${effort.pairs === 1 ? "pair" : "pairs"} of them`;
   const own =
     changes.length + leftOut.length > 0
-      ? ` The changes told first had ${days} days of their own, with intervals that hold for all at once (${formatConfidence(confidence)}).`
+      ? ` Those told first had ${days} new days; their ranges are at ${formatConfidence(confidence)}, sure even though all were compared.`
       : "";
-  const rest =
-    others.length === 0 ? "" : ` The others were simulated ${effort.firstDays} to ${effort.secondDays} days each.`;
-  return `Each worth is of that change alone, against today's plan; after one of them the others may be worth less. ${all} days were simulated, of ${effort.singles} changes${pairs}.${own}${rest}`;
+  const rest = others.length === 0 ? "" : ` The others had ${effort.firstDays} to ${effort.secondDays} days each.`;
+  return `Each figure is for that change alone; once one is made, the others may be worth less. ${effort.searchDays + effort.ownDays} days were simulated to try ${effort.singles} changes${pairs}.${own}${rest}`;
 }
 
 /** "78 min (70 to 86 min)", "12 carcasses/h (9 to 15 carcasses/h)": a size with its interval, no finer than the interval is wide. */

@@ -1,5 +1,6 @@
-import type { Dwell, Plan } from "../../asked/plan/index.ts";
+import type { Plan } from "../../asked/plan/index.ts";
 import { workplace } from "../../day/line/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { type Ceiling, ceilings } from "../estimate/index.ts";
 import type { PlanChange } from "./change.ts";
 import {
@@ -18,7 +19,7 @@ import { hasWorkForMore, type WorkStep, workSteps } from "./workplaces.ts";
 /** A load within this share of the highest is near it: what the estimate leaves out (waits, jams, breaks) can make up for it. */
 const NEAR = 0.7;
 /** Changes of which pairs are tried. */
-const MOST_IN_PAIRS = 8;
+const MAX_IN_PAIRS = 8;
 
 export interface ChangesToTry {
   /** Single changes. */
@@ -45,7 +46,7 @@ export function changesToTry(plan: Plan): ChangesToTry {
   const machines = work.filter((step) => near.has(step.name) && workplace(step).crews.length === 0);
   const crews = plan.crews.map(({ name }) => name).filter((crew) => workplaceOrRepairs(plan, crew));
   const staggers = staggerChanges(plan);
-  const dwells = plan.line.filter((stage) => stage.kind === "dwell").filter(({ places }) => Number.isFinite(places));
+  const dwells = plan.line.filter((stage) => does(stage, "hold heads")).filter(({ places }) => Number.isFinite(places));
   const troughs = dwells.flatMap((dwell) =>
     dwellChanges(dwell)
       .filter(({ kind }) => kind === "more places")
@@ -87,7 +88,7 @@ function lacksPeople(plan: Plan, step: WorkStep): boolean {
 
 /** A window on a chain takes no more positions than it has places. */
 function hasRoom(step: WorkStep): boolean {
-  return step.kind !== "chain station" || step.of.positions < step.of.window;
+  return !does(step, "stand on a chain") || step.of.positions < step.of.window;
 }
 
 function workplaceOrRepairs(plan: Plan, crew: string): boolean {
@@ -103,7 +104,7 @@ function worksAt(plan: Plan, crew: string, places: ReadonlySet<string>): boolean
 }
 
 function ofPlaces(plan: Plan, step: WorkStep): PlanChange[] {
-  if (step.kind !== "station" || step.name === plan.line[0]?.name || !Number.isFinite(step.of.buffer)) return [];
+  if (!does(step, "buffer heads") || step.name === plan.line[0]?.name || !Number.isFinite(step.of.buffer)) return [];
   return placeChanges(step);
 }
 
@@ -129,7 +130,7 @@ function pairs(singles: readonly PlanChange[], plan: Plan, found: readonly Ceili
     .filter(({ kind, of }) => kind !== "more places" || isDwell(plan, of))
     .map((change) => ({ change, ceiling: ceilingOf([change.of, ...(crewsAt.get(change.of) ?? [])], found) }))
     .sort((a, b) => a.ceiling - b.ceiling)
-    .slice(0, MOST_IN_PAIRS)
+    .slice(0, MAX_IN_PAIRS)
     .map(({ change }) => change);
   return ranked.flatMap((one, index) =>
     ranked
@@ -141,7 +142,7 @@ function pairs(singles: readonly PlanChange[], plan: Plan, found: readonly Ceili
 }
 
 function isDwell(plan: Plan, name: string): boolean {
-  return plan.line.some((stage): stage is Dwell => stage.kind === "dwell" && stage.name === name);
+  return plan.line.some((stage) => does(stage, "hold heads") && stage.name === name);
 }
 
 /** Both changes, the second made to a plan that has the first. */

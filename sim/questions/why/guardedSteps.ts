@@ -1,5 +1,6 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { type Step, steps } from "../../day/line/index.ts";
+import { does } from "../../text/kinds/index.ts";
 
 /** Words of the trade for steps whose time is there for animals or for hygiene, whatever a plan says about them. */
 const BY_NAME = /\b(stun|stick|bleed|inspect|chill)/i;
@@ -51,8 +52,8 @@ function stunnedStretches({ day, gates, stunned }: Plan): (readonly [string | nu
   ];
 }
 
-function isGuarded({ kind, name }: Step): boolean {
-  return kind === "dwell" || kind === "chain" || BY_NAME.test(name);
+function isGuarded(step: Step): boolean {
+  return !does(step, "work") || BY_NAME.test(step.name);
 }
 
 /** Null stands for the plant's gate: before the first step or behind the last one. */

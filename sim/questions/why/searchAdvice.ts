@@ -2,9 +2,9 @@ import type { Plan } from "../../asked/plan/index.ts";
 import type { ResponseInfo } from "../../day/observations/index.ts";
 import { harmOf } from "../../days/results/index.ts";
 import { compareWithBest, type Estimate, estimate } from "../../maths/statistics/index.ts";
-import type { AdviceTrials } from "./adviceTrials.ts";
 import type { PlanChange } from "./change.ts";
 import type { ChangesToTry } from "./changesToTry.ts";
+import type { ChangeTrials } from "./changeTrials.ts";
 
 /** Days of every change, and of those that looked best on them. */
 export interface SearchDays {
@@ -16,16 +16,16 @@ export interface SearchDays {
 const ALIKE: SearchDays = { first: 4, second: 10 };
 const UNLIKE: SearchDays = { first: 10, second: 20 };
 /** Standard deviation by mean of the plan's own days up to which they are alike. */
-const MOST_SPREAD = 0.1;
+const MAX_SPREAD = 0.1;
 
 /** `mean` and `sd` of the response over days of the plan as it is, from the start of work where it is an end. */
 export function searchDays({ mean, sd }: Pick<Estimate, "mean" | "sd">): SearchDays {
-  return sd <= MOST_SPREAD * Math.abs(mean) ? ALIKE : UNLIKE;
+  return sd <= MAX_SPREAD * Math.abs(mean) ? ALIKE : UNLIKE;
 }
 
-const MOST_SECOND = 12;
-const MOST_SECOND_PAIRS = 6;
-export const MOST_FINALISTS = 6;
+const MAX_SECOND = 12;
+const MAX_SECOND_PAIRS = 6;
+export const MAX_FINALISTS = 6;
 
 /** A change that was simulated, and what it gained: more is better, whatever the response. */
 export interface Tried {
@@ -60,9 +60,9 @@ export async function searchAdvice(
 ): Promise<SearchResult> {
   const race: Race = { plan, ...tools };
   const { trials, little } = race;
-  const tried = await round(race, singles, MOST_SECOND);
+  const tried = await round(race, singles, MAX_SECOND);
   const found = tried.some(({ harm, gain }) => harm === null && lowEnd(gain) > little);
-  const morePairs = found ? [] : await round(race, pairs, MOST_SECOND_PAIRS);
+  const morePairs = found ? [] : await round(race, pairs, MAX_SECOND_PAIRS);
   const all = [...tried, ...morePairs];
   const finalists = finalistsOf(all, race);
   return {
@@ -75,7 +75,7 @@ export async function searchAdvice(
 
 interface Race {
   plan: Plan;
-  trials: AdviceTrials;
+  trials: ChangeTrials;
   response: ResponseInfo;
   little: number;
   days: SearchDays;
@@ -123,13 +123,13 @@ function finalistsOf(all: readonly Tried[], { trials, response, little, days }: 
     .sort((a, b) => b.gain.mean - a.gain.mean);
   const values = ranked.map(({ change }) => trials.valuesOf(change)[response.key]!.slice(0, days.second));
   const against = compareWithBest(values, response.better!, 0.95);
-  const maybe = ranked.filter((_, index) => against?.[index]?.mayBeBest ?? true).slice(0, MOST_FINALISTS - 2);
+  const maybe = ranked.filter((_, index) => against?.[index]?.mayBeBest ?? true).slice(0, MAX_FINALISTS - 2);
   const chosen = new Set(maybe);
   for (const one of ranked) {
     const isNew = ![...chosen].some(({ change }) => change.of === one.change.of);
-    if (isNew && chosen.size < MOST_FINALISTS) chosen.add(one);
+    if (isNew && chosen.size < MAX_FINALISTS) chosen.add(one);
   }
-  for (const one of ranked) if (chosen.size < MOST_FINALISTS) chosen.add(one);
+  for (const one of ranked) if (chosen.size < MAX_FINALISTS) chosen.add(one);
   return [...chosen].map(({ change }) => change);
 }
 

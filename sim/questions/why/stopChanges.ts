@@ -1,5 +1,5 @@
 import { type Break, breaksOverlap, formatPath, type Plan, staggerWords, stopFit } from "../../asked/plan/index.ts";
-import { steps, workplace } from "../../day/line/index.ts";
+import { carrierOf, steps, workplace } from "../../day/line/index.ts";
 import { writeClock } from "../../text/units/index.ts";
 import { stretchSeconds } from "../estimate/index.ts";
 import type { PlanChange } from "./change.ts";
@@ -70,11 +70,8 @@ function lagsOf(plan: Plan): Map<string, number> {
   const lags = new Map<string, number>();
   const main = plan.line.filter(({ offLine }) => !offLine);
   for (const step of steps(plan)) {
-    if (
-      step.kind === "crates" ||
-      !main.some(({ name }) => name === (step.kind === "chain station" ? step.chain.name : step.name))
-    )
-      continue;
+    const carrier = carrierOf(step);
+    if (carrier === null || !main.includes(carrier)) continue;
     for (const crew of workplace(step).crews) {
       if (!lags.has(crew)) lags.set(crew, stretchSeconds(plan, main[0]!.name, step.name, false));
     }

@@ -1,8 +1,9 @@
 import { formatPath, mapWork, type Plan, type Work } from "../../asked/plan/index.ts";
-import { type Step, steps, workplace } from "../../day/line/index.ts";
+import { fileSteps, type Step, steps, workplace } from "../../day/line/index.ts";
+import { does, type KindThat } from "../../text/kinds/index.ts";
 
 /** What has positions, crews and breakdowns of its own. */
-export type WorkStep = Exclude<Step, { kind: "dwell" } | { kind: "chain" }>;
+export type WorkStep = Step & { kind: KindThat<"work"> };
 
 /** The step with this name where somebody or something works; null for dwell stages and chains. */
 export function workStep(plan: Plan, name: string): WorkStep | null {
@@ -10,7 +11,7 @@ export function workStep(plan: Plan, name: string): WorkStep | null {
 }
 
 export function workSteps(plan: Plan): WorkStep[] {
-  return steps(plan).filter((step) => step.kind !== "dwell" && step.kind !== "chain");
+  return steps(plan).filter((step) => does(step, "work"));
 }
 
 /** A copy of the plan with one workplace changed. */
@@ -20,7 +21,9 @@ export function withWorkplace(plan: Plan, of: string, change: (work: Work) => Pa
 
 /** A copy of the plan with so many places in a dwell stage. */
 export function withDwell(plan: Plan, of: string, places: number): Plan {
-  const line = plan.line.map((stage) => (stage.kind === "dwell" && stage.name === of ? { ...stage, places } : stage));
+  const line = plan.line.map((stage) =>
+    does(stage, "hold heads") && stage.name === of ? { ...stage, places } : stage,
+  );
   return { ...plan, line };
 }
 
@@ -61,11 +64,5 @@ function placesOf(plan: Plan, crew: string): number {
 
 /** Where the plan's file has the step's `key`, as studies write it: "line.skinning.buffer". */
 export function pathOf(step: WorkStep, key: string): string {
-  return formatPath([...placeOf(step), key]);
-}
-
-function placeOf(step: WorkStep): string[] {
-  if (step.kind === "station") return ["line", step.name];
-  if (step.kind === "chain station") return ["line", step.chain.name, "stations", step.name];
-  return ["liveHandling", step.name];
+  return formatPath([...fileSteps(step), key]);
 }

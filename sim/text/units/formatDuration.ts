@@ -5,20 +5,20 @@ const HOUR = 3600;
 const DAY = 86400;
 
 /**
- * Seconds as people say them: "4.2 s", "2 min 30 s", "1 h 05 min", "2 d 3 h". Rounded to three digits below a minute, to
+ * Seconds as people say them: "4.2 s", "2 min 30 s", "1 h 05", "2 d 3 h". Rounded to three digits below a minute, to
  * the second below an hour, to the minute below a day, to the hour above. Negative differences get a minus sign.
  * Infinity is "no limit"; NaN and minus infinity throw RangeError.
  */
 export function formatDuration(seconds: number): string {
   if (seconds === Number.POSITIVE_INFINITY) return "no limit";
   if (!Number.isFinite(seconds)) throw new RangeError(`formatDuration: ${seconds} is not a number of seconds`);
-  if (seconds < 0) return `-${formatDuration(-seconds)}`;
+  if (seconds < 0) return `−${formatDuration(-seconds)}`;
   const short = Number(seconds.toPrecision(3));
   if (short < MINUTE) return `${formatNumber(seconds)} s`;
   const wholeSeconds = Math.round(seconds);
   if (wholeSeconds < HOUR) return twoParts(wholeSeconds, MINUTE, "min", 1, "s", 1);
   const wholeMinutes = Math.round(seconds / MINUTE);
-  if (wholeMinutes * MINUTE < DAY) return twoParts(wholeMinutes * MINUTE, HOUR, "h", MINUTE, "min", 2);
+  if (wholeMinutes * MINUTE < DAY) return twoParts(wholeMinutes * MINUTE, HOUR, "h", MINUTE, "", 2).trimEnd();
   return twoParts(Math.round(seconds / HOUR) * HOUR, DAY, "d", HOUR, "h", 1);
 }
 

@@ -9,7 +9,7 @@ export interface Ends {
 }
 
 /**
- * A response's value as a reader wants it: "612 carcasses/h", "15:42", "12.3 %", "35.2 min".
+ * A response's value as a reader wants it: "612 carcasses/h", "15:42", "12.3 %", "35.2 min", "2 h 40".
  * `startClockSeconds` (seconds after midnight) turns the seconds of a "clock" response into the time of day.
  */
 export function formatResponse(value: number, info: FigureKind, startClockSeconds: number): string {
@@ -43,7 +43,9 @@ export function formatDifference(ends: Ends, info: FigureKind, style: "signed" |
 /** "333.0 to 339.1 carcasses/h": two texts with a unit, which is said once where it is the same. */
 export function formatRange(low: string, high: string): string {
   const unitAt = low.indexOf(" ");
-  const sameUnit = unitAt > 0 && low.slice(unitAt) === high.slice(high.indexOf(" "));
+  const unit = low.slice(unitAt);
+  // "1 h 40 to 2 h 40" has no unit at its end that could be left out.
+  const sameUnit = unitAt > 0 && !/ \d/.test(unit) && !/ h \d/.test(high) && unit === high.slice(high.indexOf(" "));
   return `${sameUnit ? low.slice(0, unitAt) : low} to ${high}`;
 }
 

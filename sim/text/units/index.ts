@@ -23,7 +23,7 @@ export { foundWords } from "./foundWords.ts";
 export { quantityPattern } from "./quantityPattern.ts";
 export { CLOCK_EXAMPLE, CLOCK_PATTERN, readClock } from "./readClock.ts";
 export type { Reading, ReadingFault } from "./reading.ts";
-export { MONEY_EXAMPLE, MONEY_PATTERN, type Money, readMoney } from "./readMoney.ts";
+export { MONEY_EXAMPLE, MONEY_PATTERN, type MoneyAmount, readMoney } from "./readMoney.ts";
 export { type MoneyPer, moneyPerExample, moneyPerPattern, readMoneyPer, type Sign } from "./readMoneyPer.ts";
 export { MONEY_RATE_EXAMPLE, MONEY_RATE_PATTERN, type MoneyRate, readMoneyRate } from "./readMoneyRate.ts";
 export { allowedUnits, readQuantity } from "./readQuantity.ts";

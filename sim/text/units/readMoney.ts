@@ -2,7 +2,7 @@ import { foundWords } from "./foundWords.ts";
 import { type Reading, read, refused } from "./reading.ts";
 
 /** An amount of money; `currency` is the three-letter code of ISO 4217 (its form is checked, not its existence). */
-export interface Money {
+export interface MoneyAmount {
   amount: number;
   currency: string;
 }
@@ -13,7 +13,7 @@ export const MONEY_EXAMPLE = "1200 EUR";
 const money = /^(\d+\.?\d*|\.\d+)\s*([A-Z]{3})$/u;
 
 /** Reads "1200 EUR". Amounts are 0 or more. */
-export function readMoney(written: unknown): Reading<Money> {
+export function readMoney(written: unknown): Reading<MoneyAmount> {
   const parts = typeof written === "string" ? money.exec(written) : null;
   if (parts === null) {
     return refused(

@@ -3,7 +3,7 @@ import { join, resolve } from "node:path";
 import process from "node:process";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
-import { builtPage } from "../../../sim/cli/builtPage.ts";
+import { builtPage } from "../../../sim/cli/commands/page.ts";
 import { writeLink } from "../../../viz/page/plan/link.ts";
 import { openBrowser } from "../../support/browser.ts";
 import { type Section, shown } from "../section.ts";

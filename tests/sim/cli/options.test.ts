@@ -1,6 +1,10 @@
 import { Command } from "commander";
 import { describe, expect, it } from "vitest";
 import {
+  CEILINGS,
+  ceilingOption,
+  ceilingsOf,
+  ceilingWords,
   concurrencyOption,
   lostAfterOption,
   queueOption,
@@ -11,6 +15,7 @@ import {
   tracesOption,
   whichDayOption,
 } from "../../../sim/cli/options.ts";
+import { MAX_DAYS, MAX_EVENTS } from "../../../sim/days/run/index.ts";
 
 function parse(...args: string[]): Record<string, unknown> {
   const command = new Command().exitOverride().configureOutput({ writeErr: () => {} });
@@ -75,5 +80,30 @@ describe("options", () => {
     for (const sound of ["redis://h", "rediss://u:p@h:6380/2", "redis://[::1]:6379"])
       expect(address(sound)).toBe(sound);
     for (const bad of ["h:6379", "http://h", "redis://", "redis://h:port", ""]) expect(() => address(bad)).toThrow();
+  });
+});
+
+function parsed(...args: string[]): { ceiling?: Record<string, number> } {
+  const command = new Command().exitOverride().configureOutput({ writeErr: () => {} });
+  return command.addOption(ceilingOption()).parse(args, { from: "user" }).opts();
+}
+
+describe("--ceiling", () => {
+  it("takes the place of a ceiling and leaves the others", () => {
+    const options = parsed("--ceiling", "events=1e9", "--ceiling", "megabytes=0.5");
+    expect(ceilingsOf(options)).toEqual({ ...CEILINGS, events: 1e9, megabytes: 0.5 });
+    expect(parsed(...ceilingWords(options))).toEqual(options);
+    expect(ceilingsOf(parsed())).toEqual(CEILINGS);
+  });
+
+  it.each(["events", "events=", "events=0", "events=-1", "events=1e16", "evens=1", "__proto__=1", "days=many"])(
+    "refuses %j",
+    (text) => {
+      expect(() => parsed("--ceiling", text)).toThrow(/Give one of megabytes, events, days/);
+    },
+  );
+
+  it("stands where the simulation has it", () => {
+    expect(CEILINGS).toMatchObject({ events: MAX_EVENTS, days: MAX_DAYS });
   });
 });

@@ -35,3 +35,18 @@ test("the caption, which says what to see, stands between the heading and what i
   expect(textsOf(chartFrame(WORDS, testContext()).finish(100))).toEqual(["Heads", "What to look for", "per hour"]);
   expect(textsOf(chartFrame({ ...WORDS, caption: "" }, testContext()).finish(100))).toEqual(["Heads", "per hour"]);
 });
+
+test("notes stand below the picture: nothing to say takes no room, each line takes its own", () => {
+  const height = (...notes: string[]) => {
+    const svg = chartFrame({ title: "t", caption: "", subtitle: "", description: "" }, testContext()).finish(
+      100,
+      ...notes,
+    );
+    return Number(svg.getAttribute("height"));
+  };
+  const bare = height();
+  expect(height("")).toBe(bare);
+  expect(height("Left out: trim.")).toBe(bare + 14);
+  expect(height("Left out: trim.", "Not drawn: hanging.")).toBe(bare + 28);
+  expect(height("a long list of names, ".repeat(12))).toBeGreaterThan(bare + 14);
+});

@@ -10,13 +10,12 @@ function frame() {
 test("a time axis shows full hours of the day as HH:MM and names itself with its unit", () => {
   const f = frame();
   drawClockAxis(
-    f.body,
+    f,
     scaleLinear()
       .domain([0, 4 * 3600])
       .range([100, 300]),
     5.5 * 3600,
     50,
-    f.colour,
   );
   expect(textsOf(f.finish(80))).toEqual(["t", "06:00", "07:00", "08:00", "09:00", "clock time (h:min)"]);
 });
@@ -24,13 +23,12 @@ test("a time axis shows full hours of the day as HH:MM and names itself with its
 test("hours after midnight say which day they belong to", () => {
   const f = frame();
   drawClockAxis(
-    f.body,
+    f,
     scaleLinear()
       .domain([0, 4 * 3600])
       .range([100, 700]),
     22 * 3600,
     50,
-    f.colour,
   );
   const texts = textsOf(f.finish(80));
   expect(texts).toContain("23:00");
@@ -40,7 +38,7 @@ test("hours after midnight say which day they belong to", () => {
 
 test("grid lines stand at the ticks of the axis", () => {
   const f = frame();
-  drawClockGrid(f.body, scaleLinear().domain([0, 7200]).range([0, 100]), 0, 10, 20, f.colour);
+  drawClockGrid(f, scaleLinear().domain([0, 7200]).range([0, 100]), 0, 10, 20);
   const paths = [...f.finish(80).querySelectorAll("path")].map((path) => path.getAttribute("d"));
   expect(paths).toEqual(["M0.0,10V20", "M50.0,10V20", "M100.0,10V20"]);
 });
@@ -54,7 +52,7 @@ test("pauses are drawn within the axis only, and a name that would touch another
     { name: "after the day", fromSeconds: 2000, toSeconds: 2100 },
     { name: "to the end", fromSeconds: 900, toSeconds: 5000 },
   ];
-  drawPauses(f.body, pauses, time, 50, 90, "grey", "black");
+  drawPauses(f, pauses, time, 50, 90);
   const svg = f.finish(90);
   expect(textsOf(svg)).toEqual(["t", "first pause", "to the end"]);
   const bands = [...svg.querySelectorAll("rect")].slice(1);

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { chartFrame, drawText } from "../../../viz/frame/index.ts";
+import { chartFrame, drawText, readable } from "../../../viz/frame/index.ts";
 import { testContext } from "../../support/drawing.ts";
 
 test("a text lands where it is told to, with only the attributes that were asked for", () => {
@@ -11,4 +11,9 @@ test("a text lands where it is told to, with only the attributes that were asked
   expect(rich!.getAttribute("text-anchor")).toBe("end");
   expect(rich!.getAttribute("font-size")).toBe("14");
   expect(rich!.getAttribute("paint-order")).toBe("stroke");
+});
+
+test("a group carries its figures in one line", () => {
+  const frame = chartFrame({ title: "t", caption: "", subtitle: "", description: "" }, testContext());
+  expect(readable(frame.body, "skinning: 5.1 s\n4.9 to 5.3").attr("data-value")).toBe("skinning: 5.1 s 4.9 to 5.3");
 });

@@ -11,21 +11,19 @@ function frame() {
 
 test("a bottom axis carries its ticks, its name and its unit", () => {
   const f = frame();
-  drawBottomAxis(f.body, scaleLinear().domain([0, 100]).range([0, 400]), QUANTITY, 10, 50, f.colour);
+  drawBottomAxis(f, scaleLinear().domain([0, 100]).range([0, 400]), QUANTITY, { top: 10, y: 50 });
   expect(textsOf(f.finish(90)).slice(1)).toEqual(["0", "20", "40", "60", "80", "100", "Out, heads"]);
 });
 
 test("tick texts that would touch are left out, their lines stay", () => {
   const f = frame();
   drawBottomAxis(
-    f.body,
+    f,
     scaleLinear()
       .domain([1e9, 1e9 + 3])
       .range([0, 216]),
     QUANTITY,
-    10,
-    50,
-    f.colour,
+    { top: 10, y: 50 },
   );
   const svg = f.finish(90);
   expect(textsOf(svg).length - 2).toBeLessThan(svg.querySelectorAll("path").length - 1);
@@ -33,13 +31,13 @@ test("tick texts that would touch are left out, their lines stay", () => {
 
 test("a left axis carries its ticks, its name and its unit", () => {
   const f = frame();
-  drawLeftAxis(f.body, scaleLinear().domain([0, 40]).range([100, 0]), QUANTITY, 50, 300, 12, f.colour);
+  drawLeftAxis(f, scaleLinear().domain([0, 40]).range([100, 0]), QUANTITY, { left: 50, right: 300, labelY: 12 });
   expect(textsOf(f.finish(90)).slice(1)).toEqual(["0", "20", "40", "Out, heads"]);
 });
 
 test("a name too long for its axis is cut, its unit never", () => {
   const f = frame();
   const quantity = { ...QUANTITY, label: "Throughput from the first shift's start to the last head out of the line" };
-  drawLeftAxis(f.body, scaleLinear().domain([0, 40]).range([100, 0]), quantity, 50, 300, 12, f.colour);
+  drawLeftAxis(f, scaleLinear().domain([0, 40]).range([100, 0]), quantity, { left: 50, right: 300, labelY: 12 });
   expect(textsOf(f.finish(90)).at(-1)).toMatch(/^Throughput from .*…, heads$/);
 });

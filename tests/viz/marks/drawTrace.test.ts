@@ -1,14 +1,16 @@
 import { scaleLinear } from "d3";
 import { expect, test } from "vitest";
-import { chartFrame } from "../../../viz/frame/index.ts";
+import { dayFrame } from "../../../viz/frame/index.ts";
 import { drawTrace, type TraceColumns } from "../../../viz/marks/index.ts";
 import { testContext } from "../../support/drawing.ts";
 
 const scale = scaleLinear().domain([0, 10]).range([0, 100]);
 
 function paths(trace: TraceColumns): string[] {
-  const frame = chartFrame({ title: "t", caption: "", subtitle: "", description: "" }, testContext());
-  drawTrace(frame, frame.body, trace, 10, scale, scale);
+  const words = { title: "t", caption: "", subtitle: "", description: "" };
+  const day = { ...words, startClockSeconds: 0, endSeconds: 10, pauses: [] };
+  const frame = dayFrame(day, testContext({ width: 124 }), { left: -12, right: 12 });
+  drawTrace(frame, frame.body, trace, scale);
   return [...frame.finish(50).querySelectorAll("path")].map((path) => path.getAttribute("d")!);
 }
 

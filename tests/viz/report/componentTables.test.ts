@@ -1,6 +1,6 @@
 import { parseHTML } from "linkedom";
 import { expect, test } from "vitest";
-import { componentTables } from "../../../viz/report/componentTables.ts";
+import { componentTables } from "../../../viz/report/logicSection.ts";
 import { exampleDay } from "../../support/exampleDay.ts";
 
 const results = exampleDay("ferncote", "none");

@@ -20,8 +20,8 @@ it("shows cost and margin without and with what the plant costs", () => {
     `${formatDecimals(margin!, 0)} EUR`,
     `${formatDecimals(fullMargin!, 0)} EUR`,
   ]);
-  expect(rows.at(-2)![0]).toBe("cost for a kg of carcass, animals not included");
-  expect(rows).toContainEqual(["building, straight line without interest", "40 EUR"]);
+  expect(rows.at(-2)![0]).toBe("cost per kg of carcass, animals not included");
+  expect(rows).toContainEqual(["building: price spread evenly over its life, no interest", "40 EUR"]);
   expect(rows).toContainEqual(["overhead", `${plant!.overhead.toFixed(0)} EUR`]);
   expect(plain(costTable(variant!)!.markup)).toContain("The bank takes 89 EUR a working day");
 });
@@ -29,7 +29,7 @@ it("shows cost and margin without and with what the plant costs", () => {
 it("warns of a margin without them, and is not there without money", () => {
   const sheet = { ...variant!.costSheet!, plant: null, fullMargin: null, fullCostPerKg: null, loanPayment: null };
   const markup = costTable({ ...variant!, costSheet: sheet })!.markup;
-  expect(markup).toContain("A margin without them is not what a plant earns.");
-  expect(cells(markup).at(-1)!.at(-1)).toBe("not reckoned");
+  expect(markup).toContain("Without them the margin is not what a plant earns.");
+  expect(cells(markup).at(-1)!.at(-1)).toBe("not counted");
   expect(costTable({ ...variant!, costSheet: null })).toBeNull();
 });

@@ -15,20 +15,20 @@ describe("the report of a search", () => {
   it("answers first, then tells the choice, the limits, the curve and every design tried", () => {
     const told = text();
     expect(told).toMatch(/Answer Recommended: a 3, b 1\. People, against throughput/);
-    expect(told).toMatch(/As it is Recommended a 3 3 b 2 1 of 5 people 5 4/);
-    expect(told).toMatch(/probability of 95 % or more of being the best of them/);
+    expect(told).toMatch(/Today Recommended a 3 3 b 2 1 of 5 people 5 4/);
+    expect(told).toMatch(/best of them with a probability of 95 % or more/);
     expect(told).toMatch(/a 3, b 1 4 people 330 carcasses\/h 328 to 332 10 kept recommended/);
     expect(told).toMatch(/a 2, b 2 4 people .*? kept dropped after 10 days/);
     expect(told).toMatch(/stun to stick below 1 % 0\.40 % 0\.30 to 0\.50 % kept/);
-    expect(told).toMatch(/5 people as it is 310 .*? another gives as much for less/);
-    expect(told).toMatch(/3 of 12 designs that are allowed were tried .* Its seed is 2027, search/);
-    expect(told).toMatch(/few 2 people .*? outside the totals that are allowed, tried for the curve/);
-    expect(told).toMatch(/as it is 5 people .*? finalist, beyond a time limit/);
+    expect(told).toMatch(/5 people as it is 310 .*? another choice gives as much for less/);
+    expect(told).toMatch(/tried 3 of 12 allowed arrangements, .* Seeds: search 2027, search/);
+    expect(told).toMatch(/few 2 people .*? outside the allowed totals, tried for the curve/);
+    expect(told).toMatch(/as it is 5 people .*? finalist, breaks a time limit/);
   });
 
   it("states no probability where none was reached, and draws no shares where nothing is recommended", () => {
     const choice = { kind: "ceiling", probability: 0.95, difference: 4 } as const;
-    expect(text(inventedImprovement({ choice }))).toMatch(/No probability is stated for the pick/);
+    expect(text(inventedImprovement({ choice }))).toMatch(/No probability is stated; the answer says why/);
     const none = text(inventedImprovement({ recommended: null, words: ["None."] }));
     expect(none).toMatch(/Answer None\./);
     expect(none).not.toMatch(/What is shared out/);

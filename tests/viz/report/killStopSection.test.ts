@@ -7,7 +7,7 @@ const section = (page: string) => /<h2>Stops of the kill line<\/h2>([\s\S]*?)<\/
 
 test("a day's report has the stops in a table and a picture, with the definition above them", () => {
   const found = section(renderDayReport(killLineDay()))!;
-  expect(found).toContain("one of the steps from stunning to bleeding stands for 10 s or longer");
+  expect(found).toContain("one of the steps from stunning to bleeding stands still for 10 s or longer");
   expect(found).toMatch(/<figure>/u);
   const cells = [...found.matchAll(/<tr><th scope="row">2<\/th>(.*?)<\/tr>/gu)].flatMap(([, row]) =>
     [...row!.matchAll(/<td>(.*?)<\/td>/gu)].map(([, cell]) => cell!.replaceAll("\u00a0", " ")),
@@ -41,14 +41,14 @@ test("a study's report has the means of each variant with their intervals, and o
   expect(means[0]).toEqual(["2 stops", "1 stop", "90 s", "30 s", "1 head", "30 s"]);
   expect(means[1]!.slice(0, 2)).toEqual(["1 stop", "0 stops"]);
   expect(cells[0]!.map(([, , range]) => range)[0]).toBe("2 to 2");
-  expect(found).toContain("<summary>Each stop of this day</summary>");
+  expect(found).toContain("<summary>Every stop of this day</summary>");
 });
 
 test("a study that does not ask for stops has those of one day only", async () => {
   const study = await killLineStudy({ base: killLinePlan(), smooth: smoothPlan() }, ["headsPerHour"]);
   const found = section(renderReport(study))!;
-  expect(found).not.toContain("Means a day over");
-  expect(found).toContain("<summary>Each stop of this day</summary>");
+  expect(found).not.toContain("Average of a day over");
+  expect(found).toContain("<summary>Every stop of this day</summary>");
 });
 
 test("without a record of stops there is no such section", () => {

@@ -14,7 +14,7 @@ it("lists kilograms in and out with what is sold in words", () => {
   expect(rows).toContain("dripout: lost in the chiller15.2 kg1.0 %");
   expect(rows).toContain("not accounted forroundingunder 1 g0.0 %");
   expect(document.querySelector("p")!.textContent).toBe(
-    "Sold: hot carcass with kidneys, without head, paws, liver and heart and lungs. That is none of the published definitions. Compare its yield only with yields of the same presentation.",
+    "Sold: hot carcass with kidneys, without head, paws, liver and heart and lungs. No published definition matches it. Compare its yield only with yields of the same presentation.",
   );
 });
 

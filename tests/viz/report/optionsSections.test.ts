@@ -1,10 +1,10 @@
 import { expect, it } from "vitest";
 import { renderReport } from "../../../viz/report/index.ts";
-import { inventedLineUp } from "../../support/invented.ts";
+import { inventedOptionsResult } from "../../support/invented.ts";
 import { syntheticFactorial } from "../../support/syntheticStudy.ts";
 
 it("the report of a line-up answers first, then tells price, worth and payback of each offer", () => {
-  const page = renderReport(syntheticFactorial(), { lineUp: inventedLineUp() });
+  const page = renderReport(syntheticFactorial(), { offers: inventedOptionsResult() });
   const told = page.replace(/<[^>]+>/g, " ").replace(/\s+/g, " ");
   expect(told).toMatch(/Answer The best is &quot;a machine&quot;\. What each option is worth in a year/);
   expect(told).toMatch(

@@ -45,7 +45,7 @@ test("every source, the command, the seed and the version are stated", () => {
 test("a plan that names no source has all its figures called assumed", () => {
   const study = syntheticStudy();
   study.plan.sources = [];
-  expect(textOf(renderReport(study))).toContain("Take every one of them as assumed.");
+  expect(textOf(renderReport(study))).toContain("Treat every one of them as assumed.");
 });
 
 test("the page asks for nothing from outside, and its policy lets nothing run but its own script", () => {
@@ -96,7 +96,7 @@ test("every response has its interval and each variant its difference, shown or 
 
 test("a single day shows no interval and says so", () => {
   const text = textOf(renderDayReport(syntheticSingleDay()));
-  expect(text).toContain("one day, no interval");
+  expect(text).toContain("One simulated day; another would differ.");
   expect(text).not.toMatch(/at 95 %|± |Student/);
   expect(text).toContain("595 heads/h");
 });

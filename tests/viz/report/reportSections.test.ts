@@ -9,7 +9,9 @@ import { syntheticFactorial, syntheticSingleDay, syntheticStudy } from "../../su
 
 // (1 - confidence) x comparisons: expected number of false alarms, any statistics text (linearity of expectation).
 test("what several comparisons do to the word shown is stated: 11 at 95 % give 0.55 by chance", () => {
-  expect(experimentation(syntheticFactorial()).markup).toContain("11 comparisons would still show 0.55 differences");
+  expect(experimentation(syntheticFactorial()).markup).toContain(
+    "chance alone would show about 0.55 differences for each result in 11 comparisons",
+  );
 });
 
 test("what each variant changes in the plan is listed as the study wrote it", () => {
@@ -53,6 +55,6 @@ test("a long list of what the variants change folds open", () => {
 
 test("a screening answers by its factors; the points it was run at fold open", () => {
   const markup = resultsSection(screeningResults(), figuresFor(serverDocument())).markup;
-  expect(markup).toMatch(/<details><summary>Every response of all \d+ variants<\/summary>/);
-  expect(resultsSection(syntheticStudy(), figuresFor(serverDocument())).markup).not.toContain("Every response of all");
+  expect(markup).toMatch(/<details><summary>Every result of all \d+ variants<\/summary>/);
+  expect(resultsSection(syntheticStudy(), figuresFor(serverDocument())).markup).not.toContain("Every result of all");
 });

@@ -18,5 +18,5 @@ test("a response that only some replications gave says how many", () => {
 });
 
 test("no response asked for is said in words", () => {
-  expect(responseTable({ ...syntheticStudy(), responses: [] }).markup).toBe("<p>No response was asked for.</p>");
+  expect(responseTable({ ...syntheticStudy(), responses: [] }).markup).toBe("<p>The study asks for no result.</p>");
 });

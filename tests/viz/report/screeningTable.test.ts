@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { chartFiles, renderReport } from "../../../viz/index.ts";
-import { screeningTables } from "../../../viz/report/screeningTable.ts";
+import { screeningTables } from "../../../viz/report/responseTable.ts";
 import { screeningResults } from "../../support/screeningResults.ts";
 import { syntheticStudy } from "../../support/syntheticStudy.ts";
 

@@ -18,9 +18,11 @@ it("lists who takes what, how hot, and the most at once", () => {
 
 it("holds water and energy for a tonne against chickens by analogy, and says so", () => {
   const markup = utilityTable(variant!)!.markup.replaceAll("\u202f", "").replaceAll("\u00a0", " ");
-  expect(markup).toContain("No published value for rabbits was found; chickens stand here by analogy only");
+  expect(markup).toContain(
+    "No published value for rabbits was found; plants for chickens are shown as an analogy only",
+  );
   expect(rowsOf(markup).at(-2)).toMatch(/^fresh water2516 L1450 to 6300 Linside this range$/u);
-  expect(rowsOf(markup).at(-1)).toMatch(/below this range: see which consumers the plan leaves out/u);
+  expect(rowsOf(markup).at(-1)).toMatch(/below this range: check which consumers the plan leaves out/u);
   const sheet = { ...variant!.utilitySheet!, kilowattHoursPerTonne: 600 };
   expect(rowsOf(utilityTable({ ...variant!, utilitySheet: sheet })!.markup).at(-1)).toMatch(/above this range/u);
 });
@@ -28,8 +30,8 @@ it("holds water and energy for a tonne against chickens by analogy, and says so"
 it("shows what a cold room takes out, and says when no consumers are named", () => {
   const [chiller] = exampleDay("parts/chiller", "none").variants;
   const markup = utilityTable(chiller!)!.markup;
-  expect(markup).toContain("Cold rooms: heat that has to come out");
-  expect(markup).toContain("The plan names no consumers beside the stages");
+  expect(markup).toContain("Cold rooms: heat to take out");
+  expect(markup).toContain("The plan names no consumers besides the stages");
   const { utilitySheet: _, ...older } = chiller!;
   expect(utilityTable(older)).toBeNull();
 });

@@ -8,7 +8,7 @@ const of = (mean: number, halfWidth: number | null) => ({
 });
 
 test("a span has one unit for mean and interval, even where its ends would take two", () => {
-  expect(spanEstimate(of(17_640, 720))).toBe("4.9 h (4.7 to 5.1 h)");
+  expect(spanEstimate(of(17_640, 720))).toBe("4 h 54 (4 h 42 to 5 h 06)");
 });
 
 test("no interval of time or share reaches where there is nothing", () => {

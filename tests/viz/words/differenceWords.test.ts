@@ -11,13 +11,13 @@ const SHOWN = {
 
 test("a shown difference is said with direction, size, interval and confidence", () => {
   expect(differenceWords(SHOWN, FORMAT, 0.95).sentence).toBe(
-    "36.3 heads/h more than today's plan (+35.0 to +37.6 at 95 %)",
+    "36.3 heads/h more than today's plan (35.0 to 37.6 at 95 %)",
   );
 });
 
 test("a difference that is not shown is said to be not shown, in words", () => {
   const words = differenceWords({ ...SHOWN, mean: 1, low: -0.3, high: 2.3, shown: false }, FORMAT, 0.9);
-  expect(words.sentence).toBe("not shown to differ from today's plan (\u22120.3 to +2.3 at 90 %)");
+  expect(words.sentence).toBe("no difference from today's plan shown (less than 2.3 heads/h at 90 %)");
   expect(words.verdict).toBe("not shown");
 });
 
@@ -26,9 +26,14 @@ test("a variant that changed nothing at all is said to be the same", () => {
   expect(words.sentence).toBe("the same as today's plan on all 20 simulated days");
 });
 
+test("a difference downwards is told by its size, and its range without signs", () => {
+  const words = differenceWords({ ...SHOWN, mean: -36.3, low: -37.6, high: -35 }, FORMAT, 0.95);
+  expect(words.brief).toBe("36.3 heads/h less than today's plan (35.0 to 37.6)");
+});
+
 test("one pair of days shows nothing, and says so", () => {
   const words = differenceWords({ ...SHOWN, n: 1, halfWidth: null, low: null, high: null, shown: false }, FORMAT, 0.95);
-  expect(words.sentence).toContain("one day has no interval and shows nothing");
+  expect(words.sentence).toContain("on one day, which proves nothing about other days");
   expect(words.interval).toBe("");
 });
 
@@ -38,9 +43,8 @@ test("no pair of values is not a difference of nothing", () => {
 
 test("one of several comparisons is told with the interval that allows for all", () => {
   const words = differenceWords({ ...SHOWN, joint: true }, FORMAT, 0.95);
-  expect(words.sentence).toBe(
-    "36 heads/h more than today's plan (+34 to +38 at 95 %, allowing for 3 changes compared)",
-  );
+  expect(words.sentence).toBe("36 heads/h more than today's plan (34 to 38 at 95 %, allowing for 3 changes compared)");
+  expect(words.brief).toBe("36 heads/h more than today's plan (34 to 38)");
   expect(words.interval).toBe("+34 to +38");
 });
 

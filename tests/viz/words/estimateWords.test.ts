@@ -8,6 +8,16 @@ test("an estimate is never said without interval, confidence and number of repli
   expect(estimateWords(ESTIMATE, FORMAT, 0.95).phrase).toBe("588 heads/h (584 to 592 at 95 %, 20 simulated days)");
 });
 
+test("a share that was never seen is none in so many days, and what may be all the same", () => {
+  const share = responseFormat({ key: "k", label: "L", unit: "", format: "share", better: "less" }, 0);
+  const never = { ...ESTIMATE, mean: 0, sd: 0, halfWidth: 0.084, low: 0, high: 0.168 };
+  expect(estimateWords(never, share, 0.95)).toEqual({
+    mean: "0 %",
+    interval: "none in 20 simulated days",
+    phrase: "none in 20 simulated days (at most 17 % at 95 %)",
+  });
+});
+
 test("one day says that it has no interval", () => {
   const one = { ...ESTIMATE, n: 1, halfWidth: null, low: null, high: null };
   expect(estimateWords(one, FORMAT, 0.95).phrase).toBe("588 heads/h (one day, no interval)");

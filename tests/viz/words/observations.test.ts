@@ -6,7 +6,7 @@ test("an observation is a replication, or a pair of antithetic ones", () => {
   const results = syntheticStudy();
   expect([observationNoun(results), observationsOf(results, { days: 20 })]).toEqual(["simulated days", 20]);
   const pairs = { ...results, procedure: { ...results.procedure, observation: "antithetic pair" as const } };
-  expect([observationNoun(pairs), observationsOf(pairs, { days: 20 })]).toEqual(["antithetic pairs of days", 10]);
+  expect([observationNoun(pairs), observationsOf(pairs, { days: 20 })]).toEqual(["pairs of simulated days", 10]);
 });
 
 test("variants that were given up on the way are remembered", () => {

@@ -17,7 +17,7 @@ function words(minutesAfter: number, cleaningSeconds: number): string {
 test("cleaning counts: 18 min of overtime on a day whose work ended 12 min before the shift did", () => {
   expect(words(-12, 0)).toBe("Work on the line ended at 13:48, within the shifts.");
   expect(words(-12, HALF_HOUR)).toBe(
-    "Work on the line ended at 13:48 and cleaning at 14:18, 18 min after the last shift.",
+    "Work on the line ended at 13:48 and cleaning at 14:18, 18 min after the end of the last shift.",
   );
   expect(words(-30, HALF_HOUR)).toBe("Work on the line ended at 13:30 and cleaning at 14:00, within the shifts.");
   expect(words(5, HALF_HOUR)).toContain("cleaning at 14:35, 35 min after the last shift");

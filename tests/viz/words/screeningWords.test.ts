@@ -14,5 +14,5 @@ test("factors are ranked by the mean size of their effects; one without effects 
 test("the foremost factors are told with size and half-width, and when their direction depends on the rest", () => {
   const words = screeningWords(RESULTS, INFO, studyFormat(RESULTS, INFO));
   expect(words[0]).toMatch(/“time per head” matters most: .* by 46 heads\/h on average, give or take 2 heads\/h\.$/);
-  expect(words[1]).toMatch(/“walking” comes next: .*; in which direction depends on the rest\.$/);
+  expect(words[1]).toMatch(/“walking” comes next: .*; up or down depends on the other factors\.$/);
 });

@@ -21,7 +21,7 @@ test("each step is told with its interval, and one that shows nothing is not giv
   expect(words(curve(steps))).toBe(
     "Places before evisceration: 8.0 heads/h more with 4 instead of 2 (+7.0 to +9.0), " +
       "5.0 heads/h more with 8 instead of 4 (+4.0 to +6.0), no difference shown with 16 instead of 8 (\u22120.5 to +1.5), " +
-      "no difference shown with 32 instead of 16 (\u22120.8 to +1.2). Ranges are at 95 %, allowing for 4 steps compared.",
+      "no difference shown with 32 instead of 16 (\u22120.8 to +1.2). Ranges are at 95 %, sure even though 4 steps were compared.",
   );
 });
 
@@ -33,7 +33,7 @@ test("each factor has its sentence, the one that moves most first", () => {
     levelSteps: { throughput: [[step(0, 2, true)], [step(0, -9, true)]] },
   };
   expect(words(results)).toMatch(
-    /^B: 9\.0 heads\/h less with 2 instead of 1 \(.*\)\. A: 2\.0 heads\/h more with 2 instead of 1 \(.*\)\. Each is the average over the other factors; ranges are at 95 %/,
+    /^B: 9\.0 heads\/h less with 2 instead of 1 \(.*\)\. A: 2\.0 heads\/h more with 2 instead of 1 \(.*\)\. Each figure is an average over the other factors; ranges are at 95 %/,
   );
 });
 
@@ -44,9 +44,9 @@ test("of many steps the last that shows a difference is told", () => {
     return words({ ...curve(steps), factors: [{ name: "places", path: "p", levels }] });
   };
   expect(many(1)).toContain("Places: the last step that shows a difference is 3.0 heads/h more with 3 instead of 2");
-  expect(many(1)).toContain("; no later step shows a difference.");
-  expect(many(4)).not.toContain("no later step");
-  expect(many(-1)).toContain("none of its 5 steps shows a difference");
+  expect(many(1)).toContain("; beyond that no step shows a difference.");
+  expect(many(4)).not.toContain("beyond that");
+  expect(many(-1)).toContain("none of its 5 steps makes a difference that shows");
 });
 
 test("one day has no interval to tell", () => {

@@ -4,7 +4,7 @@ import { killLineDay, killLinePlan, killLineStudy, smoothPlan } from "../../supp
 import { syntheticStudy } from "../../support/syntheticStudy.ts";
 import { withDay } from "../../support/withDay.ts";
 
-const LAST = "A stunned head that waits may wake: settle this with the official veterinarian before the rest is read.";
+const LAST = "A stunned head that waits may wake: settle this with the official veterinarian before you read on.";
 
 describe("of one day", () => {
   it("tells how many stunned heads were outside which limit, and the longest", () => {
@@ -61,6 +61,6 @@ describe("in a report", () => {
   });
 
   it("is not there when all is well", () => {
-    expect(first(renderDayReport(killLineDay(smoothPlan())))).toMatch(/^This is one day/u);
+    expect(first(renderDayReport(killLineDay(smoothPlan())))).toMatch(/^This is one simulated day/u);
   });
 });

@@ -3,11 +3,11 @@ import { formatDecimals } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { CAUTIONS, DANGERS, DANGERS_IN_SHORT } from "../../report/cautions.ts";
 import { PlanEditor } from "../editor/PlanEditor.tsx";
-import { runningDifference } from "../scene/runningDifference.ts";
-import { differenceWords } from "../scene/runningDifferenceWords.ts";
+import { runningDifference, runningDifferenceWords } from "../scene/runningDifference.ts";
 import { Controls } from "./Controls.tsx";
 import { DayStrip } from "./DayStrip.tsx";
 import { Head } from "./Head.tsx";
+import { useSlowSeconds } from "./hooks.ts";
 import { Legend } from "./Legend.tsx";
 import { LessonPanel } from "./LessonPanel.tsx";
 import { RailView } from "./RailView.tsx";
@@ -15,7 +15,6 @@ import { Results } from "./Results.tsx";
 import { Strips } from "./Strips.tsx";
 import * as state from "./state.ts";
 import { Transport } from "./Transport.tsx";
-import { useSlowSeconds } from "./ticks.ts";
 
 /** The page: the day's clock on top, both lines below it, what can be changed and what comes of it beside them. */
 export function App() {
@@ -114,28 +113,26 @@ function Unsound() {
   if (count === 0) return null;
   const shown =
     state.soundPlan.value === null
-      ? "There is nothing to draw until they are mended."
-      : "Lines and figures are still those of the last sound plan.";
+      ? "Nothing can be drawn until they are fixed."
+      : "The page still shows the last valid plan.";
   return (
     <p class="unsound" role="status">
       <b>
         {count} {count === 1 ? "fault" : "faults"} in this plan.
       </b>{" "}
-      {shown} “Edit the plan” tells what to mend.
+      {shown} “Edit the plan” shows what to fix.
     </p>
   );
 }
 
 function Lines() {
   if (state.tooLong.value) {
-    return (
-      <p class="empty">This plan's day has too many heads to be drawn. Its figures are worked out all the same.</p>
-    );
+    return <p class="empty">This day has too many heads to draw. The results are calculated all the same.</p>;
   }
   return (
     <div class="lines">
-      <section class="line" aria-label="The plan as it is">
-        <h2>The plan as it is</h2>
+      <section class="line" aria-label="Today's plan">
+        <h2>Today's plan</h2>
         <RailView which="base" />
       </section>
       <Difference />
@@ -151,22 +148,24 @@ function Lines() {
 
 function ChangeWords() {
   const words = state.changeWords.value;
-  return <span class="small">{words === "" ? "the same until a control is moved" : isolated(words)}</span>;
+  return <span class="small">{words === "" ? "same as today's plan until you move a control" : isolated(words)}</span>;
 }
 
-/** How far the variant is ahead by now, in heads and in time. */
+/** How far the variant is ahead by now; once both have done all work, how the day came out. */
 function Difference() {
   const seconds = useSlowSeconds();
   const base = state.courses.base.value;
   const variant = state.courses.variant.value;
   if (base === null || variant === null) return null;
   const found = runningDifference(base, variant, seconds);
-  const counts = `${formatDecimals(found.base, 0)} as it is, ${formatDecimals(found.variant, 0)} in the variant`;
+  const counts = `${formatDecimals(found.base, 0)} in today's plan, ${formatDecimals(found.variant, 0)} in the variant`;
   return (
     <p class="difference">
-      <strong>{state.isChanged.value ? differenceWords(found) : "Nothing is changed yet."}</strong>
+      <strong>
+        {state.isChanged.value ? runningDifferenceWords(found) : "Nothing is changed yet: move a control to compare."}
+      </strong>
       <span>
-        Heads past the last work: {counts}. This is one day; the figures of twenty are under “What it comes to”.
+        Heads done by now: {counts}. This is one simulated day; “Results” has the means of {state.REPLICATIONS}.
       </span>
     </p>
   );

@@ -136,7 +136,7 @@ function Moved({ shown }: { shown: string }) {
             moves.value = {};
           }}
         >
-          Take all changes back
+          Undo all changes
         </button>
       )}
     </>

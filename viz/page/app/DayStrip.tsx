@@ -6,8 +6,8 @@ import { clockTicksFor, isolated, textWidth } from "../../frame/index.ts";
 import { stepPath } from "../../marks/index.ts";
 import { breaksOf } from "../plan/breaksOf.ts";
 import { binMeans } from "../strips/binSteps.ts";
+import { useWidth } from "./hooks.ts";
 import * as state from "./state.ts";
-import { useWidth } from "./useWidth.ts";
 
 const HEIGHT = 92;
 const TOP = 18;
@@ -105,7 +105,7 @@ function Strip({ base, variant, width }: { base: DayCourse; variant: DayCourse; 
         {variant !== base && <path class="curve variant" d={curve(variant, end, time, heads, width)} />}
         <path class="curve base" d={curve(base, end, time, heads, width)} />
         <text class="small halo" x={width - SIDE} y={FLOOR - 5} text-anchor="end">
-          heads done, most {formatDecimals(most, 0)}
+          heads done, up to {formatDecimals(most, 0)}
         </text>
         <g ref={cursor} class="cursor">
           <path d={`M0,${TOP - 8}V${FLOOR + 6}`} />

@@ -3,7 +3,7 @@ import { useRef } from "preact/hooks";
 import { LESSONS } from "../lessons/lessons.ts";
 import { Help } from "./Help.tsx";
 import { OpenFile } from "./OpenFile.tsx";
-import { openLesson } from "./openLesson.ts";
+import { openLesson } from "./openPlan.ts";
 import { copyLink, saveFigures, savePicture, savePlan, saveStudy, saveVariant } from "./save.ts";
 import * as state from "./state.ts";
 
@@ -31,7 +31,7 @@ export function Head() {
             state.editorOpen.value = true;
           }}
         >
-          Edit the plan{state.faults.value.length > 0 && <b class="flag"> {state.faults.value.length} to mend</b>}
+          Edit the plan{state.faults.value.length > 0 && <b class="flag"> {state.faults.value.length} to fix</b>}
         </button>
         <OpenFile />
         <Menu id="save" name="Save and share">
@@ -52,7 +52,7 @@ export function Head() {
                 state.theme.value = name;
               }}
             >
-              {name === "auto" ? "As the screen" : name === "light" ? "Light" : "Dark"}
+              {name === "auto" ? "Same as the device" : name === "light" ? "Light" : "Dark"}
             </Item>
           ))}
         </Menu>

@@ -18,17 +18,17 @@ export function Help() {
           </button>
         </header>
         <p>
-          Two lines run side by side: the plan as it is, and a variant of it. Pick a station on the rail or by name,
-          move a control, and the variant follows. Both days are drawn from the same random numbers, so a difference
-          comes from the change and not from luck. One day is one draw; the figures with intervals are means of twenty.
+          The page compares two lines: today's plan and a variant of it. Click a station or choose it by name, move a
+          control, and watch what changes. Both lines get the same animals, breakdowns and luck, so every difference
+          comes from your change. The pictures show one simulated day; the results are means of twenty.
         </p>
         <p>
-          Nothing leaves this page: the simulation runs here, a plan you open stays here, and a link carries its plan in
-          itself.
+          Your plan stays on this computer: the simulation runs inside this page and sends nothing. A link that you copy
+          contains the whole plan, so whoever gets the link can read it.
         </p>
         <p>
-          Tab leads through everything. On the strip of the day the arrow keys move by a minute, page up and page down
-          by ten minutes, home and end to its ends.
+          The page works without a mouse. Tab moves from one control to the next. On the day's time line the arrow keys
+          move by a minute, page up and page down by ten minutes, home and end to the start and the end of the day.
         </p>
         <dl class="keys-list">
           {KEYS.map(({ shown, does }) => (

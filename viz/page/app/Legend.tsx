@@ -1,6 +1,5 @@
 import { useEffect, useRef } from "preact/hooks";
-import { BODY, HOOK, PENNANT, POINTER } from "../scene/glyphs.ts";
-import { drawPosition, STATE_LABELS } from "../scene/looks.ts";
+import { BODY, drawPosition, HOOK, PENNANT, POINTER, STATE_LABELS } from "../scene/looks.ts";
 import type { Pen } from "../scene/pen.ts";
 import { SvgPen } from "../scene/svgPen.ts";
 import { shownTheme } from "./theme.ts";
@@ -9,22 +8,22 @@ const SAMPLES: { label: string; draw: (pen: Pen) => void }[] = [
   ...STATE_LABELS.map((label, state) => ({
     label,
     draw: (pen: Pen) => {
-      drawPosition(pen, 9, 19, state, true, 1);
-      drawPosition(pen, 27, 19, state, false, 1);
+      drawPosition(pen, { x: 9, y: 19, scale: 1 }, { state, isManned: true });
+      drawPosition(pen, { x: 27, y: 19, scale: 1 }, { state, isManned: false });
     },
   })),
-  { label: "hangs, waits or moves", draw: (pen) => drawHead(pen, "rule") },
-  { label: "in work", draw: (pen) => drawHead(pen, "working") },
-  { label: "done, no place to go", draw: (pen) => drawHead(pen, "blocked") },
+  { label: "head that waits or moves", draw: (pen) => drawHead(pen, "rule") },
+  { label: "head being worked on", draw: (pen) => drawHead(pen, "working") },
+  { label: "head done, cannot move on", draw: (pen) => drawHead(pen, "blocked") },
   {
-    label: "near a time limit; filled: beyond it",
+    label: "near a time limit; filled: limit broken",
     draw: (pen) => {
       pen.shape(PENNANT, 8, 20, { fill: "beyond", stroke: "limit", width: 1.4 });
       pen.shape(PENNANT, 22, 20, { fill: "limit", stroke: "limit", width: 1.4 });
     },
   },
   {
-    label: "bottleneck at this moment; open: it shifts",
+    label: "bottleneck now; outlined: it is moving",
     draw: (pen) => {
       pen.shape(POINTER, 9, 17, { fill: "line", stroke: "line" });
       pen.shape(POINTER, 26, 17, { fill: "paper", stroke: "line", width: 1.6 });

@@ -2,7 +2,7 @@ import { isolated } from "../../frame/index.ts";
 import type { Lesson } from "../lessons/lesson.ts";
 import { Slider } from "./Controls.tsx";
 import { Icon } from "./Icon.tsx";
-import { closeLesson } from "./openLesson.ts";
+import { closeLesson } from "./openPlan.ts";
 import { Figure } from "./Results.tsx";
 import * as state from "./state.ts";
 
@@ -46,7 +46,7 @@ function Question({ lesson }: { lesson: Lesson }) {
             <div class="option">
               <span>
                 {option}
-                {isShown && index === lesson.right && <b class="verdict-word">This comes true.</b>}
+                {isShown && index === lesson.right && <b class="verdict-word">This is what happens.</b>}
               </span>
               <label>
                 <span class="small">hands</span>
@@ -78,7 +78,7 @@ function Steps({ lesson }: { lesson: Lesson }) {
   const controls = lesson.controls.flatMap((id) => state.controls.value.find((control) => control.id === id) ?? []);
   return (
     <div class="steps">
-      <h3>What to move</h3>
+      <h3>What to change</h3>
       <ol>
         {lesson.steps.map(({ say, moves }) => (
           <li key={say}>
@@ -112,6 +112,8 @@ function Answer({ lesson }: { lesson: Lesson }) {
         type="button"
         class="primary"
         onClick={() => {
+          // The figures beside the answer are those of what was asked, whatever was moved last.
+          state.moves.value = lesson.steps[lesson.askedStep]!.moves;
           state.answerShown.value = true;
         }}
       >
@@ -125,8 +127,11 @@ function Answer({ lesson }: { lesson: Lesson }) {
     <div class="answer" role="status">
       <h3>The answer</h3>
       <p>{lesson.answer}</p>
+      <h4>
+        {state.changeWords.value === "" ? "Figures of today's plan" : `With ${isolated(state.changeWords.value)}`}
+      </h4>
       {results !== null && (
-        <ul class="figures">
+        <ul class={state.stale.value ? "figures stale" : "figures"}>
           {shown.map((info) => (
             <Figure key={isolated(info.key)} results={results} info={info} />
           ))}

@@ -6,8 +6,7 @@ import { CanvasPen } from "../scene/canvasPen.ts";
 import { describeLine } from "../scene/describeLine.ts";
 import { drawRail } from "../scene/drawRail.ts";
 import { indexHeads } from "../scene/headsAt.ts";
-import { layoutOf, type RailLayout } from "../scene/layout.ts";
-import { stageUnder } from "../scene/stageUnder.ts";
+import { layoutOf, type RailLayout, stageUnder } from "../scene/layout.ts";
 import * as state from "./state.ts";
 import { shownTheme } from "./theme.ts";
 

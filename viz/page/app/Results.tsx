@@ -6,15 +6,18 @@ import { isolated } from "../../frame/index.ts";
 import { differenceEnds, differenceWords, estimateWords, studyFormat } from "../../words/index.ts";
 import * as state from "./state.ts";
 
-/** How many responses stand in the short list. */
-const SHORT = 7;
+/** How many responses stand in the short list, besides the time limits. */
+const SHORT = 6;
+
+/** Key of the share of heads outside a time limit. */
+const LIMIT = "beyond.";
 
 /** The figures of twenty days with their intervals, and the difference that the change makes. */
 export function Results() {
   const results = state.results.value;
   return (
-    <section class="results" aria-label="What it comes to">
-      <h2>What it comes to</h2>
+    <section class="results" aria-label="Results">
+      <h2>Results</h2>
       <div class={state.stale.value ? "stale" : ""}>{results !== null && <Figures results={results} />}</div>
       <p class="small" role="status">
         {statusWords()}
@@ -32,38 +35,74 @@ function statusWords(): string {
   const of = `Simulating: ${progress.done} of ${progress.total} days.`;
   if (results === null) return of;
   return state.stale.value
-    ? `${of} The figures are still those before the change.`
-    : `${of} Means of the first ${results.study.replications} days.`;
+    ? `${of} The figures shown are from before the change.`
+    : `${of} Figures of the first ${results.study.replications} days.`;
 }
 
 function about({ study, variants }: StudyResults): string {
   const at = formatConfidence(study.confidence);
-  const compared = variants.length > 1 ? " Differences are taken day by day on the same random numbers." : "";
-  return `Means of ${study.replications} days with ${at} intervals, seed “${study.seed}”.${compared}`;
+  const compared = variants.length > 1 ? " Both lines were compared on the same days." : "";
+  return `Means of ${study.replications} simulated days, each with its ${at} interval.${compared} Random seed: “${study.seed}”.`;
 }
 
 function Figures({ results }: { results: StudyResults }) {
   const { responses } = results;
+  const first = responses.filter(({ key }) => !key.startsWith(LIMIT)).slice(0, SHORT);
+  const others = responses.filter((info) => !first.includes(info));
   return (
     <>
       <ul class="figures">
-        {responses.slice(0, SHORT).map((info) => (
+        {first.map((info) => (
           <Figure key={info.key} results={results} info={info} />
         ))}
       </ul>
-      {responses.length > SHORT && (
+      <Limits results={results} />
+      {others.length > 0 && (
         <details>
-          <summary>All {responses.length} figures</summary>
+          <summary>All {responses.length} results</summary>
           <ul class="figures">
-            {responses.slice(SHORT).map((info) => (
+            {others.map((info) => (
               <Figure key={info.key} results={results} info={info} />
             ))}
           </ul>
-          <Meanings responses={responses.slice(SHORT)} />
+          <Meanings responses={others} />
         </details>
       )}
     </>
   );
+}
+
+/** Every time limit of the plan: kept or broken, and by how many heads; the one broken most comes first. */
+function Limits({ results }: { results: StudyResults }) {
+  const shareOf = (key: string) => results.variants.map(({ estimates }) => estimates[key]?.mean ?? 0);
+  const limits = results.responses
+    .filter(({ key }) => key.startsWith(LIMIT))
+    .map((info) => ({ info, worst: Math.max(...shareOf(info.key)) }))
+    .sort((a, b) => b.worst - a.worst);
+  if (limits.length === 0) return null;
+  return (
+    <div class="limits">
+      <h3>Time limits, and the heads that broke them</h3>
+      <ul>
+        {limits.map(({ info, worst }) => (
+          <li key={info.key} class={worst > 0 ? "broken" : ""}>
+            <span>{isolated(info.key.slice(LIMIT.length))}</span> <b>{limitWords(results, info)}</b>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** "kept"; "broken by 8.7 %"; both lines where they differ. */
+function limitWords(results: StudyResults, info: ResponseInfo): string {
+  const format = studyFormat(results, info);
+  const words = results.variants.map(({ estimates }) => {
+    const estimate = estimates[info.key];
+    if (estimate === undefined || estimate.mean === 0) return "kept";
+    return `broken by ${estimateWords(estimate, format, results.study.confidence).mean}`;
+  });
+  return words[1] === undefined || words[1] === words[0] ? words[0]! : `${words[0]}; in the variant ${words[1]}`;
 }
 
 /** What shares are taken over, each definition once. */
@@ -78,8 +117,8 @@ function Meanings({ responses }: { responses: readonly ResponseInfo[] }) {
 
 /** Where no column says what is shown. */
 const VERDICTS: Record<string, string> = {
-  shown: "a difference is shown",
-  "not shown": "no difference is shown",
+  shown: "difference shown",
+  "not shown": "no difference shown",
 };
 
 export function Figure({ results, info }: { results: StudyResults; info: ResponseInfo }) {

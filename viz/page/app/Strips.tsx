@@ -6,8 +6,8 @@ import { clockTicksFor, type Paint, type Texture, textureFill, wrapText } from "
 import { stepBandPath, stepPath } from "../../marks/index.ts";
 import { breaksOf } from "../plan/breaksOf.ts";
 import { type StripRow, sectionRows, stageRows } from "../strips/stripRows.ts";
+import { useWidth } from "./hooks.ts";
 import * as state from "./state.ts";
-import { useWidth } from "./useWidth.ts";
 
 /** One look per state, in the order of STATES. */
 const LOOKS: readonly { paint: Paint; texture: Texture }[] = [
@@ -26,7 +26,7 @@ const BAND = 9;
 const BAR = 4;
 const GAP = 12;
 /** Three lines of words beside the curve. */
-const LEAST_ROW = 52;
+const MIN_ROW = 52;
 
 interface Pair {
   base: StripRow;
@@ -42,10 +42,10 @@ export function Strips() {
     <section class="strips" aria-label="What happened so far">
       <h2>What happened so far</h2>
       <p class="small">
-        Grey: the plan as it is. Blue: the variant. The bands below each curve show what the positions did, the plan's
-        above the variant's, in the marks of the rail. At the right end of a curve's grid stands the most of the day; a
-        dashed line is the number of places. A blue bar on a band: the station was the bottleneck (pale: the bottleneck
-        shifted to or from it).
+        Each curve counts what waits before a station or is inside it: grey for today's plan, blue for the variant. The
+        number on the right is the day's highest; the dashed line is the number of places. The bands below show what the
+        positions did, in the colours of the legend: today's plan above, the variant below. A blue bar on a band means
+        that the station was the bottleneck (pale: the bottleneck was moving to or from it).
       </p>
       <div ref={ref}>
         {base !== null && variant !== null && width > 0 && <Drawing base={base} variant={variant} width={width} />}
@@ -65,7 +65,7 @@ function Drawing({ base, variant, width }: { base: DayCourse; variant: DayCourse
   const time = scaleLinear()
     .domain([0, end])
     .range([gutter, width - RIGHT]);
-  const heights = pairs.map(rowHeight);
+  const heights = pairs.map((pair) => rowHeight(pair, gutter));
   const height = heights.reduce((sum, each) => sum + each, 0) + 26;
   const clip = useRef<SVGRectElement>(null);
   const cursor = useRef<SVGPathElement>(null);
@@ -120,9 +120,15 @@ function pairsOf(base: DayCourse, variant: DayCourse, binning: { end: number; bi
     .filter(({ base: row, variant: changed }) => row.most > 0 || row.shares !== null || (changed?.most ?? 0) > 0);
 }
 
-function rowHeight({ base, variant }: Pair): number {
+/** Name and what is counted, in the lines that a gutter holds; the line below the last one. */
+function wordsOf({ name, what }: StripRow, gutter: number): { name: string[]; what: string[]; height: number } {
+  const lines = { name: wrapText(name, gutter - 14, 12, 2, true), what: wrapText(what, gutter - 14, 11, 3) };
+  return { ...lines, height: 12 * (lines.name.length + lines.what.length) + 6 };
+}
+
+function rowHeight({ base, variant }: Pair, gutter: number): number {
   const bands = base.shares === null ? 0 : variant === null ? BAR + BAND : 2 * (BAR + BAND) + 2;
-  return Math.max(LEAST_ROW, CURVE + (bands > 0 ? bands + 3 : 0) + GAP);
+  return Math.max(MIN_ROW, wordsOf(base, gutter).height + 4, CURVE + (bands > 0 ? bands + 3 : 0) + GAP);
 }
 
 type Scale = (value: number) => number;
@@ -135,17 +141,18 @@ function Row({ pair, time, end, top, width }: { pair: Pair; time: Scale; end: nu
     .domain([0, most])
     .range([floor, top + 4]);
   const left = time(0);
+  const words = wordsOf(base, left);
   const bandTop = floor + 3;
   const places = base.places !== null && base.places <= 2 * most ? base.places : null;
   return (
     <g>
-      {wrapText(base.name, left - 14, 12, 1, true).map((line) => (
-        <text key={line} class="row-name" x={2} y={top + 13}>
+      {words.name.map((line, index) => (
+        <text key={line} class="row-name" x={2} y={top + 13 + index * 12}>
           {line}
         </text>
       ))}
-      {wrapText(base.what, left - 14, 11, 2).map((line, index) => (
-        <text key={line} class="small" x={2} y={top + 26 + index * 12}>
+      {words.what.map((line, index) => (
+        <text key={line} class="small" x={2} y={top + 14 + (words.name.length + index) * 12}>
           {line}
         </text>
       ))}
@@ -224,5 +231,5 @@ function altText(pairs: readonly Pair[]): string {
     .map(
       ({ base, variant }) => `${base.name} ${base.most}${variant === null ? "" : `, in the variant ${variant.most}`}`,
     );
-  return `Waiting through the whole day, most at once. ${most.join("; ")}.`;
+  return `Most waiting at once, over the whole day. ${most.join("; ")}.`;
 }

@@ -1,10 +1,10 @@
 import { useRef } from "preact/hooks";
 import { formatClock, readClock } from "../../../sim/text/units/index.ts";
 import { SPEEDS } from "./dayClock.ts";
+import { useSlowSeconds } from "./hooks.ts";
 import { Icon } from "./Icon.tsx";
 import * as state from "./state.ts";
 import { stepToEvent } from "./stepToEvent.ts";
-import { useSlowSeconds } from "./ticks.ts";
 
 /** Play, step, jump, speed, and which day is drawn. */
 export function Transport() {
@@ -16,7 +16,7 @@ export function Transport() {
         <button type="button" class="round" onClick={() => clock.moveTo(0)} aria-label="To the start of the day">
           <Icon name="start" />
         </button>
-        <button type="button" class="round" onClick={() => stepToEvent(-1)} aria-label="Back to the event before">
+        <button type="button" class="round" onClick={() => stepToEvent(-1)} aria-label="Back to the previous event">
           <Icon name="back" />
         </button>
         <button
@@ -95,7 +95,7 @@ function Speed() {
 /** One day is one draw of luck; the room sees others by their numbers. */
 function DayNumber() {
   return (
-    <label class="number" title="Which of the simulated days is drawn. The figures are of all twenty.">
+    <label class="number" title="Which simulated day is drawn. The results are means of all twenty.">
       <span>Day drawn</span>
       <input
         type="number"

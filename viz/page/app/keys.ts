@@ -19,7 +19,7 @@ export const KEYS: readonly Key[] = [
     act: () => (state.clock.playing.peek() ? state.clock.pause() : state.clock.play()),
   },
   { key: ".", shown: ".", does: "on to the next event", act: () => stepToEvent(1) },
-  { key: ",", shown: ",", does: "back to the event before", act: () => stepToEvent(-1) },
+  { key: ",", shown: ",", does: "back to the previous event", act: () => stepToEvent(-1) },
   { key: "]", shown: "]", does: "faster", act: () => changeSpeed(1) },
   { key: "[", shown: "[", does: "slower", act: () => changeSpeed(-1) },
   { key: "0", shown: "0", does: "to the start of the day", act: () => state.clock.moveTo(0) },

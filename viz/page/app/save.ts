@@ -63,9 +63,9 @@ export async function copyLink(): Promise<void> {
   history.replaceState(null, "", `#plan=${packed}`);
   try {
     await navigator.clipboard.writeText(link);
-    state.notice.value = "The link is copied; plan and changes are in it. It is also in the address bar.";
+    state.notice.value = "The link is copied. It contains the plan and your changes, and is also in the address bar.";
   } catch {
-    state.notice.value = "The link stands in the address bar; plan and changes are in it.";
+    state.notice.value = "The link is in the address bar. It contains the plan and your changes.";
   }
 }
 

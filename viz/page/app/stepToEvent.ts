@@ -1,4 +1,5 @@
 import { type DayCourse, lastAtOrBefore, stepAt } from "../../../sim/day/course/index.ts";
+import { does } from "../../../sim/text/kinds/index.ts";
 import { formatClock } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { STATE_LABELS } from "../scene/looks.ts";
@@ -22,9 +23,9 @@ function neighbour(moments: Float64Array, seconds: number, direction: 1 | -1): n
   return moments[index] ?? null;
 }
 
-/** "07:12:03: skinning 1 down; evisceration 2 starved" */
+/** "07:12:03: skinning 1 broken down; evisceration 2 waits for heads" */
 function happenings(days: readonly DayCourse[], seconds: number): string {
-  const names = days.length > 1 && days[0] !== days[1] ? ["as it is: ", "variant: "] : [""];
+  const names = days.length > 1 && days[0] !== days[1] ? ["today's plan: ", "variant: "] : [""];
   const parts = names.flatMap((name, index) => changesAt(days[index]!, seconds).map((words) => name + words));
   const clock = formatClock((days[0]?.record.startClockSeconds ?? 0) + seconds, true);
   return parts.length === 0 ? `${clock}: a head moves on.` : `${clock}: ${parts.slice(0, 4).join("; ")}.`;
@@ -37,9 +38,9 @@ function changesAt(course: DayCourse, seconds: number): string[] {
     const row = lastAtOrBefore(states.times, seconds, states.from[position]!, states.from[position + 1]!);
     if (row < 0 || states.times[row] !== seconds) continue;
     const stage = sketch.stages[sketch.stageOfPosition[position]!]!;
-    if (stage.kind === "dwell" || stage.kind === "chain") continue;
+    if (!does(stage, "work")) continue;
     const which = stage.positions > 1 ? ` ${position - stage.positionFrom + 1}` : "";
-    found.push(`${isolated(stage.name)}${which} ${STATE_LABELS[stepAt(states, position, seconds)]!.split(",")[0]}`);
+    found.push(`${isolated(stage.name)}${which} ${STATE_LABELS[stepAt(states, position, seconds)]!}`);
   }
   return found;
 }

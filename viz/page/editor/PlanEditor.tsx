@@ -51,7 +51,7 @@ export function PlanEditor() {
               change={(edit) => set(edit(state.plan.value.text))}
             />
           ) : (
-            <p>The text is no JSON as it stands; the form comes back when it is.</p>
+            <p>The text is not valid JSON yet. The form comes back when it is.</p>
           )}
         </section>
         <section class="half" aria-label="The plan as text">
@@ -88,14 +88,14 @@ function Verdict({
     <div class="verdicts" role="status" aria-label="What the check says">
       {faults.length === 0 ? (
         <p>
-          <b>The plan is sound.</b> Lines and figures behind follow it.
+          <b>The plan is valid.</b> The page behind already shows it.
         </p>
       ) : (
         <p>
           <b>
             {faults.length} {faults.length === 1 ? "fault" : "faults"}.
           </b>{" "}
-          Lines and figures behind are those of the last sound plan.
+          The page behind still shows the last valid plan.
         </p>
       )}
       <ul>

@@ -1,10 +1,9 @@
-import type { JSONPath } from "jsonc-parser";
+import { applyEdits, type JSONPath, modify } from "jsonc-parser";
 import { createContext } from "preact";
 import { useContext, useState } from "preact/hooks";
 import { formatPath } from "../../../sim/asked/plan/index.ts";
 import { isolated } from "../../frame/index.ts";
 import type { PlanFault } from "../worker/messages.ts";
-import { insertInText, setInText } from "./editText.ts";
 import { fieldKind, firstValue, resolved, type Schema, shapeName, shapeOf } from "./schema.ts";
 
 /** What every field needs: the schema as a whole, the faults, and how the text is changed. */
@@ -89,7 +88,7 @@ function Group({
   return (
     <details class="group-field" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
-        {isolated(label)} {inside.length > 0 && <b class="flag">{inside.length} to mend</b>}
+        {isolated(label)} {inside.length > 0 && <b class="flag">{inside.length} to fix</b>}
       </summary>
       {about && <p class="small">{about}</p>}
       <Faults path={path} />
@@ -352,7 +351,7 @@ function Scalar({ schema, value, path, label }: FieldProps) {
           type="text"
           value={textOf(value)}
           placeholder={schema.examples === undefined ? "" : String(schema.examples[0])}
-          onChange={(event) => set(written(event.currentTarget.value, field.kind, value))}
+          onChange={(event) => set(valueFromText(event.currentTarget.value, field.kind, value))}
         />
       )}
       <p class="small" id={about}>
@@ -369,7 +368,7 @@ function textOf(value: unknown): string {
 }
 
 /** A number where a number is due or was; any other text as it was typed, for the plan's own check to judge. */
-function written(text: string, kind: string, before: unknown): unknown {
+function valueFromText(text: string, kind: string, before: unknown): unknown {
   const trimmed = text.trim();
   if ((kind === "number" || typeof before === "number") && trimmed !== "" && Number.isFinite(Number(trimmed)))
     return Number(trimmed);
@@ -393,4 +392,16 @@ function Faults({ path }: { path: JSONPath }) {
 
 function asRecord(value: unknown): Record<string, unknown> {
   return typeof value === "object" && value !== null && !Array.isArray(value) ? (value as Record<string, unknown>) : {};
+}
+
+const LAYOUT = { formattingOptions: { tabSize: 2, insertSpaces: true, eol: "\n" } };
+
+/** The text with one value changed (undefined takes it out); everything else stays as it was written. */
+export function setInText(text: string, path: JSONPath, value: unknown): string {
+  return applyEdits(text, modify(text, path, value, LAYOUT));
+}
+
+/** The text with an element put into a list at an index. */
+export function insertInText(text: string, list: JSONPath, index: number, value: unknown): string {
+  return applyEdits(text, modify(text, [...list, index], value, { ...LAYOUT, isArrayInsertion: true }));
 }

@@ -16,8 +16,10 @@ const shape = z.strictObject({
   right: z.int().min(0),
   /** Controls that the lesson shows, by their ids. */
   controls: z.array(z.string()).min(1),
-  /** What is moved, step by step; each begins with the plan as it is. */
+  /** What is moved, step by step; each begins with today's plan. */
   steps: z.array(z.strictObject({ say: sentence, moves })).min(1),
+  /** The step that the question asks about: the figures beside the answer are of it. */
+  askedStep: z.int().min(0),
   /** What to look for on the rail and below it. */
   watch: z.array(sentence).min(1),
   /** Keys of the responses that show it; their figures stand beside the answer. */
@@ -38,5 +40,7 @@ export function readLesson(id: string, text: string): Lesson {
   const lesson = shape.parse(JSON.parse(text));
   if (lesson.right >= lesson.options.length)
     throw new Error(`lesson ${id}: "right" is ${lesson.right}, beyond the options`);
+  if (lesson.askedStep >= lesson.steps.length)
+    throw new Error(`lesson ${id}: "askedStep" is ${lesson.askedStep}, beyond the steps`);
   return { ...lesson, id };
 }

@@ -1,10 +1,11 @@
 import { formatPath, isRecord } from "../../../sim/asked/plan/index.ts";
+import { byKind, stageKind } from "../../../sim/text/kinds/index.ts";
 import { formatDecimals, formatDuration, readQuantity, time } from "../../../sim/text/units/index.ts";
 import type { Control } from "./control.ts";
 import { supplyControls } from "./supplyControls.ts";
 import { meanControl, timeControls } from "./timeControls.ts";
 
-const MOST_MINUTES = 60;
+const MAX_MINUTES = 60;
 
 type Json = Record<string, unknown>;
 
@@ -23,8 +24,8 @@ function sharedControls({ name, uptime, repair }: Json): Control[] {
   const group = String(name);
   const path = (key: string) => formatPath(["sharedBreakdowns", group, key]);
   return [
-    ...meanControl(group, "Time to the next stop", path("uptime"), uptime),
-    ...meanControl(group, "Repair", path("repair"), repair),
+    ...meanControl(group, "Running time between breakdowns", path("uptime"), uptime),
+    ...meanControl(group, "Repair time", path("repair"), repair),
   ];
 }
 
@@ -32,31 +33,33 @@ function stageControls(plan: Json, stage: Json): Control[] {
   const name = String(stage.name);
   const at = ["line", name];
   if (stage.leftOut === true) return [];
-  if (stage.kind === "dwell") {
-    return [
-      ...countControl(name, "Places", [...at, "places"], stage.places, {
-        min: 1,
-        most: 5000,
-        multiple: stage.headsPerHook,
-      }),
-      ...timeControls(name, "Dwell", formatPath([...at, "dwell"]), stage.dwell),
-    ];
-  }
-  if (stage.kind === "chain") {
-    const speed = chainSpeed(name, at, stage);
-    const stations = list(stage, "stations").flatMap((station) =>
-      workplaceControls(plan, station, [...at, "stations", String(station.name)]),
-    );
-    return [...speed, ...stations];
-  }
-  return [
-    ...workplaceControls(plan, stage, at),
-    ...countControl(name, "Places before it", [...at, "buffer"], stage.buffer === undefined ? 0 : stage.buffer, {
-      min: 0,
-      most: 60,
-    }),
-    ...stopControls(stage, at),
-  ];
+  return byKind(
+    { kind: stageKind(stage.kind) ?? "station" },
+    {
+      station: () => [
+        ...workplaceControls(plan, stage, at),
+        ...countControl(name, "Places before it", [...at, "buffer"], stage.buffer === undefined ? 0 : stage.buffer, {
+          min: 0,
+          most: 60,
+        }),
+        ...stopControls(stage, at),
+      ],
+      dwell: () => [
+        ...countControl(name, "Places", [...at, "places"], stage.places, {
+          min: 1,
+          most: 5000,
+          multiple: stage.headsPerHook,
+        }),
+        ...timeControls(name, "Time inside", formatPath([...at, "dwell"]), stage.dwell),
+      ],
+      chain: () => [
+        ...chainSpeed(name, at, stage),
+        ...list(stage, "stations").flatMap((station) =>
+          workplaceControls(plan, station, [...at, "stations", String(station.name)]),
+        ),
+      ],
+    },
+  );
 }
 
 /** What a station has, on a chain or not: positions, people, cycle time and its variation. */
@@ -171,8 +174,8 @@ function stopControls(stage: Json, at: Step[]): Control[] {
   return stops.flatMap((stop) => {
     const path = (key: string) => formatPath([...at, "breakdowns", String(stop.name), key]);
     return [
-      ...meanControl(group, `“${stop.name}”: running time to the next`, path("uptime"), stop.uptime),
-      ...meanControl(group, `“${stop.name}”: repair`, path("repair"), stop.repair),
+      ...meanControl(group, `“${stop.name}”: running time between breakdowns`, path("uptime"), stop.uptime),
+      ...meanControl(group, `“${stop.name}”: repair time`, path("repair"), stop.repair),
     ];
   });
 }
@@ -181,13 +184,13 @@ function addedStops(group: string, path: string): Control {
   return {
     id: path,
     group,
-    label: "Short stops added, of about 1 min each",
+    label: "Extra short breakdowns, about 1 min each",
     path,
     base: 0,
     min: 0,
     max: 12,
     step: 1,
-    words: (value) => (value === 0 ? "none" : `${formatDecimals(value, 0)} an hour of running`),
+    words: (value) => (value === 0 ? "none" : `${formatDecimals(value, 0)} per running hour`),
     change: (json, value) => {
       if (value === 0) return json;
       const uptime = { exponential: { mean: `${Number((3600 / value).toPrecision(6))} s` } };
@@ -224,7 +227,7 @@ function breakControl(pause: Record<string, unknown>): Control[] {
       path,
       base,
       min: Math.min(1, base),
-      max: Math.max(MOST_MINUTES, base * 2),
+      max: Math.max(MAX_MINUTES, base * 2),
       step: 1,
       words: (minutes) => formatDuration(minutes * 60),
       change: (_, minutes) => `${minutes} min`,

@@ -1,14 +1,14 @@
 import { z } from "zod";
 
 /** Longest link that is made or read: what mail programs and chats still carry whole. */
-export const MOST_LINK_CHARACTERS = 30_000;
+export const MAX_LINK_CHARACTERS = 30_000;
 /** Most text that a link may unfold to; a small link can be made to unfold to any size. */
-const MOST_TEXT = 1_000_000;
+const MAX_TEXT = 1_000_000;
 
 /** What a link carries: a plan as written, what is moved, and which days are looked at. */
 const shape = z.strictObject({
   name: z.string().min(1).max(200),
-  text: z.string().max(MOST_TEXT),
+  text: z.string().max(MAX_TEXT),
   files: z.record(z.string().max(500), z.string()).default({}),
   moves: z.record(z.string().max(500), z.number()).default({}),
   seed: z.string().min(1).max(200).default("1"),
@@ -22,18 +22,18 @@ export type LinkReading = { linked: Linked; problem: null } | { linked: null; pr
 export async function writeLink(linked: Linked): Promise<string | null> {
   const packed = await through(new TextEncoder().encode(JSON.stringify(linked)), new CompressionStream("deflate-raw"));
   const text = toLetters(packed);
-  return text.length > MOST_LINK_CHARACTERS ? null : text;
+  return text.length > MAX_LINK_CHARACTERS ? null : text;
 }
 
 /** Reads such a part. Whatever it holds is checked; a bad one gives one sentence that says what is wrong. */
 export async function readLink(text: string): Promise<LinkReading> {
-  if (text.length > MOST_LINK_CHARACTERS) {
-    return bad(`the link is longer than ${MOST_LINK_CHARACTERS} characters; ask for the plan as a file`);
+  if (text.length > MAX_LINK_CHARACTERS) {
+    return bad(`the link is longer than ${MAX_LINK_CHARACTERS} characters; ask for the plan as a file`);
   }
   try {
-    const bytes = await through(fromLetters(text), new DecompressionStream("deflate-raw"), MOST_TEXT);
+    const bytes = await through(fromLetters(text), new DecompressionStream("deflate-raw"), MAX_TEXT);
     const found = shape.safeParse(JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(bytes)));
-    return found.success ? { linked: found.data, problem: null } : bad("what it holds is no plan of this page");
+    return found.success ? { linked: found.data, problem: null } : bad("it does not contain a plan for this page");
   } catch {
     return bad("it is cut short or was changed on its way; ask for it again");
   }

@@ -1,5 +1,5 @@
 /** Names of the two plans in results, files and pictures. */
-export const BASE_NAME = "the plan as it is";
+export const BASE_NAME = "today's plan";
 export const VARIANT_NAME = "the variant";
 
 /** The study file that the command line repeats the page's figures with. */

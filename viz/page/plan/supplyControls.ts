@@ -50,7 +50,7 @@ function spacingControl(loads: readonly unknown[]): Control[] {
   if (base === null) return [];
   return [
     {
-      ...{ id: "supply.loads spacing", group: LOADS, label: "From one lorry to the next", path: "supply.loads" },
+      ...{ id: "supply.loads spacing", group: LOADS, label: "Time between lorries", path: "supply.loads" },
       ...{ base: base / 60, min: Math.max(5, Math.round(base / 120)), max: Math.round(base / 30), step: 5 },
       words: (minutes) => `${formatDecimals(minutes, 0)} min`,
       change: (json, minutes) =>
@@ -75,7 +75,7 @@ function crateControls(plan: Json): Control[] {
           },
         ];
   return [
-    ...count("lairageCrates", "Crates that the lairage holds", handling.lairageCrates, 60),
+    ...count("lairageCrates", "Crates the lairage can hold", handling.lairageCrates, 60),
     ...count("cratesAtHanging", "Crates at the hanging point", handling.cratesAtHanging ?? 2, 10),
   ];
 }

@@ -34,7 +34,7 @@ function variationControl(group: string, label: string, path: string, written: u
     {
       id: `${path} cv`,
       group,
-      label: `${label}, coefficient of variation`,
+      label: `${label}: how uneven (sd / mean)`,
       path,
       base,
       min: 0,

@@ -1,9 +1,9 @@
 import { FONT_FAMILY, type Paint, themeColours } from "../../frame/index.ts";
-import type { LetterStyle, Pen, ShapeStyle } from "./pen.ts";
+import type { Box, LetterStyle, Pen, ShapeStyle } from "./pen.ts";
 
 const paths = new Map<string, Path2D>();
 /** Paths with figures in them would pile up; the glyphs that every frame needs are far fewer. */
-const MOST_PATHS = 2000;
+const MAX_PATHS = 2000;
 
 /** Draws on a canvas of `ratio` device pixels to one of ours, in the colours of a fixed theme. */
 export class CanvasPen implements Pen {
@@ -23,7 +23,7 @@ export class CanvasPen implements Pen {
     this.paint(style, path2d(path));
   }
 
-  rect(x: number, y: number, width: number, height: number, style: ShapeStyle, radius = 0): void {
+  rect({ x, y, width, height }: Box, style: ShapeStyle, radius = 0): void {
     const { context, ratio } = this;
     context.setTransform(ratio, 0, 0, ratio, 0, 0);
     context.beginPath();
@@ -62,7 +62,7 @@ export class CanvasPen implements Pen {
 function path2d(path: string): Path2D {
   const known = paths.get(path);
   if (known !== undefined) return known;
-  if (paths.size > MOST_PATHS) paths.clear();
+  if (paths.size > MAX_PATHS) paths.clear();
   const made = new Path2D(path);
   paths.set(path, made);
   return made;

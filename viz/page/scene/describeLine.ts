@@ -1,22 +1,25 @@
 import { type DayCourse, stepAt } from "../../../sim/day/course/index.ts";
+import { does } from "../../../sim/text/kinds/index.ts";
 import { formatClock, formatDecimals } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
+import { placesWords } from "./drawStation.ts";
 import { STATE_LABELS } from "./looks.ts";
 import { dangersAt } from "./scene.ts";
 
 export interface StageWords {
   name: string;
   waiting: string;
-  /** "3 working, 1 blocked"; "" where there are no positions. */
+  /** "working 3, waits for heads 1"; "" where there are no positions. */
   positions: string;
 }
 
 /** What every stage holds and does at `seconds`, one entry a stage in line order. */
 export function stageWordsAt(course: DayCourse, seconds: number): StageWords[] {
   return course.sketch.stages.map((stage, index) => {
-    const heads = formatDecimals(stepAt(course.waiting, index, seconds), 0);
-    const limit = Number.isFinite(stage.places) && stage.places > 0 ? ` of ${formatDecimals(stage.places, 0)}` : "";
-    const hasPositions = stage.kind !== "dwell" && stage.kind !== "chain";
+    const waiting = stepAt(course.waiting, index, seconds);
+    const heads = formatDecimals(waiting, 0);
+    const limit = stage.places > 0 ? placesWords(waiting, stage.places) : "";
+    const hasPositions = does(stage, "work");
     return {
       name: isolated(stage.name),
       waiting: `${heads}${limit}`,
@@ -28,9 +31,7 @@ export function stageWordsAt(course: DayCourse, seconds: number): StageWords[] {
 function positionWords({ states }: DayCourse, from: number, count: number, seconds: number): string {
   const counts = STATE_LABELS.map(() => 0);
   for (let position = from; position < from + count; position++) counts[stepAt(states, position, seconds, 2)]!++;
-  return STATE_LABELS.flatMap((label, state) =>
-    counts[state] === 0 ? [] : [`${counts[state]} ${label.split(",")[0]}`],
-  ).join(", ");
+  return STATE_LABELS.flatMap((label, state) => (counts[state] === 0 ? [] : [`${label} ${counts[state]}`])).join(", ");
 }
 
 /** The whole line in a few sentences, for those who cannot see it. */
@@ -43,6 +44,8 @@ export function describeLine(course: DayCourse, seconds: number): string {
     .join("; ");
   const flagged = dangersAt(course, seconds).length;
   const danger =
-    flagged === 0 ? "" : ` ${flagged} ${flagged === 1 ? "head is" : "heads are"} near or beyond a time limit.`;
-  return `The line at ${clock}. ${formatDecimals(stepAt(course.counts, 3, seconds), 0)} carcasses out. ${stages}.${danger}`;
+    flagged === 0 ? "" : ` ${flagged} ${flagged === 1 ? "head is" : "heads are"} near or over a time limit.`;
+  const out = stepAt(course.counts, 3, seconds);
+  const carcasses = `${formatDecimals(out, 0)} ${out === 1 ? "carcass" : "carcasses"} out`;
+  return `The line at ${clock}. ${carcasses}. ${stages}.${danger}`;
 }

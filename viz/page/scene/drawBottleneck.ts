@@ -1,6 +1,6 @@
 import { textWidth } from "../../frame/index.ts";
-import { POINTER } from "./glyphs.ts";
 import { SIZE, type StagePlace } from "./layout.ts";
+import { POINTER } from "./looks.ts";
 import type { Pen } from "./pen.ts";
 import type { Scene } from "./scene.ts";
 
@@ -13,7 +13,11 @@ export function drawBottleneck(pen: Pen, scene: Scene, place: StagePlace, top: n
     scene.bottleneck.length > 1
       ? ({ fill: "paper", stroke: "line", width: 1.6 } as const)
       : ({ fill: "line", stroke: "line" } as const);
-  pen.rect(place.cell.from, top + (SIZE.rail - 4) * s, place.cell.to - place.cell.from, 8 * s, look, 4 * s);
+  pen.rect(
+    { x: place.cell.from, y: top + (SIZE.rail - 4) * s, width: place.cell.to - place.cell.from, height: 8 * s },
+    look,
+    4 * s,
+  );
   pen.shape(POINTER, x, top + 25 * s, look, s);
   if (!isTold(scene, place)) return;
   pen.text(x, top + 13 * s, wordsOf(scene), { size: SIZE.text * s, bold: true, fill: "line", anchor: "middle" });
@@ -66,7 +70,7 @@ function middleOf({ cell }: StagePlace): number {
 }
 
 function wordsOf({ bottleneck }: Scene): string {
-  return bottleneck.length > 1 ? "bottleneck shifts" : "bottleneck";
+  return bottleneck.length > 1 ? "bottleneck moving" : "bottleneck";
 }
 
 /** Half the words' width, and a little air. */

@@ -2,9 +2,9 @@ import { type LimitDanger, lastAtOrBefore } from "../../../sim/day/course/index.
 import { formatDecimals, formatDuration } from "../../../sim/text/units/index.ts";
 import { isolated, textWidth } from "../../frame/index.ts";
 import { pointerStretches } from "./drawBottleneck.ts";
-import { PENNANT } from "./glyphs.ts";
 import type { HangingHead } from "./headsAt.ts";
 import { SIZE, type Stretch } from "./layout.ts";
+import { PENNANT } from "./looks.ts";
 import type { Pen } from "./pen.ts";
 import type { Scene } from "./scene.ts";
 

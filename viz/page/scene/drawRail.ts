@@ -5,9 +5,9 @@ import { drawFlags } from "./drawFlags.ts";
 import { drawStation } from "./drawStation.ts";
 import { drawStore } from "./drawStore.ts";
 import { drawYard } from "./drawYard.ts";
-import { BODY, HOOK } from "./glyphs.ts";
 import { type HangingHead, type HeadLook, headsAt, movedAt } from "./headsAt.ts";
 import { type RailLayout, SIZE, type StagePlace } from "./layout.ts";
+import { BODY, HOOK } from "./looks.ts";
 import type { Pen } from "./pen.ts";
 import { dangersAt, type Scene } from "./scene.ts";
 
@@ -40,7 +40,7 @@ function drawRow(pen: Pen, layout: RailLayout, index: number): void {
   const row = layout.rows[index]!;
   const y = row.y + SIZE.rail * layout.scale;
   const { from, to } = row.rail;
-  pen.rect(from, y - 2 * layout.scale, to - from, 4 * layout.scale, { fill: "rule" }, 2);
+  pen.rect({ x: from, y: y - 2 * layout.scale, width: to - from, height: 4 * layout.scale }, { fill: "rule" }, 2);
   if (index < layout.rows.length - 1) {
     pen.shape("M0,-5L6,0L0,5", to - 8, y, { stroke: "rule", width: 2 }, layout.scale);
   }
@@ -51,8 +51,15 @@ function drawSiding(pen: Pen, layout: RailLayout, place: StagePlace): void {
   const s = layout.scale;
   const row = layout.rows[place.row]!;
   const y = row.y + (SIZE.rail + SIZE.sidingDrop) * s;
-  pen.rect(place.cell.from, y - 1.5 * s, place.cell.to - place.cell.from, 3 * s, { fill: "rule" }, 1.5);
-  pen.rect(place.cell.from + 4, row.y + (SIZE.rail + 2) * s, 1, SIZE.sidingDrop * s, { fill: "rule", opacity: 0.5 });
+  pen.rect(
+    { x: place.cell.from, y: y - 1.5 * s, width: place.cell.to - place.cell.from, height: 3 * s },
+    { fill: "rule" },
+    1.5,
+  );
+  pen.rect(
+    { x: place.cell.from + 4, y: row.y + (SIZE.rail + 2) * s, width: 1, height: SIZE.sidingDrop * s },
+    { fill: "rule", opacity: 0.5 },
+  );
 }
 
 /** The shackles of a chain move with it, so that a standing chain and its gaps are seen. */
@@ -66,7 +73,7 @@ function drawShackles(pen: Pen, { layout, course, seconds }: Scene, chain: numbe
   for (let shackle = 0; shackle < shackles; shackle++) {
     const x = place.waiting.from + (shackle + within + 0.5) * step;
     if (x > place.waiting.to) continue;
-    pen.rect(x - 0.6, y, 1.2, 6 * layout.scale, { fill: "rule" });
+    pen.rect({ x: x - 0.6, y, width: 1.2, height: 6 * layout.scale }, { fill: "rule" });
   }
 }
 

@@ -24,10 +24,7 @@ export function drawStore(pen: Pen, scene: Scene, place: StagePlace): void {
   const filled = Math.ceil(heads / each);
   if (picked === place.stage) {
     pen.rect(
-      place.cell.from - 2,
-      top + 2,
-      place.cell.to - place.cell.from + 4,
-      (SIZE.row - 6) * s,
+      { x: place.cell.from - 2, y: top + 2, width: place.cell.to - place.cell.from + 4, height: (SIZE.row - 6) * s },
       { stroke: "line" },
       6,
     );
@@ -36,8 +33,8 @@ export function drawStore(pen: Pen, scene: Scene, place: StagePlace): void {
   for (let mark = 0; mark < marks; mark++) {
     const x = place.waiting.from + (Math.floor(mark / ROWS) + 0.5) * STEP * s;
     const y = rail + (7 + (mark % ROWS) * 8.5) * s;
-    if (mark < filled) pen.rect(x - 2.2 * s, y, 4.4 * s, 6.5 * s, { fill: "muted" }, 2 * s);
-    else pen.rect(x - 1.8 * s, y, 3.6 * s, 1.4 * s, { fill: "rule" });
+    if (mark < filled) pen.rect({ x: x - 2.2 * s, y, width: 4.4 * s, height: 6.5 * s }, { fill: "muted" }, 2 * s);
+    else pen.rect({ x: x - 1.8 * s, y, width: 3.6 * s, height: 1.4 * s }, { fill: "rule" });
   }
   let y = top + SIZE.label * s;
   for (const line of place.label) {

@@ -1,9 +1,8 @@
 import { stepAt } from "../../../sim/day/course/index.ts";
 import { formatClock, formatDecimals } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
-import { LORRY, WHEELS } from "./glyphs.ts";
 import { SIZE } from "./layout.ts";
-import { drawPosition } from "./looks.ts";
+import { drawPosition, LORRY, WHEELS } from "./looks.ts";
 import type { Pen } from "./pen.ts";
 import type { Scene } from "./scene.ts";
 
@@ -20,8 +19,8 @@ function drawArrivals(pen: Pen, { course, layout, seconds }: Scene): void {
   pen.text(4, y + 4 * s, formatDecimals(stepAt(course.counts, 0, seconds), 0), { size: 15 * s, bold: true });
   pen.text(4, y + 19 * s, "arrived", { size: SIZE.text * s, fill: "muted" });
   if (course.sketch.supply !== "saturated") return;
-  pen.text(4, y + 33 * s, "more always", { size: SIZE.text * s, fill: "muted" });
-  pen.text(4, y + 46 * s, "at hand", { size: SIZE.text * s, fill: "muted" });
+  pen.text(4, y + 33 * s, "never runs", { size: SIZE.text * s, fill: "muted" });
+  pen.text(4, y + 46 * s, "out", { size: SIZE.text * s, fill: "muted" });
 }
 
 function drawLoads(pen: Pen, scene: Scene): void {
@@ -37,7 +36,7 @@ function drawYardBottleneck(pen: Pen, { course, layout, bottleneck }: Scene): vo
   const stage = bottleneck.find((each) => each < course.sketch.hanging);
   if (stage === undefined) return;
   const s = layout.scale;
-  const words = `bottleneck${bottleneck.length > 1 ? " shifts" : ""}: ${isolated(course.sketch.stages[stage]!.name)}`;
+  const words = `bottleneck${bottleneck.length > 1 ? " moving" : ""}: ${isolated(course.sketch.stages[stage]!.name)}`;
   pen.text(4 * s, SIZE.yardWords * s, words, { size: SIZE.text * s, bold: true, fill: "line" });
 }
 
@@ -57,7 +56,7 @@ function drawLorries(pen: Pen, { course, layout, seconds }: Scene): void {
   for (const [index] of here.slice(0, 2).entries()) {
     const y = (30 + index * 27) * s;
     const share = index < full.length && most > 0 ? aboard / most : 0;
-    pen.rect(4 * s, y - 22 * s, 33 * share * s, 17 * s, { fill: "fill1" });
+    pen.rect({ x: 4 * s, y: y - 22 * s, width: 33 * share * s, height: 17 * s }, { fill: "fill1" });
     pen.shape(LORRY, 4 * s, y, { stroke: "ink", width: 1.2 }, s);
     pen.shape(WHEELS, 4 * s, y, { fill: "ink" }, s);
   }
@@ -95,11 +94,17 @@ function drawLairage(pen: Pen, { course, layout, seconds }: Scene): void {
   for (let mark = 0; mark < marks; mark++) {
     const x = left + (mark % COLUMNS) * 8 * s;
     const y = top + (ROWS - 1 - Math.floor(mark / COLUMNS)) * 8 * s;
-    pen.rect(x, y, 6.4 * s, 6.4 * s, mark < filled ? { fill: "fill1", stroke: "muted" } : { stroke: "grid" });
+    pen.rect(
+      { x, y, width: 6.4 * s, height: 6.4 * s },
+      mark < filled ? { fill: "fill1", stroke: "muted" } : { stroke: "grid" },
+    );
   }
   const limit = Number.isFinite(places) ? ` of ${formatDecimals(places, 0)}` : "";
   pen.text(left, 70 * s, "lairage", { size: SIZE.text * s, bold: true });
-  pen.text(left, 83 * s, `${formatDecimals(crates, 0)}${limit} crates`, { size: SIZE.text * s, fill: "muted" });
+  pen.text(left, 83 * s, `${formatDecimals(crates, 0)}${limit} ${crates === 1 && limit === "" ? "crate" : "crates"}`, {
+    size: SIZE.text * s,
+    fill: "muted",
+  });
   if (each > 1) pen.text(left, 96 * s, `one square: ${each}`, { size: SIZE.text * s, fill: "muted" });
 }
 
@@ -109,7 +114,10 @@ function drawHangingPoint(pen: Pen, scene: Scene): void {
   const s = layout.scale;
   const crates = stepAt(course.crates, 0, seconds);
   for (let crate = 0; crate < Math.min(crates, 3); crate++) {
-    pen.rect((192 + crate * 9) * s, 44 * s, 7.5 * s, 7.5 * s, { fill: "fill1", stroke: "muted" });
+    pen.rect(
+      { x: (192 + crate * 9) * s, y: 44 * s, width: 7.5 * s, height: 7.5 * s },
+      { fill: "fill1", stroke: "muted" },
+    );
   }
   drawStepPositions(pen, scene, course.sketch.unloading, 84, 58);
   drawStepPositions(pen, scene, course.sketch.lairage, 192, 66);
@@ -120,7 +128,11 @@ function drawStepPositions(pen: Pen, { course, layout, seconds }: Scene, stage: 
   const { positionFrom, positions, crews } = course.sketch.stages[stage]!;
   for (let index = 0; index < Math.min(positions, 2); index++) {
     const state = stepAt(course.states, positionFrom + index, seconds, 2);
-    drawPosition(pen, (x + 7 + index * 15) * s, y * s, state, crews.length > 0, 0.85 * s);
+    drawPosition(
+      pen,
+      { x: (x + 7 + index * 15) * s, y: y * s, scale: 0.85 * s },
+      { state, isManned: crews.length > 0 },
+    );
   }
 }
 

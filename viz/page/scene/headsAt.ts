@@ -1,6 +1,6 @@
 import { type DayCourse, lastAtOrBefore, rowAt, stepAt } from "../../../sim/day/course/index.ts";
-import type { RailLayout, StagePlace } from "./layout.ts";
-import { SIZE } from "./layout.ts";
+import { does } from "../../../sim/text/kinds/index.ts";
+import { type RailLayout, SIZE, type StagePlace } from "./layout.ts";
 
 /** The order of MOMENTS in the course's points. */
 const ENTRY = 0;
@@ -45,6 +45,16 @@ function lastSeconds(ways: DayCourse["ways"], head: number, end: number): number
   return ways.destination[head] === -1 ? end : ways.times[ways.from[head + 1]! - 1]!;
 }
 
+/** A day at an instant on its layout, and the heads found there so far. */
+interface Moment {
+  course: DayCourse;
+  layout: RailLayout;
+  seconds: number;
+  /** Position by head in hand. */
+  atPosition: ReadonlyMap<number, number>;
+  found: HangingHead[];
+}
+
 /**
  * Where every head hangs at `seconds`, in hanging order; heads in a store (a large chiller) and beyond the places drawn
  * are left out, they are told as numbers.
@@ -53,23 +63,21 @@ export function headsAt(course: DayCourse, index: HeadIndex, layout: RailLayout,
   const { ways, record } = course;
   const last = lastAtOrBefore(index.begin, seconds);
   const queues = new Map<number, { head: number; since: number }[]>();
-  const atPosition = positionsNow(course, seconds);
-  const found: HangingHead[] = [];
+  const now: Moment = { course, layout, seconds, atPosition: positionsNow(course, seconds), found: [] };
   for (let head = firstPresent(index.gone, seconds); head <= last; head++) {
     if (lastSeconds(ways, head, record.finishSeconds) <= seconds) continue;
     const row = lastAtOrBefore(ways.times, seconds, ways.from[head]!, ways.from[head + 1]!);
     const stage = ways.points[row]! >> 2;
     const moment = ways.points[row]! & 3;
     const on = course.sketch.stages[stage]!;
-    if (on.chain >= 0 && !(on.kind === "chain" && moment === EXIT))
-      pushOnChain(course, layout, head, row, seconds, found);
-    else if (moment === EXIT) pushTravelling(course, layout, head, row, seconds, found);
-    else if (on.kind === "dwell") pushDwelling(course, layout, head, row, seconds, found);
+    if (on.chain >= 0 && !(does(on, "carry stations") && moment === EXIT)) pushOnChain(now, head, row);
+    else if (moment === EXIT) pushTravelling(now, head, row);
+    else if (does(on, "hold heads")) pushDwelling(now, head, row);
     else if (moment === ENTRY) queues.set(stage, [...(queues.get(stage) ?? []), { head, since: ways.times[row]! }]);
-    else pushAtPosition(layout, head, stage, moment, atPosition.get(head), found);
+    else pushAtPosition(now, head, stage, moment);
   }
-  for (const [stage, queue] of queues) pushQueue(course, layout, stage, queue, atPosition, found);
-  return found;
+  for (const [stage, queue] of queues) pushQueue(now, stage, queue);
+  return now.found;
 }
 
 /** First head that may still be there. */
@@ -81,7 +89,7 @@ function firstPresent(gone: Float64Array, seconds: number): number {
 function positionsNow({ held, sketch }: DayCourse, seconds: number): Map<number, number> {
   const at = new Map<number, number>();
   for (let position = 0; position < sketch.stageOfPosition.length; position++) {
-    if (sketch.stages[sketch.stageOfPosition[position]!]!.kind === "crates") continue;
+    if (does(sketch.stages[sketch.stageOfPosition[position]!]!, "handle crates")) continue;
     const head = stepAt(held, position, seconds, -1);
     if (head >= 0) at.set(head, position);
   }
@@ -94,29 +102,19 @@ function railY(layout: RailLayout, place: StagePlace): number {
   return row.y + (SIZE.rail + siding) * layout.scale;
 }
 
-function pushAtPosition(
-  layout: RailLayout,
-  head: number,
-  stage: number,
-  moment: number,
-  position: number | undefined,
-  found: HangingHead[],
-): void {
+function pushAtPosition({ layout, atPosition, found }: Moment, head: number, stage: number, point: number): void {
   const place = layout.stages[stage];
   if (!place || place.positions.length === 0) return;
   const first = layout.positionFrom[stage]!;
-  const x = place.positions[(position ?? first) - first] ?? place.positions[0]!;
-  found.push({ head, x, y: railY(layout, place), look: moment === START ? "in work" : "finished", stage });
+  const x = place.positions[(atPosition.get(head) ?? first) - first] ?? place.positions[0]!;
+  found.push({ head, x, y: railY(layout, place), look: point === START ? "in work" : "finished", stage });
 }
 
 /** The first one that waits stands next to the positions; more than the places hold stand at idle positions. */
 function pushQueue(
-  course: DayCourse,
-  layout: RailLayout,
+  { course, layout, atPosition, found }: Moment,
   stage: number,
   queue: { head: number; since: number }[],
-  atPosition: ReadonlyMap<number, number>,
-  found: HangingHead[],
 ): void {
   const place = layout.stages[stage];
   if (!place) return;
@@ -138,14 +136,7 @@ function pushQueue(
 }
 
 /** Heads move through a dwell stage as their stay goes by; since they leave in order none overtakes another. */
-function pushDwelling(
-  { ways }: DayCourse,
-  layout: RailLayout,
-  head: number,
-  row: number,
-  seconds: number,
-  found: HangingHead[],
-): void {
+function pushDwelling({ course: { ways }, layout, seconds, found }: Moment, head: number, row: number): void {
   const stage = ways.points[row]! >> 2;
   const place = layout.stages[stage];
   if (!place || place.look === "store") return;
@@ -168,14 +159,7 @@ function exitSeconds(ways: DayCourse["ways"], head: number, row: number, stage: 
 }
 
 /** On a chain a head hangs where its shackle is, which was within its step to the loading point when it was hung on. */
-function pushOnChain(
-  course: DayCourse,
-  layout: RailLayout,
-  head: number,
-  row: number,
-  seconds: number,
-  found: HangingHead[],
-): void {
+function pushOnChain({ course, layout, seconds, found }: Moment, head: number, row: number): void {
   const { ways, sketch } = course;
   const chain = sketch.stages[ways.points[row]! >> 2]!.chain;
   const { stage, shackles } = sketch.chains[chain]!;
@@ -187,7 +171,7 @@ function pushOnChain(
   const share = Math.min(1, (moved + 0.5) / shackles);
   const x = place.waiting.from + share * (place.waiting.to - place.waiting.from);
   const on = ways.points[row]! >> 2;
-  const inWork = sketch.stages[on]!.kind === "chain station" && (ways.points[row]! & 3) === START;
+  const inWork = does(sketch.stages[on]!, "stand on a chain") && (ways.points[row]! & 3) === START;
   found.push({ head, x, y: railY(layout, place), look: inWork ? "in work" : "moving", stage: on });
 }
 
@@ -202,37 +186,23 @@ export function movedAt({ chainMoves: moves }: DayCourse, chain: number, seconds
 }
 
 /** Between two stages a head moves evenly from one to the next; at a row's end it goes on in the next row. */
-function pushTravelling(
-  { ways }: DayCourse,
-  layout: RailLayout,
-  head: number,
-  row: number,
-  seconds: number,
-  found: HangingHead[],
-): void {
+function pushTravelling({ course: { ways }, layout, seconds, found }: Moment, head: number, row: number): void {
   const stage = ways.points[row]! >> 2;
   const next = ways.points[row + 1]! >> 2;
   const [from, to] = [layout.stages[stage], layout.stages[next]];
   if (!from || !to) return;
   const [left, entered] = [ways.times[row]!, ways.times[row + 1]!];
   const share = entered > left ? (seconds - left) / (entered - left) : 1;
-  const start = { x: rightEnd(from), y: railY(layout, from) };
-  const end = { x: to.waiting.from, y: railY(layout, to) };
-  found.push({ head, ...between(layout, from, to, start, end, share), look: "moving", stage });
+  found.push({ head, ...between(layout, from, to, share), look: "moving", stage });
 }
 
 function rightEnd(place: StagePlace): number {
   return place.positions.length > 0 && place.look !== "chain" ? place.positions.at(-1)! : place.waiting.to;
 }
 
-function between(
-  layout: RailLayout,
-  from: StagePlace,
-  to: StagePlace,
-  start: { x: number; y: number },
-  end: { x: number; y: number },
-  share: number,
-): { x: number; y: number } {
+function between(layout: RailLayout, from: StagePlace, to: StagePlace, share: number): { x: number; y: number } {
+  const start = { x: rightEnd(from), y: railY(layout, from) };
+  const end = { x: to.waiting.from, y: railY(layout, to) };
   if (from.row >= to.row) {
     return { x: start.x + share * (end.x - start.x), y: start.y + share * (end.y - start.y) };
   }

@@ -1,5 +1,6 @@
 import { least } from "d3";
 import type { LineSketch, StageSketch } from "../../../sim/day/course/index.ts";
+import { byKind, does } from "../../../sim/text/kinds/index.ts";
 import { spreadLabels, textWidth, wrapText } from "../../frame/index.ts";
 
 /** A stretch of rail in the picture; x is along the rail, from the left edge. Pixels. */
@@ -71,11 +72,11 @@ export const SIZE = {
 } as const;
 
 /** No letters under 11 pixels. */
-const LEAST_SCALE = 11 / SIZE.text;
+const MIN_SCALE = 11 / SIZE.text;
 /** What waits is seen even beside very many positions. */
-const LEAST_WAITING = 60;
-const MOST_PLACES = 12;
-const MOST_SIDING_PLACES = 5;
+const MIN_WAITING = 60;
+const MAX_PLACES = 12;
+const MAX_SIDING_PLACES = 5;
 /** A dwell stage with more places is drawn as a store, by marks that stand for several heads. */
 const LARGEST_STRETCH = 90;
 
@@ -102,14 +103,14 @@ export function layoutOf(sketch: LineSketch, width: number): RailLayout {
   const wanted = Math.min(1.3, Math.max(0.95, 1 + (width - 960) / 1400));
   const rows = rowsFor(natural, yard, all, width, wanted);
   const widest = Math.max(...rows.map((row, index) => rowWidth(row, index, rows.length, yard)));
-  const scale = Math.min(rows.length > 1 ? wanted * 1.12 : 1.6, Math.max(LEAST_SCALE, width / widest));
+  const scale = Math.min(rows.length > 1 ? wanted * 1.12 : 1.6, Math.max(MIN_SCALE, width / widest));
   return place(sketch, rows, yard, width, scale);
 }
 
 /** The stages on the rail, each followed by the off-line stages that get their heads from it. */
 function inReadingOrder(sketch: LineSketch): number[] {
-  const drawn = sketch.stages.flatMap(({ kind }, stage) =>
-    kind === "crates" || kind === "chain station" || (sketch.stages[stage]!.offLine && kind === "chain") ? [] : [stage],
+  const drawn = sketch.stages.flatMap((each, stage) =>
+    does(each, "send heads on") && !(each.offLine && does(each, "carry stations")) ? [stage] : [],
   );
   const offLine = drawn.filter((stage) => sketch.stages[stage]!.offLine);
   return drawn
@@ -135,7 +136,7 @@ function rowsFor(pieces: readonly Piece[], yard: number, all: number, width: num
       .map((groups) => broken(groups, yard, all / count))
       .filter((rows) => {
         const widest = Math.max(...rows.map((row, index) => rowWidth(row, index, rows.length, yard)));
-        return widest * Math.max(LEAST_SCALE, wanted * 0.92) <= width || rows.length >= pieces.length;
+        return widest * Math.max(MIN_SCALE, wanted * 0.92) <= width || rows.length >= pieces.length;
       });
     const rows = least(fitting, ({ length }) => length);
     if (rows !== undefined) return rows;
@@ -181,9 +182,9 @@ function pieceOf(sketch: LineSketch, stage: number, width: number): Piece {
   const of = sketch.stages[stage]!;
   const look = lookOf(of);
   const shown = shownOf(of, look);
-  const room = (width - 40) / LEAST_SCALE - 8;
+  const room = (width - 40) / MIN_SCALE - 8;
   const count = look === "station" || look === "siding" ? of.positions : 0;
-  const positions = Math.min(count * SIZE.position, room - (shown > 0 ? LEAST_WAITING : 0));
+  const positions = Math.min(count * SIZE.position, room - (shown > 0 ? MIN_WAITING : 0));
   const waiting = Math.min(waitingWidth(sketch, of, look, shown), room - positions);
   const label = labelOf(of.name);
   const words = Math.max(...label.map((line) => textWidth(line, SIZE.text, true)));
@@ -198,14 +199,18 @@ function labelOf(name: string): string[] {
 
 function lookOf(stage: StageSketch): StagePlace["look"] {
   if (stage.offLine) return "siding";
-  if (stage.kind === "chain") return "chain";
-  if (stage.kind !== "dwell") return "station";
-  return stage.places <= LARGEST_STRETCH ? "dwell" : "store";
+  return byKind<StageSketch, StagePlace["look"]>(stage, {
+    crates: () => "station",
+    station: () => "station",
+    dwell: ({ places }) => (places <= LARGEST_STRETCH ? "dwell" : "store"),
+    chain: () => "chain",
+    "chain station": () => "station",
+  });
 }
 
 function shownOf(stage: StageSketch, look: StagePlace["look"]): number {
-  if (look === "siding") return Math.min(stage.places, MOST_SIDING_PLACES);
-  return look === "station" ? Math.min(stage.places, MOST_PLACES) : stage.places;
+  if (look === "siding") return Math.min(stage.places, MAX_SIDING_PLACES);
+  return look === "station" ? Math.min(stage.places, MAX_PLACES) : stage.places;
 }
 
 function waitingWidth(sketch: LineSketch, stage: StageSketch, look: StagePlace["look"], shown: number): number {
@@ -282,7 +287,7 @@ function homeOf({ stages, chains, hanging }: LineSketch, stage: number): number 
   for (let steps = 0; steps < stages.length && home >= 0 && stages[home]!.offLine; steps++)
     home = stages[home]!.sentFrom;
   if (home < 0 || stages[home]!.offLine) return hanging;
-  return stages[home]!.kind === "chain station" ? chains[stages[home]!.chain]!.stage : home;
+  return does(stages[home]!, "stand on a chain") ? chains[stages[home]!.chain]!.stage : home;
 }
 
 /** The end of a chain that is further from the middles of its stations, so that what is told above them has room. */
@@ -322,4 +327,18 @@ function placeChainStations(sketch: LineSketch, stages: (StagePlace | null)[], s
     }
     if (chain.windows.length > 0) on.labelX = freerEnd(on, wishes);
   }
+}
+
+/** Stage drawn at a point of the picture, -1 for none; a station on a chain before its chain. */
+export function stageUnder(layout: RailLayout, x: number, y: number): number {
+  let found = -1;
+  for (const place of layout.stages) {
+    if (place === null) continue;
+    const row = layout.rows[place.row]!;
+    const top = row.y + (place.look === "siding" ? SIZE.sidingDrop * layout.scale : 0);
+    const height = SIZE.row * layout.scale;
+    const inside = x >= place.cell.from && x <= place.cell.to && y >= top && y <= top + height;
+    if (inside) found = place.stage;
+  }
+  return found;
 }

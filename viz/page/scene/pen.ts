@@ -16,6 +16,13 @@ export interface LetterStyle {
   anchor?: "start" | "middle" | "end";
 }
 
+export interface Box {
+  x: number;
+  y: number;
+  width: number;
+  height: number;
+}
+
 /**
  * What the line is drawn with. One drawing serves the moving picture (canvas) and the picture that is saved (SVG): both
  * pens take the same strokes. Lengths in pixels, colours by role.
@@ -23,6 +30,6 @@ export interface LetterStyle {
 export interface Pen {
   /** A path in SVG's notation, moved to (x, y) and enlarged. */
   shape(path: string, x: number, y: number, style: ShapeStyle, enlarge?: number): void;
-  rect(x: number, y: number, width: number, height: number, style: ShapeStyle, radius?: number): void;
+  rect(box: Box, style: ShapeStyle, radius?: number): void;
   text(x: number, y: number, content: string, style?: LetterStyle): void;
 }

@@ -5,8 +5,7 @@ import { bottleneckAt } from "./bottleneckAt.ts";
 import { drawRail } from "./drawRail.ts";
 import { indexHeads } from "./headsAt.ts";
 import { layoutOf } from "./layout.ts";
-import { runningDifference } from "./runningDifference.ts";
-import { differenceWords } from "./runningDifferenceWords.ts";
+import { runningDifference, runningDifferenceWords } from "./runningDifference.ts";
 import { SvgPen } from "./svgPen.ts";
 
 const SPACE = "http://www.w3.org/2000/svg";
@@ -37,13 +36,13 @@ export function pictureOf(
   words.text(
     SIDE,
     56,
-    "One simulated day of an invented or planned line. A planning aid: it sets no limit and no setting.",
+    "One simulated day of an invented or planned line. A planning aid: it sets no limits and no machine settings.",
     {
       fill: "muted",
     },
   );
   let y = 80;
-  const lines: [string, DayCourse][] = [["The plan as it is", base]];
+  const lines: [string, DayCourse][] = [["Today's plan", base]];
   if (change !== "") lines.push([`The variant: ${change}`, variant]);
   for (const [name, course] of lines) {
     words.text(SIDE, y + 16, name, { size: 15, bold: true });
@@ -63,7 +62,10 @@ export function pictureOf(
     y += layout.height + 40;
   }
   if (change !== "") {
-    words.text(SIDE, y + 10, differenceWords(runningDifference(base, variant, seconds)), { size: 15, bold: true });
+    words.text(SIDE, y + 10, runningDifferenceWords(runningDifference(base, variant, seconds)), {
+      size: 15,
+      bold: true,
+    });
     y += 26;
   }
   const height = Math.ceil(y + 10);

@@ -1,5 +1,5 @@
 import { FONT_FAMILY, type Paint, paint, safeText, type ThemeName } from "../../frame/index.ts";
-import type { LetterStyle, Pen, ShapeStyle } from "./pen.ts";
+import type { Box, LetterStyle, Pen, ShapeStyle } from "./pen.ts";
 
 const SPACE = "http://www.w3.org/2000/svg";
 
@@ -20,7 +20,7 @@ export class SvgPen implements Pen {
     element.setAttribute("transform", `translate(${round(x)},${round(y)})${scale}`);
   }
 
-  rect(x: number, y: number, width: number, height: number, style: ShapeStyle, radius = 0): void {
+  rect({ x, y, width, height }: Box, style: ShapeStyle, radius = 0): void {
     const element = this.add("rect", style);
     for (const [name, value] of Object.entries({ x, y, width, height })) element.setAttribute(name, round(value));
     if (radius > 0) element.setAttribute("rx", round(radius));

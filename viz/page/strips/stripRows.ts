@@ -1,4 +1,5 @@
 import type { DayCourse } from "../../../sim/day/course/index.ts";
+import { does } from "../../../sim/text/kinds/index.ts";
 import { formatDecimals } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { spansOf } from "../scene/bottleneckAt.ts";
@@ -31,13 +32,13 @@ const STATES = 6;
 /** A row for every stage in line order, crate steps first. */
 export function stageRows(course: DayCourse, { end, bins }: Binning): StripRow[] {
   return course.sketch.stages.map((stage, index) => {
-    const isStretch = stage.kind === "dwell" || stage.kind === "chain";
+    const isStretch = !does(stage, "work");
     const { positionFrom, positions } = stage;
     const places = Number.isFinite(stage.places) && stage.places > 0 ? stage.places : null;
     return {
       key: `stage ${stage.name}`,
       name: isolated(stage.name),
-      what: `${stage.kind === "crates" ? "crates" : "heads"} ${isStretch ? "in it" : "waiting"}${places === null ? "" : `, ${formatDecimals(places, 0)} places`}`,
+      what: `${does(stage, "handle crates") ? "crates" : "heads"} ${isStretch ? "inside" : "waiting"}${places === null ? "" : `, ${formatDecimals(places, 0)} places`}`,
       heads: binMeans(course.waiting, index, end, bins),
       most: course.record.stages[index]!.queue.max,
       places,

@@ -1,9 +1,33 @@
 import type { Study } from "../../../sim/asked/study/index.ts";
 import type { StudyResults } from "../../../sim/days/results/index.ts";
 import type { Batch, DaySource, SimulatedDay } from "../../../sim/days/run/index.ts";
-import type { BaseDays } from "./baseDays.ts";
-import { studyNumber } from "./studyNumber.ts";
 import type { WorkerPool } from "./workerPool.ts";
+
+/** Days of the plan as it is: they outlive every change of the variant, as long as plan, seed and responses stay. */
+export class BaseDays {
+  private key = "";
+  private readonly days = new Map<number, SimulatedDay>();
+
+  /** Keeps what is known when the key is the same as before; else begins afresh. */
+  begin(key: string): void {
+    if (key === this.key) return;
+    this.key = key;
+    this.days.clear();
+  }
+
+  /** A day simulated for this key; one of another key comes too late and is left out. */
+  add(key: string, day: SimulatedDay): void {
+    if (key === this.key) this.days.set(day.replication, day);
+  }
+
+  known(): SimulatedDay[] {
+    return [...this.days.values()];
+  }
+
+  has(replication: number): boolean {
+    return this.days.has(replication);
+  }
+}
 
 /** Days in one task: short enough that a control that moves on is not waited for. */
 const DAYS_PER_TASK = 1;
@@ -19,7 +43,7 @@ export interface StudyRun {
   /** Called as days come in. */
   progress: (done: number, total: number) => void;
   /** Called once with the figures of the days so far, when all of them are long in coming. */
-  soFar: (results: StudyResults) => void;
+  onPartialResults: (results: StudyResults) => void;
 }
 
 /** From then on it is known well enough how long all days will take. */
@@ -29,7 +53,7 @@ const PATIENCE_MILLISECONDS = 500;
 /** Every time the progress is told the browser draws the page anew, on the processors that simulate. */
 const TELL_MILLISECONDS = 200;
 /** With fewer days an interval says too little. */
-const LEAST_DAYS = 4;
+const MIN_DAYS = 4;
 
 /**
  * Runs a study on the pool's workers and puts it together there: the same source, simulator and assembly as the command
@@ -38,7 +62,7 @@ const LEAST_DAYS = 4;
 export async function askQuestion(pool: WorkerPool, run: StudyRun): Promise<StudyResults> {
   const { study, source, base, key, wanted, progress } = run;
   const began = performance.now();
-  const number = studyNumber();
+  const number = pool.newStudyNumber();
   base.begin(key);
   const variantDays: SimulatedDay[] = [];
   const total = study.variants.length * study.replications;
@@ -66,9 +90,9 @@ export async function askQuestion(pool: WorkerPool, run: StudyRun): Promise<Stud
     }
     if (!isTold && now - began > LOOK_MILLISECONDS && expected(now) > PATIENCE_MILLISECONDS) {
       const common = commonDays(study, [...base.known(), ...variantDays]);
-      if (common.replications < LEAST_DAYS || common.replications === study.replications) return;
+      if (common.replications < MIN_DAYS || common.replications === study.replications) return;
       isTold = true;
-      run.soFar(await put(common.replications, common.days));
+      run.onPartialResults(await put(common.replications, common.days));
     }
   };
   await Promise.all(missing(study, base).map(take));

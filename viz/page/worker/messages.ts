@@ -59,3 +59,8 @@ export interface PlanFault {
 /** Without a task: the answer to the one with this number is not wanted any more. */
 export type Outgoing = { id: number; task: Task | null };
 export type Incoming = { id: number; answer: unknown } | { id: number; error: string; name: string };
+
+/** A task that was given up because nobody wants its answer any more; its name tells it apart among a worker's errors. */
+export class TaskCancelled extends Error {
+  override name = "TaskCancelled";
+}

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { Answerer } from "./answer.ts";
 import type { Incoming, Outgoing } from "./messages.ts";
+import { TaskHandler } from "./taskHandler.ts";
 
 // Zod would build its checks with eval, which the page's policy forbids.
 z.config({ jitless: true });
@@ -12,7 +12,7 @@ interface Scope {
 }
 
 const scope = globalThis as unknown as Scope;
-const answerer = new Answerer();
+const handler = new TaskHandler();
 
 let unwanted = -1;
 
@@ -22,7 +22,7 @@ scope.onmessage = async ({ data: { id, task } }) => {
     return;
   }
   try {
-    const answer = await answerer.answer(task, () => unwanted !== id);
+    const answer = await handler.answer(task, () => unwanted !== id);
     // Copied, not handed over: a buffer once handed over has every access to any array checked from then on.
     scope.postMessage({ id, answer });
   } catch (error) {

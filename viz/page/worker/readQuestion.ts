@@ -1,4 +1,5 @@
 import {
+  carriedBy,
   type Fault,
   formatFault,
   inputKind,
@@ -11,6 +12,7 @@ import {
 import { readOnce, readStudy, type Study } from "../../../sim/asked/study/index.ts";
 import { responsesOf, usualResponses } from "../../../sim/day/observations/index.ts";
 import { daySource } from "../../../sim/days/run/index.ts";
+import { does } from "../../../sim/text/kinds/index.ts";
 import { studyFile } from "../plan/studyFile.ts";
 import type { PlanFault, PlanText, Question, QuestionReading } from "./messages.ts";
 
@@ -27,14 +29,14 @@ const FIRST = ["headsPerHour", "finish", "carcasses", "overtime", "costPerHead",
 export function readQuestion(question: Question): QuestionReading {
   const { plan: written } = question;
   const { value, fault } = parseJson(written.text);
-  if (fault !== null) return bad([told(written, fault)]);
+  if (fault !== null) return bad([planFault(written, fault)]);
   if (inputKind(value) === "study") {
     const words = 'this is a study; run it with "gambrel study", or name a plan.';
     return bad([{ path: "", words, line: `${written.name}: ${words}` }]);
   }
   const { reading, files } = readBase(written, value);
-  if (reading.plan === null) return bad(reading.faults.map((each) => told(written, each)));
-  const warnings = reading.warnings.map((each) => told(written, each, "warning: "));
+  if (reading.plan === null) return bad(reading.faults.map((each) => planFault(written, each)));
+  const warnings = reading.warnings.map((each) => planFault(written, each, "warning: "));
   const responses = shownResponses(reading.plan);
   const built = studyOf(value, files, question, responses);
   return { ...built, faults: [], warnings };
@@ -72,7 +74,7 @@ function studyOf(
   // What the end of work was owed to is not among the figures of the page, and would lengthen every day by a third.
   const reading = readStudy({ ...asked, why: false }, files, { knownResponses: responsesOf });
   if (reading.study === null) {
-    return { study: null, source: null, variantFaults: reading.faults.map((each) => told(written, each)) };
+    return { study: null, source: null, variantFaults: reading.faults.map((each) => planFault(written, each)) };
   }
   const study = changed ? reading.study : baseOnly(reading.study);
   return { study, source: daySource(study, "none", false), variantFaults: [] };
@@ -87,7 +89,7 @@ function bad(faults: PlanFault[]): QuestionReading {
   return { study: null, source: null, faults, variantFaults: [], warnings: [] };
 }
 
-function told({ name }: PlanText, fault: Fault, before = ""): PlanFault {
+function planFault({ name }: PlanText, fault: Fault, before = ""): PlanFault {
   const line = formatFault(fault);
   const where = fault.path === "" ? "the file as a whole: " : `${fault.path}: `;
   const words = line.startsWith(where) ? line.slice(where.length) : line;
@@ -110,8 +112,8 @@ function shownResponses(plan: Plan): string[] {
   const usual = usualResponses(plan);
   const limits = plan.limits.map(({ name }) => `beyond.${name}`);
   const stations = plan.line.flatMap((stage) => {
-    if (stage.kind === "station") return stationKeys(stage.name);
-    return stage.kind === "chain" ? stage.stations.flatMap(({ name }) => [`working.${name}`, `blocked.${name}`]) : [];
+    if (does(stage, "work")) return stationKeys(stage.name);
+    return carriedBy(stage).flatMap(({ name }) => [`working.${name}`, `blocked.${name}`]);
   });
   const wanted = [...FIRST, ...limits, ...usual, ...stations];
   return [...new Set(wanted)].filter((key) => known.has(key)).slice(0, MOST);

@@ -1,8 +1,7 @@
-import { Dropped } from "./dropped.ts";
-import type { Answer, Incoming, Outgoing, Task } from "./messages.ts";
+import { type Answer, type Incoming, type Outgoing, type Task, TaskCancelled } from "./messages.ts";
 
 /** The part of a Worker that the pool needs. */
-export interface Hand {
+export interface WorkerPort {
   postMessage(message: Outgoing): void;
   onmessage: ((event: MessageEvent<Incoming>) => void) | null;
   onerror: ((event: ErrorEvent) => void) | null;
@@ -28,20 +27,21 @@ interface Running {
 
 /**
  * Hands tasks to workers, one at a time to each, the most urgent first. A task whose answer is no longer wanted is dropped
- * before it begins, and its worker told of it where it has begun; its promise is rejected with `Dropped` then. Nothing here
+ * before it begins, and its worker told of it where it has begun; its promise is rejected with `TaskCancelled` then. Nothing here
  * computes, so the page stays free.
  */
 export class WorkerPool {
-  private readonly free: Hand[];
+  private readonly free: WorkerPort[];
   private readonly jobs: Job[] = [];
-  private readonly known = new Map<Hand, number>();
-  private readonly running = new Map<Hand, Running>();
+  private readonly known = new Map<WorkerPort, number>();
+  private readonly running = new Map<WorkerPort, Running>();
   private next = 0;
+  private studies = 0;
   readonly size: number;
 
-  constructor(hands: Hand[]) {
-    this.free = [...hands];
-    this.size = hands.length;
+  constructor(ports: WorkerPort[]) {
+    this.free = [...ports];
+    this.size = ports.length;
   }
 
   ask<Kind extends Task["kind"]>(
@@ -57,6 +57,11 @@ export class WorkerPool {
     });
   }
 
+  /** A number that no study of this pool had before: by it workers know whether they have a study's plans already. */
+  newStudyNumber(): number {
+    return this.studies++;
+  }
+
   /** Does something for which a processor is needed that a worker, if one is free, would have: it rests meanwhile. */
   async withOneResting<Result>(work: () => Promise<Result>): Promise<Result> {
     const resting = this.free.pop();
@@ -70,10 +75,10 @@ export class WorkerPool {
 
   /** Tells workers which have begun something that nobody wants now; so does every new task. */
   withdraw(): void {
-    for (const [hand, running] of this.running) {
+    for (const [port, running] of this.running) {
       if (running.told || running.job.wanted()) continue;
       running.told = true;
-      hand.postMessage({ id: running.id, task: null });
+      port.postMessage({ id: running.id, task: null });
     }
   }
 
@@ -81,36 +86,36 @@ export class WorkerPool {
     while (this.free.length > 0 && this.jobs.length > 0) {
       const job = this.jobs.shift()!;
       if (job.wanted()) this.give(this.free.shift()!, job);
-      else job.failed(new Dropped("no longer wanted"));
+      else job.failed(new TaskCancelled("no longer wanted"));
     }
   }
 
-  private give(hand: Hand, job: Job): void {
+  private give(port: WorkerPort, job: Job): void {
     const id = this.next++;
-    this.running.set(hand, { id, job, told: false });
+    this.running.set(port, { id, job, told: false });
     const end = (finish: () => void) => {
-      this.running.delete(hand);
-      hand.onmessage = null;
-      hand.onerror = null;
-      this.free.push(hand);
+      this.running.delete(port);
+      port.onmessage = null;
+      port.onerror = null;
+      this.free.push(port);
       finish();
       this.start();
     };
-    hand.onmessage = ({ data }) => {
+    port.onmessage = ({ data }) => {
       if (data.id !== id) return;
-      if ("error" in data && data.name === "Dropped") end(() => job.failed(new Dropped(data.error)));
+      if ("error" in data && data.name === "TaskCancelled") end(() => job.failed(new TaskCancelled(data.error)));
       else if ("error" in data) end(() => job.failed(Object.assign(new Error(data.error), { name: data.name })));
       else end(() => job.done(data.answer as never));
     };
-    hand.onerror = (event) => end(() => job.failed(new Error(event.message || "a worker failed")));
-    hand.postMessage({ id, task: this.lightened(hand, job.task) });
+    port.onerror = (event) => end(() => job.failed(new Error(event.message || "a worker failed")));
+    port.postMessage({ id, task: this.withoutKnownSource(port, job.task) });
   }
 
   /** A worker that has a study's plans already is not sent them again. */
-  private lightened(hand: Hand, task: Task): Task {
+  private withoutKnownSource(port: WorkerPort, task: Task): Task {
     if (task.kind !== "days") return task;
-    if (this.known.get(hand) === task.number) return { ...task, source: null };
-    this.known.set(hand, task.number);
+    if (this.known.get(port) === task.number) return { ...task, source: null };
+    this.known.set(port, task.number);
     return task;
   }
 }

@@ -1,4 +1,5 @@
 import type { Varying } from "../../../maths/varying/index.ts";
+import { byKind } from "../../../text/kinds/index.ts";
 import type { Chilling, Dwell, ShareBy, Stage, Station } from "../plan.ts";
 import type { PlanFile } from "../schema/planFile.ts";
 import type { Anatomy } from "./toByProducts.ts";
@@ -32,9 +33,11 @@ export function toStage(file: FileStage, start: number, anatomy: Anatomy): Stage
     diversions: file.diversions.map(({ to, ...rest }) => ({ to, ...toShare(rest, file.name) })),
     ...toUpkeep(file, anatomy),
   };
-  if (file.kind === "station") return { ...common, ...toStation(file, start) };
-  if (file.kind === "chain") return { ...common, ...toChain(file, start, anatomy) };
-  return { ...common, ...toDwell(file) };
+  return byKind<FileStage, Stage>(file, {
+    station: (own) => ({ ...common, ...toStation(own, start) }),
+    dwell: (own) => ({ ...common, ...toDwell(own) }),
+    chain: (own) => ({ ...common, ...toChain(own, start, anatomy) }),
+  });
 }
 
 function toStation(file: FileStage & { kind: "station" }, start: number): StationOnly {

@@ -1,3 +1,5 @@
+import { does } from "../../../text/kinds/index.ts";
+import { carriedBy } from "../mapWork.ts";
 import type { ByProduct, Stage } from "../plan.ts";
 
 /** Something taken off on the way that heads take when nobody sends them elsewhere. Shares of the live weight. */
@@ -19,8 +21,7 @@ export function massAlong(line: readonly Stage[]): TakenOff[] {
   const dressed = lastOfDressing(way);
   let left = 1;
   way.forEach((stage, at) => {
-    const places = stage.kind === "chain" ? [...stage.stations, stage] : [stage];
-    for (const place of places) {
+    for (const place of [...carriedBy(stage), stage]) {
       for (const product of place.byProducts) {
         const share = Math.min(left, product.share * (product.of === "live weight" ? 1 : left));
         left -= share;
@@ -37,7 +38,7 @@ export function leftBefore(line: readonly Stage[], stage: string): number {
   const before = new Set(
     mainWay(line)
       .filter((each) => line.indexOf(each) < at)
-      .flatMap((each) => (each.kind === "chain" ? [each.name, ...each.stations.map(({ name }) => name)] : [each.name])),
+      .flatMap((each) => [each, ...carriedBy(each)].map(({ name }) => name)),
   );
   return massAlong(line)
     .filter(({ place }) => before.has(place))
@@ -62,15 +63,14 @@ export function chillLossNames(line: readonly Stage[]): string[] {
 }
 
 function allProducts(stage: Stage): ByProduct[] {
-  return stage.kind === "chain"
-    ? [...stage.byProducts, ...stage.stations.flatMap(({ byProducts }) => byProducts)]
-    : stage.byProducts;
+  return [stage, ...carriedBy(stage)].flatMap(({ byProducts }) => byProducts);
 }
 
 /** The carcass is made when it has been chilled; without a chiller, when it leaves the line. */
 function lastOfDressing(way: readonly Stage[]): number {
   const chilled = way.findLastIndex(
-    (stage) => stage.kind === "dwell" && (stage.dwell.kind === "chilling" || stage.byProducts.some((p) => p.chillLoss)),
+    (stage) =>
+      does(stage, "hold heads") && (stage.dwell.kind === "chilling" || stage.byProducts.some((p) => p.chillLoss)),
   );
   return chilled < 0 ? way.length : chilled;
 }

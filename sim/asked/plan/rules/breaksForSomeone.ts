@@ -38,7 +38,7 @@ function forNobody({ at, who }: Pause): Fault[] {
   return [
     faultAt(
       at,
-      "nobody and no machine pauses in this break",
+      "no crew and no machine takes this break",
       "at least one crew or stage",
       "name one, or delete the break",
     ),

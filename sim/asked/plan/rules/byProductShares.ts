@@ -14,7 +14,7 @@ export function byProductShares(json: unknown): Fault[] {
   const atOnce = places.flatMap(({ at }) => {
     const place = [...at, "takesOff"];
     return sharesOf(json, at) > ALL
-      ? [faultAt(place, "the shares add up to more than 1", "1 (100 %) or less", "lower them")]
+      ? [faultAt(place, "the shares add up to more than 100 %", "100 % or less", "lower them")]
       : [];
   });
   return atOnce.length > 0 ? atOnce : alongTheLine(json, stages);

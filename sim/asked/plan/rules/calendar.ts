@@ -57,11 +57,11 @@ function beforeStart(json: unknown, start: number): Fault[] {
   return written.flatMap(([place, key]) => {
     const clock = readClock(place?.value[key]).value;
     if (place === null || clock === null || clock >= start) return [];
-    const remedy = "move it, start the day earlier, or count on from 24:00 for the next day";
+    const remedy = "move it, start the day earlier, or write a time of the next day as 24:00 or later";
     return [
       faultAt(
         [...place.at, key],
-        `${writeClock(clock)} lies before the day starts`,
+        `${writeClock(clock)} is before the day starts`,
         `${writeClock(start)} or later`,
         remedy,
       ),

@@ -3,7 +3,7 @@ import type { Fault } from "../fault.ts";
 import { shacklesIn } from "../parts/shackles.ts";
 import { CEILINGS } from "../schema/ceilings.ts";
 import { faultAt, type Located } from "./located.ts";
-import { chainStationsOf, stagesOf } from "./stages.ts";
+import { chainStationsOf, stagesOf, writtenDoes } from "./stages.ts";
 
 /** Metres that make no difference: far less than a pitch, far more than rounding. */
 const CLOSE = 1e-6;
@@ -20,7 +20,7 @@ interface Window {
 /** A chain holds shackles, and its windows, one after another; a head that passes unfinished has somewhere to go. */
 export function chains(json: unknown): Fault[] {
   return stagesOf(json)
-    .filter(({ value }) => value.kind === "chain")
+    .filter(({ value }) => writtenDoes(value, "carry stations"))
     .flatMap((chain) => {
       const stations = chainStationsOf(json, chain);
       return [...stations.flatMap((station) => unfinished(station, chain)), ...shackles(chain, stations)];

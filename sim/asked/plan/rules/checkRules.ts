@@ -1,3 +1,4 @@
+import { does, type StageKind, stageKind } from "../../../text/kinds/index.ts";
 import { mass, readClock, readQuantity, readShare, temperature, time } from "../../../text/units/index.ts";
 import type { Fault } from "../fault.ts";
 import { listWords } from "../listWords.ts";
@@ -21,13 +22,20 @@ import { presentation } from "./presentation.ts";
 import { references } from "./references.ts";
 import { sharesBy } from "./sharesBy.ts";
 import { sizes } from "./sizes.ts";
-import { leftOutNames, stagesOf, workplacesOf } from "./stages.ts";
+import { leftOutNames, stagesOf, workplacesOf, writtenDoes } from "./stages.ts";
 import { stationWork } from "./stationWork.ts";
 import { stunned } from "./stunned.ts";
 import { supplyHandling } from "./supplyHandling.ts";
 import { uniqueNames } from "./uniqueNames.ts";
 import { comesAfter, type WayGraph, wayGraph } from "./wayGraph.ts";
 import { ways } from "./ways.ts";
+
+/** What the keys of one kind of stage say of each other; rules for stations are for those on chains as well. */
+const RULES_OF_KIND: Record<StageKind, ((json: unknown) => Fault[])[]> = {
+  station: [],
+  dwell: [dwells, cooling],
+  chain: [chains],
+};
 
 const RULES = [
   uniqueNames,
@@ -38,9 +46,7 @@ const RULES = [
   stationWork,
   paces,
   sharesBy,
-  dwells,
-  cooling,
-  chains,
+  ...Object.values(RULES_OF_KIND).flat(),
   hanging,
   byProductShares,
   presentation,
@@ -69,7 +75,7 @@ function vesselFilling(json: unknown): Fault[] {
     const capacity = readQuantity(mass, value.capacity).value;
     const emptyAt = readQuantity(mass, value.emptyAt).value;
     if (capacity === null || emptyAt === null || emptyAt <= capacity) return [];
-    const found = "emptying is called for at more than the vessel holds";
+    const found = "emptying starts at more than the vessel holds";
     return [faultAt([...at, "emptyAt"], found, `${value.capacity} or less`, "lower it")];
   });
 }
@@ -123,19 +129,20 @@ export function hanging(json: unknown): Fault[] {
 }
 
 function firstIsStation([first]: readonly Located[]): Fault[] {
-  if (first === undefined || (first.value.kind !== "dwell" && first.value.kind !== "chain")) return [];
+  const kind = stageKind(first?.value.kind);
+  if (first === undefined || kind === null || does({ kind }, "work")) return [];
   const remedy =
     'put a station before it that hangs the heads, say { "kind": "station", "name": "hanging", "cycle": "5 s" }';
-  return [faultAt(first.at, `the line begins with a ${first.value.kind}`, "a station", remedy)];
+  return [faultAt(first.at, `the line begins with a ${kind}`, "a station", remedy)];
 }
 
 function travelOntoChain(stages: readonly Located[], index: number): Fault[] {
   const { at, value } = stages[index] as Located;
   if (value.travel === undefined || value.travel === null) return [];
   const next = stages.find((stage) => stage.value.name === nextStage(stages, index));
-  if (next?.value.kind !== "chain") return [];
-  const found = `a way onto the chain '${next.value.name}', whose shackles do not wait for it`;
-  return [faultAt([...at, "travel"], found, "none before a chain", "make the chain longer by it, or delete it")];
+  if (next === undefined || !writtenDoes(next.value, "carry stations")) return [];
+  const found = `a travel time onto the chain '${next.value.name}', but its shackles do not wait for heads`;
+  return [faultAt([...at, "travel"], found, "none before a chain", "delete it, or make the chain longer")];
 }
 
 /** What a shared breakdown stops is there, can be stopped, and is named once. */
@@ -145,22 +152,22 @@ function sharedBreakdowns(json: unknown): Fault[] {
 
 function stopsOf(json: unknown, { at }: Located): Fault[] {
   const places = workplacesOf(json);
-  const dwells = places.filter(({ value }) => value.kind === "dwell").map(({ value }) => value.name);
+  const dwells = places.filter(({ value }) => writtenDoes(value, "hold heads")).map(({ value }) => value.name);
   const named = [...crateStepsOf(json).map(({ name }) => name), ...places.map(({ value }) => value.name)];
   const names = named.filter((name): name is string => typeof name === "string" && !dwells.includes(name));
   const stops = locatedTexts(json, ...at, "stops");
   return stops.flatMap(({ at: place, text }, index) => {
     if (stops.findIndex((other) => other.text === text) < index)
-      return [faultAt(place, `'${text}' stands twice among what it stops`, "each name once", "delete one of them")];
+      return [faultAt(place, `'${text}' appears twice among what it stops`, "each name once", "delete one of them")];
     if (names.includes(text)) return [];
     if (dwells.includes(text))
       return [
-        faultAt(place, `'${text}' is a dwell, in which nothing runs that could stop`, listWords(names), "delete it"),
+        faultAt(place, `'${text}' is a dwell: nothing runs there that could stop`, listWords(names), "delete it"),
       ];
     if (leftOutNames(json).includes(text))
       return [faultAt(place, `'${text}' is left out`, listWords(names), `name one of these or put '${text}' back`)];
     const remedy = nearestWords(text, names, "name one of these or add the stage");
-    return [faultAt(place, `'${text}' is no stage or crate step`, listWords(names), remedy)];
+    return [faultAt(place, `'${text}' is not a stage or crate step`, listWords(names), remedy)];
   });
 }
 
@@ -207,7 +214,14 @@ function plantUtilities(json: unknown): Fault[] {
   const consumers = locatedList(json, "utilities", "consumers").flatMap(({ at, value }) => [
     ...coldHot(cold, readQuantity(temperature, located(value, "water")?.value.at).value, [...at, "water", "at"]),
     ...(value.during === "cleaning" && located(json, "day", "cleaning") === null
-      ? [faultAt([...at, "during"], "cleaning, but the day has none", '"day.cleaning"', "say how long it takes")]
+      ? [
+          faultAt(
+            [...at, "during"],
+            "it runs during cleaning, but the day has no cleaning",
+            '"day.cleaning"',
+            'add "cleaning" to the day',
+          ),
+        ]
       : []),
   ]);
   return [...zeros, ...consumers];

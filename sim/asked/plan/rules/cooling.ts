@@ -1,12 +1,12 @@
 import { power, readQuantity, readShare, temperature } from "../../../text/units/index.ts";
 import type { Fault } from "../fault.ts";
 import { faultAt, type Located, located } from "./located.ts";
-import { stagesOf } from "./stages.ts";
+import { stagesOf, writtenDoes } from "./stages.ts";
 
 /** What a cold room says of itself, and of the stage it is of. */
 export function cooling(json: unknown): Fault[] {
   return stagesOf(json).flatMap((stage) => {
-    const told = stage.value.kind === "dwell" ? located(json, ...stage.at, "cooling") : null;
+    const told = writtenDoes(stage.value, "hold heads") ? located(json, ...stage.at, "cooling") : null;
     return told === null ? [] : [...ofStage(stage, told), ...copOrCycle(told), ...cycle(stage, told), ...fans(told)];
   });
 }
@@ -15,13 +15,18 @@ function ofStage(stage: Located, { at }: Located): Fault[] {
   const faults: Fault[] = [];
   if (stage.value.chilling === undefined)
     faults.push(
-      faultAt(at, "no chilling whose heat it could take out", 'a stage with "chilling"', 'give "power" instead'),
+      faultAt(
+        at,
+        "this stage has no chilling, so there is no heat to take out",
+        'a stage with "chilling"',
+        'give "power" instead',
+      ),
     );
   if ((readQuantity(power, stage.value.power ?? "0 kW").value ?? 0) > 0)
     faults.push(
       faultAt(
         [...stage.at, "power"],
-        'both a power and a "cooling" from which it follows',
+        'both a power and a "cooling" that gives the power',
         "one of the two",
         "keep one",
       ),
@@ -34,7 +39,7 @@ function copOrCycle({ at, value }: Located): Fault[] {
   const given = value.cop !== undefined;
   if (given ? temperatures === 0 : temperatures === 2) return [];
   const allowed = '"cop", or both "evaporating" and "condensing"';
-  const found = given ? "both a cop and temperatures that it would follow from" : "neither a cop nor both temperatures";
+  const found = given ? "both a cop and the temperatures it is computed from" : "neither a cop nor both temperatures";
   return [
     faultAt(
       at,
@@ -86,6 +91,6 @@ function fans(told: Located): Fault[] {
   const found =
     given === undefined
       ? "a flow without a pressure, or the other way round"
-      : "both a power and a flow that it would follow from";
+      : "both a power and the flow it is computed from";
   return [faultAt(place, found, '"power", or both "flow" and "pressure"', "keep one of them")];
 }

@@ -59,7 +59,7 @@ function fleetSize(json: unknown, { at, value }: Located): Fault[] {
   const fleet = located(json, ...at, "fleet");
   if (fleet === null) return [];
   if (value.washing === undefined && value.restacking === undefined) {
-    const found = "a finite fleet, but empty crates are not followed back";
+    const found = "a limited number of crates, but the plan does not follow empty crates back";
     return [faultAt(fleet.at, found, 'with "washing" and "restacking"', "add the two or delete the fleet")];
   }
   const { crates } = fleet.value;

@@ -1,11 +1,11 @@
 import { readQuantity, temperature } from "../../../text/units/index.ts";
 import type { Fault } from "../fault.ts";
 import { faultAt, type Located, located, locatedList } from "./located.ts";
-import { stagesOf, workplacesOf } from "./stages.ts";
+import { stagesOf, workplacesOf, writtenDoes } from "./stages.ts";
 
 /** What the keys of a dwell say of each other. */
 export function dwells(json: unknown): Fault[] {
-  const all = stagesOf(json).filter(({ value }) => value.kind === "dwell");
+  const all = stagesOf(json).filter(({ value }) => writtenDoes(value, "hold heads"));
   return all.flatMap((dwell) => [
     ...dwellOrChilling(dwell),
     ...wholeHooks(dwell),
@@ -25,7 +25,7 @@ function dwellOrChilling({ at, value }: Located): Fault[] {
 function wholeHooks({ at, value }: Located): Fault[] {
   const { places, headsPerHook } = value;
   if (typeof places !== "number" || typeof headsPerHook !== "number" || places % headsPerHook === 0) return [];
-  const found = `${places} places are no whole number of hooks with ${headsPerHook} heads each`;
+  const found = `${places} places do not fill whole hooks of ${headsPerHook} heads each`;
   return [faultAt([...at, "places"], found, `a multiple of ${headsPerHook}`, "places count heads, not hooks")];
 }
 
@@ -38,8 +38,8 @@ function temperatures(chilling: Located | null): Fault[] {
   if (start === null || air === null || core === null || (air < core && core < start)) return [];
   const found =
     core <= air
-      ? `the core (${core} °C) is to be no warmer than the air (${air} °C)`
-      : `the core (${core} °C) is to be no colder than the carcass at the start (${start} °C)`;
+      ? `the core (${core} °C) would have to be colder than the air (${air} °C)`
+      : `the core (${core} °C) is not below that of the carcass at the start (${start} °C)`;
   return [faultAt([...at, "core"], found, "above the air and below the start", "correct one of the three")];
 }
 
@@ -47,6 +47,6 @@ function temperatures(chilling: Located | null): Fault[] {
 function carcassWeight(json: unknown, chilling: Located | null): Fault[] {
   if (chilling === null || chilling.value.carcassShare !== undefined) return [];
   if (workplacesOf(json).some(({ at }) => locatedList(json, ...at, "takesOff").length > 0)) return [];
-  const found = "missing, and no stage takes anything off from which it would follow";
-  return [faultAt([...chilling.at, "carcassShare"], found, 'a share such as "53 %"', "give it")];
+  const found = "missing, and nothing to compute it from: no stage takes anything off";
+  return [faultAt([...chilling.at, "carcassShare"], found, 'a share such as "53 %"', 'add "carcassShare"')];
 }

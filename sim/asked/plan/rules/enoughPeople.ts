@@ -29,13 +29,13 @@ function ofSeveral({ at, crews, people, what }: CrewUse, all: readonly Located[]
   const known = crews.map(({ text }) => all.find(({ value }) => value.name === text));
   const most = known.map((crew) => (crew === undefined ? null : mostPeople(crew.value.people)));
   if (most.some((count) => count === null || count >= people)) return [];
-  const found = `none of the crews ever has the people that ${what} takes`;
+  const found = `no crew ever has the people that ${what} takes`;
   return [faultAt(at, found, `a crew with ${people} or more in at least one shift`, "add people")];
 }
 
 function allAbsent({ at, value }: Located): Fault[] {
   if (value.absent === undefined || readShare(value.absent).value !== 1) return [];
-  return [faultAt([...at, "absent"], "everybody is always absent", "less than 1 (100 %)", "lower it")];
+  return [faultAt([...at, "absent"], "everybody is always absent", "less than 100 %", "lower it")];
 }
 
 function mostPeople(people: unknown): number | null {

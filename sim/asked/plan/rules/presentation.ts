@@ -91,7 +91,7 @@ function hotWeight(json: unknown, { value }: Located): Fault[] {
     .map(({ at }) =>
       faultAt(
         at,
-        "the carcass is weighed hot, but this does not say whether it is drip",
+        "the carcass is weighed hot, but the plan does not say whether this is drip",
         '"parts"',
         'write "parts": ["chillLoss"]',
       ),
@@ -120,18 +120,30 @@ function grounds(json: unknown, { at }: Located): Fault[] {
   const place = [...at, "parts"];
   const drips = parts.includes(CHILL_LOSS);
   if (drips && parts.length > 1)
-    return [faultAt(place, "drip together with parts of the body", "one of the two", "make two entries of it")];
+    return [faultAt(place, "drip together with parts of the body", "one of the two", "split it into two entries")];
   const faults: Fault[] = [];
   if (told === null)
     faults.push(
-      faultAt(["presentation"], "missing, but a stage takes off parts", "what is sold as a carcass", "say it"),
+      faultAt(
+        ["presentation"],
+        "missing, but a stage takes off parts",
+        "what is sold as a carcass",
+        'add "presentation"',
+      ),
     );
   else if (drips && (told.value.chillLoss ?? null) === null)
     faults.push(
-      faultAt([...told.at, "chillLoss"], "missing, but a stage takes off drip", 'a share such as "2 %"', "give it"),
+      faultAt(
+        [...told.at, "chillLoss"],
+        "missing, but a stage takes off drip",
+        'a share such as "2 %"',
+        'add "chillLoss"',
+      ),
     );
   if (!drips && located(json, "bodyParts") === null)
-    faults.push(faultAt(["bodyParts"], "missing, but a stage takes off parts", "the share of every part", "give them"));
+    faults.push(
+      faultAt(["bodyParts"], "missing, but a stage takes off parts", "the share of every part", 'add "bodyParts"'),
+    );
   return faults;
 }
 
@@ -145,13 +157,13 @@ function partsOnTheWay(json: unknown, told: Located | null): Fault[] {
   const twice = taken.flatMap(({ at, text }, index) =>
     taken.findIndex((other) => other.text === text) === index
       ? []
-      : [faultAt(at, `'${text}' is taken off by a stage before as well`, "once on the way", "name it at one of them")],
+      : [faultAt(at, `'${text}' is also taken off by an earlier stage`, "once on the way", "name it at one of them")],
   );
   const texts = taken.map(({ text }) => text);
   const kept: readonly string[] = keptParts(told.value as Parameters<typeof keptParts>[0]);
   const missing = REMOVABLE_PARTS.filter((part: RemovablePart) => !kept.includes(part) && !texts.includes(part));
   if (missing.length === 0) return twice;
-  const found = `${listWords(missing)} ${missing.length === 1 ? "is" : "are"} not on what is sold, but no stage on the way takes ${missing.length === 1 ? "it" : "them"} off`;
+  const found = `${listWords(missing)} ${missing.length === 1 ? "is" : "are"} not part of what is sold, but no stage on the way takes ${missing.length === 1 ? "it" : "them"} off`;
   return [
     ...twice,
     faultAt(

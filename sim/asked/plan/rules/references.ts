@@ -95,5 +95,5 @@ function missing({ at, text }: Text, all: readonly string[], what: string, leftO
     return [faultAt(at, `'${text}' is left out`, listWords(names), `name one of these or put '${text}' back`)];
   }
   const remedy = nearestWords(text, names, `name one of these or add the ${what}`);
-  return [faultAt(at, `'${text}' is no ${what}`, listWords(names), remedy)];
+  return [faultAt(at, `'${text}' is not a ${what}`, listWords(names), remedy)];
 }

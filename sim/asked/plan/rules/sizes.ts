@@ -14,7 +14,7 @@ export function sizes(json: unknown): Fault[] {
     0,
   );
   return [
-    ...(lorries > CEILINGS.loads ? [tooMany(`${lorries} loads, repeats counted`, CEILINGS.loads)] : []),
+    ...(lorries > CEILINGS.loads ? [tooMany(`${lorries} loads, counting repeats`, CEILINGS.loads)] : []),
     ...(heads > CEILINGS.heads ? [tooMany(`${heads} heads in all loads`, CEILINGS.heads)] : []),
     ...loads.flatMap(lastLorry),
     ...stageCount(json),
@@ -29,8 +29,8 @@ function stageCount(json: unknown): Fault[] {
     return [faultAt(["line"], "every stage is left out", "1 or more stages", "put one back")];
   }
   if (stages.length > CEILINGS.stages || kept <= CEILINGS.stages) return [];
-  const found = `${kept} stages, stations on chains counted`;
-  return [faultAt(["line"], found, `${CEILINGS.stages} or less`, "take some together")];
+  const found = `${kept} stages, counting stations on chains`;
+  return [faultAt(["line"], found, `${CEILINGS.stages} or less`, "combine some")];
 }
 
 function tooMany(found: string, most: number): Fault {
@@ -52,6 +52,6 @@ function lastLorry(load: Located): Fault[] {
   const at = readClock(load.value.at).value;
   const every = isRecord(load.value.repeat) ? readQuantity(time, load.value.repeat.every).value : null;
   if (at === null || every === null || at + every * (timesOf(load) - 1) < 360_000) return [];
-  const found = "the last of these lorries is due more than four days on";
+  const found = "the last of these lorries is due more than four days later";
   return [faultAt([...load.at, "repeat"], found, "before 100:00 on the clock of the day", "lower every or times")];
 }

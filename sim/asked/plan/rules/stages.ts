@@ -1,3 +1,4 @@
+import { type Deed, does, stageKind } from "../../../text/kinds/index.ts";
 import { type Located, locatedList, namesOf } from "./located.ts";
 
 /** The stages of the line as written, without those that are left out. */
@@ -5,9 +6,15 @@ export function stagesOf(json: unknown): Located[] {
   return locatedList(json, "line").filter(({ value }) => value.leftOut !== true);
 }
 
+/** Whether stages of the kind that the file gives it do that; false for a kind that there is not. */
+export function writtenDoes({ kind }: Located["value"], deed: Deed): boolean {
+  const known = stageKind(kind);
+  return known !== null && does({ kind: known }, deed);
+}
+
 /** The stations on chains, chain by chain. */
 export function chainStationsOf(json: unknown, stage: Located): Located[] {
-  return stage.value.kind === "chain" ? locatedList(json, ...stage.at, "stations") : [];
+  return writtenDoes(stage.value, "carry stations") ? locatedList(json, ...stage.at, "stations") : [];
 }
 
 /** Every stage, and behind each chain the stations on it. */
@@ -17,7 +24,7 @@ export function workplacesOf(json: unknown): Located[] {
 
 /** Stations with a cycle of their own, on a chain or not. */
 export function stationsOf(json: unknown): Located[] {
-  return stagesOf(json).flatMap((stage) => (stage.value.kind === "station" ? [stage] : chainStationsOf(json, stage)));
+  return stagesOf(json).flatMap((stage) => (writtenDoes(stage.value, "work") ? [stage] : chainStationsOf(json, stage)));
 }
 
 /** Names of stages, and of stations on chains, that are written but left out. */

@@ -62,7 +62,7 @@ function leaving(json: unknown, { at }: Located): Fault[] {
 }
 
 function tooMuch(at: Located["at"], what: string): Fault {
-  return faultAt(at, `${what} add up to more than 1`, "1 (100 %) or less", "lower them");
+  return faultAt(at, `${what} add up to more than 100 %`, "100 % or less", "lower them");
 }
 
 function sharesOf(json: unknown, list: readonly Located[]): number {

@@ -1,3 +1,4 @@
+import { does, stageKind } from "../../../text/kinds/index.ts";
 import type { Fault } from "../fault.ts";
 import { faultAt, type Located, located } from "./located.ts";
 import { nextStage } from "./nextStage.ts";
@@ -31,8 +32,9 @@ function ends(json: unknown, care: Located): Fault[] {
 /** Chains and dwell stages work on nothing. */
 function notAStation({ at, value: care }: Located, key: string, places: readonly Located[]): Fault[] {
   const stage = places.find(({ value }) => value.name === care[key])?.value;
-  if (stage === undefined || (stage.kind !== "chain" && stage.kind !== "dwell")) return [];
-  const found = `'${stage.name}' is a ${stage.kind}`;
+  const kind = stageKind(stage?.kind);
+  if (stage === undefined || kind === null || does({ kind }, "work")) return [];
+  const found = `'${stage.name}' is a ${kind}`;
   return [faultAt([...at, key], found, "a station, on a chain or not", "name the station where the work is done")];
 }
 

@@ -42,7 +42,7 @@ function repeated(list: readonly Located[], what: string, key: string): Fault[] 
       seen.add(name);
       return [];
     }
-    return [faultAt([...at, key], `'${name}' stands twice among the ${what}`, "each name once", "rename one of them")];
+    return [faultAt([...at, key], `'${name}' appears twice among the ${what}`, "each name once", "rename one of them")];
   });
 }
 
@@ -52,7 +52,7 @@ function loadNames(json: unknown): Fault[] {
     const twice = expandedLoadNames(value).find((name) => seen.has(name));
     for (const name of expandedLoadNames(value)) seen.add(name);
     if (twice === undefined) return [];
-    const found = `'${twice}' stands twice among the loads, repeats counted`;
+    const found = `'${twice}' appears twice among the loads, counting repeats`;
     return [faultAt([...at, "name"], found, "each name once", "rename one of them")];
   });
 }

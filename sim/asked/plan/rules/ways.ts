@@ -28,13 +28,13 @@ function wrongEnd({ stage, to, at }: Send, first: Located): Fault[] {
     return [faultAt(at, `'${to}' sends heads to itself`, "another stage", "name another stage or delete it")];
   }
   if (to !== first.value.name) return [];
-  const found = `'${to}' takes the heads that arrive, and none that have been on the line`;
+  const found = `'${to}' takes heads that arrive: none that have been on the line can go back to it`;
   return [faultAt(at, found, "a later stage", "name another stage")];
 }
 
 function offLineFirst({ at }: Located): Fault {
   const remedy = "put a stage of the line before it";
-  return faultAt([...at, "offLine"], "the first stage is off the line", "a first stage that takes the heads", remedy);
+  return faultAt([...at, "offLine"], "the first stage is off the line", "a first stage on the line", remedy);
 }
 
 function neverReached(json: unknown, stages: readonly Located[]): Fault[] {
@@ -45,8 +45,8 @@ function neverReached(json: unknown, stages: readonly Located[]): Fault[] {
     const found =
       value.offLine === true
         ? `'${value.name}' is off the line, and no stage sends heads there`
-        : `no head ever comes to '${value.name}': the stages before it send theirs elsewhere`;
-    return [faultAt(at, found, "a stage that heads come to", "send heads there, or leave it out")];
+        : `no head ever reaches '${value.name}': the stages before it send theirs elsewhere`;
+    return [faultAt(at, found, "a stage that heads reach", "send heads there, or leave it out")];
   });
 }
 
@@ -62,7 +62,7 @@ function roundAndRound(stages: readonly Located[]): Fault[] {
     rings.add(key);
     const words = listWords(ring.map((member) => String((stages[member] as Located).value.name)));
     const found = `heads go round for ever: ${words} and again`;
-    return [faultAt([...stage.at, "next"], found, "a way that ends", 'change one "next" so that heads get out')];
+    return [faultAt([...stage.at, "next"], found, "a way out", 'change one "next" so that heads get out')];
   });
 }
 

@@ -6,8 +6,8 @@ import { quantity, quantityAboveZero, share } from "./readBy.ts";
 import { record } from "./record.ts";
 import { name } from "./text.ts";
 
-const MOST_COP = 20;
-const MOST_PEOPLE = 100;
+const MAX_COP = 20;
+const MAX_PEOPLE = 100;
 
 /** What the electricity of a chiller follows from, besides the heat of the carcasses. */
 export function cooling() {
@@ -15,7 +15,7 @@ export function cooling() {
     cop: z
       .number()
       .gt(0)
-      .max(MOST_COP)
+      .max(MAX_COP)
       .optional()
       .describe("Heat taken out for each unit of electricity. Either this or evaporating and condensing."),
     evaporating: quantity(temperature).optional().describe("Temperature at which the refrigerant evaporates."),
@@ -29,7 +29,7 @@ export function cooling() {
     fans: fans().prefault({}).describe("Fans in the room: what they draw comes back as heat. Default: none."),
     lights: quantity(power).prefault("0 kW").describe("Lights in the room. Default: none."),
     walls: quantity(power).prefault("0 kW").describe("Heat through walls, floor and ceiling. Default: none."),
-    people: z.number().min(0).max(MOST_PEOPLE).default(0).describe("People in the room, on the average. Default: 0."),
+    people: z.number().min(0).max(MAX_PEOPLE).default(0).describe("People in the room, on the average. Default: 0."),
     humidity: share().prefault("85 %").describe("Relative humidity in the room. Default: 85 %, assumed."),
     doors: z.array(door()).max(CEILINGS.byProducts).default([]).describe("Doors that let warm air in. Default: none."),
   });

@@ -39,7 +39,7 @@ function wrongUnit({ unit }: CsvReference, family: UnitFamily): CsvReading {
   const units = Object.keys(family.units);
   const remedy = nearestWords(unit, units, `write for example "${family.si}"`);
   const fault = {
-    found: `'${unit}' is no unit of ${family.name.replace(/^an? /u, "")}`,
+    found: `'${unit}' is not a unit of ${family.name.replace(/^an? /u, "")}`,
     allowed: listWords(units),
     remedy,
   };
@@ -47,10 +47,10 @@ function wrongUnit({ unit }: CsvReference, family: UnitFamily): CsvReading {
 }
 
 function noSuchColumn(column: string, columns: readonly string[]): CsvReading {
-  const remedy = nearestWords(column, columns, "take a heading of the file's first row");
+  const remedy = nearestWords(column, columns, "use a heading from the file's first row");
   return {
     value: null,
-    fault: { found: `'${column}' is no column`, allowed: listWords(columns), remedy },
+    fault: { found: `'${column}' is not a column`, allowed: listWords(columns), remedy },
     about: "column",
   };
 }

@@ -6,8 +6,8 @@ import { plantCosts } from "./plantCosts.ts";
 import { readBy } from "./readBy.ts";
 import { record } from "./record.ts";
 
-const LEAST_OVERTIME = 1;
-const MOST_OVERTIME = 10;
+const MIN_OVERTIME = 1;
+const MAX_OVERTIME = 10;
 
 /** Prices. That all money of the plan is in one currency is a rule. */
 export function money() {
@@ -27,9 +27,9 @@ export function money() {
       .describe("Price of what heats water. Default: null, free."),
     overtimeFactor: z
       .number()
-      .min(LEAST_OVERTIME)
-      .max(MOST_OVERTIME)
-      .default(LEAST_OVERTIME)
+      .min(MIN_OVERTIME)
+      .max(MAX_OVERTIME)
+      .default(MIN_OVERTIME)
       .describe("Pay after the last shift is multiplied by this. Default: 1."),
     livePrice: price(mass, "of 0 or more")
       .nullable()

@@ -4,8 +4,8 @@ import { CEILINGS } from "./ceilings.ts";
 import { clock, quantityAboveZero } from "./readBy.ts";
 import { record } from "./record.ts";
 
-const LEAST_SPEED = 0.01;
-const MOST_SPEED = 10;
+const MIN_SPEED = 0.01;
+const MAX_SPEED = 10;
 
 /** How the speed of a station or a chain depends on the hour. */
 export function pace() {
@@ -13,8 +13,8 @@ export function pace() {
     from: clock().describe("From this hour until that of the next entry."),
     speed: z
       .number()
-      .min(LEAST_SPEED)
-      .max(MOST_SPEED)
+      .min(MIN_SPEED)
+      .max(MAX_SPEED)
       .default(1)
       .describe("Speed as a part of the one that is written: 0.8 for four fifths."),
     atMost: quantityAboveZero(rate)

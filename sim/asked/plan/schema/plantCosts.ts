@@ -5,9 +5,9 @@ import { share } from "./readBy.ts";
 import { record } from "./record.ts";
 import { whole } from "./whole.ts";
 
-const MOST_YEARS = 100;
+const MAX_YEARS = 100;
 const DAYS_OF_YEAR = 366;
-const MOST_PAYMENTS = 366;
+const MAX_PAYMENTS = 366;
 
 /** What a plant costs beside work, water, energy, machines and animals. No defaults: none of it was found in print. */
 export function plantCosts() {
@@ -15,7 +15,7 @@ export function plantCosts() {
     daysPerYear: whole(1, DAYS_OF_YEAR).describe("Working days that share what is paid by the year."),
     building: record({
       price: amount().describe("Building and land improvement, or its value."),
-      life: z.number().gt(0).max(MOST_YEARS).describe("Years of use."),
+      life: z.number().gt(0).max(MAX_YEARS).describe("Years of use."),
     })
       .nullable()
       .default(null)
@@ -48,8 +48,8 @@ export function plantCosts() {
     loan: record({
       amount: amount().describe("Borrowed."),
       interest: share().describe("A year."),
-      years: z.number().gt(0).max(MOST_YEARS).describe("Until it is paid back."),
-      paymentsPerYear: whole(1, MOST_PAYMENTS).default(12).describe("Equal payments in a year. Default: 12."),
+      years: z.number().gt(0).max(MAX_YEARS).describe("Until it is paid back."),
+      paymentsPerYear: whole(1, MAX_PAYMENTS).default(12).describe("Equal payments in a year. Default: 12."),
     })
       .nullable()
       .default(null)

@@ -6,8 +6,8 @@ import { quantity, share } from "./readBy.ts";
 import { record } from "./record.ts";
 import { name } from "./text.ts";
 
-const LEAST_RATIO = 1;
-const MOST_RATIO = 20;
+const MIN_RATIO = 1;
+const MAX_RATIO = 20;
 
 /** What the plant uses beside its stages: hot water, cleaning, compressed air, ventilation. */
 export function plantUtilities() {
@@ -28,8 +28,8 @@ export function plantUtilities() {
     compressor: record({
       ratio: z
         .number()
-        .gt(LEAST_RATIO)
-        .max(MOST_RATIO)
+        .gt(MIN_RATIO)
+        .max(MAX_RATIO)
         .default(8)
         .describe("Absolute pressure after it by that before it. Default: 8, assumed."),
       efficiency: share()

@@ -49,7 +49,10 @@ export function shareAboveZero() {
     const reading = readShare(written);
     if (reading.fault !== null || reading.value > 0) return reading;
     const found = `${JSON.stringify(written)} is too small`;
-    return { value: null, fault: { found, allowed: "more than 0, to 1 (100 %)", remedy: "leave it out of the plan" } };
+    return {
+      value: null,
+      fault: { found, allowed: "more than 0 and at most 100 %", remedy: "leave it out of the plan" },
+    };
   }, SHARE_JSON);
 }
 

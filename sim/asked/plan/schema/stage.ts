@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { StageKind } from "../../../text/kinds/index.ts";
 import { conductivity, density, length, mass, specificHeat, speed, temperature } from "../../../text/units/index.ts";
 import { CEILINGS } from "./ceilings.ts";
 import { chain } from "./chain.ts";
@@ -14,7 +15,13 @@ const BY_ANALOGY = "by analogy with other lean meat; no figures for rabbit were 
 
 /** One stage: a station that works on heads, a dwell that holds them for a time, or a chain that carries them along. */
 export function stage(varying: VaryingQuantities) {
-  return z.discriminatedUnion("kind", [station(varying), dwell(varying), chain(varying)]);
+  const kinds = {
+    station: station(varying),
+    dwell: dwell(varying),
+    chain: chain(varying),
+  } satisfies Record<StageKind, unknown>;
+  type Kinds = (typeof kinds)[StageKind];
+  return z.discriminatedUnion("kind", Object.values(kinds) as [Kinds, ...Kinds[]]);
 }
 
 function station(varying: VaryingQuantities) {

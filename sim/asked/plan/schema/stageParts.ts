@@ -16,7 +16,7 @@ import { utilities } from "./utilities.ts";
 import type { VaryingQuantities } from "./varying.ts";
 import { whole } from "./whole.ts";
 
-const MOST_PER_KG = 10;
+const MAX_PER_KG = 10;
 
 /** Keys that every stage of the line has. */
 export function commonParts(varying: VaryingQuantities) {
@@ -98,8 +98,8 @@ export function workParts(varying: VaryingQuantities) {
     weightFactor: record({
       perKg: z
         .number()
-        .min(-MOST_PER_KG)
-        .max(MOST_PER_KG)
+        .min(-MAX_PER_KG)
+        .max(MAX_PER_KG)
         .describe("Part of the cycle that one kilogram of live weight more adds: 0.2 for a fifth."),
       at: quantityAboveZero(mass).describe("Live weight at which the cycle is as written."),
     })

@@ -15,7 +15,7 @@ export function supply(varying: VaryingQuantities) {
       .min(1)
       .max(CEILINGS.loads)
       .optional()
-      .describe(`Lorries with crates; needs "liveHandling". At most ${CEILINGS.loads} loads, repeats counted.`),
+      .describe(`Lorries with crates; needs "liveHandling". At most ${CEILINGS.loads} loads, counting repeats.`),
     stream: record({
       interarrival: varying.timeAboveZero.describe("Time between one head and the next."),
       heads: whole(1, CEILINGS.heads).describe("How many come."),

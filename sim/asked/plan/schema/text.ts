@@ -34,11 +34,9 @@ function readName(written: unknown): Reading<string> {
   const length = [...written].length;
   if (length === 0) return wrong("the name is empty");
   if (length > LONGEST_NAME) return wrong(`the name has ${length} characters`);
-  if (written.trim() !== written) return wrong(`${foundWords(written)} has a space at one end`);
-  if (/[\p{C}\p{Zl}\p{Zp}]/u.test(written))
-    return wrong(`${foundWords(written)} holds a character that cannot be seen`);
-  if (written in Object.prototype || written === "prototype")
-    return wrong(`'${written}' is a word with a meaning of its own`);
+  if (written.trim() !== written) return wrong(`${foundWords(written)} starts or ends with a space`);
+  if (/[\p{C}\p{Zl}\p{Zp}]/u.test(written)) return wrong(`${foundWords(written)} contains an invisible character`);
+  if (written in Object.prototype || written === "prototype") return wrong(`'${written}' is a reserved word`);
   return { value: written, fault: null };
 }
 

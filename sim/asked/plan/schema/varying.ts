@@ -7,8 +7,8 @@ import { csvColumn } from "./csvColumn.ts";
 import { quantity, quantityAboveZero } from "./readBy.ts";
 import { oneKeyOf, record } from "./record.ts";
 
-const MOST_CV = 10;
-const MOST_PHASES = 1000;
+const MAX_CV = 10;
+const MAX_PHASES = 1000;
 
 /** The varying quantities of a plan: each is a quantity (always the same) or one of the distributions. */
 export function varyingQuantities(files: TextFiles) {
@@ -39,8 +39,8 @@ function varying(family: UnitFamily, constant: ReturnType<typeof quantity>, file
 
 function byMean(family: UnitFamily) {
   const mean = quantityAboveZero(family).describe("Mean.");
-  const cv = z.number().gt(0).max(MOST_CV).describe("Coefficient of variation: standard deviation divided by mean.");
-  const k = z.int().min(1).max(MOST_PHASES).describe("Number of equal exponential phases.");
+  const cv = z.number().gt(0).max(MAX_CV).describe("Coefficient of variation: standard deviation divided by mean.");
+  const k = z.int().min(1).max(MAX_PHASES).describe("Number of equal exponential phases.");
   const sd = quantityAboveZero(family).describe("Standard deviation, before the cut at 0.");
   return {
     exponential: record({ mean })

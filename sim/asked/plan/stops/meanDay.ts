@@ -4,7 +4,7 @@ import { type MeanUnit, meanUnits } from "./meanUnits.ts";
 import { offDuty, plannedStops, type Window } from "./stopWindows.ts";
 
 /** So many heads say how stops meet; a capacity run has more than any day. */
-const MOST_HEADS = 12_000;
+const MAX_HEADS = 12_000;
 
 /**
  * When the last work on a head ends, seconds, if every time is its mean: heads follow each other in order, each station
@@ -34,11 +34,11 @@ function arrivalsOf({ supply, day }: Plan): Float64Array {
       const arrived = atSeconds + (delay === null ? 0 : writtenMeanOf(delay));
       return new Array<number>(Math.round(crates * headsPerCrate * comesShare)).fill(arrived);
     });
-    return Float64Array.from(times.slice(0, MOST_HEADS)).sort();
+    return Float64Array.from(times.slice(0, MAX_HEADS)).sort();
   }
   const spacing = supply.kind === "stream" ? writtenMeanOf(supply.interarrival) : 0;
   const first = supply.kind === "stream" ? spacing : (day.shifts[0]?.fromSeconds ?? 0);
-  return Float64Array.from({ length: Math.min(supply.heads, MOST_HEADS) }, (_, head) => first + head * spacing);
+  return Float64Array.from({ length: Math.min(supply.heads, MAX_HEADS) }, (_, head) => first + head * spacing);
 }
 
 /** A stop that waits until a stretch is empty. */
@@ -120,10 +120,10 @@ class MeanDay {
       const begins = this.begin(at, head, ready);
       if (at === 0 && begins >= this.hangingEnds) return null;
       this.begun[at] = begins;
-      const ends = unit.kind === "chain" ? this.ride(unit, begins) : begins + unit.seconds;
-      if (unit.kind !== "dwell") worked = ends;
+      const ends = unit.flow === "carried" ? this.ride(unit, begins) : begins + unit.seconds;
+      if (unit.flow !== "held") worked = ends;
       const place = at + 1 < units.length ? before(left[at + 1]!, head, units[at + 1]!.places) : -Infinity;
-      const order = unit.kind === "station" ? -Infinity : before(left[at]!, head, 1);
+      const order = unit.flow === "served" ? -Infinity : before(left[at]!, head, 1);
       ready = Math.max(ends, place, order);
       left[at]![head] = ready;
       if (at === this.stretchTo) this.through = ends;
@@ -133,8 +133,8 @@ class MeanDay {
 
   private begin(at: number, head: number, ready: number): number {
     const unit = this.units[at]!;
-    if (unit.kind === "dwell") return ready;
-    const free = unit.kind === "chain" ? this.begun[at]! + unit.spacing : before(this.left[at]!, head, unit.servers);
+    if (unit.flow === "held") return ready;
+    const free = unit.flow === "carried" ? this.begun[at]! + unit.spacing : before(this.left[at]!, head, unit.servers);
     const could = Math.max(ready, free);
     return at === this.stretchFrom ? this.beginStretch(could) : this.opens(unit, could);
   }

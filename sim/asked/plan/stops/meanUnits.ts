@@ -1,10 +1,12 @@
 import { writtenMeanOf } from "../../../maths/varying/index.ts";
+import { byKind } from "../../../text/kinds/index.ts";
 import type { Breakdown, Chain, CrateStep, Dwell, Plan, Stage, Station } from "../plan.ts";
 
 /** One stage of the line as its mean times make it; crate steps reckoned in heads. */
 export interface MeanUnit {
   name: string;
-  kind: "station" | "dwell" | "chain";
+  /** How heads pass: a server works on each; each is held for a time; each rides along at a spacing. */
+  flow: "served" | "held" | "carried";
   /** Cycle (its mean share of repairs included), dwell, or ride. */
   seconds: number;
   /** Heads it works on at a time. */
@@ -53,7 +55,7 @@ function crateUnit(step: CrateStep, headsPerCrate: number): Unit {
   const heads = cratesPerCycle * headsPerCrate;
   return {
     name,
-    kind: "station",
+    flow: "served",
     seconds: (writtenMeanOf(step.secondsPerCycle) / heads) * repairFactor(step.breakdowns),
     servers: positions,
     places: Math.max(1, Math.floor(places * headsPerCrate + positions * heads)),
@@ -68,8 +70,11 @@ function crateUnit(step: CrateStep, headsPerCrate: number): Unit {
 }
 
 function unitOf(stage: Stage): Unit[] {
-  if (stage.kind === "dwell") return dwellUnit(stage);
-  return [stage.kind === "chain" ? chainUnit(stage) : stationUnit(stage)];
+  return byKind<Stage, Unit[]>(stage, {
+    station: (own) => [stationUnit(own)],
+    dwell: dwellUnit,
+    chain: (own) => [chainUnit(own)],
+  });
 }
 
 /** Computed chilling comes after all work and has no mean to write down: left out. */
@@ -79,7 +84,7 @@ function dwellUnit({ name, places, dwell }: Dwell): Unit[] {
   return [
     {
       name,
-      kind: "dwell",
+      flow: "held",
       seconds,
       servers: 1,
       places,
@@ -98,7 +103,7 @@ function chainUnit({ name, places, secondsPerShackle, stations }: Chain): Unit {
   const slowest = held.map((of) => (writtenMeanOf(of.cycleSeconds) / of.positions) * repairFactor(of.breakdowns));
   return {
     name,
-    kind: "chain",
+    flow: "carried",
     seconds: places * secondsPerShackle,
     servers: 1,
     places,
@@ -114,7 +119,7 @@ function chainUnit({ name, places, secondsPerShackle, stations }: Chain): Unit {
 function stationUnit({ name, cycleSeconds, breakdowns, positions, buffer, crews, peoplePerPosition }: Station): Unit {
   return {
     name,
-    kind: "station",
+    flow: "served",
     seconds: writtenMeanOf(cycleSeconds) * repairFactor(breakdowns),
     servers: positions,
     places: buffer + positions,
@@ -141,7 +146,7 @@ function withShared(unit: Unit, { sharedBreakdowns }: Plan): Unit {
   const here = sharedBreakdowns.filter(({ stops }) => stops.some((name) => unit.names.includes(name)));
   if (here.length === 0) return unit;
   const factor = repairFactor(here);
-  return unit.kind === "chain"
+  return unit.flow === "carried"
     ? { ...unit, spacing: unit.spacing * factor }
     : { ...unit, seconds: unit.seconds * factor };
 }

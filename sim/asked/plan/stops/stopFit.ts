@@ -36,14 +36,14 @@ export interface StopGap {
 }
 
 /** A planned stop that is so much longer than planned, and by this part, is worth a word. */
-const LEAST_SECONDS = 120;
-const LEAST_PART = 0.1;
+const MIN_SECONDS = 120;
+const MIN_PART = 0.1;
 /** What is proposed saves at least this part of what is lost beyond the plan. */
 const WORTH_PART = 0.5;
 
 /** Whether a loss is so much more than planned that it has to be told. */
 export function costsMoreThanPlanned(lostSeconds: number, plannedSeconds: number): boolean {
-  return lostSeconds - plannedSeconds >= Math.max(LEAST_SECONDS, LEAST_PART * plannedSeconds);
+  return lostSeconds - plannedSeconds >= Math.max(MIN_SECONDS, MIN_PART * plannedSeconds);
 }
 
 /** Null where the plan has no planned stop on the line, or nobody is there in its last shift. Pure; some tens of milliseconds. */
@@ -113,7 +113,7 @@ function gapsOf(plan: Plan, units: readonly MeanUnit[], stopping: readonly Stopp
     const up = stopping[row]!;
     const found = down.windows.flatMap((window) => {
       const other = nearest(up.windows, window);
-      return other === null ? [] : gapOf(units, up.at, down.at, other, window, rate);
+      return other === null ? [] : gapOf(units, { at: up.at, window: other }, { at: down.at, window }, rate);
     });
     return found.toSorted((a, b) => notCarried(b) - notCarried(a)).slice(0, 1);
   });
@@ -132,12 +132,16 @@ function nearest(windows: readonly Window[], { from }: Window): Window | null {
   );
 }
 
+/** One stop of a unit. */
+interface UnitStop {
+  at: number;
+  window: Window;
+}
+
 function gapOf(
   units: readonly MeanUnit[],
-  up: number,
-  down: number,
-  upper: Window,
-  lower: Window,
+  { at: up, window: upper }: UnitStop,
+  { at: down, window: lower }: UnitStop,
   rate: number,
 ): StopGap[] {
   const downstreamFirst = lower.from < upper.from;
@@ -146,14 +150,14 @@ function gapOf(
   const leadSeconds = second.from - first.from;
   const inner = units.slice(up + 1, down);
   const target = units[down]!;
-  const waiting = target.kind === "station" ? target.places - target.servers : 0;
+  const waiting = target.flow === "served" ? target.places - target.servers : 0;
   const places = inner.reduce((sum, unit) => sum + unit.places, 0) + waiting;
   const inFlow = inner.reduce((sum, unit) => sum + Math.min(unit.places, rate * unit.seconds), 0);
   const freePlaces = places - inFlow;
   const carriesSeconds = (downstreamFirst ? freePlaces : inFlow) / rate;
   if (Math.min(leadSeconds, lengthSeconds) <= carriesSeconds + 1) return [];
   const between = [
-    ...inner.filter((unit) => unit.places > 0 && unit.kind !== "station"),
+    ...inner.filter((unit) => unit.places > 0 && unit.flow !== "served"),
     ...(waiting > 0 ? [target] : []),
   ];
   const [upName, downName] = [units[up]!.name, target.name];
@@ -173,11 +177,9 @@ function lineRate({ targetHeadsPerSecond }: Plan, units: readonly MeanUnit[]): n
   return targetHeadsPerSecond === null ? slowest : Math.min(targetHeadsPerSecond, slowest);
 }
 
-function unitRate({ kind, servers, seconds, spacing, places }: MeanUnit): number {
-  if (kind === "chain") return 1 / spacing;
-  return kind === "dwell"
-    ? places / Math.max(seconds, Number.MIN_VALUE)
-    : servers / Math.max(seconds, Number.MIN_VALUE);
+function unitRate({ flow, servers, seconds, spacing, places }: MeanUnit): number {
+  if (flow === "carried") return 1 / spacing;
+  return (flow === "held" ? places : servers) / Math.max(seconds, Number.MIN_VALUE);
 }
 
 type Lost = (plan: Plan, places?: ReadonlyMap<string, number>) => number;
@@ -220,7 +222,7 @@ function wave(units: readonly MeanUnit[], stopping: readonly Stopping[]): Map<st
   for (const { at } of stopping) {
     const seconds = units
       .slice(first, at)
-      .reduce((sum, { kind, seconds }) => (kind === "station" ? sum : sum + seconds), 0);
+      .reduce((sum, { flow, seconds }) => (flow === "served" ? sum : sum + seconds), 0);
     for (const name of units[at]!.manned.flat()) if (!later.has(name)) later.set(name, 60 * Math.floor(seconds / 60));
   }
   return later;
@@ -263,14 +265,14 @@ function morePlaces(
     if (lostWith(Infinity) > enough) return [];
     const places = leastPlaces(unit.places, (count) => lostWith(count) <= enough);
     if (places === null) return [];
-    const inWork = unit.kind === "station" ? unit.servers : 0;
+    const inWork = unit.flow === "served" ? unit.servers : 0;
     const { name: stage, placesKey: key } = unit;
     return [{ stage, key, now: unit.places - inWork, places: places - inWork, lostSeconds: lostWith(places) }];
   });
   return found.toSorted((a, b) => a.places - a.now - (b.places - b.now))[0] ?? null;
 }
 
-const MOST_PLACES = 1 << 16;
+const MAX_PLACES = 1 << 16;
 
 /** The least number above `now` for which it holds, which is taken to go on holding; null above any sense. */
 function leastPlaces(now: number, holds: (places: number) => boolean): number | null {
@@ -279,7 +281,7 @@ function leastPlaces(now: number, holds: (places: number) => boolean): number | 
   while (!holds(high)) {
     low = high;
     high = now + 2 * (high - now);
-    if (high > MOST_PLACES) return null;
+    if (high > MAX_PLACES) return null;
   }
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);

@@ -30,7 +30,7 @@ function neverManned(plan: Plan, json: unknown, place: MannedPlace): Fault[] {
   const shifts = short.length === plan.day.shifts.length ? "" : ` in ${listWords(short.map(({ shift }) => shift))}`;
   const who = crews.length === 1 ? `'${crews[0]}' has` : `${listWords(crews)} together have`;
   const all = crews.some((crew) => isShared(plan, crew)) ? "even if all of them work there, " : "";
-  const found = `${who} ${count(least, "person", "people")}${shifts}, but the ${count(positions, "position", "positions")} of '${name}' take ${wanted}: ${all}${count(positions - manned, "position is", "positions are")} never manned then`;
+  const found = `${who} ${count(least, "person", "people")}${shifts}, but the ${count(positions, "position", "positions")} of '${name}' take ${wanted}: ${all}${count(positions - manned, "position is", "positions are")} never manned`;
   const remedy = `give ${wanted} people, or '${name}' ${count(manned, "position", "positions")}`;
   return [faultAt(pathOf(json, crews[0]!), found, "", remedy)];
 }

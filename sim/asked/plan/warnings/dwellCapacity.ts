@@ -1,7 +1,9 @@
 import { chillingOf } from "../../../maths/chilling/index.ts";
 import { writtenMeanOf } from "../../../maths/varying/index.ts";
+import { does } from "../../../text/kinds/index.ts";
 import { formatDuration, formatRate } from "../../../text/units/index.ts";
 import type { Fault } from "../fault.ts";
+import { stationsIn } from "../mapWork.ts";
 import type { Dwell, Plan, Stage } from "../plan.ts";
 import { faultAt, type Located } from "../rules/located.ts";
 import { stagesOf } from "../rules/stages.ts";
@@ -26,8 +28,9 @@ export function dwellCapacity(plan: Plan, json: unknown): Fault[] {
 }
 
 function tooFewPlaces(stage: Stage, plan: Plan, at: Located["at"], wanted: Rate): Fault[] {
-  const seconds = stage.kind === "dwell" && !stage.offLine ? meanDwell(stage, plan) : null;
-  if (stage.kind !== "dwell" || seconds === null) return [];
+  if (!does(stage, "hold heads") || stage.offLine) return [];
+  const seconds = meanDwell(stage, plan);
+  if (seconds === null) return [];
   const allowed = stage.places / seconds;
   if (allowed >= wanted.headsPerSecond || stage.places >= headsOf(plan)) return [];
   const what = stage.dwell.kind === "drawn" ? "a mean dwell of" : "a chilling time (computed, mean weight) of";
@@ -72,12 +75,12 @@ function wantedRate({ targetHeadsPerSecond, line }: Plan): Rate | null {
 
 /** What a stage can do on average, with its name. */
 function ratesOf(stage: Stage): Rate[] {
-  if (stage.kind === "dwell") return [];
-  const stations = stage.kind === "station" ? [stage] : stage.stations;
-  const carried = stage.kind === "chain" ? [{ headsPerSecond: 1 / stage.secondsPerShackle, words: stage.name }] : [];
+  const carrying = does(stage, "carry stations")
+    ? [{ headsPerSecond: 1 / stage.secondsPerShackle, words: stage.name }]
+    : [];
   return [
-    ...carried,
-    ...stations.map(({ name, positions, cycleSeconds }) => ({
+    ...carrying,
+    ...stationsIn(stage).map(({ name, positions, cycleSeconds }) => ({
       headsPerSecond: positions / writtenMeanOf(cycleSeconds),
       words: name,
     })),

@@ -86,7 +86,7 @@ function warning({ day }: Plan, json: unknown, need: Need, last: number, comes: 
     crews.length === 1
       ? `has ${people === 1 ? "nobody" : `fewer than the ${people} people`}`
       : `has the ${people} people`;
-  const found = `${who} ${has} for ${what} after ${clock(shift.toSeconds)}, the end of '${shift.name}', and by mean times the last head comes there at ${clock(comes)}: ${stays}, and the day does not end`;
+  const found = `${who} ${has} for ${what} after ${clock(shift.toSeconds)}, the end of '${shift.name}', and at mean times the last head gets there at ${clock(comes)}: ${stays}, and the day does not end`;
   const at = locatedList(json, "crews").find(({ value }) => value.name === crews[0])?.at ?? ["crews"];
   return faultAt(
     [...at, "people"],

@@ -1,5 +1,6 @@
 import type { Varying } from "../../../maths/varying/index.ts";
-import type { Breakdown, Plan } from "../plan.ts";
+import { byKind } from "../../../text/kinds/index.ts";
+import type { Breakdown, Plan, Stage } from "../plan.ts";
 
 /** A place with positions that people man: a station, on a chain or not, or a crate step. */
 export interface MannedPlace {
@@ -21,11 +22,12 @@ export function workPlaces({ liveHandling, line }: Plan): MannedPlace[] {
     ...(liveHandling?.toHanging ?? []).map((step) => ({ ...step, cycleSeconds: null, lastAt: step.name })),
     ...(liveHandling?.back ?? []).map((step) => ({ ...step, cycleSeconds: null, lastAt: hanging })),
   ];
-  const stations = line.flatMap((stage): MannedPlace[] => {
-    if (stage.kind === "station") {
-      return [stage.offLine ? { ...stage, cycleSeconds: null, lastAt: null } : { ...stage, lastAt: stage.name }];
-    }
-    return stage.kind === "chain" ? stage.stations.map((of) => ({ ...of, lastAt: of.name })) : [];
-  });
+  const stations = line.flatMap((stage) =>
+    byKind<Stage, MannedPlace[]>(stage, {
+      station: (own) => [own.offLine ? { ...own, cycleSeconds: null, lastAt: null } : { ...own, lastAt: own.name }],
+      dwell: () => [],
+      chain: (own) => own.stations.map((of) => ({ ...of, lastAt: of.name })),
+    }),
+  );
   return [...crates, ...stations];
 }

@@ -1,5 +1,7 @@
+import { does } from "../../../text/kinds/index.ts";
 import { formatClock, formatRate } from "../../../text/units/index.ts";
 import type { Fault } from "../fault.ts";
+import { pacedIn } from "../mapWork.ts";
 import type { Pace, Plan } from "../plan.ts";
 import { faultAt, locatedList } from "../rules/located.ts";
 import { workplacesOf } from "../rules/stages.ts";
@@ -34,7 +36,7 @@ export function planWarnings(plan: Plan, json: unknown): Fault[] {
 
 /** Shared breakdowns that stop no more than one station: nothing is shared, and results then name no station for them. */
 function sharedStops(plan: Plan, json: unknown): Fault[] {
-  const chains = plan.line.filter(({ kind }) => kind === "chain").map(({ name }) => name);
+  const chains = plan.line.filter((stage) => does(stage, "carry stations")).map(({ name }) => name);
   return locatedList(json, "sharedBreakdowns").flatMap(({ at }, index) => {
     const { stops } = plan.sharedBreakdowns[index]!;
     if (stops.length > 1 || chains.includes(stops[0]!)) return [];
@@ -74,11 +76,6 @@ function paceCaps(plan: Plan, json: unknown): Fault[] {
 
 /** Heads that are sent aside only are few: what holds them up holds up no target. */
 function pacesOf({ line }: Plan, name: string): Pace[] {
-  for (const stage of line) {
-    if (stage.kind === "dwell" || stage.offLine) continue;
-    if (stage.name === name) return stage.pace;
-    const station = stage.kind === "chain" ? stage.stations.find((each) => each.name === name) : undefined;
-    if (station !== undefined) return station.pace;
-  }
-  return [];
+  const paced = line.filter(({ offLine }) => !offLine).flatMap(pacedIn);
+  return paced.find((each) => each.name === name)?.pace ?? [];
 }

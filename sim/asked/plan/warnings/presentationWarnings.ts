@@ -1,3 +1,4 @@
+import { does } from "../../../text/kinds/index.ts";
 import { formatShare } from "../../../text/units/index.ts";
 import type { Fault } from "../fault.ts";
 import type { Plan } from "../plan.ts";
@@ -19,7 +20,7 @@ export function presentationWarnings(plan: Plan, json: unknown): Fault[] {
 function unsaid({ presentation, dressing, line }: Plan): Fault[] {
   if (presentation !== null || dressing === "" || massAlong(line).length === 0) return [];
   const left = formatShare(lineYield(line, "cold"));
-  const found = `words say what stays on the carcass, and nothing checks them against the ${left} of live weight that the line leaves`;
+  const found = `what stays on the carcass is given in words, which cannot be checked against the ${left} of live weight that the line leaves`;
   return [faultAt(["dressing"], found, "", 'write "presentation" instead, and "bodyParts" for the shares')];
 }
 
@@ -45,14 +46,19 @@ function outsidePrint(plan: Plan): Fault[] {
   const words = presentationWords(presentation);
   const found = `the line leaves ${formatShare(own)} as ${words}; published yields of that are about ${formatShare(print.low)} to ${formatShare(print.high)}`;
   return [
-    faultAt(["presentation"], found, "", "see whether the shares belong to another presentation, with the head say"),
+    faultAt(
+      ["presentation"],
+      found,
+      "",
+      "check whether the shares belong to another presentation, for example with the head",
+    ),
   ];
 }
 
 function chillerWeights({ line }: Plan, json: unknown): Fault[] {
   if (massAlong(line).length === 0) return [];
   return line.flatMap((stage, index) => {
-    if (stage.kind !== "dwell" || stage.offLine || stage.dwell.kind !== "chilling") return [];
+    if (!does(stage, "hold heads") || stage.offLine || stage.dwell.kind !== "chilling") return [];
     const { at } = stagesOf(json)[index] as Located;
     const { carcassShare } = stage.dwell.chilling;
     const left = leftBefore(line, stage.name);

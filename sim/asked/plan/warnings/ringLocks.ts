@@ -1,3 +1,4 @@
+import { type StageKind, stageKind } from "../../../text/kinds/index.ts";
 import type { Fault } from "../fault.ts";
 import { faultAt, type Located } from "../rules/located.ts";
 import { sendsOf } from "../rules/sends.ts";
@@ -20,9 +21,17 @@ export function ringLocks(json: unknown): Fault[] {
   });
 }
 
+/** What the places of a kind are called in the file; null where they follow from something else. */
+const PLACES_KEYS: Record<StageKind, "buffer" | "places" | null> = { station: "buffer", dwell: "places", chain: null };
+
+function placesKey({ kind }: Located["value"]): "buffer" | "places" | null {
+  const known = stageKind(kind);
+  return known && PLACES_KEYS[known];
+}
+
 function lock({ at, value }: Located, name: string): Fault {
-  const key = value.kind === "dwell" ? "places" : value.kind === "station" ? "buffer" : null;
-  const found = `heads sent to '${name}' can come back to it, and no stage on their way round is without a limit of places: all of them can be full and wait for each other for ever`;
+  const key = placesKey(value);
+  const found = `heads sent to '${name}' can come back to it, and every stage on the way round has limited places: all of them can be full and wait for each other for ever`;
   const remedy = key === null ? 'give a station of the ring "buffer": null' : `"${key}": null prevents it`;
   return faultAt(key === null ? at : [...at, key], found, "", remedy);
 }
@@ -33,7 +42,8 @@ function finiteOnly(graph: WayGraph, stages: readonly Located[]): WayGraph {
 }
 
 function hasNoLimit({ value }: Located): boolean {
-  return (value.kind === "station" && value.buffer === null) || (value.kind === "dwell" && value.places === null);
+  const key = placesKey(value);
+  return key !== null && value[key] === null;
 }
 
 /** Names of stages that a stage of the line sends heads up the line to. */

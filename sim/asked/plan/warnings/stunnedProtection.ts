@@ -1,3 +1,4 @@
+import { carriedBy } from "../mapWork.ts";
 import type { Plan, Point } from "../plan.ts";
 
 /** A stage that stuns says so in its name. */
@@ -46,10 +47,7 @@ export function protectionIn({ places, gates, breaks, safeStop, hold }: StunnedW
 export function stunnedProtection({ line, gates, day, stunned }: Plan): StunnedProtection | null {
   const { safeStop, breaks } = day;
   return protectionIn({
-    places: line.flatMap((stage) => [
-      stage.name,
-      ...(stage.kind === "chain" ? stage.stations : []).map(({ name }) => name),
-    ]),
+    places: line.flatMap((stage) => [stage, ...carriedBy(stage)].map(({ name }) => name)),
     gates: gates.flatMap(({ from, to }) => (isPlace(to) ? [[from, to.stage ?? ""] as const] : [])),
     breaks: breaks.length,
     safeStop: safeStop === null ? null : [safeStop.from, safeStop.to],

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { foundWords, type Reading } from "../../../text/units/index.ts";
 import { isRecord, readBy, record, saidText } from "../../plan/index.ts";
 
-const MOST_CHANGES = 100;
+const MAX_CHANGES = 100;
 
 /** The keys by which a variant, or one option of a factor, changes the plan. */
 export function changeKeys() {
@@ -15,12 +15,12 @@ export function changeKeys() {
       ),
     insert: z
       .array(insertion())
-      .max(MOST_CHANGES)
+      .max(MAX_CHANGES)
       .optional()
       .describe("New elements of lists, such as stages, put in after everything was set, in this order."),
     remove: z
       .array(saidText())
-      .max(MOST_CHANGES)
+      .max(MAX_CHANGES)
       .optional()
       .describe(
         'Paths of what is taken out, last of all: "line.scalding", "limits[0]", "line.skinning.breakdowns". What speaks of ' +

@@ -4,9 +4,9 @@ import { changeKeys } from "./changeFile.ts";
 import { factorFile } from "./factorFile.ts";
 import { seed } from "./seed.ts";
 
-export const MOST_VARIANTS = 10_000;
-const MOST_COMBINED = 10;
-const MOST_FACTORS = 50;
+export const MAX_VARIANTS = 10_000;
+const MAX_COMBINED = 10;
+const MAX_FACTORS = 50;
 
 /** What is varied: exactly one of five designs. */
 export function designFile() {
@@ -24,24 +24,24 @@ export function designFile() {
         }),
       )
       .min(1)
-      .max(MOST_VARIANTS)
+      .max(MAX_VARIANTS)
       .optional()
       .describe("Named variants; each sets, puts in or takes out what it says."),
-    factorial: record({ factors: factors(MOST_COMBINED, "every combination is run") })
+    factorial: record({ factors: factors(MAX_COMBINED, "every combination is run") })
       .optional()
       .describe("Every combination of the levels of all factors."),
-    oneAtATime: record({ factors: factors(MOST_FACTORS, "one differs from the base at a time") })
+    oneAtATime: record({ factors: factors(MAX_FACTORS, "one differs from the base at a time") })
       .optional()
       .describe("Every level of every factor by itself, all else as in the base. A range stands for its two ends."),
     latinHypercube: record({
-      factors: factors(MOST_FACTORS, "all vary at once"),
-      points: whole(2, MOST_VARIANTS).describe("How many variants are drawn."),
+      factors: factors(MAX_FACTORS, "all vary at once"),
+      points: whole(2, MAX_VARIANTS).describe("How many variants are drawn."),
       seed: seed().optional().describe("Seed of the drawing. Default: the study's seed."),
     })
       .optional()
       .describe("Random variants of which every factor's range is covered evenly (McKay, Beckman and Conover 1979)."),
     screening: record({
-      factors: factors(MOST_FACTORS, "which of them matter is asked"),
+      factors: factors(MAX_FACTORS, "which of them matter is asked"),
       trajectories: whole(2, 200)
         .default(10)
         .describe("How many random walks; each costs one variant more than factors."),

@@ -2,8 +2,8 @@ import { z } from "zod";
 import { name, record, saidText } from "../../plan/index.ts";
 import { changeKeys } from "./changeFile.ts";
 
-const MOST_LEVELS = 2000;
-const MOST_LINKS = 20;
+const MAX_LEVELS = 2000;
+const MAX_LINKS = 20;
 
 /** One factor. Which of its forms it has, and whether the design can use that, is checked by `factorFaults`. */
 export function factorFile() {
@@ -16,13 +16,13 @@ export function factorFile() {
     sets: z
       .array(record({ path: saidText().describe("What is set."), ...span() }))
       .min(2)
-      .max(MOST_LINKS)
+      .max(MAX_LINKS)
       .optional()
       .describe("Paths that are set together, instead of path: all with as many levels, or all with from and to."),
     options: z
       .array(record({ name: name().describe("Name of the option."), ...changeKeys() }))
       .min(2)
-      .max(MOST_LEVELS)
+      .max(MAX_LEVELS)
       .optional()
       .describe("Whole alternatives as levels, instead of path: each sets, puts in or takes out what it says."),
     labels: z
@@ -40,7 +40,7 @@ function span() {
     levels: z
       .array(z.unknown())
       .min(2)
-      .max(MOST_LEVELS)
+      .max(MAX_LEVELS)
       .optional()
       .describe("The values it takes, as the plan file would write them."),
     from: z

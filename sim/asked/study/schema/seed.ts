@@ -13,6 +13,6 @@ function readSeed(written: unknown): Reading<string> {
   const allowed = "a text of 1 to 60 characters, or a whole number";
   return {
     value: null,
-    fault: { found: `${foundWords(written)} is no seed`, allowed, remedy: 'write for example "2026"' },
+    fault: { found: `${foundWords(written)} is not a seed`, allowed, remedy: 'write for example "2026"' },
   };
 }

@@ -2,11 +2,11 @@ import { z } from "zod";
 import { foundWords, type Reading } from "../../../text/units/index.ts";
 import { freeText, isRecord, name, readBy, record, saidText } from "../../plan/index.ts";
 import { ERROR_RATES, QUESTION_KINDS } from "../study.ts";
-import { designFile, MOST_VARIANTS } from "./designFile.ts";
+import { designFile, MAX_VARIANTS } from "./designFile.ts";
 import { controls, matters, replications, selection } from "./procedureFile.ts";
 import { seed } from "./seed.ts";
 
-const MOST_RESPONSES = 100;
+const MAX_RESPONSES = 100;
 
 /** The shape of the study file. That its paths and responses exist is checked by `readStudy`. */
 export function studyFile() {
@@ -49,7 +49,7 @@ export function studyFile() {
     selection: selection().optional(),
     responses: z
       .array(name())
-      .max(MOST_RESPONSES)
+      .max(MAX_RESPONSES)
       .default([])
       .describe("Keys of the responses to report, the headline first. Default: empty, the program's own choice."),
     why: z
@@ -60,7 +60,7 @@ export function studyFile() {
       ),
     design: designFile()
       .optional()
-      .describe(`What is varied; at most ${MOST_VARIANTS} variants besides the base. Default: the base alone.`),
+      .describe(`What is varied; at most ${MAX_VARIANTS} variants besides the base. Default: the base alone.`),
   });
 }
 
@@ -76,6 +76,10 @@ function readPlanReference(written: unknown): Reading<string | Record<string, un
   const allowed = "the path of a plan file, or a plan";
   return {
     value: null,
-    fault: { found: `${foundWords(written)} is no plan`, allowed, remedy: 'write for example "../plans/small.json"' },
+    fault: {
+      found: `${foundWords(written)} is not a plan`,
+      allowed,
+      remedy: 'write for example "../plans/small.json"',
+    },
   };
 }

@@ -1,10 +1,10 @@
 import {
   type CompiledLine,
   FLEET_BACK,
+  SLOT_BREAKDOWN,
   SLOT_CALENDAR,
   SLOT_CHAIN,
   SLOT_DWELL,
-  SLOT_FAILURE,
   SLOT_HELP,
   SLOT_HOLD,
   SLOT_LATE,
@@ -15,6 +15,7 @@ import {
   SLOT_TRAVEL,
   SLOT_VESSEL,
 } from "../../line/index.ts";
+import type { BreakdownState } from "../state/breakdownState.ts";
 import type { ChainState } from "../state/chainState.ts";
 import { BLOCKED, DOWN, NO_CREW, NONE, ON_BREAK, POSITION_REPAIRED, STARVED } from "../state/codes.ts";
 import type { CrewState } from "../state/crewState.ts";
@@ -23,7 +24,6 @@ import type { Item } from "../state/item.ts";
 import type { PositionState } from "../state/positionState.ts";
 import { rowsOf } from "../state/rowsOf.ts";
 import type { StageState } from "../state/stageState.ts";
-import { unitPositions, unitStages } from "../unitPositions.ts";
 import { ABSENT, FEW, lackOf } from "./lackOfPeople.ts";
 import { type PathCells, pathCells } from "./pathCells.ts";
 import { PathRows } from "./pathRows.ts";
@@ -52,7 +52,7 @@ export class BindingPath {
   private lastCell = NONE;
   private lastSeconds = 0;
   private lastStage = NONE;
-  /** The event is of the plan's calendar; ends a failure of this unit; is a step of this chain. */
+  /** The event is of the plan's calendar; ends this breakdown; is a step of this chain. */
   private planned = false;
   private unit = NONE;
   private chain = NONE;
@@ -124,7 +124,8 @@ export class BindingPath {
     this.at = this.absolute;
     this.isReady = new Uint8Array(stages.count);
     this.mayStand = new Uint8Array(stages.count).fill(line.calendar.count > 0 ? 1 : 0);
-    for (const stage of [...line.failures.stage, ...line.failures.stops]) if (stage >= 0) this.mayStand[stage] = 1;
+    for (const stage of [...line.breakdowns.stage, ...line.breakdowns.stopped])
+      if (stage >= 0) this.mayStand[stage] = 1;
     this.why = new Int8Array(stages.count).fill(STARVED);
     this.leavesLate = new Uint8Array(stages.count);
     this.awaySince = new Float64Array(stages.count);
@@ -142,7 +143,7 @@ export class BindingPath {
     else if (kind === SLOT_DWELL) this.fireDwell(day.positionAt[owner]!, day.now);
     else if (kind === SLOT_TRAVEL) {
       this.goOn(this.rows.ofItem(day.stageAt[owner]!.travelling.first!.row), this.cells.travel[owner]!, owner, day.now);
-    } else if (kind === SLOT_FAILURE) this.fireFailure(day, slot, owner);
+    } else if (kind === SLOT_BREAKDOWN) this.fireBreakdown(day, slot, owner);
     else if (kind === SLOT_CHAIN) {
       this.chain = owner;
       const stage = this.line.chains.stage[owner]!;
@@ -154,13 +155,13 @@ export class BindingPath {
     else this.fireAbsolute(day, kind);
   }
 
-  private firePosition({ announces, slot, stage, failingUnit }: PositionState, now: number): void {
+  private firePosition({ announces, slot, stage, ownBreakdown }: PositionState, now: number): void {
     if (announces !== POSITION_REPAIRED) {
       this.goOn(slot, this.workCell(stage.index, slot, now), stage.index, now);
       return;
     }
-    this.unit = failingUnit;
-    this.goOn(slot, this.cells.repair[failingUnit]!, stage.index, now);
+    this.unit = ownBreakdown!.index;
+    this.goOn(slot, this.cells.repair[this.unit]!, stage.index, now);
   }
 
   /** A head's dwell is over now; or the first one leaves, whose dwell was over while it stood behind another one. */
@@ -171,9 +172,9 @@ export class BindingPath {
     this.goOn(row, this.cells.own[index]!, index, now);
   }
 
-  private fireFailure(day: DayUnderWay, slot: number, unit: number): void {
-    if (day.unitDown[unit]) this.unit = unit;
-    this.goOn(slot, this.cells.repair[unit]!, this.line.failures.stage[unit]!, day.now);
+  private fireBreakdown(day: DayUnderWay, slot: number, unit: number): void {
+    if (day.breakdownAt[unit]!.isDown) this.unit = unit;
+    this.goOn(slot, this.cells.repair[unit]!, this.line.breakdowns.stage[unit]!, day.now);
   }
 
   /** What the clock brings: a load, the calendar, crews and crates that come back. */
@@ -182,7 +183,7 @@ export class BindingPath {
     this.rows.clear(this.absolute);
     this.lastSeconds = 0;
     if (kind === SLOT_LOAD) {
-      this.rows.accrue(this.absolute, this.cells.load[day.loadOrder[day.loadRow]!]!, day.now);
+      this.rows.accrue(this.absolute, this.cells.load[day.loadsDue[day.loadRow]!.index]!, day.now);
       return;
     }
     if (kind === SLOT_LATE) {
@@ -303,13 +304,13 @@ export class BindingPath {
   private waitedFor(stage: number): number {
     if (this.planned) return this.cells.plannedStop[stage]!;
     if (this.unit === NONE || !this.isReady[stage]) return NONE;
-    return this.stops(this.unit, stage) ? this.cells.repair[this.unit]! : NONE;
+    return this.isStoppedBy(this.unit, stage) ? this.cells.repair[this.unit]! : NONE;
   }
 
-  private stops(unit: number, stage: number): boolean {
-    const { failures } = this.line;
-    if (unit < failures.sharedFrom) return failures.stage[unit] === stage;
-    return rowsOf(failures.stops, failures.stopsFrom, unit - failures.sharedFrom).includes(stage);
+  private isStoppedBy(unit: number, stage: number): boolean {
+    const { breakdowns } = this.line;
+    if (unit < breakdowns.sharedFrom) return breakdowns.stage[unit] === stage;
+    return rowsOf(breakdowns.stopped, breakdowns.stoppedFrom, unit - breakdowns.sharedFrom).includes(stage);
   }
 
   /**
@@ -394,7 +395,7 @@ export class BindingPath {
   /** Work waits at a stage without a free position; one that stands idle for a repair would take it. */
   waits({ index, positions }: StageState): void {
     if (this.mayStand[index] === 0) return;
-    if (positions.some(({ item, stoppages }) => item === null && stoppages > 0)) this.noteReady(index);
+    if (positions.some(({ item, downCauses }) => item === null && downCauses > 0)) this.noteReady(index);
   }
 
   /** Work in hand is interrupted by something that stops more than this position. */
@@ -412,25 +413,24 @@ export class BindingPath {
     this.rows.accrue(slot, this.cells.repair[this.unit]!, day.now);
   }
 
-  /** A unit with a slot of its own fails: because of the work of a position, or the moving of a chain, if there was any. */
-  unitFails(unit: number, working: readonly PositionState[], chains: readonly ChainState[]): void {
+  /** What has a slot of its own breaks: because of the work of a position, or the moving of a chain, if there was any. */
+  breakdownStrikes({ slot, chains }: BreakdownState, working: readonly PositionState[]): void {
     const first = working[0] ?? chains[0];
     if (first === undefined) return;
-    this.rows.copy(first.slot, this.line.failures.slot[unit]!);
+    this.rows.copy(first.slot, slot);
     this.lastSeconds = 0;
   }
 
   /** Somebody is there to repair; the time until now was spent waiting for that. */
-  repairBegins(day: DayUnderWay, unit: number): void {
-    const { failures } = this.line;
-    const repairer = this.cells.repairer[unit]!;
+  repairBegins(day: DayUnderWay, { index, slot, stages, positions }: BreakdownState): void {
+    const repairer = this.cells.repairer[index]!;
     if (repairer < 0) return;
-    if (unit >= failures.ownCount) this.rows.accrue(failures.slot[unit]!, repairer, day.now);
-    for (const position of unitPositions(day, unit)) {
+    if (slot >= 0) this.rows.accrue(slot, repairer, day.now);
+    for (const position of positions) {
       const isInterrupted = position.item !== null && !position.done && position.state === DOWN;
       if (isInterrupted) this.rows.accrue(position.slot, repairer, day.now);
     }
-    const chains = new Set(unitStages(day, unit).map(({ chain }) => chain));
+    const chains = new Set(stages.map(({ chain }) => chain));
     for (const chain of chains) if (chain !== null && !chain.isDue) this.chainAccrues(chain, repairer, day.now);
   }
 

@@ -11,7 +11,7 @@ import { CHAIN, type CompiledLine, DWELL, NO_LIMIT, STAGE_PAUSE } from "../../li
  * - `hold`: a cycle here, during which a gate, a full vessel, a standing chain or the hold before stunning held heads back;
  *   at the stunner, the time that it was to wait so that no stunned head waits
  * - `walking`: people on their way to the station
- * - `repair`: a repair (`detail`: the failure); `repairer`: waiting for somebody who repairs
+ * - `repair`: a repair (`detail`: the breakdown); `repairer`: waiting for somebody who repairs
  * - `shared breakdown`: the repair of one that stops several stages (`detail`: its name); `shared repairer`: waiting for
  *   somebody who repairs it
  * - `dwell`, `travel`, `chain`: time that a head needs to dwell, to travel on, to ride along
@@ -49,7 +49,7 @@ export interface PathCell {
   cause: Cause;
   /** Stage name; "" where no stage is meant. */
   stage: string;
-  /** Failure, shared breakdown, vessel or load; "" elsewhere. */
+  /** Breakdown, vessel or load; "" elsewhere. */
   detail: string;
 }
 
@@ -64,13 +64,13 @@ export interface PathCells {
   fewPeople: Int32Array;
   hold: Int32Array;
   walking: Int32Array;
-  /** By failure unit: waiting for somebody who repairs; -1 where help is always at hand. */
+  /** By breakdown unit: waiting for somebody who repairs; -1 where help is always at hand. */
   repairer: Int32Array;
   travel: Int32Array;
   plannedStop: Int32Array;
   /** A cell for what the calendar brings where no stage is known to have waited. */
   calendar: number;
-  /** By failure unit; the units of one failure share a cell. */
+  /** By breakdown unit; the units of one breakdown in the plan share a cell. */
   repair: Int32Array;
   /** For stunned heads that wait too long; -1 without it. */
   help: number;
@@ -82,7 +82,7 @@ export interface PathCells {
 
 /** Only what the line can owe seconds to gets a cell: every copy of a row costs as much as it is long. */
 export function pathCells(line: CompiledLine): PathCells {
-  const { stages, failures, vessels, supply, crews, gates, chains, calendar, stunned } = line;
+  const { stages, breakdowns, vessels, supply, crews, gates, chains, calendar, stunned } = line;
   const cells: PathCell[] = [];
   const add = (cause: Cause, stage = "", detail = "") => {
     const found = cells.findIndex((cell) => cell.cause === cause && cell.stage === stage && cell.detail === detail);
@@ -92,11 +92,11 @@ export function pathCells(line: CompiledLine): PathCells {
     Int32Array.from(stages.names, (name, stage) => (has(stage) ? add(cause(stage), name) : -1));
   const always = () => true;
   const paused = new Set([...calendar.target].filter((_, row) => calendar.action[row] === STAGE_PAUSE));
-  const repairs = new Set([...failures.stage].filter((_, unit) => failures.crew[unit]! >= 0));
+  const repairs = new Set([...breakdowns.stage].filter((_, unit) => breakdowns.crew[unit]! >= 0));
   const mayLack = new Set([...crews.absentShare].flatMap((share, crew) => (share > 0 ? [crew] : [])));
   const crewsOf = (stage: number) => [
     ...stages.crew.subarray(stages.crewFrom[stage]!, stages.crewFrom[stage + 1]!),
-    ...[...failures.crew].filter((_, unit) => failures.stage[unit] === stage),
+    ...[...breakdowns.crew].filter((_, unit) => breakdowns.stage[unit] === stage),
   ];
   const held = gates.safeStop < 0 ? -1 : gates.from[gates.safeStop]!;
   const mayStop = (stage: number) =>
@@ -147,9 +147,9 @@ export function pathCells(line: CompiledLine): PathCells {
     ),
     plannedStop,
     calendar: plannedStop.find((cell) => cell >= 0) ?? 0,
-    repair: Int32Array.from(failures.names, (name, unit) =>
-      unit < failures.sharedFrom
-        ? add("repair", stages.names[failures.stage[unit]!]!, name)
+    repair: Int32Array.from(breakdowns.names, (name, unit) =>
+      unit < breakdowns.sharedFrom
+        ? add("repair", stages.names[breakdowns.stage[unit]!]!, name)
         : add("shared breakdown", "", name),
     ),
     help: stunned === null || stunned.late === null ? -1 : add("help", stages.names[stunned.to]!),
@@ -160,15 +160,15 @@ export function pathCells(line: CompiledLine): PathCells {
   };
 }
 
-/** By failure unit, from those by stage. */
+/** By breakdown unit, from those by stage. */
 function repairerCells(
-  { failures }: CompiledLine,
+  { breakdowns }: CompiledLine,
   ofStage: Int32Array,
   add: (cause: Cause, stage: string, detail: string) => number,
 ) {
-  return Int32Array.from(failures.names, (name, unit) => {
-    if (failures.crew[unit]! < 0) return -1;
-    return unit < failures.sharedFrom ? ofStage[failures.stage[unit]!]! : add("shared repairer", "", name);
+  return Int32Array.from(breakdowns.names, (name, unit) => {
+    if (breakdowns.crew[unit]! < 0) return -1;
+    return unit < breakdowns.sharedFrom ? ofStage[breakdowns.stage[unit]!]! : add("shared repairer", "", name);
   });
 }
 

@@ -3,6 +3,7 @@ import { headAt } from "../chainRing.ts";
 import type { KillStopReason } from "../dayRecord.ts";
 import { vesselIsFull } from "../gates.ts";
 import { noMoreHeads, notHung } from "../leaveLine.ts";
+import type { BreakdownState } from "../state/breakdownState.ts";
 import type { ChainState } from "../state/chainState.ts";
 import {
   BLOCKED,
@@ -73,8 +74,7 @@ function stationCause(day: DayState, stage: StageState, steps: readonly StageSta
   const where = nameOf(day, stage);
   if (has(positions, ON_BREAK)) return { cause: "planned break", where, what: absenceWords(stage) };
   if (has(positions, NO_CREW)) return isShared(stage, steps) ? null : { cause: "nobody there", where, what: "" };
-  if (vesselIsFull(day, stage) && has(positions, BLOCKED))
-    return { cause: "full vessel", where, what: vesselOf(day, stage) };
+  if (vesselIsFull(stage) && has(positions, BLOCKED)) return { cause: "full vessel", where, what: vesselOf(stage) };
   if (positions.every(({ state }) => state === DOWN))
     return { cause: "breakdown", where, what: breakdownOf(day, stage) };
   const held = positions.some(({ state, item }) => state === BLOCKED && item !== null);
@@ -96,7 +96,7 @@ function isOnlyBlocked(positions: readonly PositionState[]): boolean {
 
 function dwellCause(day: DayState, stage: StageState, steps: readonly StageState[]): KillStopReason | null {
   const { done } = stage.positions[0]!;
-  if (done) return { cause: "full vessel", where: nameOf(day, stage), what: vesselOf(day, stage) };
+  if (done) return { cause: "full vessel", where: nameOf(day, stage), what: vesselOf(stage) };
   return behind(day, stage, steps);
 }
 
@@ -104,7 +104,7 @@ function dwellCause(day: DayState, stage: StageState, steps: readonly StageState
 function chainCause(day: DayState, chain: ChainState, steps: readonly StageState[]): KillStopReason {
   const where = nameOf(day, chain.stage);
   if (chain.stand === STANDS_DOWN) {
-    const down = chain.stations.find(({ positions }) => positions.some(({ stoppages }) => stoppages > 0));
+    const down = chain.stations.find(({ positions }) => positions.some(({ downCauses }) => downCauses > 0));
     const station = down ?? chain.stage;
     return { cause: "breakdown", where: nameOf(day, station), what: breakdownOf(day, station) };
   }
@@ -112,7 +112,7 @@ function chainCause(day: DayState, chain: ChainState, steps: readonly StageState
   if (chain.stand === STANDS_UNFINISHED) {
     return { cause: "chain stands", where, what: `a head is not finished at ${unfinishedAt(day, chain)}` };
   }
-  if (vesselIsFull(day, chain.stage)) return { cause: "full vessel", where, what: vesselOf(day, chain.stage) };
+  if (vesselIsFull(chain.stage)) return { cause: "full vessel", where, what: vesselOf(chain.stage) };
   return behind(day, chain.stage, steps) ?? withoutPlace(day, chain.stage, steps);
 }
 
@@ -168,14 +168,14 @@ function holdsUp(day: DayState, stage: StageState): string {
   if (stage.kind === DWELL) {
     const { item, done } = stage.positions[0]!;
     if (item === null) return NO_PLACE;
-    return done ? vesselOf(day, stage) : "next";
+    return done ? vesselOf(stage) : "next";
   }
   if (isMoving(stage)) return "moves";
   if (stage.kind === CHAIN) return "chain stands";
   const states = stage.positions.map(({ state }) => state);
   if (states.includes(ON_BREAK)) return "planned break";
   if (states.includes(NO_CREW)) return "nobody there";
-  if (vesselIsFull(day, stage)) return vesselOf(day, stage);
+  if (vesselIsFull(stage)) return vesselOf(stage);
   if (states.every((state) => state === DOWN)) return breakdownOf(day, stage);
   return states.includes(BLOCKED) ? "next" : "moves";
 }
@@ -187,22 +187,13 @@ function absenceWords({ pauses, crews }: StageState): string {
 
 /** Names of what is broken there now; "" where the stage only stands with others. */
 function breakdownOf(day: DayState, stage: StageState): string {
-  const { failures } = day.line;
-  const names = new Set<string>();
-  for (const { state, failingUnit } of stage.positions) {
-    // A unit of the position's own has no uptime left from when it fails until it is repaired.
-    if (state === DOWN && failingUnit >= 0 && day.uptimeLeft[failingUnit] === 0)
-      names.add(failures.names[failingUnit]!);
-  }
-  for (let unit = failures.ownCount; unit < failures.count; unit++) {
-    if (failures.stage[unit] === stage.index && day.unitDown[unit]) names.add(failures.names[unit]!);
-  }
-  return [...names].join(", ");
+  const isHere = ({ isDown, isShared, stages }: BreakdownState) => isDown && !isShared && stages[0] === stage;
+  return [...new Set(day.breakdownAt.filter(isHere).map(({ name }) => name))].join(", ");
 }
 
-function vesselOf(day: DayState, { vessels }: StageState): string {
-  const full = [...vessels].filter((vessel) => !Number.isNaN(day.vesselFullSince[vessel]!));
-  return full.map((vessel) => day.vessels.names[vessel]!).join(", ");
+function vesselOf({ vessels }: StageState): string {
+  const full = vessels.filter(({ isFull }) => isFull);
+  return full.map(({ name }) => name).join(", ");
 }
 
 function nameOf(day: DayState, { index }: StageState): string {

@@ -8,7 +8,7 @@ const MOST_PLACES = 1 << 16;
 
 /**
  * True when nothing can happen on the day but that heads go from machine to machine: every stage one machine that hands to
- * the next one at once; no people, failures, stops, gates, vessels, chains or limits; nobody turned away; nothing
+ * the next one at once; no people, breakdowns, stops, gates, vessels, chains or limits; nobody turned away; nothing
  * recorded on the way.
  */
 export function isSerial(line: CompiledLine, options: DayOptions): boolean {
@@ -21,8 +21,17 @@ function isWatching(name: string, value: unknown, { killLine }: CompiledLine): b
   return !UNWATCHED.has(name) && Boolean(value) && value !== "none";
 }
 
-function isUndisturbed({ failures, calendar, limits, gates, chains, vessels, supply, stunned }: CompiledLine): boolean {
-  const counts = [failures, calendar, limits, chains, vessels].map(({ count }) => count);
+function isUndisturbed({
+  breakdowns,
+  calendar,
+  limits,
+  gates,
+  chains,
+  vessels,
+  supply,
+  stunned,
+}: CompiledLine): boolean {
+  const counts = [breakdowns, calendar, limits, chains, vessels].map(({ count }) => count);
   return counts.every((count) => count === 0) && gates.count === 0 && stunned === null && suppliesOneByOne(supply);
 }
 

@@ -93,7 +93,7 @@ interface Block {
 
 /** So many heads go the whole way and are out; the clock shows when the last one is. */
 function takeThrough(day: DayState, pass: SerialPass, source: Source, { weights, outs }: Block, heads: number): void {
-  day.liveWeight[0]!.drawInto(weights, 0, heads);
+  day.liveWeight!.drawInto(weights, 0, heads);
   source.take(pass.joins, heads);
   pass.takeThrough(heads, outs);
   for (let head = 0; head < heads; head++) {
@@ -114,7 +114,7 @@ function takeInto(day: DayState, pass: SerialPass, source: Source): void {
   pass.takeUntil(day.now);
   if (pass.hadInstantWork) return;
   const item = day.pool.take();
-  const weight = day.liveWeight[0]!.draw();
+  const weight = day.liveWeight!.draw();
   day.liveKg += weight;
   day.hung++;
   item.number = day.hung;

@@ -30,8 +30,8 @@ export class ChainState {
   looksAgain = false;
   /** Time left of the interrupted step, seconds. */
   left = Number.NaN;
-  /** Causes to stand that are in force: stations down, and planned pauses. */
-  stops = 0;
+  /** Causes to stand that are in force: breakdowns, its own and those at its stations, and planned pauses. */
+  downCauses = 0;
   pauses = 0;
   /** Why it stands, or MOVES, since when, and seconds by reason. */
   stand = MOVES;

@@ -14,7 +14,7 @@ export const ON_BREAK = STATES.indexOf("on break");
 /** What a position's slot will announce. */
 export const NOTHING = 0;
 export const WORK_ENDS = 1;
-export const POSITION_FAILS = 2;
+export const POSITION_BREAKS = 2;
 export const POSITION_REPAIRED = 3;
 
 /** Why a chain stands; the order is the order of the columns of `standSeconds`. */

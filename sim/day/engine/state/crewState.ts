@@ -40,7 +40,7 @@ export class CrewState {
   readonly atJobs = new Headcount();
   /** By station: person-seconds in which work in hand there waited for the repair of its machine. */
   readonly repairSeconds: Float64Array;
-  /** Repairs and emptyings that wait for a person, first come first served: unit, or failures.count + vessel. */
+  /** Repairs and emptyings that wait for a person, first come first served, by number: see jobs.ts. */
   readonly jobs: number[] = [];
   /** How many of its first n people are missing today: absent[n]. */
   readonly absent: Int32Array;

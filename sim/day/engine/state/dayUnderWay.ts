@@ -1,4 +1,5 @@
-import type { CompiledLine } from "../../line/index.ts";
+import type { BreakdownState } from "./breakdownState.ts";
+import type { LoadState } from "./loadState.ts";
 import type { PositionState } from "./positionState.ts";
 import type { StageState } from "./stageState.ts";
 import type { Waiting } from "./stunnedState.ts";
@@ -7,14 +8,12 @@ import type { Waiting } from "./stunnedState.ts";
 export interface DayUnderWay {
   /** Seconds after the day's start. */
   readonly now: number;
-  readonly failures: CompiledLine["failures"];
   /** By index. */
   readonly stageAt: readonly StageState[];
   readonly positionAt: readonly PositionState[];
-  /** By failure unit: whether it is down. */
-  readonly unitDown: Int8Array;
-  /** Loads in the order in which they come, and how many of them have come. */
-  readonly loadOrder: Int32Array;
+  readonly breakdownAt: readonly BreakdownState[];
+  /** Loads in the order in which they are due, and how many of them have been due. */
+  readonly loadsDue: readonly LoadState[];
   readonly loadRow: number;
   /** What comes back, the next first. */
   readonly returns: readonly Return[];

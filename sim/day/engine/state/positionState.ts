@@ -1,5 +1,6 @@
 import type { CompiledLine } from "../../line/index.ts";
 import { STATES } from "../dayRecord.ts";
+import type { BreakdownState } from "./breakdownState.ts";
 import { NONE, NOTHING, STARVED } from "./codes.ts";
 import type { CrewState } from "./crewState.ts";
 import { Fifo } from "./fifo.ts";
@@ -13,9 +14,8 @@ export class PositionState {
   /** Its place among the stage's positions, from 0. */
   readonly rank: number;
   readonly slot: number;
-  /** Rows of the failures that stop this position alone and run on its working time. */
-  readonly ownFailureFrom: number;
-  readonly ownFailureTo: number;
+  /** Breakdowns that stop this position alone and go by its working time; filled in when they are there. */
+  ownBreakdowns: readonly BreakdownState[] = [];
   /**
    * Item in hand, and further ones of the same cycle (crate steps that take several at once). Ways out of a dwell stage: the
    * first head, once it waits for a place or for a full vessel.
@@ -34,9 +34,9 @@ export class PositionState {
   /** Seconds of work left when the run began. */
   remaining = Number.NaN;
   runStart = Number.NaN;
-  /** Stoppages now in force. */
-  stoppages = 0;
-  failingUnit = NONE;
+  /** Breakdowns that keep it down now; and the one of its own that strikes next, or struck last; null before. */
+  downCauses = 0;
+  ownBreakdown: BreakdownState | null = null;
   /** Crew that works here now. */
   crew: CrewState | null = null;
   /** Breaks that it had begun by then. */
@@ -45,13 +45,10 @@ export class PositionState {
   nextWaiter: PositionState | null = null;
 
   constructor(line: CompiledLine, stage: StageState, index: number) {
-    const { ownFailureFrom } = line.positions;
     this.index = index;
     this.stage = stage;
     this.rank = index - line.stages.positionFrom[stage.index]!;
     this.slot = line.slots.ofPosition[index] ?? NONE;
-    this.ownFailureFrom = ownFailureFrom[index] ?? 0;
-    this.ownFailureTo = ownFailureFrom[index + 1] ?? 0;
     this.held = new Fifo();
     this.stateSince = 0;
     this.remaining = 0;

@@ -2,6 +2,7 @@ import { MOMENTS } from "../../../asked/plan/plan.ts";
 import type { Sampler, UniformStream } from "../../../maths/random/index.ts";
 import { CHAIN, type CompiledLine, DWELL, type StageColumns } from "../../line/index.ts";
 import { STATES } from "../dayRecord.ts";
+import type { BreakdownState } from "./breakdownState.ts";
 import type { ChainState } from "./chainState.ts";
 import { STARVED } from "./codes.ts";
 import type { CrewState } from "./crewState.ts";
@@ -11,6 +12,7 @@ import { Headcount } from "./headcount.ts";
 import { Pace } from "./pace.ts";
 import { PositionState } from "./positionState.ts";
 import { rowsOf } from "./rowsOf.ts";
+import type { VesselState } from "./vesselState.ts";
 import { Waiters } from "./waiters.ts";
 
 /**
@@ -39,8 +41,8 @@ class OwnHours {
 }
 
 /*
- * StageState, PositionState, ChainState and CrewState name each other, as the things do: a position has its stage and the
- * crew at work there, a stage its crews and its chain, a chain its stations. It is the one ring of imports in the house
+ * StageState, PositionState, ChainState, CrewState, VesselState and BreakdownState name each other, as the things do: a
+ * position has its stage and the crew at work there, a stage its crews and its chain, a chain its stations. It is the one ring of imports in the house
  * (tests/structure/imports.test.ts), of types but for the positions that a stage makes.
  */
 export const EVERY_MOMENT = (1 << MOMENTS.length) - 1;
@@ -76,9 +78,6 @@ export class StageState {
   /** Crates pass the stages before hanging; heads the others. */
   readonly takesHeads: boolean;
   readonly gates: Int32Array;
-  readonly vessels: Int32Array;
-  /** Failure units of the whole station that run on its working time. */
-  readonly clocks: Int32Array;
   /** Bit by moment of a head's way through: a limit or a gate has an end there, or somebody is told of every head. */
   readonly watched: number;
   readonly branchFrom: number;
@@ -102,8 +101,13 @@ export class StageState {
   readonly travel: Sampler | null;
   readonly branch: UniformStream | null;
 
-  /** Crews that may work here, the preferred one first; filled in when the crews are there. */
+  // Filled in when all of them are there: see DayState.
+  /** Crews that may work here, the preferred one first. */
   crews: readonly CrewState[] = [];
+  /** Vessels that stop the stage when they are full. */
+  vessels: readonly VesselState[] = [];
+  /** Breakdowns of the whole station, and shared ones, whose uptime goes by its working. */
+  clocks: readonly BreakdownState[] = [];
   /** The chain that it is, or that it stands on. */
   chain: ChainState | null = null;
   /** Items waiting (station) or present (dwell), in order. */
@@ -120,10 +124,10 @@ export class StageState {
   readonly sticks: boolean;
   /** Places taken, those reserved by travelling items included. */
   occupancy = 0;
-  /** Dwell stages: heads that took a place and that left, so far. */
-  cameIn = 0;
-  wentOut = 0;
-  /** Positions with neither work nor stoppage; none of them before rank `idleFrom`. */
+  /** Heads (crates) that took a place and that left, so far. */
+  headsEntered = 0;
+  headsLeft = 0;
+  /** Positions with neither work nor a breakdown; none of them before rank `idleFrom`. */
   idle: number;
   idleFrom = 0;
   /**
@@ -141,7 +145,8 @@ export class StageState {
   unworked = 0;
   unfinished = 0;
   diverted = 0;
-  stops = 0;
+  /** Times that a breakdown stopped it, or one of its positions. */
+  breakdownCount = 0;
   heldSeconds = Number.NaN;
   /** Since when a gate, a due stop or a full vessel holds the stage back; NaN when none does. */
   heldSince = Number.NaN;
@@ -156,7 +161,7 @@ export class StageState {
 
   /** `wanted`: moments, one bit each, that somebody wants to know of for every head. */
   constructor(line: CompiledLine, index: number, draws: StageDraws, wanted: number) {
-    const { stages, failures, chains, points } = line;
+    const { stages, chains, points } = line;
     this.index = index;
     this.kind = stages.kind[index]!;
     this.next = stages.next[index]!;
@@ -167,15 +172,13 @@ export class StageState {
     this.section = stages.section[index]!;
     this.windowFrom = chains.windowFrom[index]!;
     this.windowTo = chains.windowTo[index]!;
-    this.stopsChain = chains.stops[index] === 1;
+    this.stopsChain = chains.stopsChain[index] === 1;
     this.isHanging = index === stages.hanging;
     this.takesHeads = index >= stages.hanging;
     this.isHeldForStunned = line.stunned?.hold === true && line.stunned.from === index;
     this.stuns = line.stunned?.from === index;
     this.sticks = line.stunned?.to === index;
     this.gates = rowsOf(stages.gate, stages.gateFrom, index);
-    this.vessels = rowsOf(stages.vessel, stages.vesselFrom, index);
-    this.clocks = rowsOf(failures.stationClock, failures.stationClockFrom, index);
     this.watched = wanted | watchedMoments(points.watched, index);
     this.branchFrom = stages.branchFrom[index]!;
     this.branchTo = stages.branchFrom[index + 1]!;

@@ -26,9 +26,11 @@ export function standsBefore(day: DayState, care: StunnedState, chain: ChainStat
   if (nextStep === Infinity || pauseBegins(day, chain.stage.index) <= until) return Infinity;
   const steps = Math.min(chain.places, stepsUntil(chain, nextStep, until));
   if (steps === 0) return 0;
-  if (vesselIsFull(day, chain.stage) || !hasRoomFor(day, care, chain, steps)) return Infinity;
+  if (vesselIsFull(chain.stage) || !hasRoomFor(day, care, chain, steps)) return Infinity;
+  const { stations } = chain;
   let longest = 0;
-  for (const station of chain.stations) {
+  for (let rank = 0; rank < stations.length; rank++) {
+    const station = stations[rank]!;
     if (!station.stopsChain || station === care.from) continue;
     longest = Math.max(longest, windowStands(day, care, chain, station, nextStep, steps));
   }
@@ -79,14 +81,14 @@ function windowStands(
 
 /** When the station has probably finished the head; Infinity when nobody works there, or will by then. */
 function expectedEnd(day: DayState, care: StunnedState, station: StageState, item: Item, comes: number): number {
-  const mean = care.meanSeconds[station.index]!;
-  const own = station.positions.find((position) => position.item === item);
-  if (own !== undefined) return own.stoppages > 0 ? Infinity : day.now + secondsLeft(day, care, own);
+  const { positions } = station;
   let earliest = Infinity;
-  for (const position of station.positions) {
-    if (position.stoppages > 0) continue;
-    earliest = Math.min(earliest, position.item === null ? day.now : day.now + secondsLeft(day, care, position));
+  for (let rank = 0; rank < positions.length; rank++) {
+    const position = positions[rank]!;
+    const end = position.item === null ? day.now : day.now + secondsLeft(day, care, position);
+    if (position.item === item) return position.downCauses > 0 ? Infinity : end;
+    if (position.downCauses === 0) earliest = Math.min(earliest, end);
   }
   const begins = Math.max(earliest, comes);
-  return peopleStay(day, station, begins) ? begins + mean : Infinity;
+  return peopleStay(day, station, begins) ? begins + care.meanSeconds[station.index]! : Infinity;
 }

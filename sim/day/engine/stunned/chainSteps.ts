@@ -8,7 +8,7 @@ const ROUNDING = 1e-9;
 
 /** When the chain makes its next step if nothing holds it; Infinity while it stands. */
 export function nextStepSeconds(day: DayState, care: StunnedState, chain: ChainState): number {
-  if (chain.stops > 0 || chain.pauses > 0) return Infinity;
+  if (chain.downCauses > 0 || chain.pauses > 0) return Infinity;
   if (!chain.isDue) return day.calendar.times[chain.slot]!;
   return standsForStunning(chain, care.from) ? day.now + care.meanSeconds[care.from.index]! : Infinity;
 }
@@ -17,9 +17,12 @@ export function nextStepSeconds(day: DayState, care: StunnedState, chain: ChainS
 function standsForStunning(chain: ChainState, from: StageState): boolean {
   if (from.chain !== chain || !from.stopsChain || !isUnfinishedAt(chain, from, from.windowTo - 1)) return false;
   if (chain.wayOut.item !== null) return false;
-  return chain.stations.every(
-    (station) => station === from || !station.stopsChain || !isUnfinishedAt(chain, station, station.windowTo - 1),
-  );
+  const { stations } = chain;
+  for (let rank = 0; rank < stations.length; rank++) {
+    const station = stations[rank]!;
+    if (station !== from && station.stopsChain && isUnfinishedAt(chain, station, station.windowTo - 1)) return false;
+  }
+  return true;
 }
 
 /** A head hangs there that the station has not finished. */

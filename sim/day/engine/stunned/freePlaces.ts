@@ -20,22 +20,28 @@ export function freePlaces(day: DayState, care: StunnedState, stage: StageState,
 }
 
 /** Hooks fill one after another; one that is begun has places left. */
-function unreserved({ places, headsPerHook, occupancy, cameIn, wentOut }: StageState): number {
+function unreserved({ places, headsPerHook, occupancy, headsEntered, headsLeft }: StageState): number {
   if (headsPerHook === 1) return places - occupancy;
   const hooks =
-    Math.floor(places / headsPerHook) - Math.floor(cameIn / headsPerHook) + Math.floor(wentOut / headsPerHook);
-  return Math.max(0, hooks * headsPerHook - (cameIn % headsPerHook));
+    Math.floor(places / headsPerHook) - Math.floor(headsEntered / headsPerHook) + Math.floor(headsLeft / headsPerHook);
+  return Math.max(0, hooks * headsPerHook - (headsEntered % headsPerHook));
 }
 
 function inHandElsewhere(care: StunnedState, target: StageState, by: StageState): number {
+  const feeders = care.feeders[target.index]!;
   let heads = 0;
-  for (const feeder of care.feeders[target.index]!) {
+  for (let row = 0; row < feeders.length; row++) {
+    const feeder = feeders[row]!;
     if (feeder === by) continue;
     if (feeder.kind === DWELL) heads += feeder.queue.length;
     else if (feeder.kind === CHAIN) heads += headAt(feeder.chain!, feeder.chain!.places - 1) === null ? 0 : 1;
-    else if (feeder.kind !== CHAIN_STATION) {
-      for (const { state } of feeder.positions) if (state === WORKING) heads++;
-    }
+    else if (feeder.kind !== CHAIN_STATION) heads += working(feeder);
   }
+  return heads;
+}
+
+function working({ positions }: StageState): number {
+  let heads = 0;
+  for (let rank = 0; rank < positions.length; rank++) if (positions[rank]!.state === WORKING) heads++;
   return heads;
 }

@@ -5,63 +5,71 @@ import type { StageState } from "../state/stageState.ts";
 import type { StunnedState } from "../state/stunnedState.ts";
 import { crewLeaves } from "./plannedAhead.ts";
 import { secondsLeft } from "./secondsLeft.ts";
+import { Times } from "./times.ts";
 
-/** People of one crew by when each of them is expected to be free, and when the crew leaves. */
-export interface Hands {
-  freeAt: number[];
-  leavesAt: number;
+/** People of one crew by when each of them is expected to be free, ascending, and when the crew leaves. */
+class Hands {
+  readonly freeAt = new Times();
+  leavesAt = Number.NaN;
 }
+
+/** Of the stage looked at, in the order of its crews. */
+const hands: Hands[] = [];
 
 /**
  * Who is expected to be free for the stage and when, crew by crew: those who stand idle, and those at work who are not bound
  * for a break. One of them may have to stun the next head first. Who repairs or empties is not counted on.
  */
-export function handsFor(day: DayState, care: StunnedState, stage: StageState): Hands[] {
-  const stunner = care.from.people > 0 ? crewFor(care.from) : null;
-  return stage.crews.map((crew) => {
-    const freeAt = [...idle(day, crew, stage), ...atWork(day, care, crew, stage)];
-    if (crew === stunner) takeEarliest(freeAt, care.from.people, day.now + care.meanSeconds[care.from.index]!);
-    return { freeAt, leavesAt: crewLeaves(day, crew) };
-  });
+export function countHands(day: DayState, care: StunnedState, stage: StageState): void {
+  const { from } = care;
+  const { crews } = stage;
+  const stunner = from.people > 0 ? crewFor(from) : null;
+  while (hands.length < crews.length) hands.push(new Hands());
+  for (let row = 0; row < crews.length; row++) {
+    const crew = crews[row]!;
+    const { freeAt } = hands[row]!;
+    freeAt.clear();
+    addIdle(day, crew, stage, freeAt);
+    addAtWork(day, care, crew, stage, freeAt);
+    if (crew === stunner) freeAt.replaceFirst(from.people, day.now + care.meanSeconds[from.index]!);
+    hands[row]!.leavesAt = crewLeaves(day, crew);
+  }
 }
 
-function idle(day: DayState, crew: CrewState, stage: StageState): number[] {
-  const free = Math.max(0, freePeople(crew));
+function addIdle({ now }: DayState, crew: CrewState, stage: StageState, freeAt: Times): void {
+  const free = freePeople(crew);
   const here = crew.walkSeconds > 0 ? crew.located[crew.stations.indexOf(stage)]! : free;
-  return Array.from({ length: free }, (_, rank) => (rank < here ? day.now : day.now + crew.walkSeconds));
+  for (let rank = 0; rank < free; rank++) freeAt.push(rank < here ? now : now + crew.walkSeconds);
 }
 
-function atWork(day: DayState, care: StunnedState, crew: CrewState, here: StageState): number[] {
-  const freeAt: number[] = [];
-  for (const stage of crew.stations) {
-    const walk = stage === here ? 0 : crew.walkSeconds;
-    for (const position of stage.positions) {
-      if (position.crew !== crew || position.stoppages > 0 || position.breaksSeen < crew.breaksBegun) continue;
+function addAtWork(day: DayState, care: StunnedState, crew: CrewState, here: StageState, freeAt: Times): void {
+  if (crew.busy === 0) return;
+  const { stations } = crew;
+  for (let row = 0; row < stations.length; row++) {
+    const { positions, people } = stations[row]!;
+    const walk = stations[row] === here ? 0 : crew.walkSeconds;
+    for (let rank = 0; rank < positions.length; rank++) {
+      const position = positions[rank]!;
+      if (position.crew !== crew || position.downCauses > 0 || position.breaksSeen < crew.breaksBegun) continue;
       const free = day.now + secondsLeft(day, care, position) + walk;
-      for (let person = 0; person < stage.people; person++) freeAt.push(free);
+      for (let person = 0; person < people; person++) freeAt.insert(free);
     }
   }
-  return freeAt;
 }
 
-/** When so many people of one crew can begin together; takes them until `end` after that begins. Infinity: nobody can. */
-export function bookHands(hands: readonly Hands[], people: number, from: number, work: number): number {
+/** When people of one crew, as many as the stage needs, can begin together; takes them for so long. Infinity: nobody can. */
+export function bookHands({ crews, people }: StageState, from: number, workSeconds: number): number {
   let best: Hands | null = null;
   let begins = Infinity;
-  for (const each of hands) {
-    if (each.freeAt.length < people) continue;
-    each.freeAt.sort((a, b) => a - b);
-    const ready = Math.max(from, each.freeAt[people - 1]!);
-    if (ready < each.leavesAt && ready < begins) {
-      best = each;
+  for (let row = 0; row < crews.length; row++) {
+    const { freeAt, leavesAt } = hands[row]!;
+    if (freeAt.count < people) continue;
+    const ready = Math.max(from, freeAt.at(people - 1));
+    if (ready < leavesAt && ready < begins) {
+      best = hands[row]!;
       begins = ready;
     }
   }
-  if (best !== null) takeEarliest(best.freeAt, people, begins + work);
+  best?.freeAt.replaceFirst(people, begins + workSeconds);
   return begins;
-}
-
-function takeEarliest(freeAt: number[], people: number, until: number): void {
-  freeAt.sort((a, b) => a - b);
-  for (let person = 0; person < Math.min(people, freeAt.length); person++) freeAt[person] = until;
 }

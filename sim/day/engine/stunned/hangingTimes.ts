@@ -4,20 +4,22 @@ import type { DayState } from "../state/dayState.ts";
 import type { StunnedState } from "../state/stunnedState.ts";
 import { nextStepSeconds, stepsUntil } from "./chainSteps.ts";
 
-/** When heads can be hung on a chain, one on each shackle that comes by, as long as it moves. */
+/** When heads can be hung on a chain, one on each shackle that comes by, as long as it moves. One object for look after look. */
 export class HangingTimes {
-  readonly chain: ChainState;
+  chain!: ChainState;
   /** When the last head so far is hung. */
-  last: number;
-  private readonly nextStep: number;
+  last = Number.NaN;
+  private nextStep = Number.NaN;
   /** From when on the shackle at the loading point is empty. */
-  private emptyFrom: number;
+  private emptyFrom = Number.NaN;
 
-  constructor(day: DayState, care: StunnedState, chain: ChainState) {
+  /** Turns to the chain as it is now. */
+  begin(day: DayState, care: StunnedState, chain: ChainState): this {
     this.chain = chain;
     this.nextStep = nextStepSeconds(day, care, chain);
     this.emptyFrom = headAt(chain, 0) === null ? day.now : this.nextStep;
     this.last = day.now;
+    return this;
   }
 
   /** Hangs a head that is ready at that time; Infinity while the chain stands. */
@@ -36,6 +38,8 @@ export class HangingTimes {
   /** There are shackles for so many heads, those counted that are back by then. */
   suffices(heads: number): boolean {
     const { freeShackles, shacklesBack } = this.chain;
-    return freeShackles + shacklesBack.filter((seconds) => seconds <= this.last).length >= heads;
+    let back = 0;
+    while (back < shacklesBack.length && shacklesBack[back]! <= this.last) back++;
+    return freeShackles + back >= heads;
   }
 }

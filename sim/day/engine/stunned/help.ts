@@ -3,8 +3,8 @@ import { STUCK, STUNNED } from "../state/item.ts";
 import { passHelped, START, tallyFromStunning } from "../watchLimits.ts";
 
 /** The job of helping a stunned head that waits too long: behind those of repairs and vessels (jobs.ts). */
-export function helpJob({ failures, vessels }: DayState): number {
-  return failures.count + vessels.count;
+export function helpJob({ breakdownAt, vesselAt }: DayState): number {
+  return breakdownAt.length + vesselAt.length;
 }
 
 /** Somebody is there for the first head that was called for. */

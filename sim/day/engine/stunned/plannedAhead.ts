@@ -11,32 +11,35 @@ import type { StageState } from "../state/stageState.ts";
 
 /** When the stage's next planned pause begins; Infinity when none does. */
 export function pauseBegins(day: DayState, stage: number): number {
-  return nextRow(
-    day,
-    (row) => day.line.calendar.action[row] === STAGE_PAUSE && day.line.calendar.target[row] === stage,
-  );
+  const { action, target, seconds, count } = day.line.calendar;
+  for (let row = day.calendarRow; row < count; row++) {
+    if (action[row] === STAGE_PAUSE && target[row] === stage && catchesHeads(day, row)) return seconds[row]!;
+  }
+  return Infinity;
 }
 
 /** When people of the crew next leave for a break or because their shift ends; Infinity when they stay. */
-export function crewLeaves(day: DayState, crew: CrewState): number {
-  const { action, target, amount } = day.line.calendar;
-  return nextRow(day, (row) => {
-    if (target[row] !== crew.index) return false;
-    return action[row] === CREW_BREAK || (action[row] === CREW_PEOPLE && amount[row]! < crew.people);
-  });
-}
-
-function nextRow(day: DayState, isMeant: (row: number) => boolean): number {
-  const { calendar } = day.line;
-  const waits = day.stunned!.isOnProtectedStretch;
-  for (let row = day.calendarRow; row < calendar.count; row++) {
-    if (isMeant(row) && !(waits && stopsProtected(day, row))) return calendar.seconds[row]!;
+export function crewLeaves(day: DayState, { index, people }: CrewState): number {
+  const { action, target, amount, seconds, count } = day.line.calendar;
+  for (let row = day.calendarRow; row < count; row++) {
+    if (target[row] !== index) continue;
+    const leaves = action[row] === CREW_BREAK || (action[row] === CREW_PEOPLE && amount[row]! < people);
+    if (leaves && catchesHeads(day, row)) return seconds[row]!;
   }
   return Infinity;
+}
+
+function catchesHeads(day: DayState, row: number): boolean {
+  return !(day.stunned!.isOnProtectedStretch && stopsProtected(day, row));
 }
 
 /** Somebody who may work at the stage will be there at that time. */
 export function peopleStay(day: DayState, stage: StageState, seconds: number): boolean {
   if (stage.people === 0) return true;
-  return stage.crews.some((crew) => peopleHere(crew) - crew.owing >= stage.people && seconds < crewLeaves(day, crew));
+  const { crews, people } = stage;
+  for (let row = 0; row < crews.length; row++) {
+    const crew = crews[row]!;
+    if (peopleHere(crew) - crew.owing >= people && seconds < crewLeaves(day, crew)) return true;
+  }
+  return false;
 }

@@ -1,97 +1,126 @@
 import { CHAIN, CHAIN_STATION, DWELL } from "../../line/index.ts";
 import { isHeld } from "../gates.ts";
-import { visitList } from "../present.ts";
 import { type DayState, DOWN } from "../state/dayState.ts";
+import type { Fifo } from "../state/fifo.ts";
 import type { PositionState } from "../state/positionState.ts";
 import type { StageState } from "../state/stageState.ts";
 import type { StunnedState } from "../state/stunnedState.ts";
-import type { Ahead } from "./ahead.ts";
 import { standsBefore } from "./chainForecast.ts";
 import { freePlaces } from "./freePlaces.ts";
-import { bookHands, handsFor } from "./hands.ts";
+import { bookHands, countHands } from "./hands.ts";
 import { HangingTimes } from "./hangingTimes.ts";
 import { pauseBegins } from "./plannedAhead.ts";
 import { rideAhead } from "./rideAhead.ts";
 import { secondsLeft } from "./secondsLeft.ts";
+import { Ahead, Times } from "./times.ts";
 
 /*
  * Whether a head that is stunned now would wait before its sticking: a run ahead, by mean times, of the heads between the
  * two and of the next one, from what is known at this instant. What comes up later (a breakdown, work that takes longer
  * than usual) cannot be in it.
+ *
+ * It is asked at every event while a head waits to be stunned. So what costs little and often says no is asked first, and
+ * all times go into lists that are there already.
  */
-const NEVER: Ahead = { comes: [], longestWait: Infinity };
 
 const ROUNDING = 1e-6;
+
+const ahead = new Ahead();
+/** When each position of the stage looked at is free, ascending; and when the work under way there ends. */
+const free = new Times();
+const ends = new Times();
+const hangingTimes = new HangingTimes();
 
 /** 0 when the next head may be stunned now; else seconds after which that is to be asked again, Infinity: nobody can say. */
 export function secondsUntilClear(day: DayState, care: StunnedState): number {
   const { from, way } = care;
-  if (from.positions.some(({ done }) => done)) return Infinity;
-  const stunned = day.now + care.meanSeconds[from.index]!;
-  let ahead: Ahead = { comes: [...endsInHand(day, care, from), stunned], longestWait: 0 };
+  if (holdsFinished(from)) return Infinity;
+  ahead.begin();
+  addEndsInHand(day, care, from, ahead.comes);
+  ahead.comes.push(day.now + care.meanSeconds[from.index]!);
   let before = from;
-  for (const leg of way) {
-    if (leg.kind === "ride") {
-      ahead = rideAhead(day, care, afterTravel(care, ahead, before), leg);
-      before = leg.chain.stage;
-    } else {
-      const there = afterTravel(care, ahead, before);
-      ahead =
-        leg.stage.kind === DWELL ? dwellAhead(day, care, there, leg.stage) : workAhead(day, care, there, leg.stage);
-      before = leg.stage;
-    }
-    if (ahead.longestWait === Infinity) return Infinity;
+  let longest = 0;
+  for (let rank = 0; rank < way.length; rank++) {
+    const leg = way[rank]!;
+    if (before.kind !== CHAIN_STATION) travelAhead(care, ahead, before);
+    const wait = leg.kind === "ride" ? rideAhead(day, care, ahead, leg) : stageAhead(day, care, leg.stage);
+    if (wait === Infinity) return Infinity;
+    longest = Math.max(longest, wait);
+    before = leg.kind === "ride" ? leg.chain.stage : leg.stage;
   }
-  return ahead.longestWait > ROUNDING ? ahead.longestWait : 0;
+  return longest > ROUNDING ? longest : 0;
+}
+
+function holdsFinished({ positions }: StageState): boolean {
+  for (let rank = 0; rank < positions.length; rank++) if (positions[rank]!.done) return true;
+  return false;
 }
 
 /** When the heads in hand are probably done; those at a machine that is down are not reckoned with. */
-function endsInHand(day: DayState, care: StunnedState, stage: StageState): number[] {
-  const busy = stage.positions.filter(({ item, done, state }) => item !== null && !done && state !== DOWN);
-  return busy.map((position) => day.now + secondsLeft(day, care, position)).sort((a, b) => a - b);
+function addEndsInHand(day: DayState, care: StunnedState, { positions }: StageState, times: Times): void {
+  for (let rank = 0; rank < positions.length; rank++) {
+    const position = positions[rank]!;
+    if (position.item === null || position.done || position.state === DOWN) continue;
+    times.insert(day.now + secondsLeft(day, care, position));
+  }
 }
 
 /** Heads on their way come when they come, those behind them after the mean of the way. */
-function afterTravel(care: StunnedState, { comes, longestWait }: Ahead, before: StageState): Ahead {
-  if (before.kind === CHAIN_STATION) return { comes, longestWait };
-  const under: number[] = [];
-  visitList(before.travelling, (item) => under.push(item.ready));
-  const travel = care.travelSeconds[before.index]!;
-  return { comes: [...under, ...comes.map((seconds) => seconds + travel)], longestWait };
+function travelAhead({ travelSeconds }: StunnedState, { comes, next }: Ahead, before: StageState): void {
+  const { travelling, index } = before;
+  addReady(travelling, next);
+  for (let rank = 0; rank < comes.count; rank++) next.push(comes.at(rank) + travelSeconds[index]!);
+  ahead.turn();
+}
+
+function addReady({ first, length }: Fifo, times: Times): void {
+  let item = first;
+  for (let rank = 0; rank < length; rank++) {
+    times.push(item!.ready);
+    item = item!.next;
+  }
+}
+
+function stageAhead(day: DayState, care: StunnedState, stage: StageState): number {
+  return stage.kind === DWELL ? dwellAhead(day, care, stage) : workAhead(day, care, stage);
 }
 
 /** Heads dwell between stunning and sticking: each needs a place that is free now. */
-function dwellAhead(day: DayState, care: StunnedState, { comes, longestWait }: Ahead, stage: StageState): Ahead {
-  const [wayOut] = stage.positions;
-  if (wayOut!.item !== null || comes.length > freePlaces(day, care, stage, care.from)) return NEVER;
-  const inside: number[] = [];
-  visitList(stage.queue, (item) => inside.push(item.ready));
-  const mean = care.meanSeconds[stage.index]!;
-  return { comes: [...inside, ...comes.map((seconds) => seconds + mean)], longestWait };
+function dwellAhead(day: DayState, care: StunnedState, stage: StageState): number {
+  const { comes, next } = ahead;
+  if (stage.positions[0]!.item !== null || comes.count > freePlaces(day, care, stage, care.from)) return Infinity;
+  addReady(stage.queue, next);
+  for (let rank = 0; rank < comes.count; rank++) next.push(comes.at(rank) + care.meanSeconds[stage.index]!);
+  ahead.turn();
+  return 0;
 }
 
 /** Heads are worked on, first come first served; nothing may stand in their way behind the stage either. */
-function workAhead(day: DayState, care: StunnedState, ahead: Ahead, stage: StageState): Ahead {
-  const inHand = stage.positions.filter(({ item }) => item !== null).length;
+function workAhead(day: DayState, care: StunnedState, stage: StageState): number {
   const isLast = stage === care.to;
-  if (stage.queue.length > 0 || stage.pauses > 0 || isHeld(day, stage)) return NEVER;
-  if (!hasGateFor(day, stage, ahead.comes.length) || !hasVesselFor(day, stage, inHand + ahead.comes.length))
-    return NEVER;
-  if (!isLast && stage.positions.some(({ done }) => done)) return NEVER;
   const behind = isLast ? care.after : null;
-  if (behind !== null && behind.kind !== CHAIN) {
-    if (inHand + ahead.comes.length > freePlaces(day, care, behind, stage)) return NEVER;
+  const heads = inHand(stage) + ahead.comes.count;
+  if (stage.queue.length > 0 || stage.pauses > 0 || (!isLast && holdsFinished(stage))) return Infinity;
+  if (behind !== null && behind.kind !== CHAIN && heads > freePlaces(day, care, behind, stage)) return Infinity;
+  if (isHeld(day, stage) || !hasGateFor(day, stage, ahead.comes.count) || !hasVesselFor(day, stage, heads)) {
+    return Infinity;
   }
-  const hanging = behind?.kind === CHAIN ? new HangingTimes(day, care, behind.chain!) : null;
-  const worked = serve(day, care, ahead, stage, hanging);
-  const last = worked.comes.at(-1)!;
-  if (last === Infinity || pauseBegins(day, stage.index) <= last - care.meanSeconds[stage.index]!) return NEVER;
-  if (hanging !== null && !hanging.suffices(inHand + ahead.comes.length)) return NEVER;
-  const stands = chainStands(day, care, stage, hanging, last);
-  return {
-    comes: isLast ? worked.comes : [...endsInHand(day, care, stage), ...worked.comes],
-    longestWait: Math.max(worked.longestWait, stands),
-  };
+  const hanging = behind?.kind === CHAIN ? hangingTimes.begin(day, care, behind.chain!) : null;
+  if (!isLast) addEndsInHand(day, care, stage, ahead.next);
+  const wait = serve(day, care, stage, hanging);
+  if (wait === Infinity) return Infinity;
+  ahead.turn();
+  const last = ahead.comes.at(ahead.comes.count - 1);
+  const lastBegins = last - care.meanSeconds[stage.index]!;
+  if (pauseBegins(day, stage.index) <= lastBegins) return Infinity;
+  if (hanging !== null && !hanging.suffices(heads)) return Infinity;
+  return Math.max(wait, chainStands(day, care, stage, hanging, lastBegins));
+}
+
+function inHand({ positions }: StageState): number {
+  let heads = 0;
+  for (let rank = 0; rank < positions.length; rank++) if (positions[rank]!.item !== null) heads++;
+  return heads;
 }
 
 /** How long the chain that the stage stands on, or hands heads to, will stand before the last head is through. */
@@ -100,42 +129,42 @@ function chainStands(
   care: StunnedState,
   stage: StageState,
   hanging: HangingTimes | null,
-  until: number,
+  lastBegins: number,
 ): number {
-  const under = stage.kind === CHAIN_STATION ? stage.chain! : null;
-  const stands = under === null ? 0 : standsBefore(day, care, under, until - care.meanSeconds[stage.index]!);
+  const stands = stage.kind === CHAIN_STATION ? standsBefore(day, care, stage.chain!, lastBegins) : 0;
   return hanging === null ? stands : Math.max(stands, standsBefore(day, care, hanging.chain, hanging.last));
 }
 
-function serve(
-  day: DayState,
-  care: StunnedState,
-  ahead: Ahead,
-  stage: StageState,
-  hanging: HangingTimes | null,
-): Ahead {
+/** Adds when the heads are done to those at the next point, and tells the longest that one of them waits for its turn. */
+function serve(day: DayState, care: StunnedState, stage: StageState, hanging: HangingTimes | null): number {
+  const { comes, next } = ahead;
   const mean = care.meanSeconds[stage.index]!;
-  const free = positionsFree(day, care, stage, hanging);
-  const hands = stage.people > 0 ? handsFor(day, care, stage) : null;
-  let { longestWait } = ahead;
-  const comes = ahead.comes.map((there) => {
-    free.sort((a, b) => a - b);
-    const ready = Math.max(there, free[0] ?? Infinity);
-    const begins = hands === null || ready === Infinity ? ready : bookHands(hands, stage.people, ready, mean);
-    longestWait = Math.max(longestWait, begins - there);
-    free[0] = hanging === null ? begins + mean : hanging.take(begins + mean);
-    return begins + mean;
-  });
-  return { comes, longestWait };
+  findFree(day, care, stage, hanging);
+  if (free.count === 0) return Infinity;
+  if (stage.people > 0) countHands(day, care, stage);
+  let longest = 0;
+  for (let rank = 0; rank < comes.count; rank++) {
+    const ready = Math.max(comes.at(rank), free.at(0));
+    const begins = stage.people > 0 && ready < Infinity ? bookHands(stage, ready, mean) : ready;
+    if (begins === Infinity) return Infinity;
+    longest = Math.max(longest, begins - comes.at(rank));
+    free.replaceFirst(1, hanging === null ? begins + mean : hanging.take(begins + mean));
+    next.push(begins + mean);
+  }
+  return longest;
 }
 
 /** When each position that is not down is free; a finished head keeps its position until it is hung. */
-function positionsFree(day: DayState, care: StunnedState, stage: StageState, hanging: HangingTimes | null): number[] {
-  const upright = stage.positions.filter(({ stoppages }) => stoppages === 0);
-  const idle = upright.filter(({ item }) => item === null).map(() => day.now);
-  const busy = upright.filter(({ item }) => item !== null);
-  const ends = busy.map((position) => endOf(day, care, position)).sort((a, b) => a - b);
-  return [...idle, ...ends.map((end) => hanging?.take(end) ?? end)];
+function findFree(day: DayState, care: StunnedState, { positions }: StageState, hanging: HangingTimes | null): void {
+  free.clear();
+  ends.clear();
+  for (let rank = 0; rank < positions.length; rank++) {
+    const position = positions[rank]!;
+    if (position.downCauses > 0) continue;
+    if (position.item === null) free.push(day.now);
+    else ends.insert(endOf(day, care, position));
+  }
+  for (let rank = 0; rank < ends.count; rank++) free.insert(hanging?.take(ends.at(rank)) ?? ends.at(rank));
 }
 
 function endOf(day: DayState, care: StunnedState, position: PositionState): number {
@@ -144,17 +173,21 @@ function endOf(day: DayState, care: StunnedState, position: PositionState): numb
 
 /** The gates before the stage let so many heads more in. */
 function hasGateFor(day: DayState, { gates }: StageState, heads: number): boolean {
-  return gates.every((gate) => day.between[gate]!.heads + heads <= day.gates.atMost[gate]!);
+  for (let row = 0; row < gates.length; row++) {
+    const gate = gates[row]!;
+    if (day.headsInGate[gate]!.heads + heads > day.gates.atMost[gate]!) return false;
+  }
+  return true;
 }
 
 /** The vessels that stop the stage when they are full are not full before the last of so many heads, of mean weight, is begun. */
 function hasVesselFor(day: DayState, stage: StageState, heads: number): boolean {
   const { productVessel, productShare } = day.stages;
   for (let row = stage.productFrom; row < stage.productTo; row++) {
-    const vessel = productVessel[row]!;
-    if (vessel < 0 || !day.vessels.stops[vessel]) continue;
+    const vessel = day.vesselAt[productVessel[row]!];
+    if (!vessel?.stopsFeeders) continue;
     const perHead = productShare[row]! * meanLiveKg(day);
-    if (day.vesselKg[vessel]! + (heads - 1) * perHead >= day.vessels.capacityKg[vessel]!) return false;
+    if (vessel.kg + (heads - 1) * perHead >= vessel.capacityKg) return false;
   }
   return true;
 }

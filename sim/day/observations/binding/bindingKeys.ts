@@ -1,6 +1,6 @@
 import type { Cause, PathCell } from "../../engine/index.ts";
 
-/** First part of the keys that tell what a day's end was owed to. */
+/** First part of the keys that tell what the line waited for. */
 export const BOUND = "bound";
 export const SLOPE = "slope";
 export const BOTTLENECK = "bottleneck";
@@ -19,6 +19,6 @@ const CAUSE_KEYS: Partial<Record<Cause, string>> = {
 };
 
 /** `bound.work.skinning`, `bound.repair.skinning.jam`, `bound.load.first lorry`. */
-export function boundKey({ cause, stage, detail }: PathCell): string {
+export function reasonKey({ cause, stage, detail }: PathCell): string {
   return [BOUND, CAUSE_KEYS[cause] ?? cause, stage, detail].filter((part) => part !== "").join(".");
 }

@@ -4,7 +4,7 @@ import { CARCASS } from "../../line/index.ts";
 import type { Response } from "../response.ts";
 import { row } from "../row.ts";
 import { SLOPE } from "./bindingKeys.ts";
-import { boundOf, boundTotal } from "./boundSeconds.ts";
+import { accountedSeconds, reasonsOf } from "./reasonSeconds.ts";
 import { type Slope, slopesThatHold } from "./slopes.ts";
 
 /**
@@ -31,8 +31,8 @@ export function slopeKey(of: SlopeOf, { parameter, stage, detail }: Slope): stri
 
 export function slopeLabel(of: SlopeOf, { parameter, stage, detail }: Slope): string {
   const where = [stage, detail].filter((part) => part !== "").join(", ");
-  const what = of === "end" ? "End of work, later by so much" : "Throughput, more by so much";
-  return `${what} for each second more of ${parameter}${where === "" ? "" : ` (${where})`}`;
+  const what = of === "end" ? "ends the day later by" : "changes the throughput by";
+  return `Each extra second of ${parameter}${where === "" ? "" : ` (${where})`} ${what}`;
 }
 
 /**
@@ -41,16 +41,16 @@ export function slopeLabel(of: SlopeOf, { parameter, stage, detail }: Slope): st
  * memory). For a load: 1 when the path begins with its arrival, else 0. Null without a binding path.
  */
 export function slopeIn(day: DayRecord, { meanSeconds, weight }: Slope): number | null {
-  const bound = boundOf(day);
-  if (bound === null) return null;
-  if (meanSeconds === 0) return bound.some((cell) => weight(cell) > 0) ? 1 : 0;
-  return bound.reduce((sum, cell) => sum + weight(cell) * cell.seconds, 0) / meanSeconds;
+  const reasons = reasonsOf(day);
+  if (reasons === null) return null;
+  if (meanSeconds === 0) return reasons.some((cell) => weight(cell) > 0) ? 1 : 0;
+  return reasons.reduce((sum, cell) => sum + weight(cell) * cell.seconds, 0) / meanSeconds;
 }
 
 /** The same of the throughput: as many carcasses in a time that is so much longer. */
 function rateSlopeIn(day: DayRecord, slope: Slope, startSeconds: number): number | null {
   const later = slopeIn(day, slope);
-  const seconds = boundTotal(day) - Math.max(0, startSeconds - day.watchedFromSeconds);
+  const seconds = accountedSeconds(day) - Math.max(0, startSeconds - day.watchedFromSeconds);
   if (later === null || seconds <= 0) return null;
   return ((-3600 * (day.heads.out[CARCASS] ?? 0)) / seconds ** 2) * later;
 }

@@ -1,15 +1,16 @@
 import type { Breakdown, Plan } from "../../../asked/plan/index.ts";
-import { meanOf } from "../../../maths/random/index.ts";
+import { meanOf, type Varying } from "../../../maths/random/index.ts";
+import { does } from "../../../text/kinds/index.ts";
 import type { PathCell } from "../../engine/index.ts";
-import { type Step, steps, workplace } from "../../line/index.ts";
+import { ownTime, type Step, stageOf, steps, workplace } from "../../line/index.ts";
 import { whyLoadIsWithheld, whyNoneHolds, whyWorkIsWithheld } from "./whyWithheld.ts";
 
 export const PARAMETERS = ["cycle time", "repair time", "uptime", "dwell", "travel time", "arrival"] as const;
-export type Parameter = (typeof PARAMETERS)[number];
+export type SlopeParameter = (typeof PARAMETERS)[number];
 
 /** How the end of work moves with the mean of one time, the shape of its distribution kept. */
 export interface Slope {
-  parameter: Parameter;
+  parameter: SlopeParameter;
   /** "" for arrivals. */
   stage: string;
   /** The failure; the load, "" for the interarrival time of a stream; else "". */
@@ -49,16 +50,18 @@ export function slopesThatHold(plan: Plan): Slope[] {
 function ofStep(step: Step, none: string | null): Slope[] {
   const { name } = step;
   const ofWork = whyWorkIsWithheld(step);
-  const slope = (parameter: Parameter, meanSeconds: number, weight: Slope["weight"], detail = ""): Slope[] => {
+  const slope = (parameter: SlopeParameter, meanSeconds: number, weight: Slope["weight"], detail = ""): Slope[] => {
     const withheld = none ?? (parameter === "cycle time" || parameter === "uptime" ? ofWork : null);
     return meanSeconds > 0 ? [{ parameter, stage: name, detail, meanSeconds, withheld, weight }] : [];
   };
   const own = here(step);
   const { breakdowns } = workplace(step);
   return [
-    ...slope(step.kind === "dwell" ? "dwell" : "cycle time", ownMean(step), own),
+    ...slope(does(step, "hold heads") ? "dwell" : "cycle time", meanOr0(ownTime(step)), own),
     ...breakdowns.flatMap((each) => ofBreakdown(each, name, slope)),
-    ...slope("travel time", travelMean(step), ({ cause, stage }) => (cause === "travel" && stage === name ? 1 : 0)),
+    ...slope("travel time", meanOr0(stageOf(step)?.travelSeconds ?? null), ({ cause, stage }) =>
+      cause === "travel" && stage === name ? 1 : 0,
+    ),
   ];
 }
 
@@ -75,7 +78,7 @@ function here({ name }: Step): Slope["weight"] {
 function ofBreakdown(
   { name, uptimeSeconds, repairSeconds }: Breakdown,
   of: string,
-  slope: (parameter: Parameter, mean: number, weight: Slope["weight"], detail: string) => Slope[],
+  slope: (parameter: SlopeParameter, mean: number, weight: Slope["weight"], detail: string) => Slope[],
 ): Slope[] {
   const isIt = ({ cause, stage, detail }: PathCell) => cause === "repair" && stage === of && detail === name;
   return [
@@ -84,23 +87,9 @@ function ofBreakdown(
   ];
 }
 
-function ownMean(step: Step): number {
-  switch (step.kind) {
-    case "crates":
-      return meanOf(step.of.secondsPerCycle);
-    case "dwell":
-      return step.of.dwell.kind === "drawn" ? meanOf(step.of.dwell.seconds) : 0;
-    // A chain's pace is a speed, not a mean.
-    case "chain":
-      return 0;
-    default:
-      return meanOf(step.of.cycleSeconds);
-  }
-}
-
-function travelMean(step: Step): number {
-  if (step.kind === "crates" || step.kind === "chain station" || step.of.travelSeconds === null) return 0;
-  return meanOf(step.of.travelSeconds);
+/** 0 where no time is drawn: a chain's pace, for one, is a speed and not a mean. */
+function meanOr0(time: Varying | null): number {
+  return time === null ? 0 : meanOf(time);
 }
 
 function arrivals(plan: Plan, none: string | null): Slope[] {

@@ -1,6 +1,7 @@
 import type { Breakdown, Plan } from "../../../asked/plan/index.ts";
 import type { Varying } from "../../../maths/random/index.ts";
-import { byProductsOf, type Step, steps, workplace } from "../../line/index.ts";
+import { byKind, does } from "../../../text/kinds/index.ts";
+import { byProductsOf, ownTime, type Step, stageOf, steps, workplace } from "../../line/index.ts";
 
 /**
  * The seconds of one run's path that grow with a time are the slope of the mean only where a small change of any time moves
@@ -73,14 +74,14 @@ function lineReason(plan: Plan): string | null {
     return `${stunned.from} begins a head only when nothing will make it wait, so a small change alters when that is asked`;
   if (stunned !== null)
     return `help is called to a head that waits too long for ${stunned.to}, and a small change alters which one that is`;
-  const moving = plan.line.find(({ kind }) => kind === "chain");
+  const moving = plan.line.find((stage) => does(stage, "carry stations"));
   if (moving !== undefined) return `a head that just misses a shackle of ${moving.name} waits for the next one`;
   const away = plan.line.find(({ diversions, next, offLine }) => diversions.length > 0 || (next !== null && !offLine));
   if (away !== undefined) return `heads leave the row at ${away.name}, so a small change alters their order`;
   const waited = steps(plan).find((step) => sharesOf(step).includes("time"));
   if (waited !== undefined)
     return `how long a head took decides whether it leaves the row at ${waited.name}, so a small change alters which do`;
-  const choosy = plan.line.find((stage) => stage.kind === "station" && stage.weights !== null);
+  const choosy = plan.line.find((stage) => does(stage, "work") && stage.weights !== null);
   return choosy === undefined
     ? null
     : `heads leave the row at ${choosy.name} by weight, so a small change alters their order`;
@@ -115,7 +116,7 @@ function vesselReason(plan: Plan): string | null {
 /** Heads that passed each other take their weights with them to whatever goes by weight. */
 function weightReason(plan: Plan): string | null {
   const list = steps(plan);
-  const passing = list.findIndex((step) => step.kind !== "crates" && workplace(step).positions > 1);
+  const passing = list.findIndex((step) => !does(step, "handle crates") && workplace(step).positions > 1);
   const leaving = passing < 0 ? undefined : list.slice(passing).find((step) => sharesOf(step).includes("live weight"));
   if (leaving !== undefined)
     return `heads pass each other at ${list[passing]!.name}, and their weights decide which leave the row at ${leaving.name}`;
@@ -125,13 +126,20 @@ function weightReason(plan: Plan): string | null {
 
 /** What the shares of heads that leave the row there depend on. */
 function sharesOf(step: Step): string[] {
-  if (step.kind === "crates" || step.kind === "chain station") return [];
-  return [...step.of.removals, ...step.of.diversions].flatMap(({ shareBy }) => shareBy?.of.kind ?? []);
+  const stage = stageOf(step);
+  if (stage === null) return [];
+  return [...stage.removals, ...stage.diversions].flatMap(({ shareBy }) => shareBy?.of.kind ?? []);
 }
 
+/** Stations on a chain are not asked: a chain withholds every slope. */
 function goesByWeight(step: Step): boolean {
-  if (step.kind === "station") return step.of.weightFactor !== null;
-  return step.kind === "dwell" && step.of.dwell.kind === "chilling";
+  return byKind(step, {
+    crates: () => false,
+    station: ({ of }) => of.weightFactor !== null,
+    dwell: ({ of }) => of.dwell.kind === "chilling",
+    chain: () => false,
+    "chain station": () => false,
+  });
 }
 
 /** Failures whose place in the sequence of heads moves with what other stages do. */
@@ -185,25 +193,11 @@ function timesOf(step: Step): string[] {
     ...named(`${name}: uptime of ${each.name}`, each.uptimeSeconds),
     ...named(`${name}: repair of ${each.name}`, each.repairSeconds),
   ]);
-  return [...named(name, ownTime(step)), ...named(`the way from ${name}`, travelOf(step)), ...stops];
-}
-
-function ownTime(step: Step): Varying | null {
-  switch (step.kind) {
-    case "crates":
-      return step.of.secondsPerCycle;
-    case "station":
-    case "chain station":
-      return step.of.cycleSeconds;
-    case "dwell":
-      return step.of.dwell.kind === "drawn" ? step.of.dwell.seconds : null;
-    case "chain":
-      return null;
-  }
-}
-
-function travelOf(step: Step): Varying | null {
-  return step.kind === "crates" || step.kind === "chain station" ? null : step.of.travelSeconds;
+  return [
+    ...named(name, ownTime(step)),
+    ...named(`the way from ${name}`, stageOf(step)?.travelSeconds ?? null),
+    ...stops,
+  ];
 }
 
 /** The name, if the time never varies or only between a few values; nothing for one that is 0. */

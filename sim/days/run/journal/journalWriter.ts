@@ -1,7 +1,7 @@
 import { closeSync, constants, openSync, writeSync } from "node:fs";
 
 /** Written out when so much has come together, or so long after the first of it. */
-const MOST_CHARACTERS = 1 << 18;
+const MAX_CHARACTERS = 1 << 18;
 const LONGEST_MS = 250;
 const NEW_LINE = 0x0a;
 /** A link in the file's place is not followed: it could lead to any file of the user. Not known on every system. */
@@ -29,7 +29,7 @@ export class JournalWriter {
     if (this.#failure !== null) throw this.#failure;
     this.#waiting.push(line, "\n");
     this.#characters += line.length + 1;
-    if (this.#characters >= MOST_CHARACTERS) this.flush();
+    if (this.#characters >= MAX_CHARACTERS) this.flush();
     else this.#timer ??= setTimeout(() => this.#flushLater(), LONGEST_MS);
   }
 

@@ -6,7 +6,7 @@ import { JournalProblem } from "./journalProblem.ts";
 import { LOCK, TAKEOVER } from "./partialFolder.ts";
 import { lifeOf, ownMark, type ProcessMark } from "./processMark.ts";
 
-const MOST_TRIES = 5;
+const MAX_TRIES = 5;
 /** Milliseconds. */
 const MOMENT = 20;
 
@@ -27,7 +27,7 @@ function createdIn(folder: string): boolean {
     try {
       return created(join(folder, LOCK), JSON.stringify(ownMark()));
     } catch (error) {
-      if ((error as NodeJS.ErrnoException).code !== "ENOENT" || tries === MOST_TRIES) throw error;
+      if ((error as NodeJS.ErrnoException).code !== "ENOENT" || tries === MAX_TRIES) throw error;
     }
   }
 }
@@ -76,7 +76,7 @@ function readMark(lock: string): ProcessMark | null {
     try {
       return MARK.parse(JSON.parse(readFileSync(lock, "utf8")));
     } catch {
-      if (tries === MOST_TRIES) return null;
+      if (tries === MAX_TRIES) return null;
       Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, MOMENT);
     }
   }

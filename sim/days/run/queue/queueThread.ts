@@ -16,7 +16,7 @@ export interface ThreadTask {
 const [{ DaySimulator }, { exactJson }] = await Promise.all([import("../index.ts"), import("../wire/index.ts")]);
 
 /** Tasks of a variant come one after the other, now and then mixed with those of its neighbours. */
-const MOST_KEPT = 8;
+const MAX_KEPT = 8;
 const kept = new Map<string, Simulator>();
 
 /** The program of a worker's thread: simulates a batch of days, gives the answer as text. */
@@ -32,6 +32,6 @@ function simulatorOf(study: string, variant: number, about: StudyAbout, plan: Pl
   // The one used last stands last; the first one goes.
   kept.delete(name);
   kept.set(name, simulator);
-  if (kept.size > MOST_KEPT) kept.delete(kept.keys().next().value!);
+  if (kept.size > MAX_KEPT) kept.delete(kept.keys().next().value!);
   return simulator;
 }

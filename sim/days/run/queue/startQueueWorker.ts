@@ -1,7 +1,7 @@
 import { hostname } from "node:os";
 import { pid } from "node:process";
 import { Worker } from "bullmq";
-import { MOST_EVENTS, withoutPassword } from "../index.ts";
+import { MAX_EVENTS, withoutPassword } from "../index.ts";
 import { threadPool } from "../threads/index.ts";
 import { makerMark } from "../wire/index.ts";
 import { connect } from "./connect.ts";
@@ -11,7 +11,7 @@ import { TaskDesk } from "./taskDesk.ts";
 import { unlessLost } from "./unlessLost.ts";
 
 /** So many workers may die over a task before it is taken for the cause. */
-const MOST_DEATHS = 3;
+const MAX_DEATHS = 3;
 /** A worker that refused a task takes nothing for so long, or it would be the next one to be asked again. */
 const STEP_BACK_MS = 5000;
 
@@ -34,7 +34,7 @@ export interface QueueWorker {
 
 /** Simulates the days of whatever study comes by the queue at this address. */
 export async function startQueueWorker(address: string, options: WorkerOptions): Promise<QueueWorker> {
-  const { concurrency, lostAfterSeconds, mostEvents = MOST_EVENTS, say } = options;
+  const { concurrency, lostAfterSeconds, mostEvents = MAX_EVENTS, say } = options;
   const redis = await connect(address, say);
   const pool = threadPool<ThreadTask, string>({ beside: import.meta.url, name: "queueThread" }, concurrency);
   const desk = new TaskDesk({ redis, maker: makerMark(options.gambrel), say, stepBack: () => stepBack() });
@@ -48,7 +48,7 @@ export async function startQueueWorker(address: string, options: WorkerOptions):
       concurrency,
       lockDuration: lostAfterSeconds * 1000,
       stalledInterval: (lostAfterSeconds * 1000) / 2,
-      maxStalledCount: MOST_DEATHS,
+      maxStalledCount: MAX_DEATHS,
     },
   );
   worker.on("error", (error) => {

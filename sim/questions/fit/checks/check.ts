@@ -1,4 +1,4 @@
-/** What a check of a column came to. */
+/** What a check of a column found. */
 export interface Check {
   name: CheckName;
   /** "strong": find out before the times are used. "look": worth a look, though it may be chance. */

@@ -35,8 +35,8 @@ export function dependenceCheck(ordered: readonly OrderedTime[], seed: string): 
   const worth = Math.max(1, Math.round((ordered.length * (1 - r)) / (1 + r)));
   const told =
     r > 0
-      ? `Long times follow long ones: correlation ${figures}; ${ordered.length} such times are worth about ${worth}. A plan draws each time on its own.`
-      : `Long times follow short ones: correlation ${figures}. Was the moment of reading late for one and early for the next?`;
+      ? `Long times follow long ones: correlation ${figures}; these ${ordered.length} times tell as much as about ${worth} independent ones. A plan draws each time by itself.`
+      : `Long times follow short ones: correlation ${figures}. Was one time read late, and the next therefore early?`;
   return found(name, p, { told, fine: `A time says nothing about the next one: correlation ${figures}.` });
 }
 

@@ -7,7 +7,7 @@ import { type Check, found, notChecked } from "./check.ts";
 const LEAST = 10;
 const CONFIDENCE = 0.95;
 /** More times than this are put together, neighbours with neighbours, before the size of a drift is taken. */
-const MOST_PLACES = 1000;
+const MAX_PLACES = 1000;
 
 /**
  * Two-sided p-value of a trend in the order of the values (Mann 1945, Econometrica 13; Kendall 1975, with his correction
@@ -47,7 +47,7 @@ export function sizeOfDrift(values: readonly number[], confidence = CONFIDENCE) 
 
 /** Means of neighbours, where there are many. */
 function byPlaces(values: readonly number[]): number[] {
-  const each = Math.ceil(values.length / MOST_PLACES);
+  const each = Math.ceil(values.length / MAX_PLACES);
   const groups = Math.floor(values.length / each);
   return Array.from({ length: groups }, (_, group) => {
     const some = values.slice(group * each, (group + 1) * each);
@@ -69,8 +69,8 @@ function driftOfEnded(ended: readonly number[], unit: string): Check {
   const half = Math.floor(ended.length / 2);
   const means = `mean ${meanText(ended.slice(0, half), unit)} in the first half, ${meanText(ended.slice(-half), unit)} in the second`;
   return found("drift", p, {
-    told: `Times grew about ${changeWords(times)} from the first to the last (95 % ${rangeWords(low, high)}; ${formatP(p)}); ${means}. Tired, learning, or another product?`,
-    fine: `No drift shown from first to last (95 % ${rangeWords(low, high)}; ${formatP(p)}).`,
+    told: `Times grew about ${changeWords(times)} from the first to the last (${rangeWords(low, high)} at 95 %; ${formatP(p)}); ${means}. Did people tire or learn, or did the product change?`,
+    fine: `No drift shown from first to last (${rangeWords(low, high)} at 95 %; ${formatP(p)}).`,
   });
 }
 
@@ -80,16 +80,17 @@ function driftOfOpen(ordered: readonly OrderedTime[]): Check {
   const way = ratio > 1 ? "shorter" : "longer";
   if (ratio === 0 || !Number.isFinite(ratio)) {
     return found("drift", p, {
-      told: `Times grew ${way} with next to no exception, too steadily for a ratio (${formatP(p)}; open times taken in). What changed?`,
-      fine: `No drift shown (${formatP(p)}; open times taken in).`,
+      told: `Times grew ${way} almost without exception (${formatP(p)}; open times counted). What changed?`,
+      fine: `No drift shown (${formatP(p)}; open times counted).`,
     });
   }
-  const range = `95 % ${ratioRange(low, high)}; ${formatP(p)}`;
-  const often = ratio > 1 ? ratio : 1 / ratio;
-  const side = ratio > 1 ? "the end of the file than at its start" : "the start of the file than at its end";
+  const isShorter = ratio > 1;
+  const [often, least, most] = isShorter ? [ratio, low, high] : [1 / ratio, 1 / high, 1 / low];
+  const [at, than] = isShorter ? ["end of the file", "start"] : ["start of the file", "end"];
+  const times = `at the ${at} a time under way is ${formatNumber(often, 2)} times as likely to end as at the ${than} (${ratioRange(least, most)} at 95 %; ${formatP(p)}; open times counted)`;
   return found("drift", p, {
-    told: `Times grew ${way}: one under way ends ${formatNumber(often, 2)} times as readily at ${side} (end against start: ${formatNumber(ratio, 2)} times, ${range}; open times taken in). What changed?`,
-    fine: `No drift shown: at the end of the file times end ${formatNumber(ratio, 2)} times as readily as at its start (${range}; open times taken in).`,
+    told: `Times grew ${way}: ${times}. What changed?`,
+    fine: `No drift shown: ${times}.`,
   });
 }
 

@@ -15,7 +15,7 @@ const LEAST = 20;
 /** Means of two equal spreads must be further apart than this many of them for two humps (Behboodian 1970). */
 const TWO_HUMPS = 2;
 /** A smaller share is an outlier, not a population. Our own rule. */
-const LEAST_SHARE = 0.05;
+const MIN_SHARE = 0.05;
 
 /**
  * Whether two lognormal populations explain the times much better than the best single family does: the gain in
@@ -39,7 +39,7 @@ export function mixtureCheck(
   const p = standApart(mixture) ? gainP(sample, single, options) : 1;
   const figures = wordsOf(mixture, unit);
   return found(name, p, {
-    told: `Two kinds of work seem to be mixed: ${figures} (${formatP(p)}). Tell them apart (machine and hand, two sizes, two people) and fit each.`,
+    told: `Two kinds of work seem to be mixed: ${figures} (${formatP(p)}). Separate them (machine and hand, two sizes, two people) and fit each.`,
     fine: "One kind of work explains the times well enough.",
   });
 }
@@ -49,7 +49,7 @@ function onLogarithms({ ended }: Sample): Mixture {
 }
 
 function standApart({ share, means, sd }: Mixture): boolean {
-  return Math.min(share, 1 - share) >= LEAST_SHARE && means[1] - means[0] > TWO_HUMPS * sd;
+  return Math.min(share, 1 - share) >= MIN_SHARE && means[1] - means[0] > TWO_HUMPS * sd;
 }
 
 /** In log-likelihood of the times themselves: that of their logarithms less the sum of these. */

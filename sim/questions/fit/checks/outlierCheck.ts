@@ -28,18 +28,16 @@ export function outliersOf(times: readonly Outlier[]): Outlier[] {
   return times.filter(({ value }) => value < low || value > high);
 }
 
-const MOST_SHOWN = 5;
+const MAX_SHOWN = 5;
 
 /** Tells the outliers with their lines; nothing is taken out. */
 export function outlierCheck(times: readonly Outlier[], unit: string): Check {
   const found = outliersOf(times);
   if (found.length === 0) return fine("outliers", "None far from the others.");
-  const shown = found
-    .slice(0, MOST_SHOWN)
-    .map(({ value, line }) => `${formatNumber(value, 6)} ${unit} in line ${line}`);
-  const more = found.length > MOST_SHOWN ? ` and ${found.length - MOST_SHOWN} more` : "";
+  const shown = found.slice(0, MAX_SHOWN).map(({ value, line }) => `${formatNumber(value, 6)} ${unit} in line ${line}`);
+  const more = found.length > MAX_SHOWN ? ` and ${found.length - MAX_SHOWN} more` : "";
   return look(
     "outliers",
-    `Far from the others: ${shown.join(", ")}${more}. Kept; take out what was no work of this kind.`,
+    `Far from the others: ${shown.join(", ")}${more}. They are kept; remove what was not this kind of work.`,
   );
 }

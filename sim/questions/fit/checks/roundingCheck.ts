@@ -12,6 +12,6 @@ export function roundingCheck(resolution: number, sd: number | null, unit: strin
   if (resolution <= COARSE * sd) return fine("rounding", `Noted to ${step}.`);
   return look(
     "rounding",
-    `Noted to ${step}, with a standard deviation of ${formatNumber(sd)} ${unit}: time more finely.`,
+    `Noted to ${step}, though the times differ by only ${formatNumber(sd)} ${unit} (standard deviation): time more finely.`,
   );
 }

@@ -5,7 +5,7 @@ import { fittedOf } from "./fittedOf.ts";
 import { gamma, gammaLaw } from "./gamma.ts";
 
 /** As many phases as a plan may have. */
-const MOST_PHASES = 1000;
+const MAX_PHASES = 1000;
 
 /**
  * A gamma distribution with a whole shape k: the better of the two whole numbers next to the gamma fit's shape, as its
@@ -19,7 +19,7 @@ export const erlang: Family = {
     const free = gamma.fit(sample);
     if (typeof free === "string") return free;
     const shape = free.parameters.shape!;
-    if (shape > MOST_PHASES) return `it would need more than ${MOST_PHASES} phases`;
+    if (shape > MAX_PHASES) return `it would need more than ${MAX_PHASES} phases`;
     const below = Math.max(1, Math.floor(shape));
     const fits = [below, below + 1].map((k) => withPhases(k, sample));
     return fits[1]!.logLikelihood > fits[0]!.logLikelihood ? fits[1]! : fits[0]!;

@@ -6,7 +6,7 @@ import { fittedOf } from "./fittedOf.ts";
 import { quantileOf } from "./quantileOf.ts";
 
 /** Beyond it the coefficient of variation is under 1 %, and the library's sums for one probability grow as long as this. */
-const MOST_SHAPE = 10_000;
+const MAX_SHAPE = 10_000;
 
 export function gammaLaw(shape: number, scale: number): Law {
   const mean = shape * scale;
@@ -33,7 +33,7 @@ export const gamma: Family = {
   takesOpen: true,
   fit(sample) {
     const complete = ofComplete(sample);
-    if (complete.shape > MOST_SHAPE) return "times vary by less than 1 %, where it is the normal distribution";
+    if (complete.shape > MAX_SHAPE) return "times vary by less than 1 %, where it is the normal distribution";
     const { shape, scale } = sample.open.length === 0 ? complete : byDirectSearch(sample, complete);
     return gammaFit(shape, scale, sample);
   },
@@ -49,13 +49,13 @@ interface ShapeAndScale {
   scale: number;
 }
 
-const MOST_STEPS = 50;
+const MAX_STEPS = 50;
 
 function ofComplete({ ended }: Sample): ShapeAndScale {
   const mean = sumOf(ended) / ended.length;
   const s = -sumOf(ended, (x) => Math.log(x / mean)) / ended.length;
   let shape = (3 - s + Math.sqrt((s - 3) ** 2 + 24 * s)) / (12 * s);
-  for (let step = 0; step < MOST_STEPS; step++) {
+  for (let step = 0; step < MAX_STEPS; step++) {
     // Newton on 1 / k, where the equation is nearly straight (Minka 2002).
     const slope = 1 / shape - trigamma(shape);
     const next = 1 / (1 / shape + (Math.log(shape) - digamma(shape) - s) / (shape * shape * slope));
@@ -72,7 +72,7 @@ function byDirectSearch(sample: Sample, start: ShapeAndScale): ShapeAndScale {
   const { at } = nelderMead(
     ([logMean, logShape]) => {
       const shape = Math.exp(logShape!);
-      if (shape > MOST_SHAPE) return Number.NaN;
+      if (shape > MAX_SHAPE) return Number.NaN;
       return -logLikelihood(gammaLaw(shape, Math.exp(logMean!) / shape), sample);
     },
     [Math.log(mean), Math.log(start.shape)],

@@ -2,7 +2,7 @@ import type { Sample } from "../sample.ts";
 import { sumOf } from "../sample.ts";
 import { normalHazard } from "./standardNormal.ts";
 
-const MOST_ROUNDS = 10_000;
+const MAX_ROUNDS = 10_000;
 const STILL = 1e-14;
 
 /**
@@ -15,7 +15,7 @@ export function normalMoments({ ended, open }: Sample): { mean: number; sd: numb
   let mean = sumOf(ended) / ended.length;
   let sd = Math.sqrt(sumOf(ended, (x) => (x - mean) ** 2) / ended.length);
   if (open.length === 0) return { mean, sd };
-  for (let round = 0; round < MOST_ROUNDS; round++) {
+  for (let round = 0; round < MAX_ROUNDS; round++) {
     const [m, s] = [mean, sd];
     const hazard = (c: number) => normalHazard((c - m) / s);
     const nextMean = (sumOf(ended) + sumOf(open, (c) => m + s * hazard(c))) / n;

@@ -1,7 +1,7 @@
-import type { Cell } from "./readTime.ts";
+import type { TimeCell } from "./readTime.ts";
 
 /** A column of the file before its heading is read. */
 export interface RawColumn {
   heading: string;
-  cells: Cell[];
+  cells: TimeCell[];
 }

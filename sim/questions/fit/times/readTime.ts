@@ -4,7 +4,7 @@ import { cellPath } from "./faultPaths.ts";
 import type { ObservedTime } from "./timesColumn.ts";
 
 /** One filled cell of a file. */
-export interface Cell {
+export interface TimeCell {
   line: number;
   text: string;
 }
@@ -19,7 +19,7 @@ export function isTime(text: string): boolean {
 
 /** Reads "4.2", and "600+" or ">600" as open. */
 export function readTime(
-  { line, text }: Cell,
+  { line, text }: TimeCell,
   heading: string,
 ): { time: ObservedTime; fault: null } | { fault: Fault } {
   const parts = TIME.exec(text);

@@ -4,18 +4,18 @@ import { time } from "../../../text/units/index.ts";
 import { byName } from "./byName.ts";
 import { cellPath, columnFault } from "./faultPaths.ts";
 import type { RawColumn } from "./rawColumn.ts";
-import { type Cell, isTime, readTime } from "./readTime.ts";
+import { isTime, readTime, type TimeCell } from "./readTime.ts";
 import { readSubject } from "./subject.ts";
 import type { ObservedTime, TimesColumn } from "./timesColumn.ts";
 
 /** Far more than anybody times; a plan takes as many observed values. */
-export const MOST_TIMES = 10_000;
+export const MAX_TIMES = 10_000;
 
 export interface TimesOptions {
-  /** Unit of columns whose heading names none; null: they need one. */
-  unit: string | null;
-  /** Heading of a column with names, where every row is one time of what it names; null: one column for each. */
-  by: string | null;
+  /** Unit of columns whose heading names none; null, or left out: they need one. */
+  unit?: string | null;
+  /** Heading of a column with names, where every row is one time of what it names; null, or left out: one column for each. */
+  by?: string | null;
 }
 
 export interface TimesReading {
@@ -30,9 +30,11 @@ export interface TimesReading {
  * Reads a table of times: one column for each station, its heading "STATION (UNIT)" (see `readSubject` for more than
  * cycle times). A cell is a number; "600+" or ">600" was still going on when the watching stopped. A column headed as
  * another one with " open" behind it says so with yes or no instead. Empty cells are passed over, and so are columns
- * without a unit that hold something else than numbers. Every fault is told, with line and column.
+ * without a unit that hold something else than numbers. Every fault is told, with line and column. Example:
+ *
+ *     const { columns, faults } = readTimes("skinning (s)\n31.5\n28.2\n");
  */
-export function readTimes(text: string, { unit, by }: TimesOptions): TimesReading {
+export function readTimes(text: string, { unit = null, by = null }: TimesOptions = {}): TimesReading {
   const table = readTable(text);
   const faults = tableFaults(table);
   if (faults.length > 0) return { columns: null, passedOver: [], faults };
@@ -105,7 +107,7 @@ function splitUnit(heading: string): { words: string; unit: string | null } {
   return parts === null ? { words: heading, unit: null } : { words: parts[1]!, unit: parts[2]! };
 }
 
-function mostlyWords(cells: readonly Cell[]): boolean {
+function mostlyWords(cells: readonly TimeCell[]): boolean {
   return cells.filter(({ text }) => isTime(text)).length <= cells.length / 2;
 }
 
@@ -124,8 +126,8 @@ function readColumn(
     return [];
   });
   if (marks !== null) into.faults.push(...markOpen(times, marks));
-  if (cells.length === 0 || cells.length > MOST_TIMES) {
-    const allowed = `1 to ${MOST_TIMES} times`;
+  if (cells.length === 0 || cells.length > MAX_TIMES) {
+    const allowed = `1 to ${MAX_TIMES} times`;
     into.faults.push(columnFault(heading, `${cells.length} times`, allowed, "fill the column or delete it"));
   }
   if (into.faults.length > before) return;

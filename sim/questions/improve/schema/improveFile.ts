@@ -4,14 +4,14 @@ import { amountAboveZero, planReference, seed } from "../../../asked/study/index
 import { offer } from "../../options/index.ts";
 import { GOALS } from "../goal.ts";
 
-const MOST_TOTAL = 100_000;
-const MOST_ELEMENTS = 50;
+const MAX_TOTAL = 100_000;
+const MAX_ELEMENTS = 50;
 /** Every set of options is counted. */
-const MOST_OPTIONS = 16;
-const MOST_LIMITS = 20;
-const MOST_DAYS = 100_000;
-const MOST_DESIGNS = 1000;
-const MOST_FINALISTS = 20;
+const MAX_OPTIONS = 16;
+const MAX_LIMITS = 20;
+const MAX_DAYS = 100_000;
+const MAX_DESIGNS = 1000;
+const MAX_FINALISTS = 20;
 const DAYS_OF_YEAR = 366;
 
 /** The shape of the file. What it says of the plan is checked by `readImprove`. */
@@ -39,7 +39,7 @@ export function improveFile() {
           beyond: share().describe('The share of heads outside it has to stay below this: "1 %".'),
         }),
       )
-      .max(MOST_LIMITS)
+      .max(MAX_LIMITS)
       .default([])
       .describe("Time limits that have to be kept. Default: none."),
     difference: amountAboveZero("5")
@@ -57,8 +57,8 @@ export function improveFile() {
         "Least probability that the best of the finalists is picked when it is better than the others by that difference.",
       ),
     confidence: z.number().min(0.5).max(0.9999).default(0.95).describe("Of every interval."),
-    firstStage: whole(4, MOST_DAYS).default(10).describe("Days of every finalist before any is dropped."),
-    atMost: whole(4, MOST_DAYS).default(200).describe("Days of a finalist at which the choice stops undecided."),
+    firstStage: whole(4, MAX_DAYS).default(10).describe("Days of every finalist before any is dropped."),
+    atMost: whole(4, MAX_DAYS).default(200).describe("Days of a finalist at which the choice stops undecided."),
     search: search().prefault({}).describe("How much is tried."),
     interest: share()
       .optional()
@@ -78,12 +78,12 @@ function places() {
       .array(
         record({
           station: name().describe("A station of the line."),
-          from: whole(0, MOST_TOTAL).default(0).describe("Fewest places before it."),
-          to: whole(0, MOST_TOTAL).describe("Most places before it."),
+          from: whole(0, MAX_TOTAL).default(0).describe("Fewest places before it."),
+          to: whole(0, MAX_TOTAL).describe("Most places before it."),
         }),
       )
       .min(1)
-      .max(MOST_ELEMENTS)
+      .max(MAX_ELEMENTS)
       .describe("The buffers that share them."),
   }).describe("Places before stations.");
 }
@@ -95,17 +95,17 @@ function people() {
       .array(
         record({
           crew: name().describe("A crew of the plan, with as many people in every shift that it works."),
-          from: whole(1, MOST_TOTAL).default(1).describe("Fewest people."),
-          to: whole(1, MOST_TOTAL).describe("Most people."),
+          from: whole(1, MAX_TOTAL).default(1).describe("Fewest people."),
+          to: whole(1, MAX_TOTAL).describe("Most people."),
           positions: z
             .array(name())
-            .max(MOST_ELEMENTS)
+            .max(MAX_ELEMENTS)
             .default([])
             .describe("Stations that get as many positions as the crew has people. Default: none."),
         }),
       )
       .min(1)
-      .max(MOST_ELEMENTS)
+      .max(MAX_ELEMENTS)
       .describe("The crews that share them."),
   }).describe("People of crews, in each shift.");
 }
@@ -116,7 +116,7 @@ function budget() {
     options: z
       .array(offer())
       .min(1)
-      .max(MOST_OPTIONS)
+      .max(MAX_OPTIONS)
       .describe(
         "What can be bought, each once; as in files of options. Two that set the same thing exclude each other.",
       ),
@@ -125,16 +125,16 @@ function budget() {
 
 function total(what: string) {
   return {
-    total: whole(1, MOST_TOTAL).describe(`How many ${what} there are to share out.`),
-    least: whole(0, MOST_TOTAL).optional().describe(`Fewest ${what} to use. Default: as few as the elements allow.`),
+    total: whole(1, MAX_TOTAL).describe(`How many ${what} there are to share out.`),
+    least: whole(0, MAX_TOTAL).optional().describe(`Fewest ${what} to use. Default: as few as the elements allow.`),
   };
 }
 
 function search() {
   return record({
-    days: whole(2, MOST_DAYS).default(5).describe("Days of every design that is tried."),
-    designs: whole(1, MOST_DESIGNS).default(40).describe("Most designs that are tried."),
-    finalists: whole(2, MOST_FINALISTS).default(6).describe("Designs that the choice is made among."),
-    curve: whole(0, MOST_FINALISTS).default(6).describe("Points of the trade-off curve; 0: none."),
+    days: whole(2, MAX_DAYS).default(5).describe("Days of every design that is tried."),
+    designs: whole(1, MAX_DESIGNS).default(40).describe("Most designs that are tried."),
+    finalists: whole(2, MAX_FINALISTS).default(6).describe("Designs that the choice is made among."),
+    curve: whole(0, MAX_FINALISTS).default(6).describe("Points of the trade-off curve; 0: none."),
   });
 }

@@ -2,9 +2,9 @@ import { rankedWeights } from "./rankedWeights.ts";
 import { type Balance, peopleFor, postOf, ROUNDING, type Tasks } from "./tasks.ts";
 
 /** Tasks that have a bit each in a whole number. */
-const MOST_TASKS = 30;
+const MAX_TASKS = 30;
 /** Sets of tasks looked at before the heuristic has to do: about a second and 200 MB. */
-const MOST_SETS = 500_000;
+const MAX_SETS = 500_000;
 
 /** The best way to give out a set of tasks that holds all predecessors of each of its own. */
 interface Given {
@@ -28,7 +28,7 @@ interface Given {
  */
 export function fewestPeople(tasks: Tasks, cycle: number, most = Number.POSITIVE_INFINITY): Balance | null {
   if (!tasks.pooled && tasks.seconds.some((seconds) => seconds > cycle * (1 + ROUNDING))) return null;
-  const last = tasks.seconds.length > MOST_TASKS ? undefined : search(tasks, cycle, most);
+  const last = tasks.seconds.length > MAX_TASKS ? undefined : search(tasks, cycle, most);
   if (last === null) return null;
   if (last !== undefined) return balanceOf(last, tasks, cycle);
   const found = rankedWeights(tasks, cycle);
@@ -56,7 +56,7 @@ function search(tasks: Tasks, cycle: number, most: number): Given | null | undef
       }
     }
     sets += next.size;
-    if (sets > MOST_SETS) return undefined;
+    if (sets > MAX_SETS) return undefined;
     layer = next;
   }
   return [...layer.values()][0]?.given ?? null;

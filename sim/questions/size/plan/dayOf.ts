@@ -1,5 +1,5 @@
 import { meanOf } from "../../../maths/random/index.ts";
-import type { Demand, Step } from "../demand.ts";
+import type { Demand, DemandStep } from "../demand.ts";
 import type { SizedCrew } from "../design.ts";
 import type { Parts } from "../parts.ts";
 import { MAINTENANCE } from "../repairs.ts";
@@ -41,7 +41,7 @@ export function dayOf(demand: Demand, { stations, crews: all }: Parts): Record<s
 }
 
 /** By crew: how long after the last head was stunned the line is empty before the last of its steps. */
-function laterOf(steps: readonly Step[], crews: readonly SizedCrew[]): Record<string, string> {
+function laterOf(steps: readonly DemandStep[], crews: readonly SizedCrew[]): Record<string, string> {
   const emptyAfter = emptyAfterOf(steps);
   const last = Math.max(0, ...emptyAfter.values());
   return Object.fromEntries(
@@ -53,7 +53,7 @@ function laterOf(steps: readonly Step[], crews: readonly SizedCrew[]): Record<st
 }
 
 /** By step, in seconds, of those behind the kill. */
-function emptyAfterOf(steps: readonly Step[]): Map<string, number> {
+function emptyAfterOf(steps: readonly DemandStep[]): Map<string, number> {
   const found = new Map<string, number>();
   let seconds = 0;
   let bled = false;

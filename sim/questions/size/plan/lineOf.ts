@@ -1,4 +1,4 @@
-import type { Demand, Step } from "../demand.ts";
+import type { Demand, DemandStep } from "../demand.ts";
 import type { Parts } from "../parts.ts";
 import { MAINTENANCE } from "../repairs.ts";
 import { soldOf } from "./soldOf.ts";
@@ -18,7 +18,7 @@ export function lineOf(demand: Demand, parts: Parts): Record<string, unknown>[] 
   });
 }
 
-function station({ name, work, written, offLine }: Step, { stations }: Parts): Record<string, unknown> {
+function station({ name, work, written, offLine }: DemandStep, { stations }: Parts): Record<string, unknown> {
   const { positions, places, crew, peoplePerPosition } = stations.find((each) => each.name === name)!;
   return {
     kind: "station",
@@ -38,7 +38,11 @@ function breakdowns({ breakdowns: given }: Record<string, unknown>): Record<stri
   return { breakdowns: given.map((each) => ({ crew: MAINTENANCE, ...each })) };
 }
 
-function dwell({ name, written }: Step, { chain, written: demand }: Demand, parts: Parts): Record<string, unknown> {
+function dwell(
+  { name, written }: DemandStep,
+  { chain, written: demand }: Demand,
+  parts: Parts,
+): Record<string, unknown> {
   if (chain.use && name === BLEEDING && parts.chain !== null) {
     const { metres, metresPerSecond } = parts.chain;
     const { pitch } = demand.chain as { pitch: string };
@@ -47,7 +51,7 @@ function dwell({ name, written }: Step, { chain, written: demand }: Demand, part
   return { kind: "dwell", places: parts.dwells.find((each) => each.name === name)!.places, dwell: written.dwell };
 }
 
-function chiller(own: Step["written"], demand: Demand, parts: Parts): Record<string, unknown> {
+function chiller(own: DemandStep["written"], demand: Demand, parts: Parts): Record<string, unknown> {
   const { air, core, airSpeed, carcassLength, headsPerHook, evaporating, condensing, shareOfIdeal } = demand.written
     .chilling as Record<string, unknown>;
   const { fanKilowatts, otherKilowatts } = parts.chiller!;
@@ -70,7 +74,7 @@ function chiller(own: Step["written"], demand: Demand, parts: Parts): Record<str
 }
 
 /** What any stage may have: travel, by-products into their vessels, water, power, and what inspection decides. */
-function extras(step: Step, { animals, steps, chain, written: demand }: Demand): Record<string, unknown> {
+function extras(step: DemandStep, { animals, steps, chain, written: demand }: Demand): Record<string, unknown> {
   const { name, written, offLine } = step;
   const leadsToChain = chain.use && steps[steps.indexOf(step) + 1]?.name === BLEEDING;
   const { travel, takesOff, waterPerHead, waterPerHour, power } = written;

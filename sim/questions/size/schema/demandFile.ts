@@ -20,19 +20,19 @@ import { assumedValue } from "../assumed.ts";
 import { handlingFile } from "./handlingFile.ts";
 import { stepFile } from "./stepFile.ts";
 
-const MOST_HEADS = 10_000_000;
+const MAX_HEADS = 10_000_000;
 
-const MOST_PEAK = 3;
+const MAX_PEAK = 3;
 
 const DAYS_OF_WEEK = 7;
 
-const MOST_SHIFTS = 10;
+const MAX_SHIFTS = 10;
 
-const MOST_BREAKS = 20;
+const MAX_BREAKS = 20;
 
-const MOST_CRATES = 10_000;
+const MAX_CRATES = 10_000;
 
-const MOST_PER_CRATE = 1000;
+const MAX_PER_CRATE = 1000;
 
 /** The shape of the demand file. What one part says of another is checked by `demandFaults`. */
 export function demandFile(files: TextFiles) {
@@ -84,8 +84,8 @@ export function demandFile(files: TextFiles) {
         .enum(WAYS)
         .default("hand-slid")
         .describe("How live crates are handled, where the alternative does not say. Default: hand-slid."),
-      headsPerCrate: assumable("crates.headsPerCrate", whole(1, MOST_PER_CRATE), "Heads in a crate."),
-      perLorry: assumable("crates.perLorry", whole(1, MOST_CRATES), "Crates on a lorry."),
+      headsPerCrate: assumable("crates.headsPerCrate", whole(1, MAX_PER_CRATE), "Heads in a crate."),
+      perLorry: assumable("crates.perLorry", whole(1, MAX_CRATES), "Crates on a lorry."),
       lead: assumable("crates.lead", quantity(time), "How long before the first shift the first lorry is due."),
       delay: assumable("crates.delay", varying.time, "How late lorries come."),
       away: assumable("crates.away", quantity(time), "From a lorry's leaving until its crates are back full."),
@@ -111,11 +111,11 @@ export type DemandFile = z.output<ReturnType<typeof demandFile>>;
 
 function week() {
   return record({
-    heads: whole(1, MOST_HEADS).optional().describe("Live heads a week."),
-    carcasses: whole(1, MOST_HEADS).optional().describe("Carcasses a week."),
+    heads: whole(1, MAX_HEADS).optional().describe("Live heads a week."),
+    carcasses: whole(1, MAX_HEADS).optional().describe("Carcasses a week."),
     carcassMass: quantityAboveZero(mass).optional().describe("Mass of the carcasses of a week."),
     days: whole(1, DAYS_OF_WEEK).describe("Working days of the week."),
-    peak: assumable("week.peak", z.number().min(1).max(MOST_PEAK), "The busiest day over the mean day."),
+    peak: assumable("week.peak", z.number().min(1).max(MAX_PEAK), "The busiest day over the mean day."),
   });
 }
 
@@ -131,8 +131,8 @@ function day() {
     length: quantityAboveZero(time).describe("How long it lasts."),
   });
   return record({
-    shifts: z.array(shift).min(1).max(MOST_SHIFTS).describe("One after another, without overlap."),
-    breaks: z.array(pause).max(MOST_BREAKS).default([]).describe("Breaks of everybody on the line. Default: none."),
+    shifts: z.array(shift).min(1).max(MAX_SHIFTS).describe("One after another, without overlap."),
+    breaks: z.array(pause).max(MAX_BREAKS).default([]).describe("Breaks of everybody on the line. Default: none."),
     preStart: assumable("day.preStart", quantity(time), "Checks before the first head."),
     cleaning: assumable("day.cleaning", quantity(time), "Cleaning after the last work."),
   });

@@ -10,8 +10,8 @@ import {
 } from "../../../asked/plan/index.ts";
 import { power, volume } from "../../../text/units/index.ts";
 
-const MOST_AT_ONCE = 1000;
-const MOST_PEOPLE = 20;
+const MAX_AT_ONCE = 1000;
+const MAX_PEOPLE = 20;
 
 /** What a demand says of the crate steps of each way; keys left out are those of the usual step. */
 export function handlingFile(varying: VaryingQuantities) {
@@ -35,8 +35,8 @@ export function handlingFile(varying: VaryingQuantities) {
 export function crateStep(varying: VaryingQuantities) {
   return record({
     time: varying.timeAboveZero.optional().describe("Time for the crates that are handled at once."),
-    cratesAtOnce: whole(1, MOST_AT_ONCE).optional().describe("Crates handled at once: a stack, say. Default: 1."),
-    people: whole(0, MOST_PEOPLE).optional().describe("People at each position; 0 for a machine."),
+    cratesAtOnce: whole(1, MAX_AT_ONCE).optional().describe("Crates handled at once: a stack, say. Default: 1."),
+    people: whole(0, MAX_PEOPLE).optional().describe("People at each position; 0 for a machine."),
     waterPerCrate: quantity(volume).optional().describe("Water for each crate; of washing."),
     waterReused: share().optional().describe("Share of that water that is used again; of washing."),
     power: quantityAboveZero(power).optional().describe("Power of one machine, drawn as long as the line runs."),

@@ -13,10 +13,10 @@ import {
 import { flow, power, rate, volume } from "../../../text/units/index.ts";
 import { ZONES } from "../zones.ts";
 
-const MOST_PLACES = 100_000;
-const MOST_POSITIONS = 64;
-const MOST_PEOPLE = 20;
-const MOST_BY_PRODUCTS = 50;
+const MAX_PLACES = 100_000;
+const MAX_POSITIONS = 64;
+const MAX_PEOPLE = 20;
+const MAX_BY_PRODUCTS = 50;
 
 export const KINDS_OF_WORK = ["manual", "machine", "dwell", "chilling"] as const;
 
@@ -42,11 +42,11 @@ export function stepFile(varying: VaryingQuantities) {
       .describe("Time for one head at one position, measured by the stopwatch, say."),
     rate: quantityAboveZero(rate).optional().describe("Heads per time of one machine. Either this or cycle."),
     dwell: varying.time.optional().describe("Least stay of a head in a dwell."),
-    people: whole(1, MOST_PEOPLE).optional().describe("People at each position of a manual step. Default: 1."),
-    positions: whole(1, MOST_POSITIONS)
+    people: whole(1, MAX_PEOPLE).optional().describe("People at each position of a manual step. Default: 1."),
+    positions: whole(1, MAX_POSITIONS)
       .optional()
       .describe("So many positions, whatever the load on them. Default: as many as needed."),
-    places: whole(0, MOST_PLACES)
+    places: whole(0, MAX_PLACES)
       .optional()
       .describe("Places before the positions, or of the dwell. Default: as many as needed."),
     travel: varying.time.nullable().optional().describe("Time to the next step."),
@@ -55,7 +55,7 @@ export function stepFile(varying: VaryingQuantities) {
       .array(
         record({ name: name().describe("Name of the by-product."), share: share().describe("Share of live weight.") }),
       )
-      .max(MOST_BY_PRODUCTS)
+      .max(MAX_BY_PRODUCTS)
       .optional()
       .describe("By-products taken off the head."),
     waterPerHead: quantity(volume).optional().describe("Water for each head."),

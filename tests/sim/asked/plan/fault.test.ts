@@ -5,12 +5,12 @@ describe("formatFault", () => {
   it("says where, what was found, what is allowed and what to do, on one line", () => {
     const fault = {
       path: "line[4].crew",
-      found: "'evisceratoin' is no crew",
+      found: "'evisceratoin' is not a crew",
       allowed: "'evisceration'",
       remedy: "did you mean 'evisceration'?",
     };
     expect(formatFault(fault)).toBe(
-      "line[4].crew: 'evisceratoin' is no crew; allowed: 'evisceration'; did you mean 'evisceration'?",
+      "line[4].crew: 'evisceratoin' is not a crew; allowed: 'evisceration'; did you mean 'evisceration'?",
     );
   });
 

@@ -19,7 +19,7 @@ describe("parseJson", () => {
     ['{"a" 1}', "line 1, column 6: found '1'; allowed: a colon after the key; put a colon between key and value"],
     [
       '{"a": 1, "a": 2}',
-      "line 1, column 10: the key 'a' stands twice in one object; allowed: each key once; delete one of the two",
+      "line 1, column 10: the key 'a' appears twice in one object; allowed: each key once; delete one of the two",
     ],
     ["", "line 1, column 1: the text ends here; allowed: a value; is a closing bracket missing?"],
     [
@@ -32,7 +32,7 @@ describe("parseJson", () => {
     ],
     [
       '["🐇", .5]',
-      "line 1, column 7: found '.'; allowed: a value; texts and quantities stand in double quotes, numbers have a decimal point and a leading digit",
+      "line 1, column 7: found '.'; allowed: a value; put texts and quantities in double quotes; write numbers with a decimal point and a leading digit",
     ],
   ])("tells of %j by line and column", (text, message) => {
     const { value, fault } = parseJson(text);

@@ -47,7 +47,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a prototype key among the people of a crew",
     (plan) => (plan.crews[1].people = JSON.parse('{"early": 3, "late": 2, "__proto__": 4}')),
     [
-      "crews[1].people.__proto__: '__proto__' is no shift; allowed: 'early', 'late'; name one of these or add the shift",
+      "crews[1].people.__proto__: '__proto__' is not a shift; allowed: 'early', 'late'; name one of these or add the shift",
     ],
   ],
   [
@@ -61,7 +61,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a name that every object answers to",
     (plan) => (plan.name = "constructor"),
     [
-      "name: 'constructor' is a word with a meaning of its own; allowed: 1 to 60 printable characters, none of them a space at either end; write a name such as \"skinning\"",
+      "name: 'constructor' is a reserved word; allowed: 1 to 60 printable characters, none of them a space at either end; write a name such as \"skinning\"",
     ],
   ],
   [
@@ -75,20 +75,20 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a name with a character that cannot be seen",
     (plan) => (plan.name = "a\u202Eb"),
     [
-      'name: "a\u202Eb" holds a character that cannot be seen; allowed: 1 to 60 printable characters, none of them a space at either end; write a name such as "skinning"',
+      'name: "a\u202Eb" contains an invisible character; allowed: 1 to 60 printable characters, none of them a space at either end; write a name such as "skinning"',
     ],
   ],
   [
-    "a word that is none of the choices",
+    "a word that is not one of the choices",
     (plan) => (plan.crews[0].rule = "longest queu"),
     [
-      "crews[0].rule: \"longest queu\" is none of the choices; allowed: 'furthest downstream', 'longest queue', 'fixed order'; did you mean 'longest queue'?",
+      "crews[0].rule: \"longest queu\" is not one of the choices; allowed: 'furthest downstream', 'longest queue', 'fixed order'; did you mean 'longest queue'?",
     ],
   ],
   [
     "a kind of stage that there is not",
     (plan) => (plan.line[2].kind = "dwel"),
-    ["line[2].kind: \"dwel\" is none of the choices; allowed: 'station', 'dwell', 'chain'; did you mean 'dwell'?"],
+    ["line[2].kind: \"dwel\" is not one of the choices; allowed: 'station', 'dwell', 'chain'; did you mean 'dwell'?"],
   ],
   [
     "a stage without a kind",
@@ -144,13 +144,13 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a point that is none",
     (plan) => (plan.limits[0].from = "stunning"),
     [
-      'limits[0].from: "stunning" is no point of a head\'s way; allowed: "arrival", "leaving the line", or "entry to", "start of", "end of" or "exit from" and the name of a stage; write for example "end of stunning"',
+      'limits[0].from: "stunning" is not a point on a head\'s way; allowed: "arrival", "leaving the line", or "entry to", "start of", "end of" or "exit from" and the name of a stage; write for example "end of stunning"',
     ],
   ],
   [
     "a closing rule denied",
     (plan) => (plan.day.closing = { finish: false }),
-    ["day.closing.finish: false is none of the choices; allowed: true; write one of these"],
+    ["day.closing.finish: false is not one of the choices; allowed: true; write one of these"],
   ],
   [
     "two kinds of supply",
@@ -213,47 +213,47 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
   [
     "a column that is not there",
     (plan) => (plan.line[3].cycle.empirical.column = "second"),
-    ["line[3].cycle.empirical.column: 'second' is no column; allowed: 'head', 'seconds'; did you mean 'seconds'?"],
+    ["line[3].cycle.empirical.column: 'second' is not a column; allowed: 'head', 'seconds'; did you mean 'seconds'?"],
   ],
   [
     "a unit that measures something else",
     (plan) => (plan.line[3].cycle.empirical.unit = "kg"),
     [
-      "line[3].cycle.empirical.unit: 'kg' is no unit of time; allowed: 'ms', 's', 'min', 'h', 'd'; write for example \"s\"",
+      "line[3].cycle.empirical.unit: 'kg' is not a unit of time; allowed: 'ms', 's', 'min', 'h', 'd'; write for example \"s\"",
     ],
   ],
   // names and references
   [
     "a crew that is not there",
     (plan) => (plan.line[0].crew = "hangin"),
-    ["line[0].crew: 'hangin' is no crew; allowed: 'hanging', 'skinning'; did you mean 'hanging'?"],
+    ["line[0].crew: 'hangin' is not a crew; allowed: 'hanging', 'skinning'; did you mean 'hanging'?"],
   ],
   [
     "a crew of a crate step that is not there",
     (plan) => (plan.liveHandling.unloading.crew = "drivers"),
     [
-      "liveHandling.unloading.crew: 'drivers' is no crew; allowed: 'hanging', 'skinning'; name one of these or add the crew",
+      "liveHandling.unloading.crew: 'drivers' is not a crew; allowed: 'hanging', 'skinning'; name one of these or add the crew",
     ],
   ],
   [
     "a break for a crew and a stage that are not there",
     (plan) => Object.assign(plan.day.breaks[1], { crews: ["hangin"], stages: ["stuning"] }),
     [
-      "day.breaks[1].crews[0]: 'hangin' is no crew; allowed: 'hanging', 'skinning'; did you mean 'hanging'?",
-      "day.breaks[1].stages[0]: 'stuning' is no stage; allowed: 'hanging', 'stunning', 'bleeding', 'skinning', 'chilling'; did you mean 'stunning'?",
+      "day.breaks[1].crews[0]: 'hangin' is not a crew; allowed: 'hanging', 'skinning'; did you mean 'hanging'?",
+      "day.breaks[1].stages[0]: 'stuning' is not a stage; allowed: 'hanging', 'stunning', 'bleeding', 'skinning', 'chilling'; did you mean 'stunning'?",
     ],
   ],
   [
     "a limit from a stage that is not there",
     (plan) => (plan.limits[0].from = "end of stuning"),
     [
-      "limits[0].from: 'stuning' is no stage; allowed: 'hanging', 'stunning', 'bleeding', 'skinning', 'chilling'; did you mean 'stunning'?",
+      "limits[0].from: 'stuning' is not a stage; allowed: 'hanging', 'stunning', 'bleeding', 'skinning', 'chilling'; did you mean 'stunning'?",
     ],
   ],
   [
     "people in a shift that is not there",
     (plan) => (plan.crews[1].people = { erly: 3, late: 2 }),
-    ["crews[1].people.erly: 'erly' is no shift; allowed: 'early', 'late'; did you mean 'early'?"],
+    ["crews[1].people.erly: 'erly' is not a shift; allowed: 'early', 'late'; did you mean 'early'?"],
   ],
   [
     "a name that stands twice in each list",
@@ -269,21 +269,21 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
       plan.supply.loads[1].name = "lorry 2";
     },
     [
-      "crews[2].name: 'hanging' stands twice among the crews; allowed: each name once; rename one of them",
-      "line[5].name: 'chilling' stands twice among the stages; allowed: each name once; rename one of them",
-      "limits[1].name: 'stun to stick' stands twice among the limits; allowed: each name once; rename one of them",
-      "day.shifts[1].name: 'early' stands twice among the shifts; allowed: each name once; rename one of them",
-      "day.breaks[1].name: 'first break' stands twice among the breaks; allowed: each name once; rename one of them",
-      "line[3].breakdowns[1].name: 'blade' stands twice among the breakdowns of this stage; allowed: each name once; rename one of them",
-      "line[1].removals[1].as: 'condemned' stands twice among the removals of this stage; allowed: each name once; rename one of them",
-      "supply.loads[1].name: 'lorry 2' stands twice among the loads, repeats counted; allowed: each name once; rename one of them",
+      "crews[2].name: 'hanging' appears twice among the crews; allowed: each name once; rename one of them",
+      "line[5].name: 'chilling' appears twice among the stages; allowed: each name once; rename one of them",
+      "limits[1].name: 'stun to stick' appears twice among the limits; allowed: each name once; rename one of them",
+      "day.shifts[1].name: 'early' appears twice among the shifts; allowed: each name once; rename one of them",
+      "day.breaks[1].name: 'first break' appears twice among the breaks; allowed: each name once; rename one of them",
+      "line[3].breakdowns[1].name: 'blade' appears twice among the breakdowns of this stage; allowed: each name once; rename one of them",
+      "line[1].removals[1].as: 'condemned' appears twice among the removals of this stage; allowed: each name once; rename one of them",
+      "supply.loads[1].name: 'lorry 2' appears twice among the loads, counting repeats; allowed: each name once; rename one of them",
     ],
   ],
   [
     "a note on the sources of something that is not there",
     (plan) => (plan.sources[1].path = "line.skining.cycle"),
     [
-      "sources[1].path: 'skining' is no name in 'line'; allowed: 'hanging', 'stunning', 'bleeding', 'skinning', 'chilling'; did you mean 'skinning'?",
+      "sources[1].path: 'skining' is not a name in 'line'; allowed: 'hanging', 'stunning', 'bleeding', 'skinning', 'chilling'; did you mean 'skinning'?",
     ],
   ],
   [
@@ -316,7 +316,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
         { as: "condemned", share: "60 %" },
         { as: "trim", share: 0.5 },
       ]),
-    ["line[1].removals: the shares add up to more than 1; allowed: 1 (100 %) or less; lower them"],
+    ["line[1].removals: the shares add up to more than 100 %; allowed: 100 % or less; lower them"],
   ],
   [
     "heads removed as carcasses",
@@ -366,7 +366,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
         repeat: { every: "1 s", times: 2000 },
       }),
     [
-      "supply.loads: 2001 loads, repeats counted; allowed: 2000 or less; is there a zero too many?",
+      "supply.loads: 2001 loads, counting repeats; allowed: 2000 or less; is there a zero too many?",
       "supply.loads: 20000000600 heads in all loads; allowed: 10000000 or less; is there a zero too many?",
     ],
   ],
@@ -374,7 +374,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a lorry that comes next week",
     (plan) => (plan.supply.loads[0].repeat = { every: "1 d", times: 8 }),
     [
-      "supply.loads[0].repeat: the last of these lorries is due more than four days on; allowed: before 100:00 on the clock of the day; lower every or times",
+      "supply.loads[0].repeat: the last of these lorries is due more than four days later; allowed: before 100:00 on the clock of the day; lower every or times",
     ],
   ],
   // calendar
@@ -385,8 +385,8 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
       plan.day.closing.stopHangingAt = "02:00";
     },
     [
-      "supply.loads[0].at: 05:30 lies before the day starts; allowed: 05:45 or later; move it, start the day earlier, or count on from 24:00 for the next day",
-      "day.closing.stopHangingAt: 02:00 lies before the day starts; allowed: 05:45 or later; move it, start the day earlier, or count on from 24:00 for the next day",
+      "supply.loads[0].at: 05:30 is before the day starts; allowed: 05:45 or later; move it, start the day earlier, or write a time of the next day as 24:00 or later",
+      "day.closing.stopHangingAt: 02:00 is before the day starts; allowed: 05:45 or later; move it, start the day earlier, or write a time of the next day as 24:00 or later",
     ],
   ],
   [
@@ -417,7 +417,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a break for nobody",
     (plan) => Object.assign(plan.day.breaks[1], { crews: [], stages: [] }),
     [
-      "day.breaks[1]: nobody and no machine pauses in this break; allowed: at least one crew or stage; name one, or delete the break",
+      "day.breaks[1]: no crew and no machine takes this break; allowed: at least one crew or stage; name one, or delete the break",
     ],
   ],
   [
@@ -468,7 +468,7 @@ describe("readPlan", () => {
     expect(messages(plan)).toEqual([
       'target: "600" has no unit; allowed: a rate in /d, /h, /min or /s; write for example "620 /h"',
       "line[0].bufer: unknown key; allowed: 'name', 'section', 'travel', 'next', 'offLine', 'leftOut', 'removals', 'diversions', 'takesOff', 'water', 'energyPerHead', 'power', 'capital', 'settings', 'kind', 'work' and 10 more; did you mean 'buffer'?",
-      "line[3].crew: 'skining' is no crew; allowed: 'hanging', 'skinning'; did you mean 'skinning'?",
+      "line[3].crew: 'skining' is not a crew; allowed: 'hanging', 'skinning'; did you mean 'skinning'?",
       "day.breaks[0]: the break (05:00 to 05:15) lies outside the shifts; allowed: 06:00 to 25:30; move or shorten it",
       'limits[0].to: "start of hanging" does not come after "end of stunning" on a head\'s way; allowed: a later point than that of from; swap the two, or name a later point',
     ]);

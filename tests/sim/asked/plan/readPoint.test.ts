@@ -18,7 +18,7 @@ describe("readPoint", () => {
     (written) => {
       const { value, fault } = readPoint(written);
       expect(value).toBeNull();
-      expect(fault?.found).toContain("is no point of a head's way");
+      expect(fault?.found).toContain("is not a point on a head's way");
       expect(fault?.remedy).toBe('write for example "end of stunning"');
     },
   );

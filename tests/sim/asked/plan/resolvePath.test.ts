@@ -32,11 +32,11 @@ describe("resolvePath", () => {
   });
 
   it.each([
-    ["lin.hanging", "'lin' is no key in the plan", "'name', 'line', 'crews'", "did you mean 'line'?"],
-    ["line.hangin.buffer", "'hangin' is no name in 'line'", "'hanging', 'cut no. 2'", "did you mean 'hanging'?"],
+    ["lin.hanging", "'lin' is not a key in the plan", "'name', 'line', 'crews'", "did you mean 'line'?"],
+    ["line.hangin.buffer", "'hangin' is not a name in 'line'", "'hanging', 'cut no. 2'", "did you mean 'hanging'?"],
     ["line[2].buffer", "[2] is past the end of 'line'", "[0] to [1]", "counting begins at 0"],
     ["crews[0]", "[0] is past the end of 'crews'", "none, it is empty", "counting begins at 0"],
-    ["crews.x", "'x' is no name in 'crews'", "none", "write one of these"],
+    ["crews.x", "'x' is not a name in 'crews'", "none", "write one of these"],
     [
       "line.hanging.buffer.x",
       "'line.hanging.buffer' has nothing inside",
@@ -44,8 +44,13 @@ describe("resolvePath", () => {
       "shorten the path and give the whole value",
     ],
     ["[0]", "[0] counts into the plan, which is not a list", "a key", ""],
-    ["line.hanging.__proto__", "'__proto__' is no key in 'line.hanging'", "'name', 'buffer'", "write one of these"],
-    ["constructor.prototype", "'constructor' is no key in the plan", "'name', 'line', 'crews'", "write one of these"],
+    ["line.hanging.__proto__", "'__proto__' is not a key in 'line.hanging'", "'name', 'buffer'", "write one of these"],
+    [
+      "constructor.prototype",
+      "'constructor' is not a key in the plan",
+      "'name', 'line', 'crews'",
+      "write one of these",
+    ],
     ["", "the path is empty", "a path into the plan", ""],
   ])("refuses %s: %s", (path, found, allowed, remedy) => {
     expect(resolved(path)).toEqual({ place: null, fault: { found, allowed, remedy } });

@@ -55,13 +55,13 @@ describe("applyChangeInPlace", () => {
     expect(
       changed({ set: { "q.r": 1 }, insert: [...insert], remove: ["line.b.pay", "line[9]", "__proto__"] }).faults,
     ).toEqual([
-      "q.r: 'q' is no key in the plan; allowed: 'line', 'limits', 'note'; write one of these",
-      "line.q: 'q' is no name in 'line'; allowed: 'a', 'b', 'c'; write one of these",
-      'line: this is no element of a list; allowed: the path of an element of a list, such as "line.skinning"; to give a key a value, set it',
-      'a..b: this is no path; allowed: keys, names and [indexes], such as "line.skinning.buffer"; put names with dots or brackets in [""], such as line["cut no. 2"].positions',
+      "q.r: 'q' is not a key in the plan; allowed: 'line', 'limits', 'note'; write one of these",
+      "line.q: 'q' is not a name in 'line'; allowed: 'a', 'b', 'c'; write one of these",
+      'line: this is not an element of a list; allowed: the path of an element of a list, such as "line.skinning"; to give a key a value, set it',
+      'a..b: this is not a path; allowed: keys, names and [indexes], such as "line.skinning.buffer"; put names with dots or brackets in [""], such as line["cut no. 2"].positions',
       "line.b.pay: it is not there; allowed: the path of something that is in the plan",
       "line[9]: [9] is past the end of 'line'; allowed: [0] to [2]; counting begins at 0",
-      "__proto__: '__proto__' is no key in the plan; allowed: 'line', 'limits', 'note'; write one of these",
+      "__proto__: '__proto__' is not a key in the plan; allowed: 'line', 'limits', 'note'; write one of these",
     ]);
   });
 });

@@ -57,19 +57,19 @@ it.each([
         { path: "q", levels: [3, 4] },
       ],
     },
-    "f[0].levels: it stands beside sets; allowed: levels or ends inside each of the sets; move it",
+    'f[0].levels: not allowed together with "sets"; allowed: levels or ends inside each of the sets; move it',
   ],
   [
     { name: "a", options: [{ name: "x" }, { name: "x", remove: ["z"] }] },
-    "f[0].options[1].name: 'x' stands twice among the options; allowed: each name once; rename or delete one of them",
+    "f[0].options[1].name: 'x' appears twice among the options; allowed: each name once; rename or delete one of them",
   ],
   [
     { name: "a", options: [{ name: "x" }, { name: "y" }] },
-    "f[0].options[1]: it does the same as an option before it; allowed: options that differ; change or delete one of them",
+    "f[0].options[1]: it is the same as an earlier option; allowed: options that differ; change or delete one of them",
   ],
   [
     { name: "a", labels: ["q"], options: [{ name: "x" }, { name: "y", remove: ["z"] }] },
-    "f[0].labels: it stands beside options; allowed: options alone; delete it",
+    'f[0].labels: not allowed together with "options"; allowed: options alone; delete it',
   ],
 ] as [FactorFile, string][])("factorFaults tells of %j", (factor, message) => {
   expect(told([factor])).toEqual([message]);

@@ -75,7 +75,7 @@ it("controls and antithetic pairs become part of the procedure", () => {
 it.each([
   [
     until({ response: "headPerHour" }),
-    "replications.until.response: 'headPerHour' is no response; allowed: 'headsPerHour', 'finish', 'wait', 'beyond'; did you mean 'headsPerHour'?",
+    "replications.until.response: 'headPerHour' is not a response; allowed: 'headsPerHour', 'finish', 'wait', 'beyond'; did you mean 'headsPerHour'?",
   ],
   [
     until({ halfWidth: "2 min" }),
@@ -87,7 +87,7 @@ it.each([
   ],
   [
     until({ response: "finish" }),
-    'replications.until.halfWidth: "1 %" of a time of day means nothing; allowed: a time; write for example "2 min"',
+    'replications.until.halfWidth: "1 %" of a time of day has no meaning; allowed: a time; write for example "2 min"',
   ],
   [
     until({ halfWidth: 0 }),
@@ -117,11 +117,11 @@ it.each([
   ],
   [
     { selection: { response: "wait", difference: "9 s" }, replications: 20 },
-    'replications: it stands beside a selection, which decides how many days are run; allowed: one of the two; delete it, or delete "selection"',
+    'replications: the selection already decides how many days are run; allowed: one of the two; delete it, or delete "selection"',
   ],
   [
     { selection: { response: "wait", difference: "9 s" }, design: undefined },
-    "selection: there is only the base to pick; allowed: a selection with a design; add a design",
+    "selection: the base is the only variant, so there is nothing to pick; allowed: a selection with a design; add a design",
   ],
   [
     { selection: { response: "wait", difference: "9 s", firstStage: 60, atMost: 50 } },
@@ -129,7 +129,7 @@ it.each([
   ],
   [
     { selection: { response: "beyond", difference: 0.01 } },
-    'selection: \'beyond\' has no wanted direction of its own; write "better": "more" or "better": "less"',
+    'selection: more of \'beyond\' is neither better nor worse by itself; write "better": "more" or "better": "less"',
   ],
   [
     { selection: { response: "headsPerHour", difference: "1 %" } },
@@ -137,7 +137,7 @@ it.each([
   ],
   [
     { controls: [{ response: "x", mean: 1 }] },
-    "controls[0].response: 'x' is no response; allowed: 'headsPerHour', 'finish', 'wait', 'beyond'; take one of these",
+    "controls[0].response: 'x' is not a response; allowed: 'headsPerHour', 'finish', 'wait', 'beyond'; use one of these",
   ],
   [
     { controls: [{ response: "finish", mean: 5 }] },
@@ -145,11 +145,11 @@ it.each([
   ],
   [
     { controls: [1, 2].map((mean) => ({ response: "headsPerHour", mean })) },
-    "controls[1].response: 'headsPerHour' stands twice among the controls; allowed: each name once; rename or delete one of them",
+    "controls[1].response: 'headsPerHour' appears twice among the controls; allowed: each name once; rename or delete one of them",
   ],
   [
     { errorRate: "holm" },
-    "errorRate: \"holm\" is none of the choices; allowed: 'family-wise', 'false discovery', 'per comparison'; write one of these",
+    "errorRate: \"holm\" is not one of the choices; allowed: 'family-wise', 'false discovery', 'per comparison'; write one of these",
   ],
 ] as [Record<string, unknown>, string][])("a study with %j is told", (more, message) => {
   expect(told(more)).toEqual([message]);
@@ -166,7 +166,7 @@ it("a design's own numbers are checked", () => {
     path: `line.s${index}.buffer`,
   }));
   expect(told({ design: { screening: { factors: many, trajectories: 200 } } })).toEqual([
-    "design.screening: up to 10200 variants; allowed: 10000 or less; take trajectories or factors out",
+    "design.screening: up to 10200 variants; allowed: 10000 or less; remove trajectories or factors",
   ]);
   expect(told({ design: { list: [{ name: "a" }, { name: "b", insert: [], remove: [] }] } })).toEqual(
     ["[0]", "[1]"].map(
@@ -182,6 +182,6 @@ it("a design's own numbers are checked", () => {
   ]);
   const levels = [{ name: "a", path: "line.skinning.buffer", levels: [1, 2] }];
   expect(told({ baseName: "a 1", design: { oneAtATime: { factors: levels } } })).toEqual([
-    "design: 'a 1' stands twice among the variants, the base included; allowed: each name once; rename or delete one of them",
+    "design: 'a 1' appears twice among the variants, the base included; allowed: each name once; rename or delete one of them",
   ]);
 });

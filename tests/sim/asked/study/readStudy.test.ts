@@ -185,15 +185,15 @@ describe("faults", () => {
       { name: "e", set: JSON.parse('{"__proto__": 1, "line.skinning.constructor": 2}') },
     ];
     expect(messages(studyWith({ list }))).toEqual([
-      "variant 'a': line.skining.buffer: 'skining' is no name in 'line'; allowed: 'hanging', 'stunning', 'bleeding', 'skinning', 'chilling'; did you mean 'skinning'?",
+      "variant 'a': line.skining.buffer: 'skining' is not a name in 'line'; allowed: 'hanging', 'stunning', 'bleeding', 'skinning', 'chilling'; did you mean 'skinning'?",
       // The plan room's own tests pin the whole list of a station's keys.
       expect.stringMatching(
         /^variant 'b': line\[3\]\.bufer: unknown key; allowed: 'name', .*; did you mean 'buffer'\?$/,
       ),
       "variant 'c': line.skinning.buffer.x: 'line.skinning.buffer' has nothing inside; allowed: a path that ends there or before; shorten the path and give the whole value",
-      'variant \'d\': line..x: this is no path; allowed: keys, names and [indexes], such as "line.skinning.buffer"; put names with dots or brackets in [""], such as line["cut no. 2"].positions',
-      "variant 'e': __proto__: '__proto__' is no key in the plan; allowed: '$schema', 'name', 'notes', 'target', 'sources', 'day', 'supply', 'liveHandling', 'crews', 'line', 'limits'; write one of these",
-      "variant 'e': line.skinning.constructor: 'constructor' is no key in 'line.skinning'; allowed: 'name', 'section', 'kind', 'positions', 'buffer', 'cycle', 'crew', 'breakdowns'; write one of these",
+      'variant \'d\': line..x: this is not a path; allowed: keys, names and [indexes], such as "line.skinning.buffer"; put names with dots or brackets in [""], such as line["cut no. 2"].positions',
+      "variant 'e': __proto__: '__proto__' is not a key in the plan; allowed: '$schema', 'name', 'notes', 'target', 'sources', 'day', 'supply', 'liveHandling', 'crews', 'line', 'limits'; write one of these",
+      "variant 'e': line.skinning.constructor: 'constructor' is not a key in 'line.skinning'; allowed: 'name', 'section', 'kind', 'positions', 'buffer', 'cycle', 'crew', 'breakdowns'; write one of these",
     ]);
     expect(({} as Loose).polluted).toBeUndefined();
   });
@@ -231,7 +231,7 @@ describe("faults", () => {
     };
     expect(messages(study)).toEqual([
       'name: missing; allowed: 1 to 60 printable characters, none of them a space at either end; write a name such as "skinning"',
-      'seed: 1.5 is no seed; allowed: a text of 1 to 60 characters, or a whole number; write for example "2026"',
+      'seed: 1.5 is not a seed; allowed: a text of 1 to 60 characters, or a whole number; write for example "2026"',
       "replications: 0 is too small; allowed: 1 or more",
       "confidence: 95 is too large; allowed: 0.9999 or less",
       'design.list[0].set: an empty object changes nothing; allowed: paths with their new values; write for example { "line.skinning.buffer": 12 }',
@@ -242,10 +242,10 @@ describe("faults", () => {
 
   it.each([
     [undefined, 'plan: missing; allowed: the path of a plan file, or a plan; write for example "../plans/small.json"'],
-    [5, 'plan: 5 is no plan; allowed: the path of a plan file, or a plan; write for example "../plans/small.json"'],
+    [5, 'plan: 5 is not a plan; allowed: the path of a plan file, or a plan; write for example "../plans/small.json"'],
     [
       "",
-      'plan: an empty text is no plan; allowed: the path of a plan file, or a plan; write for example "../plans/small.json"',
+      'plan: an empty text is not a plan; allowed: the path of a plan file, or a plan; write for example "../plans/small.json"',
     ],
   ])("of a plan given as %j", (plan, message) => {
     expect(messages({ name: "x", plan })).toEqual([message]);
@@ -258,9 +258,9 @@ describe("faults", () => {
       { name: "base", set: { "line.skinning.buffer": 3 } },
     ];
     expect(messages(studyWith({ list }, { responses: ["x", "x"] }))).toEqual([
-      "design.list[1].name: 'a' stands twice among the variants, the base included; allowed: each name once; rename or delete one of them",
-      "design.list[2].name: 'base' stands twice among the variants, the base included; allowed: each name once; rename or delete one of them",
-      "responses[1]: 'x' stands twice among the responses; allowed: each name once; rename or delete one of them",
+      "design.list[1].name: 'a' appears twice among the variants, the base included; allowed: each name once; rename or delete one of them",
+      "design.list[2].name: 'base' appears twice among the variants, the base included; allowed: each name once; rename or delete one of them",
+      "responses[1]: 'x' appears twice among the responses; allowed: each name once; rename or delete one of them",
     ]);
   });
 
@@ -271,10 +271,10 @@ describe("faults", () => {
       { name: "same label", path: "line.skinning.buffer", levels: [1, 2], labels: ["x", "x"] },
     ];
     expect(messages(studyWith({ factorial: { factors } }))).toEqual([
-      "design.factorial.factors[1].name: 'places' stands twice among the factors; allowed: each name once; rename or delete one of them",
-      "design.factorial.factors[1].levels[1]: '1' stands twice among the levels; allowed: each name once; rename or delete one of them",
+      "design.factorial.factors[1].name: 'places' appears twice among the factors; allowed: each name once; rename or delete one of them",
+      "design.factorial.factors[1].levels[1]: '1' appears twice among the levels; allowed: each name once; rename or delete one of them",
       "design.factorial.factors[1].labels: 1 labels; allowed: 2, one for each level",
-      "design.factorial.factors[2].labels[1]: 'x' stands twice among the labels; allowed: each name once; rename or delete one of them",
+      "design.factorial.factors[2].labels[1]: 'x' appears twice among the labels; allowed: each name once; rename or delete one of them",
       "design.factorial.factors[1].path: it sets what the factor 'places' sets too; allowed: a path of its own; join the two factors",
     ]);
   });
@@ -286,7 +286,7 @@ describe("faults", () => {
       { name: "buffer", path: "line.skinning.buffer", levels: levels.slice(0, 91) },
     ];
     expect(messages(studyWith({ factorial: { factors } }))).toEqual([
-      "design.factorial: 10010 combinations; allowed: 10000 or less; take levels or factors out",
+      "design.factorial: 10010 combinations; allowed: 10000 or less; remove levels or factors",
     ]);
   });
 
@@ -314,7 +314,7 @@ describe("faults", () => {
       { key: "finish", format: "clock", better: "less" } as const,
     ];
     expect(messages(studyWith(undefined, { responses: ["finish", "headOut"] }), { knownResponses })).toEqual([
-      "responses[1]: 'headOut' is no response; allowed: 'headsOut', 'finish'; did you mean 'headsOut'?",
+      "responses[1]: 'headOut' is not a response; allowed: 'headsOut', 'finish'; did you mean 'headsOut'?",
     ]);
     expect(sound(studyWith(undefined, { responses: ["finish"] }), { knownResponses }).responses).toEqual(["finish"]);
   });

@@ -19,7 +19,7 @@ describe("setPathInPlace", () => {
 
   it("changes nothing when the path leads nowhere", () => {
     const plan = Object.freeze({ line: Object.freeze([Object.freeze({ name: "a" })]) });
-    expect(setPathInPlace(plan, "line.b.buffer", 2)?.found).toBe("'b' is no name in 'line'");
-    expect(setPathInPlace(plan, "line.a.__proto__", {})?.found).toBe("'__proto__' is no key in 'line.a'");
+    expect(setPathInPlace(plan, "line.b.buffer", 2)?.found).toBe("'b' is not a name in 'line'");
+    expect(setPathInPlace(plan, "line.a.__proto__", {})?.found).toBe("'__proto__' is not a key in 'line.a'");
   });
 });

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { explanationWords, noticeableWords } from "../../../../sim/cli/calibrationSummary.ts";
+import { explanationWords, noticeableWords } from "../../../../sim/cli/commands/calibrate.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
 import { runCli } from "../../../support/runCli.ts";
 

@@ -33,11 +33,16 @@ describe("gambrel improve", PATIENCE, () => {
     const inside = join(folder, "found");
     expect(JSON.parse(readFileSync(join(inside, "improvement.json"), "utf8"))).toEqual(found);
     expect(readdirSync(inside)).toEqual(expect.arrayContaining(["asked.json", "report.html", "results.json"]));
-    expect(readFileSync(join(inside, "charts/trade-off.svg"), "utf8")).toMatch(/Places, against throughput/);
+    expect(readFileSync(join(inside, "charts/trade-off.svg"), "utf8")).toMatch(/Places and throughput/);
     // The answer comes first: the pick with its interval, how sure it is, what was tried; then the study it rests on.
     const page = readFileSync(join(inside, "report.html"), "utf8");
     expect(page).toMatch(/<h2>Answer<\/h2>.*Recommended: stunning.*\d to \d.* at 95\s%, \d+ days\).*Places, against/s);
-    const titles = ["What was chosen, and how surely", "What more of the total brings", "Designs tried", "Results"];
+    const titles = [
+      "What is recommended, and how sure that is",
+      "What a larger total brings",
+      "Arrangements tried",
+      "Results",
+    ];
     const places = titles.map((title) => page.indexOf(`<h2>${title}</h2>`));
     expect(places).toEqual(places.toSorted((a, b) => a - b));
     expect(places[0]).toBeGreaterThan(page.indexOf("<h2>Answer</h2>"));
@@ -78,7 +83,7 @@ describe("a search that is stopped", PATIENCE, () => {
     first.child.kill("SIGTERM");
     const { code, err } = await first.ended();
     expect([code, err]).toEqual([143, expect.stringMatching(/Stopped\. \d+ days are kept in found\.partial\./)]);
-    expect(err).toMatch(/Go on with: gambrel improve improve\.json --out found --threads 1 --resume\n$/);
+    expect(err).toMatch(/Continue with: gambrel improve improve\.json --out found --threads 1 --resume\n$/);
     expect(readdirSync(folder)).not.toContain("found");
 
     const other = await runCli(folder, [...ARGS, "--seed", "another", "--resume"]);

@@ -14,8 +14,8 @@ import { join } from "node:path";
 import chromium from "@sparticuz/chromium";
 import readWorkbook from "read-excel-file/node";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { BadInput } from "../../../../sim/cli/badInput.ts";
 import { reportCommand } from "../../../../sim/cli/commands/report.ts";
+import { BadInput } from "../../../../sim/cli/faults.ts";
 import { fakeTerminal } from "../../../support/fakeTerminal.ts";
 import { runCli } from "../../../support/runCli.ts";
 import { SMALL_PLAN } from "../../../support/smallPlan.ts";
@@ -71,7 +71,7 @@ describe("gambrel report", () => {
     expect([code, err]).toEqual([
       1,
       expect.stringMatching(
-        /Written: .*\nNo PNG and no PDF was drawn\. GAMBREL_BROWSER: no browser starts from .*; give the path of Chrome/,
+        /Written: .*\nNo PNG or PDF was written\. GAMBREL_BROWSER: no browser starts from .*; give the path of Chrome/,
       ),
     ]);
     expect((await readWorkbook(readFileSync(join(run, "tables.xlsx")))).length).toBeGreaterThan(3);
@@ -85,14 +85,14 @@ describe("gambrel report", () => {
     rmSync(join(linked, "values.csv"));
     symlinkSync(join(folder, "plan.json"), join(linked, "values.csv"));
     const refused = reportCommand(fakeTerminal(false).terminal, linked, {});
-    await expect(refused).rejects.toThrow(/values\.csv: this is no file of its own; take it away/);
+    await expect(refused).rejects.toThrow(/values\.csv: this is not a plain file; remove it/);
     expect(readlinkSync(join(linked, "values.csv"))).toBe(join(folder, "plan.json"));
     rmSync(linked, { recursive: true });
   });
 
   it.each([
-    ["nowhere", /nowhere: there is no such folder/],
-    ["empty", /empty: holds no results\.json; name the folder of a day or study/],
+    ["nowhere", /nowhere: no such folder/],
+    ["empty", /empty: there is no results\.json in it; name the folder of a finished run/],
     ["other", /results\.json: this does not hold the results of a run/],
   ])("refuses the folder %s with the remedy", async (name, words) => {
     mkdirSync(join(folder, "empty"), { recursive: true });

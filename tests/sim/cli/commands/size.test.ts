@@ -1,11 +1,14 @@
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { checkNewFile, writeNewFile } from "../../../../sim/cli/commands/size.ts";
+import { BadInput } from "../../../../sim/cli/faults.ts";
 import { KINDS_OF_PLANT } from "../../../../sim/cli/options.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
 import { NAMED_DANGERS } from "../../../support/dangers.ts";
 import { demandFile } from "../../../support/demands.ts";
 import { runCli } from "../../../support/runCli.ts";
+import { temporaryFolder } from "../../../support/temporaryFolder.ts";
 
 const PATIENCE = { timeout: 120_000 };
 
@@ -24,6 +27,7 @@ const LEFT_OUT = [
   "final trim",
   "chiller loading",
 ];
+
 const SMALL = demandFile({ steps: Object.fromEntries(LEFT_OUT.map((name) => [name, { leftOut: true }])) });
 
 describe("gambrel size", PATIENCE, () => {
@@ -87,9 +91,42 @@ describe("gambrel size", PATIENCE, () => {
     writeFileSync(join(folder, "mine.json"), "precious");
     const refused = await runCli(folder, ["size", "demand.json", "--out", "mine.json"]);
     expect(refused.code).toBe(2);
-    expect(refused.err).toMatch(/mine\.json: it is there already; name another file, or add --overwrite/);
+    expect(refused.err).toMatch(/mine\.json: this file exists; name another one, or add --overwrite/);
     expect(readFileSync(join(folder, "mine.json"), "utf8")).toBe("precious");
     const nowhere = await runCli(folder, ["size", "demand.json", "--out", "no/where.json"]);
     expect(nowhere.err).toMatch(/there is no folder no; make it first/);
+  });
+});
+
+describe("checkNewFile", () => {
+  it("lets a new file be, and an old one only where it may be replaced", () => {
+    const path = join(temporaryFolder(), "plan.json");
+    expect(() => checkNewFile(path, false)).not.toThrow();
+    writeFileSync(path, "old");
+    expect(() => checkNewFile(path, false)).toThrow(BadInput);
+    expect(() => checkNewFile(path, true)).not.toThrow();
+  });
+
+  it("refuses a folder, and a file in a folder that is not there", () => {
+    const folder = temporaryFolder();
+    mkdirSync(join(folder, "inside"));
+    expect(() => checkNewFile(join(folder, "inside"), true)).toThrow(/this is a folder/);
+    expect(() => checkNewFile(join(folder, "nowhere", "plan.json"), true)).toThrow(/there is no folder/);
+  });
+});
+
+describe("writeNewFile", () => {
+  it("leaves the whole file and nothing beside it", () => {
+    const folder = temporaryFolder();
+    writeNewFile(join(folder, "plan.json"), "whole");
+    expect(readFileSync(join(folder, "plan.json"), "utf8")).toBe("whole");
+    expect(readdirSync(folder)).toEqual(["plan.json"]);
+  });
+
+  it("leaves what was there when it fails", () => {
+    const folder = temporaryFolder();
+    mkdirSync(join(folder, "plan.json"));
+    expect(() => writeNewFile(join(folder, "plan.json"), "text")).toThrow();
+    expect(readdirSync(folder)).toEqual(["plan.json"]);
   });
 });

@@ -15,7 +15,7 @@ describe("gambrel why", PATIENCE, () => {
     expect({ code, out }).toEqual({ code: 0, out: "" });
     expect(err).toMatch(/Means over 3 days of seed "1", 95 % intervals in brackets/);
     expect(err).toMatch(/The line waited for \w+.*: its work +[\d.]+ (s|min|h) +\(.+ to .+\) +\d+\.\d %/);
-    expect(err).toMatch(/No slope is given, because breaks begin at an hour/);
+    expect(err).toMatch(/What small changes of each time would do is not given, because breaks begin at an hour/);
     expect(err).not.toMatch(/one second less/i);
     expect(err).toMatch(/Momentary bottleneck +alone +with others/);
     expect(err).toMatch(/What to change first\n +(Start with [\w ]+: |None of the changes tried)/);

@@ -59,7 +59,7 @@ describe("compileVessels", () => {
     expect(Array.from(vessels.feederFrom)).toEqual([0, 2, 3]);
     // Stages: a 0, c 1, w 2, b 3.
     expect(Array.from(vessels.feeder)).toEqual([0, 3, 2]);
-    expect(Array.from(vessels.stops)).toEqual([1, 0]);
+    expect(Array.from(vessels.stopsFeeders)).toEqual([1, 0]);
     expect(Array.from(vessels.crew)).toEqual([0, -1]);
   });
 });
@@ -84,7 +84,7 @@ describe("compileChains", () => {
     expect(Array.from(chains.unfinishedTo)).toEqual([5, -1]);
     expect(Array.from(chains.windowFrom)).toEqual([-1, -1, 0, 4, -1, -1]);
     expect(Array.from(chains.windowTo)).toEqual([-1, -1, 2, 7, -1, -1]);
-    expect(Array.from(chains.stops)).toEqual([0, 0, 1, 0, 0, 0]);
+    expect(Array.from(chains.stopsChain)).toEqual([0, 0, 1, 0, 0, 0]);
     expect(Array.from(stages.chain)).toEqual([-1, 0, 0, 0, 1, -1]);
   });
 });

@@ -2,10 +2,10 @@ import { describe, expect, it } from "vitest";
 import type { Vessel } from "../../../../sim/asked/plan/plan.ts";
 import {
   compileLine,
+  SLOT_BREAKDOWN,
   SLOT_CALENDAR,
   SLOT_CHAIN,
   SLOT_DWELL,
-  SLOT_FAILURE,
   SLOT_LOAD,
   SLOT_POSITION,
   SLOT_RETURN,
@@ -20,7 +20,7 @@ import { chain, constant, crateStep, dwell, onChain, planOf, station, stream } f
 const tank: Vessel = { name: "tank", capacityKg: 1, emptyAtKg: 1, emptyingSeconds: 1, crew: null, whenFull: "stop" };
 
 describe("compileSlots", () => {
-  it("ranks work, dwell and chains last stage first, then travel, failures, vessels, returns, calendar, arrivals", () => {
+  it("ranks work, dwell and chains last stage first, then travel, breakdowns, vessels, returns, calendar, arrivals", () => {
     const line = [
       station("a", 1, { positions: 2, travelSeconds: constant(1) }),
       chain("c", 4, 1, [onChain("w", 0, 1, 1)]),
@@ -36,7 +36,7 @@ describe("compileSlots", () => {
       SLOT_POSITION, // a, two positions
       SLOT_POSITION,
       SLOT_TRAVEL,
-      SLOT_FAILURE,
+      SLOT_BREAKDOWN,
       SLOT_VESSEL,
       SLOT_RETURN,
       SLOT_CALENDAR,
@@ -47,10 +47,10 @@ describe("compileSlots", () => {
 
   it("gives a chain no slot by position, and a failure of one position on working time the position's slot", () => {
     const line = [station("a", 1, { breakdowns: [breakdown(5, 1)] }), chain("c", 4, 1, []), station("last", 1)];
-    const { slots, chains, failures } = compileLine(planOf(stream(constant(1), 1), line));
+    const { slots, chains, breakdowns } = compileLine(planOf(stream(constant(1), 1), line));
     expect(Array.from(slots.ofPosition)).toEqual([2, -1, 0]);
     expect(Array.from(chains.slot)).toEqual([1]);
-    expect(Array.from(failures.slot)).toEqual([-1]);
+    expect(Array.from(breakdowns.slot)).toEqual([-1]);
   });
 
   it("keeps the last slot for loads when the supply comes in loads", () => {

@@ -9,35 +9,23 @@ function words(mean: number, half: number, format: ResponseInfo["format"], unit 
 }
 
 it.each([
-  [3, 1, "number", "heads", "3.0 heads more than today's plan (+2.0 to +4.0 heads at 95 %; on the same 9 days)."],
-  [
-    -3,
-    1,
-    "number",
-    "heads",
-    "3.0 heads less than today's plan (\u22124.0 to \u22122.0 heads at 95 %; on the same 9 days).",
-  ],
-  [
-    -0.5,
-    0.25,
-    "share",
-    "",
-    "50 percentage points less than today's plan (\u221275 to \u221225 percentage points at 95 %; ",
-  ],
-  [600, 60, "clock", "", "10.0 min later than today's plan (+9.0 to +11.0 min at 95 %; on the same 9 days)."],
-  [
-    -600,
-    60,
-    "duration",
-    "s",
-    "10.0 min less than today's plan (\u221211.0 to \u22129.0 min at 95 %; on the same 9 days).",
-  ],
+  [3, 1, "number", "heads", "3.0 heads more than today's plan (2.0 to 4.0 heads at 95 %; on the same 9 days)."],
+  [-3, 1, "number", "heads", "3.0 heads less than today's plan (2.0 to 4.0 heads at 95 %; on the same 9 days)."],
+  [-0.5, 0.25, "share", "", "50 percentage points less than today's plan (25 to 75 percentage points at 95 %; "],
+  [600, 60, "clock", "", "10.0 min later than today's plan (9.0 to 11.0 min at 95 %; on the same 9 days)."],
+  [-600, 60, "duration", "s", "10.0 min less than today's plan (9.0 to 11.0 min at 95 %; on the same 9 days)."],
 ] as const)("says %s +- %s as %s", (mean, half, format, unit, text) => {
   expect(words(mean, half, format, unit)).toContain(text);
 });
 
 it("counts an interval that just touches 0 as one that holds it", () => {
   expect(words(1, 1, "number", "heads")).toMatch(/^No difference from today's plan shown/);
+});
+
+it("says how large a difference may be that is not shown: the end of its interval that is further from 0", () => {
+  expect(words(-0.5, 1, "number", "heads")).toBe(
+    "No difference from today's plan shown (less than 1.5 heads at 95 %; on the same 9 days).",
+  );
 });
 
 it("says the confidence it was asked for", () => {

@@ -28,7 +28,7 @@ test("as many heads outside and none further out is no harm", () => {
 
 test("more heads outside, day by day, is harm, told with both shares", () => {
   expect(harmOf(plan(), TODAY, days([0.12, 0.13, 0.1, 0.12, 0.12], [150, 160, 140, 150, 150]))).toBe(
-    "11.8 instead of 10.0 % of the heads would be outside the limit 'wait'",
+    "11.8 % instead of 10.0 % of heads would be outside the limit 'wait'",
   );
 });
 
@@ -59,7 +59,7 @@ test("a day on which no head passed the limit breaks nothing", () => {
     "worst.wait": [null, null, null, null, null],
   };
   expect(harmOf(plan(), TODAY, none)).toBeNull();
-  expect(harmOf(plan(), none, TODAY)).toContain("10 instead of 0 %");
+  expect(harmOf(plan(), none, TODAY)).toContain("10 % instead of 0 %");
 });
 
 test("of each day the limit's share and worst head have to be known", () => {

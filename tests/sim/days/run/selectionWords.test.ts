@@ -13,8 +13,8 @@ it("selectionWords says who was picked, with the promise and its limits", () => 
     [2, 3, 31],
   ];
   expect(selectionWords(observe(START, rows), NAMES, INFO)).toBe(
-    '"two more" is picked as the best of 3 after 2 days: right with a probability of 95 % or more if it is better than ' +
-      "all others by 5 carcasses/h; of variants nearer to the best than that, any may be picked.",
+    '"two more" is the best of 3 with a probability of 95 % or more, after 2 days; ' +
+      "variants within 5 carcasses/h of the best count as equal.",
   );
 });
 
@@ -29,9 +29,9 @@ it("selectionWords says how far it is, that it stopped undecided, and that a val
   );
   expect(selectionWords(observe(START, rows), NAMES, INFO)).toBe(
     'Undecided at the most days allowed (3 days): "base", "one more" and "two more" are left. "two more" has the best ' +
-      "mean, but is not shown to be the best. Allow more days or a larger difference than 5 carcasses/h.",
+      "average, but is not shown to be the best. Allow more days, or let more than 5 carcasses/h count as equal.",
   );
   expect(selectionWords(observe(START, [[1, null, 2]]), NAMES, INFO)).toBe(
-    'No choice is possible: "one more" has no value of this response on day 1.',
+    'No choice is possible: "one more" has no value of this result on day 1.',
   );
 });

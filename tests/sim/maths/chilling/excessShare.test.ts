@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { excessShare, sumOf, termsAt } from "../../../../sim/maths/chilling/excessShare.ts";
-import { MOST_TERMS, seriesTerms } from "../../../../sim/maths/chilling/seriesTerms.ts";
+import { MAX_TERMS, seriesTerms } from "../../../../sim/maths/chilling/seriesTerms.ts";
 
 describe("excessShare", () => {
   it("falls with time, and the surface is colder than the mean, the mean colder than the centre", () => {
@@ -21,7 +21,7 @@ describe("excessShare", () => {
 
   it("leaves out only terms below 1e-15", () => {
     for (const fourier of [0.001, 0.01, 0.2, 1, 4]) {
-      const all = sumOf(seriesTerms("cylinder", 3, MOST_TERMS), fourier, "centre");
+      const all = sumOf(seriesTerms("cylinder", 3, MAX_TERMS), fourier, "centre");
       expect(Math.abs(excessShare("cylinder", 3, fourier, "centre") - all)).toBeLessThan(1e-15);
     }
     expect([0.2, 1].map(termsAt)).toEqual([6, 3]);

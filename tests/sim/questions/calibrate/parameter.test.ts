@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Plan } from "../../../../sim/asked/plan/index.ts";
-import { type Parameter, parametersOf } from "../../../../sim/questions/calibrate/index.ts";
+import { type PlanFigure, parametersOf } from "../../../../sim/questions/calibrate/index.ts";
 import { breakdown } from "../../../support/breakdowns.ts";
 import {
   chain,
@@ -35,7 +35,7 @@ const PLAN: Plan = planOf(
   },
 );
 
-const parameter = (path: string): Parameter => parametersOf(PLAN).find((each) => each.path === path)!;
+const parameter = (path: string): PlanFigure => parametersOf(PLAN).find((each) => each.path === path)!;
 
 describe("parametersOf", () => {
   it("lists cycle times, uptimes, repairs and crews wherever work is done, and no zeros", () => {

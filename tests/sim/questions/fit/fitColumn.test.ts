@@ -80,7 +80,7 @@ describe("fitColumn", () => {
   it("objects to a normal distribution that a plan would have to cut", () => {
     const { fits } = fitOf(drawnTimes({ family: "exponential", mean: 10 }, 60, "cut").map((time) => time.toFixed(1)));
     expect(fits.find(({ family }) => family === "normal")!.objection).toMatch(
-      / % of it lie below 0, which a plan cuts off/,
+      / % of it lies below 0, which a plan cuts off/,
     );
   });
 

@@ -3,7 +3,7 @@ import { uniformStream } from "../../../../sim/maths/random/index.ts";
 import { observe, startSelection, verdict } from "../../../../sim/maths/statistics/index.ts";
 import { chooseBest } from "../../../../sim/questions/improve/chooseBest.ts";
 import { Designs } from "../../../../sim/questions/improve/designs.ts";
-import type { Design } from "../../../../sim/questions/improve/index.ts";
+import type { CandidateDesign } from "../../../../sim/questions/improve/index.ts";
 import type { Trials } from "../../../../sim/questions/improve/trials.ts";
 import { caseQuestion } from "../../../support/improving.ts";
 
@@ -19,7 +19,7 @@ const ASKED = { n0: 10, delta: 0.5, alpha: 0.05, better: "more" as const, atMost
 function noisy(means: number[]): { trials: Trials; rows: number[][] } {
   const noise = uniformStream("chooseBest", 0, "designs", "noise");
   const rows = Array.from({ length: ASKED.atMost }, () => means.map((mean) => mean + noise.next() - 0.5));
-  const of = async (asked: readonly Design[], days: number) =>
+  const of = async (asked: readonly CandidateDesign[], days: number) =>
     asked.map((design) => ({ design, values: rows.slice(0, days).map((row) => row[three.indexOf(design)]!) }));
   return { trials: { of } as unknown as Trials, rows };
 }

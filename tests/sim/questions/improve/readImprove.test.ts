@@ -39,7 +39,7 @@ describe("readImprove", () => {
   it("tells what one part says of the plan beside a fault of another", () => {
     const station = places({ among: [{ station: "stuning", to: 4 }] });
     expect(faultsOf({ ...station, goal: "profit", limits: [{ limit: "stun to stik", beyond: "1 %" }] })).toEqual([
-      expect.stringMatching(/^goal: "profit" is none of the choices/),
+      expect.stringMatching(/^goal: "profit" is not one of the choices/),
       expect.stringMatching(/^allocate\.places\.among\[0\]\.station: 'stuning' is no station/),
       expect.stringMatching(/^limits\[0\]\.limit: 'stun to stik' is no limit of the plan/),
     ]);
@@ -53,7 +53,7 @@ describe("readImprove", () => {
 
   it.each<[string, string[], RegExp]>([
     ["an unknown key", faultsOf({ gaol: "throughput" }), /^gaol: unknown key; .*did you mean 'goal'\?/],
-    ["a goal of nobody's", faultsOf({ goal: "profit" }), /^goal: "profit" is none of the choices/],
+    ["a goal of nobody's", faultsOf({ goal: "profit" }), /^goal: "profit" is not one of the choices/],
     [
       "no allocation",
       faultsOf({ allocate: {} }),

@@ -1,8 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { pairedDifference } from "../../../../sim/maths/statistics/index.ts";
 import { Designs } from "../../../../sim/questions/improve/designs.ts";
-import { countDesigns, type Design, type ImproveQuestion, improve } from "../../../../sim/questions/improve/index.ts";
-import { meritOf, ranked } from "../../../../sim/questions/improve/merit.ts";
+import {
+  type CandidateDesign,
+  countDesigns,
+  type ImproveQuestion,
+  improve,
+} from "../../../../sim/questions/improve/index.ts";
+import { ranked, scoreOf } from "../../../../sim/questions/improve/score.ts";
 import { type Counts, isAllowed, type Space } from "../../../../sim/questions/improve/space.ts";
 import { type Trial, Trials } from "../../../../sim/questions/improve/trials.ts";
 import { everyDay } from "../../../support/everyDay.ts";
@@ -27,7 +32,7 @@ function everyDesign(space: Space, counts: Counts = []): Counts[] {
 }
 
 /** Without what a search does besides: straight from the simulator. */
-async function enumerated(question: ImproveQuestion, all: readonly Design[]): Promise<Trial[]> {
+async function enumerated(question: ImproveQuestion, all: readonly CandidateDesign[]): Promise<Trial[]> {
   const keys = [question.response.key, ...question.limits.map(({ key }) => key)];
   const plans = all.map(({ plan }) => plan);
   const found = await simulateAll(plans, keys, DAYS);
@@ -62,7 +67,7 @@ describe("improve, against simulating every design", PATIENCE, () => {
       const gap = pairedDifference(found!.values, best!.values, CONFIDENCE)!;
       const isWorse = question.response.better === "less" ? gap.low! > 0 : gap.high! < 0;
       expect(isWorse).toBe(false);
-      expect(meritOf(found!, question).excess).toBe(0);
+      expect(scoreOf(found!, question).excess).toBe(0);
     },
   );
 });

@@ -17,14 +17,14 @@ describe("readOptions", () => {
     const files = { readText: (path: string) => readFileSync(new URL(path, folder), "utf8") };
     const { question, faults } = readOptions(JSON.parse(files.readText("ferncote-offers.json")), files);
     expect(faults).toEqual([]);
-    expect(question!.purchases.map(({ price }) => price)).toEqual([9000, 4000, 48_000, 60_000]);
+    expect(question!.offerCosts.map(({ price }) => price)).toEqual([9000, 4000, 48_000, 60_000]);
   });
 
   it("gives a study of the plan as it is and every option, people changed, and what each costs", () => {
-    const { study, purchases, interest, currency } = readOptions(offersFile(), NO_FILES).question!;
+    const { study, offerCosts, interest, currency } = readOptions(offersFile(), NO_FILES).question!;
     expect(study.variants.map(({ name }) => name)).toEqual(["as it is", "nothing new", "fewer people", "a fourth"]);
     expect(study.variants.map(({ plan }) => plan.crews[0]!.people[0])).toEqual([3, 3, 2, 4]);
-    expect(purchases[2]).toEqual({ price: 500, lifeYears: 10, residual: 0, servicePerYear: 100 });
+    expect(offerCosts[2]).toEqual({ price: 500, lifeYears: 10, residual: 0, servicePerYear: 100 });
     expect([interest, currency]).toEqual([0.05, "EUR"]);
     expect(study.responses).toEqual([
       "margin",

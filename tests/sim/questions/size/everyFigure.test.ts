@@ -3,7 +3,7 @@ import { sizeSummary } from "../../../../sim/cli/sizeSummary.ts";
 import type { StudyResults } from "../../../../sim/days/results/index.ts";
 import { chillingOf, idealCop } from "../../../../sim/maths/chilling/index.ts";
 import { standardNormalBelow } from "../../../../sim/maths/random/index.ts";
-import { type Design, sizePlant } from "../../../../sim/questions/size/index.ts";
+import { type PlantDesign, sizePlant } from "../../../../sim/questions/size/index.ts";
 import {
   formatDuration,
   formatNumber,
@@ -84,7 +84,7 @@ const EVERY = HANGING / LORRIES;
 const LATE = (0 + 240 + 1500) / 3;
 
 let sections: Map<string, string[][]>;
-let design: Design;
+let design: PlantDesign;
 
 beforeAll(() => {
   const sizing = sizePlant(demandOf(DEMAND), NO_FILES);
@@ -145,7 +145,7 @@ describe("gambrel size prints, and the formulas give,", () => {
       ["heads a week", "9800"],
       ["heads hung on the busiest day", formatNumber(DAY)],
       ["carcasses of that day", `${formatNumber(DAY * GOOD)}, ${formatQuantity(mass, DAY * GOOD * LIVE_KG * YIELD)}`],
-      ["shifts", "8 h 30 min"],
+      ["shifts", "8 h 30"],
       ["less checks", "5 min"],
       ["less breaks", "40 min"],
       ["less the emptying of the kill before breaks", formatDuration(EMPTYING)],
@@ -288,7 +288,7 @@ describe("gambrel size prints, and the formulas give,", () => {
     const rows = at("What the plan does: full line by hand");
     const perHour = (DAY * GOOD) / 8.5;
     expect(rows[1]!.slice(0, 4)).toEqual([
-      "Throughput, shift start to the end of work",
+      "Throughput, from the start of the shift to the end of work",
       `${perHour.toFixed(0)} carcasses/h`,
       `${design.estimate.headsPerHour.toFixed(0)} carcasses/h`,
       "270 carcasses/h",
@@ -358,7 +358,7 @@ function results(): StudyResults {
   return {
     study: { replications: 4, confidence: 0.95 },
     responses: [
-      info("headsPerHour", "Throughput, shift start to the end of work", "carcasses/h", "number"),
+      info("headsPerHour", "Throughput, from the start of the shift to the end of work", "carcasses/h", "number"),
       info("finish", "End of work on the line", "s after day start", "clock"),
       info("overtime", "Overtime", "s", "duration"),
       info("beyond.stun to stick", "stun to stick: heads outside the limit", "share", "share"),

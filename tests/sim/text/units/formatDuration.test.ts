@@ -13,11 +13,11 @@ describe("formatDuration", () => {
     [150, "2 min 30 s"],
     [3599.4, "59 min 59 s"],
     [3599.6, "1 h"],
-    [3900, "1 h 05 min"],
-    [86369, "23 h 59 min"],
+    [3900, "1 h 05"],
+    [86369, "23 h 59"],
     [86371, "1 d"],
     [183600, "2 d 3 h"],
-    [-90, "-1 min 30 s"],
+    [-90, "−1 min 30 s"],
     [Number.POSITIVE_INFINITY, "no limit"],
   ])("writes %d s as %s", (seconds, text) => {
     expect(formatDuration(seconds)).toBe(text);

@@ -16,7 +16,7 @@ describe("formatEstimate", () => {
       ["612 carcasses/h", "608 to 616 carcasses/h"],
     ],
     [{ mean: 8732, low: 8201, high: 9263 }, info("number", "kg"), ["8\u202f730 kg", "8\u202f200 to 9\u202f260 kg"]],
-    [{ mean: 7100, low: 7050, high: 7300 }, info("duration"), ["118 min", "118 to 122 min"]],
+    [{ mean: 7100, low: 7050, high: 7300 }, info("duration"), ["1 h 58", "1 h 58 to 2 h 02"]],
     [{ mean: 119, low: 115, high: 130 }, info("duration"), ["1.98 min", "1.92 to 2.17 min"]],
     [{ mean: 5, low: 5, high: 5 }, info("number", "heads"), ["5 heads", "5 to 5 heads"]],
     [{ mean: 5.25, low: null, high: null }, info("number", "heads"), ["5.25 heads", ""]],

@@ -4,7 +4,7 @@ import { capital, formatMinutes } from "../../../../sim/text/units/index.ts";
 it.each([
   [29, "0 s"],
   [31, "1 min"],
-  [5370, "1 h 30 min"],
+  [5370, "1 h 30"],
   [-90, "-1 min"],
 ])("writes %d s to the minute as %s", (seconds, text) => {
   expect(formatMinutes(seconds)).toBe(text);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { ResponseInfo } from "../../../../sim/day/observations/index.ts";
-import { formatRange, formatResponse, formatSpan } from "../../../../sim/text/units/index.ts";
+import { formatEstimate, formatRange, formatResponse, formatSpan } from "../../../../sim/text/units/index.ts";
 
 function info(format: ResponseInfo["format"], unit = ""): ResponseInfo {
   return { key: "key", label: "label", unit, format, better: null };
@@ -34,11 +34,24 @@ describe("formatResponse", () => {
     [0, "0 s"],
     [95.25, "95.3 s"],
     [2112, "35.2 min"],
-    [9000, "150 min"],
-    [20000, "5.56 h"],
+    [7199, "120 min"],
+    [9000, "2 h 30"],
+    [20000, "5 h 33"],
+    [-9000, "\u22122 h 30"],
     [-600, "\u221210 min"],
   ])("shows a duration of %s s in the unit that suits it", (value, text) => {
     expect(formatResponse(value, info("duration", "s"), 0)).toBe(text);
+  });
+
+  it("writes a long span in hours and minutes, as finely as its interval allows", () => {
+    const span = info("duration", "s");
+    expect(formatEstimate({ mean: 17_640, low: 16_920, high: 18_360 }, span, 0)).toEqual([
+      "4 h 54",
+      "4 h 42 to 5 h 06",
+    ]);
+    expect(formatEstimate({ mean: 7800, low: 6000, high: 9600 }, span, 0)).toEqual(["2 h 10", "1 h 40 to 2 h 40"]);
+    expect(formatEstimate({ mean: 3600, low: 0, high: 7200 }, span, 0)).toEqual(["1 h 00", "0 min to 2 h 00"]);
+    expect(formatEstimate({ mean: 9000, low: 8988, high: 9012 }, span, 0)).toEqual(["150.0 min", "149.8 to 150.2 min"]);
   });
 
   it("shows a share in per cent", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { insertInText, setInText } from "../../../../viz/page/editor/editText.ts";
+import { insertInText, setInText } from "../../../../viz/page/editor/PlanForm.tsx";
 import { placeOf } from "../../../../viz/page/editor/placeOf.ts";
 
 const TEXT = `{

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { uniformStream } from "../../../../sim/maths/random/index.ts";
-import { MOST_LINK_CHARACTERS, readLink, writeLink } from "../../../../viz/page/plan/link.ts";
+import { MAX_LINK_CHARACTERS, readLink, writeLink } from "../../../../viz/page/plan/link.ts";
 
 const LINKED = {
   name: "plan.json",
@@ -35,16 +35,16 @@ describe("a plan in a link", () => {
     ["cut short", async () => (await packed(LINKED)).slice(0, 40), /cut short or was changed/],
     ["no packed text at all", () => "!!!", /cut short or was changed/],
     ["empty", () => "", /cut short or was changed/],
-    ["longer than a link may be", () => "a".repeat(MOST_LINK_CHARACTERS + 1), /longer than/],
+    ["longer than a link may be", () => "a".repeat(MAX_LINK_CHARACTERS + 1), /longer than/],
     [
       "a small link that unfolds to a great text",
       () => packed({ ...LINKED, text: " ".repeat(3_000_000) }),
       /cut short or was changed/,
     ],
-    ["something else in it", () => packed({ hello: "world" }), /no plan of this page/],
-    ["a key too many", () => packed({ ...LINKED, script: "x" }), /no plan of this page/],
-    ["a seed that is no text", () => packed({ ...LINKED, seed: 7 }), /no plan of this page/],
-    ["a day that is none", () => packed({ ...LINKED, replication: -1 }), /no plan of this page/],
+    ["something else in it", () => packed({ hello: "world" }), /does not contain a plan for this page/],
+    ["a key too many", () => packed({ ...LINKED, script: "x" }), /does not contain a plan for this page/],
+    ["a seed that is no text", () => packed({ ...LINKED, seed: 7 }), /does not contain a plan for this page/],
+    ["a day that is none", () => packed({ ...LINKED, replication: -1 }), /does not contain a plan for this page/],
   ])("%s is refused in one sentence", async (_, make, words) => {
     const { linked, problem } = await readLink(await make());
     expect(linked).toBeNull();

@@ -7,9 +7,9 @@ import { compileLine } from "../../../../sim/day/line/index.ts";
 import { textWidth } from "../../../../viz/frame/index.ts";
 import { bottleneckAt } from "../../../../viz/page/scene/bottleneckAt.ts";
 import { drawRail } from "../../../../viz/page/scene/drawRail.ts";
-import { POINTER } from "../../../../viz/page/scene/glyphs.ts";
 import { indexHeads } from "../../../../viz/page/scene/headsAt.ts";
 import { layoutOf } from "../../../../viz/page/scene/layout.ts";
+import { POINTER } from "../../../../viz/page/scene/looks.ts";
 import type { LetterStyle, Pen } from "../../../../viz/page/scene/pen.ts";
 
 const PLAN = resolve(import.meta.dirname, "../../../../experiments/lessons/plans/queue.json");

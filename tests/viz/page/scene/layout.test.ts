@@ -4,8 +4,7 @@ import { describe, expect, it } from "vitest";
 import { readPlan } from "../../../../sim/asked/plan/index.ts";
 import { type LineSketch, recordCourse } from "../../../../sim/day/course/index.ts";
 import { compileLine } from "../../../../sim/day/line/index.ts";
-import { layoutOf, SIZE } from "../../../../viz/page/scene/layout.ts";
-import { stageUnder } from "../../../../viz/page/scene/stageUnder.ts";
+import { layoutOf, SIZE, stageUnder } from "../../../../viz/page/scene/layout.ts";
 
 const FOLDER = resolve(import.meta.dirname, "../../../../experiments/plans");
 

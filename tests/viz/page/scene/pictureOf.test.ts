@@ -29,8 +29,8 @@ describe("the picture of a moment", () => {
     const svg = drawn(courseOf(SMALL_PLAN), 80 * 60);
     await expect(picture(svg)).toMatchFileSnapshot("../../../pictures/rail.svg");
     expect(textsOf(svg)).toContain("A line, 06:50:00");
-    // It shifts between two stations so close together that the words stand once.
-    expect(textsOf(svg).filter((text) => text === "bottleneck shifts").length).toBe(1);
+    // It moves between two stations so close together that the words stand once.
+    expect(textsOf(svg).filter((text) => text === "bottleneck moving").length).toBe(1);
   });
 
   it("shows chains with their windows, machines beside them and stages off the line", async () => {

@@ -1,29 +1,28 @@
 import { expect, it } from "vitest";
 import type { StudyResults } from "../../../../sim/days/results/index.ts";
 import { runStudy } from "../../../../sim/days/run/index.ts";
-import { Answerer } from "../../../../viz/page/worker/answer.ts";
-import { askQuestion } from "../../../../viz/page/worker/askQuestion.ts";
-import { BaseDays } from "../../../../viz/page/worker/baseDays.ts";
+import { askQuestion, BaseDays } from "../../../../viz/page/worker/askQuestion.ts";
 import type { Outgoing } from "../../../../viz/page/worker/messages.ts";
 import { readQuestion } from "../../../../viz/page/worker/readQuestion.ts";
-import { type Hand, WorkerPool } from "../../../../viz/page/worker/workerPool.ts";
+import { TaskHandler } from "../../../../viz/page/worker/taskHandler.ts";
+import { WorkerPool, type WorkerPort } from "../../../../viz/page/worker/workerPool.ts";
 import { SMALL_PLAN } from "../../../support/smallPlan.ts";
 
 // What the build puts in.
 Object.assign(globalThis, { __VERSION__: "test" });
 
 /** A worker in this thread, its messages copied as a browser would; counts the days it was asked for. */
-class ThreadHand implements Hand {
-  onmessage: Hand["onmessage"] = null;
-  onerror: Hand["onerror"] = null;
+class ThreadWorkerPort implements WorkerPort {
+  onmessage: WorkerPort["onmessage"] = null;
+  onerror: WorkerPort["onerror"] = null;
   days = 0;
-  private readonly answerer = new Answerer();
+  private readonly handler = new TaskHandler();
 
   postMessage(message: Outgoing): void {
     const { id, task } = structuredClone(message);
     if (task === null) return;
     if (task.kind === "days") this.days += task.batch.count;
-    void this.answerer.answer(task).then((answer) => {
+    void this.handler.answer(task).then((answer) => {
       this.onmessage?.({ data: { id, answer: structuredClone(answer) } } as MessageEvent);
     });
   }
@@ -37,8 +36,8 @@ function question(set: Record<string, unknown>) {
 }
 
 it("gives what the study gives when it is run in one go, and simulates the plan's own days once", async () => {
-  const hands = [new ThreadHand(), new ThreadHand()];
-  const pool = new WorkerPool(hands);
+  const ports = [new ThreadWorkerPort(), new ThreadWorkerPort()];
+  const pool = new WorkerPool(ports);
   const base = new BaseDays();
   const told: number[] = [];
   const ask = (set: Record<string, unknown>): Promise<StudyResults> =>
@@ -48,14 +47,14 @@ it("gives what the study gives when it is run in one go, and simulates the plan'
       key: "plan",
       wanted: () => true,
       progress: (done) => told.push(done),
-      soFar: () => {},
+      onPartialResults: () => {},
     });
   const none = await ask({});
   expect(none.variants).toHaveLength(1);
-  expect(hands[0]!.days + hands[1]!.days).toBe(6);
+  expect(ports[0]!.days + ports[1]!.days).toBe(6);
   const set = { "line.skinning.positions": 4, "crews.dressing.people": { early: 4 } };
   const found = await ask(set);
-  expect(hands[0]!.days + hands[1]!.days).toBe(12);
+  expect(ports[0]!.days + ports[1]!.days).toBe(12);
   expect(told.at(-1)).toBe(12);
   const { study } = question(set);
   const alone = await runStudy(study, { gambrel: "test", command: "", traces: "none" });
@@ -63,13 +62,20 @@ it("gives what the study gives when it is run in one go, and simulates the plan'
 });
 
 it("asks for the plan's days afresh when the plan or the seed is another one", async () => {
-  const hand = new ThreadHand();
-  const pool = new WorkerPool([hand]);
+  const port = new ThreadWorkerPort();
+  const pool = new WorkerPool([port]);
   const base = new BaseDays();
   for (const key of ["one", "two", "two"]) {
-    await askQuestion(pool, { ...question({}), base, key, wanted: () => true, progress: () => {}, soFar: () => {} });
+    await askQuestion(pool, {
+      ...question({}),
+      base,
+      key,
+      wanted: () => true,
+      progress: () => {},
+      onPartialResults: () => {},
+    });
   }
-  expect(hand.days).toBe(12);
+  expect(port.days).toBe(12);
 });
 
 it("reads what the command line reads, and says what it says", () => {

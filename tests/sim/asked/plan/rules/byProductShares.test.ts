@@ -11,7 +11,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
         share: 0.9,
         of: "what is left",
       }),
-    ["line[6].takesOff: the shares add up to more than 1; allowed: 1 (100 %) or less; lower them"],
+    ["line[6].takesOff: the shares add up to more than 100 %; allowed: 100 % or less; lower them"],
   ],
   [
     "more taken off along the line than there is",
@@ -24,14 +24,14 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a vessel that is not there",
     (plan) => (stageOf(plan, "sticking").takesOff[0].vessel = "blood tnk"),
     [
-      "line[2].stations[0].takesOff[0].vessel: 'blood tnk' is no vessel; allowed: 'blood tank', 'skin bin', 'viscera bin'; did you mean 'blood tank'?",
+      "line[2].stations[0].takesOff[0].vessel: 'blood tnk' is not a vessel; allowed: 'blood tank', 'skin bin', 'viscera bin'; did you mean 'blood tank'?",
     ],
   ],
   [
     "a by-product named twice",
     (plan) => stageOf(plan, "sticking").takesOff.push({ name: "blood", share: "1 %" }),
     [
-      "line[2].stations[0].takesOff[1].name: 'blood' stands twice among the by-products of this stage; allowed: each name once; rename one of them",
+      "line[2].stations[0].takesOff[1].name: 'blood' appears twice among the by-products of this stage; allowed: each name once; rename one of them",
     ],
   ],
 ];

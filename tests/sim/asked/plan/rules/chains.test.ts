@@ -59,11 +59,11 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a station on a chain named as a stage",
     (plan) => (stageOf(plan, "sticking").name = "bleeding"),
     [
-      "line[3].name: 'bleeding' stands twice among the stages; allowed: each name once; rename one of them",
-      "day.breaks[0].stages[0]: 'sticking' is no stage; allowed: 'hanging', 'stunning', 'kill chain', 'bleeding', 'pre-loosening', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; did you mean 'stunning'?",
-      "limits[0].to: 'sticking' is no stage; allowed: 'hanging', 'stunning', 'kill chain', 'bleeding', 'pre-loosening', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; did you mean 'stunning'?",
-      "gates[0].to: 'sticking' is no stage; allowed: 'hanging', 'stunning', 'kill chain', 'bleeding', 'pre-loosening', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; did you mean 'stunning'?",
-      "sources[1].path: 'sticking' is no name in 'line[\"kill chain\"].stations'; allowed: 'bleeding', 'pre-loosening'; write one of these",
+      "line[3].name: 'bleeding' appears twice among the stages; allowed: each name once; rename one of them",
+      "day.breaks[0].stages[0]: 'sticking' is not a stage; allowed: 'hanging', 'stunning', 'kill chain', 'bleeding', 'pre-loosening', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; did you mean 'stunning'?",
+      "limits[0].to: 'sticking' is not a stage; allowed: 'hanging', 'stunning', 'kill chain', 'bleeding', 'pre-loosening', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; did you mean 'stunning'?",
+      "gates[0].to: 'sticking' is not a stage; allowed: 'hanging', 'stunning', 'kill chain', 'bleeding', 'pre-loosening', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; did you mean 'stunning'?",
+      "sources[1].path: 'sticking' is not a name in 'line[\"kill chain\"].stations'; allowed: 'bleeding', 'pre-loosening'; write one of these",
     ],
   ],
   [
@@ -74,7 +74,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
       for (let i = 0; i < 290; i++)
         chain.stations.push({ name: `s${i}`, at: `${(40 + i) * 0.3 + 0.01} m`, window: 1, cycle: "1 s" });
     },
-    ["line: 302 stages, stations on chains counted; allowed: 300 or less; take some together"],
+    ["line: 302 stages, counting stations on chains; allowed: 300 or less; combine some"],
   ],
 ];
 

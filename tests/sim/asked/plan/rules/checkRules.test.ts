@@ -8,22 +8,22 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
   [
     "a vessel emptied when more than full",
     (plan) => (plan.vessels[0].emptyAt = "900 kg"),
-    ["vessels[0].emptyAt: emptying is called for at more than the vessel holds; allowed: 800 kg or less; lower it"],
+    ["vessels[0].emptyAt: emptying starts at more than the vessel holds; allowed: 800 kg or less; lower it"],
   ],
   [
     "an emptying by a crew that is not there",
     (plan) => (plan.vessels[0].crew = "maintainance"),
     [
-      "vessels[0].crew: 'maintainance' is no crew; allowed: 'fork-lift', 'kill', 'dressing', 'relief', 'maintenance'; did you mean 'maintenance'?",
+      "vessels[0].crew: 'maintainance' is not a crew; allowed: 'fork-lift', 'kill', 'dressing', 'relief', 'maintenance'; did you mean 'maintenance'?",
     ],
   ],
   [
     "a vessel named twice",
     (plan) => (plan.vessels[1].name = "blood tank"),
     [
-      "vessels[1].name: 'blood tank' stands twice among the vessels; allowed: each name once; rename one of them",
-      "line[4].takesOff[0].vessel: 'skin bin' is no vessel; allowed: 'blood tank', 'viscera bin'; name one of these or add the vessel",
-      "line[5].takesOff[0].vessel: 'skin bin' is no vessel; allowed: 'blood tank', 'viscera bin'; name one of these or add the vessel",
+      "vessels[1].name: 'blood tank' appears twice among the vessels; allowed: each name once; rename one of them",
+      "line[4].takesOff[0].vessel: 'skin bin' is not a vessel; allowed: 'blood tank', 'viscera bin'; name one of these or add the vessel",
+      "line[5].takesOff[0].vessel: 'skin bin' is not a vessel; allowed: 'blood tank', 'viscera bin'; name one of these or add the vessel",
     ],
   ],
 ];
@@ -81,7 +81,7 @@ describe("hanging", () => {
 
   it("refuses a way onto a chain, by order or by name, and allows one off it", () => {
     const message =
-      "line[0].travel: a way onto the chain 'kill chain', whose shackles do not wait for it; allowed: none before a chain; make the chain longer by it, or delete it";
+      "line[0].travel: a travel time onto the chain 'kill chain', but its shackles do not wait for heads; allowed: none before a chain; delete it, or make the chain longer";
     expect(hanging({ line: [{ ...station, travel: "5 s" }, chain] }).map(formatFault)).toEqual([message]);
     const named = [{ ...station, travel: "5 s", next: "kill chain" }, { kind: "station", name: "b" }, chain];
     expect(hanging({ line: named }).map(formatFault)).toEqual([message]);
@@ -106,22 +106,22 @@ describe("shared breakdowns", () => {
       plan.line.filter(({ kind, leftOut }: Loose) => kind !== "dwell" && !leftOut).map(({ name }: Loose) => name);
     expect(wholeFaults((plan) => withBoard([...names(plan), "crate washer"])(plan))).toEqual([]);
     expect(wholeFaults(withBoard(["skinning machine", "skinning machine"]))).toEqual([
-      "sharedBreakdowns[0].stops[1]: 'skinning machine' stands twice among what it stops; allowed: each name once; delete one of them",
+      "sharedBreakdowns[0].stops[1]: 'skinning machine' appears twice among what it stops; allowed: each name once; delete one of them",
     ]);
   });
 
   it("name what is there and can stop", () => {
     expect(wholeFaults(withBoard(["skining machine", "crate washer"]))[0]).toMatch(
-      /^sharedBreakdowns\[0\]\.stops\[0\]: 'skining machine' is no stage or crate step; .*did you mean 'skinning machine'\?$/,
+      /^sharedBreakdowns\[0\]\.stops\[0\]: 'skining machine' is not a stage or crate step; .*did you mean 'skinning machine'\?$/,
     );
     expect(wholeFaults(withBoard(["chilling", "skinning machine"]))[0]).toMatch(
-      /'chilling' is a dwell, in which nothing runs/,
+      /'chilling' is a dwell: nothing runs there/,
     );
   });
 
   it("are repaired by a crew that there is, and have names of their own", () => {
     expect(wholeFaults(withBoard(["skinning machine", "crate washer"], { crew: "fiters" }))[0]).toMatch(
-      /^sharedBreakdowns\[0\]\.crew: 'fiters' is no crew/,
+      /^sharedBreakdowns\[0\]\.crew: 'fiters' is not a crew/,
     );
     const twice = wholeFaults((plan) => {
       plan.sharedBreakdowns = [
@@ -130,7 +130,7 @@ describe("shared breakdowns", () => {
       ];
     });
     expect(twice).toEqual([
-      "sharedBreakdowns[1].name: 'board' stands twice among the shared breakdowns; allowed: each name once; rename one of them",
+      "sharedBreakdowns[1].name: 'board' appears twice among the shared breakdowns; allowed: each name once; rename one of them",
     ]);
   });
 

@@ -9,7 +9,7 @@ const BAD: [string, (stage: Loose) => void, string[]][] = [
   [
     "a power besides",
     (stage) => (stage.power = "6 kW"),
-    ['line[1].power: both a power and a "cooling" from which it follows; allowed: one of the two; keep one'],
+    ['line[1].power: both a power and a "cooling" that gives the power; allowed: one of the two; keep one'],
   ],
   [
     "no carcasses whose heat is known",
@@ -17,13 +17,15 @@ const BAD: [string, (stage: Loose) => void, string[]][] = [
       delete stage.chilling;
       stage.dwell = "2 h";
     },
-    [`${AT}: no chilling whose heat it could take out; allowed: a stage with "chilling"; give "power" instead`],
+    [
+      `${AT}: this stage has no chilling, so there is no heat to take out; allowed: a stage with "chilling"; give "power" instead`,
+    ],
   ],
   [
     "a cop besides its temperatures",
     (stage) => (stage.cooling.cop = 3),
     [
-      `${AT}: both a cop and temperatures that it would follow from; allowed: "cop", or both "evaporating" and "condensing"; keep one`,
+      `${AT}: both a cop and the temperatures it is computed from; allowed: "cop", or both "evaporating" and "condensing"; keep one`,
     ],
   ],
   [
@@ -52,7 +54,7 @@ const BAD: [string, (stage: Loose) => void, string[]][] = [
     "fans given twice",
     (stage) => (stage.cooling.fans.power = "3 kW"),
     [
-      `${AT}.fans: both a power and a flow that it would follow from; allowed: "power", or both "flow" and "pressure"; keep one of them`,
+      `${AT}.fans: both a power and the flow it is computed from; allowed: "power", or both "flow" and "pressure"; keep one of them`,
     ],
   ],
   [

@@ -70,7 +70,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
       delete plan.liveHandling.palletsOut;
     },
     [
-      'liveHandling.fleet: a finite fleet, but empty crates are not followed back; allowed: with "washing" and "restacking"; add the two or delete the fleet',
+      'liveHandling.fleet: a limited number of crates, but the plan does not follow empty crates back; allowed: with "washing" and "restacking"; add the two or delete the fleet',
     ],
   ],
   [
@@ -91,7 +91,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a stage called as a crate step is",
     (plan) => (stageOf(plan, "bleeding").name = "destacking"),
     [
-      "day.safeStop.to: 'bleeding' is no stage; allowed: 'hanging', 'stunning', 'kill chain', 'sticking', 'pre-loosening', 'destacking', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; name one of these or add the stage",
+      "day.safeStop.to: 'bleeding' is not a stage; allowed: 'hanging', 'stunning', 'kill chain', 'sticking', 'pre-loosening', 'destacking', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; name one of these or add the stage",
       "line[3].name: 'destacking' is the name of a crate step; allowed: another name; rename the stage",
     ],
   ],
@@ -99,7 +99,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a way that there is not",
     (plan) => (plan.liveHandling.way = "robot"),
     [
-      "liveHandling.way: \"robot\" is none of the choices; allowed: 'hand-slid', 'lift', 'automatic'; write one of these",
+      "liveHandling.way: \"robot\" is not one of the choices; allowed: 'hand-slid', 'lift', 'automatic'; write one of these",
     ],
   ],
   [
@@ -120,7 +120,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a breakdown named twice",
     (plan) => plan.liveHandling.feeding.breakdowns.push({ name: "jam", uptime: "1 h", repair: "1 min" }),
     [
-      "liveHandling.feeding.breakdowns[1].name: 'jam' stands twice among the breakdowns of this stage; allowed: each name once; rename one of them",
+      "liveHandling.feeding.breakdowns[1].name: 'jam' appears twice among the breakdowns of this stage; allowed: each name once; rename one of them",
     ],
   ],
 ];

@@ -19,26 +19,26 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "places that are no whole hooks",
     (plan) => (stageOf(plan, "chilling").places = 1202),
     [
-      "line[9].places: 1202 places are no whole number of hooks with 4 heads each; allowed: a multiple of 4; places count heads, not hooks",
+      "line[9].places: 1202 places do not fill whole hooks of 4 heads each; allowed: a multiple of 4; places count heads, not hooks",
     ],
   ],
   [
     "three heads on a hook",
     (plan) => (stageOf(plan, "chilling").headsPerHook = 3),
-    ["line[9].headsPerHook: 3 is none of the choices; allowed: 1, 2, 4; write one of these"],
+    ["line[9].headsPerHook: 3 is not one of the choices; allowed: 1, 2, 4; write one of these"],
   ],
   [
     "a core that is no warmer than the air",
     (plan) => (stageOf(plan, "chilling").chilling.air = "4 degC"),
     [
-      "line[9].chilling.core: the core (4 °C) is to be no warmer than the air (4 °C); allowed: above the air and below the start; correct one of the three",
+      "line[9].chilling.core: the core (4 °C) would have to be colder than the air (4 °C); allowed: above the air and below the start; correct one of the three",
     ],
   ],
   [
     "a core that is no colder than the start",
     (plan) => (stageOf(plan, "chilling").chilling.core = "37 °C"),
     [
-      "line[9].chilling.core: the core (37 °C) is to be no colder than the carcass at the start (37 °C); allowed: above the air and below the start; correct one of the three",
+      "line[9].chilling.core: the core (37 °C) is not below that of the carcass at the start (37 °C); allowed: above the air and below the start; correct one of the three",
     ],
   ],
   [

@@ -9,7 +9,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
       stageOf(plan, "pre-loosening").peoplePerPosition = 11;
     },
     [
-      "line[2].stations[1].crew: none of the crews ever has the people that one position takes; allowed: a crew with 11 or more in at least one shift; add people",
+      "line[2].stations[1].crew: no crew ever has the people that one position takes; allowed: a crew with 11 or more in at least one shift; add people",
     ],
   ],
   [
@@ -18,7 +18,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
       stageOf(plan, "pre-loosening").crew = ["dressing", "relif"];
     },
     [
-      "line[2].stations[1].crew[1]: 'relif' is no crew; allowed: 'fork-lift', 'kill', 'dressing', 'relief', 'maintenance'; did you mean 'relief'?",
+      "line[2].stations[1].crew[1]: 'relif' is not a crew; allowed: 'fork-lift', 'kill', 'dressing', 'relief', 'maintenance'; did you mean 'relief'?",
     ],
   ],
   [
@@ -67,7 +67,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
   [
     "a crew that is always absent",
     (plan) => (plan.crews[1].absent = "100 %"),
-    ["crews[1].absent: everybody is always absent; allowed: less than 1 (100 %); lower it"],
+    ["crews[1].absent: everybody is always absent; allowed: less than 100 %; lower it"],
   ],
   [
     "pay without time",
@@ -80,7 +80,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "cleaning by a crew that is not there",
     (plan) => (plan.day.cleaning.crews = ["kil"]),
     [
-      "day.cleaning.crews[0]: 'kil' is no crew; allowed: 'fork-lift', 'kill', 'dressing', 'relief', 'maintenance'; did you mean 'kill'?",
+      "day.cleaning.crews[0]: 'kil' is not a crew; allowed: 'fork-lift', 'kill', 'dressing', 'relief', 'maintenance'; did you mean 'kill'?",
     ],
   ],
 ];

@@ -14,7 +14,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a gate at the end of a stage",
     (plan) => (plan.gates[0].from = "end of stunning"),
     [
-      'gates[0].from: "end of stunning" is no place for a gate; allowed: "start of" and the name of a stage; write for example "start of stunning"',
+      'gates[0].from: "end of stunning" is not a place for a gate; allowed: "start of" and the name of a stage; write for example "start of stunning"',
     ],
   ],
   [
@@ -28,7 +28,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a gate at a stage that is not there",
     (plan) => (plan.gates[0].from = "start of stuning"),
     [
-      "gates[0].from: 'stuning' is no stage; allowed: 'hanging', 'stunning', 'kill chain', 'sticking', 'pre-loosening', 'bleeding', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; did you mean 'stunning'?",
+      "gates[0].from: 'stuning' is not a stage; allowed: 'hanging', 'stunning', 'kill chain', 'sticking', 'pre-loosening', 'bleeding', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; did you mean 'stunning'?",
     ],
   ],
   [
@@ -36,7 +36,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     (plan) => plan.gates.push({ ...plan.gates[0], atMost: 0 }),
     [
       "gates[1].atMost: 0 is too small; allowed: 1 or more",
-      "gates[1].name: 'room to stick' stands twice among the gates; allowed: each name once; rename one of them",
+      "gates[1].name: 'room to stick' appears twice among the gates; allowed: each name once; rename one of them",
     ],
   ],
 ];

@@ -9,7 +9,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
       plan.money.prices = { "blood tank": "1 EUR/kg" };
     },
     [
-      "money.prices[\"blood tank\"]: 'blood tank' is no product; allowed: 'carcass', 'blood', 'skins', 'viscera', 'trimmings', 'drip', 'condemned', 'bruised', 'late', 'dead on arrival'; did you mean 'blood'?",
+      "money.prices[\"blood tank\"]: 'blood tank' is not a product; allowed: 'carcass', 'blood', 'skins', 'viscera', 'trimmings', 'drip', 'condemned', 'bruised', 'late', 'dead on arrival'; did you mean 'blood'?",
     ],
   ],
   [
@@ -49,7 +49,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "price of nothing",
     (plan) => (plan.money.prices.skin = "1 EUR/kg"),
     [
-      "money.prices.skin: 'skin' is no product; allowed: 'carcass', 'blood', 'skins', 'viscera', 'trimmings', 'drip', 'condemned', 'bruised', 'late', 'dead on arrival'; did you mean 'skins'?",
+      "money.prices.skin: 'skin' is not a product; allowed: 'carcass', 'blood', 'skins', 'viscera', 'trimmings', 'drip', 'condemned', 'bruised', 'late', 'dead on arrival'; did you mean 'skins'?",
     ],
   ],
   [

@@ -15,7 +15,9 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
   [
     "cleaning on a day without any",
     (plan) => delete plan.day.cleaning,
-    ['utilities.consumers[1].during: cleaning, but the day has none; allowed: "day.cleaning"; say how long it takes'],
+    [
+      'utilities.consumers[1].during: it runs during cleaning, but the day has no cleaning; allowed: "day.cleaning"; add "cleaning" to the day',
+    ],
   ],
   [
     "a boiler and a compressor that do nothing",
@@ -32,7 +34,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "two consumers of one name",
     (plan) => (plan.utilities.consumers[1].name = "tool sterilisers"),
     [
-      "utilities.consumers[1].name: 'tool sterilisers' stands twice among the consumers; allowed: each name once; rename one of them",
+      "utilities.consumers[1].name: 'tool sterilisers' appears twice among the consumers; allowed: each name once; rename one of them",
     ],
   ],
 ];

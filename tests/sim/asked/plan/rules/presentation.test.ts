@@ -46,7 +46,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a hot weight with drip that is only a share",
     (plan) => (plan.line[3].takesOff = [{ name: "drip", share: "2 %", of: "what is left" }]),
     [
-      'line[3].takesOff[0]: the carcass is weighed hot, but this does not say whether it is drip; allowed: "parts"; write "parts": ["chillLoss"]',
+      'line[3].takesOff[0]: the carcass is weighed hot, but the plan does not say whether this is drip; allowed: "parts"; write "parts": ["chillLoss"]',
     ],
   ],
   [
@@ -59,33 +59,33 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     (plan) => (plan.line[1].takesOff[0] = { name: "skins" }),
     [
       'line[1].takesOff[0]: neither a share nor parts; allowed: exactly one of "share" and "parts"; write for example "share": "3 %"',
-      'presentation: \'skin\' is not on what is sold, but no stage on the way takes it off; name it in "parts" of the "takesOff" of a stage',
+      'presentation: \'skin\' is not part of what is sold, but no stage on the way takes it off; name it in "parts" of the "takesOff" of a stage',
     ],
   ],
   [
     "drip together with a part",
     (plan) => (plan.line[3].takesOff[0].parts = ["chillLoss", "kidneys"]),
     [
-      "line[3].takesOff[0].parts: drip together with parts of the body; allowed: one of the two; make two entries of it",
+      "line[3].takesOff[0].parts: drip together with parts of the body; allowed: one of the two; split it into two entries",
     ],
   ],
   [
     "drip without its share",
     (plan) => delete plan.presentation.chillLoss,
-    ['presentation.chillLoss: missing, but a stage takes off drip; allowed: a share such as "2 %"; give it'],
+    ['presentation.chillLoss: missing, but a stage takes off drip; allowed: a share such as "2 %"; add "chillLoss"'],
   ],
   [
     "a part that comes off twice",
     (plan) => plan.line[2].takesOff[0].parts.push("head"),
     [
-      "line[2].takesOff[0].parts[2]: 'head' is taken off by a stage before as well; allowed: once on the way; name it at one of them",
+      "line[2].takesOff[0].parts[2]: 'head' is also taken off by an earlier stage; allowed: once on the way; name it at one of them",
     ],
   ],
   [
     "parts that nobody takes off",
     (plan) => (plan.line[1].takesOff[1].parts = ["forePaws"]),
     [
-      "presentation: 'head', 'hindPaws' are not on what is sold, but no stage on the way takes them off; name them in \"parts\" of the \"takesOff\" of a stage",
+      "presentation: 'head', 'hindPaws' are not part of what is sold, but no stage on the way takes them off; name them in \"parts\" of the \"takesOff\" of a stage",
     ],
   ],
 ];
@@ -97,13 +97,13 @@ describe(SOLD, () => {
 
   it("needs the shares of the parts", () => {
     expect(faults((plan) => delete plan.bodyParts)[0]).toBe(
-      "bodyParts: missing, but a stage takes off parts; allowed: the share of every part; give them",
+      'bodyParts: missing, but a stage takes off parts; allowed: the share of every part; add "bodyParts"',
     );
   });
 
   it("needs what is sold", () => {
     expect(faults((plan) => delete plan.presentation)[0]).toBe(
-      "presentation: missing, but a stage takes off parts; allowed: what is sold as a carcass; say it",
+      'presentation: missing, but a stage takes off parts; allowed: what is sold as a carcass; add "presentation"',
     );
   });
 

@@ -14,7 +14,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a stretch to a stage that is not there",
     (plan) => (plan.day.safeStop.to = "bleding"),
     [
-      "day.safeStop.to: 'bleding' is no stage; allowed: 'hanging', 'stunning', 'kill chain', 'sticking', 'pre-loosening', 'bleeding', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; did you mean 'bleeding'?",
+      "day.safeStop.to: 'bleding' is not a stage; allowed: 'hanging', 'stunning', 'kill chain', 'sticking', 'pre-loosening', 'bleeding', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; did you mean 'bleeding'?",
     ],
   ],
   [

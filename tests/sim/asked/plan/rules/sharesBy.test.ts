@@ -48,7 +48,7 @@ describe("shares that depend on the head", () => {
     expect(faults({ shareBy: { time, from: "start of chilling" } })[0]).toMatch(
       /does not come after "start of chilling"/,
     );
-    expect(faults({ shareBy: { time, from: "start of stuning" } })[0]).toMatch(/'stuning' is no stage/);
+    expect(faults({ shareBy: { time, from: "start of stuning" } })[0]).toMatch(/'stuning' is not a stage/);
   });
 
   it("count with the most that they give towards 100 %", () => {

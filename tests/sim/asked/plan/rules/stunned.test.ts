@@ -39,10 +39,10 @@ describe("what a plan says of its stunned heads", () => {
     ]);
     expect(faults({ to: "kill chain" })[0]).toMatch(/^stunned.to: 'kill chain' is a chain/);
     expect(faults({ to: "stiking" })).toEqual([
-      expect.stringMatching(/'stiking' is no stage;.*did you mean 'sticking'\?$/),
+      expect.stringMatching(/'stiking' is not a stage;.*did you mean 'sticking'\?$/),
     ]);
     const late = { ...CARE.late, crew: "nobody" };
-    expect(faults({ late })).toEqual([expect.stringMatching(/^stunned.late.crew: 'nobody' is no crew/)]);
+    expect(faults({ late })).toEqual([expect.stringMatching(/^stunned.late.crew: 'nobody' is not a crew/)]);
   });
 
   it("calls a crew that has somebody", () => {

@@ -7,7 +7,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a next stage that is not there",
     (plan) => (stageOf(plan, "skinning machine").next = "eviseration"),
     [
-      "line[4].next: 'eviseration' is no stage; allowed: 'hanging', 'stunning', 'kill chain', 'bleeding', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; did you mean 'evisceration'?",
+      "line[4].next: 'eviseration' is not a stage; allowed: 'hanging', 'stunning', 'kill chain', 'bleeding', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; did you mean 'evisceration'?",
     ],
   ],
   [
@@ -26,7 +26,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
       "line[4].weights.else: 'skinning machine' sends heads to itself; allowed: another stage; name another stage or delete it",
       "line[4].breakdowns[0].headInHand.to: 'skinning machine' sends heads to itself; allowed: another stage; name another stage or delete it",
       "line[7].diversions[0].to: 'inspection' sends heads to itself; allowed: another stage; name another stage or delete it",
-      "sources[2].path: 'trim' is no name in 'line.inspection.diversions'; allowed: 'inspection'; write one of these",
+      "sources[2].path: 'trim' is not a name in 'line.inspection.diversions'; allowed: 'inspection'; write one of these",
     ],
   ],
   [
@@ -38,33 +38,33 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
       stageOf(plan, "pre-loosening").breakdowns[0].headInHand = { to: "nowhere" };
     },
     [
-      "line[2].unfinishedTo: 'sticking' is no stage; allowed: 'hanging', 'stunning', 'kill chain', 'bleeding', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; did you mean 'stunning'?",
-      "line[2].stations[1].breakdowns[0].headInHand.to: 'nowhere' is no stage; allowed: 'hanging', 'stunning', 'kill chain', 'bleeding', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; name one of these or add the stage",
-      "line[4].weights.else: 'by hand' is no stage; allowed: 'hanging', 'stunning', 'kill chain', 'bleeding', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; name one of these or add the stage",
-      "line[7].diversions[0].to: 'trimm' is no stage; allowed: 'hanging', 'stunning', 'kill chain', 'bleeding', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; did you mean 'trim'?",
-      "sources[2].path: 'trim' is no name in 'line.inspection.diversions'; allowed: 'trimm'; did you mean 'trimm'?",
+      "line[2].unfinishedTo: 'sticking' is not a stage; allowed: 'hanging', 'stunning', 'kill chain', 'bleeding', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; did you mean 'stunning'?",
+      "line[2].stations[1].breakdowns[0].headInHand.to: 'nowhere' is not a stage; allowed: 'hanging', 'stunning', 'kill chain', 'bleeding', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; name one of these or add the stage",
+      "line[4].weights.else: 'by hand' is not a stage; allowed: 'hanging', 'stunning', 'kill chain', 'bleeding', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; name one of these or add the stage",
+      "line[7].diversions[0].to: 'trimm' is not a stage; allowed: 'hanging', 'stunning', 'kill chain', 'bleeding', 'skinning machine', 'hand skinning', 'evisceration', 'inspection', 'trim', 'chilling'; did you mean 'trim'?",
+      "sources[2].path: 'trim' is not a name in 'line.inspection.diversions'; allowed: 'trimm'; did you mean 'trimm'?",
     ],
   ],
   [
     "an off-line stage that nobody sends heads to",
     (plan) => (stageOf(plan, "inspection").diversions = []),
     [
-      "line[8]: 'trim' is off the line, and no stage sends heads there; allowed: a stage that heads come to; send heads there, or leave it out",
-      "sources[2].path: 'trim' is no name in 'line.inspection.diversions'; allowed: none; write one of these",
+      "line[8]: 'trim' is off the line, and no stage sends heads there; allowed: a stage that heads reach; send heads there, or leave it out",
+      "sources[2].path: 'trim' is not a name in 'line.inspection.diversions'; allowed: none; write one of these",
     ],
   ],
   [
     "a stage that the line goes round",
     (plan) => (stageOf(plan, "bleeding").next = "evisceration"),
     [
-      "line[4]: no head ever comes to 'skinning machine': the stages before it send theirs elsewhere; allowed: a stage that heads come to; send heads there, or leave it out",
+      "line[4]: no head ever reaches 'skinning machine': the stages before it send theirs elsewhere; allowed: a stage that heads reach; send heads there, or leave it out",
     ],
   ],
   [
     "a loop without a way out",
     (plan) => (stageOf(plan, "inspection").next = "evisceration"),
     [
-      "line[7].next: heads go round for ever: 'inspection', 'evisceration' and again; allowed: a way that ends; change one \"next\" so that heads get out",
+      "line[7].next: heads go round for ever: 'inspection', 'evisceration' and again; allowed: a way out; change one \"next\" so that heads get out",
     ],
   ],
   [
@@ -75,14 +75,14 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
       stageOf(plan, "trim").next = "evisceration";
     },
     [
-      "line[6].next: heads go round for ever: 'evisceration', 'trim' and again; allowed: a way that ends; change one \"next\" so that heads get out",
+      "line[6].next: heads go round for ever: 'evisceration', 'trim' and again; allowed: a way out; change one \"next\" so that heads get out",
     ],
   ],
   [
     "a first stage off the line",
     (plan) => (stageOf(plan, "hanging").offLine = true),
     [
-      "line[0].offLine: the first stage is off the line; allowed: a first stage that takes the heads; put a stage of the line before it",
+      "line[0].offLine: the first stage is off the line; allowed: a first stage on the line; put a stage of the line before it",
     ],
   ],
   [
@@ -93,7 +93,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
       stageOf(plan, "skinning machine").breakdowns = [];
     },
     [
-      "line[5]: 'hand skinning' is off the line, and no stage sends heads there; allowed: a stage that heads come to; send heads there, or leave it out",
+      "line[5]: 'hand skinning' is off the line, and no stage sends heads there; allowed: a stage that heads reach; send heads there, or leave it out",
     ],
   ],
   [
@@ -103,14 +103,14 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
       stageOf(plan, "inspection").diversions[0].share = "41 %";
     },
     [
-      "line[7].diversions: the shares of removals and diversions add up to more than 1; allowed: 1 (100 %) or less; lower them",
+      "line[7].diversions: the shares of removals and diversions add up to more than 100 %; allowed: 100 % or less; lower them",
     ],
   ],
   [
     "the same stage twice among the diversions",
     (plan) => stageOf(plan, "inspection").diversions.push({ to: "trim", share: "1 %" }),
     [
-      "line[7].diversions[1].to: 'trim' stands twice among the diversions of this stage; allowed: each name once; rename one of them",
+      "line[7].diversions[1].to: 'trim' appears twice among the diversions of this stage; allowed: each name once; rename one of them",
     ],
   ],
   [
@@ -150,7 +150,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "heads sent back to the stage that takes them in",
     (plan) => (stageOf(plan, "trim").next = "hanging"),
     [
-      "line[8].next: 'hanging' takes the heads that arrive, and none that have been on the line; allowed: a later stage; name another stage",
+      "line[8].next: 'hanging' takes heads that arrive: none that have been on the line can go back to it; allowed: a later stage; name another stage",
     ],
   ],
 ];

@@ -44,7 +44,7 @@ describe("a crew smaller than the positions it has to man", () => {
   it("is told with both numbers and the remedy", () => {
     const line = [station("hanging", "live"), station("skinning", "dressing", { positions: 5, peoplePerPosition: 1 })];
     expect(warningsOf(file({ line }))).toEqual([
-      "crews[1].people: 'dressing' has 2 people, but the 5 positions of 'skinning' take 5: 3 positions are never manned then; give 5 people, or 'skinning' 2 positions",
+      "crews[1].people: 'dressing' has 2 people, but the 5 positions of 'skinning' take 5: 3 positions are never manned; give 5 people, or 'skinning' 2 positions",
     ]);
   });
 
@@ -54,7 +54,7 @@ describe("a crew smaller than the positions it has to man", () => {
       { name: "dressing", people: { early: 2, late: 1 } },
     ];
     expect(warningsOf(file({ day: TWO_SHIFTS, crews }))).toEqual([
-      "crews[1].people: 'dressing' has 1 person in 'late', but the 2 positions of 'skinning' take 2: 1 position is never manned then; give 2 people, or 'skinning' 1 position",
+      "crews[1].people: 'dressing' has 1 person in 'late', but the 2 positions of 'skinning' take 2: 1 position is never manned; give 2 people, or 'skinning' 1 position",
     ]);
   });
 
@@ -102,7 +102,7 @@ describe("work that nobody is left for", () => {
     // 1800 heads, one in 10 s: the last one arrives 5 h after the start, is hung in 10 s, and comes to skinning then.
     const supply = { stream: { interarrival: "10 s", heads: 1800 } };
     expect(warningsOf(file({ day: TWO_SHIFTS, crews: early, supply }))).toEqual([
-      "crews[1].people: 'dressing' has nobody for 'skinning' after 10:00, the end of 'early', and by mean times the last head comes there at 11:00: what comes there later stays unworked, and the day does not end; give the crew somebody in 'late', or end hanging earlier",
+      "crews[1].people: 'dressing' has nobody for 'skinning' after 10:00, the end of 'early', and at mean times the last head gets there at 11:00: what comes there later stays unworked, and the day does not end; give the crew somebody in 'late', or end hanging earlier",
     ]);
   });
 

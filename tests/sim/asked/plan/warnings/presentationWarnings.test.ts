@@ -32,7 +32,7 @@ describe("shares that do not fit what is sold", () => {
   // Published: 50.8 and 51.5 % without head (Kuzelov and Atanasova 2011); 57.4 % is a yield with it.
   it("leave more than was ever published of a carcass without head", () => {
     expect(readExample("ferncote", oldShares).warnings).toEqual([
-      "presentation: the line leaves 56 % as cold carcass with liver and kidneys, without head, paws and heart and lungs; published yields of that are about 47.9 % to 53.6 %; see whether the shares belong to another presentation, with the head say",
+      "presentation: the line leaves 56 % as cold carcass with liver and kidneys, without head, paws and heart and lungs; published yields of that are about 47.9 % to 53.6 %; check whether the shares belong to another presentation, for example with the head",
     ]);
   });
 
@@ -73,7 +73,7 @@ describe("shares that do not fit what is sold", () => {
       plan.dressing = "Carcass without head";
     });
     expect(words.warnings).toEqual([
-      'dressing: words say what stays on the carcass, and nothing checks them against the 56.3 % of live weight that the line leaves; write "presentation" instead, and "bodyParts" for the shares',
+      'dressing: what stays on the carcass is given in words, which cannot be checked against the 56.3 % of live weight that the line leaves; write "presentation" instead, and "bodyParts" for the shares',
     ]);
   });
 });

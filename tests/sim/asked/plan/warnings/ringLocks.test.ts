@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { stageOf, wholeWarnings } from "../wholeMessages.ts";
 
 const WHY =
-  "and no stage on their way round is without a limit of places: all of them can be full and wait for each other for ever";
+  "and every stage on the way round has limited places: all of them can be full and wait for each other for ever";
 
 describe("a ring of stages that can lock", () => {
   it("is told at the off-line stage with few places", () => {

@@ -33,8 +33,8 @@ const is = (state: (typeof STATES)[number]) => {
   return (position: { state: number }) => position.state === code;
 };
 
-function fullVessel(day: DayState, { vessels }: Stage): boolean {
-  return [...vessels].some((vessel) => day.line.vessels.stops[vessel] && !Number.isNaN(day.vesselFullSince[vessel]!));
+function fullVessel({ vessels }: Stage): boolean {
+  return vessels.some(({ stopsFeeders, isFull }) => stopsFeeders && isFull);
 }
 
 function stands(day: DayState, stage: Stage, steps: Stage[]): boolean {
@@ -53,7 +53,7 @@ function stands(day: DayState, stage: Stage, steps: Stage[]): boolean {
     const atWork = steps.flatMap((step) => step.positions.filter(is("working"))).map(({ crew }) => crew);
     return !atWork.some((crew) => crew !== null && stage.crews.includes(crew));
   }
-  if (positions.some(is("blocked")) && fullVessel(day, stage)) return true;
+  if (positions.some(is("blocked")) && fullVessel(stage)) return true;
   if (positions.every(is("down"))) return true;
   return positions.some((position) => is("blocked")(position) && position.item !== null) && heldUp(day, stage, steps);
 }
@@ -72,7 +72,7 @@ function takesNothing(day: DayState, stage: Stage | undefined, depth: number): b
   }
   if (stage.kind === 2) return !is("working")(first!);
   if (stage.positions.some(is("working"))) return false;
-  const own = stage.positions.some(is("on break")) || stage.positions.some(is("no crew")) || fullVessel(day, stage);
+  const own = stage.positions.some(is("on break")) || stage.positions.some(is("no crew")) || fullVessel(stage);
   if (own || stage.positions.every(is("down"))) return true;
   return stage.positions.some(is("blocked")) && takesNothing(day, day.stageAt[stage.next], depth + 1);
 }

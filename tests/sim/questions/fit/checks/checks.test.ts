@@ -79,7 +79,7 @@ describe("outliers", () => {
 
   it("are told in part when there are many, and never when nothing is known of the spread", () => {
     const values = [...drawnTimes(steady, 100, "outliers"), ...new Array<number>(8).fill(900)];
-    expect(outlierCheck(withLines(values), "s").words).toMatch(/and 3 more\. Kept/);
+    expect(outlierCheck(withLines(values), "s").words).toMatch(/and 3 more\. They are kept/);
     expect(outliersOf(withLines([5, 5, 5, 5, 90]))).toEqual([]);
   });
 });
@@ -119,7 +119,7 @@ describe("the order of the file", () => {
       ({ p }) => p! > 0.015 && p! < 0.03,
     )!;
     expect(check.verdict).toBe("look");
-    expect(check.words).toMatch(/^Times grew about [1-4]\d % longer from the first to the last \(95 % \d/);
+    expect(check.words).toMatch(/^Times grew about [1-4]\d % longer from the first to the last \(\d/);
   });
 
   /** 300 studies of 60 times, growing by a fifth: 285 expected to hold it, 273 to 295 with probability 0.999 (binomial). */
@@ -154,7 +154,9 @@ describe("the order of the file", () => {
   it("dependence of neighbours is told, in words for each direction, and by the runs", () => {
     const noise = drawnTimes(steady, 120, "dependence");
     const sticky = noise.map((time, i) => time + (noise[i - 1] ?? 0) + (noise[i - 2] ?? 0));
-    expect(dependenceCheck(ended(sticky.slice(2)), "1").words).toMatch(/Long times follow long ones.*worth about/);
+    expect(dependenceCheck(ended(sticky.slice(2)), "1").words).toMatch(
+      /Long times follow long ones.*tell as much as about/,
+    );
     expect(runsCheck(ended(sticky.slice(2))).words).toMatch(/come in stretches/);
     const swinging = noise.map((time, i) => 20 + (i % 2 === 0 ? 1 : -1) * time);
     expect(dependenceCheck(ended(swinging), "1").words).toMatch(/Long times follow short ones/);
@@ -238,11 +240,9 @@ describe("the order of the file with open times", () => {
       15,
     );
     expect(censoredTrend(times, 0.95)).toMatchObject({ ratio: 0, low: 0 });
-    expect(driftCheck(times, "min").words).toMatch(
-      /^Times grew longer with next to no exception, too steadily for a ratio/,
-    );
+    expect(driftCheck(times, "min").words).toMatch(/^Times grew longer almost without exception/);
     expect(censoredTrend(times.toReversed(), 0.95)).toMatchObject({ ratio: Infinity, high: Infinity });
-    expect(driftCheck(times.toReversed(), "min").words).toMatch(/^Times grew shorter with next to no exception/);
+    expect(driftCheck(times.toReversed(), "min").words).toMatch(/^Times grew shorter almost without exception/);
   });
 
   it("log-rank scores, worked by hand", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { formatFault } from "../../../../../sim/asked/plan/index.ts";
-import { MOST_TIMES, readTimes } from "../../../../../sim/questions/fit/times/readTimes.ts";
+import { MAX_TIMES, readTimes } from "../../../../../sim/questions/fit/times/readTimes.ts";
 import { readSubject, subjectPath } from "../../../../../sim/questions/fit/times/subject.ts";
 
 const NO_OPTIONS = { unit: null, by: null };
@@ -124,7 +124,7 @@ describe("readTimes", () => {
     ["a (s),b (s)\n1,\n", /column "b \(s\)": 0 times/],
     ["a (s),a open\n1,perhaps\n", /line 2, column "a open": "perhaps"; allowed: yes or no/],
     ["a (s),a open\n1,\n,yes\n", /line 3, column "a open": no time stands beside it/],
-    [`a (s)\n${"1\n".repeat(MOST_TIMES + 1)}`, /10001 times; allowed: 1 to 10000 times/],
+    [`a (s)\n${"1\n".repeat(MAX_TIMES + 1)}`, /10001 times; allowed: 1 to 10000 times/],
   ])("refuses %j", (text, words) => {
     expect(faultsOf(text).join("\n")).toMatch(words);
     expect(read(text).columns).toBeNull();

@@ -1,0 +1,62 @@
+import type { Plan } from "../../../asked/plan/index.ts";
+import type { StepKind } from "../../../text/kinds/index.ts";
+import type { Cause, PathCell } from "../../engine/index.ts";
+import { type Step, stageOf, steps, workplace } from "../../line/index.ts";
+
+/** Everything that the line may wait for in the plan's day, in line order; more than one day will show. */
+export function reasonCells(plan: Plan): PathCell[] {
+  const cell = (cause: Cause, stage = "", detail = ""): PathCell => ({ cause, stage, detail });
+  const walks = plan.crews.some(({ walkSeconds }) => walkSeconds > 0);
+  const { supply } = plan;
+  return [
+    ...(supply.kind === "loads" ? supply.loads.map(({ name }) => cell("load", "", name)) : []),
+    ...(supply.kind === "stream" ? [cell("arrivals")] : []),
+    ...(plan.liveHandling?.fleet ? [cell("lorry away")] : []),
+    ...steps(plan).flatMap((step) => {
+      const { crews, breakdowns, positions } = workplace(step);
+      const isCrewed = crews.length > 0;
+      const isRepaired = breakdowns.some(({ crew }) => crew !== null);
+      return [
+        cell(OWN_CAUSES[step.kind], step.name),
+        cell("place", step.name),
+        cell("hold", step.name),
+        ...(isCrewed || isRepaired ? [cell("people", step.name)] : []),
+        ...(mayLack(plan, step) ? [cell("absent", step.name)] : []),
+        ...(isCrewed && positions > 1 ? [cell("few people", step.name)] : []),
+        ...(isCrewed && walks ? [cell("walking", step.name)] : []),
+        ...(stageOf(step)?.travelSeconds ? [cell("travel", step.name)] : []),
+        ...(mayStop(plan, step, isCrewed) ? [cell("planned stop", step.name)] : []),
+        ...(isRepaired ? [cell("repairer", step.name)] : []),
+        ...breakdowns.map(({ name }) => cell("repair", step.name, name)),
+      ];
+    }),
+    ...(plan.stunned?.late ? [cell("help", plan.stunned.to)] : []),
+    ...plan.sharedBreakdowns.flatMap(({ name, crew }) => [
+      cell("shared breakdown", "", name),
+      ...(crew === null ? [] : [cell("shared repairer", "", name)]),
+    ]),
+    ...plan.vessels.map(({ name }) => cell("emptying", "", name)),
+  ];
+}
+
+/** What a step's own time is called on the path. */
+const OWN_CAUSES: Record<StepKind, Cause> = {
+  crates: "work",
+  station: "work",
+  dwell: "dwell",
+  chain: "chain",
+  "chain station": "work",
+};
+
+/** Somebody who works or repairs there can be absent. */
+function mayLack(plan: Plan, step: Step): boolean {
+  const { crews, breakdowns } = workplace(step);
+  const names = [...crews, ...breakdowns.map(({ crew }) => crew)];
+  return plan.crews.some(({ name, absentShare }) => absentShare > 0 && names.includes(name));
+}
+
+function mayStop({ day, line, stunned }: Plan, step: Step, isCrewed: boolean): boolean {
+  if (isCrewed || step.name === line[0]?.name || step.name === day.safeStop?.from) return true;
+  if (step.name === stunned?.from) return true;
+  return day.breaks.some(({ stages }) => stages.includes(step.name));
+}

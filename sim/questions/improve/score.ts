@@ -1,0 +1,40 @@
+import { RunningMoments } from "../../maths/statistics/index.ts";
+import type { ImproveQuestion } from "./question.ts";
+import type { Trial } from "./trials.ts";
+
+/** How good some days of a design were. */
+export interface Score {
+  /** By how much its shares lie above what the limits allow, all added; 0 where the limits are kept. */
+  excess: number;
+  /** Mean of the goal; null where a day has no value. */
+  mean: number | null;
+}
+
+export function scoreOf({ values, responses }: Trial, { limits }: Pick<ImproveQuestion, "limits">): Score {
+  const excess = limits.reduce((sum, { key, share }) => {
+    const beyond = meanOf(responses[key]!.filter((value) => value !== null));
+    return sum + Math.max(0, (beyond ?? 0) - share);
+  }, 0);
+  return { excess, mean: values.includes(null) ? null : meanOf(values as number[]) };
+}
+
+/** Whether the first is the better one: by the limits, then by the goal, then by what it takes of the total. */
+export function isBetter(one: Trial, other: Trial, question: ImproveQuestion): boolean {
+  const [mine, theirs] = [scoreOf(one, question), scoreOf(other, question)];
+  if (mine.excess !== theirs.excess) return mine.excess < theirs.excess;
+  if (mine.mean === null || theirs.mean === null) return theirs.mean === null && mine.mean !== null;
+  const gain = question.response.better === "less" ? theirs.mean - mine.mean : mine.mean - theirs.mean;
+  if (gain !== 0) return gain > 0;
+  return (one.design.spent ?? Number.POSITIVE_INFINITY) < (other.design.spent ?? Number.POSITIVE_INFINITY);
+}
+
+/** The best first; of equal ones the order stays. */
+export function ranked(trials: readonly Trial[], question: ImproveQuestion): Trial[] {
+  return trials.toSorted((a, b) => (isBetter(a, b, question) ? -1 : isBetter(b, a, question) ? 1 : 0));
+}
+
+export function meanOf(values: readonly number[]): number | null {
+  const moments = new RunningMoments();
+  for (const value of values) moments.add(value);
+  return moments.mean;
+}

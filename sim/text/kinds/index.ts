@@ -1,0 +1,12 @@
+/** The kinds of stages: their names in files, and what sets them apart. */
+
+export {
+  byKind,
+  type Deed,
+  does,
+  type KindThat,
+  STAGE_KINDS,
+  type StageKind,
+  type StepKind,
+  stageKind,
+} from "./stageKinds.ts";
