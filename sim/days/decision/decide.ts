@@ -7,7 +7,7 @@ import { gainOf } from "./gain.ts";
 import { usualMatters } from "./matters.ts";
 import { MONEY_KEYS, netMoney } from "./money.ts";
 import { said } from "./said.ts";
-import type { Findings, Values, Weighed } from "./weighed.ts";
+import type { Findings, VariantValues, Weighed } from "./weighed.ts";
 
 /** More variants than this are not compared with one another for the best: that grows with the square. */
 const MOST_FOR_BEST = 200;
@@ -37,7 +37,7 @@ export function decisionKeys(plan: Plan): string[] {
 export function decide(
   study: Study,
   responses: readonly ResponseInfo[],
-  values: readonly Values[],
+  values: readonly VariantValues[],
   findings: Findings,
 ): Decision | null {
   const info = responses[0];
@@ -50,7 +50,7 @@ function weigh(
   study: Study,
   info: ResponseInfo,
   responses: readonly ResponseInfo[],
-  values: readonly Values[],
+  values: readonly VariantValues[],
   findings: Findings,
 ): Weighed {
   const observed = study.procedure.antithetic ? values.map(paired) : values;
@@ -66,11 +66,11 @@ function weigh(
 }
 
 /** The mean of each antithetic pair is one observation. */
-function paired(values: Values): Values {
+function paired(values: VariantValues): VariantValues {
   return Object.fromEntries(Object.entries(values).map(([key, list]) => [key, pairMeans(list)]));
 }
 
-function mattersOf({ matters, confidence }: Study, info: ResponseInfo, today: Values): Decision["matters"] {
+function mattersOf({ matters, confidence }: Study, info: ResponseInfo, today: VariantValues): Decision["matters"] {
   const asked = matters?.[info.key];
   if (asked !== undefined) return { size: asked, asked: true };
   const mean = estimateWithin(supportOf(info), today[info.key]!, confidence);
@@ -106,7 +106,7 @@ function columnsOf(
   plan: Plan,
   info: ResponseInfo,
   responses: readonly ResponseInfo[],
-  values: readonly Values[],
+  values: readonly VariantValues[],
 ): ResponseInfo[] {
   const known = new Map([...responsesOf(plan), ...responses].map((each) => [each.key, each]));
   const moves = (key: string) => new Set(values.map((each) => mean(each[key]))).size > 1;
@@ -130,7 +130,7 @@ function rowsOf(
   study: Study,
   info: ResponseInfo,
   columns: readonly ResponseInfo[],
-  { values, matters }: { values: readonly Values[]; matters: number },
+  { values, matters }: { values: readonly VariantValues[]; matters: number },
 ): DecisionRow[] {
   const { variants, confidence, procedure } = study;
   const lists = (key: string) => values.map((each) => each[key] ?? each[info.key]!.map(() => null));
@@ -168,7 +168,7 @@ function mostPeople({ crews, day }: Plan): number | null {
 function againstBest(
   { confidence, variants }: Study,
   { key, better }: ResponseInfo,
-  values: readonly Values[],
+  values: readonly VariantValues[],
   rows: readonly DecisionRow[],
 ): (AgainstBest | undefined)[] | null {
   const harmless = rows.flatMap(({ harm }, variant) => (harm === null ? [variant] : []));

@@ -1,4 +1,4 @@
-import type { Answer, Decision, DecisionRow } from "../results/index.ts";
+import type { Decision, DecisionRow, VerdictKind } from "../results/index.ts";
 import {
   amountWords,
   changeWords,
@@ -17,7 +17,7 @@ export type Spoken = Pick<Decision, "answer" | "verdict" | "words" | "next" | "b
 
 export interface Judged {
   row: DecisionRow;
-  answer: Answer;
+  answer: VerdictKind;
   /** A clause: "work ends 69 min earlier, but it costs 115 EUR a day more than it saves". */
   clause: string;
 }
@@ -38,11 +38,11 @@ const BY_SIZE = {
   "no difference": "no",
   open: "undecided",
   loss: "no",
-} as const satisfies Record<NonNullable<DecisionRow["gain"]>["size"], Answer>;
+} as const satisfies Record<NonNullable<DecisionRow["gain"]>["size"], VerdictKind>;
 
 type Size = keyof typeof BY_SIZE;
 
-function byMoney(gain: Size, money: Size): Answer {
+function byMoney(gain: Size, money: Size): VerdictKind {
   if (money === "gain") return gain === "loss" ? "told" : "yes";
   if (money === "loss") return gain === "open" ? "undecided" : "no";
   return money === "open" && gain === "gain" ? "undecided" : BY_SIZE[gain];

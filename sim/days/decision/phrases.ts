@@ -81,7 +81,7 @@ export function estimateWords(found: MeanEstimate, info: ResponseInfo, startCloc
 }
 
 /** What the line ran at the pace of for most of the day. `stage` is null where it waited for animals. */
-export interface Pace {
+export interface LinePace {
   stage: string | null;
   seconds: number;
   /** No other stage may have set the pace for as long. */
@@ -90,7 +90,7 @@ export interface Pace {
 
 const ANIMALS = new Set(["load", "arrivals", "lorry away"]);
 
-export function paceOf(why: Why | null | undefined): Pace | null {
+export function paceOf(why: Why | null | undefined): LinePace | null {
   if (why == null) return null;
   const total = why.total.mean;
   const animals = why.parts
@@ -104,7 +104,7 @@ export function paceOf(why: Why | null | undefined): Pace | null {
 }
 
 /** "the line waits for animals (6 h 12 min of the day)". */
-export function paceWords({ stage, seconds }: Pace): string {
+export function paceWords({ stage, seconds }: LinePace): string {
   const span = `${formatMinutes(seconds)} of the day`;
   return stage === null ? `the line waits for animals (${span})` : `${stage} sets the pace (${span})`;
 }

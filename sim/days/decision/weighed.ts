@@ -3,8 +3,8 @@ import type { ResponseInfo } from "../../day/observations/index.ts";
 import type { AgainstBest } from "../../maths/statistics/index.ts";
 import type { Decision, ElementaryEffects, Why } from "../results/index.ts";
 
-/** Values of one variant: by response, one for each day; null where a day has none. */
-export type Values = Readonly<Record<string, (number | null)[]>>;
+/** VariantValues of one variant: by response, one for each day; null where a day has none. */
+export type VariantValues = Readonly<Record<string, (number | null)[]>>;
 
 /** What else was found out about the variants. */
 export interface Findings {

@@ -1,4 +1,4 @@
-import type { Answer } from "../results/index.ts";
+import type { VerdictKind } from "../results/index.ts";
 import { type Judged, judged, nextSteps, reasonWords, type Spoken, withNo, yearly } from "./judged.ts";
 import { listed, named } from "./phrases.ts";
 import type { Weighed } from "./weighed.ts";
@@ -7,7 +7,7 @@ import type { Weighed } from "./weighed.ts";
 export function worthIt(weighed: Weighed): Spoken {
   const all = weighed.rows.slice(1).map((row) => judged(weighed, row));
   const reason = reasonWords(weighed);
-  const of = (answer: Answer) => all.filter((each) => each.answer === answer);
+  const of = (answer: VerdictKind) => all.filter((each) => each.answer === answer);
   const yes = of("yes");
   const best = yes.length === 0 ? null : mostWorth(yes);
   const answer =
@@ -25,7 +25,7 @@ export function worthIt(weighed: Weighed): Spoken {
   };
 }
 
-const LEADS: Record<Answer, string> = {
+const LEADS: Record<VerdictKind, string> = {
   yes: "Yes",
   no: "No",
   "too small": "Hardly",
@@ -44,7 +44,7 @@ function hasNothingToGain({ row: { harm, gain } }: Judged): boolean {
   return harm === null && (gain?.size === "no difference" || gain?.size === "too small");
 }
 
-const GROUPS: [Answer, string][] = [
+const GROUPS: [VerdictKind, string][] = [
   ["yes", "Worth it"],
   ["told", "A matter of choice"],
   ["undecided", "Cannot be told yet"],

@@ -4,14 +4,14 @@ import type { Estimate } from "../../maths/statistics/index.ts";
 import type { Difference, MeanEstimate } from "./figures.ts";
 
 /** What a study's answer comes to. `told`: the question was how much, where or when, and the sentence says it. */
-export type Answer = "yes" | "no" | "too small" | "undecided" | "told";
+export type VerdictKind = "yes" | "no" | "too small" | "undecided" | "told";
 
 /** The answer to a study's question, and the table that somebody decides by. */
 export interface Decision {
   kind: QuestionKind;
   /** The study file named no kind of question, and it was taken from what the study varies and asks for. */
   inferred: boolean;
-  answer: Answer;
+  answer: VerdictKind;
   /** The answer in one sentence. */
   verdict: string;
   /** What it rests on, each sentence true by itself. */

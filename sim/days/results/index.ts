@@ -2,7 +2,7 @@
 
 // The answer to its question
 
-export type { Answer, Decision, DecisionRow, Gain, NetMoney } from "./decision.ts";
+export type { Decision, DecisionRow, Gain, NetMoney, VerdictKind } from "./decision.ts";
 
 // What a study found
 
