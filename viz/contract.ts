@@ -23,6 +23,8 @@ export type {
 export type {
   Advice,
   CostSheet,
+  Decision,
+  DecisionRow,
   Difference,
   ElementaryEffects,
   Estimate,

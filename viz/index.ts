@@ -18,6 +18,7 @@ export * from "./pictures/index.ts";
 export { CAUTIONS, DANGERS, DANGERS_IN_SHORT } from "./report/index.ts";
 export {
   answer,
+  decisionTable,
   differenceWords,
   estimateWords,
   rankedSlopes,

@@ -1,5 +1,5 @@
 import { formatConfidence, formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
-import type { StudyResults, VariantResults } from "../contract.ts";
+import type { Decision, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { headsOutView, type InputRow, inputRows } from "../pictures/index.ts";
 import {
@@ -10,6 +10,7 @@ import {
   isSingleDay,
   limitShareWords,
   observationNoun,
+  observationsWords,
   quoted,
   shareWords,
   shownWords,
@@ -18,6 +19,7 @@ import {
 } from "../words/index.ts";
 import { CAUTIONS } from "./cautions.ts";
 import type { Figures } from "./figures.ts";
+import { decisionPages, firstPages } from "./firstPages.ts";
 import { html, type Markup, trusted, unbroken } from "./html.ts";
 import { listsDifferences, responseTable, screeningTables } from "./responseTable.ts";
 import {
@@ -39,8 +41,25 @@ export function objectives(results: StudyResults): Markup {
 
 /** The question's answer in words and, where there is one, in a picture: what a reader sees before anything else. */
 export function answerSection(results: StudyResults, figures: Figures): Markup {
+  const { decision } = results;
+  if (decision != null) return decidedSection(results, decision, figures);
   const sentences = isSingleDay(results) ? dayAnswer(results) : answer(results);
   return toldAnswer(withWelfare(results, sentences), headlineChart(results, responseCharts(results)), figures);
+}
+
+function decidedSection(results: StudyResults, decision: Decision, figures: Figures): Markup {
+  const pages = decisionPages(decision, results.variants[0]!.day.startClockSeconds);
+  const lead = welfareLead(results);
+  const { confidence } = results.study;
+  return firstPages(
+    {
+      ...pages,
+      words: lead === null ? pages.words : [lead, ...pages.words],
+      note: `Means over ${observationsWords(results)} of each plan, on the same days, with ${formatConfidence(confidence)} ranges. Grey: no difference to today's plan shown.`,
+      picture: headlineChart(results, responseCharts(results)),
+    },
+    figures,
+  );
 }
 
 /** How stunned heads fare stands before whatever else is answered, where there is anything to say of it. */

@@ -14,6 +14,10 @@ section:nth-of-type(-n+2) h2{margin:14px 0 4px;padding-top:8px}
 .lead{color:var(--gambrel-muted);margin:0 0 10px}
 .answer{border-left:5px solid var(--gambrel-line);padding:4px 0 4px 16px;margin:8px 0;font-size:17px;line-height:1.45}
 .answer p{margin:6px 0}
+.verdict{font-size:22px;line-height:1.35;font-weight:600;margin:8px 0 12px;max-width:48em}
+.decision tr.best{font-weight:600}
+.decision tr.harmful th,.decision td.unshown{color:var(--gambrel-muted)}
+.decision .tag{border:1px solid currentColor;border-radius:3px;padding:0 4px;font-size:12px;font-weight:600}
 .caution{border:1px solid var(--gambrel-limit);padding:10px 14px;margin:16px 0}
 .small{font-size:13px;color:var(--gambrel-muted)}
 .paper{display:none}

@@ -11,6 +11,8 @@ export {
   PLAIN_PROCEDURE,
   type Precision,
   type Procedure,
+  QUESTION_KINDS,
+  type QuestionKind,
   type Selection,
   type StoppingRule,
   type Study,

@@ -103,9 +103,18 @@ function withVariants(
   const { name, question, reader, seed, confidence, responses, why } = file;
   const { replications, procedure } = toProcedure(file);
   const factors = draft.dimensions.map(({ name, path, levels }) => ({ name, path, levels }));
-  const asked = { name, question, reader, seed, replications, confidence, responses, why };
+  const asked = { name, question, reader, seed, replications, confidence, responses, why, ...asks(file) };
   const study = { ...asked, factors, ...joined, procedure };
   return { study, basePlan: base.json, faults: [] };
+}
+
+/** What the file says of its question, and nothing where it does not. */
+function asks({ asks: kind, matters }: StudyFile): Pick<Study, "kind" | "matters"> {
+  const least = matters.map(({ response, difference }) => [response, difference.value] as const);
+  return {
+    ...(kind === undefined ? {} : { kind }),
+    ...(least.length === 0 ? {} : { matters: Object.fromEntries(least) }),
+  };
 }
 
 /** Names made of factors and levels can meet by chance; those of a list were looked at with the design. */

@@ -12,6 +12,12 @@ export function responseFaults(file: StudyFile, known: readonly KnownResponse[])
     ...file.responses.flatMap((response, index) => unknownResponse(response, ["responses", index], known)),
     ...(until === undefined ? [] : untilFaults(until, known)),
     ...(file.selection === undefined ? [] : selectionFaults(file.selection, known)),
+    ...file.matters.flatMap(({ response, difference }, index) => {
+      const at = ["matters", index];
+      if (response === MONEY) return amountFault(difference, [...at, "difference"], MONEY_RESPONSE);
+      const unknown = unknownResponse(response, [...at, "response"], known);
+      return [...unknown, ...amountFault(difference, [...at, "difference"], find(response, known))];
+    }),
     ...file.controls.flatMap((control, index) => {
       const at = ["controls", index];
       const unknown = unknownResponse(control.response, [...at, "response"], known);
@@ -19,6 +25,10 @@ export function responseFaults(file: StudyFile, known: readonly KnownResponse[])
     }),
   ];
 }
+
+/** What a change brings or costs a day; no response of a plan, since it needs another plan beside it. */
+const MONEY = "money";
+const MONEY_RESPONSE: KnownResponse = { key: MONEY, format: "number", better: "more" };
 
 export function untilOf({ replications }: StudyFile) {
   return typeof replications === "object" ? replications.until : undefined;

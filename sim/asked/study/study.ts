@@ -7,6 +7,10 @@ export type { ErrorRate, Precision };
 export interface Study {
   name: string;
   question: string;
+  /** What kind of question it is; left out: as the design and the responses suggest. */
+  kind?: QuestionKind;
+  /** The least difference that matters, by key of the response and in its own unit; "money": in the plan's currency, a day. */
+  matters?: Readonly<Record<string, number>>;
   /** For whom the study is written: shown in the report. */
   reader: string;
   seed: string;
@@ -78,6 +82,18 @@ export interface Procedure {
   /** Which error probability the comparisons with the base keep. */
   errorRate: ErrorRate;
 }
+
+/** What may be asked of a plan. */
+export const QUESTION_KINDS = [
+  "worth it",
+  "best",
+  "how much",
+  "bottleneck",
+  "limit",
+  "what will it be",
+  "what matters",
+] as const;
+export type QuestionKind = (typeof QUESTION_KINDS)[number];
 
 export const ERROR_RATES = ["family-wise", "false discovery", "per comparison"] as const satisfies ErrorRate[];
 

@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { ranking, welfareLead } from "../../../viz/index.ts";
+import { decisionTable, ranking, welfareLead } from "../../../viz/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import {
   type ElementaryEffects,
@@ -136,6 +136,7 @@ export function studySummary(results: StudyResults): string[] {
   const lead = welfareLead(results);
   return [
     ...(lead === null ? [] : [lead]),
+    ...decided(results),
     `${counted(variants.length, "variant")}, ${daysWords(results)}, seed "${study.seed}", ${percent} intervals`,
     ...[procedure.stopping, procedure.selection].flatMap((rule) => (rule === null ? [] : [rule.words])),
     `${headline.label}:`,
@@ -143,6 +144,29 @@ export function studySummary(results: StudyResults): string[] {
     ...(results.screening === null ? comparisonLines(results, headline) : screeningTable(results, headline)),
     ...otherResults(results),
     ...variants.flatMap(unfinishedWarning),
+  ];
+}
+
+/** Most plans that the terminal's table has a line for. */
+const MAX_LINES = 20;
+
+/** The verdict, what it rests on, the table to decide by, what to do next. */
+function decided({ decision, variants }: StudyResults): string[] {
+  if (decision == null) return [];
+  const { columns, rows, more } = decisionTable(decision, variants[0]!.day.startClockSeconds, MAX_LINES);
+  const lines = rows.map(({ name, cells, best, harm }) => [
+    `${best ? "* " : "  "}${name}${harm === null ? "" : " (does harm)"}`,
+    ...cells.map(({ value, shown }) => (shown === false ? `(${value})` : value)),
+  ]);
+  const table = rows.length < 2 ? [] : ["", ...textTable([["", ...columns], ...lines])];
+  return [
+    decision.verdict,
+    ...decision.words.map((words) => `  ${words}`),
+    ...table,
+    ...(more === 0 ? [] : [`  ${more} more are in the report.`]),
+    ...(table.length === 0 ? [] : ["  * best; in brackets: no difference to today's plan shown."]),
+    ...decision.next,
+    "",
   ];
 }
 

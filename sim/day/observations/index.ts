@@ -35,6 +35,7 @@ export { killLineKeys, killStopResponses, needsKillStops } from "./killStopRespo
 // What a day cost, used and yielded
 
 export { type CostSheet, costSheet } from "./costSheet.ts";
+export { capitalPerDay, capitals } from "./costs.ts";
 export { type MassBalance, type MassLine, massBalance } from "./massBalance.ts";
 export { type UtilitySheet, utilitySheet } from "./utilitySheet.ts";
 

@@ -1,5 +1,9 @@
 /** Estimates -> results.json, CSV, a run folder. */
 
+// The answer to its question
+
+export type { Decision, DecisionRow, Gain, NetMoney, VerdictKind } from "./decision.ts";
+
 // What a study found
 
 export { type ComparisonInWords, comparisonsInWords } from "./comparisonsInWords.ts";

@@ -9,6 +9,7 @@ import type {
   SequentialState,
   Verdict,
 } from "../../maths/statistics/index.ts";
+import type { Decision } from "./decision.ts";
 import type { Difference, MeanEstimate } from "./figures.ts";
 import type { KillLineResults } from "./killLineResults.ts";
 import type { Advice, Why } from "./why.ts";
@@ -57,6 +58,8 @@ export interface StudyResults {
   levelSteps: Record<string, (LevelStep[] | null)[]> | null;
   /** Of a single day whose first stage never runs out of heads: what the line can do; else null. */
   capacity: CapacityResults | null;
+  /** The answer to the study's question; null where there is nothing to decide by. Absent in older results. */
+  decision?: Decision | null;
   /** What to change first; null unless that was asked for. */
   advice: Advice | null;
   variants: VariantResults[];

@@ -10,6 +10,7 @@ import {
   utilitySheet,
 } from "../../day/observations/index.ts";
 import { type ElementaryEffects, elementaryEffects, levelSteps, pairMeans } from "../../maths/statistics/index.ts";
+import { decide } from "../decision/index.ts";
 import type { MeanEstimate, StudyResults, VariantResults } from "../results/index.ts";
 import { comparisons } from "./comparisons.ts";
 import { askedKeys, knownResponses, UNFINISHED } from "./daySource.ts";
@@ -48,6 +49,8 @@ export function assembleResults(
   const valuesOf = outcomes.map((days) => valuesByKey(days, responses, replications));
   const estimates = valuesOf.map((values) => estimatesOf(values, responses, study));
   const compared = comparisons(study, valuesOf, responses);
+  const whys = study.variants.map(({ plan }, index) => (study.why ? whyOf(plan, outcomes[index]!, study) : null));
+  const screening = screeningOf(study, estimates, responses);
   return {
     format: 1,
     gambrel,
@@ -57,9 +60,18 @@ export function assembleResults(
     responses,
     factors,
     procedure: procedureResults(study, (key) => outcomes.map((days) => days.map(({ values }) => values[key] ?? null))),
-    screening: screeningOf(study, estimates, responses),
+    screening,
     levelSteps: stepsOf(study, valuesOf, responses),
     capacity: null,
+    decision: decide(
+      study,
+      responses,
+      outcomes.map((days) => everyValue(days, replications)),
+      {
+        whys,
+        effects: screening?.[responses[0]?.key ?? ""] ?? null,
+      },
+    ),
     advice: null,
     variants: study.variants.map((variant, index): VariantResults => {
       return {
@@ -71,7 +83,7 @@ export function assembleResults(
         ...compared[index]!,
         values: valuesOf[index]!,
         killLine: killLineResultsOf(variant.plan, outcomes[index]!, study),
-        why: study.why ? whyOf(variant.plan, outcomes[index]!, study) : null,
+        why: whys[index]!,
         dayNotes: dayNotes(variant.plan, outcomes[index]![0]!.day!),
         massBalance: massBalance(outcomes[index]![0]!.day!, variant.plan),
         utilitySheet: utilitySheet(outcomes[index]![0]!.day!, variant.plan),
@@ -110,6 +122,14 @@ function valuesByKey(
 ): ValuesByResponse {
   return Object.fromEntries(
     responses.map(({ key }) => [key, Array.from({ length }, (_, day) => days[day]?.values[key] ?? null)]),
+  );
+}
+
+/** Those that a decision needs beside what is reported, too. */
+function everyValue(days: readonly DayOutcome[], length: number): ValuesByResponse {
+  const keys = Object.keys(days[0]?.values ?? {});
+  return Object.fromEntries(
+    keys.map((key) => [key, Array.from({ length }, (_, day) => days[day]?.values[key] ?? null)]),
   );
 }
 

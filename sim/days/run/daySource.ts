@@ -7,6 +7,7 @@ import {
   responsesOf,
   usualResponses,
 } from "../../day/observations/index.ts";
+import { decisionKeys } from "../decision/index.ts";
 import { MAX_EVENTS } from "./ceilings.ts";
 
 /** How much of a day's course is kept: nothing, bins that lose no peak, or every step. */
@@ -44,7 +45,8 @@ export function daySource(study: Study, traces: TraceKind, check: boolean, mostE
 function keptKeys(study: Study): string[] {
   const why = study.why ? study.variants.flatMap(({ plan }) => bindingKeys(plan)) : [];
   const killLine = study.variants.flatMap(({ plan }) => killLineKeys(plan));
-  return [...new Set([...askedKeys(study), UNFINISHED, ...killLine, ...why])];
+  const decision = study.variants.flatMap(({ plan }) => decisionKeys(plan));
+  return [...new Set([...askedKeys(study), UNFINISHED, ...decision, ...killLine, ...why])];
 }
 
 /**

@@ -46,6 +46,24 @@ export function controls() {
     );
 }
 
+/** The least differences that matter to whoever asks. */
+export function matters() {
+  return z
+    .array(
+      record({
+        response: name().describe('Key of a response, or "money": what a change brings or costs a day.'),
+        difference: amountAboveZero("5").describe(
+          'Least difference that matters: a number in the response\'s own unit, a time such as "5 min", of shares also "0.5 %".',
+        ),
+      }),
+    )
+    .max(MAX_CONTROLS)
+    .describe(
+      "Differences below these are told as too small to act on, however sure they are. Default: 5 min of an end of the " +
+        "day, 0.1 % of the heads, 1 % of any other value, 0.5 % of a day's costs.",
+    );
+}
+
 /** The choice of the best variant. */
 export function selection() {
   return record({

@@ -1,9 +1,9 @@
 import { z } from "zod";
 import { foundWords, type Reading } from "../../../text/units/index.ts";
 import { freeText, isRecord, name, readBy, record, saidText } from "../../plan/index.ts";
-import { ERROR_RATES } from "../study.ts";
+import { ERROR_RATES, QUESTION_KINDS } from "../study.ts";
 import { designFile, MAX_VARIANTS } from "./designFile.ts";
-import { controls, replications, selection } from "./procedureFile.ts";
+import { controls, matters, replications, selection } from "./procedureFile.ts";
 import { seed } from "./seed.ts";
 
 const MAX_RESPONSES = 100;
@@ -14,6 +14,15 @@ export function studyFile() {
     $schema: z.string().optional().describe("Where this schema lies, for editors."),
     name: name().describe("Name of the study."),
     question: freeText().default("").describe("What the study is to answer, in a sentence."),
+    asks: z
+      .enum(QUESTION_KINDS)
+      .optional()
+      .describe(
+        "What kind of question it is, so that the answer fits it: is a change worth it, which plan is best, how much of " +
+          "something is enough, where is the bottleneck, is a limit kept, what will the day be, what matters most. " +
+          "Default: as what is varied and asked for suggests.",
+      ),
+    matters: matters().default([]),
     reader: saidText().default("process engineer").describe("For whom it is written: shown in the report."),
     plan: planReference().describe(
       "The base plan: the path of its file, from the folder of the study, or the plan itself.",

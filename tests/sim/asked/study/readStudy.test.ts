@@ -235,7 +235,7 @@ describe("faults", () => {
       "replications: 0 is too small; allowed: 1 or more",
       "confidence: 95 is too large; allowed: 0.9999 or less",
       'design.list[0].set: an empty object changes nothing; allowed: paths with their new values; write for example { "line.skinning.buffer": 12 }',
-      "nam: unknown key; allowed: '$schema', 'name', 'question', 'reader', 'plan', 'baseName', 'seed', 'replications', 'antithetic', 'controls', 'confidence', 'errorRate', 'selection', 'responses', 'why', 'design'; did you mean 'name'?",
+      "nam: unknown key; allowed: '$schema', 'name', 'question', 'asks', 'matters', 'reader', 'plan', 'baseName', 'seed', 'replications', 'antithetic', 'controls', 'confidence', 'errorRate', 'selection', 'responses' and 2 more; did you mean 'name'?",
       'plan.target: 600 has no unit; allowed: a rate in /d, /h, /min or /s; write for example "620 /h"',
     ]);
   });

@@ -1,0 +1,91 @@
+import type { Plan } from "../../asked/plan/index.ts";
+import { capitalPerDay, capitals } from "../../day/observations/index.ts";
+import { estimate } from "../../maths/statistics/index.ts";
+import type { NetMoney } from "../results/index.ts";
+import { sizedEstimate } from "./gain.ts";
+import { MONEY_PART } from "./matters.ts";
+
+/** Values by response, one for each observation. */
+type Values = Readonly<Record<string, readonly (number | null)[]>>;
+
+/** Where neither the plant costs nor a machine of the plan say it (common practice, no source). */
+const DAYS_PER_YEAR = 250;
+/** More heads than this share of the day's are no luck of transport and lairage. */
+const OTHER_HEADS = 0.002;
+
+/** Keys that `netMoney` reads. */
+export const MONEY_KEYS = ["cost.processing", "plantCost.total", "margin", "fullMargin", "carcasses"];
+
+interface Compared {
+  plan: Plan;
+  values: Values;
+}
+
+/**
+ * What a variant brings beside today's plan on the same days: by the margin where the plan has prices, else by the cost of
+ * the day; where it handles more or fewer heads without prices, by the cost a head at today's heads. Null without money.
+ */
+export function netMoney(
+  today: Compared,
+  variant: Compared,
+  { confidence, matters }: { confidence: number; matters: number | null },
+): NetMoney | null {
+  const { money } = today.plan;
+  if (money === null || variant.plan.money === null) return null;
+  const by = has(today.values, "margin") && has(variant.values, "margin") ? "margin" : "cost";
+  const [before, after] = by === "margin" ? [margins(today), margins(variant)] : costPair(today, variant);
+  const perDay = estimate(
+    before.map((from, day) => (from === null || after[day] == null ? null : after[day]! - from)),
+    confidence,
+  );
+  if (perDay === null) return null;
+  const running = estimate(dayCosts(today), confidence)?.mean ?? 0;
+  const { daysPerYear, assumed } = daysPerYearOf(today.plan);
+  const price = prices(variant.plan) - prices(today.plan);
+  const charge = charges(variant.plan) - charges(today.plan);
+  const earned = (perDay.mean + charge) * daysPerYear;
+  return {
+    ...{ currency: money.currency, by, perDay, daysPerYear, daysAssumed: assumed, price },
+    size: sizedEstimate(perDay, matters ?? MONEY_PART * running).size,
+    paybackYears: price > 0 && earned > 0 ? price / earned : null,
+  };
+}
+
+function has(values: Values, key: string): boolean {
+  return values[key]?.some((value) => value !== null) ?? false;
+}
+
+function margins({ values }: Compared): (number | null)[] {
+  return [...(has(values, "fullMargin") ? values.fullMargin! : values.margin!)];
+}
+
+/** Processing and, where the plan gives it, the plant. */
+function dayCosts({ values }: Compared): (number | null)[] {
+  const plant = values["plantCost.total"];
+  return (values["cost.processing"] ?? []).map((cost, day) => (cost === null ? null : cost + (plant?.[day] ?? 0)));
+}
+
+/** Costs with a minus sign; of the variant at the number of heads that today's plan has that day. */
+function costPair(today: Compared, variant: Compared): [(number | null)[], (number | null)[]] {
+  const [before, after] = [dayCosts(today), dayCosts(variant)];
+  const [heads, others] = [today.values.carcasses ?? [], variant.values.carcasses ?? []];
+  const scale = (day: number) => {
+    const [from, to] = [heads[day] ?? 0, others[day] ?? 0];
+    return to > 0 && Math.abs(to - from) > OTHER_HEADS * from ? from / to : 1;
+  };
+  const minus = (cost: number | null, by: number) => (cost === null ? null : -cost * by);
+  return [before.map((cost) => minus(cost, 1)), after.map((cost, day) => minus(cost, scale(day)))];
+}
+
+function prices(plan: Plan): number {
+  return capitals(plan).reduce((sum, { price }) => sum + price, 0);
+}
+
+function charges(plan: Plan): number {
+  return capitals(plan).reduce((sum, capital) => sum + capitalPerDay(capital), 0);
+}
+
+function daysPerYearOf(plan: Plan): { daysPerYear: number; assumed: boolean } {
+  const known = plan.money?.plantCosts?.daysPerYear ?? capitals(plan)[0]?.daysPerYear;
+  return { daysPerYear: known ?? DAYS_PER_YEAR, assumed: known === undefined };
+}

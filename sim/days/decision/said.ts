@@ -1,0 +1,33 @@
+import type { Decision } from "../results/index.ts";
+import { bestOf, howMuch } from "./bestOf.ts";
+import type { Spoken } from "./judged.ts";
+import { limitKept, whatMatters, whatWillItBe, whereNext } from "./told.ts";
+import type { Weighed } from "./weighed.ts";
+import { worthIt } from "./worthIt.ts";
+
+/** Puts a decision into words: the verdict in one sentence, what it rests on, what to do next. */
+export function said(weighed: Weighed): Decision {
+  const { info: _, findings: __, study: ___, againstBest: ____, ...decision } = weighed;
+  return { ...decision, ...spoken(weighed) };
+}
+
+function spoken(weighed: Weighed): Spoken {
+  switch (weighed.kind) {
+    case "worth it":
+      return worthIt(weighed);
+    case "best":
+      return bestOf(weighed);
+    case "how much":
+      return howMuch(weighed);
+    case "bottleneck":
+      return whereNext(weighed);
+    case "limit":
+      return limitKept(weighed);
+    case "what will it be":
+      return whatWillItBe(weighed);
+    case "what matters":
+      return whatMatters(weighed);
+    default:
+      return weighed.kind satisfies never;
+  }
+}

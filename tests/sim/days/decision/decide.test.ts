@@ -1,0 +1,335 @@
+import { describe, expect, it } from "vitest";
+import { readPlan } from "../../../../sim/asked/plan/index.ts";
+import { PLAIN_PROCEDURE, type Study, type Variant } from "../../../../sim/asked/study/index.ts";
+import { type ResponseInfo, responsesOf } from "../../../../sim/day/observations/index.ts";
+import { decide, decisionKeys, type Findings } from "../../../../sim/days/decision/index.ts";
+import type { Decision, Why } from "../../../../sim/days/results/index.ts";
+
+/** Invented: one crew of three at 20 EUR an hour, one machine at 25 000 EUR over 10 years of 250 days. */
+const PLAN_JSON = {
+  name: "Invented",
+  day: { shifts: [{ name: "day", from: "06:00", to: "14:00" }] },
+  supply: { stream: { interarrival: "5 s", heads: 100 } },
+  crews: [{ name: "trim", people: 3, pay: "20 EUR/h" }],
+  money: { currency: "EUR" },
+  limits: [{ name: "waiting", from: "arrival", to: "end of trim", max: "10 min", source: "invented" }],
+  line: [{ name: "trim", kind: "station", crew: "trim", positions: 3, cycle: "10 s" }],
+};
+const planOf = (changes: Record<string, unknown> = {}) => {
+  const { plan, faults } = readPlan({ ...PLAN_JSON, ...changes }, { read: () => null } as never);
+  if (plan === null) throw new Error(JSON.stringify(faults));
+  return plan;
+};
+const PLAN = planOf();
+const UNPRICED = planOf({ money: undefined, crews: [{ name: "trim", people: 3 }] });
+const MACHINE = planOf({
+  line: [
+    {
+      ...PLAN_JSON.line[0],
+      ...{ crew: undefined, cycle: "9 s", capital: { price: "25000 EUR", life: 10, daysPerYear: 250 } },
+    },
+  ],
+});
+
+/** Around the mean by the given amount, in turn above and below: eight days. */
+const days = (mean: number, spread = 0) => [1, -1, 1, -1, 1, -1, 1, -1].map((sign) => mean + sign * spread);
+const FOUR = [3, 1, -1, -3, 2, 0, -2, 0];
+/** Days of which the difference to `days(mean)` swings by so much. */
+const swings = (mean: number, by: number) => FOUR.map((step) => mean + step * by);
+
+type Given = Partial<Record<string, number | number[]>>;
+const TODAY: Given = {
+  ...{ finish: 30_000, overtime: 1200, carcasses: 100, "beyond.waiting": 0, "worst.waiting": 300 },
+  ...{ "cost.processing": 1000, unfinished: 0, headsPerHour: 600, costPerHead: 10 },
+};
+
+function answerOf(
+  asked: string,
+  variants: readonly { name: string; given: Given; plan?: Variant["plan"]; set?: Record<string, unknown> }[],
+  more: Partial<Study> & { findings?: Partial<Findings>; base?: Variant["plan"]; today?: Given } = {},
+): Decision {
+  const { findings = {}, base = PLAN, today = {}, ...study } = more;
+  const list = [{ name: "base", given: {}, plan: base, set: {} }, ...variants];
+  const infos = new Map(responsesOf(base).map((info): [string, ResponseInfo] => [info.key, info]));
+  const values = list.map(({ given }) =>
+    Object.fromEntries(
+      Object.entries({ ...TODAY, ...today, ...given }).map(([key, value]) => [
+        key,
+        Array.isArray(value) ? value : days(value!, 0),
+      ]),
+    ),
+  );
+  const found = decide(
+    {
+      ...{ name: "s", question: "q", reader: "planner", seed: "1", replications: 8, confidence: 0.95 },
+      ...{ responses: [asked], why: true, factors: [], design: { kind: "list" }, procedure: PLAIN_PROCEDURE },
+      variants: list.map(({ name, plan = base, set = {} }) => ({
+        ...{ name, set, plan, levels: [], insert: [], remove: [] },
+      })),
+      ...study,
+    },
+    [infos.get(asked)!],
+    values,
+    { whys: list.map(() => null), effects: null, ...findings },
+  );
+  if (found === null) throw new Error("nothing decided");
+  return found;
+}
+
+const estimate = (mean: number, half = 0) => ({
+  ...{ n: 8, mean, sd: 0, halfWidth: half, low: mean - half, high: mean + half, min: mean, max: mean },
+});
+/** The line ran so much of a day of 30,000 s at the pace of each stage, and waited so much for animals. */
+const why = (stages: Record<string, number>, animals = 0) =>
+  ({
+    total: estimate(30_000),
+    stages: Object.entries(stages).map(([stage, share]) => ({ stage, share: estimate(share, 0.01) })),
+    parts: [{ cause: "arrivals", stage: "", detail: "", label: "", seconds: estimate(animals) }],
+  }) as unknown as Why;
+
+describe("is it worth it", () => {
+  const person = (given: Given) => [{ name: "one more", given, set: { "crews.trim.people": 4 } }];
+
+  it("yes, where it saves more than it costs", () => {
+    const found = answerOf("finish", person({ finish: 28_200, "cost.processing": 940 }));
+    expect(found).toMatchObject({ kind: "worth it", inferred: true, answer: "yes", best: 1 });
+    expect(found.verdict).toBe("Yes: with “one more” work ends 30 min earlier, and it saves 60 EUR a day.");
+    expect(found.words[0]).toMatch(/^“one more” comes to about 15.000 EUR a year \(250 working days, assumed\)\.$/);
+  });
+
+  it("no, where it costs more than it saves, however much earlier work ends", () => {
+    const found = answerOf("finish", person({ finish: 28_200, "cost.processing": 1115 }));
+    expect(found).toMatchObject({ answer: "no", best: 0 });
+    expect(found.verdict).toBe(
+      "No: with “one more” work ends 30 min earlier, but it costs 115 EUR a day more than it saves.",
+    );
+  });
+
+  it("no, with what the line waits for instead, where nothing is gained", () => {
+    const findings = { whys: [why({ trim: 0.2 }, 22_320), null] };
+    const found = answerOf("finish", person({ finish: 29_950, "cost.processing": 1145 }), { findings });
+    expect(found.verdict).toBe(
+      "No: with “one more” work ends 50 s earlier, less than the 5 min that matter, and it costs 145 EUR a day more than it saves; today the line waits for animals (6 h 12 of the day).",
+    );
+  });
+
+  it("too small, where it is certain and below what matters to the asker", () => {
+    const less = person({ finish: 29_400, "cost.processing": 1000 });
+    expect(answerOf("finish", less).answer).toBe("yes");
+    const found = answerOf("finish", less, { matters: { finish: 900 } });
+    expect(found).toMatchObject({ answer: "too small", best: 0, matters: { size: 900, asked: true } });
+    expect(found.verdict).toBe(
+      "Hardly: with “one more” work ends 10 min earlier, less than the 15 min that matter, and it costs about as much as it brings.",
+    );
+  });
+
+  it("cannot be told, with how many days would tell, where luck is larger than what matters", () => {
+    const found = answerOf("finish", person({ finish: swings(29_700, 600) }), { base: UNPRICED });
+    expect(found).toMatchObject({ answer: "undecided", best: null });
+    expect(found.verdict).toMatch(
+      /^It cannot be told yet: with “one more” 8 simulated days cannot tell what it does to/,
+    );
+    // Half-width 2.365 * sd / sqrt(8) with sd = 600 * 2 = 1003 s against 300 s: 8 * (1003 / 300)^2, in tens.
+    expect(found.next[0]).toBe("About 90 simulated days of each would tell: add --replications 90.");
+  });
+
+  it("no, where more heads would be outside a limit, whatever it saves", () => {
+    const found = answerOf("finish", person({ finish: 26_000, "cost.processing": 500, "beyond.waiting": 0.05 }));
+    expect(found).toMatchObject({ answer: "no", best: 0 });
+    expect(found.verdict).toMatch(/^No: with “one more” it does harm: 5.0 % instead of 0.0 % of heads/);
+  });
+
+  it("of several says which are and which are not", () => {
+    const found = answerOf("finish", [
+      ...person({ finish: 28_200, "cost.processing": 1115 }),
+      { name: "more places", given: { finish: 29_100, "cost.processing": 977 }, set: { "line.trim.buffer": 9 } },
+    ]);
+    expect(found.verdict).toBe("Worth it: “more places”. Not worth it: “one more”.");
+    expect(found).toMatchObject({ answer: "yes", best: 2 });
+    expect(found.next[0]).toBe("The plan has no price for “more places”: set what it costs against what it brings.");
+  });
+
+  it("money decides only where the plan knows it, and never over heads outside a limit", () => {
+    const unpriced = answerOf("finish", person({ finish: 28_200 }), { base: UNPRICED });
+    expect(unpriced.verdict).toBe("Yes: with “one more” work ends 30 min earlier.");
+    expect(unpriced.rows[1]!.money).toBeNull();
+    const welfare = answerOf("beyond.waiting", person({ "beyond.waiting": 0.01, "cost.processing": 1200 }), {
+      today: { "beyond.waiting": 0.08 },
+    });
+    expect(welfare.answer).toBe("yes");
+    expect(welfare.verdict).toContain("but it costs 200 EUR a day more than it saves");
+  });
+
+  it("a machine's price is back after price / (saving before its own charge)", () => {
+    // Charge 25,000 / (10 * 250) = 10 EUR a day; saves 40 with it, 50 before it: 25,000 / (50 * 250) = 2 years.
+    const machine = [{ name: "machine", given: { finish: 28_000, "cost.processing": 960 }, plan: MACHINE }];
+    const found = answerOf("finish", machine);
+    expect(found.rows[1]!.money).toMatchObject({ price: 25_000, daysPerYear: 250, paybackYears: 2 });
+    expect(found.words[0]).toContain("its price is back after 2.0 years");
+  });
+
+  it("a plan that handles more heads is reckoned by the cost a head at today's heads", () => {
+    const more = person({ finish: 30_000, carcasses: 110, "cost.processing": 1045 });
+    // 1045 / 110 * 100 = 950: 50 less than today.
+    expect(answerOf("finish", more).rows[1]!.money!.perDay.mean).toBeCloseTo(50, 9);
+  });
+});
+
+describe("which is best", () => {
+  const four = (given: Given[]) => given.map((each, index) => ({ name: "abcd"[index]!, given: each }));
+
+  it("takes the best of those that do no harm, and names what may be as good", () => {
+    const found = answerOf(
+      "finish",
+      four([
+        { finish: swings(28_000, 60) },
+        { finish: swings(28_050, 61) },
+        { finish: 29_500 },
+        { finish: 20_000, "beyond.waiting": 0.5 },
+      ]),
+      { base: UNPRICED },
+    );
+    expect(found).toMatchObject({ kind: "best", answer: "yes", best: 1 });
+    expect(found.verdict).toMatch(/^Take “a”: work ends 33 min/);
+    expect(found.words.join(" ")).toContain("Left out because they do harm: “d”");
+  });
+
+  it("stays with today's plan where the best of the others gains too little", () => {
+    const found = answerOf(
+      "finish",
+      four([{ finish: 29_900 }, { finish: 29_950 }, { finish: 30_500 }, { finish: 31_000 }]),
+    );
+    expect(found).toMatchObject({ answer: "no", best: 0 });
+    expect(found.verdict).toMatch(
+      /^Stay with today's plan: with the best of the others, “a”, work ends 100 s|1 min 40 s/,
+    );
+  });
+
+  it("does not rank by the end of work what handles other heads", () => {
+    const found = answerOf("finish", four([{ finish: 20_000, carcasses: 60 }, {}, {}, {}]), { base: UNPRICED });
+    expect(found.answer).toBe("undecided");
+    expect(found.verdict).toBe(
+      "The plans handle different numbers of heads, so the end of work alone cannot rank them.",
+    );
+  });
+});
+
+it("names what is best at no cost, where the best costs money", () => {
+  const found = answerOf("headsPerHour", [
+    { name: "dear", given: { headsPerHour: 660, "cost.processing": 1200 } },
+    { name: "free", given: { headsPerHour: 630 } },
+    { name: "none", given: {} },
+    { name: "saves", given: { "cost.processing": 900 } },
+  ]);
+  expect(found.verdict).toBe(
+    "Take “dear”: the line makes 60 carcasses/h more, but it costs 200 EUR a day more than it saves.",
+  );
+  expect(found.words).toContain("At no cost: with “free” the line makes 30 carcasses/h more.");
+  expect(found.words).toContain("For money “saves” is better: it saves 100 EUR a day.");
+});
+
+describe("how much is enough", () => {
+  const factor = [{ name: "places", path: "line.trim.buffer", levels: ["2", "4", "8", "no limit"] }];
+  const levels = (ends: number[]) => ends.map((finish, level) => ({ name: `places ${level}`, given: { finish } }));
+  const asked = (ends: number[], today: number) => {
+    const list = levels(ends);
+    const at = list.map((_, level) => level + (level >= today ? 1 : 0));
+    return answerOf("finish", list, {
+      ...{ factors: factor, design: { kind: "factorial" }, base: UNPRICED },
+      variants: [today, ...at].map((level, index) => ({
+        ...{ name: index === 0 ? "base" : list[index - 1]!.name, levels: [level], set: {}, insert: [], remove: [] },
+        plan: UNPRICED,
+      })),
+    });
+  };
+
+  it("the smallest amount from which more gains less than matters", () => {
+    const found = asked([28_000, 27_900, 27_850], 0);
+    expect(found).toMatchObject({ kind: "how much", answer: "told", best: 1 });
+    expect(found.verdict).toBe(
+      "4 (places) is enough: work ends 33.3 min earlier. Beyond that no step gains 5 min on average.",
+    );
+  });
+
+  it("today's, where that is enough", () => {
+    expect(asked([31_000, 29_990, 29_980], 1).verdict).toMatch(/^Today's 4 \(places\) is enough/);
+  });
+
+  it("the most that was tried, where every step still gains", () => {
+    const found = asked([29_000, 28_000, 27_000], 0);
+    expect(found.verdict).toMatch(/^no limit \(places\) is best of those tried: work ends 50 min earlier\.$/);
+    expect(found.words[0]).toBe("More may gain more still: try larger ones, too.");
+  });
+});
+
+describe("other questions", () => {
+  it("where the bottleneck is, and where it goes", () => {
+    const whys = [why({ hanging: 0.6, trim: 0.2 }), why({ trim: 0.5, hanging: 0.3 }), why({ hanging: 0.2 }, 20_000)];
+    const found = answerOf(
+      "finish",
+      [
+        { name: "a", given: {} },
+        { name: "b", given: {} },
+      ],
+      {
+        ...{ kind: "bottleneck", findings: { whys } },
+      },
+    );
+    expect(found.verdict).toBe(
+      "The bottleneck today is hanging (5 h of the day); with “a” it moves to trim; with “b” the line waits for animals instead.",
+    );
+  });
+
+  it("says so where two stations may set the pace as long", () => {
+    const found = answerOf("finish", [], {
+      kind: "bottleneck",
+      findings: { whys: [why({ hanging: 0.4, trim: 0.395 })] },
+    });
+    expect(found.verdict).toContain("though another station may set it as long");
+  });
+
+  it("whether a limit is kept, and with which plan", () => {
+    const kept = [{ name: "later lorry", given: { "beyond.waiting": 0 } }];
+    const found = answerOf("beyond.waiting", kept, { kind: "limit", today: { "beyond.waiting": 0.08 } });
+    expect(found).toMatchObject({ answer: "no", best: 1 });
+    expect(found.verdict).toBe("No: 8 % (8 to 8 %) of the heads are outside 'waiting'; it is kept with “later lorry”.");
+    expect(answerOf("beyond.waiting", []).verdict).toBe("Yes: no head was outside 'waiting' in 8 simulated days.");
+  });
+
+  it("when work ends, on average and on single days", () => {
+    const found = answerOf("finish", [], { today: { finish: swings(30_600, 300) } });
+    expect(found).toMatchObject({ kind: "what will it be", answer: "told" });
+    expect(found.verdict).toMatch(/^Work ends at 14:30 \(14:2\d to 14:3\d\) on average\.$/);
+    expect(found.words[0]).toBe("Single days lie between 14:15 and 14:45 (8 simulated).");
+  });
+});
+
+describe("the table", () => {
+  it("has the deciding response first, money and people, and limits only where one is broken", () => {
+    const found = answerOf("headsPerHour", [{ name: "a", given: { "beyond.waiting": 0.02 } }]);
+    expect(found.columns.map(({ key }) => key)).toEqual([
+      "headsPerHour",
+      "finish",
+      "overtime",
+      "beyond.waiting",
+      "costPerHead",
+    ]);
+    expect(found.rows.map(({ people }) => people)).toEqual([3, 3]);
+    expect(answerOf("finish", [{ name: "a", given: {} }]).columns.map(({ key }) => key)).not.toContain(
+      "beyond.waiting",
+    );
+  });
+
+  it("rests on keys that every plan with them gives", () => {
+    const known = new Set(responsesOf(PLAN).map(({ key }) => key));
+    expect(decisionKeys(PLAN).filter((key) => !known.has(key))).toEqual([]);
+    expect(decisionKeys(PLAN)).toEqual(
+      expect.arrayContaining(["finish", "cost.processing", "beyond.waiting", "worst.waiting"]),
+    );
+  });
+
+  it("nothing is decided by one day, or without a response", () => {
+    const study = { ...({} as Study), variants: [], procedure: PLAIN_PROCEDURE };
+    expect(decide(study, [], [{}], { whys: [], effects: null })).toBeNull();
+  });
+});
