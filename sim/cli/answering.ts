@@ -7,11 +7,16 @@ import type { Terminal } from "./terminal.ts";
 /** More than any answers have; what comes through a pipe may have no end. */
 const MOST_CHARACTERS = 1_000_000;
 
-/** Answers named on the command line stand before all others, and are not asked for again. */
+/** Answers named on the command line stand before all others; one that cannot be taken is left to those others. */
 export function withGiven(given: ReadonlyMap<string, string>, others: NewAnswerer): NewAnswerer {
+  const left = new Map(given);
   return {
-    answer: (question, standard, answers) => given.get(question.key) ?? others.answer(question, standard, answers),
-    again: (fault) => !given.has(fault.key) && others.again(fault),
+    answer(question, standard, answers) {
+      const text = left.get(question.key);
+      left.delete(question.key);
+      return text ?? others.answer(question, standard, answers);
+    },
+    again: (fault) => others.again(fault),
   };
 }
 

@@ -89,10 +89,14 @@ function sound(asked: NewAsked, set: ReadonlyMap<string, string>, others: readon
   return asked;
 }
 
-/** "Ridge Farm 2" is written to ridge-farm-2.json. */
+/** "Ridge Farm" is written to ridge-farm.json; where that is there already to ridge-farm-2.json: no answer is lost. */
 function fileNameOf(name: string): string {
   const words = name.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? ["plan"];
-  return `${words.join("-")}.json`;
+  const base = words.join("-");
+  for (let number = 1; ; number++) {
+    const file = number === 1 ? `${base}.json` : `${base}-${number}.json`;
+    if (!existsSync(file)) return file;
+  }
 }
 
 function sayWritten(terminal: Terminal, file: string, { answers, given }: NewAsked): void {

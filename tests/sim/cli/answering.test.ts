@@ -1,7 +1,7 @@
 import { PassThrough } from "node:stream";
 import { setImmediate } from "node:timers/promises";
 import { describe, expect, it } from "vitest";
-import { personAnswers } from "../../../sim/cli/answering.ts";
+import { lineAnswers, personAnswers, withGiven } from "../../../sim/cli/answering.ts";
 import { Stopped } from "../../../sim/cli/faults.ts";
 import { askNew } from "../../../sim/questions/new/index.ts";
 import { fakeTerminal } from "../../support/fakeTerminal.ts";
@@ -53,5 +53,30 @@ describe("personAnswers", () => {
   ])("ends at %s as stopped", async (_, key) => {
     const { error } = await typed(["Ridge\r", key]);
     expect(error).toBeInstanceOf(Stopped);
+  });
+});
+
+describe("withGiven", () => {
+  it("takes what was given first, and asks the others where that cannot be taken", async () => {
+    const told: string[] = [];
+    const given = new Map([
+      ["heads", "many"],
+      ["lorries", "2"],
+      ["every", "2 h"],
+    ]);
+    const { answers } = await askNew(
+      withGiven(given, {
+        answer: ({ key }) => (key === "heads" ? "700" : ""),
+        again: ({ key }) => told.push(key) > 0,
+      }),
+    );
+    expect([answers.heads, answers.lorries, answers.every, told]).toEqual([700, 2, 7200, ["heads"]]);
+  });
+
+  it("uses up no line for what was given", async () => {
+    const lines = lineAnswers(["Ridge", "06:30"]);
+    const asked = await askNew(withGiven(new Map([["heads", "500"]]), lines));
+    expect(asked.answers).toMatchObject({ name: "Ridge", heads: 500, start: 6.5 * 3600 });
+    expect(lines.left()).toEqual([expect.stringContaining('end before "end"')]);
   });
 });

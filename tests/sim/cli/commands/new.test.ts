@@ -46,15 +46,15 @@ describe("gambrel new", PATIENCE, () => {
     expect([code, err]).toEqual([2, expect.stringMatching(/line \d+: nothing is asked any more/)]);
   });
 
-  it("replaces no file", async () => {
+  it("replaces no file, and finds a free name where none is given", async () => {
     const folder = temporaryFolder();
     writeFileSync(join(folder, "plant.json"), "mine");
     const { code, err } = await ask(folder, ["plant.json", "--yes"]);
     expect([code, err]).toEqual([2, expect.stringContaining("plant.json: this is there already")]);
     writeFileSync(join(folder, "my-plant.json"), "mine");
-    expect((await ask(folder, ["--yes"])).code).toBe(2);
-    expect(readFileSync(join(folder, "plant.json"), "utf8")).toBe("mine");
-    expect(readdirSync(folder)).toHaveLength(2);
+    expect((await ask(folder, ["--yes"])).code).toBe(0);
+    for (const name of ["plant.json", "my-plant.json"]) expect(readFileSync(join(folder, name), "utf8")).toBe("mine");
+    expect(readdirSync(folder).sort()).toEqual(["my-plant-2.json", "my-plant.json", "plant.json"]);
   });
 
   it("meets a key that there is not by the nearest, and one that nothing speaks of by leaving it out", async () => {
