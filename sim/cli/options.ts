@@ -76,6 +76,17 @@ export function alternativeOption(): Option {
   ).choices(KINDS_OF_PLANT);
 }
 
+export function answerOption(): Option {
+  return new Option("--set <key=answer>", "answer to one question, such as heads=1200; may be repeated").argParser(
+    (text: string, before: ReadonlyMap<string, string> = new Map()) => {
+      const [, key = "", answer = ""] = /^(\w+)=(.*)$/s.exec(text) ?? [];
+      if (answer.trim() === "") throw new InvalidArgumentError("Give a key and its answer, such as heads=1200.");
+      if (before.has(key)) throw new InvalidArgumentError(`Give ${key} once.`);
+      return new Map([...before, [key, answer.trim()]]);
+    },
+  );
+}
+
 export function seedOption(): Option {
   return new Option("--seed <text>", "seed of the random numbers: the same seed gives the same results").argParser(
     (text: string) => {
