@@ -4,7 +4,7 @@ import type { DecisionRow, Gain } from "../results/index.ts";
 import { handlesOtherHeads } from "./bestOf.ts";
 import { gainOf } from "./gain.ts";
 import { daysNeeded, gainClause, type Spoken, watchful, withNo } from "./judged.ts";
-import { amountWords, estimateWords, listed, lowered, moneyWords, named } from "./phrases.ts";
+import { amountWords, estimateWords, listed, lowered, money$, moneyWords, named } from "./phrases.ts";
 import { whatWillItBe } from "./told.ts";
 import type { Weighed } from "./weighed.ts";
 
@@ -51,7 +51,7 @@ function severalTries(weighed: Weighed, tries: readonly DecisionRow[]): Spoken {
     );
   const then = `with it ${happens(weighed, top)}`;
   if (sound.length === 1) return spoken(weighed, tries, top, `Only ${named(top.name)} does no harm: ${then}`);
-  const rivals = sound.filter((row) => row !== top && mayBeBest(weighed, row));
+  const rivals = sound.filter((row) => row !== top && (mayBeBest(weighed, row) || isClose(weighed, row)));
   if (rivals.length === 0) return spoken(weighed, tries, top, `${named(top.name)} copes best: ${then}`);
   const names = listed([top, ...rivals].map(({ name }) => named(name)));
   const least = amountWords(weighed.matters.size, weighed.info);
@@ -109,7 +109,7 @@ function isClose({ againstBest, rows, info, matters }: Weighed, row: DecisionRow
 /** "work ends 48 min (45 to 51 min) later, at 15:05, overtime costs 110 EUR a day more, and no limit is broken". */
 function happens(weighed: Weighed, row: DecisionRow): string {
   const parts = [...endParts(weighed, row), ...overtimeParts(weighed, row), ...carcassParts(weighed, row)];
-  const told = parts.length > 1 ? `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}` : parts[0]!;
+  const told = parts.length > 1 ? `${parts.slice(0, -1).join(", ")}, and ${parts.at(-1)}` : parts[0]!;
   const limits = limitWords(weighed, row);
   if (row.harm !== null) return `${told}; it does harm: ${row.harm}`;
   return limits === null ? told : `${told}; ${limits}`;
@@ -119,6 +119,8 @@ function endParts(weighed: Weighed, row: DecisionRow): string[] {
   const gain = changeOf(weighed, row);
   const { info } = weighed;
   if (gain === null) return [`no day gave ${lowered(info)} for both plans`];
+  if (info.key === "finish" && gain.size === "no difference")
+    return [`work ends as it does today (less than ${amountWords(weighed.matters.size, info)} of difference)`];
   const clause = withNo(gainClause(weighed, { ...row, gain }));
   if (info.format !== "clock" || !SHOWN.has(gain.size)) return [clause];
   const found = row.estimates[info.key]!;
@@ -152,7 +154,7 @@ function overtimeParts({ columns, deciding }: Weighed, { differences }: Decision
 
 function carcassParts({ deciding }: Weighed, { differences }: DecisionRow): string[] {
   const more = deciding === "carcasses" ? 0 : Math.round(shownMean(differences.carcasses));
-  return more === 0 ? [] : [`${formatDecimals(Math.abs(more), 0)} carcasses ${more > 0 ? "more" : "fewer"} are made`];
+  return more === 0 ? [] : [`${formatDecimals(Math.abs(more), 0)} ${more > 0 ? "more" : "fewer"} carcasses come out`];
 }
 
 function shownMean(difference: DecisionRow["differences"][string] | undefined): number {
@@ -179,7 +181,14 @@ function meanWords(found: DecisionRow["estimates"][string], info: ResponseInfo, 
 }
 
 function moneySentence({ name, money }: DecisionRow): string[] {
-  return money === null ? [] : [`All costs of the day together, ${named(name)} ${moneyWords(money)}.`];
+  if (money === null) return [];
+  const { size, by, perDay } = money;
+  if (size === "open") return [`All in all the day with ${named(name)} ${moneyWords(money)}.`];
+  if (size === "no difference" || size === "too small")
+    return [`All in all the money of the day stays about the same with ${named(name)}.`];
+  const more = perDay.mean > 0 === (by === "margin") ? "more" : "less";
+  const does = by === "margin" ? "earns" : "costs";
+  return [`All in all the day ${does} ${money$(Math.abs(perDay.mean), money)} ${more} with ${named(name)}.`];
 }
 
 function moreDays(weighed: Weighed, tries: readonly DecisionRow[]): string[] {

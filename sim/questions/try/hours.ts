@@ -59,9 +59,8 @@ export function secondShift(draft: PlanDraft, written: string): Reading<Told> {
   for (const crew of draft.list("crews")) manShift(draft, crew, { name, like: like.value, given: given.value });
   const { from, to } = span.value;
   draft.put(["day", "shifts"], [...draft.list("day", "shifts"), { name, from: writeClock(from), to: writeClock(to) }]);
-  const few = numbers === undefined ? "" : ` with ${numbers}`;
-  return told(`${name} ${spanWords(span.value)}${few}`, [
-    `In the ${name} every crew has the people that it has in '${like.value}'${numbers === undefined ? "" : ", but for those given"}.`,
+  return told(`${name} ${spanWords(span.value)}`, [
+    `In the ${name} every crew has the people that it has in '${like.value}'${numbers === undefined ? "" : `, but for ${numbers}`}.`,
     ...hangingNote(draft, from),
   ]);
 }
@@ -120,7 +119,7 @@ function spanOf(written: string, example: string): Reading<Span> {
 }
 
 function spanWords({ from, to }: Span): string {
-  return `from ${writeClock(from)} to ${writeClock(to)}`;
+  return `${writeClock(from)}-${writeClock(to)}`;
 }
 
 /** People by crew. */

@@ -1,4 +1,4 @@
-import { listWords, nearestWords } from "../../asked/plan/index.ts";
+import { listWords, nearestName } from "../../asked/plan/index.ts";
 import { type Reading, read, refused } from "../../text/units/index.ts";
 
 /** What `what` (say "a crew") has this name: in any case of letters, or by the beginning that only one has. */
@@ -6,7 +6,16 @@ export function namedOne(written: string, names: readonly string[], what: string
   const found = findName(written, names);
   if (found !== null) return read(found);
   const list = [...new Set(names)];
-  return refused(`'${written}' is not ${what}`, listWords(list), nearestWords(written, list, "write one of these"));
+  const near = nearestName(written, list) ?? byFirstWord(written, list);
+  const remedy = near === null ? "write one of these" : `did you mean '${near}'?`;
+  return refused(`'${written}' is not ${what}`, listWords(list), remedy);
+}
+
+/** "lunsh" is near to "lunch", the first word of "lunch break". */
+function byFirstWord(written: string, names: readonly string[]): string | null {
+  const words = names.map((name) => name.split(" ")[0]!);
+  const near = nearestName(written, words);
+  return near === null ? null : names[words.indexOf(near)]!;
 }
 
 export function findName(written: string, names: readonly string[]): string | null {

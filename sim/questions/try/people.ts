@@ -85,25 +85,17 @@ function crewAndCount(draft: PlanDraft, written: string, example: string): Readi
 
 /** A crew by its name, or by that of a station where it alone works. */
 export function crewNamed(plan: Plan, written: string): Reading<Named> {
-  if (plan.crews.length === 0) return cannot("this plan has no crews, so it knows of no people", "give it crews first");
-  const crew = findName(
-    written,
-    plan.crews.map(({ name }) => name),
-  );
-  if (crew !== null) return read({ crew, station: null });
+  const names = plan.crews.map(({ name }) => name);
+  if (names.length === 0) return cannot("this plan has no crews, so it knows of no people", "give it crews first");
   const all = workSteps(plan);
-  const name = findName(
+  const stationName = findName(
     written,
-    all.map((step) => step.name),
+    all.map(({ name }) => name),
   );
-  const station = all.find((step) => step.name === name);
+  const station = findName(written, names) === null ? all.find(({ name }) => name === stationName) : undefined;
   if (station === undefined) {
-    const none = namedOne(
-      written,
-      plan.crews.map((each) => each.name),
-      "a crew",
-    );
-    return none.fault === null ? read({ crew: none.value, station: null }) : none;
+    const crew = namedOne(written, names, "a crew");
+    return crew.fault === null ? read({ crew: crew.value, station: null }) : crew;
   }
   const { crews } = workplace(station);
   if (crews.length === 1) return read({ crew: crews[0]!, station });

@@ -112,7 +112,7 @@ const LONGEST_NAME = 60;
 function shortName(words: readonly string[]): string {
   for (let shown = words.length; shown > 0; shown--) {
     const left = words.length - shown;
-    const name = `${words.slice(0, shown).join(", ")}${left === 0 ? "" : ` and ${left} more`}`;
+    const name = `${words.slice(0, shown).join(", ")}${left === 0 ? "" : ` and ${left} ${left === 1 ? "change" : "changes"} more`}`;
     if ([...name].length <= LONGEST_NAME) return name;
   }
   return [...(words[0] ?? "")]

@@ -63,7 +63,7 @@ function partsOf(written: string): [response: string, difference: string] {
 export function questionFaults(plan: Plan, { decides, matters }: Pick<TryQuestion, "decides" | "matters">): Fault[] {
   const keys = responsesOf(plan).map(({ key }) => key);
   return [
-    ...(decides === undefined || keys.includes(decides) ? [] : [unknown("--decides", decides, keys)]),
+    ...(decides === undefined || keys.includes(decides) ? [] : [unknown(`--decides ${decides}`, decides, keys)]),
     ...matters.flatMap((written): Fault[] => {
       const path = `--matters ${written}`;
       const [response, difference] = partsOf(written);
