@@ -189,7 +189,7 @@ function addTry(gambrel: Command, terminal: Speak): void {
     ],
     ["gambrel try plant.json --fewer 500", "500 heads fewer"],
     [
-      'gambrel try plant.json --lorries spread --or --lorries "every 45 min"',
+      'gambrel try plant.json --lorries "spread last at 12:00" --or --lorries "every 45 min"',
       "lorries at even distances, or closer together",
     ],
     ["gambrel try plant.json --break lunch=12:15 --or --break lunch=11:45", "which is the better hour for lunch?"],

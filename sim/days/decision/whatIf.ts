@@ -42,13 +42,7 @@ function severalTries(weighed: Weighed, tries: readonly DecisionRow[]): Spoken {
       null,
       "The tries handle different numbers of heads, so the end of work cannot rank them",
     );
-  if (top === null)
-    return spoken(
-      weighed,
-      tries,
-      null,
-      tries.every(({ harm }) => harm !== null) ? "Every try does harm" : "The tries cannot be ranked",
-    );
+  if (top === null) return spoken(weighed, tries, null, unranked(tries));
   const then = `with it ${happens(weighed, top)}`;
   if (sound.length === 1) return spoken(weighed, tries, top, `Only ${named(top.name)} does no harm: ${then}`);
   const rivals = sound.filter((row) => row !== top && (mayBeBest(weighed, row) || isClose(weighed, row)));
@@ -73,6 +67,15 @@ function severalTries(weighed: Weighed, tries: readonly DecisionRow[]): Spoken {
     answer: "undecided",
     best: null,
   };
+}
+
+const NAMED = 3;
+
+function unranked(tries: readonly DecisionRow[]): string {
+  const harmed = tries.filter(({ harm }) => harm !== null);
+  if (harmed.length < tries.length) return "The tries cannot be ranked by what was asked for";
+  const told = harmed.slice(0, NAMED).map(({ name, harm }) => `with ${named(name)} ${harm}`);
+  return `Every try does harm: ${told.join("; ")}${harmed.length > NAMED ? `; and ${harmed.length - NAMED} more` : ""}`;
 }
 
 /** The verdict, then a sentence for every try that it does not tell of. */

@@ -281,7 +281,8 @@ describe("what if", () => {
     expect(one).toMatchObject({ best: 2 });
     expect(one.verdict).toMatch(/^Only “B” does no harm: with it work ends/);
     const all = answerOf("finish", tries(fast, { ...fast, finish: 29_000 }), asked);
-    expect(all).toMatchObject({ best: null, verdict: "Every try does harm." });
+    expect(all.best).toBeNull();
+    expect(all.verdict).toMatch(/^Every try does harm: with “A” 5\.0 % .* 'waiting'; with “B” 5\.0 % .* 'waiting'\.$/);
     expect(all.words.join(" ")).toMatch(/With “A” .*does harm.*With “B” .*does harm/);
   });
 
