@@ -179,7 +179,7 @@ function addTry(gambrel: Command, terminal: Speak): void {
   withExamples(command, [
     ["gambrel try plant.json --ill evisceration=2 hanging=1", "two are ill at evisceration and one at hanging"],
     [
-      "gambrel try plant.json --ill evisceration=1 --or --ill evisceration=1 --move hanging:evisceration",
+      "gambrel try plant.json --ill skinning=1 --or --ill skinning=1 --move hanging:skinning",
       "does it help to move one person?",
     ],
     ['gambrel try plant.json --extra "800 at 12:00" --out runs/extra', "800 heads more at noon, with a report"],
@@ -192,14 +192,17 @@ function addTry(gambrel: Command, terminal: Speak): void {
       'gambrel try plant.json --lorries "spread last at 12:00" --or --lorries "every 45 min"',
       "lorries at even distances, or closer together",
     ],
-    ["gambrel try plant.json --break lunch=12:15 --or --break lunch=11:45", "which is the better hour for lunch?"],
+    [
+      'gambrel try plant.json --break lunch=12:15 --or --break lunch=11:45 --matters "finish=10 min"',
+      "which is the better hour for lunch?",
+    ],
     ["gambrel try plant.json --shift day=05:30-14:00 --decides overtime", "an earlier shift, judged by its overtime"],
     [
-      "gambrel try plant.json --down skinning=09:00-10:00 --or --down skinning=09:00-10:00 --places skinning=20",
-      "an hour without the skinning machine, and with room before it",
+      "gambrel try plant.json --down skinning=09:00-10:00 --places skinning=20",
+      "an hour without the skinning machine, with more room before it",
     ],
     [
-      'gambrel try plant.json --more evisceration=1 --or --faster evisceration=10% --matters "finish=10 min" --as-study tries.json',
+      "gambrel try plant.json --more skinning=1 --or --faster skinning=10% --as-study tries.json",
       "the same as a study file",
     ],
   ]);

@@ -155,9 +155,14 @@ function overtimeParts({ columns, deciding }: Weighed, { differences }: Decision
   return [`overtime is ${formatSpan(Math.abs(span), timed!, "plain")} ${span > 0 ? "longer" : "shorter"}`];
 }
 
-function carcassParts({ deciding }: Weighed, { differences }: DecisionRow): string[] {
-  const more = deciding === "carcasses" ? 0 : Math.round(shownMean(differences.carcasses));
-  return more === 0 ? [] : [`${formatDecimals(Math.abs(more), 0)} ${more > 0 ? "more" : "fewer"} carcasses come out`];
+/** A few heads more or less are luck of transport and trimming. */
+const FEW_HEADS = 0.002;
+
+function carcassParts({ deciding, rows }: Weighed, { differences }: DecisionRow): string[] {
+  const more = Math.round(shownMean(differences.carcasses));
+  const today = rows[0]!.estimates.carcasses?.mean ?? 0;
+  if (deciding === "carcasses" || Math.abs(more) <= FEW_HEADS * today) return [];
+  return [`${formatDecimals(Math.abs(more), 0)} ${more > 0 ? "more" : "fewer"} carcasses come out`];
 }
 
 function shownMean(difference: DecisionRow["differences"][string] | undefined): number {

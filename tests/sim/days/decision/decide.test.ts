@@ -232,6 +232,14 @@ describe("what if", () => {
     expect(found.next[0]).toMatch(/^Compare what would help against it: more tries after `--or`/);
   });
 
+  it("does not tell of a carcass more or less, which is luck", () => {
+    const found = answerOf("finish", tries({ finish: 32_880, carcasses: 1001 }), {
+      ...asked,
+      today: { carcasses: 1000 },
+    });
+    expect(found.verdict).toBe("With “A” work ends 48 min later, at 15:08; no limit is broken.");
+  });
+
   it("does not call it news that matters where the day ends as it does today", () => {
     const found = answerOf("finish", tries({ finish: 30_060 }), asked);
     expect(found.verdict).toBe(
