@@ -151,7 +151,7 @@ export function studySummary(results: StudyResults): string[] {
 const MAX_LINES = 20;
 
 /** The verdict, what it rests on, the table to decide by, what to do next. */
-function decided({ decision, variants }: StudyResults): string[] {
+export function decided({ decision, variants }: StudyResults): string[] {
   if (decision == null) return [];
   const { columns, rows, more } = decisionTable(decision, variants[0]!.day.startClockSeconds, MAX_LINES);
   const lines = rows.map(({ name, cells, best, harm }) => [
