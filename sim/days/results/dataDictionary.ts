@@ -29,7 +29,8 @@ export function dataDictionary(results: StudyResults): DataDictionary {
   };
 }
 
-const TRACE_ROW = "one step or one bin of a trace of a variant's first day (replication 0)";
+const TRACE_ROW =
+  "one step or one bin of a trace of the first day (replication 0) of a variant whose day is kept whole";
 
 const DICTIONARY_COLUMNS = [
   column("file", "text", "", "The table that the row is about."),

@@ -8,6 +8,8 @@ export type { Decision, DecisionRow, Gain, NetMoney, VerdictKind } from "./decis
 
 export { type ComparisonInWords, comparisonsInWords } from "./comparisonsInWords.ts";
 export { type DifferenceInWords, differenceInWords } from "./differenceInWords.ts";
+export { drawnVariants } from "./drawnVariants.ts";
+export { endedDay } from "./endedDay.ts";
 export type { Difference, MeanEstimate, Reduction } from "./figures.ts";
 export type { KillLineResults, StunToStick } from "./killLineResults.ts";
 export type {

@@ -46,7 +46,7 @@ export const STOPS_COLUMNS = [
   ),
 ];
 
-export const STOPS_ROW = `one stop of the kill line on a variant's first day (replication 0), the first ${MOST_KILL_STOPS} of it; a last row counts the others`;
+export const STOPS_ROW = `one stop of the kill line on the first day (replication 0) of a variant whose day is kept whole, the first ${MOST_KILL_STOPS} of it; a last row counts the others`;
 
 /** The stops of the kill line of each variant's first day, in parts; null when no day has a record of them. */
 export function stopsCsv(results: StudyResults): Generator<string> | null {
