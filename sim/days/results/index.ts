@@ -52,9 +52,9 @@ export { harmOf, harmResponses } from "./harm.ts";
 // As text and tables
 
 export { type DataDictionary, dataDictionary, dictionaryCsv } from "./dataDictionary.ts";
+export { figureCell, resultsTable, spanCell } from "./resultsTable.ts";
 export { stableJson, stableJsonParts } from "./stableJson.ts";
-export { summaryTable } from "./summaryCsv.ts";
-export { type Sheet, workbook } from "./workbook.ts";
+export { type Sheet, type SheetCell, type SheetTable, tableRows, tableWidths, workbook } from "./workbook.ts";
 
 // Read back
 

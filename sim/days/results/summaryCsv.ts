@@ -89,11 +89,6 @@ export function summaryCsv(results: StudyResults): Generator<string> {
   return csvParts(headerOf(summaryColumns(results.factors)), rows(results));
 }
 
-/** The same as columns and rows, for a workbook. */
-export function summaryTable(results: StudyResults): { columns: Column[]; rows: CsvCell[][] } {
-  return { columns: summaryColumns(results.factors), rows: [...rows(results)] };
-}
-
 function* rows(results: StudyResults): Generator<CsvCell[]> {
   for (const variant of results.variants) {
     for (const response of results.responses) {
