@@ -10,7 +10,6 @@ import {
   concurrencyOption,
   jsonOption,
   lostAfterOption,
-  MOST_TRACED,
   overwriteOption,
   portOption,
   queueOption,
@@ -20,6 +19,7 @@ import {
   samplesOption,
   seedOption,
   simulatedDaysOption,
+  studyTracesOption,
   threadsOption,
   tracesOption,
   unitOption,
@@ -135,7 +135,7 @@ function addStudy(gambrel: Command, terminal: Speak): void {
     .argument("<study>", "study file")
     .addOption(seedOption())
     .addOption(replicationsOption())
-    .addOption(tracesOption().default(undefined, `"binned"; "none" with more than ${MOST_TRACED} variants`))
+    .addOption(studyTracesOption().default(undefined, '"binned"'))
     .addOption(verifyOption())
     .option("--out <folder>", 'folder to write to (default: "runs/" and the name of the study)')
     .addOption(overwriteOption())
@@ -424,7 +424,7 @@ function addDemo(gambrel: Command, terminal: Speak): void {
     .description("run the example studies that come with the program (an invented plant)")
     .addOption(seedOption())
     .addOption(replicationsOption())
-    .addOption(tracesOption())
+    .addOption(studyTracesOption())
     .addOption(threadsOption())
     .option("--out <folder>", "folder for the runs; an earlier demo there is replaced", "runs/demo")
     .addOption(jsonOption("also print the results as a JSON list to standard output"))
