@@ -18,9 +18,11 @@ export * from "./pictures/index.ts";
 export { CAUTIONS, DANGERS, DANGERS_IN_SHORT } from "./report/index.ts";
 export {
   answer,
+  type DecisionTable,
   decisionTable,
   differenceWords,
   estimateWords,
+  offersTable,
   rankedSlopes,
   ranking,
   responseFormat,

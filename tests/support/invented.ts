@@ -81,6 +81,7 @@ export function inventedOptionsResult(): OptionsResult {
     ...{ currency: "EUR", interest: 0.06, daysPerYear: 250, confidence: 0.95, cashWords: "revenue less pay" },
     nothing: { mayBeBest: false },
     options: [option("a machine", 5000, 1000, "pays"), option("more places", 200, 900, "not decided")],
+    ...{ answer: "yes", verdict: "Buy the machine.", next: ["Ask for a second offer."], buy: 0 },
     words: ['The best is "a machine".'],
   };
   return found as unknown as OptionsResult;

@@ -13,7 +13,7 @@ import {
 import { type DayJournal, daySource, type TraceKind } from "../../days/run/index.ts";
 import { formatConfidence, formatEstimate, formatSpan, textTable } from "../../text/units/index.ts";
 import { resumeLine } from "../commandLine.ts";
-import { answerLines } from "../decisionLines.ts";
+import { decisionLines } from "../decisionLines.ts";
 import { BadInput } from "../faults.ts";
 import { loadStudy, readInputFile } from "../inputs.ts";
 import { ceilingsOf, MOST_TRACED, type StudyCommandOptions } from "../options.ts";
@@ -151,7 +151,7 @@ export function studySummary(results: StudyResults): string[] {
 /** The verdict, what it rests on, the table to decide by, what to do next. */
 function decided({ decision, variants }: StudyResults): string[] {
   if (decision == null) return [];
-  return answerLines(decision, decision, variants[0]!.day.startClockSeconds).map(({ line }) => line);
+  return decisionLines(decision, variants[0]!.day.startClockSeconds).map(({ line }) => line);
 }
 
 function comparisonLines(results: StudyResults, headline: ResponseInfo): string[] {
