@@ -22,6 +22,7 @@ export {
   decisionTable,
   differenceWords,
   estimateWords,
+  improvementTable,
   offersTable,
   rankedSlopes,
   ranking,

@@ -1,16 +1,27 @@
 import { formatConfidence, formatDecimals, formatShare } from "../../sim/text/units/index.ts";
 import type { Found, Improvement, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { estimateWords, goalFormat, responseFormat, usesWords } from "../words/index.ts";
+import { estimateWords, goalFormat, improvementTable, responseFormat, usesWords } from "../words/index.ts";
 import type { Figures } from "./figures.ts";
+import { firstPages } from "./firstPages.ts";
 import { html, type Markup } from "./html.ts";
-import { toldAnswer, withWelfare } from "./reportSections.ts";
+import { withWelfare } from "./reportSections.ts";
 import { tradeOffChart } from "./studyCharts.ts";
 
 /** What a search found, before the days that compare the recommended arrangement with today's plan: answer, choice, curve, arrangements tried. */
 export function improvementSections(found: Improvement, results: StudyResults, figures: Figures): Markup[] {
   return [
-    toldAnswer(withWelfare(results, found.words.map(isolated)), tradeOffChart(found) ?? undefined, figures),
+    firstPages(
+      {
+        verdict: isolated(found.verdict),
+        words: withWelfare(results, found.words.map(isolated)),
+        table: improvementTable(found),
+        note: `Means over ${found.recommended?.goal?.n ?? 0} new days, the same for both, with ${formatConfidence(found.confidence)} ranges. Grey: no difference to today's arrangement shown.`,
+        picture: tradeOffChart(found) ?? undefined,
+        next: found.next.map(isolated),
+      },
+      figures,
+    ),
     choiceSection(found),
     ...(found.curve.length === 0 ? [] : [curveSection(found)]),
     triedSection(found),

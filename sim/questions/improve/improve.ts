@@ -1,5 +1,6 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { supportOf } from "../../day/observations/index.ts";
+import { gainOf, netMoney, usualMatters } from "../../days/decision/index.ts";
 import { differenceInWords, harmOf } from "../../days/results/index.ts";
 import type { Simulate } from "../../days/run/index.ts";
 import { estimateWithin, shareEstimate } from "../../maths/statistics/index.ts";
@@ -8,6 +9,7 @@ import { countDesigns } from "./countDesigns.ts";
 import { type CandidateDesign, Designs } from "./designs.ts";
 import { levelsOf } from "./greedyPath.ts";
 import type { CurvePoint, Finalist, Found, Improvement, Recommendation, TriedDesign } from "./improvement.ts";
+import { improveVerdict } from "./improveVerdict.ts";
 import { improveWords } from "./improveWords.ts";
 import { type Kept, keepLimits } from "./keepLimits.ts";
 import type { ImproveQuestion } from "./question.ts";
@@ -54,10 +56,12 @@ export async function improve(
   const { pick, ...found } = chosen;
   const comparing = new Trials(question, simulate, comparisonSeed(question), false);
   const days = pick === null ? 0 : Math.max(question.firstStage, choosing.known(pick));
-  const recommended = pick === null ? null : await recommend(pick, designs.base, { question, trials: comparing, days });
+  const matters = question.difference ?? usualMatters(question.response, goalToday(tried, question));
+  const recommended =
+    pick === null ? null : await recommend(pick, designs.base, { question, trials: comparing, days, matters });
   const improvement = {
     ...about(question),
-    ...{ ...found, recommended },
+    ...{ ...found, recommended, matters },
     tried: ranked(tried, question).map((trial) => triedOf(trial, tried, { finalists, question })),
     curve: curve.map((trial) => pointOf(trial, curve, question)),
     effort: {
@@ -70,7 +74,14 @@ export async function improve(
       fullEnumerationDays: allowed * question.firstStage,
     },
   };
-  return { improvement: { ...improvement, words: improveWords(improvement) }, recommended: pick };
+  const said = improveVerdict(improvement);
+  return { improvement: { ...improvement, ...said, words: improveWords(improvement) }, recommended: pick };
+}
+
+/** On the days of the search. */
+function goalToday(tried: readonly Trial[], question: ImproveQuestion) {
+  const [base] = tried;
+  return base === undefined ? undefined : (foundOf(base, question).goal ?? undefined);
 }
 
 function about({ name, question, seed, confidence, response, space }: ImproveQuestion) {
@@ -183,20 +194,41 @@ async function finalistOf(design: CandidateDesign, limits: Kept, contest: Contes
 async function recommend(
   pick: CandidateDesign,
   base: CandidateDesign,
-  { question, trials, days }: { question: ImproveQuestion; trials: Trials; days: number },
+  { question, trials, days, matters }: { question: ImproveQuestion; trials: Trials; days: number; matters: number },
 ): Promise<Recommendation> {
   const { confidence, response, limits } = question;
   const [picked, compared] = await trials.of([pick, base], days);
   const isBase = pick === base;
+  const difference = isBase ? null : differenceInWords(picked!.values, compared!.values, confidence, response);
+  const worth = { confidence, matters: null };
   return {
     ...foundOf(picked!, question),
     ...pick.change,
     isBase,
-    againstBase: isBase ? null : differenceInWords(picked!.values, compared!.values, confidence, response),
+    againstBase: difference,
+    gain: difference === null ? null : gainOf(difference, response.better!, matters),
+    money:
+      isBase || question.yearly !== null
+        ? null
+        : netMoney(
+            { plan: base.plan, values: compared!.responses },
+            { plan: pick.plan, values: picked!.responses },
+            worth,
+          ),
+    ends: endsOf(compared!, picked!, base.plan),
     limits: limits.map(({ name, share, key }) => {
       return { name, share, found: shareEstimate(picked!.responses[key]!, confidence) };
     }),
   };
+}
+
+/** Null where days of the plan have no end that a crew would know. */
+function endsOf(today: Trial, then: Trial, { supply, day }: Plan): Recommendation["ends"] {
+  const [before, after] = [today, then].map(({ responses }) =>
+    meanOf((responses.finish ?? []).filter((value) => value !== null)),
+  );
+  if (supply.kind === "saturated" || before == null || after == null) return null;
+  return { today: before, pick: after, startClockSeconds: day.startClockSeconds };
 }
 
 function foundOf({ design, values }: Trial, { confidence, response }: ImproveQuestion): Found {
