@@ -2,7 +2,15 @@
 
 // Pages
 
-export { type ReportOptions, renderDayReport, renderReport } from "./report/index.ts";
+export {
+  type CalibrationReport,
+  type FitReport,
+  type ReportOptions,
+  renderCalibrationReport,
+  renderDayReport,
+  renderFitReport,
+  renderReport,
+} from "./report/index.ts";
 
 // Pictures and their figures as files
 

@@ -47,7 +47,7 @@ describe("gambrel calibrate", PATIENCE, () => {
       countedAt: "skinning",
     });
     expect(results.explanations[0]).toMatchObject({ path: expect.any(String), removed: expect.any(Number) });
-    expect(readdirSync(join(folder, "check")).sort()).toEqual(["charts", "results.json"]);
+    expect(readdirSync(join(folder, "check")).sort()).toEqual(["charts", "report.html", "results.json"]);
     expect(readdirSync(join(folder, "check", "charts"))).toEqual(["observed.svg"]);
     const again = await runCli(folder, args);
     expect(again.code).toBe(2);
