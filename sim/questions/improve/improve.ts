@@ -15,6 +15,7 @@ import { type Kept, keepLimits } from "./keepLimits.ts";
 import type { ImproveQuestion } from "./question.ts";
 import { meanOf, ranked, scoreOf } from "./score.ts";
 import { search } from "./search.ts";
+import { searchHarm, unasked } from "./searchHarm.ts";
 import { isAllowed } from "./space.ts";
 import { type Trial, Trials } from "./trials.ts";
 
@@ -44,9 +45,11 @@ export async function improve(
 ): Promise<{ improvement: Improvement; recommended: CandidateDesign | null }> {
   const designs = new Designs(question);
   const allowed = countDesigns(question.space);
-  const searching = new Trials(question, simulate, `${question.seed}, search`, true);
+  const [searching, explained] = [false, true].map(
+    (why) => new Trials(question, simulate, `${question.seed}, search`, why),
+  ) as [Trials, Trials];
   const tell = (tried: number) => say(`${tried} of ${allowed} allowed arrangements tried.`);
-  const tried = await search(question, { designs, trials: searching, tell });
+  const tried = await search(question, { designs, trials: searching, explained, tell });
   const finalists = finalistsOf(tried, question);
   say(`Choosing among ${finalists.length} ${finalists.length === 1 ? "finalist" : "finalists"}.`);
   const choosing = new Trials(question, simulate, question.seed, false);
@@ -67,7 +70,7 @@ export async function improve(
     effort: {
       designsTried: tried.length,
       designsAllowed: allowed,
-      searchDays: searching.simulated,
+      searchDays: searching.simulated + explained.simulated,
       choiceDays,
       curveDays: choosing.simulated - choiceDays,
       comparisonDays: comparing.simulated,
@@ -96,7 +99,9 @@ function about({ name, question, seed, confidence, response, space }: ImproveQue
 /** The best of the search that are allowed; the plan as it is among them where it is allowed. */
 function finalistsOf(tried: readonly Trial[], question: ImproveQuestion): CandidateDesign[] {
   const { space, search: asked } = question;
-  const open = tried.filter(({ design }) => design.counts !== null && isAllowed(space, design.counts));
+  const open = tried.filter(
+    ({ design, values }) => values.length >= asked.days && design.counts !== null && isAllowed(space, design.counts),
+  );
   const harmless = open.filter((trial) => searchHarm(trial, tried, question) === null);
   const allowed = harmless.length > 0 ? harmless : open;
   const best = ranked(allowed, question)
@@ -104,17 +109,6 @@ function finalistsOf(tried: readonly Trial[], question: ImproveQuestion): Candid
     .map(({ design }) => design);
   const base = allowed.find(({ design }) => design.key === "base")?.design;
   return base === undefined || best.includes(base) ? best : [...best.slice(0, -1), base];
-}
-
-/** The plan's limits that the question says nothing of: of the others it says which share of heads may be outside. */
-function unasked({ base, limits }: ImproveQuestion): Pick<Plan, "limits"> {
-  return { limits: base.plan.limits.filter(({ name }) => limits.every((asked) => asked.name !== name)) };
-}
-
-/** What the design made worse than the plan as it is, on the days of the search. */
-function searchHarm({ design, responses }: Trial, tried: readonly Trial[], question: ImproveQuestion): string | null {
-  const asIs = tried.find((trial) => trial.design.key === "base");
-  return asIs === undefined || design === asIs.design ? null : harmOf(unasked(question), asIs.responses, responses);
 }
 
 /** Of the days on which the pick is compared with the plan as it is. */

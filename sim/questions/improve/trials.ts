@@ -92,7 +92,8 @@ export class Trials {
   }
 }
 
-function firstDays({ design, values, responses, why }: Trial, days: number): Trial {
+/** The same with its first days alone. */
+export function firstDays({ design, values, responses, why }: Trial, days: number): Trial {
   const first = Object.entries(responses).map(([key, list]) => [key, list.slice(0, days)] as const);
   return { design, values: values.slice(0, days), responses: Object.fromEntries(first), why };
 }
