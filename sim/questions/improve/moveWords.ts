@@ -40,13 +40,15 @@ interface Noun {
 function moved(from: readonly Step[], to: readonly Step[], noun: Noun): string {
   const left = each(from, "from", noun);
   if (to.length === 1) return `move ${left}${from.length > 1 ? "," : ""} to ${noun.at}${to[0]!.name}`;
+  if (isEven(from) && isEven(to) && from.length === to.length)
+    return `move ${left}, to ${listed(to.map(({ name }) => `${noun.at}${name}`))}`;
   return `move ${left}, ${each(to, "to", noun, false)}`;
 }
 
 /** "two people from A", "one each from A, B and C", "two people from A and one from B". */
 function each(steps: readonly Step[], word: "from" | "to", noun: Noun, withNoun = true): string {
   const [first] = steps;
-  if (steps.length > 1 && steps.every(({ count }) => count === first!.count)) {
+  if (steps.length > 1 && isEven(steps)) {
     const places = `${word} ${listed(steps.map(({ name }) => `${noun.at}${name}`))}`;
     return `${numberWord(first!.count)}${withNoun && first!.count > 1 ? ` ${noun.many}` : ""} each ${places}`;
   }
@@ -55,6 +57,10 @@ function each(steps: readonly Step[], word: "from" | "to", noun: Noun, withNoun 
     return `${numberWord(count)}${what} ${word} ${noun.at}${name}`;
   });
   return listed(parts);
+}
+
+function isEven(steps: readonly Step[]): boolean {
+  return steps.every(({ count }) => count === steps[0]!.count);
 }
 
 function numberWord(count: number): string {

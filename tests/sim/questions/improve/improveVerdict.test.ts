@@ -79,6 +79,7 @@ describe("what has to be moved", () => {
     [[4, 2, 1], [2, 1, 4], "move two people from A and one from B, to C"],
     [[4, 2, 1], [2, 3, 2], "move two people from A, one each to B and C"],
     [[1, 2], [0, 3], "move one person from A to B"],
+    [[2, 2, 2, 2], [1, 1, 3, 3], "move one each from A and B, to C and D"],
     [[2, 2], [2, 3], "add one person to B"],
     [[2, 2, 2], [1, 3, 4], "take one person from A and add one person to B and two to C"],
     [[20, 2], [8, 2], "take 12 people from A"],
