@@ -114,7 +114,7 @@ describe("gambrel check", PATIENCE, () => {
   it.each(["[]", "{}", "3", "null"])("calls %s neither plan nor study", async (text) => {
     const { code, err } = await runCli(cliFolder({ "x.json": text }), ["check", "x.json"]);
     expect(code).toBe(2);
-    expect(err).toMatch(/neither a plan .* nor a study/);
+    expect(err).toMatch(/this is no plan .*, no study or question about a plan .*, and no demand/);
   });
 
   it("shows control characters in someone's file as question marks, never to the terminal", async () => {
