@@ -1,3 +1,4 @@
+import { offersTable } from "../../../viz/index.ts";
 import { basePlan, type Study } from "../../asked/study/index.ts";
 import { type Difference, type ResponseInfo, type StudyResults, stableJson } from "../../days/results/index.ts";
 import type { TraceKind } from "../../days/run/index.ts";
@@ -16,6 +17,7 @@ import {
   groupDigits,
   textTable,
 } from "../../text/units/index.ts";
+import { answerLines } from "../decisionLines.ts";
 import { BadInput } from "../faults.ts";
 import { type InputFile, readInputFile, refused, refuseOtherKind } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
@@ -45,7 +47,9 @@ export async function optionsCommand(terminal: Terminal, path: string, options: 
   const run = (traces: TraceKind) => simulate(terminal, question.study, { path, options, traces });
   const results = out === undefined ? await run("none") : await written(file, question, { out, overwrite, run });
   const found = compareOffers(question, results);
-  for (const { line, style } of optionsSummary(found, results)) terminal.say(line, style);
+  const decisions = offersTable(found, results.decision, results.variants[0]!.day.startClockSeconds);
+  const lines = [...answerLines({ ...found, words: [] }, decisions), ...optionsSummary(found, results)];
+  for (const { line, style } of lines) terminal.say(line, style);
   terminal.say(CAUTION, "dim");
   if (out !== undefined) terminal.say(`Written: ${out}/report.html, line-up.json and more.`, "green");
   if (json) terminal.data(stableJson({ lineUp: found, simulated: results }));
@@ -91,7 +95,7 @@ function simulate(
   return simulateStudy(terminal, study, { words, options, traces });
 }
 
-/** A line-up as lines of text: a table in the order of the file, then a sentence for each option, the best first. */
+/** A line-up as lines of text: what they rest on, a table in the order of the file, then a sentence for each option, the best first. */
 function optionsSummary(found: OptionsResult, results: StudyResults): Line[] {
   const { interest, daysPerYear, confidence, cashWords, currency } = found;
   const percent = formatConfidence(confidence);

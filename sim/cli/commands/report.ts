@@ -1,6 +1,6 @@
 import { existsSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser } from "playwright-core";
+import type { Browser, LaunchOptions } from "playwright-core";
 import { chartFiles, renderReport } from "../../../viz/index.ts";
 import { type Drawn, readResults, rebuiltFiles, type StudyResults, writeRunFolder } from "../../days/results/index.ts";
 import { readImprovement } from "../../questions/improve/index.ts";
@@ -19,6 +19,12 @@ const SCALE = 2;
 const CHANNELS = ["chrome", "msedge", "chromium"] as const;
 
 const COMMON_PATHS = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/snap/bin/chromium"];
+
+/** A browser that a checkout of this program brings for its tests; an installed program has none. */
+const CHECKOUT_BROWSER = "@sparticuz/chromium";
+
+/** What it is started with beyond its own needs and would not outlive its first page with. */
+const UNWANTED = ["--single-process", "--no-zygote", "--disable-web-security", "--allow-running-insecure-content"];
 
 /** PNG and PDF cannot be drawn here; the message says why and names the remedy. */
 class NoBrowser extends Error {}
@@ -129,19 +135,20 @@ async function printed({ reportHtml, charts }: Drawn, { png, pdf }: ReportComman
 }
 
 /**
- * The user's own browser, headless and without a window: the one that GAMBREL_BROWSER names, else an installed Chrome,
- * Edge or Chromium. The caller closes it. Throws `NoBrowser` when there is none.
+ * A browser, headless and without a window: the one that GAMBREL_BROWSER names, else an installed Chrome,
+ * Edge or Chromium, else the one that a checkout brings. The caller closes it. Throws `NoBrowser` when there is none.
  */
 async function openBrowser(named = process.env.GAMBREL_BROWSER): Promise<Browser> {
   const driver = await loadDriver();
   const paths = named ? [named] : COMMON_PATHS.filter((path) => existsSync(path));
-  const attempts = [
-    ...paths.map((executablePath) => ({ executablePath })),
-    ...(named ? [] : CHANNELS.map((channel) => ({ channel }))),
+  const attempts: (() => Promise<LaunchOptions>)[] = [
+    ...paths.map((executablePath) => async () => ({ executablePath })),
+    ...(named ? [] : CHANNELS.map((channel) => async () => ({ channel }))),
+    ...(named ? [] : [checkoutBrowser]),
   ];
   for (const attempt of attempts) {
     try {
-      return await driver.launch({ ...attempt, headless: true });
+      return await driver.launch({ ...(await attempt()), headless: true });
     } catch {
       // Not there, or not willing: the next one.
     }
@@ -151,6 +158,17 @@ async function openBrowser(named = process.env.GAMBREL_BROWSER): Promise<Browser
       ? `No PNG or PDF was written. GAMBREL_BROWSER: no browser starts from ${named}; give the path of Chrome, Edge or Chromium.`
       : "No PNG or PDF was written: that needs a browser, and none was found. Install Chrome, Edge or Chromium, or set GAMBREL_BROWSER to its path; or leave out --png and --pdf: report.html prints from any browser.",
   );
+}
+
+/** Rejects outside a checkout, and where that browser does not run. */
+async function checkoutBrowser(): Promise<LaunchOptions> {
+  const { default: browser } = (await import(CHECKOUT_BROWSER)) as {
+    default: { args: string[]; executablePath(): Promise<string> };
+  };
+  return {
+    executablePath: await browser.executablePath(),
+    args: browser.args.filter((arg) => !UNWANTED.includes(arg)),
+  };
 }
 
 async function loadDriver() {

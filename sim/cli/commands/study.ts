@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { decisionTable, ranking, welfareLead } from "../../../viz/index.ts";
+import { ranking, welfareLead } from "../../../viz/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import {
   type ElementaryEffects,
@@ -13,6 +13,7 @@ import {
 import { type DayJournal, daySource } from "../../days/run/index.ts";
 import { formatConfidence, formatEstimate, formatSpan, textTable } from "../../text/units/index.ts";
 import { resumeLine } from "../commandLine.ts";
+import { decisionLines } from "../decisionLines.ts";
 import { BadInput } from "../faults.ts";
 import { loadStudy, readInputFile } from "../inputs.ts";
 import { ceilingsOf, type StudyCommandOptions } from "../options.ts";
@@ -143,27 +144,10 @@ export function studySummary(results: StudyResults): string[] {
   ];
 }
 
-/** Most plans that the terminal's table has a line for. */
-const MAX_LINES = 20;
-
 /** The verdict, what it rests on, the table to decide by, what to do next. */
 export function decided({ decision, variants }: StudyResults): string[] {
   if (decision == null) return [];
-  const { columns, rows, more } = decisionTable(decision, variants[0]!.day.startClockSeconds, MAX_LINES);
-  const lines = rows.map(({ name, cells, best, harm }) => [
-    `${best ? "* " : "  "}${name}${harm === null ? "" : " (does harm)"}`,
-    ...cells.map(({ value, shown }) => (shown === false ? `(${value})` : value)),
-  ]);
-  const table = rows.length < 2 ? [] : ["", ...textTable([["", ...columns], ...lines])];
-  return [
-    decision.verdict,
-    ...decision.words.map((words) => `  ${words}`),
-    ...table,
-    ...(more === 0 ? [] : [`  ${more} more are in the report.`]),
-    ...(table.length === 0 ? [] : ["  * best; in brackets: no difference to today's plan shown."]),
-    ...decision.next,
-    "",
-  ];
+  return decisionLines(decision, variants[0]!.day.startClockSeconds).map(({ line }) => line);
 }
 
 function comparisonLines(results: StudyResults, headline: ResponseInfo): string[] {
