@@ -18,9 +18,12 @@ export * from "./pictures/index.ts";
 export { CAUTIONS, DANGERS, DANGERS_IN_SHORT } from "./report/index.ts";
 export {
   answer,
+  dayTold,
+  decisionLines,
   decisionTable,
   differenceWords,
   estimateWords,
+  otherResponseWords,
   rankedSlopes,
   ranking,
   responseFormat,
@@ -30,4 +33,5 @@ export {
   welfareLead,
   whyWords,
   withheldWords,
+  wrappedLines,
 } from "./words/index.ts";

@@ -4,7 +4,17 @@
 
 export { answer } from "./answer.ts";
 export { bestWords, type Ranking, ranking } from "./bestWords.ts";
-export { type DecisionCell, type DecisionTable, decisionTable } from "./decisionTable.ts";
+export { type DayTold, dayTold } from "./dayTold.ts";
+export { decisionLines, wrappedLines } from "./decisionLines.ts";
+export {
+  bareUnit,
+  type DecisionCell,
+  type DecisionTable,
+  decisionTable,
+  responseHeading,
+  type TableRoom,
+} from "./decisionTable.ts";
+export { otherResponseWords } from "./otherResponseWords.ts";
 export { differenceIn, furthestVariant, headline, isSingleDay } from "./headline.ts";
 export { type FactorEffect, rankedEffects, screeningWords } from "./screeningWords.ts";
 export { stepWords } from "./stepWords.ts";
