@@ -24,6 +24,7 @@ export {
   differenceWords,
   estimateWords,
   otherResponseWords,
+  plansTold,
   rankedSlopes,
   ranking,
   responseFormat,

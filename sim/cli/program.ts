@@ -10,6 +10,7 @@ import {
   jsonOption,
   lostAfterOption,
   MOST_TRACED,
+  moreOption,
   overwriteOption,
   portOption,
   queueOption,
@@ -120,6 +121,7 @@ function addStudy(gambrel: Command, terminal: Speak): void {
     .addOption(threadsOption())
     .addOption(queueOption().conflicts("threads"))
     .addOption(jsonOption(`${RESULTS_AS_JSON}; a folder is then written only with --out`))
+    .addOption(moreOption())
     .addOption(ceilingOption())
     .action(async (study, options) => {
       const { studyCommand } = await import("./commands/study.ts");

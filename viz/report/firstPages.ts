@@ -1,6 +1,6 @@
 import type { Decision } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { type DecisionCell, type DecisionTable, decisionTable } from "../words/index.ts";
+import { type DecisionCell, type DecisionTable, decisionTable, plansTold } from "../words/index.ts";
 import { CAUTIONS } from "./cautions.ts";
 import type { Figures } from "./figures.ts";
 import { html, type Markup, unbroken, unsplit } from "./html.ts";
@@ -27,14 +27,8 @@ export interface FirstPages {
   ofDay?: string;
 }
 
-/** Most plans that a decision is told of on the first pages. */
-export const MAX_ROWS = 12;
-/** A design of factors with so many plans is told by what each factor does. */
-export const MANY_PLANS = 9;
-/** Of such a design: the few that matter. */
-const FEW_ROWS = 6;
 /** Figures of a plan that fit the width of a sheet. */
-const MAX_COLUMNS = 8;
+const MAX_COLUMNS = 7;
 /** Beside names of so many letters. */
 const FEW_COLUMNS = 6;
 const LONG_NAME = 30;
@@ -68,9 +62,8 @@ export function decisionPages(
   startClockSeconds: number,
   { reader = "", hasFactors = false } = {},
 ): Omit<FirstPages, "picture" | "note"> {
-  const rows = hasFactors && decision.rows.length >= MANY_PLANS ? FEW_ROWS : MAX_ROWS;
   const isLong = decision.rows.some(({ name }) => name.length > LONG_NAME);
-  const room = { rows, columns: isLong ? FEW_COLUMNS : MAX_COLUMNS, reader };
+  const room = { rows: plansTold(decision, hasFactors), columns: isLong ? FEW_COLUMNS : MAX_COLUMNS, reader };
   return {
     verdict: isolated(decision.verdict),
     words: decision.words.map(isolated),
@@ -97,7 +90,9 @@ function decisionMarkup({ columns, rows, more, left = [] }: DecisionTable, note:
       html`<tr class="${best ? "best" : harm === null ? "" : "harmful"}"><th scope="row"><bdi>${name}</bdi>${best ? html` <span class="tag">best</span>` : ""}${harm === null ? "" : html` <span class="tag" title="${isolated(harm)}">does harm</span>`}</th>${cells.map((cell, index) => cellMarkup(cell, columns[index]!))}</tr>`,
   );
   const notes = [
-    ...(more === 0 ? [] : [`${more} more plans stand in the appendix, under Results.`]),
+    ...(more === 0
+      ? []
+      : [`${more === 1 ? "1 more plan stands" : `${more} more plans stand`} in the appendix, under Results.`]),
     ...(left.length === 0 ? [] : [`Left out for want of room: ${left.join(", ")}.`]),
   ];
   return html`<div class="decided"><div class="scroll" tabindex="0" role="group" aria-label="Table to decide by"><table class="decision"><caption>${note}</caption><thead><tr><th scope="col">Plan</th>${heads}</tr></thead><tbody>${body}</tbody></table></div>${notes.length === 0 ? "" : html`<p class="small">${notes.join(" ")}</p>`}</div>`;

@@ -10,6 +10,7 @@ import {
   headline,
   isSingleDay,
   limitShareWords,
+  MANY_PLANS,
   observationNoun,
   observationsWords,
   otherResponseWords,
@@ -20,9 +21,9 @@ import {
   studyFormat,
   welfareLead,
 } from "../words/index.ts";
-import type { Figures } from "./figures.ts";
 import { effectTable } from "./effectTable.ts";
-import { cautionBox, decisionPages, firstPages, MANY_PLANS } from "./firstPages.ts";
+import type { Figures } from "./figures.ts";
+import { cautionBox, decisionPages, firstPages } from "./firstPages.ts";
 import { html, type Markup, trusted, unbroken } from "./html.ts";
 import { listsDifferences, responseTable, screeningTables } from "./responseTable.ts";
 import {
@@ -92,7 +93,10 @@ function happenedSection(results: StudyResults, figures: Figures): Markup {
     {
       ...told,
       heading: "What happened",
-      words: withWelfare(results, [...told.words, "This is one simulated day; another day of the same plan would differ."]),
+      words: withWelfare(results, [
+        ...told.words,
+        "This is one simulated day; another day of the same plan would differ.",
+      ]),
       note: `One simulated day, day ${results.variants[0]!.day.replication + 1}.`,
       picture: dayCharts(results, results.variants[0]!, "day")[0],
       more: limitTable(results),
@@ -184,7 +188,7 @@ export function limitSection(results: StudyResults, figures: Figures): Markup {
   if (base.day.limits.length === 0) return html`<h2>Time limits</h2><p>The plan watches no time limit.</p>`;
   return html`<h2>Time limits</h2>
 <p class="small">The plan sets these limits. The simulation counts heads outside them and does not enforce them; the law at the site decides.</p>
-${limitTable(results)}
+${isSingleDay(results) ? "" : limitTable(results)}
 ${figures(limitCharts(results, base, "base"))}`;
 }
 
@@ -209,7 +213,14 @@ function limitTable(results: StudyResults): Markup {
   const caption = single
     ? "Time limits on this one simulated day, the worst first."
     : `Time limits in today's plan. Go by the share over all simulated days; ${day} is one example.`;
-  const heads = ["Limit", "Allowed", ...(single ? [] : ["Outside it, all days"]), `Outside it, ${day}`, `Longest, ${day}`, "Source"];
+  const heads = [
+    "Limit",
+    "Allowed",
+    ...(single ? [] : ["Outside it, all days"]),
+    `Outside it, ${day}`,
+    `Longest, ${day}`,
+    "Source",
+  ];
   return html`<div class="scroll"><table><caption>${caption}</caption><thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 

@@ -26,6 +26,7 @@ td code,th code{overflow-wrap:anywhere}
 .decision{line-height:1.3}
 .decision td,.decision thead th{padding-right:14px}
 .decision .unshown{font-weight:400}
+.decision .range{white-space:nowrap}
 .decision tbody th{min-width:11em;max-width:22em}
 .decision tr.best{font-weight:600}
 .decision tr.harmful th,.decision td.unshown{color:var(--gambrel-muted)}
@@ -132,14 +133,17 @@ summary{list-style:none;color:inherit}
 .first h1{font-size:22px}
 .first h2{margin:8px 0 2px;padding-top:6px;font-size:15px}
 .question{font-size:11pt;margin:4px 0}
-.verdict{font-size:15pt;margin:4px 0 6px}
+.verdict{font-size:14pt;line-height:1.25;margin:4px 0 6px}
+.answer p{margin:3px 0}
+.first figcaption,.first .swipe{display:none}
+.told figure,.first figure{margin:4px 0}
 #cautions{font-size:9pt;margin:8px 0}
 .decision{font-size:8.5pt}
 .decision .range{font-size:8pt}
 .decision td,.decision th{padding:3px 7px 3px 0;min-width:0}
 .decision thead th{min-width:0}
 .decision tbody th{min-width:9em;max-width:18em}
-.decision td>span>.range{display:block;margin:0}
+.decision td>span>.range{display:block;margin:0;white-space:nowrap}
 .answer{font-size:10pt;line-height:1.3}
 .decided,.next{break-inside:avoid}
 h2{margin:14px 0 4px;padding-top:6px}

@@ -68,7 +68,10 @@ function limitsInShort(limits: readonly LimitRecord[]): string {
   if (limits.length === 0) return "The plan watches no time limit.";
   if (broken.length === 0) return `No head was outside ${limits.length === 1 ? "the" : "any"} time limit.`;
   const [{ name, beyond, tally }] = broken as [LimitRecord];
-  const others = broken.length === 1 ? "" : `, and ${broken.length - 1} more ${broken.length === 2 ? "limit is" : "limits are"} broken`;
+  const others =
+    broken.length === 1
+      ? ""
+      : `, and ${broken.length - 1} more ${broken.length === 2 ? "limit is" : "limits are"} broken`;
   return `Outside \u2018${isolated(name)}\u2019: ${shareWords(beyond, tally.count, "heads")}${others}.`;
 }
 

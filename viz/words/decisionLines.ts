@@ -1,5 +1,5 @@
 import { textTable } from "../../sim/text/units/index.ts";
-import type { DecisionTable } from "./decisionTable.ts";
+import { type DecisionTable, MONEY_A_DAY } from "./decisionTable.ts";
 
 /** Characters; a terminal that somebody has made no wider. */
 const WIDTH = 100;
@@ -35,7 +35,7 @@ export function decisionLines(table: DecisionTable): string[] {
   const more = table.more + bodies.length - kept.length;
   return [
     ...textTable([...header, ...kept.flat()]).map((line) => line.trimEnd()),
-    ...(more === 0 ? [] : [`  ${more} more plans are in the report.`]),
+    ...(more === 0 ? [] : [`  ${more === 1 ? "1 more plan is" : `${more} more plans are`} in the report.`]),
     ...(left.length === 0 ? [] : wrapped(`  Left out for want of room: ${left.join(", ")}.`, WIDTH, "  ")),
   ];
 }
@@ -57,7 +57,7 @@ function fitting({ columns, rows }: DecisionTable, names: number): number[] {
       ...rows.map(({ cells }) => textOf(cells[column]!).length),
     ),
   );
-  const money = columns.findIndex((heading) => /^Money a day/.test(heading));
+  const money = columns.indexOf(MONEY_A_DAY);
   const must = [0, ...(money > 0 ? [money] : [])].filter((column) => column < columns.length);
   let room = WIDTH - names - must.reduce((sum, column) => sum + widths[column]! + GAP, 0);
   return columns

@@ -82,6 +82,19 @@ const SHORT: Record<string, string> = {
   fullMargin: "Margin a day, plant included",
 };
 
+export const MONEY_A_DAY = "Money a day, to today";
+
+/** Most plans that a decision is told of on first pages and terminal. */
+const MOST_ROWS = 12;
+/** A design of factors with so many plans is told by what each factor does, and by the few plans that matter. */
+export const MANY_PLANS = 9;
+const FEW_ROWS = 6;
+
+/** How many of its plans a decision's table has. */
+export function plansTold({ rows }: Decision, hasFactors: boolean): number {
+  return hasFactors && rows.length >= MANY_PLANS ? FEW_ROWS : MOST_ROWS;
+}
+
 /** One column before it is known whether there is room for it. */
 interface Column {
   heading: string;
@@ -131,7 +144,7 @@ function columnsOf({ columns, rows }: Decision, startClockSeconds: number): Colu
     cell: ({ people }: DecisionRow) => plain(people === null ? "" : String(people)),
     moves: new Set(counts).size > 1,
   };
-  const money = { heading: "Money a day, to today", group: "money" as const, cell: moneyCell, moves: true };
+  const money = { heading: MONEY_A_DAY, group: "money" as const, cell: moneyCell, moves: true };
   return [
     ...figures,
     ...(counts.some((count) => count !== null) ? [people] : []),
@@ -147,10 +160,16 @@ function inOrder([first, ...others]: readonly Column[], reader: string): Column[
   return [first, ...others.sort((a, b) => rank(a) - rank(b))];
 }
 
+/** What a change brings or costs is asked of every change. */
+function isMoney({ heading }: Column): boolean {
+  return heading === MONEY_A_DAY;
+}
+
 function roomFor(columns: readonly Column[], most: number): Column[] {
   const [first, ...others] = columns;
   if (first === undefined || columns.length <= most) return [...columns];
-  const wanted = [...others.filter(({ moves }) => moves), ...others.filter(({ moves }) => !moves)].slice(0, most - 1);
+  const inTurn = [others.filter(isMoney), others.filter(({ moves }) => moves), others.filter(({ moves }) => !moves)];
+  const wanted = [...new Set(inTurn.flat())].slice(0, most - 1);
   return columns.filter((column) => column === first || wanted.includes(column));
 }
 

@@ -11,11 +11,13 @@ export {
   type DecisionCell,
   type DecisionTable,
   decisionTable,
+  MANY_PLANS,
+  plansTold,
   responseHeading,
   type TableRoom,
 } from "./decisionTable.ts";
-export { otherResponseWords } from "./otherResponseWords.ts";
 export { differenceIn, furthestVariant, headline, isSingleDay } from "./headline.ts";
+export { otherResponseWords } from "./otherResponseWords.ts";
 export { type FactorEffect, rankedEffects, screeningWords } from "./screeningWords.ts";
 export { stepWords } from "./stepWords.ts";
 export { welfareLead } from "./welfareLead.ts";
