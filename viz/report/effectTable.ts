@@ -12,6 +12,7 @@ export function effectTable(results: StudyResults): DecisionTable {
   const responses = results.responses.slice(0, MOST_RESULTS);
   const ranked = rankedEffects(results, responses[0]!);
   return {
+    rowsAre: "Factor",
     columns: responses.map(responseHeading),
     rows: ranked.slice(0, MOST_FACTORS).map(({ name }) => ({
       name,

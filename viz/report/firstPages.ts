@@ -83,7 +83,7 @@ function withCode(step: string): Markup {
 }
 
 /** On a phone each row is a card, whose figures take their headings along. */
-function decisionMarkup({ columns, rows, more, left = [] }: DecisionTable, note: string): Markup {
+function decisionMarkup({ columns, rows, more, rowsAre = "Plan", left = [] }: DecisionTable, note: string): Markup {
   const heads = columns.map((column) => html`<th scope="col"><bdi>${column}</bdi></th>`);
   const body = rows.map(
     ({ name, cells, best, harm }) =>
@@ -95,7 +95,7 @@ function decisionMarkup({ columns, rows, more, left = [] }: DecisionTable, note:
       : [`${more === 1 ? "1 more plan stands" : `${more} more plans stand`} in the appendix, under Results.`]),
     ...(left.length === 0 ? [] : [`Left out for want of room: ${left.join(", ")}.`]),
   ];
-  return html`<div class="decided"><div class="scroll" tabindex="0" role="group" aria-label="Table to decide by"><table class="decision"><caption>${note}</caption><thead><tr><th scope="col">Plan</th>${heads}</tr></thead><tbody>${body}</tbody></table></div>${notes.length === 0 ? "" : html`<p class="small">${notes.join(" ")}</p>`}</div>`;
+  return html`<div class="decided"><div class="scroll" tabindex="0" role="group" aria-label="Table to decide by"><table class="decision"><caption>${note}</caption><thead><tr><th scope="col">${rowsAre}</th>${heads}</tr></thead><tbody>${body}</tbody></table></div>${notes.length === 0 ? "" : html`<p class="small">${notes.join(" ")}</p>`}</div>`;
 }
 
 /** A difference that is not shown is greyed, and said so for who does not see grey. */

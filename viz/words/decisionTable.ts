@@ -28,6 +28,8 @@ export interface DecisionTable {
   rows: DecisionLine[];
   /** Plans that were left out since the table would be too long. */
   more: number;
+  /** What the rows are; default: "Plan". */
+  rowsAre?: string;
   /** Headings of columns that were left out since it would be too wide. */
   left?: string[];
 }
