@@ -47,14 +47,15 @@ describe.each(Object.entries(RUNS))("the report of %s", (_, run) => {
     results = await run();
   }, 120_000);
 
-  test("is two printed pages while its appendix is closed, and more once a part is open", async () => {
+  test("is two printed pages at most while its appendix is closed, and more once a part is open", async () => {
     const page = await opened(results, 1280);
-    expect(await printedPages(page)).toBe(2);
+    const closed = await printedPages(page);
+    expect(closed).toBeLessThanOrEqual(2);
     expect(await page.locator("details.part[open]").count()).toBe(0);
     await page.getByRole("link", { name: "Results" }).click();
     expect(await page.locator("details.part[open] h2").allTextContents()).toEqual(["Results"]);
     expect(await page.locator("details.part[open] table").first().isVisible()).toBe(true);
-    if (results.variants.length > 1) expect(await printedPages(page)).toBeGreaterThan(2);
+    if (results.variants.length > 1) expect(await printedPages(page)).toBeGreaterThan(closed);
     await page.close();
   }, 60_000);
 
