@@ -27,11 +27,15 @@ export { CAUTIONS, DANGERS, DANGERS_IN_SHORT } from "./report/index.ts";
 export {
   answer,
   type DecisionTable,
+  dayTold,
+  decisionLines,
   decisionTable,
   differenceWords,
   estimateWords,
   improvementTable,
   offersTable,
+  otherResponseWords,
+  plansTold,
   rankedSlopes,
   ranking,
   responseFormat,
@@ -41,4 +45,5 @@ export {
   welfareLead,
   whyWords,
   withheldWords,
+  wrappedLines,
 } from "./words/index.ts";

@@ -14,6 +14,8 @@ export interface StudyCommandOptions {
   threads?: number;
   queue?: string;
   json?: boolean;
+  /** Every mean and difference on the terminal, below the verdict. */
+  more?: boolean;
   ceiling?: Partial<Ceilings>;
 }
 
@@ -131,6 +133,10 @@ export function overwriteOption(): Option {
 
 export function jsonOption(what: string): Option {
   return new Option("--json", what);
+}
+
+export function moreOption(): Option {
+  return new Option("--more", "list every mean, range and difference below the verdict");
 }
 
 export function resumeOption(): Option {

@@ -10,6 +10,7 @@ import {
   concurrencyOption,
   jsonOption,
   lostAfterOption,
+  moreOption,
   overwriteOption,
   portOption,
   queueOption,
@@ -143,6 +144,7 @@ function addStudy(gambrel: Command, terminal: Speak): void {
     .addOption(threadsOption())
     .addOption(queueOption().conflicts("threads"))
     .addOption(jsonOption(`${RESULTS_AS_JSON}; a folder is then written only with --out`))
+    .addOption(moreOption())
     .addOption(ceilingOption())
     .action(async (study, options) => {
       const { studyCommand } = await import("./commands/study.ts");

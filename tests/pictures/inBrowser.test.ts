@@ -50,6 +50,11 @@ async function open(name: string, content: string): Promise<{ page: Page; compla
   return { page, complaints };
 }
 
+/** What a reader does who wants all of the appendix. */
+async function openParts(page: Page): Promise<void> {
+  for (const part of await page.locator("details.part > summary").all()) await part.click();
+}
+
 /** A sheet less the margins that the report's style sets, pixels. */
 const A4 = { width: 703, height: 1016 };
 
@@ -68,6 +73,8 @@ test.each(Object.entries(REPORTS))(
     const { page, complaints } = await open(`${name.replaceAll(" ", "-")}.html`, render());
     expect(complaints).toEqual([]);
     expect(await textFaults(page)).toEqual([]);
+    await openParts(page);
+    expect(await textFaults(page)).toEqual([]);
     expect(await page.title()).not.toBe("taken");
     const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(overflow).toBeLessThanOrEqual(0);
@@ -82,6 +89,7 @@ test.each(Object.entries(REPORTS))(
 
 test("what is folded is not printed, what the reader has opened is", async () => {
   const { page } = await open("paper.html", renderReport(await whyStudy()));
+  await openParts(page);
   const printed = async () => {
     await page.emulateMedia({ media: "print" });
     const shown = await page.evaluate(
@@ -241,7 +249,8 @@ test("one time cursor goes through all pictures of a day, moved by pointer, arro
         (plot) => plot.parentElement!.querySelector(".reading")!.textContent!.split(" ")[0],
       ),
     );
-  const plot = page.locator("[data-over-time]").nth(1);
+  await openParts(page);
+  const plot = page.locator(".day [data-over-time]").nth(1);
   await plot.scrollIntoViewIfNeeded();
   const at = await plot.locator("svg").evaluate((svg: SVGSVGElement) => {
     const box = svg.getBoundingClientRect();
@@ -273,6 +282,7 @@ test("one time cursor goes through all pictures of a day, moved by pointer, arro
 
 test("a picture that is not over the clock tells the value that is pointed at or stepped to", async () => {
   const { page } = await open("marks.html", renderReport(await whyStudy()));
+  await openParts(page);
   const figure = page.locator("figure", { hasText: "What the line waited for" }).first();
   const reading = figure.locator(".reading");
   await figure.locator(".plot").focus();

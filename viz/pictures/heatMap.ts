@@ -135,7 +135,9 @@ function bestMark(results: StudyResults, info: ResponseInfo, index: number): Hea
   const { variants } = results;
   const { key, better } = info;
   if (ranking(results, info).by !== info) return index === 0 ? "today" : "";
-  const gaps = variants.map(({ againstBest }) => againstBest?.[key]);
+  // What does harm is no best, whatever it gains: the picture must not contradict the verdict beside it.
+  const isHarmed = (variant: number) => results.decision != null && results.decision.rows[variant]!.harm !== null;
+  const gaps = variants.map(({ againstBest }, variant) => (isHarmed(variant) ? undefined : againstBest?.[key]));
   const sign = better === "less" ? -1 : 1;
   const most = Math.max(...gaps.map((each) => (each === undefined ? Number.NEGATIVE_INFINITY : sign * each.gap)));
   const own = gaps[index];

@@ -7,7 +7,6 @@ import { figuresFor } from "./figures.ts";
 import { firstPages } from "./firstPages.ts";
 import { html, type Markup } from "./html.ts";
 import { page } from "./renderReport.ts";
-import { cautionSection } from "./reportSections.ts";
 import { serverDocument } from "./serverDocument.ts";
 
 /** What the report of a comparison with observed days is made of. */
@@ -50,7 +49,6 @@ export function renderCalibrationReport(found: CalibrationReport, document: Docu
     found.gap ? explanationSection(found) : noticeableSection(found),
     html`<h2>Method</h2>
 <p class="small">Student's test of two means, the spread of observed and simulated days taken as the same; each range has a share of the error probability (Bonferroni). A gap is looked into by changing one figure of the plan at a time and simulating the same days again, seed <code>${isolated(found.seed)}</code>. Heads are counted at the end of ${isolated(found.countedAt)}.</p>`,
-    cautionSection(),
   ];
   return page(plan, body).markup;
 }

@@ -34,6 +34,7 @@ function figure(chart: PlannedChart, number: number, document: Document): Markup
   // Moving a cursor over a day would have a screen reader talk without end; the table tells it all.
   const live = chart.readings === null ? "polite" : "off";
   return html`<figure><div class="plot${tall}" tabindex="0" role="group" aria-label="Figure ${number}, ${chart.title}: ${keys}"${over}>${svg}</div>
+<p class="swipe">Wider than this screen: swipe sideways.</p>
 <p class="reading" aria-live="${live}"></p>
 <figcaption><b>Figure ${number}.</b> ${unbroken(chart.description)}</figcaption>
 ${chart.readings === null ? "" : readingsData(chart.readings())}${tableOf(chart.table(), number)}</figure>

@@ -1,8 +1,9 @@
 import type { Decision } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { type DecisionCell, type DecisionTable, decisionTable } from "../words/index.ts";
+import { type DecisionCell, type DecisionTable, decisionTable, plansTold } from "../words/index.ts";
+import { CAUTIONS } from "./cautions.ts";
 import type { Figures } from "./figures.ts";
-import { html, type Markup, unbroken } from "./html.ts";
+import { html, type Markup, unbroken, unsplit } from "./html.ts";
 import type { PlannedChart } from "./studyCharts.ts";
 
 /** What every report begins with, whatever was asked: it is to fit two printed pages. */
@@ -18,49 +19,89 @@ export interface FirstPages {
   picture: PlannedChart | undefined;
   /** What to do next. */
   next: readonly string[];
+  /** Below the table. */
+  more?: Markup;
+  /** Above the answer; default: "Answer". */
+  heading?: string;
+  /** Id of the drawn day whose time cursor the picture follows; left out where it is not over the clock. */
+  ofDay?: string;
 }
 
-/** Most plans that a decision is told of on the first pages. */
-export const MAX_ROWS = 12;
+/** Figures of a plan that fit the width of a sheet. */
+const MAX_COLUMNS = 7;
+/** Beside names of so many letters. */
+const FEW_COLUMNS = 6;
+const LONG_NAME = 30;
 
-export function firstPages({ verdict, words, table, note, picture, next }: FirstPages, figures: Figures): Markup {
-  return html`<h2>Answer</h2>
+export function firstPages(pages: FirstPages, figures: Figures): Markup {
+  const { verdict, words, table, note, picture, next, heading = "Answer", ofDay, more } = pages;
+  const drawn = picture === undefined ? "" : figures([picture]);
+  const following = ofDay === undefined ? drawn : html`<div class="follows" data-of-day="${ofDay}">${drawn}</div>`;
+  return html`<h2>${heading}</h2>
 <p class="verdict">${unbroken(verdict)}</p>
 <div class="${picture === undefined ? "told" : "told beside"}">
-<div class="answer">${words.map((sentence) => html`<p>${unbroken(sentence)}</p>`)}${nextSteps(next)}</div>
-${picture === undefined ? "" : figures([picture])}
+<div class="answer">${words.map((sentence) => html`<p>${unbroken(sentence)}</p>`)}</div>
+${following}
 </div>
 ${table === null ? "" : decisionMarkup(table, note)}
-<p class="caution">A planning aid built on the numbers it is given. Animal welfare and people's safety come before throughput: read the <a href="#cautions">cautions</a>.</p>`;
+${more ?? ""}
+<div class="then">
+${nextSteps(next)}
+${cautionBox()}
+</div>`;
+}
+
+/** The cautions in full, once on a page: they have to be on the first sheets. */
+export function cautionBox(): Markup {
+  return html`<div class="caution" id="cautions"><h3>Cautions</h3>${CAUTIONS.map((line) => html`<p>${line}</p>`)}</div>`;
 }
 
 /** The decision of a study as its first pages have it. */
-export function decisionPages(decision: Decision, startClockSeconds: number): Omit<FirstPages, "picture" | "note"> {
+export function decisionPages(
+  decision: Decision,
+  startClockSeconds: number,
+  { reader = "", hasFactors = false } = {},
+): Omit<FirstPages, "picture" | "note"> {
+  const isLong = decision.rows.some(({ name }) => name.length > LONG_NAME);
+  const room = { rows: plansTold(decision, hasFactors), columns: isLong ? FEW_COLUMNS : MAX_COLUMNS, reader };
   return {
     verdict: isolated(decision.verdict),
     words: decision.words.map(isolated),
-    table: decision.rows.length > 1 ? decisionTable(decision, startClockSeconds, MAX_ROWS) : null,
+    table: decision.rows.length > 1 ? decisionTable(decision, startClockSeconds, room) : null,
     next: decision.next.map(isolated),
   };
 }
 
 function nextSteps(next: readonly string[]): Markup {
   if (next.length === 0) return html``;
-  return html`<h3>What to do next</h3><ul>${next.map((step) => html`<li>${unbroken(step)}</li>`)}</ul>`;
+  return html`<div class="next"><h3>What to do next</h3><ul>${next.map((step) => html`<li>${withCode(step)}</li>`)}</ul></div>`;
 }
 
-function decisionMarkup({ columns, rows, more }: DecisionTable, note: string): Markup {
+/** What stands between backticks is for the terminal. */
+function withCode(step: string): Markup {
+  return html`${step.split("`").map((part, index) => (index % 2 === 1 ? html`<code>${part}</code>` : unbroken(part)))}`;
+}
+
+/** On a phone each row is a card, whose figures take their headings along. */
+function decisionMarkup({ columns, rows, more, rowsAre = "Plan", left = [] }: DecisionTable, note: string): Markup {
   const heads = columns.map((column) => html`<th scope="col"><bdi>${column}</bdi></th>`);
   const body = rows.map(
     ({ name, cells, best, harm }) =>
-      html`<tr class="${best ? "best" : harm === null ? "" : "harmful"}"><th scope="row"><bdi>${name}</bdi>${best ? html` <span class="tag">best</span>` : ""}${harm === null ? "" : html`<span class="range">does harm: ${isolated(harm)}</span>`}</th>${cells.map(cellMarkup)}</tr>`,
+      html`<tr class="${best ? "best" : harm === null ? "" : "harmful"}"><th scope="row"><bdi>${name}</bdi>${best ? html` <span class="tag">best</span>` : ""}${harm === null ? "" : html` <span class="tag" title="${isolated(harm)}">does harm</span>`}</th>${cells.map((cell, index) => cellMarkup(cell, columns[index]!))}</tr>`,
   );
-  const left = more === 0 ? "" : html`<p class="small">${more} more stand under Results.</p>`;
-  return html`<div class="scroll"><table class="even decision"><caption>${note}</caption><thead><tr><th scope="col">Plan</th>${heads}</tr></thead><tbody>${body}</tbody></table></div>${left}`;
+  const notes = [
+    ...(more === 0
+      ? []
+      : [`${more === 1 ? "1 more plan stands" : `${more} more plans stand`} in the appendix, under Results.`]),
+    ...(left.length === 0 ? [] : [`Left out for want of room: ${left.join(", ")}.`]),
+  ];
+  return html`<div class="decided"><div class="scroll" tabindex="0" role="group" aria-label="Table to decide by"><table class="decision"><caption>${note}</caption><thead><tr><th scope="col">${rowsAre}</th>${heads}</tr></thead><tbody>${body}</tbody></table></div>${notes.length === 0 ? "" : html`<p class="small">${notes.join(" ")}</p>`}</div>`;
 }
 
 /** A difference that is not shown is greyed, and said so for who does not see grey. */
-function cellMarkup({ value, range, shown }: DecisionCell): Markup {
+function cellMarkup({ value, range, shown }: DecisionCell, column: string): Markup {
   const words = range === "" ? "" : html`<span class="range">${range}</span>`;
-  return html`<td class="${shown === false ? "unshown" : ""}"${shown === false ? html` title="no difference to today's plan shown"` : ""}>${value}${words}</td>`;
+  if (value === "") return html`<td class="none"></td>`;
+  const grey = shown === false ? html` class="unshown" title="no difference to today's plan shown"` : "";
+  return html`<td data-label="${column}"${grey}><span>${unsplit(value)}${words}</span></td>`;
 }

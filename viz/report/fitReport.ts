@@ -14,7 +14,6 @@ import { figuresFor } from "./figures.ts";
 import { firstPages } from "./firstPages.ts";
 import { html, type Markup, unbroken } from "./html.ts";
 import { page } from "./renderReport.ts";
-import { cautionSection } from "./reportSections.ts";
 import { serverDocument } from "./serverDocument.ts";
 import { type PlannedChart, slug } from "./studyCharts.ts";
 
@@ -55,7 +54,6 @@ export function renderFitReport(found: FitReport, document: Document = serverDoc
     ),
     html`<h2>Cautions of this work</h2>${DANGERS_IN_SHORT.map((line) => html`<p class="caution">${line}</p>`)}`,
     method(found),
-    cautionSection(),
   ];
   return page(`Times of ${file}`, body).markup;
 }

@@ -11,6 +11,16 @@ export const READER_SCRIPT = `"use strict";
     for (const hint of page.querySelectorAll(".hint, .cursor")) hint.hidden = false;
     for (const day of page.querySelectorAll(".day")) startDay(page, day);
     for (const plot of page.querySelectorAll(".plot:not([data-over-time])")) startMarks(plot);
+    for (const link of page.querySelectorAll('a[href^="#"]')) link.addEventListener("click", () => unfold(page, link.hash));
+    unfold(page, location.hash);
+  }
+  /** Opens what is folded around the place that a link leads to, and goes there. */
+  function unfold(page, hash) {
+    const place = hash === "" ? null : page.getElementById(hash.slice(1));
+    const folded = place === null ? null : place.closest("details");
+    if (folded === null) return;
+    folded.open = true;
+    folded.scrollIntoView();
   }
   /** The slider and every picture over the clock of one day, wherever it stands, move one cursor. */
   function startDay(page, day) {
@@ -38,7 +48,8 @@ export const READER_SCRIPT = `"use strict";
     }
     show(Number(slider.value));
     keepRoom(views);
-    day.addEventListener("toggle", () => keepRoom(views));
+    for (const folded of [day, ...page.querySelectorAll("details.part")])
+      folded.addEventListener("toggle", () => keepRoom(views));
   }
   /** Room for the words once and for all, so that the page stands still while they change; a folded day has none yet. */
   function keepRoom(views) {

@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import type { Improvement, OptionsResult, StudyResults, VariantResults } from "../contract.ts";
 import { CHART_CLASS, safeText } from "../frame/index.ts";
 import { isSingleDay, quoted } from "../words/index.ts";
+import { appendix } from "./appendix.ts";
 import { costTable } from "./costTable.ts";
 import { type Figures, figuresFor } from "./figures.ts";
 import { html, type Markup, trusted } from "./html.ts";
@@ -13,7 +14,6 @@ import { optionsSections } from "./optionsSections.ts";
 import { READER_SCRIPT } from "./readerScript.ts";
 import {
   answerSection,
-  cautionSection,
   dataSection,
   daySection,
   experimentation,
@@ -39,8 +39,9 @@ export interface ReportOptions {
 
 /**
  * A study as one self-contained HTML page: no outside resource, every text from the study escaped, no script but the one
- * that reads values off the pictures (without it everything is still there); light and dark screens, A4 paper. Answer first,
- * then evidence, then everything needed to judge and repeat it. A study of one variant and one day is told as a single day,
+ * that reads values off the pictures (without it everything is still there); light and dark screens, A4 paper. The first two
+ * sheets have the answer; evidence and everything needed to judge and repeat it are parts of an appendix that open on
+ * demand and are printed only when open. A study of one variant and one day is told as a single day,
  * without intervals. Throws RangeError for a study without variants.
  */
 export function renderReport(results: StudyResults, options: ReportOptions = {}): string {
@@ -49,9 +50,9 @@ export function renderReport(results: StudyResults, options: ReportOptions = {})
   const figures = figuresFor(options.document ?? serverDocument());
   const answered = otherAnswer(results, figures, options);
   const plant = plantSection(results);
-  const body = [
-    objectives(results),
-    ...(answered ?? [answerSection(results, figures)]),
+  const [first, ...found] = answered ?? [answerSection(results, figures)];
+  const parts = [
+    ...found,
     ...(tellsWhy(results) ? [whySection(results, figures)] : []),
     resultsSection(results, figures, answered !== null),
     daySection(results, figures),
@@ -63,9 +64,8 @@ export function renderReport(results: StudyResults, options: ReportOptions = {})
     implementation(results),
     logicSection(results),
     limitsOfModel(),
-    cautionSection(),
   ];
-  return page(results.study.name, body).markup;
+  return page(results.study.name, [html`${objectives(results)}${first!}`, ...appendix(parts)]).markup;
 }
 
 /** Null where the study itself was what was asked. */
@@ -102,7 +102,7 @@ export function page(title: string, body: readonly Markup[]): Markup {
 </head>
 <body class="${CHART_CLASS}">
 <main>
-${body.map((section) => html`<section>${section}</section>\n`)}</main>
+${body.map((section, index) => html`<section${index === 0 ? trusted(' class="first"') : ""}>${section}</section>\n`)}</main>
 <script>${trusted(script)}</script>
 </body>
 </html>

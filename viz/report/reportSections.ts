@@ -1,25 +1,29 @@
 import { formatConfidence, formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
-import type { Decision, StudyResults, VariantResults } from "../contract.ts";
+import type { Decision, LimitRecord, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { headsOutView, type InputRow, inputRows } from "../pictures/index.ts";
+import { type InputRow, inputRows } from "../pictures/index.ts";
 import {
   answer,
+  dayTold,
   differenceIn,
   differenceWords,
   headline,
   isSingleDay,
   limitShareWords,
+  MANY_PLANS,
   observationNoun,
   observationsWords,
+  otherResponseWords,
   quoted,
   shareWords,
   shownWords,
+  stepWords,
   studyFormat,
   welfareLead,
 } from "../words/index.ts";
-import { CAUTIONS } from "./cautions.ts";
+import { effectTable } from "./effectTable.ts";
 import type { Figures } from "./figures.ts";
-import { decisionPages, firstPages } from "./firstPages.ts";
+import { cautionBox, decisionPages, firstPages } from "./firstPages.ts";
 import { html, type Markup, trusted, unbroken } from "./html.ts";
 import { listsDifferences, responseTable, screeningTables } from "./responseTable.ts";
 import {
@@ -35,28 +39,68 @@ export function objectives(results: StudyResults): Markup {
   const { study, plan } = results;
   return html`<h1><bdi>${isolated(study.name)}</bdi></h1>
 <p class="lead">Plan: <bdi>${isolated(plan.name)}</bdi>. Written for: <bdi>${isolated(study.reader)}</bdi></p>
-<h2>Objectives</h2>
-<p><b>Question:</b> <bdi>${isolated(study.question)}</bdi></p>`;
+<p class="question"><b>Question:</b> <bdi>${isolated(study.question)}</bdi></p>`;
 }
 
 /** The question's answer in words and, where there is one, in a picture: what a reader sees before anything else. */
 export function answerSection(results: StudyResults, figures: Figures): Markup {
   const { decision } = results;
   if (decision != null) return decidedSection(results, decision, figures);
-  const sentences = isSingleDay(results) ? dayAnswer(results) : answer(results);
-  return toldAnswer(withWelfare(results, sentences), headlineChart(results, responseCharts(results)), figures);
+  if (isSingleDay(results)) return happenedSection(results, figures);
+  return toldAnswer(withWelfare(results, answer(results)), headlineChart(results, responseCharts(results)), figures);
 }
 
 function decidedSection(results: StudyResults, decision: Decision, figures: Figures): Markup {
-  const pages = decisionPages(decision, results.variants[0]!.day.startClockSeconds);
-  const lead = welfareLead(results);
-  const { confidence } = results.study;
+  const { study, variants, factors } = results;
+  const pages = decisionPages(decision, variants[0]!.day.startClockSeconds, {
+    reader: study.reader,
+    hasFactors: factors.length > 0,
+  });
+  const words = [
+    ...pages.words.slice(0, MOST_WORDS),
+    ...otherResponseWords(results, decision),
+    ...factorWords(results).slice(0, MOST_FACTORS),
+  ];
+  const screened = results.screening !== null;
   return firstPages(
     {
       ...pages,
-      words: lead === null ? pages.words : [lead, ...pages.words],
-      note: `Means over ${observationsWords(results)} of each plan, on the same days, with ${formatConfidence(confidence)} ranges. Grey: no difference to today's plan shown.`,
+      words: withWelfare(results, words),
+      table: screened ? effectTable(results) : pages.table,
+      note: screened
+        ? `How far each factor moves the result over its whole range, with the half-width at ${formatConfidence(study.confidence)}; the factor that matters most first.`
+        : `Means over ${observationsWords(results)} of each plan, on the same days, with ${formatConfidence(study.confidence)} ranges. Grey: no difference to today's plan shown.`,
       picture: headlineChart(results, responseCharts(results)),
+    },
+    figures,
+  );
+}
+
+/** Sentences of the decision, and of the factors, that leave room for picture and table on two sheets. */
+const MOST_WORDS = 4;
+const MOST_FACTORS = 3;
+
+function factorWords(results: StudyResults): string[] {
+  const info = headline(results);
+  if (info === undefined || results.variants.length < MANY_PLANS) return [];
+  return stepWords(results, info, studyFormat(results, info)) ?? [];
+}
+
+/** One day cannot answer for other days: it is told as it was, without intervals. */
+function happenedSection(results: StudyResults, figures: Figures): Markup {
+  const told = dayTold(results);
+  return firstPages(
+    {
+      ...told,
+      heading: "What happened",
+      words: withWelfare(results, [
+        ...told.words,
+        "This is one simulated day; another day of the same plan would differ.",
+      ]),
+      note: `One simulated day, day ${results.variants[0]!.day.replication + 1}.`,
+      picture: dayCharts(results, results.variants[0]!, "day")[0],
+      more: limitTable(results),
+      ofDay: dayId(0),
     },
     figures,
   );
@@ -74,23 +118,8 @@ export function toldAnswer(sentences: readonly string[], picture: PlannedChart |
 <div class="${picture === undefined ? "told" : "told beside"}">
 <div class="answer">${sentences.map((sentence) => html`<p>${unbroken(sentence)}</p>`)}</div>
 ${picture === undefined ? "" : figures([picture])}
-<p class="caution">A planning aid built on the numbers it is given. Animal welfare and people's safety come before throughput: read the <a href="#cautions">cautions</a>.</p>
-</div>`;
-}
-
-/** One day cannot answer for other days; it is told as it was, without intervals. */
-function dayAnswer(results: StudyResults): string[] {
-  const variant = results.variants[0]!;
-  const limits = variant.day.limits.map(
-    (limit) => `${isolated(limit.name)}: ${shareWords(limit.beyond, limit.tally.count, "heads")} outside the limit.`,
-  );
-  return [
-    "This is one simulated day; another day of the same plan would differ.",
-    ...(variant.dayNotes ?? []).map(isolated),
-    headsOutView(results, variant).description,
-    ...(results.capacity === null ? [] : [results.capacity.words]),
-    ...limits,
-  ];
+</div>
+<div class="then">${cautionBox()}</div>`;
 }
 
 /** `answered`: the answer above is another one than the study's, and showed none of its pictures. */
@@ -122,7 +151,8 @@ export function daySection(results: StudyResults, figures: Figures): Markup {
   const days = drawnVariants(results).map((variant, index) => {
     const heading = isSingleDay(results) ? "" : html`<h3>${dayHeading(results, variant, index)}</h3>`;
     const { startClockSeconds, finishSeconds } = variant.day;
-    const charts = figures(dayCharts(results, variant, `day-${index}`));
+    // A single day's first picture stands on the first pages.
+    const charts = figures(dayCharts(results, variant, `day-${index}`).slice(isSingleDay(results) ? 1 : 0));
     const pictures = html`${timeCursor(index, finishSeconds)}${charts}`;
     return index === 0
       ? html`<div class="day" id="${dayId(index)}" data-start="${startClockSeconds}">${heading}${pictures}</div>`
@@ -159,18 +189,42 @@ function dayHeading(results: StudyResults, variant: VariantResults, index: numbe
 export function limitSection(results: StudyResults, figures: Figures): Markup {
   const base = results.variants[0]!;
   if (base.day.limits.length === 0) return html`<h2>Time limits</h2><p>The plan watches no time limit.</p>`;
-  const rows = base.day.limits.map((limit) => {
-    const ends = [
-      limit.minSeconds === null ? "" : `at least ${formatDuration(limit.minSeconds)}`,
-      limit.maxSeconds === null ? "" : `at most ${formatDuration(limit.maxSeconds)}`,
-    ];
-    const source = results.plan.limitSources[limit.name] || "no source named in the plan";
-    return html`<tr><th scope="row"><bdi>${isolated(limit.name)}</bdi></th><td>${ends.filter((end) => end !== "").join(", ")}</td><td>${isolated(limitShareWords(results, base, limit.name))}</td><td>${shareWords(limit.beyond, limit.tally.count, "heads")}</td><td>${limit.tally.count === 0 ? "no value" : formatDuration(limit.tally.max)}</td><td><bdi>${isolated(source)}</bdi></td></tr>`;
-  });
   return html`<h2>Time limits</h2>
 <p class="small">The plan sets these limits. The simulation counts heads outside them and does not enforce them; the law at the site decides.</p>
-<div class="scroll"><table><caption>${isSingleDay(results) ? "One simulated day" : "Today's plan"}. Go by the share over all simulated days; day ${base.day.replication + 1} is one example.</caption><thead><tr><th scope="col">Limit</th><th scope="col">Allowed</th><th scope="col">Outside it, all days</th><th scope="col">Outside it, day ${base.day.replication + 1}</th><th scope="col">Longest, day ${base.day.replication + 1}</th><th scope="col">Source</th></tr></thead><tbody>${rows}</tbody></table></div>
+${isSingleDay(results) ? "" : limitTable(results)}
 ${figures(limitCharts(results, base, "base"))}`;
+}
+
+/** The limits of today's plan, those with the largest share of heads outside them on the first day first. */
+function limitTable(results: StudyResults): Markup {
+  const base = results.variants[0]!;
+  if (base.day.limits.length === 0) return html``;
+  const single = isSingleDay(results);
+  const day = `day ${base.day.replication + 1}`;
+  const share = ({ beyond, tally }: LimitRecord) => beyond / Math.max(1, tally.count);
+  const rows = [...base.day.limits]
+    .sort((a, b) => share(b) - share(a))
+    .map((limit) => {
+      const ends = [
+        limit.minSeconds === null ? "" : `at least ${formatDuration(limit.minSeconds)}`,
+        limit.maxSeconds === null ? "" : `at most ${formatDuration(limit.maxSeconds)}`,
+      ];
+      const source = results.plan.limitSources[limit.name] || "no source named in the plan";
+      const all = single ? "" : html`<td>${isolated(limitShareWords(results, base, limit.name))}</td>`;
+      return html`<tr><th scope="row"><bdi>${isolated(limit.name)}</bdi></th><td>${ends.filter((end) => end !== "").join(", ")}</td>${all}<td>${shareWords(limit.beyond, limit.tally.count, "heads")}</td><td>${limit.tally.count === 0 ? "no value" : formatDuration(limit.tally.max)}</td><td><bdi>${isolated(source)}</bdi></td></tr>`;
+    });
+  const caption = single
+    ? "Time limits on this one simulated day, the worst first."
+    : `Time limits in today's plan. Go by the share over all simulated days; ${day} is one example.`;
+  const heads = [
+    "Limit",
+    "Allowed",
+    ...(single ? [] : ["Outside it, all days"]),
+    `Outside it, ${day}`,
+    `Longest, ${day}`,
+    "Source",
+  ];
+  return html`<div class="scroll"><table><caption>${caption}</caption><thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 /** `planFile`: the plan as it was read, before any checking; undefined where it is not at hand. */
@@ -279,9 +333,4 @@ export function implementation(results: StudyResults): Markup {
 <dl><dt>How to repeat it</dt><dd><code>${isolated(study.command)}</code></dd>
 <dt>Seed</dt><dd><code>${isolated(study.seed)}</code></dd>
 <dt>Program</dt><dd>gambrel ${isolated(results.gambrel)}, MIT licence. The same version, plan, study and seed give the same figures to the last digit.</dd></dl>`;
-}
-
-export function cautionSection(): Markup {
-  return html`<h2 id="cautions">Cautions</h2><div class="caution">${CAUTIONS.map((line) => html`<p>${line}</p>`)}</div>
-<p class="small">Section titles follow the STRESS guidelines: Monks, Currie, Onggo, Robinson, Kunc and Taylor (2019), Strengthening the reporting of empirical simulation studies, Journal of Simulation 13(1), 55–67.</p>`;
 }

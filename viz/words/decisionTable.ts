@@ -1,4 +1,4 @@
-import { type FigureKind, formatDecimals, formatEstimate } from "../../sim/text/units/index.ts";
+import { formatDecimals, formatEstimate } from "../../sim/text/units/index.ts";
 import type { Decision, DecisionRow, ResponseInfo } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 
@@ -28,11 +28,52 @@ export interface DecisionTable {
   rows: DecisionLine[];
   /** Plans that were left out since the table would be too long. */
   more: number;
+  /** What the rows are; default: "Plan". */
+  rowsAre?: string;
+  /** Headings of columns that were left out since it would be too wide. */
+  left?: string[];
+}
+
+/** What a table has room for, and for whom it is. */
+export interface TableRoom {
+  /** Most plans. */
+  rows: number;
+  /** Most figures of a plan; default: all. */
+  columns?: number;
+  /** As the study names them: "planner", "owner". */
+  reader?: string;
+}
+
+type Group = "pace" | "end" | "people" | "limits" | "money" | "asked";
+
+/**
+ * What each reader looks for first; a word of theirs settles it. The response that decides always comes first. Common
+ * practice, no source.
+ */
+const FIRST: readonly [reader: RegExp, groups: readonly Group[]][] = [
+  [/veterinar|welfare|hygien|inspect/i, ["limits", "pace", "end", "people", "money"]],
+  [/owner|director|financ|invest|account|controller/i, ["money", "end", "people", "pace", "limits"]],
+  [/plann|schedul|supervis|foreman|shift/i, ["end", "people", "pace", "money", "limits"]],
+  [/engineer|technic|maintenance/i, ["pace", "end", "people", "limits", "money"]],
+];
+/** Of whoever else reads it: trainers, students. */
+const OTHERWISE: readonly Group[] = ["pace", "end", "limits", "money", "people"];
+
+const PACE = new Set(["headsPerHour", "carcasses"]);
+const ENDS = new Set(["finish", "overtime", "lastOut", "cleaningEnd"]);
+
+function groupOf(key: string): Group {
+  if (PACE.has(key)) return "pace";
+  if (ENDS.has(key)) return "end";
+  if (key.startsWith("beyond.")) return "limits";
+  return /cost|margin/i.test(key) ? "money" : "asked";
 }
 
 const SHORT: Record<string, string> = {
   finish: "End of work",
   overtime: "Overtime",
+  lastOut: "Last carcass out",
+  cleaningEnd: "End of cleaning",
   headsPerHour: "Throughput",
   carcasses: "Carcasses",
   "cost.overtimePay": "Overtime pay",
@@ -43,36 +84,95 @@ const SHORT: Record<string, string> = {
   fullMargin: "Margin a day, plant included",
 };
 
+export const MONEY_A_DAY = "Money a day, to today";
+
+/** Most plans that a decision is told of on first pages and terminal. */
+const MOST_ROWS = 12;
+/** A design of factors with so many plans is told by what each factor does, and by the few plans that matter. */
+export const MANY_PLANS = 9;
+const FEW_ROWS = 6;
+
+/** How many of its plans a decision's table has. */
+export function plansTold({ rows }: Decision, hasFactors: boolean): number {
+  return hasFactors && rows.length >= MANY_PLANS ? FEW_ROWS : MOST_ROWS;
+}
+
+/** One column before it is known whether there is room for it. */
+interface Column {
+  heading: string;
+  group: Group;
+  cell: (row: DecisionRow) => DecisionCell;
+  /** Differs between the plans, as far as the days show. */
+  moves: boolean;
+}
+
 /**
- * Today's plan first, then the others in the study's order; of more than `most` the recommended one and those that are best
- * by the deciding response are kept. `startClockSeconds`: of the day, after midnight.
+ * Today's plan first, then the others in the study's order; of more than there is room for the recommended one and those that are
+ * best by the deciding response are kept. Columns that the reader looks for come first; where there is no room for all,
+ * those go first that show no difference, then the reader's last. `startClockSeconds`: of the day, after midnight.
  */
-export function decisionTable(decision: Decision, startClockSeconds: number, most: number): DecisionTable {
-  const { columns, rows } = decision;
-  const kept = keptRows(decision, most);
-  const hasPeople = rows.some(({ people }) => people !== null);
-  const hasMoney = rows.some(({ money }) => money !== null);
+export function decisionTable(decision: Decision, startClockSeconds: number, room: TableRoom): DecisionTable {
+  const kept = keptRows(decision, room.rows);
+  const sorted = inOrder(columnsOf(decision, startClockSeconds), room.reader ?? "");
+  const columns = roomFor(sorted, room.columns ?? sorted.length);
   return {
-    columns: [
-      ...columns.map(heading),
-      ...(hasPeople ? ["People"] : []),
-      ...(hasMoney ? ["Money a day, to today"] : []),
-    ],
+    columns: columns.map(({ heading }) => heading),
     rows: kept.map((index) => {
-      const row = rows[index]!;
+      const row = decision.rows[index]!;
+      const name = isolated(row.name);
       return {
-        name: index === 0 ? `${isolated(row.name)} (today's plan)` : isolated(row.name),
-        cells: [
-          ...columns.map((info) => cell(row, info, startClockSeconds)),
-          ...(hasPeople ? [plain(row.people === null ? "" : String(row.people))] : []),
-          ...(hasMoney ? [moneyCell(row)] : []),
-        ],
+        name: index === 0 && !/today's plan/i.test(name) ? `${name} (today's plan)` : name,
+        cells: columns.map(({ cell }) => cell(row)),
         best: index === decision.best,
         harm: row.harm,
       };
     }),
-    more: rows.length - kept.length,
+    more: decision.rows.length - kept.length,
+    left: sorted.filter((column) => !columns.includes(column)).map(({ heading }) => heading),
   };
+}
+
+function columnsOf({ columns, rows }: Decision, startClockSeconds: number): Column[] {
+  const figures = columns.map((info) => ({
+    heading: responseHeading(info),
+    group: groupOf(info.key),
+    cell: (row: DecisionRow) => cell(row, info, startClockSeconds),
+    moves: rows.some(({ differences }) => differences[info.key]?.shown === true),
+  }));
+  const counts = rows.map(({ people }) => people);
+  const people = {
+    heading: "People",
+    group: "people" as const,
+    cell: ({ people }: DecisionRow) => plain(people === null ? "" : String(people)),
+    moves: new Set(counts).size > 1,
+  };
+  const money = { heading: MONEY_A_DAY, group: "money" as const, cell: moneyCell, moves: true };
+  return [
+    ...figures,
+    ...(counts.some((count) => count !== null) ? [people] : []),
+    ...(rows.some((row) => row.money !== null) ? [money] : []),
+  ];
+}
+
+/** The first column, which decides, stays where it is. */
+function inOrder([first, ...others]: readonly Column[], reader: string): Column[] {
+  if (first === undefined) return [];
+  const groups: readonly Group[] = ["asked", ...(FIRST.find(([word]) => word.test(reader))?.[1] ?? OTHERWISE)];
+  const rank = ({ group }: Column) => groups.indexOf(group);
+  return [first, ...others.sort((a, b) => rank(a) - rank(b))];
+}
+
+/** What a change brings or costs is asked of every change. */
+function isMoney({ heading }: Column): boolean {
+  return heading === MONEY_A_DAY;
+}
+
+function roomFor(columns: readonly Column[], most: number): Column[] {
+  const [first, ...others] = columns;
+  if (first === undefined || columns.length <= most) return [...columns];
+  const inTurn = [others.filter(isMoney), others.filter(({ moves }) => moves), others.filter(({ moves }) => !moves)];
+  const wanted = [...new Set(inTurn.flat())].slice(0, most - 1);
+  return columns.filter((column) => column === first || wanted.includes(column));
 }
 
 function keptRows({ rows, best }: Decision, most: number): number[] {
@@ -90,7 +190,8 @@ function keptRows({ rows, best }: Decision, most: number): number[] {
     .sort((a, b) => a - b);
 }
 
-function heading({ key, label }: ResponseInfo): string {
+/** A response as the heading of a column: "End of work", "Outside \u2018kill to chill\u2019". */
+export function responseHeading({ key, label }: ResponseInfo): string {
   if (key.startsWith("beyond.")) return `Outside \u2018${isolated(key.slice("beyond.".length))}\u2019`;
   return SHORT[key] ?? isolated(label);
 }
@@ -102,7 +203,7 @@ function plain(value: string): DecisionCell {
 function cell({ estimates, differences }: DecisionRow, info: ResponseInfo, startClockSeconds: number): DecisionCell {
   const found = estimates[info.key];
   if (found === undefined) return plain("no value");
-  const [value, range] = formatEstimate(found, bare(info), startClockSeconds);
+  const [value, range] = formatEstimate(found, { format: info.format, unit: bareUnit(info) }, startClockSeconds);
   return {
     value,
     range: found.mean === 0 && found.max === 0 ? "" : range,
@@ -110,15 +211,12 @@ function cell({ estimates, differences }: DecisionRow, info: ResponseInfo, start
   };
 }
 
-/** Units that the heading says already are left out. */
-function bare({ format, unit }: ResponseInfo): FigureKind {
-  return {
-    format,
-    unit: unit
-      .replace(/\/(head|kg)$/, "")
-      .replace("carcasses/h", "/h")
-      .replace(/^carcasses$/, ""),
-  };
+/** The unit of a response without what its heading says already. */
+export function bareUnit({ unit }: ResponseInfo): string {
+  return unit
+    .replace(/\/(head|kg)$/, "")
+    .replace("carcasses/h", "/h")
+    .replace(/^carcasses$/, "");
 }
 
 function moneyCell({ money }: DecisionRow): DecisionCell {

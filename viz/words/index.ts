@@ -4,10 +4,22 @@
 
 export { answer } from "./answer.ts";
 export { bestWords, type Ranking, ranking } from "./bestWords.ts";
-export { type DecisionCell, type DecisionTable, decisionTable } from "./decisionTable.ts";
+export { type DayTold, dayTold } from "./dayTold.ts";
+export { decisionLines, wrappedLines } from "./decisionLines.ts";
+export {
+  bareUnit,
+  type DecisionCell,
+  type DecisionTable,
+  decisionTable,
+  MANY_PLANS,
+  plansTold,
+  responseHeading,
+  type TableRoom,
+} from "./decisionTable.ts";
 export { differenceIn, furthestVariant, headline, isSingleDay } from "./headline.ts";
 export { improvementTable } from "./improvementTable.ts";
 export { offersTable } from "./offersTable.ts";
+export { otherResponseWords } from "./otherResponseWords.ts";
 export { type FactorEffect, rankedEffects, screeningWords } from "./screeningWords.ts";
 export { stepWords } from "./stepWords.ts";
 export { welfareLead } from "./welfareLead.ts";

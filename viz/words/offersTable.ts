@@ -17,7 +17,8 @@ export function offersTable(
   startClockSeconds: number,
 ): DecisionTable {
   const unit = isolated(currency);
-  const days = decision == null ? null : decisionTable(withoutMoney(decision), startClockSeconds, options.length + 1);
+  const days =
+    decision == null ? null : decisionTable(withoutMoney(decision), startClockSeconds, { rows: options.length + 1 });
   const today = days?.rows[0]?.name ?? "today's plan";
   const bodies = [
     { name: today, own: [EMPTY, EMPTY, EMPTY], harm: null },

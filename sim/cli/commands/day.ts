@@ -1,4 +1,4 @@
-import { welfareLead } from "../../../viz/index.ts";
+import { dayTold, decisionLines, welfareLead, wrappedLines } from "../../../viz/index.ts";
 import { type CrewRecord, STATES, type StageRecord } from "../../day/engine/index.ts";
 import { OWN_TIME, ownShare, WORK_IN_HAND } from "../../day/observations/index.ts";
 import { type StudyResults, stableJson } from "../../days/results/index.ts";
@@ -64,18 +64,18 @@ function tell(terminal: Terminal, results: StudyResults, { seed, day, out, json 
   terminal.say(results.study.name, "bold");
   terminal.say(`Day ${day} of seed "${seed}". One day has no range: use a study to compare.`);
   for (const line of daySummary(results)) terminal.say(line);
-  terminal.say(CAUTION, "dim");
+  for (const line of wrappedLines(CAUTION)) terminal.say(line, "dim");
   terminal.say(
     out === undefined
       ? "Nothing was written. Add --out FOLDER for report, charts and tables."
-      : `Written: ${out}/report.html and more.`,
+      : `Report: ${out}/report.html, with charts and tables beside it`,
   );
   if (json) terminal.data(stableJson(results));
 }
 
-/** One day as lines of text: what came out, when it ended, limits, people, then the stages with what they did. */
+/** One day as lines of text: what happened and its row of figures, then every figure, the stages with what they did, the crews. */
 export function daySummary(results: StudyResults): string[] {
-  const { day, values, dayNotes = [] } = results.variants[0]!;
+  const { day, values } = results.variants[0]!;
   const rows = results.responses
     // Said in a sentence of its own where it applies.
     .filter(({ key }) => key !== "unfinished")
@@ -83,28 +83,23 @@ export function daySummary(results: StudyResults): string[] {
       const value = values[info.key]?.[0] ?? null;
       return [info.label, value === null ? "no value" : formatResponse(value, info, day.startClockSeconds)];
     });
-  const ending = day.status === "finished" ? [] : [unfinishedNote(day.status)];
-  const capacity = results.capacity === null ? [] : ["", results.capacity.words];
   const why = results.variants[0]!.why;
   const owed = why === null ? [] : ["", ...whereTimeWent(why), "", ...partsTable(why)];
   const lead = welfareLead(results);
+  const { verdict, words, table } = dayTold(results);
   return [
     ...(lead === null ? [] : [lead]),
-    ...ending,
-    ...dayNotes,
+    ...wrappedLines(verdict),
+    ...words.flatMap((line) => wrappedLines(line, "  ")),
+    "",
+    ...decisionLines(table),
+    "",
     ...textTable(rows),
-    ...capacity,
     "",
     ...stageTable(day.stages),
     ...crewTable(day.crews),
     ...owed,
   ];
-}
-
-function unfinishedNote(status: "ceiling" | "stuck"): string {
-  const reason =
-    status === "ceiling" ? "it reached the longest day that the plan allows" : "nothing could move any more";
-  return `This day did not end on its own: ${reason}.`;
 }
 
 /** Shares of each station's own time; time on break stands beside them. */

@@ -13,8 +13,8 @@ import {
   readImprove,
 } from "../../questions/improve/index.ts";
 import { formatConfidence, formatEstimate, formatNumber, groupDigits, textTable } from "../../text/units/index.ts";
+import { answerLines } from "../answerLines.ts";
 import { resumeLine } from "../commandLine.ts";
-import { answerLines } from "../decisionLines.ts";
 import { BadInput } from "../faults.ts";
 import { type InputFile, readInputFile, refused, refuseOtherKind } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";

@@ -17,7 +17,7 @@ import {
   groupDigits,
   textTable,
 } from "../../text/units/index.ts";
-import { answerLines } from "../decisionLines.ts";
+import { answerLines } from "../answerLines.ts";
 import { BadInput } from "../faults.ts";
 import { type InputFile, readInputFile, refused, refuseOtherKind } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";

@@ -1,5 +1,13 @@
 import { join } from "node:path";
-import { ranking, welfareLead } from "../../../viz/index.ts";
+import {
+  decisionLines,
+  decisionTable,
+  otherResponseWords,
+  plansTold,
+  ranking,
+  welfareLead,
+  wrappedLines,
+} from "../../../viz/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import {
   type ElementaryEffects,
@@ -13,7 +21,6 @@ import {
 import { type DayJournal, daySource } from "../../days/run/index.ts";
 import { formatConfidence, formatEstimate, formatSpan, textTable } from "../../text/units/index.ts";
 import { resumeLine } from "../commandLine.ts";
-import { decisionLines } from "../decisionLines.ts";
 import { BadInput } from "../faults.ts";
 import { loadStudy, readInputFile } from "../inputs.ts";
 import { ceilingsOf, type StudyCommandOptions } from "../options.ts";
@@ -52,9 +59,11 @@ export async function runStudyFile(
       ? await simulate()
       : await written(terminal, folder, { path, study, options, basePlan, studyText: file.text, simulate });
   for (const line of studySummary(results)) terminal.say(line);
-  terminal.say(CAUTION, "dim");
+  if (options.more && results.decision != null) for (const line of ["", ...studyListing(results)]) terminal.say(line);
+  for (const line of wrappedLines(CAUTION)) terminal.say(line, "dim");
   if (folder !== null)
-    terminal.say(`Written: ${join(folder, "report.html")}, charts, tables and results.json`, "green");
+    terminal.say(`Report: ${join(folder, "report.html")}, with charts and tables beside it`, "green");
+  if (!options.more && results.decision != null) terminal.say("--more lists every mean and difference here.", "dim");
   return results;
 }
 
@@ -122,32 +131,63 @@ function wordsToRepeat(path: string, { seed, replications, procedure }: Study): 
   return ["study", path, "--seed", seed, ...(ruled ? [] : ["--replications", String(replications)])];
 }
 
-/**
- * A study's findings as lines of text: of the first result every mean with its interval and every difference in words, of
- * the next few the means; of all others where they are.
- */
+/** What a study came to, as lines of text: its verdict with the table to decide by; where it has none, the listing. */
 export function studySummary(results: StudyResults): string[] {
-  const { study, responses, variants, procedure } = results;
-  const headline = responses[0]!;
-  const percent = formatConfidence(study.confidence);
+  const { decision, procedure, variants } = results;
   const lead = welfareLead(results);
+  const answered = decision == null ? studyListing(results) : decided(results, decision);
   return [
-    ...(lead === null ? [] : [lead]),
-    ...decided(results),
-    `${counted(variants.length, "variant")}, ${daysWords(results)}, seed "${study.seed}", ${percent} intervals`,
-    ...[procedure.stopping, procedure.selection].flatMap((rule) => (rule === null ? [] : [rule.words])),
-    `${headline.label}:`,
-    ...(headline.meaning === undefined ? [] : [`  ${headline.meaning}`]),
-    ...(results.screening === null ? comparisonLines(results, headline) : screeningTable(results, headline)),
-    ...otherResults(results),
+    ...(lead === null ? [] : wrappedLines(lead)),
+    ...answered,
+    ...(decision == null ? [] : rulesWords(procedure)),
     ...variants.flatMap(unfinishedWarning),
   ];
 }
 
-/** The verdict, what it rests on, the table to decide by, what to do next. */
-export function decided({ decision, variants }: StudyResults): string[] {
-  if (decision == null) return [];
-  return decisionLines(decision, variants[0]!.day.startClockSeconds).map(({ line }) => line);
+/** Every mean of the first result with its interval and every difference in words, of the next few the means. */
+export function studyListing(results: StudyResults): string[] {
+  const { study, responses, variants, procedure, decision } = results;
+  const headline = responses[0]!;
+  const percent = formatConfidence(study.confidence);
+  return [
+    `${counted(variants.length, "variant")}, ${daysWords(results)}, seed "${study.seed}", ${percent} intervals`,
+    ...(decision == null ? rulesWords(procedure) : []),
+    `${headline.label}:`,
+    ...(headline.meaning === undefined ? [] : [`  ${headline.meaning}`]),
+    ...(results.screening === null ? comparisonLines(results, headline) : screeningTable(results, headline)),
+    ...otherResults(results),
+  ];
+}
+
+function rulesWords({ stopping, selection }: StudyResults["procedure"]): string[] {
+  return [stopping, selection].flatMap((rule) => (rule === null ? [] : [rule.words]));
+}
+
+/** Figures of a plan that fit beside its name. */
+const MOST_COLUMNS = 6;
+/** Sentences that the verdict rests on. */
+const MOST_WORDS = 4;
+
+/** The verdict, what it rests on, what became of the other responses, the table to decide by, what to do next. */
+export function decided(results: StudyResults, decision: NonNullable<StudyResults["decision"]>): string[] {
+  const { variants, study, factors, screening } = results;
+  const room = { rows: plansTold(decision, factors.length > 0), columns: MOST_COLUMNS, reader: study.reader };
+  const table =
+    variants.length < 2
+      ? []
+      : [
+          ...decisionLines(decisionTable(decision, variants[0]!.day.startClockSeconds, room)),
+          "  * best; in brackets: no difference to today's plan shown.",
+        ];
+  const words = [...decision.words.slice(0, MOST_WORDS), ...otherResponseWords(results, decision)];
+  return [
+    ...wrappedLines(decision.verdict),
+    ...words.flatMap((line) => wrappedLines(line, "  ")),
+    "",
+    ...(screening === null ? table : screeningTable(results, results.responses[0]!)),
+    `  ${counted(variants.length, "variant")}, ${daysWords(results)}, ${formatConfidence(study.confidence)} ranges in the report.`,
+    ...(decision.next.length === 0 ? [] : ["", "Next:", ...decision.next.flatMap((line) => wrappedLines(line, "  "))]),
+  ];
 }
 
 function comparisonLines(results: StudyResults, headline: ResponseInfo): string[] {
@@ -258,11 +298,13 @@ export function screeningTable({ screening, factors, study }: StudyResults, info
     .map(({ name }, index) => ({ name, found: effects[index] ?? null }))
     .sort((a, b) => (b.found?.muStar ?? -1) - (a.found?.muStar ?? -1));
   const percent = formatConfidence(study.confidence);
-  const header = ["factor", "mean size of its effect", `${percent} half-width`, "mean effect", "spread (sigma)"];
+  const header = ["factor", "mean size", `${percent} half-width`, "mean effect", "spread (sigma)"];
   return [
-    "Effect of each factor over its whole range (elementary effects, Morris 1991):",
+    "Effect of each factor over its whole range, its mean size first (elementary effects, Morris 1991):",
     ...textTable([header, ...rows.map(({ name, found }) => [name, ...cells(found, info)])]).map((line) => `  ${line}`),
-    "A spread as large as the effect means that the effect depends on the other factors or is not straight.",
+    ...wrappedLines(
+      "A spread as large as the effect means that the effect depends on the other factors or is not straight.",
+    ),
   ];
 }
 

@@ -125,7 +125,7 @@ function summary(results: StudyResults): string[] {
     .filter(({ values }) => values.unfinished?.some((value) => value === 1))
     .map(({ name }) => `"${name}"`);
   return [
-    ...decided(results),
+    ...(results.decision == null ? [] : decided(results, results.decision)),
     days,
     ...(cut.length === 0
       ? []

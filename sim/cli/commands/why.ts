@@ -3,7 +3,7 @@ import type { Plan } from "../../asked/plan/index.ts";
 import { type StudyResults, stableJsonParts } from "../../days/results/index.ts";
 import { answerWhy } from "../../questions/why/index.ts";
 import { formatConfidence } from "../../text/units/index.ts";
-import { decisionLines } from "../decisionLines.ts";
+import { decidedLines } from "../answerLines.ts";
 import { loadPlanWithWarnings, readInputFile } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
 import { alone, runInto } from "../runFolder.ts";
@@ -39,8 +39,7 @@ export async function whyCommand(terminal: Terminal, path: string, options: WhyC
         });
   const { decision, variants } = results;
   if (decision != null && results.advice !== null)
-    for (const { line, style } of decisionLines(decision, variants[0]!.day.startClockSeconds))
-      terminal.say(line, style);
+    for (const { line, style } of decidedLines(decision, variants[0]!.day.startClockSeconds)) terminal.say(line, style);
   for (const line of summary(results)) terminal.say(line);
   terminal.say(CAUTION, "dim");
   if (out !== undefined) terminal.say(`Written: ${out}/report.html and more.`, "green");

@@ -121,7 +121,12 @@ function columnsOf(
     .map(({ name }) => `beyond.${name}`)
     .filter((key) => values.some((each) => each[key]?.some((value) => (value ?? 0) > 0)));
   const given = (key: string) => known.has(key) && values.some((each) => each[key]?.some((value) => value !== null));
-  const first = (keys: readonly string[]) => keys.filter(given).slice(0, 1);
+  const asked = new Set(responses.map(({ key }) => key));
+  const first = (keys: readonly string[]) => {
+    const found = keys.filter(given);
+    const wanted = found.filter((key) => asked.has(key));
+    return wanted.length > 0 ? wanted.slice(0, 1) : found.slice(0, 1);
+  };
   const saturated = plan.supply.kind === "saturated";
   const day = saturated ? ["headsPerHour"] : [...(moves("carcasses") ? ["carcasses"] : []), "finish", "overtime"];
   const keys = [...day, ...MONEY_COLUMNS, ...broken, ...first(COST_COLUMNS), ...first(MARGIN_COLUMNS)];

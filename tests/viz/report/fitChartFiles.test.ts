@@ -21,7 +21,9 @@ describe("the views of a fit", () => {
 
   it("say what becomes of open times and of zeros", () => {
     const open = draw(fitOf([10, 12, 9, 14, 11, 8, 13, 15, 0, "20+"], "a: uptime (min)"));
-    expect(histogramView(open.fit, open.picture).subtitle).toMatch(/8 times, 1 of 0 left out; 1 still open count as longer times/);
+    expect(histogramView(open.fit, open.picture).subtitle).toMatch(
+      /8 times, 1 of 0 left out; 1 still open count as longer times/,
+    );
     expect(probabilityView(open.fit, open.picture)!.subtitle).toMatch(/No band with open times/);
   });
 

@@ -11,13 +11,13 @@ function textOf(page: string): string {
   return parseHTML(page).document.querySelector("main")!.textContent!;
 }
 
-test("the answer comes first, then evidence, then assumptions, how to repeat it, logic, limits and cautions", () => {
+test("the answer comes first, then an appendix of evidence, assumptions, how to repeat it, logic and limits", () => {
   const headings = [...parseHTML(renderReport(syntheticStudy())).document.querySelectorAll("h2")].map(
     (h) => h.textContent,
   );
   expect(headings).toEqual([
-    "Objectives",
     "Answer",
+    "Appendix",
     "Results",
     "A day in pictures",
     "Time limits",
@@ -26,8 +26,21 @@ test("the answer comes first, then evidence, then assumptions, how to repeat it,
     "Implementation and code access",
     "Logic",
     "Limits of the model",
-    "Cautions",
   ]);
+});
+
+test("all but the first pages is closed, and the list of contents leads into each part by its name", () => {
+  const { document } = parseHTML(renderReport(syntheticStudy()));
+  const parts = [...document.querySelectorAll("details.part")];
+  expect(parts.length).toBeGreaterThan(6);
+  expect(parts.filter((part) => part.hasAttribute("open"))).toEqual([]);
+  expect(document.querySelectorAll("section.first details.part")).toHaveLength(0);
+  const led = [...document.querySelectorAll(".contents a")].map((link) => {
+    const part = document.querySelector(link.getAttribute("href")!)!.closest("details")!;
+    return [link.textContent, part.querySelector("h2")!.textContent];
+  });
+  expect(led).toHaveLength(parts.length);
+  for (const [name, title] of led) expect(name).toBe(title);
 });
 
 test("the cautions stand in the report in full", () => {

@@ -1,0 +1,32 @@
+import type { StudyResults } from "../contract.ts";
+import { isolated } from "../frame/index.ts";
+import { type DecisionTable, rankedEffects, responseHeading, studyFormat } from "../words/index.ts";
+
+/** Factors that the first pages have a row for. */
+const MOST_FACTORS = 12;
+/** Results that they have a column for. */
+const MOST_RESULTS = 4;
+
+/** Of a screening: what each factor does to each result, the one that moves the first result most first; no plan is chosen. */
+export function effectTable(results: StudyResults): DecisionTable {
+  const responses = results.responses.slice(0, MOST_RESULTS);
+  const ranked = rankedEffects(results, responses[0]!);
+  return {
+    rowsAre: "Factor",
+    columns: responses.map(responseHeading),
+    rows: ranked.slice(0, MOST_FACTORS).map(({ name }) => ({
+      name,
+      cells: responses.map((info) => {
+        const found = rankedEffects(results, info).find((effect) => effect.name === name)?.effects;
+        if (found === undefined) return { value: "no value", range: "", shown: null };
+        const size = (value: number) => studyFormat(results, info).size(value, found.muStarHalfWidth);
+        const half = found.muStarHalfWidth;
+        return { value: size(found.muStar), range: half === null ? "" : `\u00B1 ${size(half)}`, shown: null };
+      }),
+      best: false,
+      harm: null,
+    })),
+    more: Math.max(0, ranked.length - MOST_FACTORS),
+    left: results.responses.slice(MOST_RESULTS).map(({ label }) => isolated(label)),
+  };
+}
