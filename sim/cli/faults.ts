@@ -26,6 +26,8 @@ export const OPTIONS_GUIDE = "sim/questions/options/README.md";
 
 export const IMPROVE_GUIDE = "sim/questions/improve/README.md";
 
+export const NEW_GUIDE = "sim/questions/new/README.md";
+
 /** What ends a program politely: the terminal is closed, Ctrl-C, a polite kill. */
 export const SIGNALS = ["SIGHUP", "SIGINT", "SIGTERM"] as const;
 

@@ -3,13 +3,13 @@ import { DANGERS_IN_SHORT } from "../../viz/report/cautions.ts";
 import { withExamples } from "./commandTree.ts";
 import {
   alternativeOption,
+  answerOption,
   byOption,
   calibrationDaysOption,
   ceilingOption,
   concurrencyOption,
   jsonOption,
   lostAfterOption,
-  MOST_TRACED,
   overwriteOption,
   portOption,
   queueOption,
@@ -19,6 +19,7 @@ import {
   samplesOption,
   seedOption,
   simulatedDaysOption,
+  studyTracesOption,
   threadsOption,
   tracesOption,
   unitOption,
@@ -33,7 +34,7 @@ const ABOUT =
   "Simulates a rabbit (small-animal) slaughter and processing line: one day of a plan, or many days to answer a question.";
 
 const AFTER = `
-Start with: gambrel demo, or gambrel check PLAN and then gambrel day PLAN. gambrel COMMAND --help has examples.
+Start with: gambrel demo, or gambrel new and then gambrel day PLAN. gambrel COMMAND --help has examples.
 Messages go to standard error, data (--json, schema, fit) to standard output.
 
 Exit codes:
@@ -70,6 +71,8 @@ function addCheck(gambrel: Command, terminal: Speak): void {
     .command("check")
     .description("check plans, studies and other questions, and list every fault with its remedy")
     .argument("<file...>", "one or more files of any kind")
+    .option("--responses", "list what a study of the plan can be asked for, with units: of what is alike one example")
+    .option("--more", "with --responses: every key")
     .addOption(jsonOption("print the findings as JSON to standard output"))
     .addOption(ceilingOption())
     .action(async (files, options) => {
@@ -79,6 +82,25 @@ function addCheck(gambrel: Command, terminal: Speak): void {
   withExamples(command, [
     ["gambrel check plant.json", "one plan"],
     ["gambrel check plant.json buffers.json weekly.json", "a plan, a study and a demand together"],
+    ["gambrel check --responses plant.json", "what a study of this plan can be asked for, with units"],
+  ]);
+}
+
+function addNew(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
+    .command("new")
+    .description("ask for heads, hours, lorries, steps and people, and write a plan that runs")
+    .argument("[file]", "file to write (default: the name of the plant)")
+    .option("--yes", "ask nothing: take the usual answers, which are guesses")
+    .addOption(answerOption())
+    .action(async (file, options) => {
+      const { newCommand } = await import("./commands/new.ts");
+      await newCommand(await terminal(), file, options);
+    });
+  withExamples(command, [
+    ["gambrel new plant.json", "in a terminal: asks; Enter takes the usual answer"],
+    ['gambrel new plant.json --yes --set heads=1200 --set "people=evisceration 4"', "no questions, two own answers"],
+    ["gambrel new plant.json < answers.txt", "from a file with a line for each question, empty for the usual answer"],
   ]);
 }
 
@@ -113,7 +135,7 @@ function addStudy(gambrel: Command, terminal: Speak): void {
     .argument("<study>", "study file")
     .addOption(seedOption())
     .addOption(replicationsOption())
-    .addOption(tracesOption().default(undefined, `"binned"; "none" with more than ${MOST_TRACED} variants`))
+    .addOption(studyTracesOption().default(undefined, '"binned"'))
     .addOption(verifyOption())
     .option("--out <folder>", 'folder to write to (default: "runs/" and the name of the study)')
     .addOption(overwriteOption())
@@ -402,7 +424,7 @@ function addDemo(gambrel: Command, terminal: Speak): void {
     .description("run the example studies that come with the program (an invented plant)")
     .addOption(seedOption())
     .addOption(replicationsOption())
-    .addOption(tracesOption())
+    .addOption(studyTracesOption())
     .addOption(threadsOption())
     .option("--out <folder>", "folder for the runs; an earlier demo there is replaced", "runs/demo")
     .addOption(jsonOption("also print the results as a JSON list to standard output"))
@@ -448,6 +470,7 @@ function addManual(gambrel: Command, terminal: Speak): void {
 
 /** In the order in which help, manual and completion list them. */
 const ENTRIES = [
+  addNew,
   addCheck,
   addDay,
   addStudy,

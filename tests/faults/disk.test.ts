@@ -39,7 +39,7 @@ describe("a disk that will not take a run", PATIENCE, () => {
     const { code, err } = await runShell(folder, `ulimit -f 30; $GAMBREL ${STUDY} ${more} --out run`);
     expect(code).toBe(1);
     expect(err).toMatch(/\d+ of 600 days are kept in run\.partial\. Continue with: gambrel study .* --resume\n/);
-    expect(err).toMatch(/the file is larger than is allowed here; .*\n$/);
+    expect(err).toMatch(/the system does not allow so large a file here; .*\n$/);
     expect(err).not.toMatch(/^ +at /m);
     expect(readdirSync(folder).sort()).toEqual(["plan.json", "run.partial", "study.json"]);
     expect((await runShell(folder, `$GAMBREL ${STUDY} ${more} --out run --resume`)).code).toBe(0);

@@ -21,7 +21,7 @@ const text = (path: string) => readFileSync(join(ROOT, path), "utf8");
 
 /** Words of a command line as a shell would give them, without what is redirected. */
 function words(line: string): string[] {
-  const kept = line.replace(/ > .*$/, "");
+  const kept = line.replace(/ [<>] .*$/, "");
   return [...kept.matchAll(/"([^"]*)"|(\S+)/g)].map((match) => match[1] ?? match[2]!);
 }
 

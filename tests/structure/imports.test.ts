@@ -37,6 +37,7 @@ const ROOMS: Record<string, string[]> = {
   "questions/why": ["questions/estimate"],
   "questions/try": ["questions/why"],
   "questions/size": ["questions/estimate"],
+  "questions/new": ["questions/size"],
   "questions/improve": ["questions/estimate", "questions/options"],
 };
 /** The same for viz/; text is the one wing of sim/ that all of it may use. */

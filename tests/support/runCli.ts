@@ -26,26 +26,28 @@ export interface CliRun {
 
 /**
  * Runs the command line in `folder` as a person would, without a terminal, and gives what it said and where. With
- * `interruptAfter`, Ctrl-C is pressed as soon as these words have been said.
+ * `interruptAfter`, Ctrl-C is pressed as soon as these words have been said; `input` comes through standard input.
  */
 export async function runCli(
   folder: string,
   args: readonly string[],
   env: Record<string, string> = {},
   interruptAfter?: string,
+  input?: string,
 ): Promise<CliRun> {
   const [program, ...before] = cliCommand();
   const child = spawn(program!, [...before, ...args], {
     cwd: folder,
     env: { ...process.env, NO_COLOR: "", ...env },
-    stdio: ["ignore", "pipe", "pipe"],
+    stdio: [input === undefined ? "ignore" : "pipe", "pipe", "pipe"],
   });
+  child.stdin?.end(input);
   let awaited = interruptAfter;
   const said = { out: "", err: "" };
-  child.stdout.setEncoding("utf8").on("data", (text: string) => {
+  child.stdout!.setEncoding("utf8").on("data", (text: string) => {
     said.out += text;
   });
-  child.stderr.setEncoding("utf8").on("data", (text: string) => {
+  child.stderr!.setEncoding("utf8").on("data", (text: string) => {
     said.err += text;
     if (awaited === undefined || !said.err.includes(awaited)) return;
     awaited = undefined;

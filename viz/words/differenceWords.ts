@@ -44,7 +44,7 @@ export function differenceWords(
   const told = (more: string) =>
     difference.shown
       ? `${format.comparison(mean, resolution)} than today's plan (${sizes}${more})`
-      : `no difference from today's plan shown (less than ${format.size(Math.max(-low, high), resolution)}${more})`;
+      : `no difference from today's plan shown (less than ${format.bound(Math.max(-low, high), resolution)}${more})`;
   return {
     mean: format.difference(mean, resolution),
     interval,

@@ -1,4 +1,4 @@
-import { type FigureScale, figureText, formatClock, oneOf, signed } from "../../sim/text/units/index.ts";
+import { type FigureScale, figureText, formatClock, oneOf, roundedUp, signed } from "../../sim/text/units/index.ts";
 import type { ResponseInfo } from "../contract.ts";
 import { isolated, type Quantity } from "../frame/index.ts";
 
@@ -13,8 +13,8 @@ export interface ResponseFormat {
   differenceRange: (low: number, high: number, resolution: number | null) => string;
   /** Sizes without sign, "67 to 71 min", beside a comparison that says the direction. */
   sizeRange: (low: number, high: number, resolution: number | null) => string;
-  /** A difference without its direction: "36 heads/h", "2.1 percentage points". */
-  size: (value: number, resolution: number | null) => string;
+  /** What a difference stays below, without its direction, rounded up: "36 heads/h", "2.1 percentage points". */
+  bound: (value: number, resolution: number | null) => string;
   /** A difference as a comparison: "36 heads/h more", "35 min earlier". */
   comparison: (value: number, resolution: number | null) => string;
   /** Words for a negative and a positive difference. */
@@ -50,7 +50,7 @@ export function responseFormat(info: ResponseInfo, startClockSeconds: number, la
     difference: (value, resolution) => signed(value, differences.single(value, resolution, "points")),
     differenceRange: (low, high, resolution) => differences.range(low, high, resolution, signed, ""),
     sizeRange: (low, high, resolution) => differences.range(low, high, resolution, (_, text) => text, ""),
-    size,
+    bound: (value, resolution) => size(roundedUp(value, resolution ?? 0, info, largest?.difference), resolution),
     comparison: (value, resolution) => `${size(value, resolution)} ${value < 0 ? fewer : more}`,
     sides: [fewer, more],
     quantity: quantityOf(info, startClockSeconds),

@@ -1,5 +1,6 @@
-import { type Fault, formatPath, listWords, nearestWords } from "../plan/index.ts";
+import { type Fault, formatPath } from "../plan/index.ts";
 import type { KnownResponse } from "./knownResponse.ts";
+import { nearestResponses } from "./nearestResponses.ts";
 import type { Amount } from "./schema/amount.ts";
 import type { StudyFile } from "./schema/studyFile.ts";
 
@@ -68,12 +69,20 @@ function find(key: string, known: readonly KnownResponse[]): KnownResponse | und
 }
 
 function unknownResponse(response: string, at: At, known: readonly KnownResponse[]): Fault[] {
-  const keys = known.map(({ key }) => key);
-  if (keys.includes(response)) return [];
+  if (find(response, known) !== undefined) return [];
   const remedy = response.startsWith("slope.")
     ? "the plan has no such time, or one run cannot show its slope: run gambrel why to see which and why"
-    : nearestWords(response, keys, "use one of these");
-  return [fault(at, `'${response}' is not a response`, listWords(keys), remedy)];
+    : meantWords(nearestResponses(response, known));
+  return [fault(at, `'${response}' is not a result`, "", remedy)];
+}
+
+/** "did you mean 'costPerHead' or 'margin'?", and where the whole list is. */
+function meantWords(meant: readonly string[]): string {
+  const all = "gambrel check --responses PLAN lists all that there are";
+  const quoted = meant.map((key) => `'${key}'`);
+  const last = quoted.pop();
+  if (last === undefined) return all;
+  return `did you mean ${quoted.length === 0 ? last : `${quoted.join(", ")} or ${last}`}? ${all}`;
 }
 
 /** A time in minutes says nothing of heads per hour, and a bare number nothing of a time. */

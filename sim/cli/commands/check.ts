@@ -11,12 +11,16 @@ import {
 import type { Study } from "../../asked/study/index.ts";
 import { formatNumber } from "../../text/units/index.ts";
 import { BadInput, IMPROVE_GUIDE, OPTIONS_GUIDE, PLAN_GUIDE, SIZE_GUIDE, STUDY_GUIDE } from "../faults.ts";
-import { type InputFile, loadPlanWithWarnings, loadStudy, readInputFile, refused } from "../inputs.ts";
+import { type InputFile, loadPlan, loadPlanWithWarnings, loadStudy, readInputFile, refused } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
 import { counted, type Terminal } from "../terminal.ts";
 
 export interface CheckCommandOptions {
   json?: boolean;
+  /** List what a study of the plan can be asked for. */
+  responses?: boolean;
+  /** Every response, not one of those that are alike. */
+  more?: boolean;
   ceiling?: Partial<Ceilings>;
 }
 
@@ -44,6 +48,8 @@ export async function checkCommand(
   paths: readonly string[],
   options: CheckCommandOptions,
 ): Promise<void> {
+  if (options.more && !options.responses) throw new BadInput(["--more: this belongs to --responses; add that."]);
+  if (options.responses) return listResponses(terminal, paths, options);
   const all: Checked[] = [];
   for (const path of paths) all.push(await checkFile(terminal, path, ceilingsOf(options)));
   if (all.some(({ sound }) => sound)) terminal.say(DANGERS_IN_SHORT.join(" "), "yellow");
@@ -51,6 +57,25 @@ export async function checkCommand(
   const faults = all.flatMap((checked) => checked.faults);
   const guides = all.filter(({ sound }) => !sound).flatMap(({ kind }) => (kind === null ? [] : GUIDES[kind]));
   if (faults.length > 0) throw new BadInput(faults, [...new Set(guides)]);
+}
+
+async function listResponses(
+  terminal: Terminal,
+  paths: readonly string[],
+  options: CheckCommandOptions,
+): Promise<void> {
+  const [path, ...others] = paths;
+  if (others.length > 0) throw new BadInput(["--responses: name one plan at a time."]);
+  const plan = loadPlan(readInputFile(path!, ceilingsOf(options)));
+  const { responseGroups } = await import("../../day/observations/index.ts");
+  const { responseLines } = await import("../responseLines.ts");
+  const groups = responseGroups(plan);
+  if (options.json) return terminal.data(`${JSON.stringify(groups, null, 2)}\n`);
+  const every = options.more === true;
+  const number = groups.reduce((sum, { responses }) => sum + responses.length, 0);
+  terminal.say(`What a study of "${plan.name}" can be asked for, in its "responses": ${counted(number, "result")}.`);
+  for (const { line, style } of responseLines(groups, every)) terminal.say(line, style);
+  if (!every) terminal.say("Add --more to list every one.");
 }
 
 async function checkFile(terminal: Terminal, path: string, ceilings: Ceilings): Promise<Checked> {

@@ -18,7 +18,7 @@ import {
 } from "../../text/units/index.ts";
 import { BadInput } from "../faults.ts";
 import { type InputFile, readInputFile, refused, refuseOtherKind } from "../inputs.ts";
-import { type Ceilings, ceilingsOf, MOST_TRACED } from "../options.ts";
+import { type Ceilings, ceilingsOf } from "../options.ts";
 import { alone, runInto } from "../runFolder.ts";
 import { simulateStudy } from "../simulate.ts";
 import type { Line } from "../terminal.ts";
@@ -68,9 +68,8 @@ interface Written {
 
 /** The folder is that of a study of the options; what they are worth goes with it. */
 function written(file: InputFile, question: OptionsQuestion, { out, overwrite, run }: Written): Promise<StudyResults> {
-  const traces = question.study.variants.length > MOST_TRACED ? "none" : "binned";
   return runInto(out, overwrite, alone(out), async (write) => {
-    const results = await run(traces);
+    const results = await run("binned");
     const found = compareOffers(question, results);
     const more = [
       { path: "asked.json", text: file.text },

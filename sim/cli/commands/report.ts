@@ -1,23 +1,15 @@
 import { existsSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
-import { CAUTIONS, chartFiles, chartTables, renderReport } from "../../../viz/index.ts";
-import {
-  type Drawn,
-  readResults,
-  rebuiltFiles,
-  type Sheet,
-  type StudyResults,
-  summaryTable,
-  workbook,
-  writeRunFolder,
-} from "../../days/results/index.ts";
+import { chartFiles, renderReport } from "../../../viz/index.ts";
+import { type Drawn, readResults, rebuiltFiles, type StudyResults, writeRunFolder } from "../../days/results/index.ts";
 import { readImprovement } from "../../questions/improve/index.ts";
 import { readOptionsResult } from "../../questions/options/index.ts";
 import { BadInput } from "../faults.ts";
 import { readInputFile, readNamedText } from "../inputs.ts";
 import type { RunAnswer } from "../runFolder.ts";
 import { lockFolder, takeRunFolder } from "../runFolder.ts";
+import { runWorkbook } from "../runWorkbook.ts";
 import { counted, type Terminal } from "../terminal.ts";
 
 /** Pixels of the PNG for each one of the drawing: sharp in a text on paper. */
@@ -112,7 +104,7 @@ async function draw(
 ): Promise<{ drawn: Drawn; missing: NoBrowser | null }> {
   const reportHtml = renderReport(results, { planFile: plan, ...answer });
   const charts = chartFiles(results, answer);
-  const tables = xlsx ? { tables: await runTables(results, plan) } : {};
+  const tables = xlsx ? { tables: await runWorkbook(results, plan) } : {};
   const drawn = { reportHtml, charts, ...tables };
   if (!png && !pdf) return { drawn, missing: null };
   try {
@@ -169,34 +161,6 @@ async function loadDriver() {
       "No PNG or PDF was written: that needs the package playwright-core, which is not installed. Run: npm install playwright-core.",
     );
   }
-}
-
-/** The tables of a run as a workbook: what it is, the summary, every input with its source, one sheet a picture. */
-function runTables(results: StudyResults, planFile: unknown): Promise<Uint8Array> {
-  const tables = chartTables(results, planFile);
-  const summary = summaryTable(results);
-  return workbook([
-    aboutSheet(results, tables),
-    { name: "summary", ...summary },
-    ...tables.map(({ name, table }) => ({ name, ...table })),
-  ]);
-}
-
-function aboutSheet({ study, gambrel, plan }: StudyResults, tables: readonly { name: string; title: string }[]): Sheet {
-  const rows = [
-    ["Study", study.name],
-    ["Question", study.question],
-    ["Plan", plan.name],
-    ["Days of each variant", study.replications],
-    ["Confidence of intervals", study.confidence],
-    ["Seed", study.seed],
-    ["How to repeat it", study.command],
-    ["Program", `gambrel ${gambrel}`],
-    ...CAUTIONS.map((caution) => ["Caution", caution]),
-    ["Sheet summary", "Every response of every variant, with intervals and differences to today's plan"],
-    ...tables.map(({ name, title }) => [`Sheet ${name}`, title]),
-  ];
-  return { name: "about", columns: ["what", "value"].map((name) => ({ name, unit: "" })), rows };
 }
 
 /** Each picture as a PNG, twice its size. The page has no script and asks for nothing. */

@@ -10,12 +10,12 @@ import {
   stableJsonParts,
   type VariantResults,
 } from "../../days/results/index.ts";
-import { type DayJournal, daySource, type TraceKind } from "../../days/run/index.ts";
+import { type DayJournal, daySource } from "../../days/run/index.ts";
 import { formatConfidence, formatEstimate, formatSpan, textTable } from "../../text/units/index.ts";
 import { resumeLine } from "../commandLine.ts";
 import { BadInput } from "../faults.ts";
 import { loadStudy, readInputFile } from "../inputs.ts";
-import { ceilingsOf, MOST_TRACED, type StudyCommandOptions } from "../options.ts";
+import { ceilingsOf, type StudyCommandOptions } from "../options.ts";
 import { openRunJournal, runInto } from "../runFolder.ts";
 import { keepingDays, simulateStudy } from "../simulate.ts";
 import { CAUTION, counted, type Terminal } from "../terminal.ts";
@@ -73,7 +73,7 @@ function simulation(terminal: Terminal, path: string, study: Study, options: Stu
     const { sourceDigest } = await import("../../days/run/wire/index.ts");
     terminal.say(study.name, "bold");
     terminal.say(study.question);
-    const traces = tracesOf(study, options);
+    const traces = options.traces ?? "binned";
     return simulateStudy(terminal, study, {
       words: wordsToRepeat(path, study),
       ...{ options, traces, journal },
@@ -99,16 +99,12 @@ async function written(terminal: Terminal, folder: string, parts: RunParts): Pro
   const ruled = study.procedure.stopping !== null || study.procedure.selection !== null;
   const ofAll = ` of ${ruled ? "at most " : ""}${study.variants.length * study.replications}`;
   const words = { ofAll, goOn: resumeLine("study", parts.path, options) };
-  const open = () => openRunJournal(folder, study, { ...options, traces: tracesOf(study, options) });
+  const open = () => openRunJournal(folder, study, { ...options, traces: options.traces ?? "binned" });
   return runInto(folder, overwrite, keepingDays(terminal, open, words), async (write, journal) => {
     const results = await simulate(journal);
     write({ results, plan: basePlan, studyText });
     return results;
   });
-}
-
-function tracesOf({ variants }: Study, { traces }: StudyCommandOptions): TraceKind {
-  return traces ?? (variants.length > MOST_TRACED ? "none" : "binned");
 }
 
 /** A number of replications given here takes the place of the study's own, and of the rule that adds days. */

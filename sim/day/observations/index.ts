@@ -2,6 +2,7 @@
 
 // What can be measured
 
+export { type ListedResponse, type ResponseGroup, responseGroups } from "./responseGroups.ts";
 export type { ResponseInfo } from "./responseInfo.ts";
 export { responsesOf } from "./responsesOf.ts";
 export { supportOf } from "./supportOf.ts";

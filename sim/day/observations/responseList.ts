@@ -24,34 +24,45 @@ import { supplyResponses } from "./supplyResponses.ts";
 import { utilityResponses } from "./utilityResponses.ts";
 import { vesselResponses } from "./vesselResponses.ts";
 
+/** Responses that tell of one thing. */
+interface Group {
+  name: string;
+  parts: readonly ((plan: Plan) => Response[])[];
+  /** What its keys end in are posts of an account, even where a station has the same name. */
+  ofPosts?: true;
+}
+
+/** In the order of a report. */
+const GROUPS: readonly Group[] = [
+  { name: "The day", parts: [dayResponses] },
+  { name: "Heads", parts: [headResponses] },
+  { name: "Time limits and stunned animals", parts: [limitResponses, killStopResponses] },
+  { name: "People", parts: [crewResponses, crewWorkResponses, labourResponses] },
+  { name: "Supply", parts: [supplyResponses] },
+  { name: "Money", parts: [moneyResponses, plantCostResponses], ofPosts: true },
+  { name: "Water, energy and other utilities", parts: [utilityResponses, serviceResponses] },
+  { name: "Mass and by-products", parts: [massResponses], ofPosts: true },
+  { name: "Chains, gates and holds", parts: [chainResponses, gateResponses, stunnedResponses] },
+  { name: "Vessels and stops of several stations", parts: [vesselResponses, sharedBreakdownResponses] },
+  { name: "Chiller", parts: [chillerResponses] },
+  { name: "Heads sent elsewhere, work in process", parts: [divertedResponses, sectionResponses] },
+  { name: "Stations", parts: [stageResponses, oeeResponses] },
+  { name: "Bottleneck", parts: [bindingResponses] },
+];
+
+/** Every response of a plan, by what it tells of; groups without one are left out. */
+export function responsesByGroup(plan: Plan): { name: string; ofPosts: boolean; responses: Response[] }[] {
+  const all = GROUPS.map(({ name, parts, ofPosts = false }) => ({
+    name,
+    ofPosts,
+    responses: parts.flatMap((part) => part(plan)),
+  }));
+  return all.filter(({ responses }) => responses.length > 0);
+}
+
 /** Every response of a plan. One list for names and values, so that the two cannot disagree. */
 export function responseList(plan: Plan): Response[] {
-  return [
-    ...dayResponses(plan),
-    ...headResponses(plan),
-    ...limitResponses(plan),
-    ...killStopResponses(plan),
-    ...crewResponses(plan),
-    ...crewWorkResponses(plan),
-    ...labourResponses(plan),
-    ...supplyResponses(plan),
-    ...moneyResponses(plan),
-    ...plantCostResponses(plan),
-    ...utilityResponses(plan),
-    ...serviceResponses(plan),
-    ...massResponses(plan),
-    ...chainResponses(plan),
-    ...gateResponses(plan),
-    ...stunnedResponses(plan),
-    ...vesselResponses(plan),
-    ...sharedBreakdownResponses(plan),
-    ...chillerResponses(plan),
-    ...divertedResponses(plan),
-    ...sectionResponses(plan),
-    ...stageResponses(plan),
-    ...oeeResponses(plan),
-    ...bindingResponses(plan),
-  ];
+  return responsesByGroup(plan).flatMap(({ responses }) => responses);
 }
 
 /** Work in process by section of the line. */

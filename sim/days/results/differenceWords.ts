@@ -1,6 +1,6 @@
 import type { ResponseInfo } from "../../day/observations/index.ts";
 import type { Estimate } from "../../maths/statistics/index.ts";
-import { formatConfidence, formatDifference } from "../../text/units/index.ts";
+import { formatBound, formatConfidence, formatDifference } from "../../text/units/index.ts";
 
 /**
  * The sentence that says a difference to today's plan (the base): direction, size, interval, confidence and number of days
@@ -23,8 +23,7 @@ export function differenceWords(
   if (low <= 0 && high >= 0) {
     const half = (high - low) / 2;
     const most = Math.max(-low, high);
-    const [size] = formatDifference({ mean: most, low: most - half, high: most + half }, info, "plain");
-    return `No difference from today's plan shown (less than ${size} ${evidence}).`;
+    return `No difference from today's plan shown (less than ${formatBound(most, half, info)} ${evidence}).`;
   }
   const [least, most] = low > 0 ? [low, high] : [-high, -low];
   const [size, range] = formatDifference({ mean: Math.abs(mean), low: least, high: most }, info, "plain");

@@ -12,3 +12,11 @@ export { type DemandReading, readDemand } from "./readDemand.ts";
 export { ALTERNATIVES, type AlternativeName } from "./alternatives.ts";
 export type * from "./design.ts";
 export { type Sizing, sizePlant } from "./sizePlant.ts";
+
+// Usual figures, for those who begin with them
+
+export { assumedValue } from "./assumed.ts";
+export { USUAL_PRESENTATION } from "./plan/soldOf.ts";
+export { STUN_TO_STICK } from "./plan/watchesOf.ts";
+export { USUAL_HANDLING, type UsualHandling } from "./usualHandling.ts";
+export { USUAL_STEPS, type UsualStep } from "./usualSteps.ts";

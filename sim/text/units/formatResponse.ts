@@ -1,5 +1,7 @@
 import { differenceUnit, type FigureKind, type FigureScale, figureText, signed, valueText } from "./figureText.ts";
+import { intervalDecimals } from "./intervalDecimals.ts";
 import { oneOf } from "./oneOf.ts";
+import { timeUnitFor } from "./timeUnit.ts";
 
 /** A figure with its interval, whose ends are null where there is none. */
 export interface Ends {
@@ -38,6 +40,20 @@ export function formatEstimate(ends: Ends, info: FigureKind, startClockSeconds: 
  */
 export function formatDifference(ends: Ends, info: FigureKind, style: "signed" | "plain" = "signed"): [string, string] {
   return withInterval(ends, (value, scale) => spanText(value, info, style, scale), apartFromZero);
+}
+
+/** "2.2 heads/h" of 2.14: a size that a difference stays below, rounded up to the last digit that its half-width allows. */
+export function formatBound(value: number, halfWidth: number, info: FigureKind): string {
+  const scale = { halfWidth, largest: Math.abs(value) };
+  return oneOf(spanText(roundedUp(value, halfWidth, info), info, "plain", scale));
+}
+
+/** A value rounded up to the last digit with which a figure of this half-width is written beside others up to `largest`. */
+export function roundedUp(value: number, halfWidth: number, { format }: FigureKind, largest = value): number {
+  if (!(halfWidth > 0)) return value;
+  const unit = format === "share" ? 0.01 : format === "number" ? 1 : timeUnitFor(largest).seconds;
+  const step = unit * 10 ** -intervalDecimals(halfWidth / unit);
+  return Math.ceil(value / step - 1e-9) * step;
 }
 
 /** "333.0 to 339.1 carcasses/h": two texts with a unit, which is said once where it is the same. */

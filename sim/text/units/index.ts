@@ -49,11 +49,13 @@ export { formatQuantity, writeQuantity } from "./formatQuantity.ts";
 export { formatRate } from "./formatRate.ts";
 export {
   type Ends,
+  formatBound,
   formatDifference,
   formatEstimate,
   formatRange,
   formatResponse,
   formatSpan,
+  roundedUp,
 } from "./formatResponse.ts";
 export { formatShare } from "./formatShare.ts";
 export { groupDigits } from "./groupDigits.ts";

@@ -74,7 +74,7 @@ describe("readTextFile", () => {
     ])
       expect(() => readTextFile(file(new Uint8Array([...bytes, ...bytes])), 1)).toThrow(/text in UTF-16; save it as/);
     expect(() => readTextFile(temporaryFolder(), 1)).toThrow(/this is a folder; name a file in it/);
-    expect(() => readTextFile("a\0b", 1)).toThrow(/cannot hold the character NUL/);
+    expect(() => readTextFile("a\0b", 1)).toThrow(/a path cannot contain the character NUL/);
   });
 });
 

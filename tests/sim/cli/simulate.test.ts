@@ -124,7 +124,7 @@ describe("--resume", PATIENCE, () => {
   it("needs a folder", async () => {
     const { code, err } = await runCli(cliFolder(), ["study", "study.json", "--json", "--resume"]);
     expect(code).toBe(2);
-    expect(err).toMatch(/with --json alone no run is kept; add --out/);
+    expect(err).toMatch(/a run with --json alone is not kept; add --out/);
   });
 });
 

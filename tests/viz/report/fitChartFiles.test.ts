@@ -16,12 +16,12 @@ describe("the views of a fit", () => {
     const { bins, subtitle } = histogramView(fit, picture);
     expect(bins.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
     for (const { from } of bins) expect(CYCLES.every((time) => Math.abs(time - from) > 0.01)).toBe(true);
-    expect(subtitle).toBe("20 times. Curves: lowest AIC first");
+    expect(subtitle).toBe("20 times. Curves: the best first; a lower AIC (Akaike 1974) is a better fit");
   });
 
   it("say what becomes of open times and of zeros", () => {
     const open = draw(fitOf([10, 12, 9, 14, 11, 8, 13, 15, 0, "20+"], "a: uptime (min)"));
-    expect(histogramView(open.fit, open.picture).subtitle).toMatch(/8 times, 1 of 0 left out; 1 still open pass/);
+    expect(histogramView(open.fit, open.picture).subtitle).toMatch(/8 times, 1 of 0 left out; 1 still open count as longer times/);
     expect(probabilityView(open.fit, open.picture)!.subtitle).toMatch(/No band with open times/);
   });
 

@@ -75,7 +75,7 @@ it("controls and antithetic pairs become part of the procedure", () => {
 it.each([
   [
     until({ response: "headPerHour" }),
-    "replications.until.response: 'headPerHour' is not a response; allowed: 'headsPerHour', 'finish', 'wait', 'beyond'; did you mean 'headsPerHour'?",
+    "replications.until.response: 'headPerHour' is not a result; did you mean 'headsPerHour'? gambrel check --responses PLAN lists all that there are",
   ],
   [
     until({ halfWidth: "2 min" }),
@@ -137,7 +137,7 @@ it.each([
   ],
   [
     { controls: [{ response: "x", mean: 1 }] },
-    "controls[0].response: 'x' is not a response; allowed: 'headsPerHour', 'finish', 'wait', 'beyond'; use one of these",
+    "controls[0].response: 'x' is not a result; gambrel check --responses PLAN lists all that there are",
   ],
   [
     { controls: [{ response: "finish", mean: 5 }] },

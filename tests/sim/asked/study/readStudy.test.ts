@@ -314,7 +314,7 @@ describe("faults", () => {
       { key: "finish", format: "clock", better: "less" } as const,
     ];
     expect(messages(studyWith(undefined, { responses: ["finish", "headOut"] }), { knownResponses })).toEqual([
-      "responses[1]: 'headOut' is not a response; allowed: 'headsOut', 'finish'; did you mean 'headsOut'?",
+      "responses[1]: 'headOut' is not a result; did you mean 'headsOut'? gambrel check --responses PLAN lists all that there are",
     ]);
     expect(sound(studyWith(undefined, { responses: ["finish"] }), { knownResponses }).responses).toEqual(["finish"]);
   });

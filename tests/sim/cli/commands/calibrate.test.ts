@@ -20,7 +20,7 @@ describe("gambrel calibrate", PATIENCE, () => {
     expect(err).toMatch(/Carcasses out +473 carcasses +\d+/);
     expect(err).toMatch(/hold together at 95 %: of 100 right plans 5 at most/);
     expect(err).toMatch(/Not compared, as there is nothing to compare: day\./);
-    expect(err).toMatch(/No difference found; that does not prove the plan right\./);
+    expect(err).toMatch(/No difference found\. That does not prove the plan right\./);
     expect(err).toMatch(
       /One of [\d.]+ carcasses or more in "Carcasses out" would have been found in four of five cases/,
     );
@@ -67,7 +67,7 @@ describe("gambrel calibrate", PATIENCE, () => {
     const folder = cliFolder({ "seen.csv": AGREES });
     const run = (...args: string[]) => runCli(folder, ["calibrate", ...args]);
     expect((await run("plan.json", "seen.csv", "--at", "skining")).err).toMatch(
-      /no stage of the plan.*did you mean 'skinning'/,
+      /the plan has no stage 'skining'; .*did you mean 'skinning'/,
     );
     expect((await run("study.json", "seen.csv")).err).toMatch(/this is a study/);
     expect((await run("plan.json", "seen.csv", "--days", "2")).err).toMatch(/whole number from 5/);

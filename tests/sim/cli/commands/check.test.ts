@@ -1,6 +1,6 @@
 import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { cliFolder } from "../../../support/cliFolder.ts";
+import { cliFolder, SMALL_STUDY } from "../../../support/cliFolder.ts";
 import { NAMED_DANGERS } from "../../../support/dangers.ts";
 import { demandFile } from "../../../support/demands.ts";
 import { improveFileOf } from "../../../support/improveCases.ts";
@@ -114,12 +114,53 @@ describe("gambrel check", PATIENCE, () => {
   it.each(["[]", "{}", "3", "null"])("calls %s neither plan nor study", async (text) => {
     const { code, err } = await runCli(cliFolder({ "x.json": text }), ["check", "x.json"]);
     expect(code).toBe(2);
-    expect(err).toMatch(/neither a plan .* nor a study/);
+    expect(err).toMatch(/this is no plan .*, no study or question about a plan .*, and no demand/);
   });
 
   it("shows control characters in someone's file as question marks, never to the terminal", async () => {
     const name = "evil\u001b[2Jname";
     const { err } = await runCli(cliFolder({ "plan.json": { ...SMALL_PLAN, name } }), ["check", "plan.json"]);
     expect(err).not.toContain("\u001b");
+  });
+});
+
+describe("gambrel check --responses", PATIENCE, () => {
+  it("lists what can be asked for by what it tells of, with unit and direction, of what is alike one", async () => {
+    const { code, out, err } = await runCli(cliFolder(), ["check", "--responses", "plan.json"]);
+    expect({ code, out }).toEqual({ code: 0, out: "" });
+    expect(err).toMatch(/^The day$/m);
+    expect(err).toMatch(/^ {2}finish +End of work on the line \(time of day; less is better\)$/m);
+    expect(err).toMatch(/^ {2}working\.\S+ .*; and \d+ more like it$/m);
+    expect(err.match(/^ {2}working\.\S+ {2,}.*share of its own time/gm)).toHaveLength(1);
+  });
+
+  it("lists every key with --more, and the same as JSON", async () => {
+    const folder = cliFolder();
+    const { err } = await runCli(folder, ["check", "--responses", "--more", "plan.json"]);
+    const { out } = await runCli(folder, ["check", "--responses", "plan.json", "--json"]);
+    const keys = JSON.parse(out).flatMap((group: { responses: { key: string }[] }) => group.responses);
+    expect(err.match(/^ {2}\S/gm)).toHaveLength(keys.length);
+    expect(keys[0]).toMatchObject({ key: "headsPerHour", better: "more" });
+  });
+
+  it("refuses several plans, another kind of file, and --more alone", async () => {
+    const folder = cliFolder();
+    for (const args of [
+      ["--responses", "plan.json", "plan.json"],
+      ["--responses", "study.json"],
+      ["--more", "plan.json"],
+    ])
+      expect((await runCli(folder, ["check", ...args])).code).toBe(2);
+  });
+
+  it("is what a study with an unknown result is sent to, after the nearest", async () => {
+    const { err } = await runCli(cliFolder({ "study.json": { ...SMALL_STUDY, responses: ["throughput"] } }), [
+      "check",
+      "study.json",
+    ]);
+    expect(err).toMatch(
+      /responses\[0\]: 'throughput' is not a result; did you mean 'headsPerHour' or 'carcasses'\? gambrel check --responses PLAN/,
+    );
+    expect(err).not.toMatch(/more;/);
   });
 });

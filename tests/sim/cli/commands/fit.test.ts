@@ -48,7 +48,7 @@ describe("gambrel fit", PATIENCE, () => {
     const folder = cliFolder({ "times.csv": `who,${TIMES.replaceAll("\n", "\nx,").slice(0, -2)}` });
     const { code, err } = await runCli(folder, ["fit", "times.csv", "--out", "fits", ...FEW]);
     expect(code).toBe(0);
-    expect(err).toMatch(/Left out, as they hold no times: who\./);
+    expect(err).toMatch(/Left out, because they hold no times: who\./);
     expect(readdirSync(join(folder, "fits")).sort()).toEqual(["charts", "fragment.json", "results.json"]);
     expect(readdirSync(join(folder, "fits", "charts")).sort()).toEqual([
       "probability-1-skinning.svg",

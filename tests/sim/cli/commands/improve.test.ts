@@ -106,7 +106,10 @@ describe("a search that is stopped", PATIENCE, () => {
 
   it("needs a folder to be gone on with", async () => {
     const { code, err } = await runCli(folderWith(QUICK), ["improve", "improve.json", "--resume"]);
-    expect([code, err]).toEqual([2, expect.stringMatching(/--resume: without a folder no search is kept; add --out/)]);
+    expect([code, err]).toEqual([
+      2,
+      expect.stringMatching(/--resume: a search without a folder is not kept; add --out/),
+    ]);
   });
 });
 

@@ -43,7 +43,7 @@ describe("a day that does not end by itself", () => {
     ]);
     expect(notes).toEqual([
       "5 heads at 'skinning' stay unworked: nobody of 'dressing' is on duty after 07:00, the end of its last shift.",
-      `Behind them wait for a place: ${100 - done - 15} heads at 'hanging', 10 heads at 'bleeding'.`,
+      `Waiting for a place behind them: ${100 - done - 15} heads at 'hanging', 10 heads at 'bleeding'.`,
     ]);
   });
 
@@ -78,7 +78,7 @@ describe("a day that does not end by itself", () => {
     made.supply = stream(constant(10), 500);
     const { day, notes } = run(made);
     expect(day.left).toMatchObject([{ stage: "a", reason: "a repair", of: ["fitters"] }]);
-    expect(notes[0]).toMatch(/^\d+ heads at 'a' stay unworked: the station is down, and nobody of 'fitters' is there/u);
+    expect(notes[0]).toMatch(/^\d+ heads at 'a' stay unworked: the station has broken down, and nobody of 'fitters' is there/u);
   });
 
   it("tells heads whose time is not over when the longest day is", () => {

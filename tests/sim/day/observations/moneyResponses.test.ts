@@ -40,7 +40,7 @@ describe("moneyResponses", () => {
     const label = (plan: Plan) => responsesOf(plan).find(({ key }) => key === "marginPerHead")?.label;
     expect(label(WHOLE_PLAN)).toBe("Margin per head, animals included");
     const unpriced: Plan = { ...WHOLE_PLAN, money: { ...WHOLE_PLAN.money!, livePricePerKg: null } };
-    expect(label(unpriced)).toBe("Margin per head, animals not reckoned");
+    expect(label(unpriced)).toBe("Margin per head, animals not counted");
     expect(responsesOf(WHOLE_PLAN).find(({ key }) => key === "costPerKg")?.unit).toBe("EUR/kg");
   });
 

@@ -46,7 +46,7 @@ it("says with every share what it is taken over", () => {
   for (const { key, meaning } of responsesOf(HAND_MADE_PLAN)) {
     if (/^(working|blocked|starved|noCrew|down|onBreak)\./.test(key)) {
       expect(meaning, key).toMatch(
-        key.endsWith(".byClock") ? /^By the clock: / : /first head that comes .* last that leaves/,
+        key.endsWith(".byClock") ? /^By the clock: / : /from a station's first head to its last/,
       );
     }
   }

@@ -100,7 +100,7 @@ describe("what planned stops cost", () => {
     const told = runSingleDay(trough(14, { live: 900, kill: 900 }), "1", "none", made).variants[0]!;
     expect(told.dayNotes).toEqual([
       expect.stringMatching(
-        /^Planned stops put off the end of work by 1 h (28|29|30) min; by plan nobody stands longer than 45 min\.$/u,
+        /^Planned stops put off the end of work by 1 h (28|29|30); by plan nobody stands longer than 45 min\.$/u,
       ),
       expect.stringMatching(/^The line waited for planned stops at '\w+' for \d+ min/u),
       expect.stringMatching(

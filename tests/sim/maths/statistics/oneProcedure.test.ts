@@ -44,6 +44,25 @@ function printed(sentence: string): [number, number] | null {
   return found === null ? null : [Number(found[1]), Number(found[2])];
 }
 
+/** How large a difference that is not shown may be, by the sentence, and by how much that may be rounded; null where it says nothing. */
+function most(sentence: string): { size: number; rounding: number } | null {
+  const found = /less than ([^ ]+)/.exec(sentence.replaceAll("\u202F", ""));
+  if (found === null) return null;
+  const [, behind = ""] = found[1]!.split(".");
+  return { size: Number(found[1]), rounding: 0.5 * 10 ** -behind.length };
+}
+
+/** Figures that are printed in their own unit, or in hundredths of it. */
+const PRINTED_AS: Partial<Record<ResponseInfo["format"], number>> = { number: 1, share: 100 };
+
+function isSaidToBeSmall(sentence: string, [low, high]: [number, number], { format }: ResponseInfo): void {
+  const said = most(sentence);
+  expect(said).not.toBeNull();
+  const times = PRINTED_AS[format];
+  if (times !== undefined)
+    expect(said!.size + said!.rounding).toBeGreaterThanOrEqual(times * Math.max(-low, high) - 1e-9);
+}
+
 const leavesOutZero = ([low, high]: readonly [number, number]) => low > 0 || high < 0;
 
 describe.each(RATES)(
@@ -69,12 +88,13 @@ describe.each(RATES)(
       expect(counts.not).toBeGreaterThan(300);
     });
 
-    it("the sentence of the terminal prints an interval that says the same", () => {
-      each(({ words, shown }) => {
+    it("the sentence of the terminal prints an interval that leaves 0 out, or how large a difference may be", () => {
+      each((one, info) => {
+        const { words, shown } = one;
         const ends = printed(words);
-        if (ends === null) expect(words).toMatch(/^The same as today's plan/);
-        else expect(leavesOutZero(ends)).toBe(shown);
-        expect(/more|less|earlier|later/.test(words)).toBe(shown);
+        if (shown) expect(leavesOutZero(ends!)).toBe(true);
+        else if (!words.startsWith("The same as today's plan")) isSaidToBeSmall(words, told(one), info);
+        expect(/ (more|less|earlier|later) than today/.test(words)).toBe(shown);
       });
     });
 
@@ -83,8 +103,8 @@ describe.each(RATES)(
         const joint = errorRate !== "per comparison" && one.comparisons > 1;
         const words = differenceWords({ ...one, joint }, responseFormat(info, 0), 0.95);
         const ends = printed(words.sentence);
-        if (ends === null) expect(words.verdict).toBe("the same");
-        else expect(leavesOutZero(ends)).toBe(words.verdict === "shown");
+        if (one.shown) expect(leavesOutZero(ends!)).toBe(true);
+        else if (words.verdict !== "the same") isSaidToBeSmall(words.sentence, told(one), info);
         expect(words.verdict === "shown").toBe(one.shown);
       });
     });

@@ -67,7 +67,7 @@ describe("improve", PATIENCE, () => {
     }
     expect(recommended).toBeNull();
     const left = harmful.filter(({ finalist }) => !finalist).length;
-    if (left > 0) expect(words.join(" ")).toContain(`${left} of the designs tried were left out`);
+    if (left > 0) expect(words.join(" ")).toContain(`${left} of the arrangements tried were left out`);
   });
 
   it("tells the share beyond the limit of what it recommends", async () => {
