@@ -42,7 +42,7 @@ function severalTries(weighed: Weighed, tries: readonly DecisionRow[]): Spoken {
       null,
       "The tries handle different numbers of heads, so the end of work cannot rank them",
     );
-  if (top === null) return spoken(weighed, tries, null, unranked(tries));
+  if (top === null) return spoken(weighed, tries, null, unranked(weighed, tries));
   const then = `with it ${happens(weighed, top)}`;
   if (sound.length === 1) return spoken(weighed, tries, top, `Only ${named(top.name)} does no harm: ${then}`);
   const rivals = sound.filter((row) => row !== top && (mayBeBest(weighed, row) || isClose(weighed, row)));
@@ -71,11 +71,28 @@ function severalTries(weighed: Weighed, tries: readonly DecisionRow[]): Spoken {
 
 const NAMED = 3;
 
-function unranked(tries: readonly DecisionRow[]): string {
+function unranked(weighed: Weighed, tries: readonly DecisionRow[]): string {
   const harmed = tries.filter(({ harm }) => harm !== null);
   if (harmed.length < tries.length) return "The tries cannot be ranked by what was asked for";
-  const told = harmed.slice(0, NAMED).map(({ name, harm }) => `with ${named(name)} ${harm}`);
+  const told = harmed.slice(0, NAMED).map((row) => `with ${named(row.name)} ${harmWords(weighed, row)}`);
   return `Every try does harm: ${told.join("; ")}${harmed.length > NAMED ? `; and ${harmed.length - NAMED} more` : ""}`;
+}
+
+/** Every limit that is broken more than today, the worst first; where there is but one, or none, what the row says of its harm. */
+function harmWords(weighed: Weighed, row: DecisionRow): string {
+  const { columns, rows } = weighed;
+  const share = (each: DecisionRow, key: string) => each.estimates[key]?.mean ?? 0;
+  const worse = columns
+    .filter(
+      ({ key }) => key.startsWith("beyond.") && row.differences[key]?.shown && share(row, key) > share(rows[0]!, key),
+    )
+    .sort((a, b) => share(row, b.key) - share(row, a.key));
+  if (worse.length < 2) return row.harm!;
+  const told = worse.map((info) => {
+    const [own, today] = [row, rows[0]!].map((each) => meanWords(each.estimates[info.key]!, info, weighed));
+    return `${own} of the heads are outside '${info.key.slice("beyond.".length)}' (today ${today})`;
+  });
+  return listed(told);
 }
 
 /** The verdict, then a sentence for every try that it does not tell of. */
@@ -114,7 +131,7 @@ function happens(weighed: Weighed, row: DecisionRow): string {
   const parts = [...endParts(weighed, row), ...overtimeParts(weighed, row), ...carcassParts(weighed, row)];
   const told = parts.length > 1 ? `${parts.slice(0, -1).join(", ")}, and ${parts.at(-1)}` : parts[0]!;
   const limits = limitWords(weighed, row);
-  if (row.harm !== null) return `${told}; it does harm: ${row.harm}`;
+  if (row.harm !== null) return `${told}; it does harm: ${harmWords(weighed, row)}`;
   return limits === null ? told : `${told}; ${limits}`;
 }
 

@@ -23,12 +23,9 @@ const LONGEST_NAME = 60;
 export function tryStudyFile(plan: Plan, planReference: unknown, question: TryQuestion): Record<string, unknown> {
   const { tries, seed, days, matters, decides = whyResponse(plan) } = question;
   const known = new Set(responsesOf(plan).map(({ key }) => key));
-  const name = [...`What if: ${tries.map((each) => each.name).join("; or: ")}`]
-    .slice(0, LONGEST_NAME)
-    .join("")
-    .trimEnd();
+  const what = tries.length === 1 ? tries[0]!.name : `${tries.length} tries of ${plan.name}`;
   return {
-    name,
+    name: shortened(`What if: ${what}`),
     question: questionOf(tries),
     asks: "what if",
     ...(matters.length === 0 ? {} : { matters: matters.map(toMatters) }),
@@ -40,6 +37,14 @@ export function tryStudyFile(plan: Plan, planReference: unknown, question: TryQu
     responses: [...new Set([decides, ...USUAL.slice(0, 4)])].filter((key) => key === decides || known.has(key)),
     design: { list: tries.map(({ name, set }) => ({ name, set })) },
   };
+}
+
+/** To the length of a name, between two words. */
+function shortened(text: string): string {
+  const letters = [...text];
+  if (letters.length <= LONGEST_NAME) return text;
+  const kept = letters.slice(0, LONGEST_NAME - 3).join("");
+  return `${kept.slice(0, kept.lastIndexOf(" ")).replace(/[,;:]$/, "")} ...`;
 }
 
 function questionOf(tries: readonly Try[]): string {

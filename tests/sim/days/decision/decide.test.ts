@@ -257,6 +257,17 @@ describe("what if", () => {
     expect(same.verdict).toMatch(/; no limit is broken more than today\.$/);
   });
 
+  it("names every limit that is broken more, the worst first", () => {
+    const limit = { ...PLAN_JSON.limits[0], name: "resting" };
+    const base = planOf({ limits: [...PLAN_JSON.limits, limit] });
+    const given = { "beyond.waiting": 0.05, "beyond.resting": 0.4 };
+    const today = { "beyond.resting": 0.1, "worst.resting": 700 };
+    const found = answerOf("finish", tries(given), { ...asked, base, today });
+    expect(found.verdict).toMatch(
+      /it does harm: 40(\.0)? % of the heads are outside 'resting' \(today 10(\.0)? %\) and 5(\.0)? % of the heads are outside 'waiting' \(today 0(\.0)? %\)\.$/,
+    );
+  });
+
   it("cannot tell where luck is larger than what matters, and says how many days would", () => {
     const found = answerOf("finish", tries({ finish: swings(29_700, 600) }), { ...asked, base: UNPRICED });
     expect(found).toMatchObject({ answer: "undecided", best: null });
