@@ -1,17 +1,7 @@
 import { changeWords, gainOf, listed, named, usualMatters } from "../../days/decision/index.ts";
-import type { Decision, StudyResults, VerdictKind } from "../../days/results/index.ts";
+import type { Decision, StudyResults } from "../../days/results/index.ts";
 import { formatDecimals, intervalDecimals } from "../../text/units/index.ts";
-import type { OfferWorth, OptionsResult } from "./compareOffers.ts";
-
-/** Which offer to buy, in one sentence, and what follows. */
-export interface OptionsVerdict {
-  answer: VerdictKind;
-  verdict: string;
-  /** What to do next. */
-  next: string[];
-  /** Index of the offer to buy; null where none is. */
-  buy: number | null;
-}
+import type { OfferWorth, OptionsResult, OptionsVerdict } from "./optionsResult.ts";
 
 /** A yearly benefit below this share of the price is told as too small (our own rule, no source). */
 const LEAST_SHARE = 0.01;
