@@ -140,3 +140,5 @@ export function withKept(own: DayJournal, kept: DayJournal, { replications }: Pi
     },
   };
 }
+
+export { resumeLine } from "./commandLine.ts";

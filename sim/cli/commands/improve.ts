@@ -13,13 +13,12 @@ import {
   readImprove,
 } from "../../questions/improve/index.ts";
 import { formatConfidence, formatEstimate, formatNumber, groupDigits, textTable } from "../../text/units/index.ts";
-import { resumeLine } from "../commandLine.ts";
 import { answerLines } from "../decisionLines.ts";
 import { BadInput } from "../faults.ts";
 import { type InputFile, readInputFile, refused, refuseOtherKind } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
 import { openSearchJournal, runInto } from "../runFolder.ts";
-import { keepingDays, simulateStudy, withKept } from "../simulate.ts";
+import { keepingDays, resumeLine, simulateStudy, withKept } from "../simulate.ts";
 import { CAUTION, counted, type Line, section, type Terminal, untilInterrupted } from "../terminal.ts";
 
 export interface ImproveCommandOptions {

@@ -12,13 +12,12 @@ import {
 } from "../../days/results/index.ts";
 import { type DayJournal, daySource, type TraceKind } from "../../days/run/index.ts";
 import { formatConfidence, formatEstimate, formatSpan, textTable } from "../../text/units/index.ts";
-import { resumeLine } from "../commandLine.ts";
 import { decisionLines } from "../decisionLines.ts";
 import { BadInput } from "../faults.ts";
 import { loadStudy, readInputFile } from "../inputs.ts";
 import { ceilingsOf, MOST_TRACED, type StudyCommandOptions } from "../options.ts";
 import { openRunJournal, runInto } from "../runFolder.ts";
-import { keepingDays, simulateStudy } from "../simulate.ts";
+import { keepingDays, resumeLine, simulateStudy } from "../simulate.ts";
 import { CAUTION, counted, type Terminal } from "../terminal.ts";
 
 const MOST_NAMED = 5;

@@ -1,35 +1,12 @@
 import type { ResponseInfo } from "../../day/observations/index.ts";
-import { type ComparisonInWords, comparisonsInWords, harmOf, type StudyResults } from "../../days/results/index.ts";
+import { comparisonsInWords, harmOf, type StudyResults } from "../../days/results/index.ts";
 import { type AgainstBest, compareWithBest } from "../../maths/statistics/index.ts";
 import { formatConfidence, formatDecimals, intervalDecimals } from "../../text/units/index.ts";
 import { type Appraisal, appraise } from "./appraise.ts";
 import { cashOfDay } from "./cashOfDay.ts";
+import type { OfferWorth, Ranged } from "./offerWorth.ts";
 import { type OptionsVerdict, optionsVerdict } from "./optionsVerdict.ts";
 import type { OptionsQuestion } from "./readOptions.ts";
-
-/** A figure with its interval; the intervals of all options hold at once. */
-export interface Ranged {
-  mean: number;
-  low: number;
-  high: number;
-}
-
-export interface OfferWorth {
-  name: string;
-  price: number;
-  lifeYears: number;
-  servicePerYear: number;
-  /** Cash of a day more than today. */
-  cashPerDay: ComparisonInWords;
-  worth: Record<keyof Appraisal, Ranged>;
-  /** Whether the net present value is shown to be above or below 0. */
-  verdict: "pays" | "does not pay" | "not decided";
-  /** Against the best of the others that do no harm, by average yearly benefit; buying nothing is one of them. Null where it does harm. */
-  againstBest: AgainstBest | null;
-  /** What it makes worse than today's plan, so that it is not offered whatever it earns; null for nothing. */
-  harm: string | null;
-  words: string;
-}
 
 export interface OptionsResult extends OptionsVerdict {
   currency: string;

@@ -1,7 +1,7 @@
 import { changeWords, gainOf, listed, named, usualMatters } from "../../days/decision/index.ts";
 import type { Decision, StudyResults, VerdictKind } from "../../days/results/index.ts";
 import { formatDecimals, intervalDecimals } from "../../text/units/index.ts";
-import type { OfferWorth, OptionsResult } from "./compareOffers.ts";
+import type { OfferWorth } from "./offerWorth.ts";
 
 /** Which offer to buy, in one sentence, and what follows. */
 export interface OptionsVerdict {
@@ -23,7 +23,7 @@ const LONGEST_YEARS = 100;
  * is shown by its net present value, so certainty, price, life, service and interest are all in it.
  */
 export function optionsVerdict(
-  { options, currency }: Pick<OptionsResult, "options" | "currency">,
+  { options, currency }: { options: readonly OfferWorth[]; currency: string },
   { decision, study, variants }: Pick<StudyResults, "decision" | "study" | "variants">,
 ): OptionsVerdict {
   const sound = options.filter(({ harm }) => harm === null);
