@@ -16,8 +16,6 @@ const LEAST_DAYS_PER_THREAD = 16;
 const FEW_DAYS = 40;
 
 /** What is simulated, and what was asked for on the command line. */
-export { resumeLine } from "./commandLine.ts";
-
 export interface StudyRun {
   /** The command line that gives the same results, from the command's name on; ceilings are added. */
   words: readonly string[];
@@ -142,3 +140,5 @@ export function withKept(own: DayJournal, kept: DayJournal, { replications }: Pi
     },
   };
 }
+
+export { resumeLine } from "./commandLine.ts";

@@ -4,9 +4,24 @@ import { type AgainstBest, compareWithBest } from "../../maths/statistics/index.
 import { formatConfidence, formatDecimals, intervalDecimals } from "../../text/units/index.ts";
 import { type Appraisal, appraise } from "./appraise.ts";
 import { cashOfDay } from "./cashOfDay.ts";
-import type { OfferWorth, OptionsResult, OptionsVerdict, Ranged } from "./optionsResult.ts";
-import { optionsVerdict } from "./optionsVerdict.ts";
+import type { OfferWorth, Ranged } from "./offerWorth.ts";
+import { type OptionsVerdict, optionsVerdict } from "./optionsVerdict.ts";
 import type { OptionsQuestion } from "./readOptions.ts";
+
+export interface OptionsResult extends OptionsVerdict {
+  currency: string;
+  interest: number;
+  daysPerYear: number;
+  confidence: number;
+  /** What the cash of a day is made of. */
+  cashWords: string;
+  /** Against the best: buying nothing. */
+  nothing: AgainstBest;
+  /** In the order of the file. */
+  options: OfferWorth[];
+  /** Which may be the best of all; a sentence for each option, the best first; what is not reckoned. */
+  words: string[];
+}
 
 type FoundOffers = Omit<OptionsResult, "words" | keyof OptionsVerdict>;
 

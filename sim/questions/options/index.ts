@@ -7,8 +7,8 @@ export { type OptionsQuestion, type OptionsReading, readOptions } from "./readOp
 
 // The answer
 
-export { compareOffers } from "./compareOffers.ts";
-export type { OfferWorth, OptionsResult, Ranged } from "./optionsResult.ts";
+export { compareOffers, type OptionsResult } from "./compareOffers.ts";
+export type { OfferWorth, Ranged } from "./offerWorth.ts";
 export { readOptionsResult } from "./readOptionsResult.ts";
 
 // What it is made of

@@ -1,7 +1,17 @@
 import { changeWords, gainOf, listed, named, usualMatters } from "../../days/decision/index.ts";
-import type { Decision, StudyResults } from "../../days/results/index.ts";
+import type { Decision, StudyResults, VerdictKind } from "../../days/results/index.ts";
 import { formatDecimals, intervalDecimals } from "../../text/units/index.ts";
-import type { OfferWorth, OptionsResult, OptionsVerdict } from "./optionsResult.ts";
+import type { OfferWorth } from "./offerWorth.ts";
+
+/** Which offer to buy, in one sentence, and what follows. */
+export interface OptionsVerdict {
+  answer: VerdictKind;
+  verdict: string;
+  /** What to do next. */
+  next: string[];
+  /** Index of the offer to buy; null where none is. */
+  buy: number | null;
+}
 
 /** A yearly benefit below this share of the price is told as too small (our own rule, no source). */
 const LEAST_SHARE = 0.01;
@@ -13,7 +23,7 @@ const LONGEST_YEARS = 100;
  * is shown by its net present value, so certainty, price, life, service and interest are all in it.
  */
 export function optionsVerdict(
-  { options, currency }: Pick<OptionsResult, "options" | "currency">,
+  { options, currency }: { options: readonly OfferWorth[]; currency: string },
   { decision, study, variants }: Pick<StudyResults, "decision" | "study" | "variants">,
 ): OptionsVerdict {
   const sound = options.filter(({ harm }) => harm === null);

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { OptionsResult } from "./optionsResult.ts";
+import type { OptionsResult } from "./compareOffers.ts";
 
 /** A payback can be infinite, which JSON has no word for. */
 const RANGED = z.looseObject({ mean: z.number().nullable(), low: z.number().nullable(), high: z.number().nullable() });

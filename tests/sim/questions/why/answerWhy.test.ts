@@ -45,7 +45,7 @@ describe("a machine that is quick by its maker's figure and slow with its jams",
     const { searchDays, ownDays, singles } = advice.effort;
     expect(advice.words.at(-1)).toMatch(
       new RegExp(
-        `today's plan; after one of them the others may be worth less. ${searchDays + ownDays} days were simulated, of ${singles} changes\\.`,
+        `once one is made, the others may be worth less. ${searchDays + ownDays} days were simulated to try ${singles} changes\\.`,
       ),
     );
   });
@@ -111,11 +111,11 @@ describe("a line that is held up by stunning", async () => {
     expect(advice.words.join("\n")).toContain(
       "Not tried: quicker work at 'stunning', 'sticking'. The animals or hygiene need that time.",
     );
-    expect(advice.words.join("\n")).toContain("The plan watches no time limit");
+    expect(advice.words.join("\n")).toContain("The plan has no time limit");
   });
 
   it("is told of a second machine, which shortens no head's time", () => {
-    expect(advice.words[0]).toMatch(/^Start with stunning: a second machine ends work/);
+    expect(advice.words[0]).toMatch(/^Most is gained at stunning: a second machine ends work/);
   });
 });
 

@@ -1,4 +1,4 @@
-import type { ComparisonInWords, VerdictKind } from "../../days/results/index.ts";
+import type { ComparisonInWords } from "../../days/results/index.ts";
 import type { AgainstBest } from "../../maths/statistics/index.ts";
 import type { Appraisal } from "./appraise.ts";
 
@@ -24,29 +24,4 @@ export interface OfferWorth {
   /** What it makes worse than today's plan, so that it is not offered whatever it earns; null for nothing. */
   harm: string | null;
   words: string;
-}
-
-export interface OptionsResult extends OptionsVerdict {
-  currency: string;
-  interest: number;
-  daysPerYear: number;
-  confidence: number;
-  /** What the cash of a day is made of. */
-  cashWords: string;
-  /** Against the best: buying nothing. */
-  nothing: AgainstBest;
-  /** In the order of the file. */
-  options: OfferWorth[];
-  /** Which may be the best of all; a sentence for each option, the best first; what is not reckoned. */
-  words: string[];
-}
-
-/** Which offer to buy, in one sentence, and what follows. */
-export interface OptionsVerdict {
-  answer: VerdictKind;
-  verdict: string;
-  /** What to do next. */
-  next: string[];
-  /** Index of the offer to buy; null where none is. */
-  buy: number | null;
 }
