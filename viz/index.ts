@@ -2,7 +2,15 @@
 
 // Pages
 
-export { type ReportOptions, renderDayReport, renderReport } from "./report/index.ts";
+export {
+  type CalibrationReport,
+  type FitReport,
+  type ReportOptions,
+  renderCalibrationReport,
+  renderDayReport,
+  renderFitReport,
+  renderReport,
+} from "./report/index.ts";
 
 // Pictures and their figures as files
 
@@ -18,9 +26,12 @@ export * from "./pictures/index.ts";
 export { CAUTIONS, DANGERS, DANGERS_IN_SHORT } from "./report/index.ts";
 export {
   answer,
+  type DecisionTable,
   decisionTable,
   differenceWords,
   estimateWords,
+  improvementTable,
+  offersTable,
   rankedSlopes,
   ranking,
   responseFormat,

@@ -5,7 +5,7 @@ import type { TraceKind } from "../days/run/index.ts";
 export interface StudyCommandOptions {
   seed?: string;
   replications?: number;
-  /** "binned" when left out, "none" with more than `MOST_TRACED` variants. */
+  /** "binned" when left out. */
   traces?: TraceKind;
   verify?: boolean;
   out?: string;
@@ -21,12 +21,6 @@ export interface StudyCommandOptions {
 export const SCHEMA_KINDS = ["plan", "study", "demand", "options", "improve"] as const;
 
 export type SchemaKind = (typeof SCHEMA_KINDS)[number];
-
-/**
- * Traces of more variants are kept only when asked for: those of a large plant take about a megabyte a variant in memory
- * and as much again in each of two files, and nobody looks at a thousand of them.
- */
-export const MOST_TRACED = 200;
 
 /**
  * What keeps a slip of the keyboard, or a file made to do harm, from taking the machine; `--ceiling` sets others. The
@@ -115,8 +109,16 @@ export function whichDayOption(): Option {
 export function tracesOption(): Option {
   return new Option(
     "--traces <kind>",
-    "how finely to record the first day of each variant: not at all, in time bins that keep every peak, or every step",
+    "how finely to record the first day: not at all, in time bins that keep every peak, or every step",
   ).choices(["none", "binned", "exact"]);
+}
+
+/** Of a study, which has several first days. */
+export function studyTracesOption(): Option {
+  return new Option(
+    "--traces <kind>",
+    "how finely to record the first day of today's plan and of the best variant: not at all, in time bins that keep every peak, or every step; all: in bins, of every variant",
+  ).choices(["none", "binned", "exact", "all"]);
 }
 
 export function verifyOption(): Option {

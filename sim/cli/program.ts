@@ -10,7 +10,6 @@ import {
   concurrencyOption,
   jsonOption,
   lostAfterOption,
-  MOST_TRACED,
   overwriteOption,
   portOption,
   queueOption,
@@ -20,6 +19,7 @@ import {
   samplesOption,
   seedOption,
   simulatedDaysOption,
+  studyTracesOption,
   threadsOption,
   tracesOption,
   unitOption,
@@ -28,6 +28,7 @@ import {
 } from "./options.ts";
 import { programVersion } from "./project.ts";
 import type { Terminal } from "./terminal.ts";
+import { addTryOptions, mattersOption, tryDaysOption } from "./tryOptions.ts";
 
 const ABOUT =
   "Simulates a rabbit (small-animal) slaughter and processing line: one day of a plan, or many days to answer a question.";
@@ -134,7 +135,7 @@ function addStudy(gambrel: Command, terminal: Speak): void {
     .argument("<study>", "study file")
     .addOption(seedOption())
     .addOption(replicationsOption())
-    .addOption(tracesOption().default(undefined, `"binned"; "none" with more than ${MOST_TRACED} variants`))
+    .addOption(studyTracesOption().default(undefined, '"binned"'))
     .addOption(verifyOption())
     .option("--out <folder>", 'folder to write to (default: "runs/" and the name of the study)')
     .addOption(overwriteOption())
@@ -173,6 +174,59 @@ function addWhy(gambrel: Command, terminal: Speak): void {
   withExamples(command, [
     ["gambrel why plant.json", "20 days of the plan and of each change"],
     ["gambrel why plant.json --replications 60 --out runs/why", "narrower ranges, with a report"],
+  ]);
+}
+
+function addTry(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
+    .command("try")
+    .description("say what a day comes to if people are ill, lorries late, machines down, and what copes best")
+    .argument("<plan>", "plan file");
+  const given = addTryOptions(command);
+  command
+    .option("--decides <result>", "result that decides (default: the end of work, where a plan has one)")
+    .addOption(mattersOption())
+    .addOption(tryDaysOption())
+    .addOption(seedOption().default("1"))
+    .option("--as-study <file>", "write the question as a study file, and simulate nothing")
+    .addOption(threadsOption())
+    .option("--out <folder>", REPORT_FOLDER)
+    .addOption(overwriteOption())
+    .addOption(jsonOption(RESULTS_AS_JSON))
+    .addOption(ceilingOption())
+    .action(async (plan, options) => {
+      const { tryCommand } = await import("./commands/try.ts");
+      await tryCommand(await terminal(), plan, given, options);
+    });
+  withExamples(command, [
+    ["gambrel try plant.json --ill evisceration=2 hanging=1", "two are ill at evisceration and one at hanging"],
+    [
+      "gambrel try plant.json --ill skinning=1 --or --ill skinning=1 --move hanging:skinning",
+      "does it help to move one person?",
+    ],
+    ['gambrel try plant.json --extra "800 at 12:00" --out runs/extra', "800 heads more at noon, with a report"],
+    [
+      'gambrel try plant.json --extra "800 at 12:00" --second-shift "14:30-17:00 with hanging=2"',
+      "with a short second shift",
+    ],
+    ["gambrel try plant.json --fewer 500", "500 heads fewer"],
+    [
+      'gambrel try plant.json --lorries "spread last at 12:00" --or --lorries "every 45 min"',
+      "lorries at even distances, or closer together",
+    ],
+    [
+      'gambrel try plant.json --break lunch=12:15 --or --break lunch=11:45 --matters "finish=10 min"',
+      "which is the better hour for lunch?",
+    ],
+    ["gambrel try plant.json --shift day=05:30-14:00 --decides overtime", "an earlier shift, judged by its overtime"],
+    [
+      "gambrel try plant.json --down skinning=09:00-10:00 --places skinning=20",
+      "an hour without the skinning machine, with more room before it",
+    ],
+    [
+      "gambrel try plant.json --more skinning=1 --or --faster skinning=10% --as-study tries.json",
+      "the same as a study file",
+    ],
   ]);
 }
 
@@ -370,7 +424,7 @@ function addDemo(gambrel: Command, terminal: Speak): void {
     .description("run the example studies that come with the program (an invented plant)")
     .addOption(seedOption())
     .addOption(replicationsOption())
-    .addOption(tracesOption())
+    .addOption(studyTracesOption())
     .addOption(threadsOption())
     .option("--out <folder>", "folder for the runs; an earlier demo there is replaced", "runs/demo")
     .addOption(jsonOption("also print the results as a JSON list to standard output"))
@@ -421,6 +475,7 @@ const ENTRIES = [
   addDay,
   addStudy,
   addWhy,
+  addTry,
   addSize,
   addOptions,
   addImprove,

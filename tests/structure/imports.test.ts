@@ -35,6 +35,7 @@ const ROOMS: Record<string, string[]> = {
   "questions/calibrate": [],
   "questions/options": [],
   "questions/why": ["questions/estimate"],
+  "questions/try": ["questions/why"],
   "questions/size": ["questions/estimate"],
   "questions/new": ["questions/size"],
   "questions/improve": ["questions/estimate", "questions/options"],

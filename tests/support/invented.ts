@@ -30,7 +30,8 @@ export function inventedImprovement(changes: Partial<Improvement> = {}): Improve
     },
     recommended: {
       ...best,
-      ...{ set: {}, insert: [], remove: [], isBase: false, againstBase: null },
+      ...{ set: {}, insert: [], remove: [], isBase: false, againstBase: null, ends: null, money: null },
+      gain: { size: "gain", mean: 20, low: 15, high: 25 },
       limits: [{ name: "stun to stick", share: 0.01, found: estimate(0.004, 0.001) }],
     },
     finalists: [
@@ -53,6 +54,7 @@ export function inventedImprovement(changes: Partial<Improvement> = {}): Improve
       ...{ designsTried: 3, designsAllowed: 12, searchDays: 15, choiceDays: 40, curveDays: 10, comparisonDays: 20 },
       fullEnumerationDays: 120,
     },
+    ...{ matters: 4, answer: "yes", verdict: "Yes: take one person from b.", next: ["Ask the crews."] },
     words: ["Recommended: a 3, b 1."],
     ...changes,
   };
@@ -73,7 +75,7 @@ export function inventedOptionsResult(): OptionsResult {
         paybackYears: years,
         discountedPaybackYears: years,
       },
-      againstBest: { mayBeBest: true },
+      ...{ againstBest: { mayBeBest: true }, harm: null },
       words: `About "${name}".`,
     };
   };
@@ -81,6 +83,7 @@ export function inventedOptionsResult(): OptionsResult {
     ...{ currency: "EUR", interest: 0.06, daysPerYear: 250, confidence: 0.95, cashWords: "revenue less pay" },
     nothing: { mayBeBest: false },
     options: [option("a machine", 5000, 1000, "pays"), option("more places", 200, 900, "not decided")],
+    ...{ answer: "yes", verdict: "Buy the machine.", next: ["Ask for a second offer."], buy: 0 },
     words: ['The best is "a machine".'],
   };
   return found as unknown as OptionsResult;

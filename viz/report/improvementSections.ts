@@ -1,16 +1,30 @@
 import { formatConfidence, formatDecimals, formatShare } from "../../sim/text/units/index.ts";
 import type { Found, Improvement, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { estimateWords, goalFormat, responseFormat, usesWords } from "../words/index.ts";
+import { estimateWords, goalFormat, improvementTable, responseFormat, usesWords } from "../words/index.ts";
 import type { Figures } from "./figures.ts";
-import { html, type Markup } from "./html.ts";
-import { toldAnswer, withWelfare } from "./reportSections.ts";
+import { firstPages } from "./firstPages.ts";
+import { html, type Markup, unbroken } from "./html.ts";
+import { withWelfare } from "./reportSections.ts";
 import { tradeOffChart } from "./studyCharts.ts";
+
+/** Sentences below the verdict; the others stand with the choice. */
+const MOST_TOLD = 3;
 
 /** What a search found, before the days that compare the recommended arrangement with today's plan: answer, choice, curve, arrangements tried. */
 export function improvementSections(found: Improvement, results: StudyResults, figures: Figures): Markup[] {
   return [
-    toldAnswer(withWelfare(results, found.words.map(isolated)), tradeOffChart(found) ?? undefined, figures),
+    firstPages(
+      {
+        verdict: isolated(found.verdict),
+        words: withWelfare(results, found.words.slice(0, MOST_TOLD).map(isolated)),
+        table: improvementTable(found),
+        note: `Means over ${found.recommended?.goal?.n ?? 0} new days, the same for both, with ${formatConfidence(found.confidence)} ranges. Grey: no difference to today's arrangement shown.`,
+        picture: tradeOffChart(found) ?? undefined,
+        next: found.next.map(isolated),
+      },
+      figures,
+    ),
     choiceSection(found),
     ...(found.curve.length === 0 ? [] : [curveSection(found)]),
     triedSection(found),
@@ -20,6 +34,7 @@ export function improvementSections(found: Improvement, results: StudyResults, f
 function choiceSection(found: Improvement): Markup {
   const { recommended } = found;
   return html`<h2>What is recommended, and how sure that is</h2>
+${found.words.slice(MOST_TOLD).map((words) => html`<p>${unbroken(isolated(words))}</p>`)}
 ${recommended === null ? "" : sharesTable(found, recommended)}
 ${finalistsTable(found)}
 ${recommended === null || recommended.limits.length === 0 ? "" : limitsTable(found, recommended)}`;
@@ -113,7 +128,7 @@ function triedSection(found: Improvement): Markup {
     return html`<tr><th scope="row"><bdi>${isolated(design.name)}</bdi></th><td>${usesWords(design, found)}</td><td>${goalCell(design, found)}</td><td>${notes.join(", ")}</td></tr>`;
   });
   return html`<h2>Arrangements tried</h2>
-<p>The search tried ${formatDecimals(effort.designsTried, 0)} of ${formatDecimals(effort.designsAllowed, 0)} allowed arrangements, each on the same ${tried[0]?.goal?.n ?? 0} days. It began with what an estimate of today's plan suggests. Round after round it then tried the most promising neighbours of the best so far. Arrangements that it never tried may be better. Seeds: search <code>${isolated(`${found.seed}, search`)}</code>; choice and curve <code>${isolated(found.seed)}</code>; comparison of the recommended arrangement with today's plan, in the answer and the rest of this report, <code>${isolated(`${found.seed}, comparison`)}</code>.</p>
+<p>The search tried ${formatDecimals(effort.designsTried, 0)} of ${formatDecimals(effort.designsAllowed, 0)} allowed arrangements, on the same ${tried[0]?.goal?.n ?? 0} days; those that fell behind on the first days had no more. It began with what an estimate of today's plan suggests. Round after round it then tried the most promising neighbours of the best so far. Arrangements that it never tried may be better. Seeds: search <code>${isolated(`${found.seed}, search`)}</code>; choice and curve <code>${isolated(found.seed)}</code>; comparison of the recommended arrangement with today's plan, in the answer and the rest of this report, <code>${isolated(`${found.seed}, comparison`)}</code>.</p>
 <div class="scroll"><table><caption>The best first. Do not read results from so few days: what leads here may only be lucky, so the choice was made on other days. Each ${formatConfidence(confidence)} interval stands by itself.</caption><thead><tr><th scope="col">Arrangement</th><th scope="col">Takes</th><th scope="col">${isolated(found.goal.label)}</th><th scope="col">To note</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 

@@ -2,6 +2,8 @@
 
 // Pages
 
+export { type CalibrationReport, renderCalibrationReport } from "./calibrationReport.ts";
+export { type FitReport, renderFitReport } from "./fitReport.ts";
 export { type ReportOptions, renderDayReport, renderReport } from "./renderReport.ts";
 
 // Pictures and their figures as files

@@ -1,10 +1,11 @@
 import { formatConfidence, formatDecimals, intervalDecimals } from "../../sim/text/units/index.ts";
 import type { OptionsResult, Ranged, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { observationsWords } from "../words/index.ts";
+import { observationsWords, offersTable } from "../words/index.ts";
 import type { Figures } from "./figures.ts";
+import { firstPages } from "./firstPages.ts";
 import { html, type Markup } from "./html.ts";
-import { toldAnswer, withWelfare } from "./reportSections.ts";
+import { withWelfare } from "./reportSections.ts";
 import { worthChart } from "./studyCharts.ts";
 
 /** Years; a payback beyond a lifetime is none that a bank would read. */
@@ -13,7 +14,17 @@ const LONGEST_PAYBACK = 100;
 /** What suppliers' offers are worth, before the days that compare them with today's plan. */
 export function optionsSections(found: OptionsResult, results: StudyResults, figures: Figures): Markup[] {
   return [
-    toldAnswer(withWelfare(results, found.words.map(isolated)), worthChart(found), figures),
+    firstPages(
+      {
+        verdict: isolated(found.verdict),
+        words: withWelfare(results, found.words.map(isolated)),
+        table: offersTable(found, results.decision, results.variants[0]!.day.startClockSeconds),
+        note: `Each offer bought alone, over the same ${observationsWords(results)}, with ${formatConfidence(found.confidence)} ranges of money that hold for all offers at once. Benefit a year: after price, service and interest. Grey: no difference to today's plan shown.`,
+        picture: worthChart(found),
+        next: found.next.map(isolated),
+      },
+      figures,
+    ),
     worthSection(found, results),
   ];
 }

@@ -88,7 +88,8 @@ export function renderDayReport(results: StudyResults, options: ReportOptions = 
   return renderReport(results, options);
 }
 
-function page(title: string, body: readonly Markup[]): Markup {
+/** A whole page: its style, its script and a policy that lets it ask for nothing. */
+export function page(title: string, body: readonly Markup[]): Markup {
   const [style, script] = [reportStyle(), READER_SCRIPT];
   return html`<!doctype html>
 <html lang="en">

@@ -150,7 +150,10 @@ function dayHeading(results: StudyResults, variant: VariantResults, index: numbe
   if (index === 0) return `Today's plan, ${quoted(variant.name)}`;
   const info = headline(results)!;
   const words = differenceWords(differenceIn(variant, info.key), studyFormat(results, info), results.study.confidence);
-  return `The variant that differs most, ${quoted(variant.name)}: ${words.sentence}`;
+  const best = results.decision?.best ?? null;
+  const isBest = best !== null && results.variants[best] === variant;
+  const which = isBest ? "The best variant" : "The variant that differs most";
+  return `${which}, ${quoted(variant.name)}: ${words.sentence}`;
 }
 
 export function limitSection(results: StudyResults, figures: Figures): Markup {

@@ -157,8 +157,9 @@ function screeningCharts(results: StudyResults, info: ResponseInfo, index: numbe
   return [planned(`screening-${index + 1}-${slug(info.key)}`, view, screeningChart, screeningTable)];
 }
 
-/** The variants whose day is drawn: the base, and the one furthest from it in the headline response. */
+/** The variants whose day is drawn: the base, and the one to take; without one, the furthest in the headline response. */
 export function drawnVariants(results: StudyResults): VariantResults[] {
+  if (results.drawn !== undefined) return results.drawn.map((index) => results.variants[index]!);
   const furthest = furthestVariant(results);
   return [...results.variants.slice(0, 1), ...(furthest ? [furthest] : [])];
 }

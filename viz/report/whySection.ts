@@ -28,7 +28,7 @@ export function tellsWhy({ variants }: StudyResults): boolean {
 
 function advised({ advice }: StudyResults): Markup {
   if (advice === null) return html``;
-  return html`<h2>What to change first</h2>
+  return html`<h2>What each change is worth</h2>
 <ul>${advice.words.map((line) => html`<li>${unbroken(isolated(line))}</li>`)}</ul>`;
 }
 

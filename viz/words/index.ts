@@ -6,6 +6,8 @@ export { answer } from "./answer.ts";
 export { bestWords, type Ranking, ranking } from "./bestWords.ts";
 export { type DecisionCell, type DecisionTable, decisionTable } from "./decisionTable.ts";
 export { differenceIn, furthestVariant, headline, isSingleDay } from "./headline.ts";
+export { improvementTable } from "./improvementTable.ts";
+export { offersTable } from "./offersTable.ts";
 export { type FactorEffect, rankedEffects, screeningWords } from "./screeningWords.ts";
 export { stepWords } from "./stepWords.ts";
 export { welfareLead } from "./welfareLead.ts";

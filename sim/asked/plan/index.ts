@@ -44,6 +44,7 @@ export { nearestName, nearestWords } from "./nearestName.ts";
 export { type PathStep, parsePath } from "./parsePath.ts";
 export { readNamedFile } from "./readNamedFile.ts";
 export { type Place, type Resolved, resolvePath } from "./resolvePath.ts";
+export { expandedLoadNames } from "./rules/expandedLoadNames.ts";
 export { breakdowns, stationBreakdowns } from "./schema/breakdowns.ts";
 export { money } from "./schema/money.ts";
 export { amount as moneyAmount, pay } from "./schema/moneyText.ts";

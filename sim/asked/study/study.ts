@@ -92,6 +92,7 @@ export const QUESTION_KINDS = [
   "limit",
   "what will it be",
   "what matters",
+  "what if",
 ] as const;
 export type QuestionKind = (typeof QUESTION_KINDS)[number];
 

@@ -5,8 +5,10 @@ import { listWords, nearestWords, type Plan } from "../../asked/plan/index.ts";
 import { type RunFile, stableJson } from "../../days/results/index.ts";
 import {
   type Calibration,
+  type CalibrationVerdict,
   type ComparedQuantity,
   calibrate,
+  calibrationVerdict,
   countingStages,
   type Explanation,
   type NoticeableFigure,
@@ -33,7 +35,7 @@ const HEADER = ["", "observed", "simulated", "observed less simulated", "", "wou
 type Figure = Pick<Explanation, "kind" | "from">;
 
 /** What `--json` prints and results.json holds. */
-export interface CalibrationResults extends Calibration {
+export interface CalibrationResults extends Calibration, CalibrationVerdict {
   plan: string;
   observedFile: string;
   seed: string;
@@ -51,6 +53,10 @@ export interface CalibrateCommandOptions {
 }
 
 const CONFIDENCE = 0.95;
+
+const STYLES: Record<CalibrationVerdict["answer"], Style> = {
+  ...{ yes: "green", "too small": "green", no: "yellow", undecided: "yellow", told: "plain" },
+};
 
 /** Compares a plan with observed days; writes a folder only when one is named. */
 export async function calibrateCommand(
@@ -70,6 +76,7 @@ export async function calibrateCommand(
   const found = await simulate(terminal, plan, observed, { ...options, countedAt, mostEvents: ceilings.events });
   const results: CalibrationResults = {
     ...found,
+    ...calibrationVerdict(found),
     plan: plan.name,
     observedFile: basename(observedPath),
     seed,
@@ -79,14 +86,22 @@ export async function calibrateCommand(
   terminal.say(CAUTION, "dim");
   if (out !== undefined) await writeFolder(out, folderFiles(results, viz!), overwrite);
   terminal.say(
-    out === undefined ? "Add --out FOLDER for the picture and results." : `Written: ${out}/charts, results.json.`,
+    out === undefined
+      ? "Add --out FOLDER for a report, the picture and results."
+      : `Written: ${out}/report.html, charts, results.json.`,
   );
   if (json) terminal.data(stableJson(results));
 }
 
 function folderFiles(
   results: CalibrationResults,
-  { observedChart, observedView, serverDocument, svgText }: typeof import("../../../viz/index.ts"),
+  {
+    observedChart,
+    observedView,
+    renderCalibrationReport,
+    serverDocument,
+    svgText,
+  }: typeof import("../../../viz/index.ts"),
 ): RunFile[] {
   const svg = observedChart(observedView(results), {
     document: serverDocument(),
@@ -95,6 +110,7 @@ function folderFiles(
   });
   return [
     { path: "results.json", text: stableJson(results) },
+    { path: "report.html", text: renderCalibrationReport(results) },
     { path: "charts/observed.svg", text: `${svgText(svg)}\n` },
   ];
 }
@@ -138,7 +154,7 @@ async function simulate(
 }
 
 /** A calibration as lines of text: the answer, what was compared, and what would explain a gap or could have hidden. */
-function calibrationSummary(calibration: Calibration & { plan: string; passedOver: string[] }): Line[] {
+function calibrationSummary(calibration: CalibrationResults): Line[] {
   const { plan, observedDays, days, quantities, countedAt, passedOver } = calibration;
   const counts = quantities.some(({ stretch }) => stretch !== null)
     ? ` Heads are counted at the end of ${countedAt}.`
@@ -146,7 +162,9 @@ function calibrationSummary(calibration: Calibration & { plan: string; passedOve
   const rows = quantities.map((quantity) => rowOf(quantity, calibration.startClockSeconds));
   return [
     { line: plan, style: "bold" },
-    ...verdict(calibration),
+    { line: calibration.verdict, style: STYLES[calibration.answer] },
+    ...calibration.next.map(plainLine),
+    plainLine(""),
     plainLine(`${dayCount(observedDays, "observed")} compared with ${dayCount(days, "simulated")}.${counts}`),
     ...textTable([HEADER, ...rows]).map(plainLine),
     ...notes(calibration).map(plainLine),
@@ -177,27 +195,6 @@ function rowOf({ info, comparison }: ComparedQuantity, startClock: number): stri
 
 function sizeWords(noticeable: number, info: ComparedQuantity["info"]): string {
   return noticeable === 0 ? "any difference" : formatSpan(Number(noticeable.toPrecision(2)), info, "plain");
-}
-
-function verdict({ gap, quantities }: Calibration): Line[] {
-  const shown = quantities.filter(({ comparison }) => comparison?.shown);
-  if (gap) {
-    const which = shown.map(({ info }) => info.label).join(", ");
-    return [
-      { line: `The plan differs from the line in ${shown.length} of ${quantities.length}: ${which}.`, style: "yellow" },
-    ];
-  }
-  const compared = quantities.filter(({ comparison }) => comparison !== null);
-  if (compared.length === 0)
-    return [{ line: "Nothing could be compared: the plan's days give no value.", style: "yellow" }];
-  // Responses of the whole day say most; of counts, the last one.
-  const { info, comparison } = compared.findLast(({ stretch }) => stretch === null) ?? compared.at(-1)!;
-  const size =
-    comparison!.noticeable === 0 ? "One of any size" : `One of ${sizeWords(comparison!.noticeable, info)} or more`;
-  return [
-    { line: "No difference found. That does not prove the plan right.", style: "yellow" },
-    plainLine(`${size} in "${info.label}" would have been found in four of five cases.`),
-  ];
 }
 
 function notes({ confidence, quantities, observedDays }: Calibration): string[] {

@@ -2,7 +2,7 @@ import { welfareLead } from "../../../viz/index.ts";
 import { type CrewRecord, STATES, type StageRecord } from "../../day/engine/index.ts";
 import { OWN_TIME, ownShare, WORK_IN_HAND } from "../../day/observations/index.ts";
 import { type StudyResults, stableJson } from "../../days/results/index.ts";
-import { daySource, runSingleDay, singleDayStudy, type TraceKind } from "../../days/run/index.ts";
+import { daySource, runSingleDay, singleDayStudy } from "../../days/run/index.ts";
 import { formatResponse, textTable } from "../../text/units/index.ts";
 import { commandLine } from "../commandLine.ts";
 import { loadPlanWithWarnings, readInputFile } from "../inputs.ts";
@@ -18,7 +18,7 @@ export interface DayCommandOptions {
   seed: string;
   /** Counted from 1. */
   day: number;
-  traces: TraceKind;
+  traces: "none" | "binned" | "exact";
   verify?: boolean;
   out?: string;
   overwrite?: boolean;

@@ -6,6 +6,8 @@ import {
   type Check,
   type ColumnFit,
   type FamilyFit,
+  type FitAnswer,
+  fitAnswer,
   fitColumn,
   fitPicture,
   LOOK_ALPHA,
@@ -29,6 +31,7 @@ export interface FitResults {
   seed: string;
   samples: number;
   columns: ColumnFit[];
+  answer: FitAnswer;
   passedOver: string[];
   fragment: PlanFragment;
 }
@@ -58,11 +61,12 @@ export async function fitCommand(terminal: Terminal, path: string, options: FitC
   const fits = columns.map((column) => {
     const fit = fitColumn(column, { seed, samples, progress: (words) => terminal.live && terminal.rewrite(words) });
     if (terminal.live) terminal.rewrite("");
-    for (const { line, style } of fitSummary(fit)) terminal.say(line, style);
-    terminal.say();
     return fit;
   });
-  const results = { file: basename(path), seed, samples, columns: fits, passedOver };
+  const answer = fitAnswer(fits);
+  for (const line of answerWords(answer)) terminal.say(line.line, line.style);
+  for (const { line, style } of fits.flatMap((fit) => [...fitSummary(fit), plainLine("")])) terminal.say(line, style);
+  const results = { file: basename(path), seed, samples, columns: fits, answer, passedOver };
   const whole: FitResults = { ...results, fragment: planFragment(fits, results.file) };
   for (const words of manyTestsWords(fits)) terminal.say(words);
   if (passedOver.length > 0) terminal.say(`Left out, because they hold no times: ${passedOver.join(", ")}.`);
@@ -72,10 +76,21 @@ export async function fitCommand(terminal: Terminal, path: string, options: FitC
   terminal.data(json ? stableJson(whole) : fragmentText(whole.fragment));
 }
 
-function folderFiles(results: FitResults, { fitChartFiles }: typeof import("../../../viz/index.ts")): RunFile[] {
-  const charts = fitChartFiles(results.columns.map((fit) => ({ fit, picture: fitPicture(fit, results.seed) })));
+/** What to use, column by column. */
+function answerWords({ verdict, columns, next }: FitAnswer): Line[] {
+  const each = columns.length < 2 ? [] : columns.map((column) => plainLine(`  ${column.heading}: ${column.verdict}`));
+  return [{ line: verdict, style: "bold" }, ...each, ...next.map(plainLine), plainLine("")];
+}
+
+function folderFiles(
+  results: FitResults,
+  { fitChartFiles, renderFitReport }: typeof import("../../../viz/index.ts"),
+): RunFile[] {
+  const pictures = results.columns.map((fit) => fitPicture(fit, results.seed));
+  const charts = fitChartFiles(results.columns.map((fit, index) => ({ fit, picture: pictures[index]! })));
   return [
     { path: "results.json", text: stableJson(results) },
+    { path: "report.html", text: renderFitReport({ ...results, pictures }) },
     { path: "fragment.json", text: fragmentText(results.fragment) },
     ...charts.map(({ name, svg }) => ({ path: `charts/${name}.svg`, text: svg })),
   ];
@@ -89,8 +104,8 @@ function ending(out: string | undefined): string {
   const words = "A fit is only as good as its times. Judge for yourself who was timed, when and at what.";
   const written =
     out === undefined
-      ? "Add --out FOLDER for pictures and results."
-      : `Written: ${out}/charts, results.json, fragment.json.`;
+      ? "Add --out FOLDER for a report, pictures and results."
+      : `Written: ${out}/report.html, charts, results.json, fragment.json.`;
   return `${words} ${written}`;
 }
 

@@ -1,4 +1,5 @@
 import process from "node:process";
+import { improvementTable } from "../../../viz/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import { type StudyResults, stableJson } from "../../days/results/index.ts";
 import { type DayJournal, daySource } from "../../days/run/index.ts";
@@ -13,6 +14,7 @@ import {
 } from "../../questions/improve/index.ts";
 import { formatConfidence, formatEstimate, formatNumber, groupDigits, textTable } from "../../text/units/index.ts";
 import { resumeLine } from "../commandLine.ts";
+import { answerLines } from "../decisionLines.ts";
 import { BadInput } from "../faults.ts";
 import { type InputFile, readInputFile, refused, refuseOtherKind } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
@@ -124,10 +126,11 @@ async function simulate(
   return simulateStudy(terminal, study, { words: ["improve", path, ...seed], options, ...rest, inRounds: true });
 }
 
-/** What was found as lines of text: the recommendation, what it shares out, the finalists, and the trade-off curve. */
+/** What was found as lines of text: the verdict, what it rests on, what it shares out, the finalists, and the trade-off curve. */
 function improveSummary(found: Improvement): Line[] {
   return [
-    ...section("Recommendation", found.words),
+    ...answerLines({ ...found, words: [] }, improvementTable(found)),
+    ...section("How sure that is", found.words),
     ...(found.recommended === null ? [] : section("What is shared out", sharesTable(found))),
     ...section("Finalists", finalistsTable(found)),
     ...(found.curve.length === 0 ? [] : section("What more of the total brings", curveTable(found))),

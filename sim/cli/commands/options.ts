@@ -1,3 +1,4 @@
+import { offersTable } from "../../../viz/index.ts";
 import { basePlan, type Study } from "../../asked/study/index.ts";
 import { type Difference, type ResponseInfo, type StudyResults, stableJson } from "../../days/results/index.ts";
 import type { TraceKind } from "../../days/run/index.ts";
@@ -16,9 +17,10 @@ import {
   groupDigits,
   textTable,
 } from "../../text/units/index.ts";
+import { answerLines } from "../decisionLines.ts";
 import { BadInput } from "../faults.ts";
 import { type InputFile, readInputFile, refused, refuseOtherKind } from "../inputs.ts";
-import { type Ceilings, ceilingsOf, MOST_TRACED } from "../options.ts";
+import { type Ceilings, ceilingsOf } from "../options.ts";
 import { alone, runInto } from "../runFolder.ts";
 import { simulateStudy } from "../simulate.ts";
 import type { Line } from "../terminal.ts";
@@ -45,7 +47,9 @@ export async function optionsCommand(terminal: Terminal, path: string, options: 
   const run = (traces: TraceKind) => simulate(terminal, question.study, { path, options, traces });
   const results = out === undefined ? await run("none") : await written(file, question, { out, overwrite, run });
   const found = compareOffers(question, results);
-  for (const { line, style } of optionsSummary(found, results)) terminal.say(line, style);
+  const decisions = offersTable(found, results.decision, results.variants[0]!.day.startClockSeconds);
+  const lines = [...answerLines({ ...found, words: [] }, decisions), ...optionsSummary(found, results)];
+  for (const { line, style } of lines) terminal.say(line, style);
   terminal.say(CAUTION, "dim");
   if (out !== undefined) terminal.say(`Written: ${out}/report.html, line-up.json and more.`, "green");
   if (json) terminal.data(stableJson({ lineUp: found, simulated: results }));
@@ -68,9 +72,8 @@ interface Written {
 
 /** The folder is that of a study of the options; what they are worth goes with it. */
 function written(file: InputFile, question: OptionsQuestion, { out, overwrite, run }: Written): Promise<StudyResults> {
-  const traces = question.study.variants.length > MOST_TRACED ? "none" : "binned";
   return runInto(out, overwrite, alone(out), async (write) => {
-    const results = await run(traces);
+    const results = await run("binned");
     const found = compareOffers(question, results);
     const more = [
       { path: "asked.json", text: file.text },
@@ -92,7 +95,7 @@ function simulate(
   return simulateStudy(terminal, study, { words, options, traces });
 }
 
-/** A line-up as lines of text: a table in the order of the file, then a sentence for each option, the best first. */
+/** A line-up as lines of text: what they rest on, a table in the order of the file, then a sentence for each option, the best first. */
 function optionsSummary(found: OptionsResult, results: StudyResults): Line[] {
   const { interest, daysPerYear, confidence, cashWords, currency } = found;
   const percent = formatConfidence(confidence);

@@ -1,23 +1,15 @@
 import { existsSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser } from "playwright-core";
-import { CAUTIONS, chartFiles, chartTables, renderReport } from "../../../viz/index.ts";
-import {
-  type Drawn,
-  readResults,
-  rebuiltFiles,
-  type Sheet,
-  type StudyResults,
-  summaryTable,
-  workbook,
-  writeRunFolder,
-} from "../../days/results/index.ts";
+import type { Browser, LaunchOptions } from "playwright-core";
+import { chartFiles, renderReport } from "../../../viz/index.ts";
+import { type Drawn, readResults, rebuiltFiles, type StudyResults, writeRunFolder } from "../../days/results/index.ts";
 import { readImprovement } from "../../questions/improve/index.ts";
 import { readOptionsResult } from "../../questions/options/index.ts";
 import { BadInput } from "../faults.ts";
 import { readInputFile, readNamedText } from "../inputs.ts";
 import type { RunAnswer } from "../runFolder.ts";
 import { lockFolder, takeRunFolder } from "../runFolder.ts";
+import { runWorkbook } from "../runWorkbook.ts";
 import { counted, type Terminal } from "../terminal.ts";
 
 /** Pixels of the PNG for each one of the drawing: sharp in a text on paper. */
@@ -27,6 +19,12 @@ const SCALE = 2;
 const CHANNELS = ["chrome", "msedge", "chromium"] as const;
 
 const COMMON_PATHS = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/snap/bin/chromium"];
+
+/** A browser that a checkout of this program brings for its tests; an installed program has none. */
+const CHECKOUT_BROWSER = "@sparticuz/chromium";
+
+/** What it is started with beyond its own needs and would not outlive its first page with. */
+const UNWANTED = ["--single-process", "--no-zygote", "--disable-web-security", "--allow-running-insecure-content"];
 
 /** PNG and PDF cannot be drawn here; the message says why and names the remedy. */
 class NoBrowser extends Error {}
@@ -112,7 +110,7 @@ async function draw(
 ): Promise<{ drawn: Drawn; missing: NoBrowser | null }> {
   const reportHtml = renderReport(results, { planFile: plan, ...answer });
   const charts = chartFiles(results, answer);
-  const tables = xlsx ? { tables: await runTables(results, plan) } : {};
+  const tables = xlsx ? { tables: await runWorkbook(results, plan) } : {};
   const drawn = { reportHtml, charts, ...tables };
   if (!png && !pdf) return { drawn, missing: null };
   try {
@@ -137,19 +135,20 @@ async function printed({ reportHtml, charts }: Drawn, { png, pdf }: ReportComman
 }
 
 /**
- * The user's own browser, headless and without a window: the one that GAMBREL_BROWSER names, else an installed Chrome,
- * Edge or Chromium. The caller closes it. Throws `NoBrowser` when there is none.
+ * A browser, headless and without a window: the one that GAMBREL_BROWSER names, else an installed Chrome,
+ * Edge or Chromium, else the one that a checkout brings. The caller closes it. Throws `NoBrowser` when there is none.
  */
 async function openBrowser(named = process.env.GAMBREL_BROWSER): Promise<Browser> {
   const driver = await loadDriver();
   const paths = named ? [named] : COMMON_PATHS.filter((path) => existsSync(path));
-  const attempts = [
-    ...paths.map((executablePath) => ({ executablePath })),
-    ...(named ? [] : CHANNELS.map((channel) => ({ channel }))),
+  const attempts: (() => Promise<LaunchOptions>)[] = [
+    ...paths.map((executablePath) => async () => ({ executablePath })),
+    ...(named ? [] : CHANNELS.map((channel) => async () => ({ channel }))),
+    ...(named ? [] : [checkoutBrowser]),
   ];
   for (const attempt of attempts) {
     try {
-      return await driver.launch({ ...attempt, headless: true });
+      return await driver.launch({ ...(await attempt()), headless: true });
     } catch {
       // Not there, or not willing: the next one.
     }
@@ -161,6 +160,17 @@ async function openBrowser(named = process.env.GAMBREL_BROWSER): Promise<Browser
   );
 }
 
+/** Rejects outside a checkout, and where that browser does not run. */
+async function checkoutBrowser(): Promise<LaunchOptions> {
+  const { default: browser } = (await import(CHECKOUT_BROWSER)) as {
+    default: { args: string[]; executablePath(): Promise<string> };
+  };
+  return {
+    executablePath: await browser.executablePath(),
+    args: browser.args.filter((arg) => !UNWANTED.includes(arg)),
+  };
+}
+
 async function loadDriver() {
   try {
     return (await import("playwright-core")).chromium;
@@ -169,34 +179,6 @@ async function loadDriver() {
       "No PNG or PDF was written: that needs the package playwright-core, which is not installed. Run: npm install playwright-core.",
     );
   }
-}
-
-/** The tables of a run as a workbook: what it is, the summary, every input with its source, one sheet a picture. */
-function runTables(results: StudyResults, planFile: unknown): Promise<Uint8Array> {
-  const tables = chartTables(results, planFile);
-  const summary = summaryTable(results);
-  return workbook([
-    aboutSheet(results, tables),
-    { name: "summary", ...summary },
-    ...tables.map(({ name, table }) => ({ name, ...table })),
-  ]);
-}
-
-function aboutSheet({ study, gambrel, plan }: StudyResults, tables: readonly { name: string; title: string }[]): Sheet {
-  const rows = [
-    ["Study", study.name],
-    ["Question", study.question],
-    ["Plan", plan.name],
-    ["Days of each variant", study.replications],
-    ["Confidence of intervals", study.confidence],
-    ["Seed", study.seed],
-    ["How to repeat it", study.command],
-    ["Program", `gambrel ${gambrel}`],
-    ...CAUTIONS.map((caution) => ["Caution", caution]),
-    ["Sheet summary", "Every response of every variant, with intervals and differences to today's plan"],
-    ...tables.map(({ name, title }) => [`Sheet ${name}`, title]),
-  ];
-  return { name: "about", columns: ["what", "value"].map((name) => ({ name, unit: "" })), rows };
 }
 
 /** Each picture as a PNG, twice its size. The page has no script and asks for nothing. */

@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { decisionTable, ranking, welfareLead } from "../../../viz/index.ts";
+import { ranking, welfareLead } from "../../../viz/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import {
   type ElementaryEffects,
@@ -10,12 +10,13 @@ import {
   stableJsonParts,
   type VariantResults,
 } from "../../days/results/index.ts";
-import { type DayJournal, daySource, type TraceKind } from "../../days/run/index.ts";
+import { type DayJournal, daySource } from "../../days/run/index.ts";
 import { formatConfidence, formatEstimate, formatSpan, textTable } from "../../text/units/index.ts";
 import { resumeLine } from "../commandLine.ts";
+import { decisionLines } from "../decisionLines.ts";
 import { BadInput } from "../faults.ts";
 import { loadStudy, readInputFile } from "../inputs.ts";
-import { ceilingsOf, MOST_TRACED, type StudyCommandOptions } from "../options.ts";
+import { ceilingsOf, type StudyCommandOptions } from "../options.ts";
 import { openRunJournal, runInto } from "../runFolder.ts";
 import { keepingDays, simulateStudy } from "../simulate.ts";
 import { CAUTION, counted, type Terminal } from "../terminal.ts";
@@ -73,7 +74,7 @@ function simulation(terminal: Terminal, path: string, study: Study, options: Stu
     const { sourceDigest } = await import("../../days/run/wire/index.ts");
     terminal.say(study.name, "bold");
     terminal.say(study.question);
-    const traces = tracesOf(study, options);
+    const traces = options.traces ?? "binned";
     return simulateStudy(terminal, study, {
       words: wordsToRepeat(path, study),
       ...{ options, traces, journal },
@@ -99,16 +100,12 @@ async function written(terminal: Terminal, folder: string, parts: RunParts): Pro
   const ruled = study.procedure.stopping !== null || study.procedure.selection !== null;
   const ofAll = ` of ${ruled ? "at most " : ""}${study.variants.length * study.replications}`;
   const words = { ofAll, goOn: resumeLine("study", parts.path, options) };
-  const open = () => openRunJournal(folder, study, { ...options, traces: tracesOf(study, options) });
+  const open = () => openRunJournal(folder, study, { ...options, traces: options.traces ?? "binned" });
   return runInto(folder, overwrite, keepingDays(terminal, open, words), async (write, journal) => {
     const results = await simulate(journal);
     write({ results, plan: basePlan, studyText });
     return results;
   });
-}
-
-function tracesOf({ variants }: Study, { traces }: StudyCommandOptions): TraceKind {
-  return traces ?? (variants.length > MOST_TRACED ? "none" : "binned");
 }
 
 /** A number of replications given here takes the place of the study's own, and of the rule that adds days. */
@@ -147,27 +144,10 @@ export function studySummary(results: StudyResults): string[] {
   ];
 }
 
-/** Most plans that the terminal's table has a line for. */
-const MAX_LINES = 20;
-
 /** The verdict, what it rests on, the table to decide by, what to do next. */
-function decided({ decision, variants }: StudyResults): string[] {
+export function decided({ decision, variants }: StudyResults): string[] {
   if (decision == null) return [];
-  const { columns, rows, more } = decisionTable(decision, variants[0]!.day.startClockSeconds, MAX_LINES);
-  const lines = rows.map(({ name, cells, best, harm }) => [
-    `${best ? "* " : "  "}${name}${harm === null ? "" : " (does harm)"}`,
-    ...cells.map(({ value, shown }) => (shown === false ? `(${value})` : value)),
-  ]);
-  const table = rows.length < 2 ? [] : ["", ...textTable([["", ...columns], ...lines])];
-  return [
-    decision.verdict,
-    ...decision.words.map((words) => `  ${words}`),
-    ...table,
-    ...(more === 0 ? [] : [`  ${more} more are in the report.`]),
-    ...(table.length === 0 ? [] : ["  * best; in brackets: no difference to today's plan shown."]),
-    ...decision.next,
-    "",
-  ];
+  return decisionLines(decision, variants[0]!.day.startClockSeconds).map(({ line }) => line);
 }
 
 function comparisonLines(results: StudyResults, headline: ResponseInfo): string[] {

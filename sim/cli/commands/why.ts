@@ -3,6 +3,7 @@ import type { Plan } from "../../asked/plan/index.ts";
 import { type StudyResults, stableJsonParts } from "../../days/results/index.ts";
 import { answerWhy } from "../../questions/why/index.ts";
 import { formatConfidence } from "../../text/units/index.ts";
+import { decisionLines } from "../decisionLines.ts";
 import { loadPlanWithWarnings, readInputFile } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
 import { alone, runInto } from "../runFolder.ts";
@@ -36,6 +37,10 @@ export async function whyCommand(terminal: Terminal, path: string, options: WhyC
           write({ results, plan: file.json });
           return results;
         });
+  const { decision, variants } = results;
+  if (decision != null && results.advice !== null)
+    for (const { line, style } of decisionLines(decision, variants[0]!.day.startClockSeconds))
+      terminal.say(line, style);
   for (const line of summary(results)) terminal.say(line);
   terminal.say(CAUTION, "dim");
   if (out !== undefined) terminal.say(`Written: ${out}/report.html and more.`, "green");
@@ -69,7 +74,7 @@ function summary({ variants, advice, study }: StudyResults): string[] {
     ];
   }
   return [
-    ...(advice === null ? [] : ["What to change first", ...advice.words.map((line) => `  ${line}`), ""]),
+    ...(advice === null ? [] : ["What each change is worth", ...advice.words.map((line) => `  ${line}`), ""]),
     ...whereTimeWent(why),
     "",
     `Means over ${why.total.n} days of seed "${study.seed}", ${formatConfidence(study.confidence)} intervals in brackets.`,

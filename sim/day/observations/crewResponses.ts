@@ -60,7 +60,7 @@ function carcassesPerPersonHour(): Response {
   return {
     key: "carcassesPerPersonHour",
     label: "Carcasses per person-hour on duty",
-    unit: "carcasses/h",
+    unit: "carcasses/person-hour",
     format: "number",
     better: "more",
     of: (day) => {

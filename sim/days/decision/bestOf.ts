@@ -8,7 +8,7 @@ import type { Weighed } from "./weighed.ts";
 const ENDS = new Set(["finish", "lastOut", "cleaningEnd", "overtime"]);
 const OTHER_HEADS = 0.01;
 
-function handlesOtherHeads({ info, rows }: Weighed): boolean {
+export function handlesOtherHeads({ info, rows }: Pick<Weighed, "info"> & { rows: readonly DecisionRow[] }): boolean {
   if (!ENDS.has(info.key)) return false;
   const heads = rows.flatMap(({ estimates }) => estimates.carcasses?.mean ?? []);
   return heads.length > 0 && Math.max(...heads) - Math.min(...heads) > OTHER_HEADS * Math.max(...heads);

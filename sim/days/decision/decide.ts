@@ -56,13 +56,20 @@ function weigh(
   const observed = study.procedure.antithetic ? values.map(paired) : values;
   const columns = columnsOf(study.variants[0]!.plan, info, responses, observed);
   const matters = mattersOf(study, info, observed[0]!);
-  const rows = rowsOf(study, info, columns, { values: observed, matters: matters.size });
+  const asked = kindOf(study, info);
+  const rows = rowsOf(study, info, columns, { values: observed, matters: matters.size, kind: asked.kind });
   return {
-    ...kindOf(study, info),
+    ...asked,
     deciding: info.key,
     ...{ matters, columns, rows, info, findings, study },
-    againstBest: againstBest(study, info, observed, rows),
+    againstBest: againstBest(study, info, observed, ranked(rows, asked.kind)),
   };
+}
+
+/** Indexes of those that are ranked: all that do no harm. Where something happens to a plant, today's plan is none of the answers to it. */
+function ranked(rows: readonly DecisionRow[], kind: QuestionKind): number[] {
+  const first = kind === "what if" ? 1 : 0;
+  return rows.flatMap(({ harm }, variant) => (harm === null && variant >= first ? [variant] : []));
 }
 
 /** The mean of each antithetic pair is one observation. */
@@ -130,7 +137,7 @@ function rowsOf(
   study: Study,
   info: ResponseInfo,
   columns: readonly ResponseInfo[],
-  { values, matters }: { values: readonly VariantValues[]; matters: number },
+  { values, matters, kind }: { values: readonly VariantValues[]; matters: number; kind: QuestionKind },
 ): DecisionRow[] {
   const { variants, confidence, procedure } = study;
   const lists = (key: string) => values.map((each) => each[key] ?? each[info.key]!.map(() => null));
@@ -152,11 +159,28 @@ function rowsOf(
       ...{ name, people: mostPeople(plan) },
       estimates: Object.fromEntries(estimates),
       differences: Object.fromEntries(differences),
-      harm: variant === 0 ? null : harmOf(variants[0]!.plan, values[0]!, values[variant]!),
+      harm: variant === 0 ? null : harm(today!, own!, kind),
       gain: change === undefined || info.better === null ? null : gainOf(change, info.better, matters),
       money: variant === 0 ? null : netMoney(today!, own!, { confidence, matters: study.matters?.money ?? null }),
     };
   });
+}
+
+interface Compared {
+  plan: Plan;
+  values: VariantValues;
+}
+
+/** Where it is asked what fewer heads would do, fewer heads are no harm. */
+function harm(today: Compared, own: Compared, kind: QuestionKind): string | null {
+  const fewerAsked = kind === "what if" && headsPlanned(own.plan) < headsPlanned(today.plan);
+  const { carcasses: _, ...others } = own.values;
+  return harmOf(today.plan, today.values, fewerAsked ? others : own.values);
+}
+
+function headsPlanned({ supply }: Plan): number {
+  if (supply.kind !== "loads") return supply.heads;
+  return supply.loads.reduce((sum, { crates, headsPerCrate }) => sum + crates * headsPerCrate, 0);
 }
 
 /** Of all crews, in the shift that has most. */
@@ -169,14 +193,13 @@ function againstBest(
   { confidence, variants }: Study,
   { key, better }: ResponseInfo,
   values: readonly VariantValues[],
-  rows: readonly DecisionRow[],
+  harmless: readonly number[],
 ): (AgainstBest | undefined)[] | null {
-  const harmless = rows.flatMap(({ harm }, variant) => (harm === null ? [variant] : []));
   if (better === null || variants.length < 2 || variants.length > MOST_FOR_BEST) return null;
   const found = compareWithBest(
     harmless.map((variant) => values[variant]![key] ?? []),
     better,
     confidence,
   );
-  return found === null ? null : rows.map((_, variant) => found[harmless.indexOf(variant)]);
+  return found === null ? null : variants.map((_, variant) => found[harmless.indexOf(variant)]);
 }

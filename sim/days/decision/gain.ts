@@ -1,8 +1,12 @@
 import type { Estimate } from "../../maths/statistics/index.ts";
 import type { Difference, Gain } from "../results/index.ts";
 
+/** By itself, or as one of several that hold at once. */
+type DifferenceEnds = Pick<Difference, "mean" | "low" | "high"> &
+  Partial<Pick<Difference, "joint" | "familyLow" | "familyHigh">>;
+
 /** A difference to today's plan, turned so that above 0 is better, and set against the least that matters. */
-export function gainOf(difference: Difference, better: "more" | "less", matters: number): Gain {
+export function gainOf(difference: DifferenceEnds, better: "more" | "less", matters: number): Gain {
   const { mean, joint } = difference;
   const low = (joint ? difference.familyLow : difference.low) ?? mean;
   const high = (joint ? difference.familyHigh : difference.high) ?? mean;

@@ -123,7 +123,7 @@ function changesLine({ study, rows }: Weighed, row: DecisionRow): boolean {
 }
 
 /** So many that the interval is as narrow as the difference that has to be told; rounded up to tens. */
-function daysNeeded({ matters, info }: Weighed, { gain, estimates, money }: DecisionRow): number {
+export function daysNeeded({ matters, info }: Weighed, { gain, estimates, money }: DecisionRow): number {
   const n = estimates[info.key]?.n ?? 0;
   const wanted = (mean: number, low: number, high: number, least: number) =>
     n * ((high - low) / 2 / Math.max(Math.abs(mean), least / 2)) ** 2;

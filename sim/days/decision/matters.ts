@@ -13,7 +13,7 @@ const PART = 0.01;
  * The least difference that matters where the asker sets none, in the response's own unit: five minutes for an end of the
  * day, one head in a thousand for a share, and a hundredth of today's value otherwise (common practice, no source).
  */
-export function usualMatters({ key, format }: ResponseInfo, today: MeanEstimate | undefined): number {
+export function usualMatters({ key, format }: ResponseInfo, today: Pick<MeanEstimate, "mean"> | undefined): number {
   if (ENDS.has(key) || format === "clock") return END_SECONDS;
   return format === "share" ? SHARE : PART * Math.abs(today?.mean ?? 0);
 }

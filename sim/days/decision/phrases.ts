@@ -68,7 +68,7 @@ function rangeWords({ perDay: { mean, low, high }, currency }: NetMoney): string
   return range;
 }
 
-function money$(value: number, { currency, perDay }: NetMoney): string {
+export function money$(value: number, { currency, perDay }: NetMoney): string {
   const halfWidth = perDay.halfWidth ?? 0;
   const fine = halfWidth > 0 && halfWidth < 1 && value < 100;
   return `${formatDecimals(value, fine ? 2 : 0)} ${currency}`;

@@ -3,6 +3,7 @@ import { bestOf, howMuch } from "./bestOf.ts";
 import type { Spoken } from "./judged.ts";
 import { limitKept, whatMatters, whatWillItBe, whereNext } from "./told.ts";
 import type { Weighed } from "./weighed.ts";
+import { whatIf } from "./whatIf.ts";
 import { worthIt } from "./worthIt.ts";
 
 /** Puts a decision into words: the verdict in one sentence, what it rests on, what to do next. */
@@ -27,6 +28,8 @@ function spoken(weighed: Weighed): Spoken {
       return whatWillItBe(weighed);
     case "what matters":
       return whatMatters(weighed);
+    case "what if":
+      return whatIf(weighed);
     default:
       return weighed.kind satisfies never;
   }

@@ -1,7 +1,7 @@
 /** What stands in a column of a table. */
 export interface Column {
   name: string;
-  type: "text" | "number" | "whole number" | "yes or no";
+  type: "text" | "number" | "whole number" | "yes or no" | "date-time";
   /** "" where there is none; "as the column unit says" where it changes from row to row. */
   unit: string;
   description: string;
@@ -13,6 +13,9 @@ export function column(name: string, type: Column["type"], unit: string, descrip
 }
 
 export const UNIT_OF_ROW = "as the column unit says";
+
+/** Of a difference or a spread: that of a time of day is a length of time. */
+export const UNIT_OF_SPAN = "as the column unit says; s for a time of day";
 
 export const RESPONSE_COLUMN = column("response", "text", "", "Key of the result; the dictionary lists them all.");
 export const UNIT_COLUMN = column("unit", "text", "", "Unit of the values in this row.");

@@ -4,7 +4,7 @@ import { recordsStops, STOPS_COLUMNS, STOPS_ROW } from "./stopsCsv.ts";
 import type { ResponseInfo, StudyResults } from "./studyResults.ts";
 import { summaryColumns } from "./summaryCsv.ts";
 import { TRACES_COLUMNS } from "./tracesCsv.ts";
-import { VALUES_COLUMNS } from "./valuesCsv.ts";
+import { valuesColumns } from "./valuesCsv.ts";
 
 /** What every column of every table of a run holds, and what every response means. */
 export interface DataDictionary {
@@ -19,8 +19,8 @@ export function dataDictionary(results: StudyResults): DataDictionary {
   return {
     tables: [
       { file: "summary.csv", row: "one variant and response", columns: summaryColumns(results.factors) },
-      { file: "values.csv", row: value, columns: VALUES_COLUMNS },
-      { file: "values.parquet", row: value, columns: VALUES_COLUMNS },
+      { file: "values.csv", row: value, columns: valuesColumns(results.factors) },
+      { file: "values.parquet", row: value, columns: valuesColumns(results.factors) },
       ...(traced ? [{ file: "traces.csv", row: TRACE_ROW, columns: TRACES_COLUMNS }] : []),
       ...(recordsStops(results) ? [{ file: "stops.csv", row: STOPS_ROW, columns: STOPS_COLUMNS }] : []),
       { file: "data-dictionary.csv", row: "one column of a table, or one response", columns: DICTIONARY_COLUMNS },
@@ -29,13 +29,14 @@ export function dataDictionary(results: StudyResults): DataDictionary {
   };
 }
 
-const TRACE_ROW = "one step or one bin of a trace of a variant's first day (replication 0)";
+const TRACE_ROW =
+  "one step or one bin of a trace of the first day (replication 0) of a variant whose day is kept whole";
 
 const DICTIONARY_COLUMNS = [
   column("file", "text", "", "The table that the row is about."),
   column("column", "text", "", "Its column."),
   column("response", "text", "", "The response that the row is about; empty in rows about a column as a whole."),
-  column("type", "text", "", "What a cell holds: text, number, whole number, yes or no."),
+  column("type", "text", "", "What a cell holds: text, number, whole number, yes or no, date-time."),
   column("unit", "text", "", "Unit of the numbers; empty where there is none."),
   column("description", "text", "", "What it means."),
 ];

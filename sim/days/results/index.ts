@@ -8,6 +8,8 @@ export type { Decision, DecisionRow, Gain, NetMoney, VerdictKind } from "./decis
 
 export { type ComparisonInWords, comparisonsInWords } from "./comparisonsInWords.ts";
 export { type DifferenceInWords, differenceInWords } from "./differenceInWords.ts";
+export { drawnVariants } from "./drawnVariants.ts";
+export { endedDay } from "./endedDay.ts";
 export type { Difference, MeanEstimate, Reduction } from "./figures.ts";
 export type { KillLineResults, StunToStick } from "./killLineResults.ts";
 export type {
@@ -50,9 +52,9 @@ export { harmOf, harmResponses } from "./harm.ts";
 // As text and tables
 
 export { type DataDictionary, dataDictionary, dictionaryCsv } from "./dataDictionary.ts";
+export { figureCell, resultsTable, spanCell } from "./resultsTable.ts";
 export { stableJson, stableJsonParts } from "./stableJson.ts";
-export { summaryTable } from "./summaryCsv.ts";
-export { type Sheet, workbook } from "./workbook.ts";
+export { type Sheet, type SheetCell, type SheetTable, tableRows, tableWidths, workbook } from "./workbook.ts";
 
 // Read back
 

@@ -1,6 +1,6 @@
 /**
  * JSON text that depends on nothing but the data: object keys in code-point order, numbers as the language prints them
- * (shortest text that reads back to the same bits), a list of plain values on one line. Ends with a line break.
+ * (shortest text that reads back to the same bits), a list or an object of plain values on one line. Ends with a line break.
  *
  * Infinity ("no limit" in a day record) becomes null, as does undefined in a list; an undefined property is left out.
  * NaN is refused with the path to it: a missing value must be null before it comes here.
@@ -66,18 +66,23 @@ function renderList(list: readonly unknown[], indent: string, path: string): str
 }
 
 function renderObject(object: Record<string, unknown>, indent: string, path: string): string {
-  const inner = `${indent}  `;
   const keys = presentKeys(object);
   if (keys.length === 0) return "{}";
+  const isRow = indent !== "" && keys.every((key) => isPlain(object[key]));
+  const inner = isRow ? "" : `${indent}  `;
   const lines = keys.map((key) => {
     const where = path === "" ? key : `${path}.${key}`;
     return `${inner}${JSON.stringify(key)}: ${render(object[key], inner, where)}`;
   });
-  return `{\n${lines.join(",\n")}\n${indent}}`;
+  return isRow ? `{${lines.join(", ")}}` : `{\n${lines.join(",\n")}\n${indent}}`;
 }
 
 function isPlainList(list: readonly unknown[]): boolean {
-  return list.every((item) => typeof item !== "object" || item === null);
+  return list.every(isPlain);
+}
+
+function isPlain(item: unknown): boolean {
+  return typeof item !== "object" || item === null;
 }
 
 function presentKeys(object: Record<string, unknown>): string[] {

@@ -1,5 +1,5 @@
 import { type KillStop, type KillStopsRecord, MOST_KILL_STOPS } from "../../day/engine/index.ts";
-import { writeClock } from "../../text/units/index.ts";
+import { clockCells, clockColumns } from "./clockCells.ts";
 import { column, VARIANT_COLUMN } from "./column.ts";
 import { type CsvCell, csvParts, headerOf } from "./csvText.ts";
 import type { StudyResults } from "./studyResults.ts";
@@ -9,7 +9,7 @@ const HEADS = "heads";
 export const STOPS_COLUMNS = [
   VARIANT_COLUMN,
   column("stop", "whole number", "", "Number of the stop in the day; empty in the row about stops beyond the list."),
-  column("began_clock", "text", "", "When it began, hh:mm:ss; hours from 24 on are the next day's."),
+  ...clockColumns("began_", "When it began"),
   column("began_s", "number", "s after day start", "The same in seconds after the day's start."),
   column("length_s", "number", "s", "How long the kill line stood; in the row about stops beyond the list, together."),
   column(
@@ -46,7 +46,7 @@ export const STOPS_COLUMNS = [
   ),
 ];
 
-export const STOPS_ROW = `one stop of the kill line on a variant's first day (replication 0), the first ${MOST_KILL_STOPS} of it; a last row counts the others`;
+export const STOPS_ROW = `one stop of the kill line on the first day (replication 0) of a variant whose day is kept whole, the first ${MOST_KILL_STOPS} of it; a last row counts the others`;
 
 /** The stops of the kill line of each variant's first day, in parts; null when no day has a record of them. */
 export function stopsCsv(results: StudyResults): Generator<string> | null {
@@ -70,7 +70,7 @@ function cells(stop: KillStop, startClockSeconds: number): CsvCell[] {
   const { fromSeconds, toSeconds, reasons } = stop;
   const [first, ...further] = reasons;
   return [
-    clockOf(startClockSeconds + fromSeconds),
+    ...clockCells(startClockSeconds + fromSeconds),
     thousandth(fromSeconds),
     thousandth(toSeconds - fromSeconds),
     first!.cause,
@@ -82,12 +82,6 @@ function cells(stop: KillStop, startClockSeconds: number): CsvCell[] {
     stop.neverStuck,
     stop.startedAgain ? "yes" : "no",
   ];
-}
-
-/** hh:mm:ss; a full minute is written out too, so that all cells are alike. */
-function clockOf(secondsAfterMidnight: number): string {
-  const written = writeClock(secondsAfterMidnight);
-  return written.split(":").length === 3 ? written : `${written}:00`;
 }
 
 function thousandth(value: number): number {
@@ -102,8 +96,9 @@ function leftOutRow(variant: string, { stops, leftOut, seconds }: KillStopsRecor
     null,
     null,
     null,
+    null,
     thousandth(seconds - listed),
     words,
-    ...new Array<CsvCell>(STOPS_COLUMNS.length - 6).fill(null),
+    ...new Array<CsvCell>(STOPS_COLUMNS.length - 7).fill(null),
   ];
 }

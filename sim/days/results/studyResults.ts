@@ -62,6 +62,11 @@ export interface StudyResults {
   decision?: Decision | null;
   /** What to change first; null unless that was asked for. */
   advice: Advice | null;
+  /**
+   * Indexes of the variants whose first day is drawn, today's plan first: their `day` is whole. Of the others it is only
+   * how the day ended (`endedDay`), unless traces of all were asked for. Absent in older results, where every day is whole.
+   */
+  drawn?: number[];
   variants: VariantResults[];
 }
 
@@ -154,12 +159,12 @@ export interface VariantResults {
   plannedStops?: PlannedStopCost | null;
   /** What must be said of the first day: who was absent, heads left where and why, planned stops that cost too much. */
   dayNotes?: string[];
-  /** What went in and came out on the first day, in kilograms; null where the plan takes nothing off. Absent in older results. */
+  /** What went in and came out on the first day, in kilograms; null where the plan takes nothing off. Absent of days not kept whole. */
   massBalance?: MassBalance | null;
-  /** Water, heat, air and electricity of the first day by consumer; null where the plan uses none. Absent in older results. */
+  /** Water, heat, air and electricity of the first day by consumer; null where the plan uses none. Absent of days not kept whole. */
   utilitySheet?: UtilitySheet | null;
-  /** Costs and margin of the first day, without and with what the plant costs; null without money. Absent in older results. */
+  /** Costs and margin of the first day, without and with what the plant costs; null without money. Absent of days not kept whole. */
   costSheet?: CostSheet | null;
-  /** The first replication's day with its traces. */
+  /** The first replication's day, whole and with its traces where it is drawn; else how it ended (see `drawn`). */
   day: DayRecord;
 }

@@ -1,18 +1,24 @@
 import type { Factor } from "../../asked/study/index.ts";
-import { type Column, column, RESPONSE_COLUMN, UNIT_COLUMN, UNIT_OF_ROW, VARIANT_COLUMN } from "./column.ts";
+import { clockCells, clockColumns } from "./clockCells.ts";
+import {
+  type Column,
+  column,
+  RESPONSE_COLUMN,
+  UNIT_COLUMN,
+  UNIT_OF_ROW,
+  UNIT_OF_SPAN,
+  VARIANT_COLUMN,
+} from "./column.ts";
 import { type CsvCell, csvParts, headerOf } from "./csvText.ts";
+import { factorColumn } from "./factorColumn.ts";
 import type { ResponseInfo, StudyResults, VariantResults } from "./studyResults.ts";
+import { levelsOf } from "./valueRows.ts";
 
 const SHARE = "share of the mean of today's plan";
 
 /** Columns of summary.csv: one for each factor of the study among them. */
 export function summaryColumns(factors: readonly Factor[]): Column[] {
   return [VARIANT_COLUMN, ...factors.map(factorColumn), ...FIXED_COLUMNS];
-}
-
-function factorColumn({ name, path }: Factor): Column {
-  const what = path === "" ? "one of its alternatives" : path;
-  return column(`factor: ${name}`, "text", "", `Level of the factor in this variant; it sets ${what}.`);
 }
 
 const INTERVAL =
@@ -32,17 +38,18 @@ const FIXED_COLUMNS = [
   column("mean", "number", UNIT_OF_ROW, "Estimate of the mean."),
   column("low", "number", UNIT_OF_ROW, `Lower end of ${INTERVAL}`),
   column("high", "number", UNIT_OF_ROW, `Upper end of ${INTERVAL}`),
-  column("sd", "number", UNIT_OF_ROW, "Standard deviation of the observations; empty below two of them."),
+  ...clockColumns("mean_", "The mean where it is a time of day"),
+  column("sd", "number", UNIT_OF_SPAN, "Standard deviation of the observations; empty below two of them."),
   column("min", "number", UNIT_OF_ROW, "Smallest observation."),
   column("max", "number", UNIT_OF_ROW, "Largest observation."),
   column(
     "difference",
     "number",
-    UNIT_OF_ROW,
+    UNIT_OF_SPAN,
     "Mean paired difference to today's plan (the base); empty for today's plan itself.",
   ),
-  column("difference_low", "number", UNIT_OF_ROW, "Lower end of the difference's confidence interval."),
-  column("difference_high", "number", UNIT_OF_ROW, "Upper end of the difference's confidence interval."),
+  column("difference_low", "number", UNIT_OF_SPAN, "Lower end of the difference's confidence interval."),
+  column("difference_high", "number", UNIT_OF_SPAN, "Upper end of the difference's confidence interval."),
   column("difference_n", "whole number", "pairs", "Number of pairs that the difference rests on."),
   column("relative_low", "number", SHARE, "Lower end of the difference's interval, relative to today's plan."),
   column("relative_high", "number", SHARE, "Upper end of the difference's interval, relative to today's plan."),
@@ -51,13 +58,13 @@ const FIXED_COLUMNS = [
   column(
     "joint_low",
     "number",
-    UNIT_OF_ROW,
+    UNIT_OF_SPAN,
     "Lower end of the interval that allows for all variants of the response (Bonferroni; false coverage rate where the error rate is 'false discovery').",
   ),
   column(
     "joint_high",
     "number",
-    UNIT_OF_ROW,
+    UNIT_OF_SPAN,
     "Upper end of the interval that allows for all variants of the response (Bonferroni; false coverage rate where the error rate is 'false discovery').",
   ),
   column(
@@ -66,9 +73,9 @@ const FIXED_COLUMNS = [
     "",
     "Whether a difference is shown: its interval, the one for the study's error rate, leaves 0 out; empty for today's plan.",
   ),
-  column("best_gap", "number", UNIT_OF_ROW, "Mean minus the best mean among the others, where a direction is wanted."),
-  column("best_low", "number", UNIT_OF_ROW, "Lower end of that gap's interval, for all variants at once."),
-  column("best_high", "number", UNIT_OF_ROW, "Upper end of that gap's interval, for all variants at once."),
+  column("best_gap", "number", UNIT_OF_SPAN, "Mean minus the best mean among the others, where a direction is wanted."),
+  column("best_low", "number", UNIT_OF_SPAN, "Lower end of that gap's interval, for all variants at once."),
+  column("best_high", "number", UNIT_OF_SPAN, "Upper end of that gap's interval, for all variants at once."),
   column("may_be_best", "yes or no", "", "Whether the variant may be as good as the best, for all variants at once."),
   column("confidence", "number", "probability", "Two-sided confidence of the intervals."),
 ];
@@ -80,11 +87,6 @@ const FIXED_COLUMNS = [
  */
 export function summaryCsv(results: StudyResults): Generator<string> {
   return csvParts(headerOf(summaryColumns(results.factors)), rows(results));
-}
-
-/** The same as columns and rows, for a workbook. */
-export function summaryTable(results: StudyResults): { columns: Column[]; rows: CsvCell[][] } {
-  return { columns: summaryColumns(results.factors), rows: [...rows(results)] };
 }
 
 function* rows(results: StudyResults): Generator<CsvCell[]> {
@@ -102,15 +104,15 @@ function* rows(results: StudyResults): Generator<CsvCell[]> {
   }
 }
 
-function levelsOf(results: StudyResults, variant: VariantResults): CsvCell[] {
-  return results.factors.map((factor, index) => factor.levels[variant.levels[index] ?? -1] ?? null);
-}
-
-function estimateCells({ estimates, days }: VariantResults, { key, label, unit }: ResponseInfo): CsvCell[] {
+function estimateCells(
+  { estimates, days, day }: VariantResults,
+  { key, label, unit, format }: ResponseInfo,
+): CsvCell[] {
   const found = estimates[key];
-  if (found === undefined) return [key, label, unit, days, 0, null, null, null, null, null, null];
+  if (found === undefined) return [key, label, unit, days, 0, ...new Array<CsvCell>(8).fill(null)];
   const { n, mean, low, high, min, max } = found;
-  return [key, label, unit, days, n, mean, low, high, n < 2 ? null : found.sd, min, max];
+  const clock = clockCells(format === "clock" ? day.startClockSeconds + mean : null);
+  return [key, label, unit, days, n, mean, low, high, ...clock, n < 2 ? null : found.sd, min, max];
 }
 
 function differenceCells(variant: VariantResults, { key }: ResponseInfo): CsvCell[] {

@@ -1,11 +1,12 @@
-import { STATES, type StateTrace, type StepTrace, type Traces } from "../../day/engine/index.ts";
-import { column, VARIANT_COLUMN } from "./column.ts";
+import { type DayRecord, STATES, type StateTrace, type StepTrace, type Traces } from "../../day/engine/index.ts";
+import { does } from "../../text/kinds/index.ts";
+import { clockCells, clockColumns } from "./clockCells.ts";
+import { column, UNIT_OF_ROW, VARIANT_COLUMN } from "./column.ts";
 import { type CsvCell, csvParts, headerOf } from "./csvText.ts";
 import type { StudyResults } from "./studyResults.ts";
 import { stateSpans, stepSpans } from "./traceSpans.ts";
 
-const AMOUNT =
-  "heads; crates for a step of live handling; people in rows about a crew; position-seconds in rows of kind state";
+const AMOUNT = UNIT_OF_ROW;
 
 export const TRACES_COLUMNS = [
   VARIANT_COLUMN,
@@ -17,7 +18,14 @@ export const TRACES_COLUMNS = [
   ),
   column("trace", "text", "", "The stage, section or crew."),
   column("state", "text", "", "What the positions were doing; in rows of kind state only."),
+  column(
+    "unit",
+    "text",
+    "",
+    "Unit of value, low, high and mean in this row: heads, crates, people or position-seconds.",
+  ),
   column("time_s", "number", "s after day start", "Time of a step, or of the beginning of a bin."),
+  ...clockColumns("", "The same as a clock time"),
   column(
     "bin_s",
     "number",
@@ -48,44 +56,55 @@ export function tracesCsv(results: StudyResults): Generator<string> | null {
 }
 
 function* rows(results: StudyResults): Generator<CsvCell[]> {
-  for (const { name, day } of results.variants) if (day.traces !== null) yield* traceRows(name, day.traces);
+  for (const { name, day } of results.variants) {
+    if (day.traces === null) continue;
+    for (const [kind, trace, state, unit, time, ...amounts] of traceRows(day, day.traces)) {
+      const clock = clockCells(day.startClockSeconds + time);
+      yield [name, kind, trace, state, unit, time, ...clock, ...amounts];
+    }
+  }
 }
 
-function traceRows(variant: string, traces: Traces): CsvCell[][] {
+/** Kind, name, state and unit; seconds after the day's start, of the bin; value, low, high, mean. */
+type TraceRow = [string, string, string | null, string, number, ...(number | null)[]];
+
+function traceRows({ stages }: DayRecord, traces: Traces): TraceRow[] {
+  const crateSteps = new Set(stages.filter((stage) => does(stage, "handle crates")).map(({ name }) => name));
+  const waiting = (trace: StepTrace) => (crateSteps.has(trace.name) ? "crates" : "heads");
   return [
-    ...traces.queues.flatMap((trace) => stepRows(variant, "queue", trace)),
-    ...traces.wip.flatMap((trace) => stepRows(variant, "wip", trace)),
-    ...stepRows(variant, "out", traces.out),
-    ...stepRows(variant, "arrived", traces.arrived),
-    ...stepRows(variant, "hung", traces.hung),
-    ...traces.entered.flatMap((trace) => stepRows(variant, "entered", trace)),
+    ...traces.queues.flatMap((trace) => stepRows("queue", waiting(trace), trace)),
+    ...traces.wip.flatMap((trace) => stepRows("wip", "heads", trace)),
+    ...stepRows("out", "heads", traces.out),
+    ...stepRows("arrived", "heads", traces.arrived),
+    ...stepRows("hung", "heads", traces.hung),
+    ...traces.entered.flatMap((trace) => stepRows("entered", "heads", trace)),
     ...traces.crews.flatMap(({ busy, present }) => [
-      ...stepRows(variant, "crew busy", busy),
-      ...stepRows(variant, "crew present", present),
+      ...stepRows("crew busy", "people", busy),
+      ...stepRows("crew present", "people", present),
     ]),
-    ...traces.states.flatMap((trace) => stateRows(variant, trace)),
+    ...traces.states.flatMap(stateRows),
   ];
 }
 
-function stepRows(variant: string, kind: string, trace: StepTrace): CsvCell[][] {
+function stepRows(kind: string, unit: string, trace: StepTrace): TraceRow[] {
   if (trace.kind === "exact") {
     return trace.times.map((time, row) => {
-      return [variant, kind, trace.name, null, time, null, trace.values[row]!, null, null, null];
+      return [kind, trace.name, null, unit, time, null, trace.values[row]!, null, null, null];
     });
   }
   return stepSpans(trace).map(({ from, seconds, low, high, mean }) => {
-    return [variant, kind, trace.name, null, from, seconds, null, low, high, thousandth(mean)];
+    return [kind, trace.name, null, unit, from, seconds, null, low, high, thousandth(mean)];
   });
 }
 
-function stateRows(variant: string, trace: StateTrace): CsvCell[][] {
+function stateRows(trace: StateTrace): TraceRow[] {
   const spans = STATES.flatMap((name, state) =>
     stateSpans(trace, state, STATES.length).map((span) => ({ name, ...span })),
   );
   // By time, and at one time in the order of the states: sorting keeps what is equal in order.
   spans.sort((a, b) => a.from - b.from);
-  return spans.map(({ name, from, seconds, value }): CsvCell[] => {
-    return [variant, "state", trace.name, name, from, seconds, thousandth(value), null, null, null];
+  return spans.map(({ name, from, seconds, value }): TraceRow => {
+    return ["state", trace.name, name, "position-seconds", from, seconds, thousandth(value), null, null, null];
   });
 }
 

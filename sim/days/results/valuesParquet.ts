@@ -1,21 +1,34 @@
 import { parquetWriteBuffer } from "hyparquet-writer";
+import { clockCells, momentOf } from "./clockCells.ts";
+import { headerOf } from "./csvText.ts";
 import type { StudyResults } from "./studyResults.ts";
 import { type ValueRow, valueRows } from "./valueRows.ts";
+import { valuesColumns } from "./valuesCsv.ts";
 
 /**
  * Every single value as an Apache Parquet file: the rows and columns of values.csv, with text as it is (no apostrophes:
- * nothing opens the file as a sheet of formulas) and null where a day has no value. The same results give the same bytes.
+ * nothing opens the file as a sheet of formulas), moments as timestamps and null where a day has no value. The same
+ * results give the same bytes.
  */
 export function valuesParquet(results: StudyResults): Uint8Array {
-  const { variant, replication, response, unit, value } = columnsOf(results);
+  // Column by column, never all rows at once: a study of thousands of variants has millions of values.
+  const of = <Cell>(read: (row: ValueRow) => Cell): Cell[] => Array.from(valueRows(results), read);
+  const text = (read: (row: ValueRow) => string) => ({ type: "STRING", nullable: false, data: of(read) }) as const;
+  const orNull = (read: (row: ValueRow) => string | null) =>
+    ({ type: "STRING", nullable: true, data: of(read) }) as const;
+  const columns = [
+    text(({ variant }) => variant),
+    ...results.factors.map((_, index) => orNull(({ levels }) => levels[index]!)),
+    { type: "INT32", nullable: false, data: of(({ replication }) => replication) } as const,
+    text(({ response }) => response),
+    text(({ unit }) => unit),
+    { type: "DOUBLE", nullable: true, data: of(({ value }) => value) } as const,
+    orNull(({ clockSeconds }) => clockCells(clockSeconds)[0]),
+    { type: "TIMESTAMP", nullable: true, data: of(({ clockSeconds }) => momentOf(clockSeconds)) } as const,
+  ];
+  const names = headerOf(valuesColumns(results.factors));
   const bytes = parquetWriteBuffer({
-    columnData: [
-      { name: "variant", type: "STRING", nullable: false, data: variant },
-      { name: "replication", type: "INT32", nullable: false, data: replication },
-      { name: "response", type: "STRING", nullable: false, data: response },
-      { name: "unit", type: "STRING", nullable: false, data: unit },
-      { name: "value", type: "DOUBLE", nullable: true, data: value },
-    ],
+    columnData: columns.map((column, index) => ({ name: names[index]!, ...column })),
     createdBy: "gambrel",
     kvMetadata: [
       { key: "study", value: results.study.name },
@@ -23,19 +36,4 @@ export function valuesParquet(results: StudyResults): Uint8Array {
     ],
   });
   return new Uint8Array(bytes);
-}
-
-type Columns = { [Name in keyof ValueRow]: ValueRow[Name][] };
-
-/** Columns, not rows: a study of thousands of variants has millions of values. */
-function columnsOf(results: StudyResults): Columns {
-  const columns: Columns = { variant: [], replication: [], response: [], unit: [], value: [] };
-  for (const row of valueRows(results)) {
-    columns.variant.push(row.variant);
-    columns.replication.push(row.replication);
-    columns.response.push(row.response);
-    columns.unit.push(row.unit);
-    columns.value.push(row.value);
-  }
-  return columns;
 }

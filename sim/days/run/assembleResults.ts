@@ -11,7 +11,13 @@ import {
 } from "../../day/observations/index.ts";
 import { type ElementaryEffects, elementaryEffects, levelSteps, pairMeans } from "../../maths/statistics/index.ts";
 import { decide } from "../decision/index.ts";
-import type { MeanEstimate, StudyResults, VariantResults } from "../results/index.ts";
+import {
+  drawnVariants,
+  endedDay,
+  type MeanEstimate,
+  type StudyResults,
+  type VariantResults,
+} from "../results/index.ts";
 import { comparisons } from "./comparisons.ts";
 import { askedKeys, knownResponses, UNFINISHED } from "./daySource.ts";
 import { killLineResultsOf } from "./killLineResultsOf.ts";
@@ -35,13 +41,23 @@ export interface Provenance {
   inputsSha256?: string;
 }
 
+/** Which first days are kept whole; of any other, how it ended. */
+export interface KeptDays {
+  /** Every one; else those that are drawn. */
+  all: boolean;
+  /** The first day of a variant with its traces, simulated once more where they were not recorded. */
+  drawnDay(variant: number): DayRecord;
+}
+
 /**
  * Puts the days of a study together. `outcomes[variant][replication]`, whatever the order in which they were finished.
+ * Without `kept` every first day is kept as it is.
  */
 export function assembleResults(
   study: Study,
   outcomes: readonly (readonly DayOutcome[])[],
   { gambrel, command, inputsSha256 }: Provenance,
+  kept: KeptDays | null = null,
 ): StudyResults {
   const { name, question, reader, seed, confidence, factors } = study;
   const responses = reportedResponses(study, outcomes);
@@ -51,6 +67,16 @@ export function assembleResults(
   const compared = comparisons(study, valuesOf, responses);
   const whys = study.variants.map(({ plan }, index) => (study.why ? whyOf(plan, outcomes[index]!, study) : null));
   const screening = screeningOf(study, estimates, responses);
+  const decision = decide(
+    study,
+    responses,
+    outcomes.map((days) => everyValue(days, replications)),
+    {
+      whys,
+      effects: screening?.[responses[0]?.key ?? ""] ?? null,
+    },
+  );
+  const drawn = drawnVariants({ responses, variants: compared, decision });
   return {
     format: 1,
     gambrel,
@@ -63,16 +89,9 @@ export function assembleResults(
     screening,
     levelSteps: stepsOf(study, valuesOf, responses),
     capacity: null,
-    decision: decide(
-      study,
-      responses,
-      outcomes.map((days) => everyValue(days, replications)),
-      {
-        whys,
-        effects: screening?.[responses[0]?.key ?? ""] ?? null,
-      },
-    ),
+    decision,
     advice: null,
+    drawn,
     variants: study.variants.map((variant, index): VariantResults => {
       return {
         name: variant.name,
@@ -84,13 +103,23 @@ export function assembleResults(
         values: valuesOf[index]!,
         killLine: killLineResultsOf(variant.plan, outcomes[index]!, study),
         why: whys[index]!,
-        dayNotes: dayNotes(variant.plan, outcomes[index]![0]!.day!),
-        massBalance: massBalance(outcomes[index]![0]!.day!, variant.plan),
-        utilitySheet: utilitySheet(outcomes[index]![0]!.day!, variant.plan),
-        costSheet: costSheet(outcomes[index]![0]!.day!, variant.plan),
-        day: keptDay(outcomes[index]![0]!.day!),
+        ...firstDay(variant.plan, outcomes[index]![0]!.day!, index, drawn, kept),
       };
     }),
+  };
+}
+
+/** A study of hundreds of variants would be hundreds of megabytes with every first day whole. */
+function firstDay(plan: Plan, day: DayRecord, variant: number, drawn: readonly number[], kept: KeptDays | null) {
+  const notes = dayNotes(plan, day);
+  if (kept !== null && !kept.all && !drawn.includes(variant)) return { dayNotes: notes, day: endedDay(day) };
+  const whole = day.traces === null && kept !== null ? kept.drawnDay(variant) : day;
+  return {
+    dayNotes: notes,
+    massBalance: massBalance(day, plan),
+    utilitySheet: utilitySheet(day, plan),
+    costSheet: costSheet(day, plan),
+    day: keptDay(whole),
   };
 }
 

@@ -3,7 +3,7 @@ import { type DayRecord, runDay } from "../../day/engine/index.ts";
 import { type CompiledLine, compileLine } from "../../day/line/index.ts";
 import { measurer, needsBinding, needsKillStops } from "../../day/observations/index.ts";
 import type { Batch } from "./batch.ts";
-import type { DaySource } from "./daySource.ts";
+import { type DaySource, recordedTraces } from "./daySource.ts";
 import type { BatchResult, SimulatedDay } from "./simulatedDay.ts";
 
 /** What the days of a variant have in common. */
@@ -29,14 +29,24 @@ export class DaySimulator {
   }
 
   simulate(variant: number, replication: number): SimulatedDay {
-    const { seed, check, mostEvents } = this.#source;
-    const { line, valuesOf } = this.#prepared(variant);
     const keep = replication === 0;
-    const traces = keep ? this.#source.traces : "none";
+    // Which other variant is drawn is known only when all days are: its first day is then simulated once more.
+    const traced = keep && (variant === 0 || this.#source.traces === "all");
+    const day = this.#day(variant, replication, traced);
+    return { variant, replication, values: this.#prepared(variant).valuesOf(day), day: keep ? day : null };
+  }
+
+  /** The first day of a variant as it is drawn, with its traces. */
+  drawnDay(variant: number): DayRecord {
+    return this.#day(variant, 0, true);
+  }
+
+  #day(variant: number, replication: number, traced: boolean): DayRecord {
+    const { seed, check, mostEvents } = this.#source;
     const draws = drawsOf(this.#source, replication);
-    const recorded = { binding: this.#binding, killStops: keep || this.#killStops };
-    const day = runDay(line, { seed, ...draws, traces, check, mostEvents, ...recorded });
-    return { variant, replication, values: valuesOf(day), day: keep ? day : null };
+    const traces = traced ? recordedTraces(this.#source.traces) : "none";
+    const recorded = { binding: this.#binding, killStops: replication === 0 || this.#killStops };
+    return runDay(this.#prepared(variant).line, { seed, ...draws, traces, check, mostEvents, ...recorded });
   }
 
   #prepared(variant: number): Prepared {

@@ -10,8 +10,16 @@ import {
 import { decisionKeys } from "../decision/index.ts";
 import { MAX_EVENTS } from "./ceilings.ts";
 
-/** How much of a day's course is kept: nothing, bins that lose no peak, or every step. */
-export type TraceKind = "none" | "binned" | "exact";
+/**
+ * How much of the course of first days is kept: nothing; bins that lose no peak, or every step, of the variants whose day
+ * is drawn; or bins of every variant, each day record whole.
+ */
+export type TraceKind = "none" | "binned" | "exact" | "all";
+
+/** What a traced day is asked to record. */
+export function recordedTraces(kind: TraceKind): "none" | "binned" | "exact" {
+  return kind === "all" ? "binned" : kind;
+}
 
 /** The response that says a day did not end by itself; always kept, so that no mean over such days goes unmarked. */
 export const UNFINISHED = "unfinished";
@@ -25,7 +33,7 @@ export interface DaySource {
   plans: readonly Plan[];
   /** The responses that are kept of each day, in this order. */
   keys: readonly string[];
-  /** Traces of each variant's replication 0. */
+  /** Traces of replication 0. */
   traces: TraceKind;
   /** Conservation of heads checked at every event (slow). */
   check: boolean;

@@ -6,9 +6,11 @@ import type { CapacityResults, StudyResults } from "../results/index.ts";
 import { assembleResults, type Provenance } from "./assembleResults.ts";
 import { capacityOf } from "./capacityOf.ts";
 import { MAX_EVENTS } from "./ceilings.ts";
-import type { TraceKind } from "./daySource.ts";
 import { plannedStopCost, plannedStopWords } from "./plannedStops.ts";
 import { singleDayStudy } from "./singleDayStudy.ts";
+
+/** `TraceKind` without the one that speaks of several variants. */
+type DayTraces = "none" | "binned" | "exact";
 
 const MINUTE = 60;
 
@@ -33,7 +35,7 @@ export interface SingleDayOptions extends Provenance {
  *     const results = runSingleDay(plan, "seed", "binned", { gambrel: "my program 1.0", command: "" });
  *     results.variants[0].estimates.finish.mean; // end of work, seconds after midnight
  */
-export function runSingleDay(plan: Plan, seed: string, traces: TraceKind, options: SingleDayOptions): StudyResults {
+export function runSingleDay(plan: Plan, seed: string, traces: DayTraces, options: SingleDayOptions): StudyResults {
   const { replication = 0, check = false, mostEvents = MAX_EVENTS } = options;
   const line = compileLine(plan);
   const day = runDay(line, { seed, replication, traces, check, mostEvents, binding: true, killStops: true });

@@ -6,6 +6,7 @@ import { countDays } from "./batch.ts";
 import { MAX_DAYS, TooManyDays } from "./ceilings.ts";
 import { DayLedger } from "./dayLedger.ts";
 import type { DayRunner, OpenRunner } from "./dayRunner.ts";
+import { DaySimulator } from "./daySimulator.ts";
 import { type DaySource, daySource, knownResponse, type TraceKind } from "./daySource.ts";
 import { DaysFailed } from "./daysFailed.ts";
 import { inThisThread } from "./inThisThread.ts";
@@ -27,12 +28,12 @@ export interface DayJournal {
 
 /**
  * Simulates a study for a question that needs many of them. Days that the journal knows are not simulated again; new ones
- * are noted in it. Traces of each variant's first day, or none.
+ * are noted in it. Traces of the first days that are drawn, or none.
  */
 export type Simulate = (study: Study, journal: DayJournal, traces: "none" | "binned") => Promise<StudyResults>;
 
 export interface RunOptions extends Provenance {
-  /** Traces of each variant's replication 0; "binned" when left out. */
+  /** What is kept of first days (`TraceKind`); "binned" when left out: of the variants whose day is drawn. */
   traces?: TraceKind;
   /** Conservation of heads checked at every event (slow). */
   check?: boolean;
@@ -73,7 +74,9 @@ export async function runStudy(study: Study, options: RunOptions): Promise<Study
   const runner = await (options.runner ?? inThisThread())(source);
   try {
     const days = await simulateRounds(study, source, ledger, runner, options);
-    return assembleResults(study, outcomes(source, ledger, days), options);
+    const simulator = new DaySimulator(source);
+    const drawnDay = (variant: number) => simulator.drawnDay(variant);
+    return assembleResults(study, outcomes(source, ledger, days), options, { all: source.traces === "all", drawnDay });
   } finally {
     await runner.close();
   }

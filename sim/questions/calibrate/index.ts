@@ -10,6 +10,7 @@ export { type ObservedReading, readObserved } from "./readObserved.ts";
 // The comparison
 
 export { type Calibration, type CalibrationOptions, type ComparedQuantity, calibrate } from "./calibrate.ts";
+export { type CalibrationVerdict, calibrationVerdict } from "./calibrationVerdict.ts";
 export { type ComparedDays, POWER, type Side } from "./compare.ts";
 
 // What would explain it, and what would pass unnoticed

@@ -15,5 +15,6 @@ export { type FitOptions, fitColumn } from "./fitColumn.ts";
 
 // What comes of them
 
+export { type ColumnAnswer, type FitAnswer, fitAnswer } from "./fitAnswer.ts";
 export { type FitPicture, fitPicture, type QuantilePoint } from "./fitPicture.ts";
 export { type PlanFragment, planFragment } from "./planFragment.ts";

@@ -1,5 +1,6 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { supportOf } from "../../day/observations/index.ts";
+import { gainOf, netMoney, usualMatters } from "../../days/decision/index.ts";
 import { differenceInWords, harmOf } from "../../days/results/index.ts";
 import type { Simulate } from "../../days/run/index.ts";
 import { estimateWithin, shareEstimate } from "../../maths/statistics/index.ts";
@@ -8,11 +9,13 @@ import { countDesigns } from "./countDesigns.ts";
 import { type CandidateDesign, Designs } from "./designs.ts";
 import { levelsOf } from "./greedyPath.ts";
 import type { CurvePoint, Finalist, Found, Improvement, Recommendation, TriedDesign } from "./improvement.ts";
+import { improveVerdict } from "./improveVerdict.ts";
 import { improveWords } from "./improveWords.ts";
 import { type Kept, keepLimits } from "./keepLimits.ts";
 import type { ImproveQuestion } from "./question.ts";
 import { meanOf, ranked, scoreOf } from "./score.ts";
 import { search } from "./search.ts";
+import { searchHarm, unasked } from "./searchHarm.ts";
 import { isAllowed } from "./space.ts";
 import { type Trial, Trials } from "./trials.ts";
 
@@ -42,9 +45,11 @@ export async function improve(
 ): Promise<{ improvement: Improvement; recommended: CandidateDesign | null }> {
   const designs = new Designs(question);
   const allowed = countDesigns(question.space);
-  const searching = new Trials(question, simulate, `${question.seed}, search`, true);
+  const [searching, explained] = [false, true].map(
+    (why) => new Trials(question, simulate, `${question.seed}, search`, why),
+  ) as [Trials, Trials];
   const tell = (tried: number) => say(`${tried} of ${allowed} allowed arrangements tried.`);
-  const tried = await search(question, { designs, trials: searching, tell });
+  const tried = await search(question, { designs, trials: searching, explained, tell });
   const finalists = finalistsOf(tried, question);
   say(`Choosing among ${finalists.length} ${finalists.length === 1 ? "finalist" : "finalists"}.`);
   const choosing = new Trials(question, simulate, question.seed, false);
@@ -54,23 +59,32 @@ export async function improve(
   const { pick, ...found } = chosen;
   const comparing = new Trials(question, simulate, comparisonSeed(question), false);
   const days = pick === null ? 0 : Math.max(question.firstStage, choosing.known(pick));
-  const recommended = pick === null ? null : await recommend(pick, designs.base, { question, trials: comparing, days });
+  const matters = question.difference ?? usualMatters(question.response, goalToday(tried, question));
+  const recommended =
+    pick === null ? null : await recommend(pick, designs.base, { question, trials: comparing, days, matters });
   const improvement = {
     ...about(question),
-    ...{ ...found, recommended },
+    ...{ ...found, recommended, matters },
     tried: ranked(tried, question).map((trial) => triedOf(trial, tried, { finalists, question })),
     curve: curve.map((trial) => pointOf(trial, curve, question)),
     effort: {
       designsTried: tried.length,
       designsAllowed: allowed,
-      searchDays: searching.simulated,
+      searchDays: searching.simulated + explained.simulated,
       choiceDays,
       curveDays: choosing.simulated - choiceDays,
       comparisonDays: comparing.simulated,
       fullEnumerationDays: allowed * question.firstStage,
     },
   };
-  return { improvement: { ...improvement, words: improveWords(improvement) }, recommended: pick };
+  const said = improveVerdict(improvement);
+  return { improvement: { ...improvement, ...said, words: improveWords(improvement) }, recommended: pick };
+}
+
+/** On the days of the search. */
+function goalToday(tried: readonly Trial[], question: ImproveQuestion) {
+  const [base] = tried;
+  return base === undefined ? undefined : (foundOf(base, question).goal ?? undefined);
 }
 
 function about({ name, question, seed, confidence, response, space }: ImproveQuestion) {
@@ -85,7 +99,9 @@ function about({ name, question, seed, confidence, response, space }: ImproveQue
 /** The best of the search that are allowed; the plan as it is among them where it is allowed. */
 function finalistsOf(tried: readonly Trial[], question: ImproveQuestion): CandidateDesign[] {
   const { space, search: asked } = question;
-  const open = tried.filter(({ design }) => design.counts !== null && isAllowed(space, design.counts));
+  const open = tried.filter(
+    ({ design, values }) => values.length >= asked.days && design.counts !== null && isAllowed(space, design.counts),
+  );
   const harmless = open.filter((trial) => searchHarm(trial, tried, question) === null);
   const allowed = harmless.length > 0 ? harmless : open;
   const best = ranked(allowed, question)
@@ -93,17 +109,6 @@ function finalistsOf(tried: readonly Trial[], question: ImproveQuestion): Candid
     .map(({ design }) => design);
   const base = allowed.find(({ design }) => design.key === "base")?.design;
   return base === undefined || best.includes(base) ? best : [...best.slice(0, -1), base];
-}
-
-/** The plan's limits that the question says nothing of: of the others it says which share of heads may be outside. */
-function unasked({ base, limits }: ImproveQuestion): Pick<Plan, "limits"> {
-  return { limits: base.plan.limits.filter(({ name }) => limits.every((asked) => asked.name !== name)) };
-}
-
-/** What the design made worse than the plan as it is, on the days of the search. */
-function searchHarm({ design, responses }: Trial, tried: readonly Trial[], question: ImproveQuestion): string | null {
-  const asIs = tried.find((trial) => trial.design.key === "base");
-  return asIs === undefined || design === asIs.design ? null : harmOf(unasked(question), asIs.responses, responses);
 }
 
 /** Of the days on which the pick is compared with the plan as it is. */
@@ -183,20 +188,41 @@ async function finalistOf(design: CandidateDesign, limits: Kept, contest: Contes
 async function recommend(
   pick: CandidateDesign,
   base: CandidateDesign,
-  { question, trials, days }: { question: ImproveQuestion; trials: Trials; days: number },
+  { question, trials, days, matters }: { question: ImproveQuestion; trials: Trials; days: number; matters: number },
 ): Promise<Recommendation> {
   const { confidence, response, limits } = question;
   const [picked, compared] = await trials.of([pick, base], days);
   const isBase = pick === base;
+  const difference = isBase ? null : differenceInWords(picked!.values, compared!.values, confidence, response);
+  const worth = { confidence, matters: null };
   return {
     ...foundOf(picked!, question),
     ...pick.change,
     isBase,
-    againstBase: isBase ? null : differenceInWords(picked!.values, compared!.values, confidence, response),
+    againstBase: difference,
+    gain: difference === null ? null : gainOf(difference, response.better!, matters),
+    money:
+      isBase || question.yearly !== null
+        ? null
+        : netMoney(
+            { plan: base.plan, values: compared!.responses },
+            { plan: pick.plan, values: picked!.responses },
+            worth,
+          ),
+    ends: endsOf(compared!, picked!, base.plan),
     limits: limits.map(({ name, share, key }) => {
       return { name, share, found: shareEstimate(picked!.responses[key]!, confidence) };
     }),
   };
+}
+
+/** Null where days of the plan have no end that a crew would know. */
+function endsOf(today: Trial, then: Trial, { supply, day }: Plan): Recommendation["ends"] {
+  const [before, after] = [today, then].map(({ responses }) =>
+    meanOf((responses.finish ?? []).filter((value) => value !== null)),
+  );
+  if (supply.kind === "saturated" || before == null || after == null) return null;
+  return { today: before, pick: after, startClockSeconds: day.startClockSeconds };
 }
 
 function foundOf({ design, values }: Trial, { confidence, response }: ImproveQuestion): Found {

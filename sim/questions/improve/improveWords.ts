@@ -1,9 +1,9 @@
 import type { Estimate, ResponseInfo } from "../../days/results/index.ts";
 import { formatEstimate, formatNumber, formatShare, formatSpan, groupDigits } from "../../text/units/index.ts";
-import type { Improvement, Recommendation } from "./improvement.ts";
+import type { Improvement, Recommendation, SearchFindings } from "./improvement.ts";
 
 /** What was found, in sentences: the recommendation, what it is worth, how sure that is, the limits, and what was tried. */
-export function improveWords(found: Omit<Improvement, "words">): string[] {
+export function improveWords(found: SearchFindings): string[] {
   const { recommended } = found;
   return [
     ...(recommended === null ? [noneWords(found)] : pickWords(recommended, found)),
@@ -14,7 +14,7 @@ export function improveWords(found: Omit<Improvement, "words">): string[] {
 }
 
 /** What is never recommended, and why. */
-function harmWords({ finalists, tried }: Omit<Improvement, "words">): string[] {
+function harmWords({ finalists, tried }: SearchFindings): string[] {
   const left = tried.filter(({ allowed, finalist, harm }) => allowed && !finalist && harm !== null).length;
   const [were, they] = left === 1 ? ["was", "it"] : ["were", "they"];
   const leftOut = `${left} of the arrangements tried ${were} left out: in the search ${they} broke a limit more than today's plan does, or handled fewer heads.`;
@@ -25,7 +25,7 @@ function pickedNever({ name, harm }: Improvement["finalists"][number]): string[]
   return harm === null ? [] : [`Not recommended, whatever it brings: ${name}. Compared with today's plan, ${harm}.`];
 }
 
-function noneWords({ choice, finalists }: Omit<Improvement, "words">): string {
+function noneWords({ choice, finalists }: SearchFindings): string {
   if (choice.kind === "no value") return "No choice is possible: on some days the goal has no value.";
   const harmful = finalists.filter(({ limits, harm }) => limits === "kept" && harm !== null).length;
   if (harmful > 0)
@@ -35,10 +35,7 @@ function noneWords({ choice, finalists }: Omit<Improvement, "words">): string {
   return `None of the ${finalists.length} finalists is shown to keep the limits, so none is recommended. ${rest}`;
 }
 
-function pickWords(
-  recommended: Recommendation,
-  { choice, finalists, goal, confidence }: Omit<Improvement, "words">,
-): string[] {
+function pickWords(recommended: Recommendation, { choice, finalists, goal, confidence }: SearchFindings): string[] {
   const zone = groupDigits(formatSpan(choice.difference, goal, "plain"));
   const rivals = finalists.filter(({ limits, harm }) => limits === "kept" && harm === null).length;
   const percent = formatShare(choice.probability);
@@ -79,7 +76,7 @@ function limitWords({ name, share, found }: Recommendation["limits"][number], co
   return `${name}: ${text} of heads are outside it${ends}; ${allowed}.${doubt}`;
 }
 
-function effortWords({ effort }: Omit<Improvement, "words">): string {
+function effortWords({ effort }: SearchFindings): string {
   const { designsTried, designsAllowed, searchDays, choiceDays, curveDays, comparisonDays, fullEnumerationDays } =
     effort;
   const total = searchDays + choiceDays + curveDays + comparisonDays;

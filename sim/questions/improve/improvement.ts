@@ -1,9 +1,24 @@
 import type { Change } from "../../asked/study/index.ts";
-import type { DifferenceInWords, Estimate, ResponseInfo } from "../../days/results/index.ts";
+import type {
+  DifferenceInWords,
+  Estimate,
+  Gain,
+  NetMoney,
+  ResponseInfo,
+  VerdictKind,
+} from "../../days/results/index.ts";
 import type { Kept } from "./keepLimits.ts";
 
+/** The answer in one sentence, and what follows. */
+export interface ImproveVerdict {
+  answer: VerdictKind;
+  verdict: string;
+  /** What to do next. */
+  next: string[];
+}
+
 /** What came of the question: what improve.json holds. */
-export interface Improvement {
+export interface Improvement extends ImproveVerdict {
   format: 1;
   name: string;
   question: string;
@@ -11,6 +26,8 @@ export interface Improvement {
   confidence: number;
   /** The response that tells how well the goal is met; of a priced budget, what is bought is taken off it. */
   goal: ResponseInfo;
+  /** The least difference in it that matters, in its own unit. */
+  matters: number;
   allocated: {
     kind: "places" | "people" | "budget";
     unit: string;
@@ -37,6 +54,9 @@ export interface Improvement {
   words: string[];
 }
 
+/** Before it is put into words. */
+export type SearchFindings = Omit<Improvement, "words" | keyof ImproveVerdict>;
+
 /** A design in figures; of the plan as it is `uses` can be null. */
 export interface Found {
   name: string;
@@ -54,6 +74,12 @@ export interface Recommendation extends Found, Change {
   isBase: boolean;
   /** Paired difference to the plan as it is; null for that itself. */
   againstBase: DifferenceInWords | null;
+  /** The same the wanted way round, set against the least that matters; null for the plan as it is. */
+  gain: Gain | null;
+  /** What it brings or costs beside the plan as it is; null for that itself, without money, and where purchases are charged in the goal. */
+  money: NetMoney | null;
+  /** Mean end of work, seconds after the day's start; null where the plan has no end of its own. */
+  ends: { today: number; pick: number; startClockSeconds: number } | null;
   /** The share that is allowed, and the one that was found; null where no head passed the limit. */
   limits: { name: string; share: number; found: Estimate | null }[];
 }

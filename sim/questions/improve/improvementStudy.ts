@@ -1,4 +1,5 @@
 import type { Study } from "../../asked/study/index.ts";
+import { usualResponses } from "../../day/observations/index.ts";
 import { singleDayStudy } from "../../days/run/index.ts";
 import { type CandidateDesign, variantOf } from "./designs.ts";
 import { comparisonSeed } from "./improve.ts";
@@ -30,7 +31,7 @@ export function improvementStudy(
       why: true,
     },
     replications: improvement.recommended?.goal?.n ?? firstStage,
-    responses: [],
+    responses: [...new Set([question.response.key, ...usualResponses(base.plan)])],
     variants: isNew ? [asItIs, variantOf(recommended)] : [asItIs],
   };
 }

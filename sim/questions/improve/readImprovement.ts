@@ -16,6 +16,9 @@ const SHAPE = z.looseObject({
   question: z.string(),
   confidence: z.number(),
   words: z.array(z.string()),
+  verdict: z.string(),
+  answer: z.string(),
+  next: z.array(z.string()),
   goal: z.looseObject({ key: z.string(), label: z.string(), unit: z.string(), format: z.string() }),
   allocated: z.looseObject({
     kind: z.enum(["places", "people", "budget"]),
@@ -23,7 +26,13 @@ const SHAPE = z.looseObject({
     most: z.number(),
     elements: z.array(z.looseObject({ name: z.string(), base: z.number().nullable() })),
   }),
-  recommended: z.looseObject({ ...FOUND.shape, isBase: z.boolean(), limits: z.array(LIMIT) }).nullable(),
+  recommended: z
+    .looseObject({
+      ...{ ...FOUND.shape, isBase: z.boolean(), limits: z.array(LIMIT) },
+      ...{ gain: ENDS.omit({ n: true }).nullable(), money: z.looseObject({ perDay: ENDS }).nullable() },
+      ends: z.looseObject({ today: z.number(), pick: z.number(), startClockSeconds: z.number() }).nullable(),
+    })
+    .nullable(),
   finalists: z.array(z.looseObject({ ...FOUND.shape, limits: z.string(), droppedAfter: z.number().nullable() })),
   choice: z.looseObject({ kind: z.string(), probability: z.number(), difference: z.number() }),
   tried: z.array(z.looseObject({ ...FOUND.shape, keepsLimits: z.boolean(), allowed: z.boolean() })),

@@ -18,8 +18,12 @@ export function scoreOf({ values, responses }: Trial, { limits }: Pick<ImproveQu
   return { excess, mean: values.includes(null) ? null : meanOf(values as number[]) };
 }
 
-/** Whether the first is the better one: by the limits, then by the goal, then by what it takes of the total. */
+/**
+ * Whether the first is the better one. Means of different days are not compared: what has fewer days had fallen behind
+ * after them. Then by the limits, then by the goal, then by what it takes of the total.
+ */
 export function isBetter(one: Trial, other: Trial, question: ImproveQuestion): boolean {
+  if (one.values.length !== other.values.length) return one.values.length > other.values.length;
   const [mine, theirs] = [scoreOf(one, question), scoreOf(other, question)];
   if (mine.excess !== theirs.excess) return mine.excess < theirs.excess;
   if (mine.mean === null || theirs.mean === null) return theirs.mean === null && mine.mean !== null;

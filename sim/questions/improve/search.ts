@@ -4,9 +4,10 @@ import { type Guide, guideOf } from "./guide.ts";
 import { nearestAllowed } from "./nearestAllowed.ts";
 import { Estimates, guessOf, marginPerCarcass, promiseOf } from "./predict.ts";
 import type { ImproveQuestion } from "./question.ts";
-import { ranked } from "./score.ts";
+import { meanOf, ranked, scoreOf } from "./score.ts";
+import { searchHarm } from "./searchHarm.ts";
 import { type Counts, isAllowed, type Space } from "./space.ts";
-import type { Trial, Trials } from "./trials.ts";
+import { firstDays, type Trial, type Trials } from "./trials.ts";
 
 /** Units that go from one element to another in one step. */
 const STEPS = [1, 2];
@@ -22,12 +23,20 @@ const MAX_ROUNDS = 3;
 
 const MAX_CENTRES = 3;
 
+/** Days on which every design is looked at before it gets all days of the search, and on which slopes are read. */
+const FIRST_DAYS = 2;
+
+/** Of what today's plan does: a design this much worse on each of the first days has fallen behind. */
+const BEHIND = 0.01;
+
 /** Analytic estimates of one search. */
 const MAX_ESTIMATES = 150;
 
 export interface SearchTools {
   designs: Designs;
   trials: Trials;
+  /** Of the same days with what tells why they ended: for the slopes. */
+  explained: Trials;
   /** Told after each round. */
   tell(tried: number, best: Trial | null): void;
 }
@@ -42,10 +51,10 @@ export async function search(question: ImproveQuestion, tools: SearchTools): Pro
   const [base] = await tools.trials.of([tools.designs.base], asked.days);
   const perCarcass = marginPerCarcass(base!, goal);
   const state: State = { question, ...tools, perCarcass, estimates: new Estimates(MAX_ESTIMATES), tried: [base!] };
-  await tryThem(state, starts(state));
+  await tryThem(state, await starts(state));
   const rounds = new Map<CandidateDesign, number>();
   while (state.tried.length < asked.designs) {
-    const next = nextRound(state, rounds);
+    const next = await nextRound(state, rounds);
     if (next.length === 0) break;
     await tryThem(state, next);
   }
@@ -63,8 +72,38 @@ async function tryThem(state: State, wanted: readonly CandidateDesign[]): Promis
   const { question, trials, tell } = state;
   const room = question.search.designs - state.tried.length;
   const fresh = [...new Set(wanted)].filter((design) => !isTried(state, design)).slice(0, Math.max(0, room));
-  state.tried.push(...(await trials.of(fresh, question.search.days)));
+  const looked = await trials.of(fresh, firstOf(question));
+  const rival = allowedTrials(state).find((trial) => searchHarm(trial, state.tried, question) === null) ?? null;
+  const hopeful = looked.filter((trial) => isHopeful(trial, rival, state));
+  const whole = await trials.of(
+    hopeful.map(({ design }) => design),
+    question.search.days,
+  );
+  state.tried.push(...looked.map((trial) => whole.find(({ design }) => design === trial.design) ?? trial));
   tell(state.tried.length, allowedTrials(state)[0] ?? null);
+}
+
+function firstOf({ search: { days } }: ImproveQuestion): number {
+  return Math.min(FIRST_DAYS, days);
+}
+
+/**
+ * Whether a design may yet be the best of those that do no harm: not where each of its first days is worse than the best one's by more than
+ * matters. What may not be recommended is tried for the trade-off curve alone, and the first days do for that.
+ */
+function isHopeful(trial: Trial, best: Trial | null, { question, tried }: State): boolean {
+  const { counts } = trial.design;
+  if (counts === null || !isAllowed(question.space, counts)) return false;
+  if (best === null) return true;
+  const same = firstDays(best, trial.values.length);
+  if (scoreOf(trial, question).excess < scoreOf(same, question).excess) return true;
+  const today = meanOf(tried[0]!.values.filter((value) => value !== null)) ?? 0;
+  const least = question.difference ?? BEHIND * Math.abs(today);
+  const sign = question.response.better === "less" ? -1 : 1;
+  return trial.values.some((value, day) => {
+    const rival = same.values[day];
+    return value !== null && (rival == null || sign * (rival - value) <= least);
+  });
 }
 
 function isTried({ tried }: State, design: CandidateDesign): boolean {
@@ -78,42 +117,47 @@ function allowedTrials({ tried, question }: State): Trial[] {
 }
 
 /** The end of the greedy path first, since it is most likely good, then where slopes lead from the plan as it is. */
-function starts(state: State): CandidateDesign[] {
-  const { question, designs, tried } = state;
+async function starts(state: State): Promise<CandidateDesign[]> {
+  const { question, designs } = state;
   const { space, search: asked } = question;
   const path = greedyPath(space, designs, (design) => estimatedPromise(state, design));
   const levels = asked.curve === 0 ? [space.most] : levelsOf(space, asked.curve).toReversed();
-  const guide = guideFrom(tried[0]!, question);
+  const guide = await guideFrom(state, designs.base);
   const shares = [space.most, space.least].map((upTo) => (guide === null ? null : nearestAllowed(space, guide, upTo)));
   const led = shares.flatMap((counts) => (counts === null ? [] : (designs.of(counts) ?? [])));
   const onPath = atLevels(path, levels).filter(({ counts }) => asked.curve > 0 || isAllowed(space, counts!));
   return [...onPath.slice(0, 1), ...led, ...onPath.slice(1)];
 }
 
-function guideFrom({ why }: Trial, question: ImproveQuestion): ((counts: Counts) => Guide) | null {
+async function guideFrom({ question, explained }: State, design: CandidateDesign): Promise<GuideOf | null> {
+  const [trial] = await explained.of([design], firstOf(question));
+  const { why } = trial!;
   return why === null ? null : (counts) => guideOf(why, counts, question);
 }
 
+type GuideOf = (counts: Counts) => Guide;
+
 /** Neighbours of the best design that was not gone round often enough; empty when there is no such design. */
-function nextRound(state: State, rounds: Map<CandidateDesign, number>): CandidateDesign[] {
+async function nextRound(state: State, rounds: Map<CandidateDesign, number>): Promise<CandidateDesign[]> {
   for (const centre of allowedTrials(state).slice(0, MAX_CENTRES)) {
     const before = rounds.get(centre.design) ?? 0;
     if (before >= MAX_ROUNDS) continue;
     rounds.set(centre.design, before + 1);
-    const picked = promising(state, centre);
+    const picked = await promising(state, centre);
     if (picked.length > 0) return picked;
   }
   return [];
 }
 
 /** By turns what the estimate and what the slopes promise most. */
-function promising(state: State, centre: Trial): CandidateDesign[] {
+async function promising(state: State, centre: Trial): Promise<CandidateDesign[]> {
   const { question, designs } = state;
   const counts = centre.design.counts!;
+  const guide = (await guideFrom(state, centre.design))?.(counts);
   const around = neighbours(question.space, counts)
     .flatMap((next) => designs.of(next) ?? [])
     .filter((design) => !isTried(state, design));
-  const bySlope = sorted(around, (design) => slopePromise(state, centre, design));
+  const bySlope = sorted(around, (design) => slopePromise(state, centre, design, guide));
   const shortlist = bySlope.slice(0, SHORTLIST);
   const byEstimate = sorted(shortlist, (design) => estimatedPromise(state, design));
   const turns = shortlist.flatMap((_, rank) => [byEstimate[rank]!, bySlope[rank]!]);
@@ -133,10 +177,14 @@ function estimatedPromise({ estimates, question, perCarcass }: State, design: Ca
 }
 
 /** The centre's day, its end moved as the slopes say. */
-function slopePromise({ question, perCarcass }: State, centre: Trial, design: CandidateDesign): number {
+function slopePromise(
+  { question, perCarcass }: State,
+  centre: Trial,
+  design: CandidateDesign,
+  guide: Guide | undefined,
+): number {
   const guess = guessOf(centre);
   const from = centre.design.counts!;
-  const guide = guideFrom(centre, question)?.(from);
   const gained = design.counts!.reduce((sum, count, index) => {
     const change = count - from[index]!;
     if (guide === undefined || change === 0) return sum;

@@ -1,5 +1,6 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { PLAIN_PROCEDURE, type Study, type Variant } from "../../asked/study/index.ts";
+import { decisionKeys } from "../../days/decision/index.ts";
 import { harmResponses, type Why } from "../../days/results/index.ts";
 import type { DayJournal, Simulate, SimulatedDay } from "../../days/run/index.ts";
 import { does } from "../../text/kinds/index.ts";
@@ -91,7 +92,8 @@ export class Trials {
   }
 }
 
-function firstDays({ design, values, responses, why }: Trial, days: number): Trial {
+/** The same with its first days alone. */
+export function firstDays({ design, values, responses, why }: Trial, days: number): Trial {
   const first = Object.entries(responses).map(([key, list]) => [key, list.slice(0, days)] as const);
   return { design, values: values.slice(0, days), responses: Object.fromEntries(first), why };
 }
@@ -99,7 +101,7 @@ function firstDays({ design, values, responses, why }: Trial, days: number): Tri
 /** What is read of each day: the goal, the limits, and what everyone looks at. */
 function responsesFor({ response, limits, base }: ImproveQuestion): string[] {
   const asked = [response.key, ...limits.map(({ key }) => key), "headsPerHour", "carcasses", "finish", "overtime"];
-  return [...new Set([...asked, ...harmResponses(base.plan)])];
+  return [...new Set([...asked, ...harmResponses(base.plan), ...decisionKeys(base.plan)])];
 }
 
 /** A purchase is charged at its average yearly cost; the plan's own capital would charge it twice. */

@@ -4,6 +4,7 @@ import { type AgainstBest, compareWithBest } from "../../maths/statistics/index.
 import { formatConfidence, formatDecimals, intervalDecimals } from "../../text/units/index.ts";
 import { type Appraisal, appraise } from "./appraise.ts";
 import { cashOfDay } from "./cashOfDay.ts";
+import { type OptionsVerdict, optionsVerdict } from "./optionsVerdict.ts";
 import type { OptionsQuestion } from "./readOptions.ts";
 
 /** A figure with its interval; the intervals of all options hold at once. */
@@ -30,7 +31,7 @@ export interface OfferWorth {
   words: string;
 }
 
-export interface OptionsResult {
+export interface OptionsResult extends OptionsVerdict {
   currency: string;
   interest: number;
   daysPerYear: number;
@@ -44,6 +45,8 @@ export interface OptionsResult {
   /** Which may be the best of all; a sentence for each option, the best first; what is not reckoned. */
   words: string[];
 }
+
+type FoundOffers = Omit<OptionsResult, "words" | keyof OptionsVerdict>;
 
 /** What each option is worth, from simulated days of today's plan and of each option on the same random numbers. */
 export function compareOffers(question: OptionsQuestion, results: StudyResults): OptionsResult {
@@ -90,7 +93,7 @@ export function compareOffers(question: OptionsQuestion, results: StudyResults):
     nothing: best[0]!,
     options,
   };
-  return { ...found, words: resultWords(found) };
+  return { ...found, ...optionsVerdict(found, results), words: resultWords(found) };
 }
 
 /** Each against the best of the others that harm nothing, buying nothing among them; null for those that do harm. */
@@ -144,7 +147,7 @@ function wordsOf(
 }
 
 /** What was found, in sentences: which may be the best of all; each option, the best first; how; what is left out. */
-function resultWords(found: Omit<OptionsResult, "words">): string[] {
+function resultWords(found: FoundOffers): string[] {
   const ranked = found.options.toSorted((a, b) => b.worth.perYear.mean - a.worth.perYear.mean);
   return [
     bestWords(found),
@@ -155,7 +158,7 @@ function resultWords(found: Omit<OptionsResult, "words">): string[] {
 }
 
 /** Which may be the best, buying nothing included. */
-function bestWords({ options, nothing }: Omit<OptionsResult, "words">): string {
+function bestWords({ options, nothing }: FoundOffers): string {
   const may = options.filter(({ againstBest }) => againstBest?.mayBeBest).map(({ name }) => `"${name}"`);
   const names = nothing.mayBeBest ? [...may, "buying nothing"] : may;
   if (names.length === 1) return `Best is ${names[0]}.`;

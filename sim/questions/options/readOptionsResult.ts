@@ -12,6 +12,9 @@ const SHAPE = z.looseObject({
   confidence: z.number(),
   cashWords: z.string(),
   words: z.array(z.string()),
+  verdict: z.string(),
+  next: z.array(z.string()),
+  buy: z.number().nullable(),
   options: z.array(
     z.looseObject({
       name: z.string(),

@@ -11,6 +11,8 @@ type Told = Omit<Advice, "words">;
 export interface WordsContext {
   /** A gain up to which nobody would change a plant. */
   little: number;
+  /** The least gain that is worth a change by itself: the verdict goes by it. */
+  matters: number;
   asked: ChangesToTry;
   /** Those that `changes` of the advice tell of. */
   changes: readonly PlanChange[];
@@ -47,13 +49,18 @@ function nothing({ response, effort }: Told): string {
 }
 
 /** One paragraph for each place, that of the best change first. */
-function placeSentences(told: readonly TriedChange[], { response }: Told, { changes }: WordsContext): string[] {
+function placeSentences(
+  told: readonly TriedChange[],
+  { response }: Told,
+  { changes, matters }: WordsContext,
+): string[] {
+  const lead = told.some(({ difference }) => Math.abs(difference.mean) >= matters) ? "Start with" : "Most is gained at";
   const places = [...new Set(told.map(({ of }) => of))];
   return places.map((place, rank) => {
     const [best, ...others] = told.filter(({ of }) => of === place);
     const known = (change: TriedChange) => changes.find(({ label }) => label === change.label)!;
     const { phrase, plural } = known(best!);
-    const first = `${rank === 0 ? "Start with" : "Next,"} ${place}: ${phrase} ${effect(best!, plural, response)}.`;
+    const first = `${rank === 0 ? lead : "Next,"} ${place}: ${phrase} ${effect(best!, plural, response)}.`;
     if (others.length === 0) return first;
     const more = others.map((other) => `${known(other).phrase}, ${worth(other, response)}`);
     return `${first} Also there: ${more.join("; ")}.`;

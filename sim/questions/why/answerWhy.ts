@@ -19,6 +19,7 @@ import { ChangeTrials, type Values } from "./changeTrials.ts";
 import { gainEnds, isShownToGain } from "./gains.ts";
 import { type SearchResult, searchAdvice, searchDays, type Tried } from "./searchAdvice.ts";
 import { studyName, type WhyOptions, whyResponses, whyStudy } from "./whyStudy.ts";
+import { whyVerdict } from "./whyVerdict.ts";
 
 const SHARE = 0.002;
 
@@ -81,14 +82,17 @@ export async function answerWhy(plan: Plan, options: WhyOptions, tools: WhyTools
     },
   };
   const variants = results.variants.map((variant, index) => (index === 0 ? { ...variant, why } : variant));
+  const told = { changes: sound, why, limits: plan.limits.length };
+  const decision = results.decision == null ? null : whyVerdict(results.decision, told);
   const words = adviceWords(advice, {
     little,
+    matters: decision?.matters.size ?? little,
     asked,
     changes: sound,
     confidence: options.confidence,
     limits: plan.limits.length,
   });
-  return { ...results, variants, advice: { ...advice, words } };
+  return { ...results, variants, decision, advice: { ...advice, words } };
 }
 
 /**

@@ -22,7 +22,7 @@ export { volume } from "./volume.ts";
 export { foundWords } from "./foundWords.ts";
 export { quantityPattern } from "./quantityPattern.ts";
 export { CLOCK_EXAMPLE, CLOCK_PATTERN, readClock } from "./readClock.ts";
-export type { Reading, ReadingFault } from "./reading.ts";
+export { type Reading, type ReadingFault, read, refused } from "./reading.ts";
 export { MONEY_EXAMPLE, MONEY_PATTERN, type MoneyAmount, readMoney } from "./readMoney.ts";
 export { type MoneyPer, moneyPerExample, moneyPerPattern, readMoneyPer, type Sign } from "./readMoneyPer.ts";
 export { MONEY_RATE_EXAMPLE, MONEY_RATE_PATTERN, type MoneyRate, readMoneyRate } from "./readMoneyRate.ts";

@@ -40,7 +40,7 @@ test("changes that were simulated come before where the time went", () => {
   const words = ["Start with skinning: one more person ends work <b>12 min</b> earlier."];
   const advice = { response: info!, days: 20, changes: [], others: [], leftOut: [], effort, words };
   const page = renderReport({ ...results, advice });
-  expect(titles(page).slice(1, 3)).toEqual(["Answer", "What to change first"]);
+  expect(titles(page).slice(1, 3)).toEqual(["Answer", "What each change is worth"]);
   expect(page).toContain("<li>Start with skinning: one more person ends work &lt;b&gt;12 min&lt;/b&gt; earlier.</li>");
   expect(page.indexOf("Start with skinning")).toBeLessThan(page.indexOf("<h3>Where the time went</h3>"));
   expect(page).toContain("what a change is worth is told above");

@@ -19,7 +19,8 @@ export function studyFile() {
       .optional()
       .describe(
         "What kind of question it is, so that the answer fits it: is a change worth it, which plan is best, how much of " +
-          "something is enough, where is the bottleneck, is a limit kept, what will the day be, what matters most. " +
+          "something is enough, where is the bottleneck, is a limit kept, what will the day be, what matters most, " +
+          "what happens if something comes otherwise than planned. " +
           "Default: as what is varied and asked for suggests.",
       ),
     matters: matters().default([]),

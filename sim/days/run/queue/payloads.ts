@@ -21,7 +21,7 @@ export const STUDY_ABOUT = z.strictObject({
   seed: z.string(),
   procedure: z.looseObject({ antithetic: z.boolean() }).transform((found) => found as unknown as Procedure),
   keys: z.array(z.string()),
-  traces: z.enum(["none", "binned", "exact"]),
+  traces: z.enum(["none", "binned", "exact", "all"]),
   check: z.boolean(),
   mostEvents: whole(),
 }) satisfies z.ZodType<Omit<DaySource, "plans">>;

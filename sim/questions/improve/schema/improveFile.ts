@@ -95,7 +95,7 @@ function people() {
       .array(
         record({
           crew: name().describe("A crew of the plan, with as many people in every shift that it works."),
-          from: whole(1, MAX_TOTAL).default(1).describe("Fewest people."),
+          from: whole(0, MAX_TOTAL).default(1).describe("Fewest people; 0 where the plan does without the crew."),
           to: whole(1, MAX_TOTAL).describe("Most people."),
           positions: z
             .array(name())

@@ -49,7 +49,12 @@ describe("gambrel fit", PATIENCE, () => {
     const { code, err } = await runCli(folder, ["fit", "times.csv", "--out", "fits", ...FEW]);
     expect(code).toBe(0);
     expect(err).toMatch(/Left out, because they hold no times: who\./);
-    expect(readdirSync(join(folder, "fits")).sort()).toEqual(["charts", "fragment.json", "results.json"]);
+    expect(readdirSync(join(folder, "fits")).sort()).toEqual([
+      "charts",
+      "fragment.json",
+      "report.html",
+      "results.json",
+    ]);
     expect(readdirSync(join(folder, "fits", "charts")).sort()).toEqual([
       "probability-1-skinning.svg",
       "times-1-skinning.svg",

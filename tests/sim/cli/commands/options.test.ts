@@ -21,7 +21,7 @@ describe("gambrel options", PATIENCE, () => {
     expect(err).toMatch(/6 days of each on the same random numbers, seed "7"/);
     expect(err).toMatch(/nothing new +1 000 +0 +-1 000 +-231 +never +never /);
     expect(err).toMatch(/"nothing new" does not pay/);
-    expect(err).toMatch(/options are taken one at a time, not together/);
+    expect(err).toMatch(/each option bought alone/);
     const { lineUp } = JSON.parse(out);
     expect(lineUp.options).toHaveLength(3);
     expect(lineUp.options[0].worth.presentValue.mean).toBe(-1000);

@@ -18,7 +18,9 @@ describe("gambrel why", PATIENCE, () => {
     expect(err).toMatch(/What small changes of each time would do is not given, because breaks begin at an hour/);
     expect(err).not.toMatch(/one second less/i);
     expect(err).toMatch(/Momentary bottleneck +alone +with others/);
-    expect(err).toMatch(/What to change first\n +(Start with [\w ]+: |None of the changes tried)/);
+    expect(err).toMatch(
+      /What each change is worth\n +((Start with|Most is gained at) [\w ]+: |None of the changes tried)/,
+    );
     expect(err).toMatch(/Where the time went\n +For [\d.]+ % /);
     expect(err).toMatch(/\d+ days were simulated, of \d+ changes/);
     expect(err).toMatch(/official veterinarian/);

@@ -78,7 +78,9 @@ describe("a day that does not end by itself", () => {
     made.supply = stream(constant(10), 500);
     const { day, notes } = run(made);
     expect(day.left).toMatchObject([{ stage: "a", reason: "a repair", of: ["fitters"] }]);
-    expect(notes[0]).toMatch(/^\d+ heads at 'a' stay unworked: the station has broken down, and nobody of 'fitters' is there/u);
+    expect(notes[0]).toMatch(
+      /^\d+ heads at 'a' stay unworked: the station has broken down, and nobody of 'fitters' is there/u,
+    );
   });
 
   it("tells heads whose time is not over when the longest day is", () => {

@@ -9,5 +9,6 @@ it("keeps shares from 0 to 1, times and amounts from 0 on, and lets margins and 
   expect(of("carcasses", "number")).toBe("amount");
   expect(of("margin", "number")).toBe("any");
   expect(of("marginPerHead", "number")).toBe("any");
+  expect(of("fullMargin", "number")).toBe("any");
   expect(of("finish", "clock")).toBe("any");
 });

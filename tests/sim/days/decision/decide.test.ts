@@ -214,6 +214,109 @@ describe("which is best", () => {
   });
 });
 
+describe("what if", () => {
+  const asked = { kind: "what if" as const };
+  const tries = (...given: Given[]) => given.map((each, index) => ({ name: ["A", "B", "C"][index]!, given: each }));
+
+  it("tells when work ends, what overtime costs, and that no limit is broken", () => {
+    const today = { "cost.overtimePay": 20 };
+    const found = answerOf("finish", tries({ finish: 32_880, "cost.overtimePay": 130, "cost.processing": 1070 }), {
+      ...asked,
+      today,
+    });
+    expect(found).toMatchObject({ kind: "what if", inferred: false, answer: "told", best: null });
+    expect(found.verdict).toBe(
+      "With “A” work ends 48 min later, at 15:08, and overtime costs 110 EUR a day more; no limit is broken.",
+    );
+    expect(found.words).toEqual(["All in all the day costs 70 EUR more with “A”."]);
+    expect(found.next[0]).toMatch(/^Compare what would help against it: more tries after `--or`/);
+  });
+
+  it("does not tell of a carcass more or less, which is luck", () => {
+    const found = answerOf("finish", tries({ finish: 32_880, carcasses: 1001 }), {
+      ...asked,
+      today: { carcasses: 1000 },
+    });
+    expect(found.verdict).toBe("With “A” work ends 48 min later, at 15:08; no limit is broken.");
+  });
+
+  it("does not call it news that matters where the day ends as it does today", () => {
+    const found = answerOf("finish", tries({ finish: 30_060 }), asked);
+    expect(found.verdict).toBe(
+      "With “A” work ends as it does today (less than 5 min of difference); no limit is broken.",
+    );
+    expect(found.next).toEqual([]);
+  });
+
+  it("names the limit that is newly broken, and not one that is broken as much today", () => {
+    const newly = answerOf("finish", tries({ "beyond.waiting": 0.05 }), asked);
+    expect(newly.verdict).toMatch(
+      /; it does harm: 5\.0 % instead of 0\.0 % of heads would be outside the limit 'waiting'\.$/,
+    );
+    const same = answerOf("finish", tries({ "beyond.waiting": 0.05 }), { ...asked, today: { "beyond.waiting": 0.05 } });
+    expect(same.verdict).toMatch(/; no limit is broken more than today\.$/);
+  });
+
+  it("cannot tell where luck is larger than what matters, and says how many days would", () => {
+    const found = answerOf("finish", tries({ finish: swings(29_700, 600) }), { ...asked, base: UNPRICED });
+    expect(found).toMatchObject({ answer: "undecided", best: null });
+    expect(found.next[0]).toBe("About 90 simulated days of each would tell (`gambrel try --days 90`).");
+  });
+
+  it("of several names the one that copes best among themselves, however much better today is", () => {
+    const found = answerOf("finish", tries({ finish: 34_000 }, { finish: 32_000 }, { finish: 36_000 }), asked);
+    expect(found).toMatchObject({ answer: "told", best: 2 });
+    expect(found.verdict).toMatch(
+      /^“B” copes best: with it work ends 33\.?3? min later, at 14:53; no limit is broken\.$/,
+    );
+    expect(found.words.filter((line) => line.startsWith("With"))).toHaveLength(2);
+  });
+
+  it("says so where they cope alike, and where the days cannot tell", () => {
+    const alike = answerOf("finish", tries({ finish: 34_000 }, { finish: swings(34_060, 10) }), asked);
+    expect(alike).toMatchObject({ answer: "told", best: 1 });
+    expect(alike.verdict).toMatch(
+      /^“A” and “B” cope alike \(less than 5 min apart\); with “A” work ends 66\.?7? min later/,
+    );
+    const open = answerOf("finish", tries({ finish: 34_000 }, { finish: swings(34_060, 900) }), asked);
+    expect(open).toMatchObject({ answer: "undecided", best: null });
+    expect(open.verdict).toMatch(/^8 simulated days cannot tell which of “A” and “B” copes best; with “A” work ends/);
+  });
+
+  it("takes none that does harm, and says so where only one does none, or all do", () => {
+    const [fast, slow] = [{ finish: 28_000, "beyond.waiting": 0.05 }, { finish: 34_000 }];
+    const one = answerOf("finish", tries(fast, slow), asked);
+    expect(one).toMatchObject({ best: 2 });
+    expect(one.verdict).toMatch(/^Only “B” does no harm: with it work ends/);
+    const all = answerOf("finish", tries(fast, { ...fast, finish: 29_000 }), asked);
+    expect(all.best).toBeNull();
+    expect(all.verdict).toMatch(/^Every try does harm: with “A” 5\.0 % .* 'waiting'; with “B” 5\.0 % .* 'waiting'\.$/);
+    expect(all.words.join(" ")).toMatch(/With “A” .*does harm.*With “B” .*does harm/);
+  });
+
+  it("does not call fewer heads harm where fewer were asked for, and does not rank by the end of work what handles others", () => {
+    const plan = planOf({ supply: { stream: { interarrival: "5 s", heads: 80 } } });
+    const less = { finish: 28_000, carcasses: 80 };
+    const found = answerOf("finish", [{ name: "A", given: less, plan }], asked);
+    expect(found.verdict).toMatch(
+      /^With “A” work ends 33\.?3? min earlier, at 13:47, and 20 fewer carcasses come out; no limit/,
+    );
+    expect(answerOf("finish", [{ name: "A", given: less }], asked).verdict).toMatch(
+      /does harm: it handles 20 fewer heads/,
+    );
+    const two = answerOf(
+      "finish",
+      [
+        { name: "A", given: less, plan },
+        { name: "B", given: { finish: 31_000 } },
+      ],
+      asked,
+    );
+    expect(two).toMatchObject({ best: null });
+    expect(two.verdict).toMatch(/^The tries handle different numbers of heads, so the end of work cannot rank them\.$/);
+  });
+});
+
 it("names what is best at no cost, where the best costs money", () => {
   const found = answerOf("headsPerHour", [
     { name: "dear", given: { headsPerHour: 660, "cost.processing": 1200 } },

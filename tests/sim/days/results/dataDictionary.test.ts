@@ -23,7 +23,7 @@ describe("dataDictionary", () => {
     for (const { name, type, unit, description } of DICTIONARY.tables.flatMap(({ columns }) => columns)) {
       expect(description, name).toMatch(/^.{10,}[.]$/);
       if (type === "number") expect(unit, name).not.toBe("");
-      if (type === "text" || type === "yes or no") expect(unit, name).toBe("");
+      if (type === "text" || type === "yes or no" || type === "date-time") expect(unit, name).toBe("");
     }
   });
 

@@ -6,9 +6,9 @@ it("writes the same text whatever the order in which keys were set", () => {
   expect(stableJson({ b: 1, a: { d: [1, 2], c: "x" } })).toBe(stableJson({ a: { c: "x", d: [1, 2] }, b: 1 }));
 });
 
-it("writes lists of plain values on one line and lists of objects line by line", () => {
-  expect(stableJson({ list: [1, null, "a"], rows: [{ x: 1 }], none: [], empty: {} })).toBe(
-    '{\n  "empty": {},\n  "list": [1, null, "a"],\n  "none": [],\n  "rows": [\n    {\n      "x": 1\n    }\n  ]\n}\n',
+it("writes lists and objects of plain values on one line, and what holds others line by line", () => {
+  expect(stableJson({ list: [1, null, "a"], rows: [{ y: 2, x: 1 }, { x: [] }], none: [], empty: {} })).toBe(
+    '{\n  "empty": {},\n  "list": [1, null, "a"],\n  "none": [],\n  "rows": [\n    {"x": 1, "y": 2},\n    {\n      "x": []\n    }\n  ]\n}\n',
   );
 });
 

@@ -15,6 +15,7 @@ it("writes one row a stop, clock and seconds, heads and wait", () => {
       ...{
         stop: "1",
         began_clock: "06:01:59",
+        began_date_time: "2001-01-01T06:01:59",
         began_s: "119",
         length_s: "60",
         cause: "planned break",

@@ -43,4 +43,13 @@ describe("summaryCsv", () => {
     expect(rows[0]!["factor: people"]).toBe("4");
     expect(rows[3]!["factor: people"]).toBe("5");
   });
+
+  it("writes the mean of a time of day as clock time and as a date with time, and of nothing else", () => {
+    const results = handMadeResults();
+    const { day, estimates } = results.variants[0]!;
+    estimates.finish = { ...estimates.finish!, mean: 29_999.7 - day.startClockSeconds };
+    const [number, finish] = csvParse([...summaryCsv(results)].join(""));
+    expect(finish).toMatchObject({ mean_clock: "08:20:00", mean_date_time: "2001-01-01T08:20:00" });
+    expect(number).toMatchObject({ mean_clock: "", mean_date_time: "" });
+  });
 });

@@ -1,7 +1,8 @@
 import { parquetMetadata, parquetReadObjects } from "hyparquet";
 import { describe, expect, it } from "vitest";
+import { clockCells } from "../../../../sim/days/results/clockCells.ts";
 import { valueRows } from "../../../../sim/days/results/valueRows.ts";
-import { VALUES_COLUMNS } from "../../../../sim/days/results/valuesCsv.ts";
+import { valuesColumns } from "../../../../sim/days/results/valuesCsv.ts";
 import { valuesParquet } from "../../../../sim/days/results/valuesParquet.ts";
 import { handMadeResults } from "../../../support/handMadeResults.ts";
 
@@ -12,19 +13,29 @@ describe("valuesParquet", () => {
 
   it("holds every value with its variant, day, response and unit, to the bit, null where there is none", async () => {
     const rows = await parquetReadObjects({ file });
-    expect(rows).toEqual([...valueRows(handMadeResults())]);
+    const expected = [...valueRows(handMadeResults())].map(({ levels: [people], clockSeconds, ...row }) => {
+      const [clock, written] = clockCells(clockSeconds);
+      const { variant, ...rest } = row;
+      const moment = written === null ? null : new Date(`${written}Z`);
+      return { variant, "factor: people": people, ...rest, clock, date_time: moment };
+    });
+    expect(rows).toEqual(expected);
+    expect(rows.filter(({ date_time }) => date_time !== null)).toHaveLength(6);
     expect(rows.filter(({ value }) => value === null)).toHaveLength(6);
   });
 
   it("has the columns of values.csv, with the types a notebook expects", () => {
     const [, ...columns] = parquetMetadata(file).schema;
-    expect(columns.map(({ name }) => name)).toEqual(VALUES_COLUMNS.map(({ name }) => name));
+    expect(columns.map(({ name }) => name)).toEqual(valuesColumns(handMadeResults().factors).map(({ name }) => name));
     expect(columns.map(({ type, converted_type }) => converted_type ?? type)).toEqual([
+      "UTF8",
       "UTF8",
       "INT32",
       "UTF8",
       "UTF8",
       "DOUBLE",
+      "UTF8",
+      "TIMESTAMP_MILLIS",
     ]);
   });
 

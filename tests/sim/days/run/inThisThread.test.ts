@@ -8,13 +8,13 @@ const BATCHES: Batch[] = [
   { variant: 0, first: 0, count: 1 },
 ];
 
-it("simulates day by day in the order asked for, with a pause after each", async () => {
+it("simulates day by day, the first days of every variant first, with a pause after each", async () => {
   const events: string[] = [];
   const runner = await inThisThread(async () => void events.push("pause"))(SOURCE);
   await runner.run(BATCHES, ({ days }) => {
     for (const { variant, replication } of days) events.push(`${variant}/${replication}`);
   });
-  expect(events).toEqual(["2/1", "pause", "2/2", "pause", "0/0", "pause"]);
+  expect(events).toEqual(["0/0", "pause", "2/1", "pause", "2/2", "pause"]);
 });
 
 it("stops before the next day once the signal is aborted, with its reason", async () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { PLAIN_PROCEDURE, type Procedure } from "../../../../sim/asked/study/index.ts";
 import { measure } from "../../../../sim/day/observations/index.ts";
-import { stableJson } from "../../../../sim/days/results/index.ts";
+import { endedDay, stableJson } from "../../../../sim/days/results/index.ts";
 import {
   type DayRunner,
   DaySimulator,
@@ -48,13 +48,24 @@ describe("runStudy", () => {
     expect(stableJson(await run())).not.toBe(stableJson(await run({ seed: "another" })));
   });
 
-  it("keeps the first day of each variant, with traces as asked and no others", async () => {
+  it("keeps whole the first days that are drawn, with traces as asked, and of the other how it ended", async () => {
     const kinds = async (options: Partial<RunOptions>): Promise<(string | undefined)[]> =>
       (await run({}, options)).variants.map(({ day }) => day.traces?.out.kind);
-    expect(await kinds({})).toEqual(["binned", "binned", "binned"]);
+    expect(await kinds({})).toEqual(["binned", "binned", undefined]);
     expect(await kinds({ traces: "none" })).toEqual([undefined, undefined, undefined]);
-    expect(await kinds({ traces: "exact" })).toEqual(["exact", "exact", "exact"]);
-    expect((await run()).variants.map(({ day }) => day.replication)).toEqual([0, 0, 0]);
+    expect(await kinds({ traces: "exact" })).toEqual(["exact", "exact", undefined]);
+    expect(await kinds({ traces: "all" })).toEqual(["binned", "binned", "binned"]);
+    const { drawn, variants } = await run();
+    expect(drawn).toEqual([0, 1]);
+    expect(variants.map(({ day }) => day.replication)).toEqual([0, 0, 0]);
+    expect(variants.map(({ day }) => day.stages.length > 0)).toEqual([true, true, false]);
+    // The third variant is today's plan once more: its day ended the same way.
+    expect(variants[2]!.day).toEqual(endedDay(variants[0]!.day));
+  });
+
+  it("draws the same day of a variant as when every day is kept", async () => {
+    const every = (await run({}, { traces: "all" })).variants[1]!;
+    expect((await run()).variants[1]!).toEqual(every);
   });
 
   it("gives the same values whether or not traces are kept and heads are counted at each event", async () => {
@@ -98,14 +109,14 @@ describe("runStudy", () => {
     const noted: SimulatedDay[] = [];
     const whole = stableJson(await run({}, { journal: { known: [], note: (day) => noted.push(day) } }));
     expect(noted).toHaveLength(12);
-    const known = noted.filter((_, index) => index % 3 !== 1).reverse();
+    const known = noted.filter((_, index) => index % 4 !== 1).reverse();
     const seen: number[] = [];
     const later: SimulatedDay[] = [];
     const options = { journal: { known, note: (day: SimulatedDay) => later.push(day) } };
     const resumed = await run({}, { ...options, progress: (done) => seen.push(done) });
     expect(stableJson(resumed)).toBe(whole);
-    expect(seen).toEqual([8, 9, 10, 11, 12]);
-    expect(later.map(({ variant, replication }) => `${variant}/${replication}`)).toEqual(["0/1", "1/0", "1/3", "2/2"]);
+    expect(seen).toEqual([9, 10, 11, 12]);
+    expect(later.map(({ variant, replication }) => `${variant}/${replication}`)).toEqual(["1/0", "2/1", "0/3"]);
   });
 
   it("passes over a day that comes twice", async () => {

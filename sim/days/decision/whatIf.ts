@@ -1,0 +1,206 @@
+import type { ResponseInfo } from "../../day/observations/index.ts";
+import { formatDecimals, formatSpan } from "../../text/units/index.ts";
+import type { DecisionRow, Gain } from "../results/index.ts";
+import { handlesOtherHeads } from "./bestOf.ts";
+import { gainOf } from "./gain.ts";
+import { daysNeeded, gainClause, type Spoken, watchful, withNo } from "./judged.ts";
+import { amountWords, estimateWords, listed, lowered, money$, moneyWords, named } from "./phrases.ts";
+import { whatWillItBe } from "./told.ts";
+import type { Weighed } from "./weighed.ts";
+
+/** What happens if the day comes otherwise than planned? Nobody asks whether that is worth it; of several answers the one that copes best is named. */
+export function whatIf(weighed: Weighed): Spoken {
+  const tries = weighed.rows.slice(1);
+  if (tries.length === 0) return whatWillItBe(weighed);
+  const answer = tries.length === 1 ? oneTry(weighed, tries[0]!) : severalTries(weighed, tries);
+  return { ...answer, next: [...moreDays(weighed, tries), ...answer.next, ...watchful(weighed)] };
+}
+
+function oneTry(weighed: Weighed, row: DecisionRow): Spoken {
+  return {
+    answer: isOpen(weighed, row) ? "undecided" : "told",
+    verdict: `With ${named(row.name)} ${happens(weighed, row)}.`,
+    words: [...singleDays(weighed, row), ...moneySentence(row)],
+    next:
+      changeOf(weighed, row)?.size === "loss" || row.harm !== null
+        ? ["Compare what would help against it: more tries after `--or`, with people, a break or lorries moved."]
+        : [],
+    best: null,
+  };
+}
+
+function severalTries(weighed: Weighed, tries: readonly DecisionRow[]): Spoken {
+  const sound = tries.filter(({ harm, gain }) => harm === null && gain !== null);
+  const top = sound.reduce<DecisionRow | null>(
+    (best, row) => (best === null || row.gain!.mean > best.gain!.mean ? row : best),
+    null,
+  );
+  if (handlesOtherHeads({ ...weighed, rows: tries }))
+    return spoken(
+      weighed,
+      tries,
+      null,
+      "The tries handle different numbers of heads, so the end of work cannot rank them",
+    );
+  if (top === null) return spoken(weighed, tries, null, unranked(tries));
+  const then = `with it ${happens(weighed, top)}`;
+  if (sound.length === 1) return spoken(weighed, tries, top, `Only ${named(top.name)} does no harm: ${then}`);
+  const rivals = sound.filter((row) => row !== top && (mayBeBest(weighed, row) || isClose(weighed, row)));
+  if (rivals.length === 0) return spoken(weighed, tries, top, `${named(top.name)} copes best: ${then}`);
+  const names = listed([top, ...rivals].map(({ name }) => named(name)));
+  const least = amountWords(weighed.matters.size, weighed.info);
+  if (rivals.every((row) => isClose(weighed, row)))
+    return spoken(
+      weighed,
+      tries,
+      top,
+      `${names} cope alike (less than ${least} apart); with ${named(top.name)} ${happens(weighed, top)}`,
+    );
+  const days = top.estimates[weighed.info.key]?.n ?? 0;
+  return {
+    ...spoken(
+      weighed,
+      tries,
+      top,
+      `${days} simulated days cannot tell which of ${names} copes best; with ${named(top.name)} ${happens(weighed, top)}`,
+    ),
+    answer: "undecided",
+    best: null,
+  };
+}
+
+const NAMED = 3;
+
+function unranked(tries: readonly DecisionRow[]): string {
+  const harmed = tries.filter(({ harm }) => harm !== null);
+  if (harmed.length < tries.length) return "The tries cannot be ranked by what was asked for";
+  const told = harmed.slice(0, NAMED).map(({ name, harm }) => `with ${named(name)} ${harm}`);
+  return `Every try does harm: ${told.join("; ")}${harmed.length > NAMED ? `; and ${harmed.length - NAMED} more` : ""}`;
+}
+
+/** The verdict, then a sentence for every try that it does not tell of. */
+function spoken(
+  { rows, ...rest }: Weighed,
+  tries: readonly DecisionRow[],
+  best: DecisionRow | null,
+  verdict: string,
+): Spoken {
+  const weighed = { ...rest, rows };
+  return {
+    answer: "told",
+    verdict: `${verdict}.`,
+    words: tries.flatMap((row) => [
+      ...(row === best ? [] : [`With ${named(row.name)} ${happens(weighed, row)}.`]),
+      ...moneySentence(row),
+    ]),
+    next: [],
+    best: best === null ? null : rows.indexOf(best),
+  };
+}
+
+function mayBeBest({ againstBest, rows }: Weighed, row: DecisionRow): boolean {
+  return againstBest?.[rows.indexOf(row)]?.mayBeBest ?? true;
+}
+
+/** Whether it is behind the best of the others by less than matters, however luck has it. */
+function isClose({ againstBest, rows, info, matters }: Weighed, row: DecisionRow): boolean {
+  const found = againstBest?.[rows.indexOf(row)];
+  if (found === undefined) return false;
+  return (info.better === "less" ? found.high : -found.low) < matters.size;
+}
+
+/** "work ends 48 min (45 to 51 min) later, at 15:05, overtime costs 110 EUR a day more, and no limit is broken". */
+function happens(weighed: Weighed, row: DecisionRow): string {
+  const parts = [...endParts(weighed, row), ...overtimeParts(weighed, row), ...carcassParts(weighed, row)];
+  const told = parts.length > 1 ? `${parts.slice(0, -1).join(", ")}, and ${parts.at(-1)}` : parts[0]!;
+  const limits = limitWords(weighed, row);
+  if (row.harm !== null) return `${told}; it does harm: ${row.harm}`;
+  return limits === null ? told : `${told}; ${limits}`;
+}
+
+function endParts(weighed: Weighed, row: DecisionRow): string[] {
+  const gain = changeOf(weighed, row);
+  const { info } = weighed;
+  if (gain === null) return [`no day gave ${lowered(info)} for both plans`];
+  if (info.key === "finish" && gain.size === "no difference")
+    return [`work ends as it does today (less than ${amountWords(weighed.matters.size, info)} of difference)`];
+  const clause = withNo(gainClause(weighed, { ...row, gain }));
+  if (info.format !== "clock" || !SHOWN.has(gain.size)) return [clause];
+  const found = row.estimates[info.key]!;
+  return [`${clause}, at ${meanWords(found, info, weighed)}`];
+}
+
+const SHOWN = new Set<Gain["size"]>(["gain", "loss"]);
+
+/** The difference in the deciding response; of one without a wanted way less counts as the better, which only sets the sign. */
+function changeOf({ info, matters }: Weighed, { gain, differences }: DecisionRow): Gain | null {
+  const difference = differences[info.key];
+  if (gain !== null || difference === undefined) return gain;
+  return gainOf(difference, info.better ?? "less", matters.size);
+}
+
+function isOpen(weighed: Weighed, row: DecisionRow): boolean {
+  return row.harm === null && changeOf(weighed, row)?.size === "open";
+}
+
+/** In money where the plan pays overtime, else in time; left out where the end of work says it already or nothing is shown. */
+function overtimeParts({ columns, deciding }: Weighed, { differences }: DecisionRow): string[] {
+  const paid = columns.find(({ key }) => key === "cost.overtimePay" && key !== deciding);
+  const timed = columns.find(({ key }) => key === "overtime" && key !== deciding);
+  const shown = (info: ResponseInfo | undefined) => (info === undefined ? 0 : shownMean(differences[info.key]));
+  const [pay, span] = [shown(paid), shown(timed)];
+  if (pay !== 0)
+    return [`overtime costs ${formatSpan(Math.abs(pay), paid!, "plain")} a day ${pay > 0 ? "more" : "less"}`];
+  if (paid !== undefined || span === 0) return [];
+  return [`overtime is ${formatSpan(Math.abs(span), timed!, "plain")} ${span > 0 ? "longer" : "shorter"}`];
+}
+
+/** A few heads more or less are luck of transport and trimming. */
+const FEW_HEADS = 0.002;
+
+function carcassParts({ deciding, rows }: Weighed, { differences }: DecisionRow): string[] {
+  const more = Math.round(shownMean(differences.carcasses));
+  const today = rows[0]!.estimates.carcasses?.mean ?? 0;
+  if (deciding === "carcasses" || Math.abs(more) <= FEW_HEADS * today) return [];
+  return [`${formatDecimals(Math.abs(more), 0)} ${more > 0 ? "more" : "fewer"} carcasses come out`];
+}
+
+function shownMean(difference: DecisionRow["differences"][string] | undefined): number {
+  return difference?.shown ? difference.mean : 0;
+}
+
+/** Null where the plan watches no limit. */
+function limitWords({ study, columns }: Weighed, { estimates, harm }: DecisionRow): string | null {
+  if (study.variants[0]!.plan.limits.length === 0 || harm !== null) return null;
+  const broken = columns.some(({ key }) => key.startsWith("beyond.") && (estimates[key]?.mean ?? 0) > 0);
+  return broken ? "no limit is broken more than today" : "no limit is broken";
+}
+
+function singleDays(weighed: Weighed, row: DecisionRow): string[] {
+  const { info } = weighed;
+  const found = row.estimates[info.key];
+  if (found === undefined || found.min === found.max) return [];
+  const [least, most] = [found.min, found.max].map((mean) => meanWords({ ...found, mean }, info, weighed));
+  return [`Single days lie between ${least} and ${most} (${found.n} simulated).`];
+}
+
+function meanWords(found: DecisionRow["estimates"][string], info: ResponseInfo, { study }: Weighed): string {
+  return estimateWords({ ...found, low: null, high: null }, info, study.variants[0]!.plan.day.startClockSeconds);
+}
+
+function moneySentence({ name, money }: DecisionRow): string[] {
+  if (money === null) return [];
+  const { size, by, perDay } = money;
+  if (size === "open") return [`All in all the day with ${named(name)} ${moneyWords(money)}.`];
+  if (size === "no difference" || size === "too small")
+    return [`All in all the money of the day stays about the same with ${named(name)}.`];
+  const more = perDay.mean > 0 === (by === "margin") ? "more" : "less";
+  const does = by === "margin" ? "earns" : "costs";
+  return [`All in all the day ${does} ${money$(Math.abs(perDay.mean), money)} ${more} with ${named(name)}.`];
+}
+
+function moreDays(weighed: Weighed, tries: readonly DecisionRow[]): string[] {
+  const open = tries.filter((row) => row.gain !== null && isOpen(weighed, row));
+  const days = Math.max(0, ...open.map((row) => daysNeeded(weighed, row)));
+  return days === 0 ? [] : [`About ${days} simulated days of each would tell (\`gambrel try --days ${days}\`).`];
+}

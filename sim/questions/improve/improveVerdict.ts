@@ -1,0 +1,109 @@
+import { amountWords, changeWords, listed, moneyWords, yearWords } from "../../days/decision/index.ts";
+import { formatResponse } from "../../text/units/index.ts";
+import type { ImproveVerdict, Recommendation, SearchFindings } from "./improvement.ts";
+import { moveWords } from "./moveWords.ts";
+
+const WHY = "`gambrel why` with the plan tries what else would help.";
+
+/** Whether another arrangement than today's is worth it, by the goal and the money of the days on which both were compared. */
+export function improveVerdict(found: SearchFindings): ImproveVerdict {
+  const { recommended } = found;
+  if (recommended === null) return noneFound(found);
+  if (recommended.isBase || recommended.gain === null)
+    return {
+      answer: "no",
+      verdict: `No: today's arrangement is as good as any of the ${found.effort.designsTried} tried${endToday(recommended)}.`,
+      next: [WHY],
+    };
+  return changed(found, recommended);
+}
+
+function noneFound({ choice, finalists }: SearchFindings): ImproveVerdict {
+  if (choice.kind === "no value")
+    return { answer: "undecided", verdict: "It cannot be told: on some days the goal has no value.", next: [] };
+  const open = finalists.filter(({ limits }) => limits === "not shown").length;
+  if (open > 0)
+    return {
+      answer: "undecided",
+      verdict: `It cannot be told yet: ${open} of the ${finalists.length} best arrangements may keep the limits, none is shown to.`,
+      next: ["Ask for more days: a larger firstStage in the question."],
+    };
+  return {
+    answer: "no",
+    verdict: `No: each of the ${finalists.length} best arrangements breaks a limit or does harm.`,
+    next: [WHY, "Ask with a larger total, or other bounds."],
+  };
+}
+
+function changed(found: SearchFindings, recommended: Recommendation): ImproveVerdict {
+  const { goal, matters } = found;
+  const { gain, money } = recommended;
+  const moves = moveWords(found, recommended);
+  const least = amountWords(matters, goal);
+  const { size } = gain!;
+  if (size === "open")
+    return {
+      answer: "undecided",
+      verdict: `It cannot be told yet: best so far is to ${moves}, but ${recommended.goal!.n} simulated days cannot tell it from today's arrangement.`,
+      next: ["Ask for more days: a larger firstStage in the question."],
+    };
+  if (size === "no difference" || size === "loss")
+    return {
+      answer: "no",
+      verdict: `No: today's arrangement is as good as any of the ${found.effort.designsTried} tried; the best of the others, to ${moves}, gains less than ${least}.`,
+      next: [WHY],
+    };
+  const clause = changeWords(gain!, goal);
+  if (size === "too small" && money?.size !== "gain")
+    return {
+      answer: "too small",
+      verdict: `Hardly: ${moves}, and ${clause}, less than the ${least} that matter.`,
+      next: [WHY],
+    };
+  const costly = money?.size === "loss";
+  const lead = costly ? "It is a matter of choice" : "Yes";
+  return {
+    answer: costly ? "told" : "yes",
+    verdict: `${lead}: ${moves}: ${clause}${moneyClause(recommended, found)}${endChange(recommended)}.`,
+    next: nextSteps(found, recommended),
+  };
+}
+
+/** Where the goal is money itself nothing is said of it twice. */
+function moneyClause({ money }: Recommendation, { goal }: SearchFindings): string {
+  if (money === null || goal.key === "margin") return "";
+  if (money.size === "no difference" || money.size === "too small") return ", at no cost";
+  return `${money.size === "loss" ? ", but" : " and"} it ${moneyWords(money)}`;
+}
+
+function endChange({ ends }: Recommendation): string {
+  if (ends === null) return "";
+  const [before, after] = [ends.today, ends.pick].map((seconds) => clock(seconds, ends.startClockSeconds));
+  return before === after ? "" : `; work ends at ${after} instead of ${before}`;
+}
+
+function endToday({ ends }: Recommendation): string {
+  return ends === null ? "" : `; work ends at ${clock(ends.today, ends.startClockSeconds)}`;
+}
+
+function clock(seconds: number, startClockSeconds: number): string {
+  const info = { key: "finish", label: "", unit: "s", format: "clock", better: "less" } as const;
+  return formatResponse(seconds, info, startClockSeconds);
+}
+
+function nextSteps({ choice, finalists, allocated }: SearchFindings, { name, money }: Recommendation): string[] {
+  const rivals = finalists.filter((each) => each.name !== name && each.droppedAfter === null && each.limits === "kept");
+  const others = rivals.filter(({ harm }) => harm === null).map((each) => `“${each.name}”`);
+  return [
+    ...(choice.kind === "ceiling" && others.length > 0
+      ? [`May be as good: ${listed(others.slice(0, 3))}. Take the one that is easiest to arrange.`]
+      : []),
+    ...(money !== null && money.size === "gain" ? [`It brings about ${yearWords(money)}.`] : []),
+    ...(allocated.kind === "people"
+      ? ["Ask the crews first: who moves needs training, and nobody may stand alone where two are needed."]
+      : []),
+    ...(allocated.kind === "places"
+      ? ["The plan has no price for places: set what moving them costs against what it brings."]
+      : []),
+  ];
+}

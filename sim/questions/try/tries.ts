@@ -1,0 +1,122 @@
+import type { Fault, Plan } from "../../asked/plan/index.ts";
+import type { Reading } from "../../text/units/index.ts";
+import { extra, fewer, lorries } from "./heads.ts";
+import { down, moveBreak, moveShift, secondShift } from "./hours.ts";
+import { ill, more, move } from "./people.ts";
+import { PlanDraft } from "./planDraft.ts";
+import { faster, places, slower } from "./stations.ts";
+import type { Told } from "./told.ts";
+
+type Change = (draft: PlanDraft, written: string) => Reading<Told>;
+
+/** What each option does to a plan; of those in the list several may be written at once, with a comma between them. */
+const CHANGES: Record<string, Change> = {
+  ...{ ill, more, move, extra, fewer, lorries, down, places, faster, slower },
+  ...{ break: moveBreak, shift: moveShift, "second-shift": secondShift },
+};
+const SEVERAL = new Set(["ill", "more", "move", "down", "places", "faster", "slower", "break", "shift"]);
+
+/** Options that change the plan. */
+export const TRY_OPTIONS = Object.keys(CHANGES);
+
+/** Between two tries. */
+export const OR = "or";
+
+/** An option as it was written, in the order of the command line; `OR` begins another try. */
+export interface WrittenOption {
+  option: string;
+  text: string;
+}
+
+/** One try: a variant of the plan. */
+export interface Try {
+  /** "two ill at evisceration, one more at trim". */
+  name: string;
+  /** Path -> value, as a study sets them. */
+  set: Record<string, unknown>;
+  notes: string[];
+}
+
+export type TriesReading = { tries: Try[]; faults: [] } | { tries: null; faults: Fault[] };
+
+/** What was written as tries of the plan, or all that is wrong with it. `json`: the sound plan's file. */
+export function readTries(plan: Plan, json: unknown, written: readonly WrittenOption[]): TriesReading {
+  const groups = grouped(written);
+  const all = groups.map((group) => readTry(new PlanDraft(plan, json), group));
+  const faults = [...groups.flatMap(emptyGroup), ...all.flatMap((each) => each.faults)];
+  if (faults.length > 0) return { tries: null, faults };
+  const again = all.flatMap(({ set, name }, index) =>
+    all.findIndex((other) => isSame(other.set, set)) < index ? [name] : [],
+  );
+  if (again.length > 0) return { tries: null, faults: again.map(twice) };
+  return { tries: toldApart(all.map(({ name, set, notes }) => ({ name, set, notes }))), faults: [] };
+}
+
+function isSame(one: unknown, other: unknown): boolean {
+  return JSON.stringify(one) === JSON.stringify(other);
+}
+
+function twice(name: string): Fault {
+  return {
+    path: "--or",
+    found: `'${name}' is tried twice`,
+    allowed: "different tries",
+    remedy: "take one of them out",
+  };
+}
+
+/** Names that were cut short can meet. */
+function toldApart(tries: readonly Try[]): Try[] {
+  return tries.map((each, index) => {
+    const before = tries.slice(0, index).filter(({ name }) => name === each.name).length;
+    const name = [...each.name]
+      .slice(0, LONGEST_NAME - 5)
+      .join("")
+      .trimEnd();
+    return before === 0 ? each : { ...each, name: `${name} (${before + 1})` };
+  });
+}
+
+function grouped(written: readonly WrittenOption[]): WrittenOption[][] {
+  const groups: WrittenOption[][] = [[]];
+  for (const each of written) {
+    if (each.option === OR) groups.push([]);
+    else groups.at(-1)!.push(each);
+  }
+  return groups;
+}
+
+function emptyGroup(group: readonly WrittenOption[], index: number, all: readonly unknown[]): Fault[] {
+  if (group.length > 0) return [];
+  const remedy = "write for example --ill evisceration=1; gambrel try --help shows more";
+  const found = all.length === 1 ? "nothing is tried" : `try ${index + 1} has no option`;
+  return [
+    { path: all.length === 1 ? "gambrel try" : "--or", found, allowed: "at least one option in each try", remedy },
+  ];
+}
+
+function readTry(draft: PlanDraft, group: readonly WrittenOption[]) {
+  const parts = group.flatMap(({ option, text }) =>
+    (SEVERAL.has(option) ? text.split(",") : [text]).map((part) => ({ option, text: part.trim() })),
+  );
+  const readings = parts.map(({ option, text }) => ({ path: `--${option} ${text}`, ...CHANGES[option]!(draft, text) }));
+  const told = readings.flatMap(({ value }) => (value === null ? [] : [value]));
+  const faults = readings.flatMap(({ path, fault }): Fault[] => (fault === null ? [] : [{ path, ...fault }]));
+  const notes = [...new Set(told.flatMap(({ notes }) => notes))];
+  return { name: shortName(told.map(({ words }) => words)), set: draft.changes(), notes, faults };
+}
+
+const LONGEST_NAME = 60;
+
+/** As many as a name of the study file holds. */
+function shortName(words: readonly string[]): string {
+  for (let shown = words.length; shown > 0; shown--) {
+    const left = words.length - shown;
+    const name = `${words.slice(0, shown).join(", ")}${left === 0 ? "" : ` and ${left} ${left === 1 ? "change" : "changes"} more`}`;
+    if ([...name].length <= LONGEST_NAME) return name;
+  }
+  return [...(words[0] ?? "")]
+    .slice(0, LONGEST_NAME - 2)
+    .join("")
+    .trimEnd();
+}
