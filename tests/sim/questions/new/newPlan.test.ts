@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { flowWarnings, NO_FILES, parsePath, readPlan, resolvePath } from "../../../../sim/asked/plan/index.ts";
+import { runDay } from "../../../../sim/day/engine/index.ts";
+import { compileLine } from "../../../../sim/day/line/index.ts";
 import { measure } from "../../../../sim/day/observations/index.ts";
 import { askNew, NEW_QUESTIONS, newPlan } from "../../../../sim/questions/new/index.ts";
-import { replicate } from "../../../support/replicate.ts";
 
 type Given = Record<string, string>;
 
@@ -38,10 +39,14 @@ const PLANTS: Given[] = [
 ];
 
 describe("newPlan", () => {
-  it.each(PLANTS)("writes a plan that is sound and that nothing warns of in its flow: %j", async (given) => {
-    const { json, plan } = await planOf(given);
-    expect(flowWarnings(plan, json)).toEqual([]);
-  });
+  it.each(PLANTS)(
+    "writes a plan that is sound, whose flow nothing warns of, and that runs to its end: %j",
+    async (given) => {
+      const { json, plan } = await planOf(given);
+      expect(flowWarnings(plan, json)).toEqual([]);
+      expect(runDay(compileLine(plan), { seed: "a plan that runs", replication: 0 }).status).toBe("finished");
+    },
+  );
 
   it.each(PLANTS)("names the source of figures that are there, each as asked or as a guess: %j", async (given) => {
     const { json } = await planOf(given);
@@ -101,10 +106,11 @@ describe("newPlan", () => {
     expect(JSON.stringify(breaking).match(/"breakdowns"/g)!.length).toBeGreaterThan(1);
   });
 
-  it("by the usual answers keeps every time limit and brings every head through in the shift, on ten days", async () => {
+  it("by the usual answers keeps every time limit and brings every head through in the shift, on five days", async () => {
     const { plan } = await planOf();
-    for (const day of await replicate(plan, "the usual answers", { replications: 10 })) {
-      const values = measure(day, plan);
+    const line = compileLine(plan);
+    for (let replication = 0; replication < 5; replication++) {
+      const values = measure(runDay(line, { seed: "the usual answers", replication }), plan);
       for (const { name } of plan.limits) expect([name, values[`beyond.${name}`]]).toEqual([name, 0]);
       expect([values.overtime, values.leftInLairage]).toEqual([0, 0]);
     }
