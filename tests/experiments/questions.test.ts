@@ -68,7 +68,7 @@ describe("the questions of planner, engineer and owner", () => {
   });
 
   it.each(ANSWERED)("$question: the command is understood, and its files are there", async ({ command }) => {
-    const [gambrel, ...words] = command.split(" ");
+    const [gambrel, ...words] = (command.match(/"[^"]*"|\S+/g) ?? []).map((word) => word.replaceAll('"', ""));
     expect(gambrel).toBe("gambrel");
     const line = program(async () => fakeTerminal(false).terminal);
     for (const each of [line, ...line.commands]) each.configureOutput({ writeErr: () => {}, writeOut: () => {} });
