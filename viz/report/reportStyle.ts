@@ -152,6 +152,7 @@ figure,.told figure{margin:8px 0 10px}
 th,td{padding:2px 8px 2px 0;min-width:4em}
 thead th{min-width:5em}
 tbody th,thead th:first-child{min-width:7em}
+bdi,.part td,.part th{overflow-wrap:anywhere}
 td>.range,thead .range{display:inline;margin-left:6px}
 .tall svg.${CHART_CLASS}{min-width:0;width:583.333px}
 .taller svg.${CHART_CLASS}{min-width:0;width:466.667px}

@@ -57,8 +57,8 @@ describe("onQueue", () => {
   itWithRedis("lets a poisoned task fail alone, with its message and its variant", PATIENCE, async (address) => {
     const study = threeVariants();
     const { plan } = study.variants[1]!;
-    const line = plan.line.map((stage) => ({ ...stage, cycleSeconds: { family: "unheard of" } })) as never;
-    const broken = { ...study.variants[1]!, plan: { ...plan, line } };
+    const crews = plan.crews.map((crew) => ({ ...crew, people: null })) as never;
+    const broken = { ...study.variants[1]!, plan: { ...plan, crews } };
     const variants = [study.variants[0]!, broken, study.variants[2]!];
     const noted: SimulatedDay[] = [];
     await worker(address);
