@@ -99,7 +99,7 @@ describe("daySummary", () => {
     );
     const lines = daySummary(results);
     expect(lines[0]).toMatch(/^Animal welfare first\./u);
-    expect(lines[1]).toMatch(/did not end on its own: it reached the longest day that the plan allows/);
+    expect(lines[1]).toMatch(/The day did not end by itself: it was cut off at the longest day allowed/);
     expect(lines.slice(2, 12).join(" ").replace(/ +/g, " ")).toMatch(
       /\d+ heads at 'skinning' are not through yet: their time is not over\./,
     );
