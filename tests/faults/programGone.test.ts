@@ -13,14 +13,14 @@ it("ends with exit code 1 when the program itself was taken away under it", { ti
   const copy = mkdtempSync(`${built}-copy-`);
   try {
     for (const part of ["sim", "viz"]) cpSync(join(built, part), join(copy, part), { recursive: true });
-    for (const gone of ["explain.js", "commands/check.js"]) rmSync(join(copy, "sim", "cli", gone));
+    for (const gone of ["faults.js", "commands/check.js"]) rmSync(join(copy, "sim", "cli", gone));
     const { status, stderr } = spawnSync(process.execPath, [join(copy, "sim/cli/main.js"), "check", "plan.json"], {
       cwd: cliFolder(),
       encoding: "utf8",
       timeout: PATIENCE_MS,
     });
     expect(status).toBe(1);
-    expect(stderr).toMatch(/explain\.js|check\.js/);
+    expect(stderr).toMatch(/faults\.js|check\.js/);
   } finally {
     rmSync(copy, { recursive: true, force: true });
   }

@@ -166,8 +166,8 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: "sim/day/line/compileStages.ts",
-        find: "return bufferOf(step) + (",
-        replace: "return bufferOf(step) + 1 + (",
+        find: "limited(bufferOf(step))",
+        replace: "limited(bufferOf(step) + 1)",
       },
     ],
     checks: [...ONE_BY_ONE, "saturatedLines"],
@@ -177,8 +177,8 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: "sim/day/line/compileStages.ts",
-        find: "return bufferOf(step) + (",
-        replace: "return Math.max(0, bufferOf(step) - 1) + (",
+        find: "limited(bufferOf(step))",
+        replace: "limited(Math.max(0, bufferOf(step) - 1))",
       },
     ],
     checks: [...ONE_BY_ONE, "saturatedLines"],

@@ -138,8 +138,7 @@ summary{list-style:none;color:inherit}
 .first figcaption,.first .swipe{display:none}
 .told figure,.first figure{margin:4px 0}
 #cautions{font-size:9pt;margin:8px 0}
-.decision{font-size:8.5pt}
-.decision .range{font-size:8pt}
+.decision,.decision .range{font-size:9pt}
 .decision td,.decision th{padding:3px 7px 3px 0;min-width:0}
 .decision thead th{min-width:0}
 .decision tbody th{min-width:9em;max-width:18em}

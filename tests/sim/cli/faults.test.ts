@@ -34,7 +34,7 @@ it("names the documents that say how a file must be", () => {
 
 it("shows where in the program a failure arose only when asked to", () => {
   expect(explained(new Error("broken")).said.join("\n")).not.toMatch(/ at /);
-  expect(explained(new Error("broken"), true).said.join("\n")).toMatch(/ at .*explain\.test\.ts/);
+  expect(explained(new Error("broken"), true).said.join("\n")).toMatch(/ at .*faults\.test\.ts/);
 });
 
 it("shows the first two hundred lines and how many there are besides", () => {

@@ -13,9 +13,9 @@ const titles = (page: string) => [...page.matchAll(/<h2[^>]*>(.*?)<\/h2>/g)].map
 
 test("where the time went follows the answer, in words and in pictures for every variant", () => {
   const page = renderReport(results);
-  expect(titles(page).slice(1, 3)).toEqual(["Answer", "Where the time went"]);
+  expect(titles(page).slice(0, 3)).toEqual(["Answer", "Appendix", "Where the time went"]);
   expect(page).toMatch(/<ul><li>For .*? the line ran at the pace of /);
-  expect(page.match(/<title[^>]*>What the line waited for, up to the end of work</g)).toHaveLength(3);
+  expect(page.match(/<title[^>]*>What the line waited for until the end of work</g)).toHaveLength(3);
   expect(page.match(/<summary>The same for /g)).toHaveLength(2);
   expect(page).toContain("what is closed is not printed");
 });
@@ -40,7 +40,7 @@ test("changes that were simulated come before where the time went", () => {
   const words = ["Start with skinning: one more person ends work <b>12 min</b> earlier."];
   const advice = { response: info!, days: 20, changes: [], others: [], leftOut: [], effort, words };
   const page = renderReport({ ...results, advice });
-  expect(titles(page).slice(1, 3)).toEqual(["Answer", "What each change is worth"]);
+  expect(titles(page).slice(0, 3)).toEqual(["Answer", "Appendix", "What each change is worth"]);
   expect(page).toContain("<li>Start with skinning: one more person ends work &lt;b&gt;12 min&lt;/b&gt; earlier.</li>");
   expect(page.indexOf("Start with skinning")).toBeLessThan(page.indexOf("<h3>Where the time went</h3>"));
   expect(page).toContain("what a change is worth is told above");

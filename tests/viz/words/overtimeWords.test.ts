@@ -21,7 +21,7 @@ test("cleaning counts: 18 min of overtime on a day whose work ended 12 min befor
   );
   expect(words(-30, HALF_HOUR)).toBe("Work on the line ended at 13:30 and cleaning at 14:00, within the shifts.");
   expect(words(5, HALF_HOUR)).toContain("cleaning at 14:35, 35 min after the end of the last shift");
-  expect(words(0.5, 0)).toContain("less than 1 min after the last shift");
+  expect(words(0.5, 0)).toContain("less than 1 min after the end of the last shift");
 });
 
 test("a day without work has nothing to clean", () => {

@@ -61,6 +61,6 @@ describe("in a report", () => {
   });
 
   it("is not there when all is well", () => {
-    expect(first(renderDayReport(killLineDay(smoothPlan())))).toMatch(/^This is one simulated day/u);
+    expect(first(renderDayReport(killLineDay(smoothPlan())))).toMatch(/^Limits kept by every head: /u);
   });
 });

@@ -91,7 +91,7 @@ describe("gambrel try", PATIENCE, () => {
       "run",
     ]);
     expect(code).toBe(0);
-    expect(err).toMatch(/With “300 heads fewer” work ends .* earlier, at .* fewer carcasses come out/);
+    expect(err).toMatch(/With “300 heads fewer” work ends .* earlier, at .* fewer carcasses\s+come out/s);
     const [report, results, study] = ["report.html", "results.json", "study.json"].map((name) =>
       readFileSync(join(folder, "run", name), "utf8"),
     );

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { killLineKeys } from "../../../../sim/day/observations/index.ts";
+import { decisionKeys } from "../../../../sim/days/decision/index.ts";
 import { DaySimulator } from "../../../../sim/days/run/daySimulator.ts";
 import { daySource } from "../../../../sim/days/run/daySource.ts";
 import { compileLine, measure, runDay } from "../../../../sim/index.ts";
@@ -12,7 +13,8 @@ describe("DaySimulator", () => {
     const simulator = new DaySimulator(SOURCE);
     const draws = { seed: "seed", replication: 2, killStops: true };
     const day = measure(runDay(compileLine(SLOWER_PLAN), draws), SLOWER_PLAN);
-    const asked = ["carcasses", "headsPerHour", "unfinished", ...killLineKeys(SLOWER_PLAN)];
+    const kept = [...decisionKeys(SLOWER_PLAN), ...killLineKeys(SLOWER_PLAN)];
+    const asked = [...new Set(["carcasses", "headsPerHour", "unfinished", ...kept])];
     const direct = asked.map((key) => day[key]);
     expect(simulator.simulate(1, 2).values).toEqual(direct);
     simulator.simulate(1, 5);

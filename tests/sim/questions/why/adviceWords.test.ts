@@ -17,7 +17,7 @@ test.each([
   [20, 10, 30, "20 s (10 to 30 s)"],
   [12, 11.9, 12.1, "12.00 s (11.90 to 12.10 s)"],
   [30, 30, 30, "30 s"],
-  [4 * 3600, 3.5 * 3600, 4.5 * 3600, "240 min (210 to 270 min)"],
+  [4 * 3600, 3.5 * 3600, 4.5 * 3600, "4 h 00 (3 h 30 to 4 h 30)"],
 ])("%d s, between %d and %d, reads %s", (mean, low, high, words) => {
   expect(spreadWords(mean, low, high, END)).toBe(words);
 });

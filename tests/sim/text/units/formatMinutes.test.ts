@@ -5,7 +5,7 @@ it.each([
   [29, "0 s"],
   [31, "1 min"],
   [5370, "1 h 30"],
-  [-90, "-1 min"],
+  [-90, "\u22121 min"],
 ])("writes %d s to the minute as %s", (seconds, text) => {
   expect(formatMinutes(seconds)).toBe(text);
 });
