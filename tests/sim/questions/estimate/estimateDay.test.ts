@@ -18,7 +18,7 @@ function read(name: string): Plan {
 }
 
 describe("estimateDay", () => {
-  it.each(FILES)(`lies within ${MOST * 100} %% of the simulated day of %s`, async (name) => {
+  it.each(FILES)(`%s: the estimate lies within ${MOST * 100} percent of the simulated day`, async (name) => {
     const plan = read(name);
     const days = await replicate(plan, `estimateDay ${name}`, { replications: 10 });
     const simulated = days.reduce((sum, day) => sum + measure(day, plan).headsPerHour!, 0) / days.length;
