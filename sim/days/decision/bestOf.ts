@@ -89,7 +89,8 @@ function notRanked(weighed: Weighed): Spoken {
 function rivalWords({ againstBest, rows }: Weighed, top: DecisionRow | null): string[] {
   if (againstBest === null || top === null) return [];
   const rivals = rows.filter((row, index) => row !== top && againstBest[index]?.mayBeBest);
-  if (rivals.length === 0) return ["Every other plan is shown to be worse."];
+  const others = rows.some(({ harm }) => harm !== null) ? "Every other plan that does no harm" : "Every other plan";
+  if (rivals.length === 0) return [`${others} is shown to be worse.`];
   const names = rivals
     .slice(0, NAMED)
     .map(({ name }, index) => (rows.indexOf(rivals[index]!) === 0 ? "today's plan" : named(name)));

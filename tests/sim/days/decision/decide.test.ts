@@ -192,6 +192,7 @@ describe("which is best", () => {
     expect(found).toMatchObject({ kind: "best", answer: "yes", best: 1 });
     expect(found.verdict).toMatch(/^Take “a”: work ends 33 min/);
     expect(found.words.join(" ")).toContain("Left out because they do harm: “d”");
+    expect(found.words.join(" ")).not.toContain("Every other plan is shown");
   });
 
   it("stays with today's plan where the best of the others gains too little", () => {
