@@ -1,13 +1,24 @@
 import type { ResponseInfo } from "../../day/observations/index.ts";
 import type { DecisionRow, Gain } from "../results/index.ts";
-import { gainClause, joined, judged, nextSteps, reasonWords, type Spoken, watchful, withNo, yearly } from "./judged.ts";
+import {
+  gainClause,
+  joined,
+  judged,
+  most,
+  nextSteps,
+  reasonWords,
+  type Spoken,
+  watchful,
+  withNo,
+  yearly,
+} from "./judged.ts";
+import { ENDS } from "./matters.ts";
 import { amountWords, changeWords, listed, lowered, moneyWords, named } from "./phrases.ts";
 import type { Weighed } from "./weighed.ts";
 
-/** When a day ends says nothing by itself where one variant works more heads than another. */
-const ENDS = new Set(["finish", "lastOut", "cleaningEnd", "overtime"]);
 const OTHER_HEADS = 0.01;
 
+/** When a day ends says nothing by itself where one variant works more heads than another. */
 export function handlesOtherHeads({ info, rows }: Pick<Weighed, "info"> & { rows: readonly DecisionRow[] }): boolean {
   if (!ENDS.has(info.key)) return false;
   const heads = rows.flatMap(({ estimates }) => estimates.carcasses?.mean ?? []);
@@ -24,12 +35,12 @@ export function bestOf(weighed: Weighed): Spoken {
   const words = [
     ...rivalWords(weighed, top),
     ...cheaperWords(sound, top, info),
-    ...(top === null ? [] : yearly([{ row: top, answer: "yes", clause: "" }])),
+    ...(top === null ? [] : yearly([top])),
     ...(harmed.length > 0 ? [`Left out because they do harm: ${harmWords(harmed)}.`] : []),
   ];
   if (top === null || top.gain!.mean <= 0)
     return stay(weighed, `Stay with today's plan: no other is better in ${lowered(info)}`, words);
-  const { answer, clause } = judged({ ...weighed }, { ...top, money: null });
+  const { answer, clause } = judged(weighed, { ...top, money: null });
   if (answer === "too small" || answer === "no")
     return stay(
       weighed,
@@ -42,7 +53,7 @@ export function bestOf(weighed: Weighed): Spoken {
     answer,
     verdict: `${lead}: ${joined(clause, top)}.`,
     words,
-    next: nextSteps(weighed, answer === "yes" ? [{ row: top, answer, clause }] : [{ row: top, answer, clause }]),
+    next: nextSteps(weighed, [{ row: top, answer }]),
     best: answer === "yes" ? rows.indexOf(top) : null,
   };
 }
@@ -80,7 +91,7 @@ function notRanked(weighed: Weighed): Spoken {
   return {
     answer: "yes",
     verdict: `For money take ${named(top.name)}: it ${moneyWords(top.money!)}.`,
-    words: [`${said}.`, ...yearly([{ row: top, answer: "yes", clause: "" }])],
+    words: [`${said}.`, ...yearly([top])],
     next: watchful(weighed),
     best: rows.indexOf(top),
   };
@@ -121,10 +132,6 @@ function cheaperWords(sound: readonly DecisionRow[], top: DecisionRow | null, in
 
 const COSTS_NOTHING = new Set<Gain["size"]>(["gain", "no difference", "too small"]);
 
-function most(rows: readonly DecisionRow[], worth: (row: DecisionRow) => number): DecisionRow | null {
-  return rows.reduce<DecisionRow | null>((best, row) => (best === null || worth(row) > worth(best) ? row : best), null);
-}
-
 /** The smallest amount from which more gains less than matters. */
 export function howMuch(weighed: Weighed): Spoken {
   const { rows, study, info, matters } = weighed;
@@ -133,8 +140,8 @@ export function howMuch(weighed: Weighed): Spoken {
     .map((row, variant) => ({ row, variant, amount: amounts[variant]!, gain: row.gain?.mean ?? 0 }))
     .filter(({ row, amount, variant }) => amount !== null && (row.harm === null || variant === 0))
     .sort((a, b) => amount(a.amount!) - amount(b.amount!));
-  const most = Math.max(...order.map(({ gain }) => gain));
-  const enough = order.find(({ gain }) => most - gain < matters.size);
+  const highest = Math.max(...order.map(({ gain }) => gain));
+  const enough = order.find(({ gain }) => highest - gain < matters.size);
   if (enough === undefined || order.length < 2) return bestOf(weighed);
   const least = amountWords(matters.size, info);
   const { row, variant, amount: level } = enough;
@@ -151,14 +158,14 @@ export function howMuch(weighed: Weighed): Spoken {
     verdict: `${lead}${change}.${rest}`,
     words: [
       ...(isLast && variant !== 0 ? ["More may gain more still: try larger ones, too."] : []),
-      ...(variant === 0 ? [] : yearly([{ row, answer: "yes", clause: "" }])),
+      ...(variant === 0 ? [] : yearly([row])),
       ...cheaperWords(
         rows.slice(1).filter(({ harm, gain }) => harm === null && gain !== null),
         variant === 0 ? null : row,
         info,
       ),
     ],
-    next: variant === 0 ? watchful(weighed) : nextSteps(weighed, [{ row, answer: "yes", clause: "" }]),
+    next: variant === 0 ? watchful(weighed) : nextSteps(weighed, [{ row, answer: "yes" }]),
     best: variant,
   };
 }

@@ -80,8 +80,13 @@ export function reasonWords({ findings }: Weighed): string {
   return pace === null ? "" : `; today ${paceWords(pace)}`;
 }
 
-export function yearly(all: readonly Judged[]): string[] {
-  return all.flatMap(({ row: { name, money } }) => {
+/** The one that is worth most; null of none. The first of those that are worth as much. */
+export function most<Each>(all: readonly Each[], worth: (each: Each) => number): Each | null {
+  return all.reduce<Each | null>((best, each) => (best === null || worth(each) > worth(best) ? each : best), null);
+}
+
+export function yearly(rows: readonly DecisionRow[]): string[] {
+  return rows.flatMap(({ name, money }) => {
     if (money === null || money.size !== "gain") return [];
     const payback =
       money.paybackYears === null ? "" : `, and its price is back after ${money.paybackYears.toFixed(1)} years`;
@@ -90,7 +95,7 @@ export function yearly(all: readonly Judged[]): string[] {
 }
 
 /** What to do next, going by what came of the changes. */
-export function nextSteps(weighed: Weighed, all: readonly Judged[]): string[] {
+export function nextSteps(weighed: Weighed, all: readonly Pick<Judged, "row" | "answer">[]): string[] {
   const open = all.filter(({ answer }) => answer === "undecided");
   const days = Math.max(0, ...open.map(({ row }) => daysNeeded(weighed, row)));
   const unpriced = all.filter(

@@ -2,7 +2,7 @@ import type { ResponseInfo } from "../../day/observations/index.ts";
 import type { MeanEstimate } from "../results/index.ts";
 
 /** Ends of the day, to which people plan by the five minutes. */
-const ENDS = new Set(["finish", "overtime", "lastOut", "cleaningEnd"]);
+export const ENDS = new Set(["finish", "overtime", "lastOut", "cleaningEnd"]);
 const END_SECONDS = 300;
 /** Of the heads: one in a thousand. */
 const SHARE = 0.001;

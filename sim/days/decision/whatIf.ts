@@ -3,7 +3,7 @@ import { formatDecimals, formatSpan } from "../../text/units/index.ts";
 import type { DecisionRow, Gain } from "../results/index.ts";
 import { handlesOtherHeads } from "./bestOf.ts";
 import { gainOf } from "./gain.ts";
-import { daysNeeded, gainClause, type Spoken, watchful, withNo } from "./judged.ts";
+import { daysNeeded, gainClause, most, type Spoken, watchful, withNo } from "./judged.ts";
 import { amountWords, estimateWords, listed, lowered, money$, moneyWords, named } from "./phrases.ts";
 import { whatWillItBe } from "./told.ts";
 import type { Weighed } from "./weighed.ts";
@@ -31,10 +31,7 @@ function oneTry(weighed: Weighed, row: DecisionRow): Spoken {
 
 function severalTries(weighed: Weighed, tries: readonly DecisionRow[]): Spoken {
   const sound = tries.filter(({ harm, gain }) => harm === null && gain !== null);
-  const top = sound.reduce<DecisionRow | null>(
-    (best, row) => (best === null || row.gain!.mean > best.gain!.mean ? row : best),
-    null,
-  );
+  const top = most(sound, ({ gain }) => gain!.mean);
   if (handlesOtherHeads({ ...weighed, rows: tries }))
     return spoken(
       weighed,
@@ -96,13 +93,7 @@ function harmWords(weighed: Weighed, row: DecisionRow): string {
 }
 
 /** The verdict, then a sentence for every try that it does not tell of. */
-function spoken(
-  { rows, ...rest }: Weighed,
-  tries: readonly DecisionRow[],
-  best: DecisionRow | null,
-  verdict: string,
-): Spoken {
-  const weighed = { ...rest, rows };
+function spoken(weighed: Weighed, tries: readonly DecisionRow[], best: DecisionRow | null, verdict: string): Spoken {
   return {
     answer: "told",
     verdict: `${verdict}.`,
@@ -111,7 +102,7 @@ function spoken(
       ...moneySentence(row),
     ]),
     next: [],
-    best: best === null ? null : rows.indexOf(best),
+    best: best === null ? null : weighed.rows.indexOf(best),
   };
 }
 
@@ -197,8 +188,8 @@ function singleDays(weighed: Weighed, row: DecisionRow): string[] {
   const { info } = weighed;
   const found = row.estimates[info.key];
   if (found === undefined || found.min === found.max) return [];
-  const [least, most] = [found.min, found.max].map((mean) => meanWords({ ...found, mean }, info, weighed));
-  return [`Single days lie between ${least} and ${most} (${found.n} simulated).`];
+  const [lowest, highest] = [found.min, found.max].map((mean) => meanWords({ ...found, mean }, info, weighed));
+  return [`Single days lie between ${lowest} and ${highest} (${found.n} simulated).`];
 }
 
 function meanWords(found: DecisionRow["estimates"][string], info: ResponseInfo, { study }: Weighed): string {

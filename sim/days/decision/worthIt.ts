@@ -1,5 +1,5 @@
 import type { VerdictKind } from "../results/index.ts";
-import { type Judged, judged, nextSteps, reasonWords, type Spoken, withNo, yearly } from "./judged.ts";
+import { type Judged, judged, most, nextSteps, reasonWords, type Spoken, withNo, yearly } from "./judged.ts";
 import { listed, named } from "./phrases.ts";
 import type { Weighed } from "./weighed.ts";
 
@@ -9,7 +9,7 @@ export function worthIt(weighed: Weighed): Spoken {
   const reason = reasonWords(weighed);
   const of = (answer: VerdictKind) => all.filter((each) => each.answer === answer);
   const yes = of("yes");
-  const best = yes.length === 0 ? null : mostWorth(yes);
+  const best = most(yes, ({ row }) => row.money?.perDay.mean ?? row.gain!.mean);
   const answer =
     (["yes", "told", "undecided", "too small", "no"] as const).find((each) => of(each).length > 0) ?? "told";
   const stays = answer === "no" || answer === "too small";
@@ -18,7 +18,7 @@ export function worthIt(weighed: Weighed): Spoken {
     verdict: all.length === 1 ? oneVerdict(all[0]!, reason) : severalVerdict(all, reason),
     words: [
       ...(all.length === 1 ? [] : all.map(({ row, clause }) => `${named(row.name)}: ${clause}.`)),
-      ...yearly(yes),
+      ...yearly(yes.map(({ row }) => row)),
     ],
     next: nextSteps(weighed, all),
     best: best === null ? (stays ? 0 : null) : weighed.rows.indexOf(best.row),
@@ -58,9 +58,4 @@ function severalVerdict(all: readonly Judged[], reason: string): string {
     return names.length === 0 ? [] : [`${lead}: ${listed(names)}`];
   });
   return `${groups.join(". ")}${all.every(hasNothingToGain) ? reason : ""}.`;
-}
-
-function mostWorth(all: readonly Judged[]): Judged {
-  const worth = ({ row }: Judged) => row.money?.perDay.mean ?? row.gain!.mean;
-  return all.reduce((most, each) => (worth(each) > worth(most) ? each : most));
 }
