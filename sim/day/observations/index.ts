@@ -6,7 +6,7 @@ export { type ListedResponse, type ResponseGroup, responseGroups } from "./respo
 export type { ResponseInfo } from "./responseInfo.ts";
 export { responsesOf } from "./responsesOf.ts";
 export { supportOf } from "./supportOf.ts";
-export { usualResponses } from "./usualResponses.ts";
+export { dayAndMoneyKeys, usualResponses } from "./usualResponses.ts";
 
 // One day's values
 

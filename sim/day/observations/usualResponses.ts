@@ -30,3 +30,12 @@ export function usualResponses(plan: Plan): string[] {
     ...picked.map(({ key }) => key).filter((key) => PICKED.includes(key)),
   ];
 }
+
+/**
+ * Keys of the day, its limits and its money: what every plan is decided by. Worked out without the hundreds of responses of
+ * stations, since every variant of every study asks for them.
+ */
+export function dayAndMoneyKeys(plan: Plan): string[] {
+  const groups = [dayResponses, limitResponses, moneyResponses, plantCostResponses];
+  return groups.flatMap((responsesOfGroup) => responsesOfGroup(plan).map(({ key }) => key));
+}

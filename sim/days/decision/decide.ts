@@ -1,6 +1,6 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import type { QuestionKind, Study } from "../../asked/study/index.ts";
-import { type ResponseInfo, responsesOf, supportOf } from "../../day/observations/index.ts";
+import { dayAndMoneyKeys, type ResponseInfo, responsesOf, supportOf } from "../../day/observations/index.ts";
 import { type AgainstBest, compareWithBest, estimateWithin, pairMeans } from "../../maths/statistics/index.ts";
 import { comparisonsInWords, type Decision, type DecisionRow, harmOf, harmResponses } from "../results/index.ts";
 import { gainOf } from "./gain.ts";
@@ -23,7 +23,7 @@ const MARGIN_COLUMNS = ["fullMargin", "margin"];
 
 /** Keys that have to be known of every day of a plan for its decision, besides those that a study asks for. */
 export function decisionKeys(plan: Plan): string[] {
-  const known = new Set(responsesOf(plan).map(({ key }) => key));
+  const known = new Set(dayAndMoneyKeys(plan));
   const wanted = [...DAY_COLUMNS, ...MONEY_COLUMNS, ...COST_COLUMNS, ...MARGIN_COLUMNS, ...MONEY_KEYS];
   return [...wanted, ...harmResponses(plan)].filter((key) => known.has(key));
 }
