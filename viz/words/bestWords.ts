@@ -67,7 +67,7 @@ function closestToToday({ factors, variants }: StudyResults, among: readonly Var
 }
 
 /** When a day ends says nothing by itself where one variant works more heads than another. */
-const ENDS = new Set(["finish", "lastOut", "cleaningEnd", "overtime"]);
+export const ENDS = new Set(["finish", "lastOut", "cleaningEnd", "overtime"]);
 /** Told instead, the first that the study reports: what does not grow with the number of heads. */
 const INSTEAD = ["headsPerHour", "costPerHead", "marginPerHead", "costPerKg"];
 /** Heads that are hung may differ by so much through the luck of the day: losses in transport and lairage. */

@@ -1,6 +1,7 @@
 import { formatDecimals, formatEstimate } from "../../sim/text/units/index.ts";
 import type { Decision, DecisionRow, ResponseInfo } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
+import { ENDS } from "./bestWords.ts";
 
 /** One figure of the table, as text. */
 export interface DecisionCell {
@@ -60,7 +61,6 @@ const FIRST: readonly [reader: RegExp, groups: readonly Group[]][] = [
 const OTHERWISE: readonly Group[] = ["pace", "end", "limits", "money", "people"];
 
 const PACE = new Set(["headsPerHour", "carcasses"]);
-const ENDS = new Set(["finish", "overtime", "lastOut", "cleaningEnd"]);
 
 function groupOf(key: string): Group {
   if (PACE.has(key)) return "pace";

@@ -35,6 +35,7 @@ const FALSE_DISCOVERY =
 /** Runs a study; writes its folder unless only data on standard output is wanted. */
 export async function studyCommand(terminal: Terminal, path: string, options: StudyCommandOptions): Promise<void> {
   const results = await runStudyFile(terminal, path, options);
+  if (!options.more && results.decision != null) terminal.say("--more lists every mean and difference here.", "dim");
   if (options.json) for (const part of stableJsonParts(results)) terminal.data(part);
 }
 
@@ -62,7 +63,6 @@ export async function runStudyFile(
   for (const line of wrappedLines(CAUTION)) terminal.say(line, "dim");
   if (folder !== null)
     terminal.say(`Report: ${join(folder, "report.html")}, with charts and tables beside it`, "green");
-  if (!options.more && results.decision != null) terminal.say("--more lists every mean and difference here.", "dim");
   return results;
 }
 
