@@ -5,7 +5,7 @@ import { BadInput, Stopped } from "./faults.ts";
 import type { Terminal } from "./terminal.ts";
 
 /** More than any answers have; what comes through a pipe may have no end. */
-const MOST_CHARACTERS = 1_000_000;
+const MAX_CHARACTERS = 1_000_000;
 
 /** Answers named on the command line stand before all others; one that cannot be taken is left to those others. */
 export function withGiven(given: ReadonlyMap<string, string>, others: NewAnswerer): NewAnswerer {
@@ -47,7 +47,7 @@ export async function inputLines(): Promise<string[]> {
   let text = "";
   for await (const piece of process.stdin.setEncoding("utf8")) {
     text += piece;
-    if (text.length > MOST_CHARACTERS)
+    if (text.length > MAX_CHARACTERS)
       throw new BadInput(["standard input: this is too long for answers, a line each."]);
   }
   return text.replace(/\r?\n$/, "").split(/\r?\n/);

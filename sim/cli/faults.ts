@@ -61,7 +61,7 @@ const REASONS: Record<string, string> = {
 
 const NOTHING_THERE = "no folder can be made there; name another one";
 
-const MOST_LINES = 200;
+const MAX_LINES = 200;
 
 const LONGEST = 1000;
 
@@ -104,7 +104,7 @@ function guidePaths({ guides }: BadInput): string {
 
 /** Faults as they are shown: a file can hold more of them, and longer names in them, than anybody reads. */
 export function shownLines(lines: readonly string[]): string[] {
-  const shown = lines.slice(0, MOST_LINES).map(shortened);
+  const shown = lines.slice(0, MAX_LINES).map(shortened);
   const more = lines.length - shown.length;
   return more === 0 ? shown : [...shown, `... and ${more} more; correct these first.`];
 }

@@ -58,12 +58,12 @@ export const KINDS_OF_PLANT = [
   "compact plant, fewest people",
 ] as const;
 
-const MOST_SAMPLES = 9999;
+const MAX_SAMPLES = 9999;
 
-const MOST_CALIBRATION_DAYS = 1000;
+const MAX_CALIBRATION_DAYS = 1000;
 
 /** More than any machine has use for; each takes some tens of megabytes. */
-const MOST_THREADS = 512;
+const MAX_THREADS = 512;
 
 export function alternativeOption(): Option {
   return new Option(
@@ -148,7 +148,7 @@ export function resumeOption(): Option {
 
 export function threadsOption(): Option {
   return new Option("--threads <count>", "worker threads (default: one for each core, fewer for few days)").argParser(
-    (text: string) => wholeNumber(text, 1, MOST_THREADS),
+    (text: string) => wholeNumber(text, 1, MAX_THREADS),
   );
 }
 
@@ -166,7 +166,7 @@ export function queueOption(): Option {
 
 export function concurrencyOption(): Option {
   return new Option("--concurrency <count>", "days at a time (default: one for each core)").argParser((text: string) =>
-    wholeNumber(text, 1, MOST_THREADS),
+    wholeNumber(text, 1, MAX_THREADS),
   );
 }
 
@@ -196,13 +196,13 @@ export function byOption(): Option {
 export function calibrationDaysOption(): Option {
   return new Option("--days <count>", "days to simulate of the plan and of each change that is followed up")
     .default(40)
-    .argParser((text: string) => wholeNumber(text, 5, MOST_CALIBRATION_DAYS));
+    .argParser((text: string) => wholeNumber(text, 5, MAX_CALIBRATION_DAYS));
 }
 
 export function samplesOption(): Option {
   return new Option("--samples <count>", "at most so many simulated samples for each p-value")
     .default(499)
-    .argParser((text: string) => wholeNumber(text, 99, MOST_SAMPLES));
+    .argParser((text: string) => wholeNumber(text, 99, MAX_SAMPLES));
 }
 
 function wholeNumber(text: string, least: number, most = MOST): number {

@@ -11,7 +11,7 @@ import { programVersion } from "./project.ts";
 import { progress, type Terminal, untilInterrupted } from "./terminal.ts";
 
 /** With fewer days for each, starting a thread and getting its code fast takes longer than it saves. */
-const LEAST_DAYS_PER_THREAD = 16;
+const MIN_DAYS_PER_THREAD = 16;
 /** Threads are started anew for each round of a search: with fewer days that takes longer than it saves. */
 const FEW_DAYS = 40;
 
@@ -66,7 +66,7 @@ async function chooseRunner(
     const { onQueue } = await import("../days/run/queue/index.ts");
     return onQueue(queueAddress(queue), { gambrel: version, say: (words) => terminal.say(words, "yellow") });
   }
-  const count = Math.min(threads ?? Math.min(availableParallelism(), Math.ceil(days / LEAST_DAYS_PER_THREAD)), days);
+  const count = Math.min(threads ?? Math.min(availableParallelism(), Math.ceil(days / MIN_DAYS_PER_THREAD)), days);
   if (count <= 1) return inThisThread(setImmediate);
   const { inThreads } = await import("../days/run/threads/index.ts");
   return inThreads(count);

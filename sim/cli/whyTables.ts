@@ -5,13 +5,13 @@ import { formatEstimate, formatResponse, textTable } from "../text/units/index.t
 
 const DURATION: ResponseInfo = { key: "", label: "", unit: "s", format: "duration", better: null };
 
-const MOST_PARTS = 12;
+const MAX_PARTS = 12;
 
 const SECONDS: ResponseInfo = { key: "", label: "", unit: "s", format: "number", better: null };
 
 const SHARE: ResponseInfo = { ...SECONDS, format: "share" };
 
-const MOST_SLOPES = 10;
+const MAX_SLOPES = 10;
 
 /** Seconds: slopes are told for so small a change and never drawn out. */
 const STEP = 0.1;
@@ -28,7 +28,7 @@ export function whyTables(why: Why): string[] {
 
 /** Those that are right, then what is missing and why. */
 function slopesTable(why: Why): string[] {
-  const strongest = rankedSlopes(why.slopes).slice(0, MOST_SLOPES);
+  const strongest = rankedSlopes(why.slopes).slice(0, MAX_SLOPES);
   const missing = withheldWords(why);
   if (strongest.length === 0) return missing;
   const rows = strongest.map((slope) => [
@@ -51,7 +51,7 @@ function bottleneckTable({ bottleneck }: Why): string[] {
 
 /** What the end of work was owed to, most first: all that one day is asked for. */
 export function partsTable({ parts, total }: Why): string[] {
-  const shown = parts.slice(0, MOST_PARTS);
+  const shown = parts.slice(0, MAX_PARTS);
   const rest = total.mean - shown.reduce((sum, { seconds }) => sum + seconds.mean, 0);
   const rows = shown.map(({ label, seconds }) => [
     label,

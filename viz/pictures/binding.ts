@@ -63,11 +63,11 @@ const ROW = 30;
 
 const TEXTURES: readonly Texture[] = ["plain", "rising", "dots", "level", "cross", "upright", "falling"];
 
-const MOST_ROWS = 12;
+const MAX_ROWS = 12;
 
 /** What the end of a variant's work was owed to, the longest first; what is left out stands below. */
 export function bindingView(results: StudyResults, variant: VariantResults, why: Why): BindingColumns {
-  const told = why.parts.slice(0, MOST_ROWS);
+  const told = why.parts.slice(0, MAX_ROWS);
   const rest = why.total.mean - told.reduce((sum, { seconds }) => sum + seconds.mean, 0);
   return {
     title: "What the line waited for until the end of work",

@@ -48,7 +48,7 @@ const METHOD =
   "Method: the longest active period (Roser, Nakano and Tanaka 2002). At any time the bottleneck is the stage that has worked, or been under repair, longest without waiting.";
 
 /** A stage that was the bottleneck for less of the day than this is named below the picture only. */
-const LEAST_SHARE = 0.005;
+const MIN_SHARE = 0.005;
 
 /** Which stage held the line back when, on a variant's traced day; null where that was not recorded. */
 export function bottleneckView(results: StudyResults, variant: VariantResults): BottleneckColumns | null {
@@ -56,7 +56,7 @@ export function bottleneckView(results: StudyResults, variant: VariantResults): 
   const spans = binding?.bottleneck.spans ?? null;
   if (binding === null || spans === null) return null;
   const { shares } = binding.bottleneck;
-  const drawn = shares.filter(({ sole, shifting }) => sole + shifting >= LEAST_SHARE);
+  const drawn = shares.filter(({ sole, shifting }) => sole + shifting >= MIN_SHARE);
   const brief = shares.filter((share) => !drawn.includes(share) && share.sole + share.shifting > 0);
   const names = new Set(drawn.map(({ stage }) => stage));
   return {
@@ -83,7 +83,7 @@ export function bottleneckView(results: StudyResults, variant: VariantResults): 
       ...(brief.length === 0
         ? []
         : [
-            `Bottleneck for less than ${LEAST_SHARE * 100} % of the time: ${brief.map(({ stage }) => isolated(stage)).join(", ")}.`,
+            `Bottleneck for less than ${MIN_SHARE * 100} % of the time: ${brief.map(({ stage }) => isolated(stage)).join(", ")}.`,
           ]),
       METHOD,
     ].join(" "),

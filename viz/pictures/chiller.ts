@@ -45,7 +45,7 @@ const GUTTER = 52;
 const RIGHT_GUTTER = 96;
 
 /** Bleeding and draining take minutes, chilling most of an hour or more: what tells a chiller whose time is not computed. */
-const LEAST_CHILLING_SECONDS = 1800;
+const MIN_CHILLING_SECONDS = 1800;
 
 /** The chillers of a line, as far as a day's record tells them: dwell stages that take heat out, or hold heads for long. */
 export function chillersOf({ day }: VariantResults): StageRecord[] {
@@ -53,7 +53,7 @@ export function chillersOf({ day }: VariantResults): StageRecord[] {
     (stage) =>
       does(stage, "hold heads") &&
       stage.processed > 0 &&
-      (stage.heatJoules > 0 || (stage.stateSeconds[0] ?? 0) / stage.processed >= LEAST_CHILLING_SECONDS),
+      (stage.heatJoules > 0 || (stage.stateSeconds[0] ?? 0) / stage.processed >= MIN_CHILLING_SECONDS),
   );
 }
 

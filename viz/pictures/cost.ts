@@ -53,7 +53,7 @@ const LABEL_GUTTER = 200;
 
 const HEIGHT = 280;
 
-const MOST_LABELS = 14;
+const MAX_LABELS = 14;
 
 type Scale = ScaleLinear<number, number>;
 
@@ -164,7 +164,7 @@ function drawLabels(frame: ChartFrame, points: readonly CostPoint[], x: Scale, y
   const [floor, top] = y.range() as [number, number];
   const told = [...points]
     .sort((a, b) => Number(b.undominated || b.base) - Number(a.undominated || a.base))
-    .slice(0, MOST_LABELS);
+    .slice(0, MAX_LABELS);
   const wishes = told.map(({ cost }) => y(cost.mean));
   const lines = told.map(({ name, base }) => wrapText(base ? `${name} (today)` : name, LABEL_GUTTER - 24, 11, 2));
   const gap = lines.some((each) => each.length > 1) && told.length < 9 ? 30 : 18;

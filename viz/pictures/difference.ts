@@ -21,7 +21,7 @@ import {
   drawNames,
   endsOf,
   figureGutter,
-  MOST_TOLD,
+  MAX_TOLD,
   meaningOf,
   nameGutter,
   paddedDomain,
@@ -150,7 +150,7 @@ export function describeDifferences(results: StudyResults, info: ResponseInfo): 
   const tell = (variant: VariantResults) =>
     `${quoted(variant.name)}: ${differenceWords(differenceIn(variant, info.key), format, results.study.confidence).sentence}.`;
   const variants = results.variants.slice(1);
-  if (variants.length <= MOST_TOLD) return variants.map(tell).join(" ");
+  if (variants.length <= MAX_TOLD) return variants.map(tell).join(" ");
   const mean = (variant: VariantResults) => differenceIn(variant, info.key)?.mean ?? 0;
   const sorted = [...variants].sort((a, b) => mean(a) - mean(b));
   const shown = variants.filter((variant) => differenceIn(variant, info.key)?.shown).length;

@@ -61,13 +61,13 @@ const GAP = 2;
 const SHADES = [0.06, 0.16, 0.26, 0.36, 0.46, 0.56, 0.66] as const;
 
 /** More levels than this do not fit across the picture. */
-const MOST_LEVELS = 8;
+const MAX_LEVELS = 8;
 
 /** One response over both factors of a study; null unless it has exactly two and variants on several levels of each. */
 export function heatMapView(results: StudyResults, info: ResponseInfo): HeatMapColumns | null {
   const [across, down] = results.factors;
   if (results.factors.length !== 2 || !across || !down || results.screening !== null) return null;
-  if (across.levels.length > MOST_LEVELS || across.levels.length < 2 || down.levels.length < 2) return null;
+  if (across.levels.length > MAX_LEVELS || across.levels.length < 2 || down.levels.length < 2) return null;
   const format = studyFormat(results, info);
   const cells = results.variants.flatMap((variant, index) => cellOf(results, info, format, variant, index));
   if (cells.length < 4) return null;

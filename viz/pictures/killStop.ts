@@ -75,21 +75,21 @@ const HEADS = 84;
 const WAIT = 72;
 
 /** A bar is seen even where it lasts no longer than a pixel. */
-const LEAST_BAR = 3;
+const MIN_BAR = 3;
 
 /** The axis ends a little after the last head has left the kill line: dressing and chilling go on for hours. */
 const AFTER_WORK = 1.03;
 
 /** Rows that are drawn: the longest stops, in the order of the day. */
-const MOST_DRAWN = 24;
+const MAX_DRAWN = 24;
 
 /** The stops of the kill line on a variant's first day; null where none were recorded. */
 export function killStopView(results: StudyResults, variant: VariantResults): KillStopColumns | null {
   const { killStops, startClockSeconds } = variant.day;
   if (killStops === null) return null;
   const rows = killStops.stops.map((stop) => rowOf(stop, startClockSeconds));
-  const least = [...rows].map(({ from, to }) => to - from).sort((a, b) => b - a)[MOST_DRAWN - 1] ?? 0;
-  const drawn = rows.filter(({ from, to }) => to - from >= least).slice(0, MOST_DRAWN);
+  const least = [...rows].map(({ from, to }) => to - from).sort((a, b) => b - a)[MAX_DRAWN - 1] ?? 0;
+  const drawn = rows.filter(({ from, to }) => to - from >= least).slice(0, MAX_DRAWN);
   const scene = dayScene(results, variant);
   return {
     ...{ ...scene, endSeconds: Math.min(scene.endSeconds, AFTER_WORK * lastOf(variant.day, killStops)) },
@@ -204,7 +204,7 @@ function drawStop(frame: DayFrame, row: KillStopRow, fill: string, top: number):
   drawText(group, frame.left, top + 13, fitted(row.where, LABEL - 10, true), { bold: true });
   drawText(group, frame.left, top + 26, row.time, { fill: frame.colour("muted") });
   const x = frame.time(row.from);
-  const width = Math.max(LEAST_BAR, frame.time(row.to) - x);
+  const width = Math.max(MIN_BAR, frame.time(row.to) - x);
   const bar = group
     .append("rect")
     .attr("x", x.toFixed(1))

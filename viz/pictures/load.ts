@@ -59,7 +59,7 @@ export interface LoadColumns extends ChartWords, DayScene {
 const ROW = 34;
 
 /** More lorries than this are not told apart in one picture; the first ones are drawn, the others counted below it. */
-const MOST_LOADS = 24;
+const MAX_LOADS = 24;
 
 const PHASES = ["crates on the lorry", "in lairage", "crates to the washer"] as const;
 
@@ -70,7 +70,7 @@ export function loadView(results: StudyResults, variant: VariantResults): LoadCo
   const { day } = variant;
   if (day.loads.length === 0) return null;
   const came = day.loads.filter(hasCome);
-  const drawn = came.sort((a, b) => a.arrivedSeconds - b.arrivedSeconds).slice(0, MOST_LOADS);
+  const drawn = came.sort((a, b) => a.arrivedSeconds - b.arrivedSeconds).slice(0, MAX_LOADS);
   const panels = day.stages.flatMap((stage, index) => {
     const trace = day.traces?.queues[index];
     return does(stage, "handle crates") && stage.queue.max > 0 && trace !== undefined

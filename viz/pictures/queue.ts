@@ -48,14 +48,14 @@ const CLOSE_PANEL = 34;
 
 const CLOSE_GAP = 10;
 
-const MOST_ROOMY = 11;
+const MAX_ROOMY = 11;
 
 export const GUTTER = 182;
 
 export const RIGHT_GUTTER = 84;
 
 /** More change points than this are drawn as low, high and mean by bin: at page width nobody could tell them apart. */
-const MOST_POINTS = 1500;
+const MAX_POINTS = 1500;
 
 /** Queue traces of a variant's first day, heads only (crates: `loadView`); stages where nothing ever waited are named below instead of drawn. */
 export function queueView(results: StudyResults, variant: VariantResults): QueueColumns {
@@ -83,7 +83,7 @@ export function queueView(results: StudyResults, variant: VariantResults): Queue
 
 /** A trace as it is drawn: every step where they are few, bins where they are many. */
 export function traceColumns(trace: StepTrace, endSeconds: number): TraceColumns {
-  if (trace.kind === "exact" && trace.times.length <= MOST_POINTS) return trace;
+  if (trace.kind === "exact" && trace.times.length <= MAX_POINTS) return trace;
   return { kind: "binned", ...binnedTrace(trace, drawingBinSeconds(endSeconds)) };
 }
 
@@ -144,7 +144,7 @@ export function queueChart(columns: QueueColumns, context: ChartContext): SVGSVG
   if (columns.panels.length === 0) return emptyChart(columns, columns.footnote, context);
   const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER });
   const top = frame.top + 14;
-  const roomy = columns.panels.length <= MOST_ROOMY;
+  const roomy = columns.panels.length <= MAX_ROOMY;
   const [height, gap] = roomy ? [PANEL, GAP] : [CLOSE_PANEL, CLOSE_GAP];
   const bottom = top + columns.panels.length * (height + gap) - gap;
   drawDayPlot(frame, top, bottom);

@@ -38,7 +38,7 @@ export interface ResponseColumns extends ChartWords {
 }
 
 const TEXT_GUTTER = 178;
-const MOST_LINES = 3;
+const MAX_LINES = 3;
 
 /** One response over the variants: dot and interval, the base's interval as a band, figures at the right. */
 export function responseChart(columns: ResponseColumns, context: ChartContext): SVGSVGElement {
@@ -112,8 +112,8 @@ const WIDEST_FIGURES = 250;
 
 /** Pixels for the names at the left: more of them where some name would take three lines. */
 export function nameGutter(rows: readonly { name: string }[]): number {
-  const lines = Math.max(...rows.map(({ name }) => wrapText(name, NAME_GUTTER - 12, 12, MOST_LINES).length));
-  return lines < MOST_LINES ? NAME_GUTTER : WIDE_NAME_GUTTER;
+  const lines = Math.max(...rows.map(({ name }) => wrapText(name, NAME_GUTTER - 12, 12, MAX_LINES).length));
+  return lines < MAX_LINES ? NAME_GUTTER : WIDE_NAME_GUTTER;
 }
 
 /** Pixels for the figures at the right: `least`, or what the longest line of them takes, up to 250. */
@@ -124,7 +124,7 @@ export function figureGutter(rows: readonly { text: string }[], least: number): 
 
 /** A variant's name at the left, up to three lines around `y`. */
 export function drawNames(frame: ChartFrame, name: string, y: number, room: number): void {
-  const lines = wrapText(name, room, 12, MOST_LINES);
+  const lines = wrapText(name, room, 12, MAX_LINES);
   lines.forEach((line, i) => {
     drawText(frame.body, frame.left, y + 4 + (i - (lines.length - 1) / 2) * 15, line, { size: 12 });
   });
@@ -132,7 +132,7 @@ export function drawNames(frame: ChartFrame, name: string, y: number, room: numb
 
 /** Height of every row: enough for the longest of the names. */
 export function rowHeight(rows: readonly { name: string }[], room: number): number {
-  const most = Math.max(...rows.map((row) => wrapText(row.name, room, 12, MOST_LINES).length));
+  const most = Math.max(...rows.map((row) => wrapText(row.name, room, 12, MAX_LINES).length));
   return most === 1 ? 36 : 10 + most * 15;
 }
 
@@ -190,7 +190,7 @@ export function endsOf(estimate: Estimate | undefined): PartialEnds {
 }
 
 /** Up to so many variants are told one by one; beyond it base, highest and lowest stand for all. */
-export const MOST_TOLD = 6;
+export const MAX_TOLD = 6;
 
 /** One response of the variants in words, for those who cannot see the picture. */
 export function describeVariants(results: StudyResults, info: ResponseInfo): string {
@@ -200,7 +200,7 @@ export function describeVariants(results: StudyResults, info: ResponseInfo): str
   const tell = (variant: VariantResults) =>
     `${quoted(variant.name)}: ${estimateWords(variant.estimates[info.key], format, confidence, noun).phrase}.`;
   const { variants } = results;
-  if (variants.length <= MOST_TOLD) return variants.map(tell).join(" ");
+  if (variants.length <= MAX_TOLD) return variants.map(tell).join(" ");
   const known = variants.filter((variant) => (variant.estimates[info.key]?.n ?? 0) > 0);
   const sorted = [...known].sort((a, b) => a.estimates[info.key]!.mean - b.estimates[info.key]!.mean);
   if (sorted.length === 0) return "No variant has a value.";

@@ -41,7 +41,7 @@ const LABEL_GUTTER = 190;
 
 const HEIGHT = 280;
 
-const MOST_LABELS = 16;
+const MAX_LABELS = 16;
 
 const LABEL_GAP = 16;
 
@@ -121,7 +121,7 @@ function drawEqual(frame: ChartFrame, x: Scale, y: Scale): void {
 /** Names in a column beside the plot, each with a thin line from its dot. */
 function drawLabels(frame: ChartFrame, { points }: ScreeningColumns, x: Scale, y: Scale): void {
   const [floor, top] = y.range() as [number, number];
-  const told = points.slice(0, MOST_LABELS);
+  const told = points.slice(0, MAX_LABELS);
   const places = spreadLabels(
     told.map(({ sigma }) => y(sigma)),
     LABEL_GAP,

@@ -25,7 +25,7 @@ export interface SlopeColumns extends ChartWords {
   footnotes: readonly string[];
 }
 
-const MOST_ROWS = 10;
+const MAX_ROWS = 10;
 
 /** Seconds: as little as a slope speaks of, and so much that its effect is seen. */
 const STEP = 0.1;
@@ -36,7 +36,7 @@ const STEP = 0.1;
  * tell has no figure: its reason stands below the picture.
  */
 export function slopeView(results: StudyResults, variant: VariantResults, why: Why): SlopeColumns {
-  const told = rankedSlopes(why.slopes).slice(0, MOST_ROWS);
+  const told = rankedSlopes(why.slopes).slice(0, MAX_ROWS);
   const missing = withheldWords(why);
   const rows = told.map((slope) => {
     const { mean, low, high } = timesEstimate(slope.slope, STEP);

@@ -85,7 +85,7 @@ const WORDS: Record<(typeof STATES)[number], { legend: string; short: string }> 
 const BREAK = STATE_NAMES.indexOf("on break");
 
 /** Bins across the strip at most, so that one is about 4 px wide. */
-const MOST_BINS = 84;
+const MAX_BINS = 84;
 
 /** What a station in each state does, for the finding; time on break is planned and no finding. */
 const FINDINGS = [
@@ -99,7 +99,7 @@ const FINDINGS = [
 export function stateView(results: StudyResults, variant: VariantResults): StateColumns {
   const { stages, traces, finishSeconds } = variant.day;
   const finest = traces?.states[0]?.binSeconds ?? finishSeconds;
-  const binSeconds = finest * Math.max(1, Math.ceil(finishSeconds / finest / MOST_BINS));
+  const binSeconds = finest * Math.max(1, Math.ceil(finishSeconds / finest / MAX_BINS));
   const bins = Math.max(1, Math.ceil(finishSeconds / binSeconds));
   const watched = stages
     .map((stage, index) => ({ stage, trace: traces?.states[index] }))

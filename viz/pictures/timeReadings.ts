@@ -40,12 +40,12 @@ export function plain(name: string, unit: string, trace: TraceColumns): TimeSeri
 }
 
 const STEPS = [300, 600, 900, 1800, 3600, 7200, 14_400];
-const MOST_ROWS = 48;
+const MAX_ROWS = 48;
 
 /** Traces as a table of at most some 48 rows: mean and most of each round step of time; means alone where no more is known. */
 export function timeTable({ startClockSeconds, endSeconds, series }: TimeReadings): ChartTable {
   const step =
-    STEPS.find((seconds) => endSeconds / seconds <= MOST_ROWS) ?? Math.ceil(endSeconds / MOST_ROWS / 3600) * 3600;
+    STEPS.find((seconds) => endSeconds / seconds <= MAX_ROWS) ?? Math.ceil(endSeconds / MAX_ROWS / 3600) * 3600;
   const columns = series.flatMap(({ group, name, unit, trace }) => {
     const { mean, high } = resampled(trace, endSeconds, step);
     const title = group === "" ? name : `${group}, ${name}`;

@@ -3,18 +3,18 @@ import { isolated } from "../frame/index.ts";
 import { type DecisionTable, rankedEffects, responseHeading, studyFormat } from "../words/index.ts";
 
 /** Factors that the first pages have a row for. */
-const MOST_FACTORS = 12;
+const MAX_FACTORS = 12;
 /** Results that they have a column for. */
-const MOST_RESULTS = 4;
+const MAX_RESULTS = 4;
 
 /** Of a screening: what each factor does to each result, the one that moves the first result most first; no plan is chosen. */
 export function effectTable(results: StudyResults): DecisionTable {
-  const responses = results.responses.slice(0, MOST_RESULTS);
+  const responses = results.responses.slice(0, MAX_RESULTS);
   const ranked = rankedEffects(results, responses[0]!);
   return {
     rowsAre: "Factor",
     columns: responses.map(responseHeading),
-    rows: ranked.slice(0, MOST_FACTORS).map(({ name }) => ({
+    rows: ranked.slice(0, MAX_FACTORS).map(({ name }) => ({
       name,
       cells: responses.map((info) => {
         const found = rankedEffects(results, info).find((effect) => effect.name === name)?.effects;
@@ -26,7 +26,7 @@ export function effectTable(results: StudyResults): DecisionTable {
       best: false,
       harm: null,
     })),
-    more: Math.max(0, ranked.length - MOST_FACTORS),
-    left: results.responses.slice(MOST_RESULTS).map(({ label }) => isolated(label)),
+    more: Math.max(0, ranked.length - MAX_FACTORS),
+    left: results.responses.slice(MAX_RESULTS).map(({ label }) => isolated(label)),
   };
 }

@@ -9,7 +9,7 @@ import { withWelfare } from "./reportSections.ts";
 import { tradeOffChart } from "./studyCharts.ts";
 
 /** Sentences below the verdict; the others stand with the choice. */
-const MOST_TOLD = 3;
+const MAX_TOLD = 3;
 
 /** What a search found, before the days that compare the recommended arrangement with today's plan: answer, choice, curve, arrangements tried. */
 export function improvementSections(found: Improvement, results: StudyResults, figures: Figures): Markup[] {
@@ -17,7 +17,7 @@ export function improvementSections(found: Improvement, results: StudyResults, f
     firstPages(
       {
         verdict: isolated(found.verdict),
-        words: withWelfare(results, found.words.slice(0, MOST_TOLD).map(isolated)),
+        words: withWelfare(results, found.words.slice(0, MAX_TOLD).map(isolated)),
         table: improvementTable(found),
         note: `Means over ${found.recommended?.goal?.n ?? 0} new days, the same for both, with ${formatConfidence(found.confidence)} ranges. Grey: no difference to today's arrangement shown.`,
         picture: tradeOffChart(found) ?? undefined,
@@ -34,7 +34,7 @@ export function improvementSections(found: Improvement, results: StudyResults, f
 function choiceSection(found: Improvement): Markup {
   const { recommended } = found;
   return html`<h2>What is recommended, and how sure that is</h2>
-${found.words.slice(MOST_TOLD).map((words) => html`<p>${unbroken(isolated(words))}</p>`)}
+${found.words.slice(MAX_TOLD).map((words) => html`<p>${unbroken(isolated(words))}</p>`)}
 ${recommended === null ? "" : sharesTable(found, recommended)}
 ${finalistsTable(found)}
 ${recommended === null || recommended.limits.length === 0 ? "" : limitsTable(found, recommended)}`;

@@ -71,13 +71,13 @@ function largestOf(variants: readonly VariantResults[], key: string): number {
 }
 
 /** More rows than this are read by nobody; they are in stops.csv. */
-const MOST_ROWS = 40;
+const MAX_ROWS = 40;
 
 function stopTable({ day }: VariantResults, killStops: Stops): Markup {
   const { stops, count } = killStops;
   if (stops.length === 0) return html``;
-  const rows = stops.slice(0, MOST_ROWS).map((stop, index) => stopRow(stop, index + 1, day.startClockSeconds));
-  const shown = Math.min(count, MOST_ROWS);
+  const rows = stops.slice(0, MAX_ROWS).map((stop, index) => stopRow(stop, index + 1, day.startClockSeconds));
+  const shown = Math.min(count, MAX_ROWS);
   const more =
     shown === count
       ? ""

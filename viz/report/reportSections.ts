@@ -57,9 +57,9 @@ function decidedSection(results: StudyResults, decision: Decision, figures: Figu
     hasFactors: factors.length > 0,
   });
   const words = [
-    ...pages.words.slice(0, MOST_WORDS),
+    ...pages.words.slice(0, MAX_WORDS),
     ...otherResponseWords(results, decision),
-    ...factorWords(results).slice(0, MOST_FACTORS),
+    ...factorWords(results).slice(0, MAX_FACTORS),
   ];
   const screened = results.screening !== null;
   return firstPages(
@@ -77,8 +77,8 @@ function decidedSection(results: StudyResults, decision: Decision, figures: Figu
 }
 
 /** Sentences of the decision, and of the factors, that leave room for picture and table on two sheets. */
-const MOST_WORDS = 4;
-const MOST_FACTORS = 3;
+const MAX_WORDS = 4;
+const MAX_FACTORS = 3;
 
 function factorWords(results: StudyResults): string[] {
   const info = headline(results);
@@ -291,11 +291,11 @@ function settings({ set }: VariantResults): [string, unknown][] {
 }
 
 /** A list this long is read by few: it folds open. */
-const MOST_CHANGES = 20;
+const MAX_CHANGES = 20;
 
 function changeList(list: readonly Markup[]): Markup {
   if (list.length === 0) return html``;
-  return list.length <= MOST_CHANGES
+  return list.length <= MAX_CHANGES
     ? html`<p>What each variant changes in the plan:</p><ul>${list}</ul>`
     : html`<details><summary>What each of the ${list.length} variants changes in the plan</summary><ul>${list}</ul></details>`;
 }

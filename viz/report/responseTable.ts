@@ -16,11 +16,11 @@ import {
 import { html, type Markup } from "./html.ts";
 
 /** More variants than this are turned on their side: one table per response, one row per variant. */
-const MOST_COLUMNS = 4;
+const MAX_COLUMNS = 4;
 
 /** Whether every difference stands in a row of its own, in a table of its response. */
 export function listsDifferences({ responses, variants }: StudyResults): boolean {
-  return responses.length > 0 && variants.length > MOST_COLUMNS;
+  return responses.length > 0 && variants.length > MAX_COLUMNS;
 }
 
 /** Every response of every variant with interval and difference to the base. */

@@ -165,11 +165,11 @@ export function drawnVariants(results: StudyResults): VariantResults[] {
 }
 
 /** More variants than this are told apart by the table of stages; only those whose day is drawn have pictures. */
-const MOST_WHY = 12;
+const MAX_WHY = 12;
 
 /** The variants whose days show in pictures where the time went; in a screening nobody asks about one of them. */
 export function whyVariants(results: StudyResults): VariantResults[] {
-  const few = results.variants.length <= MOST_WHY && results.screening === null;
+  const few = results.variants.length <= MAX_WHY && results.screening === null;
   const wanted = few ? results.variants : drawnVariants(results);
   return wanted.filter(({ why }) => why !== null);
 }
@@ -186,8 +186,8 @@ export function whyCharts(results: StudyResults, variant: VariantResults): Plann
 }
 
 /** As many fit on a sheet of A4 with letters of full size. */
-const MOST_STATE_ROWS = 20;
-const MOST_QUEUE_PANELS = 17;
+const MAX_STATE_ROWS = 20;
+const MAX_QUEUE_PANELS = 17;
 
 /** A picture of many rows as several of about as many each, none taller than a sheet of paper; the first has the finding. */
 function sheetsOf<
@@ -219,14 +219,14 @@ export function dayCharts(results: StudyResults, variant: VariantResults, prefix
   const bottleneck = bottleneckView(results, variant);
   return [
     traced(`${prefix}-heads-out`, headsOutView(results, variant), headsOutChart, headsOutReadings),
-    ...sheetsOf(stateView(results, variant), "rows", MOST_STATE_ROWS).map((sheet, index) =>
+    ...sheetsOf(stateView(results, variant), "rows", MAX_STATE_ROWS).map((sheet, index) =>
       planned(numbered(`${prefix}-states`, index), sheet, stateChart, stateTable, stateReadings),
     ),
     ...(bottleneck === null
       ? []
       : [planned(`${prefix}-bottleneck`, bottleneck, bottleneckChart, bottleneckTable, bottleneckReadings)]),
     traced(`${prefix}-wip`, wipView(results, variant), wipChart, wipReadings),
-    ...sheetsOf(queueView(results, variant), "panels", MOST_QUEUE_PANELS).map((sheet, index) =>
+    ...sheetsOf(queueView(results, variant), "panels", MAX_QUEUE_PANELS).map((sheet, index) =>
       traced(numbered(`${prefix}-queues`, index), sheet, queueChart, queueReadings),
     ),
     ...(loads === null ? [] : [planned(`${prefix}-loads`, loads, loadChart, loadTable, loadReadings)]),

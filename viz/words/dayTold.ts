@@ -36,7 +36,7 @@ const ALTERNATIVES = [
   ["fullMargin", "margin"],
 ];
 /** Limits that are named one by one. */
-const MOST_NAMED = 3;
+const MAX_NAMED = 3;
 
 export function dayTold(results: StudyResults): DayTold {
   const variant = results.variants[0]!;
@@ -85,9 +85,9 @@ function limitWords(limits: readonly LimitRecord[]): string[] {
   const broken = worstFirst(limits);
   const kept = limits.filter(({ beyond }) => beyond === 0).map(({ name }) => `\u2018${isolated(name)}\u2019`);
   const told = broken
-    .slice(0, MOST_NAMED)
+    .slice(0, MAX_NAMED)
     .map(({ name, beyond, tally }) => `\u2018${isolated(name)}\u2019 ${shareWords(beyond, tally.count, "heads")}`);
-  const more = broken.length > MOST_NAMED ? `; and ${broken.length - MOST_NAMED} more` : "";
+  const more = broken.length > MAX_NAMED ? `; and ${broken.length - MAX_NAMED} more` : "";
   return [
     ...(broken.length < 2 ? [] : [`Limits broken, the worst first: ${told.join("; ")}${more}.`]),
     ...(kept.length === 0 ? [] : [`Limits kept by every head: ${kept.join(", ")}.`]),

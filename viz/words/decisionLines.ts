@@ -4,7 +4,7 @@ import { type DecisionTable, MONEY_A_DAY } from "./decisionTable.ts";
 /** Characters; a terminal that somebody has made no wider. */
 const WIDTH = 100;
 /** Lines of the table, what is left out included. */
-const MOST_LINES = 30;
+const MAX_LINES = 30;
 /** Characters of a plan's name in one line. */
 const NAME = 34;
 /** Of a heading: "Outside ‘kill" / "to chill’". */
@@ -31,7 +31,7 @@ export function decisionLines(table: DecisionTable): string[] {
     lines.map((line, index) => [line, ...(index === 0 ? cells[row]! : columns.map(() => ""))]),
   );
   const left = [...table.columns.filter((_, column) => !columns.includes(column)), ...(table.left ?? [])];
-  const kept = rowsFor(bodies, MOST_LINES - height - (left.length > 0 ? 2 : 0) - 1);
+  const kept = rowsFor(bodies, MAX_LINES - height - (left.length > 0 ? 2 : 0) - 1);
   const more = table.more + bodies.length - kept.length;
   return [
     ...textTable([...header, ...kept.flat()]).map((line) => line.trimEnd()),

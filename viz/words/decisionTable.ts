@@ -87,14 +87,14 @@ const SHORT: Record<string, string> = {
 export const MONEY_A_DAY = "Money a day, to today";
 
 /** Most plans that a decision is told of on first pages and terminal. */
-const MOST_ROWS = 12;
+const MAX_ROWS = 12;
 /** A design of factors with so many plans is told by what each factor does, and by the few plans that matter. */
 export const MANY_PLANS = 9;
 const FEW_ROWS = 6;
 
 /** How many of its plans a decision's table has. */
 export function plansTold({ rows }: Decision, hasFactors: boolean): number {
-  return hasFactors && rows.length >= MANY_PLANS ? FEW_ROWS : MOST_ROWS;
+  return hasFactors && rows.length >= MANY_PLANS ? FEW_ROWS : MAX_ROWS;
 }
 
 /** One column before it is known whether there is room for it. */

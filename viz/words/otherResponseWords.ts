@@ -9,7 +9,7 @@ import { rankedEffects } from "./screeningWords.ts";
 import { studyFormat } from "./studyFormat.ts";
 
 /** Plans that are told of one by one where none is recommended. */
-const MOST_TOLD = 3;
+const MAX_TOLD = 3;
 
 /**
  * What became of the responses that a study asks for besides the one that decides, and of the time limits: a sentence for the
@@ -23,7 +23,7 @@ export function otherResponseWords(results: StudyResults, { deciding, best }: De
   if (results.screening !== null) return asked.flatMap((info) => effectWords(results, info));
   if (asked.length === 0) return [];
   if (variants.length === 1) return [`${sentence(asked.map((info) => valueWords(variants[0]!, info)))}`];
-  if (told.length > MOST_TOLD) return [sentence(asked.map((info) => spreadWords(variants, info)))];
+  if (told.length > MAX_TOLD) return [sentence(asked.map((info) => spreadWords(variants, info)))];
   return told.map((variant) => {
     const moved = asked.flatMap((info) => movedWords(variant, info));
     const still = asked.filter((info) => movedWords(variant, info).length === 0).map(lowered);

@@ -1,7 +1,7 @@
 import type { MeanTime, SlopeEstimate, Why, WithheldSlope } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 
-const MOST_NAMES = 4;
+const MAX_NAMES = 4;
 
 /**
  * Why figures are missing among the effects of small changes: a sentence for each reason, none where nothing is withheld.
@@ -24,7 +24,7 @@ export function withheldWords({ slopes, withheldSlopes }: Pick<Why, "slopes" | "
 
 function listed(slopes: readonly WithheldSlope[]): string {
   const names = slopes.map(slopeName);
-  const [shown, rest] = [names.slice(0, MOST_NAMES), names.length - MOST_NAMES];
+  const [shown, rest] = [names.slice(0, MAX_NAMES), names.length - MAX_NAMES];
   return rest > 0 ? `${shown.join("; ")} and ${rest} more` : shown.join("; ");
 }
 

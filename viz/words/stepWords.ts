@@ -5,7 +5,7 @@ import { differenceResolution } from "./differenceWords.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 
 /** More steps than this are not told one by one. */
-const MOST_STEPS = 4;
+const MAX_STEPS = 4;
 
 /**
  * What each factor did to a response, level by level, a sentence for each, the factor that moves it most first; null where
@@ -35,7 +35,7 @@ function noteWords({ factors, study }: StudyResults, { comparisons, low }: Level
 }
 
 function factorWords(levels: readonly string[], steps: readonly LevelStep[], format: ResponseFormat): string {
-  if (steps.length <= MOST_STEPS) return steps.map((step) => oneStep(levels, step, format)).join(", ");
+  if (steps.length <= MAX_STEPS) return steps.map((step) => oneStep(levels, step, format)).join(", ");
   const last = steps.findLast(({ shown }) => shown);
   if (last === undefined) return `none of its ${steps.length} steps makes a difference that shows`;
   const rest = last.to === levels.length - 1 ? "" : `; beyond that no step shows a difference`;

@@ -67,12 +67,12 @@ function studyWords(results: StudyResults, beyond: readonly VariantResults[]): s
   return `${capital(first)} ${countWords(beyond, variants)}`;
 }
 
-const MOST_NAMED = 3;
+const MAX_NAMED = 3;
 
 function countWords(beyond: readonly VariantResults[], variants: readonly VariantResults[]): string {
   if (beyond.length === 1) return "It happened in no other variant.";
   if (beyond.length === variants.length) return `It happened in all ${variants.length} variants.`;
-  const names = beyond.length <= MOST_NAMED ? `: ${beyond.map(({ name }) => quoted(name)).join(", ")}` : "";
+  const names = beyond.length <= MAX_NAMED ? `: ${beyond.map(({ name }) => quoted(name)).join(", ")}` : "";
   return `It happened in ${beyond.length} of ${variants.length} variants${names}.`;
 }
 

@@ -5,7 +5,7 @@ import { responseFormat } from "./responseFormat.ts";
 
 const MOST = 3;
 /** What the line waited for less of the day than this is not told. */
-const LEAST_SHARE = 0.05;
+const MIN_SHARE = 0.05;
 /** Causes by which a stage sets the pace, rather than stands. */
 const PACE: ReadonlySet<Cause> = new Set<Cause>(["work", "place", "people", "absent", "few people", "dwell", "chain"]);
 
@@ -27,7 +27,7 @@ export function whyWords(why: Why): string[] {
     .map((part) => ({ seconds: part.seconds.mean, sentence: otherSentence(part, why) }));
   return [...stages, ...others]
     .sort((a, b) => b.seconds - a.seconds)
-    .filter(({ seconds }, rank) => rank === 0 || seconds >= LEAST_SHARE * why.total.mean)
+    .filter(({ seconds }, rank) => rank === 0 || seconds >= MIN_SHARE * why.total.mean)
     .slice(0, MOST)
     .map(({ sentence }) => sentence);
 }

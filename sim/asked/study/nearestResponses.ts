@@ -2,7 +2,7 @@ import { distance } from "fastest-levenshtein";
 import { nearestName } from "../plan/index.ts";
 import type { KnownResponse } from "./knownResponse.ts";
 
-const MOST_NAMED = 3;
+const MAX_NAMED = 3;
 /** Closer than this share of the longer word is a slip of the keyboard; what is less alike may be meant otherwise. */
 const SLIP = 0.3;
 const LONGEST = 120;
@@ -57,9 +57,9 @@ export function nearestResponses(written: string, known: readonly KnownResponse[
   const slips = keys.filter((key) => alike(written, key));
   if (slips.length > 0) return [nearestName(written, slips)!];
   const byMeaning = wordsOf(written).flatMap((word) => meantBy(word, keys));
-  if (byMeaning.length > 0) return [...new Set(byMeaning)].slice(0, MOST_NAMED);
+  if (byMeaning.length > 0) return [...new Set(byMeaning)].slice(0, MAX_NAMED);
   const byWords = inLabels(wordsOf(written), known);
-  if (byWords.length > 0) return byWords.slice(0, MOST_NAMED);
+  if (byWords.length > 0) return byWords.slice(0, MAX_NAMED);
   const nearest = nearestName(written, keys);
   return nearest === null ? [] : [nearest];
 }

@@ -36,7 +36,7 @@ export interface ReportCommandOptions {
 }
 
 /** Results are written by this program, not by hand, and may be long; one text in memory cannot be much longer. */
-const MOST_MEGABYTES = 500;
+const MAX_MEGABYTES = 500;
 
 /** Draws report and charts of a finished run anew from its data, and on demand what other programs want of it. */
 export async function reportCommand(terminal: Terminal, folder: string, options: ReportCommandOptions): Promise<void> {
@@ -79,13 +79,13 @@ function readRun(folder: string): Run {
   const path = join(folder, "results.json");
   if (!existsSync(path))
     throw new BadInput([`${folder}: there is no results.json in it; name the folder of a finished run.`]);
-  if (statSync(path).size > MOST_MEGABYTES * 1e6)
+  if (statSync(path).size > MAX_MEGABYTES * 1e6)
     throw new BadInput([
-      `${path}: this is larger than ${MOST_MEGABYTES} MB, too large to draw from; its tables are complete.`,
+      `${path}: this is larger than ${MAX_MEGABYTES} MB, too large to draw from; its tables are complete.`,
     ]);
-  const { results, problem } = readResults(readNamedText(path, MOST_MEGABYTES));
+  const { results, problem } = readResults(readNamedText(path, MAX_MEGABYTES));
   if (results === null) throw new BadInput([`${path}: ${problem}.`]);
-  const plan = readInputFile(join(folder, "plan.json"), { megabytes: MOST_MEGABYTES }).json;
+  const plan = readInputFile(join(folder, "plan.json"), { megabytes: MAX_MEGABYTES }).json;
   const answer = {
     improvement: answerIn(folder, "improvement.json", readImprovement),
     offers: answerIn(folder, "line-up.json", readOptionsResult),
@@ -97,7 +97,7 @@ function readRun(folder: string): Run {
 function answerIn<Answer>(folder: string, name: string, read: (json: unknown) => Answer | null): Answer | undefined {
   const path = join(folder, name);
   if (!existsSync(path)) return undefined;
-  const found = read(readInputFile(path, { megabytes: MOST_MEGABYTES }).json);
+  const found = read(readInputFile(path, { megabytes: MAX_MEGABYTES }).json);
   if (found === null)
     throw new BadInput([`${path}: there is no answer in this file; run the command again, or remove the file.`]);
   return found;

@@ -27,7 +27,7 @@ import { openRunJournal, runInto } from "../runFolder.ts";
 import { keepingDays, resumeLine, simulateStudy } from "../simulate.ts";
 import { CAUTION, counted, type Terminal } from "../terminal.ts";
 
-const MOST_NAMED = 5;
+const MAX_NAMED = 5;
 
 const FALSE_DISCOVERY =
   "Of the differences shown, at most the share that the confidence leaves open is false on average (false discovery rate).";
@@ -163,14 +163,14 @@ function rulesWords({ stopping, selection }: StudyResults["procedure"]): string[
 }
 
 /** Figures of a plan that fit beside its name. */
-const MOST_COLUMNS = 6;
+const MAX_COLUMNS = 6;
 /** Sentences that the verdict rests on. */
-const MOST_WORDS = 4;
+const MAX_WORDS = 4;
 
 /** The verdict, what it rests on, what became of the other responses, the table to decide by, what to do next. */
 export function decided(results: StudyResults, decision: NonNullable<StudyResults["decision"]>): string[] {
   const { variants, study, factors, screening } = results;
-  const room = { rows: plansTold(decision, factors.length > 0), columns: MOST_COLUMNS, reader: study.reader };
+  const room = { rows: plansTold(decision, factors.length > 0), columns: MAX_COLUMNS, reader: study.reader };
   const table =
     variants.length < 2
       ? []
@@ -178,7 +178,7 @@ export function decided(results: StudyResults, decision: NonNullable<StudyResult
           ...decisionLines(decisionTable(decision, variants[0]!.day.startClockSeconds, room)),
           "  * best; in brackets: no difference to today's plan shown.",
         ];
-  const words = [...decision.words.slice(0, MOST_WORDS), ...otherResponseWords(results, decision)];
+  const words = [...decision.words.slice(0, MAX_WORDS), ...otherResponseWords(results, decision)];
   return [
     ...wrappedLines(decision.verdict),
     ...words.flatMap((line) => wrappedLines(line, "  ")),
@@ -194,10 +194,10 @@ function comparisonLines(results: StudyResults, headline: ResponseInfo): string[
 }
 
 /** Results that are told in brief below the first. */
-const MOST_BRIEF = 3;
+const MAX_BRIEF = 3;
 
 function otherResults({ responses, variants, screening }: StudyResults): string[] {
-  const brief = screening === null ? responses.slice(1, 1 + MOST_BRIEF) : [];
+  const brief = screening === null ? responses.slice(1, 1 + MAX_BRIEF) : [];
   const left = responses.length - 1 - brief.length;
   const more = left === 1 ? "1 more result is" : `${left} more results are`;
   return [
@@ -261,7 +261,7 @@ function bestBy({ variants, study }: StudyResults, { key }: ResponseInfo): strin
   if (names.length === 1)
     return [`The best of all is ${names[0]} (${percent}, sure even though all variants were compared).`];
   const others = variants.length - names.length;
-  const named = names.length <= MOST_NAMED ? `: ${names.join(", ")}` : "";
+  const named = names.length <= MAX_NAMED ? `: ${names.join(", ")}` : "";
   const worse =
     others === 0 ? "No variant is clearly better than another" : `${others} ${others === 1 ? "is" : "are"} worse`;
   return [

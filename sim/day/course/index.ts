@@ -2,7 +2,7 @@
 
 // One day
 
-export { MOST_PASSES, recordCourse, recordInParts } from "./recordCourse.ts";
+export { MAX_PASSES, recordCourse, recordInParts } from "./recordCourse.ts";
 
 // What is kept
 

@@ -9,7 +9,7 @@ import { Scribe } from "./scribe.ts";
 import type { StepLog } from "./stepLog.ts";
 
 /** Beyond so many passes (of heads past points of their way) a day is too long to be kept whole: some 100 MB. */
-export const MOST_PASSES = 5_000_000;
+export const MAX_PASSES = 5_000_000;
 
 /** Which day of a line is meant. */
 interface DayDraws {
@@ -24,7 +24,7 @@ const INSTANTS_A_PART = 1000;
  * Simulates one day as `runDay` does, event by event, and keeps its whole course. The record is that of `runDay` with
  * the same seed and replication, to the last digit, with what its time was owed to and the bottleneck of every moment. Throws `CourseTooLong` when heads pass more than `most` points.
  */
-export function recordCourse(line: CompiledLine, draws: DayDraws, most = MOST_PASSES): DayCourse {
+export function recordCourse(line: CompiledLine, draws: DayDraws, most = MAX_PASSES): DayCourse {
   const parts = recordInParts(line, draws, most);
   for (;;) {
     const { done, value } = parts.next();
@@ -36,7 +36,7 @@ export function recordCourse(line: CompiledLine, draws: DayDraws, most = MOST_PA
 export function* recordInParts(
   line: CompiledLine,
   { seed, replication }: DayDraws,
-  most = MOST_PASSES,
+  most = MAX_PASSES,
 ): Generator<undefined, DayCourse> {
   const passes = new PassLog(most);
   const day = startDay(line, { seed, replication, watcher: passes, binding: true });

@@ -202,7 +202,7 @@ export interface KillStopReason {
 }
 
 /** Stops that a day's record lists; the others are counted. */
-export const MOST_KILL_STOPS = 200;
+export const MAX_KILL_STOPS = 200;
 
 /**
  * The stops of the kill line (everything from stunning to the end of bleeding) on one day; what counts as one stands in
@@ -228,7 +228,7 @@ export interface KillStopsRecord {
   worstWaitSeconds: number;
   /** Of the heads caught: never stuck, because they left the line before it or the day ended. */
   neverStuck: number;
-  /** The first stops of the day, in order; at most MOST_KILL_STOPS. */
+  /** The first stops of the day, in order; at most MAX_KILL_STOPS. */
   stops: KillStop[];
   /** Stops beyond those of the list. */
   leftOut: number;

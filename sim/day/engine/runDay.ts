@@ -73,13 +73,13 @@ export function startDay(line: CompiledLine, options: DayOptions): DayState {
   return day;
 }
 
-const MOST_PRESENT = 2_000_000;
+const MAX_PRESENT = 2_000_000;
 
 /**
  * A clock that stands still for so many events will never move again: some stage works in no time without an end. What
  * piles up meanwhile takes some 200 MB.
  */
-const MOST_EVENTS_AT_ONCE = 1_000_000;
+const MAX_EVENTS_AT_ONCE = 1_000_000;
 
 /**
  * Takes events in order up to and including `until` seconds; "stuck" when heads are left but no event is pending, or when
@@ -87,7 +87,7 @@ const MOST_EVENTS_AT_ONCE = 1_000_000;
  */
 export function advance(day: DayState, until: number): "running" | "finished" | "stuck" {
   const { calendar, line, options } = day;
-  const { mostEvents = Infinity, mostPresent = MOST_PRESENT } = options;
+  const { mostEvents = Infinity, mostPresent = MAX_PRESENT } = options;
   const { kind, owner } = line.slots;
   let atOnce = 0;
   while (!day.finished) {
@@ -100,7 +100,7 @@ export function advance(day: DayState, until: number): "running" | "finished" | 
       return "running";
     }
     atOnce = time > day.now ? 0 : atOnce + 1;
-    if (atOnce > MOST_EVENTS_AT_ONCE) return "stuck";
+    if (atOnce > MAX_EVENTS_AT_ONCE) return "stuck";
     if (day.events >= mostEvents) throw tooLong(day, mostEvents);
     if (day.pool.live > mostPresent) throw tooFull(day, mostPresent);
     day.now = time;

@@ -8,7 +8,7 @@ export interface StepRecorder {
 }
 
 /** Steps of all exact traces of one day together: with more of them, some hundreds of megabytes would be on their way. */
-const MOST_EXACT_STEPS = 20_000_000;
+const MAX_EXACT_STEPS = 20_000_000;
 
 /** What the exact recorders of a day may still keep. */
 export interface StepBudget {
@@ -16,7 +16,7 @@ export interface StepBudget {
 }
 
 export function stepBudget(): StepBudget {
-  return { left: MOST_EXACT_STEPS };
+  return { left: MAX_EXACT_STEPS };
 }
 
 /** Keeps every step, as long as there is budget for it; throws a `RangeError` after that. */
@@ -45,7 +45,7 @@ export class ExactRecorder implements StepRecorder {
   }
 }
 
-export const MOST_BINS = 1024;
+export const MAX_BINS = 1024;
 const FIRST_BIN_SECONDS = 1;
 
 /**
@@ -56,9 +56,9 @@ export class BinnedRecorder implements StepRecorder {
   private binSeconds = FIRST_BIN_SECONDS;
   private since = 0;
   private value = 0;
-  private readonly low = new Float64Array(MOST_BINS).fill(Infinity);
-  private readonly high = new Float64Array(MOST_BINS).fill(-Infinity);
-  private readonly area = new Float64Array(MOST_BINS);
+  private readonly low = new Float64Array(MAX_BINS).fill(Infinity);
+  private readonly high = new Float64Array(MAX_BINS).fill(-Infinity);
+  private readonly area = new Float64Array(MAX_BINS);
 
   set(now: number, value: number): void {
     if (now > this.since) this.hold(now);
@@ -82,7 +82,7 @@ export class BinnedRecorder implements StepRecorder {
 
   /** Books the current value from `since` up to `now`. */
   private hold(now: number): void {
-    while (now > MOST_BINS * this.binSeconds) this.merge();
+    while (now > MAX_BINS * this.binSeconds) this.merge();
     const { low, high, area, binSeconds, value } = this;
     let from = this.since;
     for (let bin = Math.floor(from / binSeconds); from < now; bin++) {
@@ -97,14 +97,14 @@ export class BinnedRecorder implements StepRecorder {
 
   private merge(): void {
     const { low, high, area } = this;
-    for (let bin = 0; bin < MOST_BINS / 2; bin++) {
+    for (let bin = 0; bin < MAX_BINS / 2; bin++) {
       low[bin] = Math.min(low[2 * bin]!, low[2 * bin + 1]!);
       high[bin] = Math.max(high[2 * bin]!, high[2 * bin + 1]!);
       area[bin] = area[2 * bin]! + area[2 * bin + 1]!;
     }
-    low.fill(Infinity, MOST_BINS / 2);
-    high.fill(-Infinity, MOST_BINS / 2);
-    area.fill(0, MOST_BINS / 2);
+    low.fill(Infinity, MAX_BINS / 2);
+    high.fill(-Infinity, MAX_BINS / 2);
+    area.fill(0, MAX_BINS / 2);
     this.binSeconds *= 2;
   }
 }

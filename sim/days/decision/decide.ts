@@ -10,9 +10,9 @@ import { said } from "./said.ts";
 import type { Findings, VariantValues, Weighed } from "./weighed.ts";
 
 /** More variants than this are not compared with one another for the best: that grows with the square. */
-const MOST_FOR_BEST = 200;
+const MAX_FOR_BEST = 200;
 /** A list of more variants asks which is best. */
-const MOST_FOR_WORTH = 3;
+const MAX_FOR_WORTH = 3;
 
 /** Of the day, in the order of the table, as far as a plan has them; time limits come after the overtime. */
 const DAY_COLUMNS = ["headsPerHour", "carcasses", "finish", "overtime"];
@@ -97,7 +97,7 @@ export function kindOf(
   if (procedure.selection !== null) return inferred("best");
   const levels = factors.length === 1 ? factors[0]!.levels : [];
   if (levels.length > 2 && levels.every(isAmount)) return inferred("how much");
-  return inferred(factors.length === 0 && variants.length <= MOST_FOR_WORTH + 1 ? "worth it" : "best");
+  return inferred(factors.length === 0 && variants.length <= MAX_FOR_WORTH + 1 ? "worth it" : "best");
 }
 
 /** "12", "2.5 min", "06:30", "no limit". */
@@ -200,7 +200,7 @@ function againstBest(
   values: readonly VariantValues[],
   harmless: readonly number[],
 ): (AgainstBest | undefined)[] | null {
-  if (better === null || variants.length < 2 || variants.length > MOST_FOR_BEST) return null;
+  if (better === null || variants.length < 2 || variants.length > MAX_FOR_BEST) return null;
   const found = compareWithBest(
     harmless.map((variant) => values[variant]![key] ?? []),
     better,

@@ -1,4 +1,4 @@
-import { type KillStop, type KillStopsRecord, MOST_KILL_STOPS } from "../../day/engine/index.ts";
+import { type KillStop, type KillStopsRecord, MAX_KILL_STOPS } from "../../day/engine/index.ts";
 import { clockCells, clockColumns } from "./clockCells.ts";
 import { column, VARIANT_COLUMN } from "./column.ts";
 import { type CsvCell, csvParts, headerOf } from "./csvText.ts";
@@ -46,7 +46,7 @@ export const STOPS_COLUMNS = [
   ),
 ];
 
-export const STOPS_ROW = `one stop of the kill line on the first day (replication 0) of a variant whose day is kept whole, the first ${MOST_KILL_STOPS} of it; a last row counts the others`;
+export const STOPS_ROW = `one stop of the kill line on the first day (replication 0) of a variant whose day is kept whole, the first ${MAX_KILL_STOPS} of it; a last row counts the others`;
 
 /** The stops of the kill line of each variant's first day, in parts; null when no day has a record of them. */
 export function stopsCsv(results: StudyResults): Generator<string> | null {

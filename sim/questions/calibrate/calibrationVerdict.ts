@@ -23,7 +23,7 @@ interface Known {
 }
 
 /** More days than this nobody observes for one plan. */
-const MOST_DAYS = 200;
+const MAX_DAYS = 200;
 
 /** Whether a plan fits observed days: by what is shown, by how much matters, and by what so few days could have shown. */
 export function calibrationVerdict({
@@ -72,7 +72,7 @@ function fits({ info, comparison, matters }: Known, observedDays: number, days: 
     answer: "undecided",
     verdict: `No difference shows, but ${days} cannot tell whether the plan fits: only ${found}, and ${formatSpan(matters, info, "plain")} matter.`,
     next: [
-      wanted > MOST_DAYS
+      wanted > MAX_DAYS
         ? "Time the figures themselves: whole days vary too much to tell."
         : `About ${wanted} observed days would tell.`,
     ],

@@ -3,13 +3,13 @@ import type { NewAnswers } from "./question.ts";
 import { meanSeconds, workingSeconds } from "./usualFigures.ts";
 
 /** People at the crates are busy for no more than this share of the day: lorries come all at once. */
-const MOST_BUSY = 0.35;
+const MAX_BUSY = 0.35;
 
 /** People that the usual crate steps of a way take, so that crates keep up with the heads. */
 export function liveHandlers(answers: NewAnswers): number {
   const { heads, headsPerCrate, handling } = answers;
   const secondsPerCrate = (workingSeconds(answers) * headsPerCrate) / heads;
-  return Math.max(1, Math.ceil(handSeconds(USUAL_HANDLING[handling]) / (secondsPerCrate * MOST_BUSY)));
+  return Math.max(1, Math.ceil(handSeconds(USUAL_HANDLING[handling]) / (secondsPerCrate * MAX_BUSY)));
 }
 
 /** Seconds of people's work for one crate. */
@@ -25,6 +25,6 @@ export function cratePositions(step: UsualHandling[string], answers: NewAnswers)
   const { heads, headsPerCrate, handlers } = answers;
   const perCrate = (workingSeconds(answers) * headsPerCrate) / heads;
   const own = meanSeconds(step.time) / Number(step.cratesAtOnce ?? 1);
-  const needed = Math.max(1, Math.ceil(own / (perCrate * MOST_BUSY)));
+  const needed = Math.max(1, Math.ceil(own / (perCrate * MAX_BUSY)));
   return Math.min(64, Number(step.people) > 0 ? Math.min(handlers, needed) : needed);
 }

@@ -8,7 +8,7 @@ import { isMachine, neededPositions, stepsOf, usualCv, usualStep } from "./usual
 export const PLACES_BEFORE = 3;
 /** The trough holds so much more than comes in the time of bleeding at the pace of the kill. */
 const SPARE = 1.25;
-const LEAST_SPARE = 2;
+const MIN_SPARE = 2;
 
 /** The stages of the line in order. */
 export function newLine(answers: NewAnswers): Record<string, unknown>[] {
@@ -93,5 +93,5 @@ function chilling(): Record<string, unknown> {
 export function trough({ bleeding, seconds, people }: NewAnswers): number {
   const paces = ["hanging", "stunning", "sticking"].map((name) => people[name]! / seconds[name]!);
   const heads = bleeding * Math.min(...paces);
-  return Math.ceil(Math.max(heads * SPARE, heads + LEAST_SPARE));
+  return Math.ceil(Math.max(heads * SPARE, heads + MIN_SPARE));
 }

@@ -26,9 +26,9 @@ import {
 
 const MINUTE = 60;
 const HOUR = 3600;
-const MOST_HEADS = 100_000;
-const MOST_PEOPLE = 64;
-const MOST_LORRIES = 200;
+const MAX_HEADS = 100_000;
+const MAX_PEOPLE = 64;
+const MAX_LORRIES = 200;
 const SHORTEST_SHIFT = HOUR;
 /** Who comes back from a break needs this much of the shift still. */
 const AFTER_BREAK = 15 * MINUTE;
@@ -58,7 +58,7 @@ export const NEW_QUESTIONS: readonly NewQuestion[] = [
     form: () => "a whole number, such as 1600",
     applies: always,
     standard: () => "1600",
-    read: (text) => wholeAnswer(text, 1, MOST_HEADS),
+    read: (text) => wholeAnswer(text, 1, MAX_HEADS),
   }),
   question({
     key: "start",
@@ -93,8 +93,8 @@ export const NEW_QUESTIONS: readonly NewQuestion[] = [
     words: "Lorries a day",
     form: () => "a whole number",
     applies: always,
-    standard: ({ heads }) => String(Math.min(MOST_LORRIES, Math.max(1, Math.ceil(heads / headsOnLorry())))),
-    read: (text) => wholeAnswer(text, 1, MOST_LORRIES),
+    standard: ({ heads }) => String(Math.min(MAX_LORRIES, Math.max(1, Math.ceil(heads / headsOnLorry())))),
+    read: (text) => wholeAnswer(text, 1, MAX_LORRIES),
   }),
   question({
     key: "firstLorry",
@@ -147,8 +147,8 @@ export const NEW_QUESTIONS: readonly NewQuestion[] = [
     words: "People at the crates, from lorry to washer",
     form: () => "a whole number",
     applies: always,
-    standard: (answers) => String(Math.min(MOST_PEOPLE, liveHandlers(answers))),
-    read: (text) => wholeAnswer(text, 1, MOST_PEOPLE),
+    standard: (answers) => String(Math.min(MAX_PEOPLE, liveHandlers(answers))),
+    read: (text) => wholeAnswer(text, 1, MAX_PEOPLE),
   }),
   question({
     key: "steps",
@@ -193,7 +193,7 @@ export const NEW_QUESTIONS: readonly NewQuestion[] = [
     form: () => 'those that you know, such as "evisceration 3, hanging 2"; the others stay',
     applies: always,
     standard: (answers) => writeNamed(usualPeople(answers), String),
-    read: (text, answers) => namedAnswer(text, usualPeople(answers), (each) => wholeAnswer(each, 1, MOST_PEOPLE)),
+    read: (text, answers) => namedAnswer(text, usualPeople(answers), (each) => wholeAnswer(each, 1, MAX_PEOPLE)),
   }),
   question({
     key: "breakdowns",
@@ -340,7 +340,7 @@ function usualTimes(answers: NewAnswers): Record<string, number> {
 
 function usualPeople(answers: NewAnswers): Record<string, number> {
   const byHand = workedSteps(answers).filter((name) => !isMachine(name, answers));
-  return Object.fromEntries(byHand.map((name) => [name, Math.min(MOST_PEOPLE, neededPositions(name, answers))]));
+  return Object.fromEntries(byHand.map((name) => [name, Math.min(MAX_PEOPLE, neededPositions(name, answers))]));
 }
 
 /** Of the steps and the ways to handle crates, those whose usual figures have stops. */

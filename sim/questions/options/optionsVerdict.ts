@@ -14,7 +14,7 @@ export interface OptionsVerdict {
 }
 
 /** A yearly benefit below this share of the price is told as too small (our own rule, no source). */
-const LEAST_SHARE = 0.01;
+const MIN_SHARE = 0.01;
 /** A payback beyond a lifetime is none that a bank would read. */
 const LONGEST_YEARS = 100;
 
@@ -74,7 +74,7 @@ function bought(
         ]),
     "Not reckoned: taxes, training, building work, and days lost while it is put in.",
   ];
-  if (perYear.mean < LEAST_SHARE * offer.price)
+  if (perYear.mean < MIN_SHARE * offer.price)
     return {
       answer: "too small",
       verdict: `Hardly: ${named(offer.name)} pays its price back, but brings only ${year}, less than a hundredth of its price.`,

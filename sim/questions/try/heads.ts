@@ -4,7 +4,7 @@ import { countOf } from "./named.ts";
 import type { PlanDraft } from "./planDraft.ts";
 import { cannot, type Told, told } from "./told.ts";
 
-const MOST_HEADS = 10_000_000;
+const MAX_HEADS = 10_000_000;
 const LOADS = ["supply", "loads"];
 
 /** A lorry as a plan file writes it, once. */
@@ -20,7 +20,7 @@ export function extra(draft: PlanDraft, written: string): Reading<Told> {
   const loads = draft.list(...LOADS) as Lorry[];
   const example = loads.length > 0 ? '--extra "800 at 12:00"' : "--extra 800";
   const [, number = "", hour] = /^(\d+)(?: heads)?(?: at (\S+))?$/.exec(written) ?? [];
-  const count = countOf(number === "" ? written : number, MOST_HEADS, example);
+  const count = countOf(number === "" ? written : number, MAX_HEADS, example);
   if (count.fault !== null) return count;
   if (loads.length === 0) {
     if (hour !== undefined)
@@ -45,7 +45,7 @@ export function extra(draft: PlanDraft, written: string): Reading<Told> {
 
 /** "500": fewer animals, left off the lorries that come last. */
 export function fewer(draft: PlanDraft, written: string): Reading<Told> {
-  const count = countOf(written.replace(/ heads$/, ""), MOST_HEADS, "--fewer 500");
+  const count = countOf(written.replace(/ heads$/, ""), MAX_HEADS, "--fewer 500");
   if (count.fault !== null) return count;
   const words = `${count.value} heads fewer`;
   const loads = draft.list(...LOADS) as Lorry[];

@@ -7,7 +7,7 @@ import { assigned, countOf, findName, namedOne } from "./named.ts";
 import type { PlanDraft } from "./planDraft.ts";
 import { cannot, inWords, type Told, told } from "./told.ts";
 
-const MOST_PEOPLE = 1000;
+const MAX_PEOPLE = 1000;
 
 type WorkStep = Step & { kind: KindThat<"work"> };
 
@@ -53,7 +53,7 @@ export function move(draft: PlanDraft, written: string): Reading<Told> {
       "two crews with ':' between them",
       `write for example ${example}`,
     );
-  const count = countOf(number.trim(), MOST_PEOPLE, `${example}=2`);
+  const count = countOf(number.trim(), MAX_PEOPLE, `${example}=2`);
   if (count.fault !== null) return count;
   const [source, target] = [crewNamed(draft.plan, from.trim()), crewNamed(draft.plan, to.trim())];
   if (source.fault !== null) return source;
@@ -79,7 +79,7 @@ function crewAndCount(draft: PlanDraft, written: string, example: string): Readi
   if (parts.fault !== null) return parts;
   const named = crewNamed(draft.plan, parts.value[0]);
   if (named.fault !== null) return named;
-  const count = countOf(parts.value[1], MOST_PEOPLE, example);
+  const count = countOf(parts.value[1], MAX_PEOPLE, example);
   return count.fault === null ? read({ ...named.value, count: count.value }) : count;
 }
 

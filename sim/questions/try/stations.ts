@@ -6,7 +6,7 @@ import { assigned, countOf, namedOne } from "./named.ts";
 import type { PlanDraft } from "./planDraft.ts";
 import { cannot, type Told, told } from "./told.ts";
 
-const MOST_PLACES = 100_000;
+const MAX_PLACES = 100_000;
 const NO_LIMIT = "no limit";
 
 /** "skinning=20": so many places before a station, or in a trough or chiller. */
@@ -15,7 +15,7 @@ export function places(draft: PlanDraft, written: string): Reading<Told> {
   if (parts.fault !== null) return parts;
   const step = stepNamed(draft, parts.value[0], (each) => does(each, "buffer heads") || does(each, "hold heads"));
   if (step.fault !== null) return step;
-  const count = parts.value[1] === NO_LIMIT ? read(null) : countOf(parts.value[1], MOST_PLACES, "--places skinning=20");
+  const count = parts.value[1] === NO_LIMIT ? read(null) : countOf(parts.value[1], MAX_PLACES, "--places skinning=20");
   if (count.fault !== null) return count;
   const holds = does(step.value, "hold heads");
   draft.put([...fileSteps(step.value), holds ? "places" : "buffer"], count.value);

@@ -1,6 +1,6 @@
 import { MOMENTS } from "../../../asked/plan/plan.ts";
 import { BLED, type KillLineColumns, STUCK, STUNNED } from "../../line/index.ts";
-import { type KillStop, type KillStopReason, type KillStopsRecord, MOST_KILL_STOPS } from "../dayRecord.ts";
+import { type KillStop, type KillStopReason, type KillStopsRecord, MAX_KILL_STOPS } from "../dayRecord.ts";
 import { NONE } from "../state/codes.ts";
 import type { DayState } from "../state/dayState.ts";
 import type { Item } from "../state/item.ts";
@@ -9,7 +9,7 @@ import type { StageState } from "../state/stageState.ts";
 import { isExpecting, mayStand, whyStanding } from "./standing.ts";
 
 /** A stand that lasts less is the pace of the work and no stop, seconds. Ours; common practice knows no figure. */
-export const LEAST_STOP_SECONDS = 10;
+export const MIN_STOP_SECONDS = 10;
 
 /** A head on the kill line. */
 interface OnKillLine {
@@ -22,7 +22,7 @@ interface OnKillLine {
 /**
  * Writes down the stops of the kill line as a day runs: looks at its steps when all that happens at an instant is over, and
  * is told when heads are stunned, stuck and through bleeding. Reads, never writes, the day. Its memory grows with the heads
- * on the kill line and with MOST_KILL_STOPS, not with the day.
+ * on the kill line and with MAX_KILL_STOPS, not with the day.
  */
 export class KillStops implements KillStopWatch {
   private readonly day: DayState;
@@ -109,7 +109,7 @@ export class KillStops implements KillStopWatch {
     this.heads.clear();
     if (this.open !== null) this.close(day.now, false);
     const { stunning, sticking, bleeding, steps } = this.line.names;
-    return { stunning, sticking, bleeding, steps, leastSeconds: LEAST_STOP_SECONDS, ...this.sums };
+    return { stunning, sticking, bleeding, steps, leastSeconds: MIN_STOP_SECONDS, ...this.sums };
   }
 
   private begin(now: number, reasons: readonly KillStopReason[]): void {
@@ -136,7 +136,7 @@ export class KillStops implements KillStopWatch {
     const stop = { ...this.open!, toSeconds: now, startedAgain };
     this.open = null;
     const seconds = now - stop.fromSeconds;
-    if (seconds < LEAST_STOP_SECONDS) {
+    if (seconds < MIN_STOP_SECONDS) {
       sums.shorter.count++;
       sums.shorter.seconds += seconds;
       return;
@@ -146,7 +146,7 @@ export class KillStops implements KillStopWatch {
     sums.caught += stop.caught;
     sums.neverStuck += stop.neverStuck;
     sums.worstWaitSeconds = Math.max(sums.worstWaitSeconds, stop.longestWaitSeconds);
-    if (sums.stops.length < MOST_KILL_STOPS) sums.stops.push(stop);
+    if (sums.stops.length < MAX_KILL_STOPS) sums.stops.push(stop);
     else sums.leftOut++;
   }
 

@@ -4,7 +4,7 @@ import type { DayOptions } from "../state/dayState.ts";
 /** Options that a day may have whatever way it is simulated; with any other one something watches the single events. */
 const UNWATCHED: ReadonlySet<string> = new Set<keyof DayOptions>(["seed", "replication", "antithetic", "mostEvents"]);
 /** Beyond so many places (1 MB a stage) it is not worth while to remember who left when. */
-const MOST_PLACES = 1 << 16;
+const MAX_PLACES = 1 << 16;
 
 /**
  * True when nothing can happen on the day but that heads go from machine to machine: every stage one machine that hands to
@@ -46,7 +46,7 @@ function isPlain(line: CompiledLine, stage: number): boolean {
     stages.next[stage] === (stage === stages.count - 1 ? OUT : stage + 1) &&
     stages.positionFrom[stage] === stage &&
     stages.positionFrom[stage + 1] === stage + 1 &&
-    (stages.places[stage]! <= MOST_PLACES || stages.places[stage] === NO_LIMIT) &&
+    (stages.places[stage]! <= MAX_PLACES || stages.places[stage] === NO_LIMIT) &&
     stages.people[stage] === 0 &&
     stages.travel[stage] === null &&
     stages.pace[stage] === null &&

@@ -6,7 +6,7 @@ import { BLOCK, SerialPass } from "./serialPass.ts";
 
 const CARCASS = 0;
 /** A quick machine before a buffer without end leaves any number of heads there by the time the last carcass is out. */
-const MOST_LEFT = 100_000;
+const MAX_LEFT = 100_000;
 
 /**
  * A day of a serial line (`isSerial`) up to the instant at which the last carcass but one leaves, simulated without
@@ -28,9 +28,9 @@ export function runAhead(line: CompiledLine, options: DayOptions): DayState | nu
   for (let left = supply.heads - 1; left > 0; left -= BLOCK)
     takeThrough(day, pass, heads, block, Math.min(BLOCK, left));
   if (day.now > line.ceilingSeconds) return null;
-  const isLeft = () => heads.nextAt <= day.now && day.headsOnLine <= MOST_LEFT;
+  const isLeft = () => heads.nextAt <= day.now && day.headsOnLine <= MAX_LEFT;
   while (!pass.hadInstantWork && isLeft()) takeInto(day, pass, heads);
-  if (pass.hadInstantWork || day.headsOnLine > MOST_LEFT) return null;
+  if (pass.hadInstantWork || day.headsOnLine > MAX_LEFT) return null;
   pass.close(day.now);
   day.arrived = day.hung;
   day.workFinish = day.now;

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { StateRecorder } from "../../../../sim/day/engine/stateTraces.ts";
-import { BinnedRecorder, ExactRecorder, MOST_BINS } from "../../../../sim/day/engine/stepTraces.ts";
+import { BinnedRecorder, ExactRecorder, MAX_BINS } from "../../../../sim/day/engine/stepTraces.ts";
 import { relativeError } from "../../../support/relativeError.ts";
 
 const steps = fc.array(
@@ -45,7 +45,7 @@ describe("BinnedRecorder", () => {
         const end = now + 10;
         const trace = recorder.trace("q", end);
         if (trace.kind !== "binned") throw new Error("a binned recorder gives a binned trace");
-        expect(trace.mean.length).toBeLessThanOrEqual(MOST_BINS);
+        expect(trace.mean.length).toBeLessThanOrEqual(MAX_BINS);
         const covered = (bin: number) => Math.min(end, (bin + 1) * trace.binSeconds) - bin * trace.binSeconds;
         const found = trace.mean.reduce((sum, mean, bin) => sum + mean * covered(bin), 0);
         expect(relativeError(found, area)).toBeLessThan(1e-9);
@@ -74,7 +74,7 @@ describe("StateRecorder", () => {
     const trace = recorder.trace("skinning", 5000);
     const total = (state: number) =>
       trace.seconds.reduce((sum, seconds, cell) => sum + (cell % 6 === state ? seconds : 0), 0);
-    expect(trace.seconds.length / 6).toBeLessThanOrEqual(MOST_BINS);
+    expect(trace.seconds.length / 6).toBeLessThanOrEqual(MAX_BINS);
     expect([0, 1, 2, 3].map((state) => Math.round(total(state) * 1e6) / 1e6)).toEqual([700.5, 4299.5, 0, 200]);
   });
 });
