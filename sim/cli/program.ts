@@ -187,6 +187,8 @@ function addTry(gambrel: Command, terminal: Speak): void {
   const given = addTryOptions(command);
   command
     .option("--decides <result>", "result that decides (default: the end of work, where a plan has one)")
+    .option("--also <result...>", "results to tell besides")
+    .option("--reader <who>", "for whom it is written: planner, engineer, owner, veterinarian, trainer", "planner")
     .addOption(mattersOption())
     .addOption(tryDaysOption())
     .addOption(seedOption().default("1"))
@@ -220,6 +222,8 @@ function addTry(gambrel: Command, terminal: Speak): void {
       'gambrel try plant.json --break lunch=12:15 --or --break lunch=11:45 --matters "finish=10 min"',
       "which is the better hour for lunch?",
     ],
+    ['gambrel try plant.json --break "lunch=11:30 or 11:45 or 12:15"', "several hours for lunch, each of them a try"],
+    ["gambrel try plant.json --decides cost.overtimePay", "what today's plan pays for overtime, a day, month and year"],
     ["gambrel try plant.json --shift day=05:30-14:00 --decides overtime", "an earlier shift, judged by its overtime"],
     [
       "gambrel try plant.json --down skinning=09:00-10:00 --places skinning=20",

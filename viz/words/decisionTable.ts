@@ -1,3 +1,4 @@
+import { type Reader, readerOf } from "../../sim/text/kinds/index.ts";
 import { formatDecimals, formatEstimate } from "../../sim/text/units/index.ts";
 import type { Decision, DecisionRow, ResponseInfo } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
@@ -47,17 +48,15 @@ export interface TableRoom {
 
 type Group = "pace" | "end" | "people" | "limits" | "money" | "asked";
 
-/**
- * What each reader looks for first; a word of theirs settles it. The response that decides always comes first. Common
- * practice, no source.
- */
-const FIRST: readonly [reader: RegExp, groups: readonly Group[]][] = [
-  [/veterinar|welfare|hygien|inspect/i, ["limits", "pace", "end", "people", "money"]],
-  [/owner|director|financ|invest|account|controller/i, ["money", "end", "people", "pace", "limits"]],
-  [/plann|schedul|supervis|foreman|shift/i, ["end", "people", "pace", "money", "limits"]],
-  [/engineer|technic|maintenance/i, ["pace", "end", "people", "limits", "money"]],
-];
-/** Of whoever else reads it: trainers, students. */
+/** What each reader looks for first. The response that decides always comes first. Common practice, no source. */
+const FIRST: Record<Reader, readonly Group[]> = {
+  veterinarian: ["limits", "pace", "end", "people", "money"],
+  owner: ["money", "end", "people", "pace", "limits"],
+  planner: ["end", "people", "pace", "money", "limits"],
+  engineer: ["pace", "end", "people", "limits", "money"],
+  trainer: ["pace", "end", "limits", "people", "money"],
+};
+/** Of whoever else reads it. */
 const OTHERWISE: readonly Group[] = ["pace", "end", "limits", "money", "people"];
 
 const PACE = new Set(["headsPerHour", "carcasses"]);
@@ -157,7 +156,8 @@ function columnsOf({ columns, rows }: Decision, startClockSeconds: number): Colu
 /** The first column, which decides, stays where it is. */
 function inOrder([first, ...others]: readonly Column[], reader: string): Column[] {
   if (first === undefined) return [];
-  const groups: readonly Group[] = ["asked", ...(FIRST.find(([word]) => word.test(reader))?.[1] ?? OTHERWISE)];
+  const known = readerOf(reader);
+  const groups: readonly Group[] = ["asked", ...(known === null ? OTHERWISE : FIRST[known])];
   const rank = ({ group }: Column) => groups.indexOf(group);
   return [first, ...others.sort((a, b) => rank(a) - rank(b))];
 }

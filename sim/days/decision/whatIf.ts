@@ -32,13 +32,7 @@ function oneTry(weighed: Weighed, row: DecisionRow): Spoken {
 function severalTries(weighed: Weighed, tries: readonly DecisionRow[]): Spoken {
   const sound = tries.filter(({ harm, gain }) => harm === null && gain !== null);
   const top = most(sound, ({ gain }) => gain!.mean);
-  if (handlesOtherHeads({ ...weighed, rows: tries }))
-    return spoken(
-      weighed,
-      tries,
-      null,
-      "The tries handle different numbers of heads, so the end of work cannot rank them",
-    );
+  if (handlesOtherHeads({ ...weighed, rows: tries })) return spoken(weighed, tries, null, byHeads(weighed, tries));
   if (top === null) return spoken(weighed, tries, null, unranked(weighed, tries));
   const then = `with it ${happens(weighed, top)}`;
   if (sound.length === 1) return spoken(weighed, tries, top, `Only ${named(top.name)} does no harm: ${then}`);
@@ -59,11 +53,32 @@ function severalTries(weighed: Weighed, tries: readonly DecisionRow[]): Spoken {
       weighed,
       tries,
       top,
-      `${days} simulated days cannot tell which of ${names} copes best; with ${named(top.name)} ${happens(weighed, top)}`,
+      `${days} simulated days cannot tell which of ${names} copes best: ${meansOf(weighed, [top, ...rivals])}`,
     ),
     answer: "undecided",
     best: null,
   };
+}
+
+/** Overtime on more of the days than this is common. */
+const COMMON = 0.5;
+
+/** Of tries with other numbers of heads, which the end of work cannot rank: from which number on overtime is common. */
+function byHeads({ rows, overtimeDays }: Weighed, tries: readonly DecisionRow[]): string {
+  const known = tries.flatMap((row) => {
+    const found = overtimeDays[rows.indexOf(row)];
+    return found == null ? [] : [{ row, ...found, heads: row.estimates.carcasses?.mean ?? 0 }];
+  });
+  const said = "The tries handle different numbers of heads, so the end of work cannot rank them";
+  if (known.length < tries.length) return said;
+  const sorted = [...known].sort((a, b) => a.heads - b.heads);
+  const first = sorted.findIndex(({ days, of }) => days > COMMON * of);
+  const each = (list: typeof known) => listed(list.map(({ row, days, of }) => `${named(row.name)} (${days} of ${of})`));
+  const today = overtimeDays[0] == null ? "" : `; today ${overtimeDays[0].days} of ${overtimeDays[0].of}`;
+  if (first === -1) return `Overtime comes on half of the simulated days at most: ${each(sorted)}${today}`;
+  if (first === 0)
+    return `Overtime comes on more than half of the simulated days in every try: ${each(sorted)}${today}`;
+  return `Overtime is common from ${named(sorted[first]!.row.name)} on (${sorted[first]!.days} of ${sorted[first]!.of} simulated days), and not with ${each(sorted.slice(0, first))}${today}`;
 }
 
 const NAMED = 3;
@@ -104,6 +119,16 @@ function spoken(weighed: Weighed, tries: readonly DecisionRow[], best: DecisionR
     next: [],
     best: best === null ? null : weighed.rows.indexOf(best),
   };
+}
+
+/** "end of work 14:23 with “A” and 14:25 with “B”". */
+function meansOf(weighed: Weighed, rows: readonly DecisionRow[]): string {
+  const { info } = weighed;
+  const parts = rows.flatMap(({ name, estimates }) => {
+    const found = estimates[info.key];
+    return found === undefined ? [] : [`${meanWords(found, info, weighed)} with ${named(name)}`];
+  });
+  return `${lowered(info)} ${listed(parts)}`;
 }
 
 function mayBeBest({ againstBest, rows }: Weighed, row: DecisionRow): boolean {
@@ -178,10 +203,11 @@ function shownMean(difference: DecisionRow["differences"][string] | undefined): 
 }
 
 /** Null where the plan watches no limit. */
-function limitWords({ study, columns }: Weighed, { estimates, harm }: DecisionRow): string | null {
+function limitWords({ study, columns, deciding }: Weighed, { estimates, harm }: DecisionRow): string | null {
   if (study.variants[0]!.plan.limits.length === 0 || harm !== null) return null;
   const broken = columns.some(({ key }) => key.startsWith("beyond.") && (estimates[key]?.mean ?? 0) > 0);
-  return broken ? "no limit is broken more than today" : "no limit is broken";
+  if (broken) return "no limit is broken more than today";
+  return `no limit is broken in ${estimates[deciding]?.n ?? 0} simulated days`;
 }
 
 function singleDays(weighed: Weighed, row: DecisionRow): string[] {
