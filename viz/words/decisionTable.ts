@@ -153,14 +153,18 @@ function columnsOf({ columns, rows }: Decision, startClockSeconds: number): Colu
   ];
 }
 
-/** The first column, which decides, stays where it is. */
+/** The first column, which decides, stays where it is; what else the study asks for comes after what the reader looks for first. */
 function inOrder([first, ...others]: readonly Column[], reader: string): Column[] {
   if (first === undefined) return [];
   const known = readerOf(reader);
-  const groups: readonly Group[] = ["asked", ...(known === null ? OTHERWISE : FIRST[known])];
+  const sought = known === null ? OTHERWISE : FIRST[known];
+  const groups: readonly Group[] = [...sought.slice(0, SOUGHT), "asked", ...sought.slice(SOUGHT)];
   const rank = ({ group }: Column) => groups.indexOf(group);
   return [first, ...others.sort((a, b) => rank(a) - rank(b))];
 }
+
+/** Groups that a reader looks for before anything else. */
+const SOUGHT = 2;
 
 /** What a change brings or costs is asked of every change. */
 function isMoney({ heading }: Column): boolean {
@@ -216,7 +220,7 @@ export function bareUnit({ unit }: ResponseInfo): string {
   return unit
     .replace(/\/(head|kg)$/, "")
     .replace("carcasses/h", "/h")
-    .replace(/^carcasses$/, "");
+    .replace(/^carcasses(\/person-hour)?$/, "");
 }
 
 function moneyCell({ money }: DecisionRow): DecisionCell {

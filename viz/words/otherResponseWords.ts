@@ -1,7 +1,7 @@
 import { formatDifference, formatEstimate, formatSpan } from "../../sim/text/units/index.ts";
 import type { Decision, ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { bareUnit, responseHeading } from "./decisionTable.ts";
+import { responseHeading } from "./decisionTable.ts";
 import { differenceEnds } from "./differenceWords.ts";
 import { differenceIn } from "./headline.ts";
 import { quoted } from "./quoted.ts";
@@ -72,7 +72,7 @@ function movedWords(variant: VariantResults, info: ResponseInfo): string[] {
   const falls = found.mean < 0;
   const turned = (value: number | null) => (value === null ? null : falls ? -value : value);
   const ends = { mean: Math.abs(found.mean), low: turned(falls ? high : low), high: turned(falls ? low : high) };
-  const figure = { format: info.format, unit: bareUnit(info) };
+  const figure = { format: info.format, unit: info.unit.replace(/\/(head|kg)$|^carcasses$/, "") };
   const isExact = ends.low === null || ends.low === ends.high;
   const by = isExact ? formatSpan(ends.mean, figure, "plain") : formatDifference(ends, figure, "plain")[0];
   if (info.format === "clock") return [`${lowered(info)} ${by} ${falls ? "earlier" : "later"}`];

@@ -179,7 +179,7 @@ export function decided(results: StudyResults, decision: NonNullable<StudyResult
     ...words.flatMap((line) => wrappedLines(line, "  ")),
     "",
     ...(screening === null ? table : screeningTable(results, results.responses[0]!)),
-    `  ${counted(variants.length, "variant")}, ${daysWords(results)}, ${formatConfidence(study.confidence)} ranges in the report.`,
+    `  ${variants.length === 1 ? counted(study.replications, "simulated day") : `${counted(variants.length, "variant")}, ${daysWords(results)}`}; ranges are at ${formatConfidence(study.confidence)}.`,
     ...(decision.next.length === 0 ? [] : ["", "Next:", ...decision.next.flatMap((line) => wrappedLines(line, "  "))]),
   ];
 }

@@ -44,8 +44,7 @@ export async function tryCommand(
   const plan = loadPlan(file);
   const question = readQuestion(plan, file, given, options);
   const { study, written } = studyOf(file, plan, question);
-  for (const { name, notes } of question.tries)
-    for (const note of notes) terminal.say(question.tries.length === 1 ? note : `${name}: ${note}`, "dim");
+  for (const note of notesOf(question.tries)) terminal.say(note, "dim");
   if (options.asStudy !== undefined) return writeStudy(terminal, options.asStudy, path, written);
   const run = () => simulate(terminal, study, { path, given, options });
   const results =
@@ -61,6 +60,16 @@ export async function tryCommand(
   if (options.out !== undefined)
     terminal.say(`Written: ${options.out}/report.html, charts, tables and results.json`, "green");
   if (options.json) for (const part of stableJsonParts(results)) terminal.data(part);
+}
+
+/** What holds for every try is said once. */
+function notesOf(tries: TryQuestion["tries"]): string[] {
+  const [first, ...others] = tries;
+  const forAll = (first?.notes ?? []).filter((note) => others.every(({ notes }) => notes.includes(note)));
+  const own = tries.flatMap(({ name, notes }) =>
+    notes.filter((note) => !forAll.includes(note)).map((note) => `${name}: ${note}`),
+  );
+  return [...forAll, ...own];
 }
 
 /** All that is wrong with what was asked is told at once. */

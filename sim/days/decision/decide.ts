@@ -116,7 +116,7 @@ function isAmount(level: string): boolean {
 
 /**
  * The deciding response first, then what an owner asks of any day, then what else the study asks for; limits only where
- * some head of some variant is outside them, and carcasses only where their number differs or they were asked for.
+ * some head of some variant is outside them, and carcasses only where their number differs.
  */
 function columnsOf(
   plan: Plan,
@@ -139,7 +139,8 @@ function columnsOf(
   const saturated = plan.supply.kind === "saturated";
   const day = saturated ? ["headsPerHour"] : [...(moves("carcasses") ? ["carcasses"] : []), "finish", "overtime"];
   const keys = [...day, ...MONEY_COLUMNS, ...broken, ...first(COST_COLUMNS), ...first(MARGIN_COLUMNS)];
-  const others = responses.map(({ key }) => key).filter((key) => !keys.includes(key) && key !== info.key);
+  const counted = new Set([info.key, ...keys, "carcasses"]);
+  const others = responses.map(({ key }) => key).filter((key) => !counted.has(key));
   return [...new Set([info.key, ...keys, ...others.slice(0, MAX_ASKED)])].filter(given).map((key) => known.get(key)!);
 }
 

@@ -47,12 +47,12 @@ function limitsFirst({ rows, columns, study, deciding }: Weighed): string {
 
 const NAMED = 3;
 
-/** Of the recommended plan, or of a few. */
+/** Of the recommended plan, or of the only other one; those of several stand in the table. */
 function peopleFirst({ rows }: Weighed, { best }: Spoken): string[] {
   const today = rows[0]!.people;
   const told = best !== null && best > 0 ? [rows[best]!] : rows.slice(1);
   const changed = told.filter(({ people }) => people !== null && people !== today);
-  if (today === null || changed.length === 0 || changed.length > NAMED) return [];
+  if (today === null || told.length > 1 || changed.length === 0) return [];
   const parts = changed.map(({ name, people }) => `${people} with ${named(name)}`);
   return [`People in the largest shift: ${today} today, ${listed(parts)}.`];
 }

@@ -1,6 +1,6 @@
 import type { ResponseInfo } from "../../day/observations/index.ts";
 import { formatDecimals, formatSpan } from "../../text/units/index.ts";
-import type { DecisionRow, Gain } from "../results/index.ts";
+import type { DecisionRow, Gain, NetMoney } from "../results/index.ts";
 import { handlesOtherHeads } from "./bestOf.ts";
 import { gainOf } from "./gain.ts";
 import { daysNeeded, gainClause, most, type Spoken, watchful, withNo } from "./judged.ts";
@@ -65,20 +65,20 @@ const COMMON = 0.5;
 
 /** Of tries with other numbers of heads, which the end of work cannot rank: from which number on overtime is common. */
 function byHeads({ rows, overtimeDays }: Weighed, tries: readonly DecisionRow[]): string {
-  const known = tries.flatMap((row) => {
+  const points = [rows[0]!, ...tries].flatMap((row, index) => {
     const found = overtimeDays[rows.indexOf(row)];
-    return found == null ? [] : [{ row, ...found, heads: row.estimates.carcasses?.mean ?? 0 }];
+    const name = index === 0 ? "today's heads" : named(row.name);
+    return found == null ? [] : [{ name, ...found, heads: row.estimates.carcasses?.mean ?? 0 }];
   });
-  const said = "The tries handle different numbers of heads, so the end of work cannot rank them";
-  if (known.length < tries.length) return said;
-  const sorted = [...known].sort((a, b) => a.heads - b.heads);
+  if (points.length <= tries.length)
+    return "The tries handle different numbers of heads, so the end of work cannot rank them";
+  const sorted = points.sort((a, b) => a.heads - b.heads);
   const first = sorted.findIndex(({ days, of }) => days > COMMON * of);
-  const each = (list: typeof known) => listed(list.map(({ row, days, of }) => `${named(row.name)} (${days} of ${of})`));
-  const today = overtimeDays[0] == null ? "" : `; today ${overtimeDays[0].days} of ${overtimeDays[0].of}`;
-  if (first === -1) return `Overtime comes on half of the simulated days at most: ${each(sorted)}${today}`;
-  if (first === 0)
-    return `Overtime comes on more than half of the simulated days in every try: ${each(sorted)}${today}`;
-  return `Overtime is common from ${named(sorted[first]!.row.name)} on (${sorted[first]!.days} of ${sorted[first]!.of} simulated days), and not with ${each(sorted.slice(0, first))}${today}`;
+  const told = (list: typeof points) => listed(list.map(({ name, days, of }) => `${name} (${days} of ${of})`));
+  if (first === -1) return `Overtime comes on half of the simulated days at most: with ${told(sorted)}`;
+  if (first === 0) return `Overtime comes on more than half of the simulated days throughout: with ${told(sorted)}`;
+  const { name, days, of } = sorted[first]!;
+  return `Overtime is common from ${name} on (${days} of ${of} simulated days), and not with ${told(sorted.slice(0, first).reverse())}`;
 }
 
 const NAMED = 3;
@@ -107,15 +107,31 @@ function harmWords(weighed: Weighed, row: DecisionRow): string {
   return listed(told);
 }
 
+/** "With “A” work ends 20 min later; all in all the day earns 30 EUR less." */
+function trySentence(weighed: Weighed, row: DecisionRow): string {
+  const said = `With ${named(row.name)} ${happens(weighed, row)}`;
+  const { money } = row;
+  if (money === null) return `${said}.`;
+  if (money.size === "open") return `${said}; all in all it ${moneyWords(money)}.`;
+  if (STAYS.has(money.size)) return `${said}; all in all the money of the day stays about the same.`;
+  return `${said}; all in all the day ${earns(money)}.`;
+}
+
+const STAYS = new Set<NetMoney["size"]>(["no difference", "too small"]);
+
+/** "earns 30 EUR less". */
+function earns(money: NetMoney): string {
+  const { by, perDay } = money;
+  const more = perDay.mean > 0 === (by === "margin") ? "more" : "less";
+  return `${by === "margin" ? "earns" : "costs"} ${money$(Math.abs(perDay.mean), money)} ${more}`;
+}
+
 /** The verdict, then a sentence for every try that it does not tell of. */
 function spoken(weighed: Weighed, tries: readonly DecisionRow[], best: DecisionRow | null, verdict: string): Spoken {
   return {
     answer: "told",
     verdict: `${verdict}.`,
-    words: tries.flatMap((row) => [
-      ...(row === best ? [] : [`With ${named(row.name)} ${happens(weighed, row)}.`]),
-      ...moneySentence(row),
-    ]),
+    words: tries.flatMap((row) => (row === best ? moneySentence(row) : [trySentence(weighed, row)])),
     next: [],
     best: best === null ? null : weighed.rows.indexOf(best),
   };
@@ -224,13 +240,10 @@ function meanWords(found: DecisionRow["estimates"][string], info: ResponseInfo, 
 
 function moneySentence({ name, money }: DecisionRow): string[] {
   if (money === null) return [];
-  const { size, by, perDay } = money;
+  const { size } = money;
   if (size === "open") return [`All in all the day with ${named(name)} ${moneyWords(money)}.`];
-  if (size === "no difference" || size === "too small")
-    return [`All in all the money of the day stays about the same with ${named(name)}.`];
-  const more = perDay.mean > 0 === (by === "margin") ? "more" : "less";
-  const does = by === "margin" ? "earns" : "costs";
-  return [`All in all the day ${does} ${money$(Math.abs(perDay.mean), money)} ${more} with ${named(name)}.`];
+  if (STAYS.has(size)) return [`All in all the money of the day stays about the same with ${named(name)}.`];
+  return [`All in all the day ${earns(money)} with ${named(name)}.`];
 }
 
 function moreDays(weighed: Weighed, tries: readonly DecisionRow[]): string[] {

@@ -111,7 +111,7 @@ export function late(draft: PlanDraft, written: string): Reading<Told> {
     LOADS,
     all.map((lorry, place) => (place === index ? { ...lorry, at } : lorry)),
   );
-  return told(`lorry ${index + 1} ${parts.value[1]} late`, [
+  return told(`lorry ${index + 1} late by ${parts.value[1]}`, [
     `It is due at ${at} instead of ${all[index]!.at}; the others as planned.`,
   ]);
 }
