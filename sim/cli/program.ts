@@ -213,16 +213,14 @@ function addTry(gambrel: Command, terminal: Speak): void {
       'gambrel try plant.json --extra "800 at 12:00" --second-shift "14:30-17:00 with hanging=2"',
       "with a short second shift",
     ],
-    ["gambrel try plant.json --fewer 500", "500 heads fewer"],
     [
       'gambrel try plant.json --lorries "spread last at 12:00" --or --lorries "every 45 min"',
       "lorries at even distances, or closer together",
     ],
     [
-      'gambrel try plant.json --break lunch=12:15 --or --break lunch=11:45 --matters "finish=10 min"',
-      "which is the better hour for lunch?",
+      'gambrel try plant.json --break "lunch=11:45 or 12:15" --matters "finish=10 min"',
+      "which is the better hour for lunch? Each is a try",
     ],
-    ['gambrel try plant.json --break "lunch=11:30 or 11:45 or 12:15"', "several hours for lunch, each of them a try"],
     ["gambrel try plant.json --decides cost.overtimePay", "what today's plan pays for overtime, a day, month and year"],
     ["gambrel try plant.json --shift day=05:30-14:00 --decides overtime", "an earlier shift, judged by its overtime"],
     [
