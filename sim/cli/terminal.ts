@@ -95,6 +95,22 @@ export function progress(terminal: Terminal, now: () => number, inRounds = false
   return terminal.live ? bar(terminal, now) : plainLines(terminal, now, inRounds);
 }
 
+/**
+ * Says the stages of a search. Without a cursor a line that differs from the one before by its figures alone ("20 of 300
+ * tried") is said once a minute at most. `now` in milliseconds.
+ */
+export function sayingStages(terminal: Terminal, now: () => number): (words: string) => void {
+  let stage = "";
+  let last = Number.NEGATIVE_INFINITY;
+  return (words) => {
+    const same = words.replace(/\d+/g, "") === stage;
+    if (!terminal.live && same && now() - last < LONGEST_SILENCE_MS) return;
+    stage = words.replace(/\d+/g, "");
+    last = now();
+    terminal.say(words, "dim");
+  };
+}
+
 function bar(terminal: Terminal, now: () => number): Progress {
   const pace = paceSince(now());
   let last = Number.NEGATIVE_INFINITY;

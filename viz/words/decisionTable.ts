@@ -42,6 +42,8 @@ export interface TableRoom {
   rows: number;
   /** Most figures of a plan; default: all. */
   columns?: number;
+  /** Letters of a row, its name (of which long ones are broken) and gaps left out; default: as many as there are. */
+  letters?: number;
   /** As the study names them: "planner", "owner". */
   reader?: string;
 }
@@ -113,7 +115,11 @@ interface Column {
 export function decisionTable(decision: Decision, startClockSeconds: number, room: TableRoom): DecisionTable {
   const kept = keptRows(decision, room.rows);
   const sorted = inOrder(columnsOf(decision, startClockSeconds), room.reader ?? "");
-  const columns = roomFor(sorted, room.columns ?? sorted.length);
+  const columns = roomFor(
+    sorted,
+    kept.map((index) => decision.rows[index]!),
+    room,
+  );
   return {
     columns: columns.map(({ heading }) => heading),
     rows: kept.map((index) => {
@@ -171,13 +177,28 @@ function isMoney({ heading }: Column): boolean {
   return heading === MONEY_A_DAY;
 }
 
-function roomFor(columns: readonly Column[], most: number): Column[] {
+function roomFor(columns: readonly Column[], rows: readonly DecisionRow[], room: TableRoom): Column[] {
+  const { columns: most = columns.length, letters = Number.POSITIVE_INFINITY } = room;
   const [first, ...others] = columns;
-  if (first === undefined || columns.length <= most) return [...columns];
+  if (first === undefined) return [];
   const inTurn = [others.filter(isMoney), others.filter(({ moves }) => moves), others.filter(({ moves }) => !moves)];
-  const wanted = [...new Set(inTurn.flat())].slice(0, most - 1);
-  return columns.filter((column) => column === first || wanted.includes(column));
+  let left = letters - lettersOf(first, rows);
+  const wanted = new Set<Column>();
+  for (const column of new Set(inTurn.flat())) {
+    left -= lettersOf(column, rows);
+    if (left < 0 || wanted.size === most - 1) break;
+    wanted.add(column);
+  }
+  return columns.filter((column) => column === first || wanted.has(column));
 }
+
+/** The longest word of the heading, or the longest figure; ranges are printed smaller. */
+function lettersOf({ heading, cell }: Column, rows: readonly DecisionRow[]): number {
+  const figures = rows.map((row) => cell(row)).flatMap(({ value, range }) => [value.length, SMALL * range.length]);
+  return Math.max(...heading.split(" ").map(({ length }) => length), ...figures);
+}
+
+const SMALL = 0.9;
 
 function keptRows({ rows, best }: Decision, most: number): number[] {
   const all = rows.map((_, index) => index);

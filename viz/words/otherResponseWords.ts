@@ -14,19 +14,25 @@ const MAX_TOLD = 3;
 const MAX_SAID = 3;
 
 /** Results that the answer to "what if" tells of every try itself. */
-const TOLD_ALREADY = new Set(["finish", "overtime", "carcasses", "cost.overtimePay"]);
+const TOLD_ALREADY = new Set(["finish", "overtime", "carcasses", "headsPerHour", "cost.overtimePay"]);
+
+/** What does next to nothing to the result that decides is told by the table alone, where there are others. */
+const STILL = new Set<string>(["no difference", "too small"]);
 
 /**
  * What became of the responses that a study asks for besides the one that decides, and of the time limits: a sentence for the
  * recommended plan, for each of a few, or over all. "With “X”: overtime down by 14 min; end of work 27 min earlier." Of many
  * results the first three that move are told, and how many more do; figures and ranges stand in the tables.
  */
-export function otherResponseWords(results: StudyResults, { deciding, best, kind }: Decision): string[] {
+export function otherResponseWords(results: StudyResults, decision: Decision): string[] {
+  const { deciding, best, kind, rows } = decision;
   const { variants } = results;
   const isTold = ({ key }: ResponseInfo) =>
     key === deciding || (kind === "what if" && variants.length > 1 && TOLD_ALREADY.has(key));
   const asked = results.responses.filter((info) => !isTold(info));
-  const told = best !== null && best > 0 ? [variants[best]!] : variants.slice(1);
+  const others = variants.slice(1);
+  const moving = others.filter((_, index) => !STILL.has(rows[index + 1]?.gain?.size ?? ""));
+  const told = best !== null && best > 0 ? [variants[best]!] : others.length === 1 ? others : moving;
   if (results.screening !== null) return asked.flatMap((info) => effectWords(results, info)).slice(0, MAX_SAID);
   if (asked.length === 0) return [];
   if (variants.length === 1) return [sentence(someOf(asked.map((info) => valueWords(variants[0]!, info))))];

@@ -61,10 +61,19 @@ export function limitKept(weighed: Weighed): Spoken {
       today.length === 0
         ? `Yes: no head was outside ${limits.length === 1 ? limitName(limits[0]!) : "any limit"} in ${n} simulated days.`
         : `No: ${worst.join("; ")}${rows.length > 1 ? others : ""}.`,
-    words: rows.length > 1 && today.length > 0 && keeping.length === 0 ? ["None of the plans tried keeps it."] : [],
+    words: [
+      ...(rows.length > 1 && today.length > 0 && keeping.length === 0 ? ["None of the plans tried keeps it."] : []),
+      ...(today.length === 0 ? [couldStill(n, weighed.study.confidence)] : []),
+    ],
     next: today.length === 0 ? [] : ["`gambrel why` with the plan tries what would help."],
     best: today.length === 0 ? 0 : keeping.length > 0 ? rows.indexOf(keeping[0]!) : null,
   };
+}
+
+/** Days without a case say little of rare ones: exact interval of a share of which none was seen (Clopper and Pearson 1934). */
+function couldStill(days: number, confidence: number): string {
+  const most = 1 - ((1 - confidence) / 2) ** (1 / days);
+  return `On other days it may still happen: ${days} days leave open up to ${formatDecimals(100 * most, most < 0.1 ? 1 : 0)} % of days with such a head.`;
 }
 
 /** When do we finish, how much comes out, what does it cost? */

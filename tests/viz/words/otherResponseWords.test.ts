@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { StudyResults } from "../../../sim/days/results/index.ts";
 import { otherResponseWords } from "../../../viz/words/otherResponseWords.ts";
-import { handMadeDecision } from "../../support/handMadeDecision.ts";
+import { gain, handMadeDecision } from "../../support/handMadeDecision.ts";
 
 const info = (key: string) => ({ key, label: key, unit: "s", format: "number", better: "less" });
 const moved = (mean: number) => ({ mean, low: mean - 1, high: mean + 1, shown: true, joint: false, words: "" });
@@ -53,8 +53,15 @@ describe("results besides the one that decides", () => {
     ]);
   });
 
+  it("of a plan that does next to nothing are left to the table, where another does something", () => {
+    const rows = (["no difference", "gain"] as const).map((size) => ({ name: size, gain: gain(size, 20) }));
+    const decision = { ...handMadeDecision(rows), deciding: "a", best: null, kind: "worth it" as const };
+    const words = otherResponseWords(results(["a", "b"], [{}, { b: 1 }, { b: 2 }]), decision);
+    expect(words).toEqual([expect.stringMatching(/^With “v2”: b up by 2/)]);
+  });
+
   it("say nothing that the answer to what happens if says of each try itself", () => {
-    const keys = ["a", "finish", "overtime", "carcasses"];
+    const keys = ["a", "finish", "overtime", "carcasses", "headsPerHour"];
     const all = Object.fromEntries(keys.map((key) => [key, 4]));
     expect(otherResponseWords(results(keys, [{}, all]), decided(null, "what if"))).toEqual([]);
     expect(otherResponseWords(results(keys, [{}, all]), decided(null))).toHaveLength(1);
