@@ -17,11 +17,7 @@ describe("the table of offers", () => {
 
   it("has of each offer its price, payback and yearly benefit, as finely as each is known", () => {
     const table = offersTable(inventedOptionsResult(), null, 0);
-    expect(cells(table, 1)).toEqual([
-      "12 000 EUR",
-      "2.0 years (1.0 years to never)",
-      "5 000 EUR (4 000 EUR to 6 000 EUR)",
-    ]);
+    expect(cells(table, 1)).toEqual(["12 000 EUR", "2.0 years (1.0 to never)", "5 000 EUR (4 000 to 6 000)"]);
   });
 
   it("greys a benefit that may be none, and marks the offer to buy alone", () => {
