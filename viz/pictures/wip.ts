@@ -20,7 +20,7 @@ import {
   textWidth,
   wrapText,
 } from "../frame/index.ts";
-import { stepBandPath } from "../marks/index.ts";
+import { drawKey, stepBandPath } from "../marks/index.ts";
 import { binnedTrace, drawingBinSeconds } from "./binnedTrace.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
 import { meansOnly, plain, scene, type TimeReadings } from "./timeReadings.ts";
@@ -94,10 +94,10 @@ function panelsOf(sections: readonly WipSection[]): WipColumns["panels"] {
 export function wipChart(columns: WipColumns, context: ChartContext): SVGSVGElement {
   const panels = columns.panels.filter((panel) => panel.sections.length > 0);
   if (panels.length === 0) return emptyChart(columns, "No section of the line held any head on this day.", context);
-  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER });
+  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER }, { left: GUTTER, right: 8 });
   const edges = panels[0]!.sections[0]!.values.map((_, bin) => frame.time(bin * columns.binSeconds));
   edges.push(frame.plot.right);
-  let top = frame.top;
+  let top = frame.narrow ? drawSectionKey(frame, panels) : frame.top;
   let fill = 0;
   for (const panel of panels) {
     drawStackPanel(frame, panel, edges, top + 34, fill);
@@ -105,6 +105,13 @@ export function wipChart(columns: WipColumns, context: ChartContext): SVGSVGElem
     top += PANEL + 46;
   }
   return finishDay(frame, top - 12);
+}
+
+/** A narrow picture has no room beside an area for its name. */
+function drawSectionKey(frame: DayFrame, panels: WipColumns["panels"]): number {
+  const sections = panels.flatMap((panel) => panel.sections);
+  const key = sections.map(({ name }, index) => ({ name, fill: sectionFill(frame, index) }));
+  return drawKey(frame, key, frame.top + 4);
 }
 
 function drawStackPanel(
@@ -140,7 +147,7 @@ function drawStackPanel(
     labels.push(labelOf(section.name, fill, edges, upper, lower));
   });
   frame.body.append("path").attr("d", `M${left},${floor}H${right}`).attr("stroke", frame.colour("rule"));
-  drawAreaLabels(frame, labels, top, floor);
+  if (!frame.narrow) drawAreaLabels(frame, labels, top, floor);
 }
 
 /** Finds the place where the area leaves most height over the width of its name; under 17 px the name goes to the gutter. */
