@@ -78,7 +78,7 @@ function nextSteps(next: readonly string[]): Markup {
 }
 
 /** What stands between backticks is for the terminal. */
-function withCode(step: string): Markup {
+export function withCode(step: string): Markup {
   return html`${step.split("`").map((part, index) => (index % 2 === 1 ? html`<code>${part}</code>` : unbroken(part)))}`;
 }
 
@@ -95,7 +95,7 @@ function decisionMarkup({ columns, rows, more, rowsAre = "Plan", left = [] }: De
       : [`${more === 1 ? "1 more plan stands" : `${more} more plans stand`} in the appendix, under Results.`]),
     ...(left.length === 0 ? [] : [`Left out for want of room: ${left.join(", ")}.`]),
   ];
-  return html`<div class="decided"><div class="scroll" tabindex="0" role="group" aria-label="Table to decide by"><table class="decision"><caption>${note}</caption><thead><tr><th scope="col">${rowsAre}</th>${heads}</tr></thead><tbody>${body}</tbody></table></div>${notes.length === 0 ? "" : html`<p class="small">${notes.join(" ")}</p>`}</div>`;
+  return html`<div class="decided"><div class="scroll" tabindex="0" role="group" aria-label="Table to decide by"><table class="decision cards"><caption>${note}</caption><thead><tr><th scope="col">${rowsAre}</th>${heads}</tr></thead><tbody>${body}</tbody></table></div>${notes.length === 0 ? "" : html`<p class="small">${notes.join(" ")}</p>`}</div>`;
 }
 
 /** A difference that is not shown is greyed, and said so for who does not see grey. */

@@ -201,6 +201,14 @@ function limitTable(results: StudyResults): Markup {
   if (base.day.limits.length === 0) return html``;
   const single = isSingleDay(results);
   const day = `day ${base.day.replication + 1}`;
+  const heads = [
+    "Limit",
+    "Allowed",
+    ...(single ? [] : ["Outside it, all days"]),
+    `Outside it, ${day}`,
+    `Longest, ${day}`,
+    "Source",
+  ];
   const share = ({ beyond, tally }: LimitRecord) => beyond / Math.max(1, tally.count);
   const rows = [...base.day.limits]
     .sort((a, b) => share(b) - share(a))
@@ -210,21 +218,19 @@ function limitTable(results: StudyResults): Markup {
         limit.maxSeconds === null ? "" : `at most ${formatDuration(limit.maxSeconds)}`,
       ];
       const source = results.plan.limitSources[limit.name] || "no source named in the plan";
-      const all = single ? "" : html`<td>${isolated(limitShareWords(results, base, limit.name))}</td>`;
-      return html`<tr><th scope="row"><bdi>${isolated(limit.name)}</bdi></th><td>${ends.filter((end) => end !== "").join(", ")}</td>${all}<td>${shareWords(limit.beyond, limit.tally.count, "heads")}</td><td>${limit.tally.count === 0 ? "no value" : formatDuration(limit.tally.max)}</td><td><bdi>${isolated(source)}</bdi></td></tr>`;
+      const words = [
+        ends.filter((end) => end !== "").join(", "),
+        ...(single ? [] : [isolated(limitShareWords(results, base, limit.name))]),
+        shareWords(limit.beyond, limit.tally.count, "heads"),
+        limit.tally.count === 0 ? "no value" : formatDuration(limit.tally.max),
+        isolated(source),
+      ];
+      return html`<tr><th scope="row"><bdi>${isolated(limit.name)}</bdi></th>${words.map((each, index) => html`<td data-label="${heads[index + 1]!}"><span><bdi>${each}</bdi></span></td>`)}</tr>`;
     });
   const caption = single
     ? "Time limits on this one simulated day, the worst first."
     : `Time limits in today's plan. Go by the share over all simulated days; ${day} is one example.`;
-  const heads = [
-    "Limit",
-    "Allowed",
-    ...(single ? [] : ["Outside it, all days"]),
-    `Outside it, ${day}`,
-    `Longest, ${day}`,
-    "Source",
-  ];
-  return html`<div class="scroll"><table><caption>${caption}</caption><thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead><tbody>${rows}</tbody></table></div>`;
+  return html`<div class="scroll"><table class="cards"><caption>${caption}</caption><thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 /** `planFile`: the plan as it was read, before any checking; undefined where it is not at hand. */

@@ -75,18 +75,19 @@ body{padding:16px 12px 32px}
 h1{font-size:23px}
 .verdict{font-size:19px}
 .answer{padding-left:12px;font-size:16px}
-.decision thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
-.decision,.decision caption,.decision tbody,.decision tr,.decision th,.decision td{display:block;min-width:0;max-width:none}
-.decision tr{border:1px solid var(--gambrel-rule);border-radius:4px;margin:8px 0;padding:6px 10px}
-.decision tbody th{font-size:15px;border:0;padding:2px 0}
-.decision td{display:flex;justify-content:space-between;gap:12px;border:0;border-top:1px solid var(--gambrel-grid);padding:3px 0}
-.decision td.none{display:none}
-.decision td>span>.range{display:inline;margin-left:8px}
-.decision td::before{content:attr(data-label);font-weight:400;color:var(--gambrel-muted)}
-.decision td>span{text-align:right}
-.scroll:has(>.decision){overflow:visible}
+.cards thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.cards,.cards caption,.cards tbody,.cards tr,.cards th,.cards td{display:block;min-width:0;max-width:none}
+.cards tr{border:1px solid var(--gambrel-rule);border-radius:4px;margin:8px 0;padding:6px 10px}
+.cards tbody th{font-size:15px;border:0;padding:2px 0}
+.cards td{display:flex;justify-content:space-between;gap:12px;border:0;border-top:1px solid var(--gambrel-grid);padding:3px 0}
+.cards td.none{display:none}
+.cards td>span>.range{display:inline;margin-left:8px}
+.cards td::before{content:attr(data-label);font-weight:400;color:var(--gambrel-muted)}
+.cards td>span{text-align:right}
+.scroll:has(>.cards){overflow:visible}
 }
 @media screen and (max-width:739px){
+.even{table-layout:auto}
 .plot.wide{display:none}
 .plot.phone{display:block}
 figure svg.${CHART_CLASS}{min-width:0;width:100%;max-width:480px}
@@ -144,6 +145,7 @@ summary{list-style:none;color:inherit}
 .decision,.decision .range{font-size:9pt}
 .decision td,.decision th{padding:3px 7px 3px 0;min-width:0}
 .decision thead th{min-width:0}
+.decision thead bdi{overflow-wrap:break-word}
 .decision tbody th{min-width:9em;max-width:18em}
 .decision td>span>.range{display:block;margin:0;white-space:nowrap}
 .answer{font-size:10pt;line-height:1.3}
