@@ -212,7 +212,9 @@ function drawStop(frame: DayFrame, row: KillStopRow, fill: string, top: number):
     .attr("y", top + (ROW - BAR) / 2)
     .attr("width", width.toFixed(1));
   bar.attr("height", BAR).attr("fill", fill).attr("stroke", frame.colour("ink")).attr("stroke-width", 0.8);
-  if (!frame.narrow) nameBar(frame, group, row, { x, width, y: top + ROW / 2 + 4 });
+  if (frame.narrow) return;
+  nameBar(frame, group, row, { x, width, y: top + ROW / 2 + 4 });
+  drawCells(frame, group, row, top);
 }
 
 /** What a narrow picture says above a stop: in words what a wide one has in columns. */
@@ -232,6 +234,10 @@ function headOf(row: KillStopRow): { name: string; notes: string[] } {
 function drawStopWords(frame: DayFrame, group: DayFrame["body"], row: KillStopRow, top: number): void {
   drawText(group, frame.left, top + 13, fitted(row.where, LABEL - 10, true), { bold: true });
   drawText(group, frame.left, top + 26, row.time, { fill: frame.colour("muted") });
+}
+
+/** Heads on the stretch and the longest wait, in columns beside the bar. */
+function drawCells(frame: DayFrame, group: DayFrame["body"], row: KillStopRow, top: number): void {
   const left = frame.plot.right + 12;
   const cells = [
     `${row.stunned}; ${row.stunnedMost}`,

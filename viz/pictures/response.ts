@@ -36,6 +36,8 @@ export interface ResponseColumns extends ChartWords {
   rows: readonly ResponseRow[];
   /** Row whose interval is drawn as a band through all others; null for none. */
   base: number | null;
+  /** Below the picture, each in up to four lines. */
+  footnotes?: readonly string[];
 }
 
 const TEXT_GUTTER = 178;
@@ -66,7 +68,7 @@ export function responseChart(columns: ResponseColumns, context: ChartContext): 
     drawRow(frame, entry, value, y);
     drawFigures(frame, entry.text, y, figures - 12);
   });
-  return frame.finish(end);
+  return frame.finish(end, ...(columns.footnotes ?? []));
 }
 
 /** The same with the words of each row above it. */
@@ -80,7 +82,7 @@ function narrowResponse(frame: ChartFrame, columns: ResponseColumns): SVGSVGElem
   columns.rows.forEach((entry, index) => {
     drawRow(frame, entry, value, rows.middles[index]!);
   });
-  return frame.finish(end);
+  return frame.finish(end, ...(columns.footnotes ?? []));
 }
 
 /** Ends of an axis that leaves 8 % of air around all intervals; a single value gets 1 % of itself, or 1. */

@@ -29,9 +29,11 @@ export interface FirstPages {
 
 /** Figures of a plan that fit the width of a sheet. */
 const MAX_COLUMNS = 7;
-/** Beside names of so many letters. */
+/** Beside names of so many letters, and where many of these need a sheet of their own. */
 const FEW_COLUMNS = 6;
 const LONG_NAME = 30;
+const FEWEST_COLUMNS = 5;
+const MANY_ROWS = 8;
 
 export function firstPages(pages: FirstPages, figures: Figures): Markup {
   const { verdict, words, table, note, picture, next, heading = "Answer", ofDay, more } = pages;
@@ -62,14 +64,18 @@ export function decisionPages(
   startClockSeconds: number,
   { reader = "", hasFactors = false } = {},
 ): Omit<FirstPages, "picture" | "note"> {
-  const isLong = decision.rows.some(({ name }) => name.length > LONG_NAME);
-  const room = { rows: plansTold(decision, hasFactors), columns: isLong ? FEW_COLUMNS : MAX_COLUMNS, reader };
+  const room = { rows: plansTold(decision, hasFactors), columns: columnsBeside(decision), reader };
   return {
     verdict: isolated(decision.verdict),
     words: decision.words.map(isolated),
     table: decision.rows.length > 1 ? decisionTable(decision, startClockSeconds, room) : null,
     next: decision.next.map(isolated),
   };
+}
+
+function columnsBeside({ rows }: Decision): number {
+  if (!rows.some(({ name }) => name.length > LONG_NAME)) return MAX_COLUMNS;
+  return rows.length < MANY_ROWS ? FEW_COLUMNS : FEWEST_COLUMNS;
 }
 
 function nextSteps(next: readonly string[]): Markup {
@@ -95,7 +101,8 @@ function decisionMarkup({ columns, rows, more, rowsAre = "Plan", left = [] }: De
       : [`${more === 1 ? "1 more plan stands" : `${more} more plans stand`} in the appendix, under Results.`]),
     ...(left.length === 0 ? [] : [`Left out for want of room: ${left.join(", ")}.`]),
   ];
-  return html`<div class="decided"><div class="scroll" tabindex="0" role="group" aria-label="Table to decide by"><table class="decision cards"><caption>${note}</caption><thead><tr><th scope="col">${rowsAre}</th>${heads}</tr></thead><tbody>${body}</tbody></table></div>${notes.length === 0 ? "" : html`<p class="small">${notes.join(" ")}</p>`}</div>`;
+  const long = rows.length >= MANY_ROWS && rows.some(({ name }) => name.length > LONG_NAME) ? " long" : "";
+  return html`<div class="decided"><div class="scroll" tabindex="0" role="group" aria-label="Table to decide by"><table class="decision cards${long}"><caption>${note}</caption><thead><tr><th scope="col">${rowsAre}</th>${heads}</tr></thead><tbody>${body}</tbody></table></div>${notes.length === 0 ? "" : html`<p class="small">${notes.join(" ")}</p>`}</div>`;
 }
 
 /** A difference that is not shown is greyed, and said so for who does not see grey. */

@@ -14,6 +14,7 @@ import {
   observationNoun,
   observationsWords,
   otherResponseWords,
+  plansShown,
   quoted,
   shareWords,
   shownWords,
@@ -29,8 +30,10 @@ import { listsDifferences, responseTable, screeningTables } from "./responseTabl
 import {
   dayCharts,
   drawnVariants,
+  firstChart,
   headlineChart,
   limitCharts,
+  MAX_FIRST_ROWS,
   type PlannedChart,
   responseCharts,
 } from "./studyCharts.ts";
@@ -70,7 +73,7 @@ function decidedSection(results: StudyResults, decision: Decision, figures: Figu
       note: screened
         ? `How far each factor moves the result over its whole range, with the half-width at ${formatConfidence(study.confidence)}; the factor that matters most first.`
         : `Means over ${observationsWords(results)} of each plan, on the same days, with ${formatConfidence(study.confidence)} ranges. Grey: no difference to today's plan shown.`,
-      picture: headlineChart(results, responseCharts(results)),
+      picture: firstChart(results, responseCharts(results), plansShown(decision, factors.length > 0)),
     },
     figures,
   );
@@ -125,7 +128,9 @@ ${picture === undefined ? "" : figures([picture])}
 /** `answered`: the answer above is another one than the study's, and showed none of its pictures. */
 export function resultsSection(results: StudyResults, figures: Figures, answered = false): Markup {
   const charts = responseCharts(results);
-  const told = answered ? undefined : headlineChart(results, charts);
+  // A picture of which the first pages have some rows only stands here whole.
+  const isWhole = results.variants.length <= MAX_FIRST_ROWS;
+  const told = answered || !isWhole ? undefined : headlineChart(results, charts);
   const others = charts.filter((chart) => chart !== told);
   const more = responseFigures(results, others, figures);
   return html`<h2>Results</h2>

@@ -147,6 +147,7 @@ summary{list-style:none;color:inherit}
 .decision thead th{min-width:0}
 .decision thead bdi{overflow-wrap:break-word}
 .decision tbody th{min-width:9em;max-width:18em}
+.decision.long tbody th{min-width:16em}
 .decision td>span>.range{display:block;margin:0;white-space:nowrap}
 .answer{font-size:10pt;line-height:1.3}
 .decided,.next{break-inside:avoid}

@@ -175,6 +175,11 @@ function roomFor(columns: readonly Column[], most: number): Column[] {
   return columns.filter((column) => column === first || wanted.includes(column));
 }
 
+/** The plans that stand in the table, as places among the study's variants. */
+export function plansShown(decision: Decision, hasFactors: boolean): number[] {
+  return keptRows(decision, plansTold(decision, hasFactors));
+}
+
 function keptRows({ rows, best }: Decision, most: number): number[] {
   const all = rows.map((_, index) => index);
   if (all.length <= most) return all;
