@@ -48,11 +48,15 @@ const RUNS: Record<string, () => Promise<StudyResults>> = {
   "first-plan/first-study": () => exampleStudy("first-plan/first-study"),
   "studies/one-more-operator": () => exampleStudy("studies/one-more-operator"),
   "studies/buffers": () => exampleStudy("studies/buffers"),
+  "a day of ferncote": async () => exampleDay("ferncote"),
+};
+
+/** Runs that have more to say than there is room for. */
+const LARGE_RUNS: Record<string, () => Promise<StudyResults>> = {
   "twelve plans with names of forty letters": () =>
     changedStudy("studies/one-more-operator", { design: { list: LONG_NAMES } }),
   "all combinations of three levels of three factors": threeFactors,
   "a screening of two hundred points": manyPoints,
-  "a day of ferncote": async () => exampleDay("ferncote"),
 };
 
 let browser: Browser;
@@ -71,6 +75,16 @@ async function printedPages(page: Page): Promise<number> {
   const pdf = await page.pdf({ preferCSSPageSize: true });
   return pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)!.length;
 }
+
+test.each(Object.entries(LARGE_RUNS))(
+  "the report of %s is two printed pages at most",
+  async (_, run) => {
+    const page = await opened(await run(), 1280);
+    expect(await printedPages(page)).toBeLessThanOrEqual(2);
+    await page.close();
+  },
+  120_000,
+);
 
 describe.each(Object.entries(RUNS))("the report of %s", (_, run) => {
   let results: StudyResults;

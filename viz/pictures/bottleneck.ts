@@ -166,6 +166,7 @@ function drawStage(
     });
     group.append("path").attr("d", path.join("")).attr("fill", fills[kind]);
   }
+  if (!frame.narrow) drawNote(frame, group, stage.note, top);
 }
 
 function headOf({ name, note }: BottleneckColumns["stages"][number]): { name: string; notes: string[] } {
@@ -175,16 +176,19 @@ function headOf({ name, note }: BottleneckColumns["stages"][number]): { name: st
 function drawStageWords(
   frame: DayFrame,
   group: Group,
-  { name, note }: BottleneckColumns["stages"][number],
+  { name }: BottleneckColumns["stages"][number],
   top: number,
 ): void {
   const middle = top + ROW / 2 + 4;
   wrapText(name, GUTTER - 10, 11, 1, true).forEach((line) => {
     drawText(group, frame.left, middle, line, { bold: true });
   });
+}
+
+function drawNote(frame: DayFrame, group: Group, note: string, top: number): void {
   const lines = note.split("\n").flatMap((part) => wrapText(part, NOTE - 14, 11, 1));
   lines.forEach((line, i) => {
-    drawText(group, frame.plot.right + 10, middle + (i - (lines.length - 1) / 2) * 13, line);
+    drawText(group, frame.plot.right + 10, top + ROW / 2 + 4 + (i - (lines.length - 1) / 2) * 13, line);
   });
 }
 

@@ -97,21 +97,18 @@ export function wipChart(columns: WipColumns, context: ChartContext): SVGSVGElem
   const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER }, { left: GUTTER, right: 8 });
   const edges = panels[0]!.sections[0]!.values.map((_, bin) => frame.time(bin * columns.binSeconds));
   edges.push(frame.plot.right);
-  let top = frame.narrow ? drawSectionKey(frame, panels) : frame.top;
-  let fill = 0;
+  const sections = panels.flatMap((panel) => panel.sections);
+  const fills = sections.map((_, index) => sectionFill(frame, index));
+  // A narrow picture has no room beside an area for its name.
+  const key = sections.map(({ name }, index) => ({ name, fill: fills[index]! }));
+  let top = frame.narrow ? drawKey(frame, key, frame.top + 4) : frame.top;
+  let first = 0;
   for (const panel of panels) {
-    drawStackPanel(frame, panel, edges, top + 34, fill);
-    fill += panel.sections.length;
+    drawStackPanel(frame, panel, edges, top + 34, fills.slice(first));
+    first += panel.sections.length;
     top += PANEL + 46;
   }
   return finishDay(frame, top - 12);
-}
-
-/** A narrow picture has no room beside an area for its name. */
-function drawSectionKey(frame: DayFrame, panels: WipColumns["panels"]): number {
-  const sections = panels.flatMap((panel) => panel.sections);
-  const key = sections.map(({ name }, index) => ({ name, fill: sectionFill(frame, index) }));
-  return drawKey(frame, key, frame.top + 4);
 }
 
 function drawStackPanel(
@@ -119,7 +116,7 @@ function drawStackPanel(
   panel: WipColumns["panels"][number],
   edges: readonly number[],
   top: number,
-  firstFill: number,
+  fills: readonly string[],
 ): void {
   const floor = top + PANEL;
   const totals = edges.slice(1).map((_, bin) => panel.sections.reduce((sum, section) => sum + section.values[bin]!, 0));
@@ -138,7 +135,7 @@ function drawStackPanel(
       below[bin]! += value;
     });
     const upper = below.map(heads);
-    const fill = sectionFill(frame, firstFill + index);
+    const fill = fills[index]!;
     const area = frame.body
       .append("path")
       .attr("d", stepBandPath(edges, upper, lower))
