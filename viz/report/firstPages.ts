@@ -34,6 +34,8 @@ const FEW_COLUMNS = 6;
 const LONG_NAME = 30;
 const FEWEST_COLUMNS = 5;
 const MANY_ROWS = 8;
+/** Letters of a figure; what is longer is words, which need not stay on one line. */
+const MAX_UNSPLIT = 24;
 
 export function firstPages(pages: FirstPages, figures: Figures): Markup {
   const { verdict, words, table, note, picture, next, heading = "Answer", ofDay, more } = pages;
@@ -110,5 +112,5 @@ function cellMarkup({ value, range, shown }: DecisionCell, column: string): Mark
   const words = range === "" ? "" : html`<span class="range">${range}</span>`;
   if (value === "") return html`<td class="none"></td>`;
   const grey = shown === false ? html` class="unshown" title="no difference to today's plan shown"` : "";
-  return html`<td data-label="${column}"${grey}><span>${unsplit(value)}${words}</span></td>`;
+  return html`<td data-label="${column}"${grey}><span>${value.length > MAX_UNSPLIT ? value : unsplit(value)}${words}</span></td>`;
 }
