@@ -200,6 +200,11 @@ function lettersOf({ heading, cell }: Column, rows: readonly DecisionRow[]): num
 
 const SMALL = 0.9;
 
+/** The plans that stand in the table, as places among the study's variants. */
+export function plansShown(decision: Decision, hasFactors: boolean): number[] {
+  return keptRows(decision, plansTold(decision, hasFactors));
+}
+
 function keptRows({ rows, best }: Decision, most: number): number[] {
   const all = rows.map((_, index) => index);
   if (all.length <= most) return all;
