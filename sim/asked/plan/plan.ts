@@ -66,6 +66,8 @@ export interface DayPlan {
   cleaning: { seconds: number; crews: string[] } | null;
   /** No planned stop may leave a head on this stretch; null when the plan names none. */
   safeStop: SafeStop | null;
+  /** Stages whose heads may stay until the next day; only in a day of a week. */
+  overnight?: Overnight[];
   /** The run is stopped, and says so, when the simulated clock passes this many seconds. */
   ceilingSeconds: number;
 }
@@ -74,6 +76,12 @@ export interface Shift {
   name: string;
   fromSeconds: number;
   toSeconds: number;
+}
+
+/** A dwell stage that heads leave until this time of the day; who is in it then, or comes later, stays for the next day. */
+export interface Overnight {
+  stage: string;
+  untilSeconds: number;
 }
 
 /**

@@ -138,6 +138,8 @@ export interface HeadCounts {
   /** By destination: "carcass" (went the whole way) and every name that the plan's removals use. */
   out: Record<string, number>;
   turnedAway: number;
+  /** Left by the day before: heads in crates, and heads on the line. Not counted among those that arrived. */
+  fromBefore: { inLairage: number; onLine: number };
   inLairage: number;
   onLine: number;
 }

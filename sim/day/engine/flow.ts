@@ -6,7 +6,7 @@ import { canHangOn, hangOn, noteChainActive, takeOff, wakeChain } from "./chainR
 import { cratesBack, noteUnloaded } from "./crates.ts";
 import { enterGates, isHeld, vesselIsFull } from "./gates.ts";
 import { claimHead, supplyHasHead } from "./hanging.ts";
-import { leaveLine, noMoreHeads } from "./leaveLine.ts";
+import { checkFinished, leaveLine, noMoreHeads } from "./leaveLine.ts";
 import { noteLeft } from "./ownTime.ts";
 import { claimHands, isStaffAway, releaseHands } from "./people.ts";
 import { takeProducts } from "./products.ts";
@@ -99,7 +99,7 @@ function leaveWindowStation(day: DayState, position: PositionState): void {
 export function endDwell(day: DayState, position: PositionState): void {
   const { stage } = position;
   if (!firstIsDue(position)) endDwellOf(day, stage);
-  if (firstIsDue(position)) leaveFirst(day, position);
+  if (mayLeave(position)) leaveFirst(day, position);
   scheduleDwell(day, stage);
   if (day.active !== null) noteActive(day, stage.index);
 }
@@ -118,6 +118,10 @@ function endDwellOf(day: DayState, stage: StageState): void {
 function firstIsDue({ stage, item }: PositionState): boolean {
   const { queue } = stage;
   return queue.length > 0 && queue.first!.doneAt === stage.index && queue.first !== item;
+}
+
+function mayLeave(position: PositionState): boolean {
+  return firstIsDue(position) && !position.stage.isClosed;
 }
 
 /** The first head leaves, unless the vessel that its blood or drip runs into is full: runDay.ts calls again. */
@@ -141,6 +145,10 @@ export function drainDwell(day: DayState, stage: StageState): void {
   }
   if (!wayOut.done || (wayOut.item!.flags & UNDRAINED) !== 0) return;
   wayOut.done = false;
+  if (stage.isClosed) {
+    wayOut.item = null;
+    return;
+  }
   release(day, wayOut);
 }
 
@@ -363,6 +371,7 @@ export function arrive(day: DayState, to: number, item: Item): void {
   else {
     noteQueue(day, stage, stage.queue.length);
     startWaiting(day, stage);
+    if (!stage.takesHeads && day.options.goesOn === true) checkFinished(day);
   }
 }
 
@@ -435,6 +444,7 @@ function enterDwell(day: DayState, stage: StageState, item: Item): void {
   stage.ends.push(item);
   if (stage.ends.first === item) scheduleDwell(day, stage);
   if (day.active !== null) noteActive(day, stage.index);
+  if (stage.isClosed) checkFinished(day);
 }
 
 /** Drawn, or read off the chilling curve for the head's weight; the heat that goes is booked with it. */
@@ -451,9 +461,9 @@ function dwellOf(stage: StageState, item: Item): number {
 }
 
 /** What comes next: the first head leaves whose time was up behind another one, or the next head's time is up. */
-function scheduleDwell(day: DayState, { ends, positions }: StageState): void {
+export function scheduleDwell(day: DayState, { ends, positions }: StageState): void {
   const wayOut = positions[0]!;
-  const next = firstIsDue(wayOut) ? day.now : ends.length > 0 ? ends.first.ready : Infinity;
+  const next = mayLeave(wayOut) ? day.now : ends.length > 0 ? ends.first.ready : Infinity;
   day.calendar.schedule(wayOut.slot, next);
 }
 
@@ -464,7 +474,7 @@ function leaveDwell(day: DayState, stage: StageState, item: Item): void {
   wayOut.item = null;
   noteQueue(day, stage, stage.queue.length);
   bookDwell(day, stage, item);
-  if (firstIsDue(wayOut)) day.path?.leavesNext(stage.index);
+  if (mayLeave(wayOut)) day.path?.leavesNext(stage.index);
   scheduleDwell(day, stage);
   if (day.active !== null) noteActive(day, stage.index);
 }

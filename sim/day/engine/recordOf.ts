@@ -46,10 +46,11 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     shiftEndSeconds: line.shiftEndSeconds,
     events: day.events,
     heads: {
-      arrived: day.arrived,
+      arrived: day.arrived - day.keptCrated,
       hung: day.hung,
       out: Object.fromEntries(line.destinationNames.map((name, index) => [name, day.out[index]!])),
       turnedAway: day.turnedAway,
+      fromBefore: { inLairage: day.keptCrated + day.keptOutside, onLine: day.keptHeads - day.keptOutside },
       inLairage: line.supply.kind === "loads" ? day.arrived - day.hung : notHung(day),
       onLine: day.headsOnLine - notHung(day),
     },

@@ -38,6 +38,7 @@ export const CREW_BREAK = 1;
 export const STAGE_PAUSE = 2;
 export const HANGING_ENDS = 3;
 export const CHAIN_PACE = 5;
+export const STAGE_CLOSES = 6;
 /** Not in the calendar but in the list of returns: crates are back, full, for the next load. */
 export const FLEET_BACK = 4;
 

@@ -145,6 +145,8 @@ export class StageState {
   unworked = 0;
   unfinished = 0;
   diverted = 0;
+  /** No head leaves it any more today: it keeps them for the next day. */
+  isClosed = false;
   /** Times that a breakdown stopped it, or one of its positions. */
   breakdownCount = 0;
   heldSeconds = Number.NaN;
