@@ -36,6 +36,38 @@ export interface Plan {
   bodyParts: BodyParts | null;
   /** Heads per hour the owner wants, or null. Drawn and reported, never enforced. */
   targetHeadsPerSecond: number | null;
+  /** Days one after another; absent where the plan is of one day alone. */
+  week?: Week;
+}
+
+/** A calendar of days; all else in the plan is the usual day. */
+export interface Week {
+  /** The date of the first day, "2031-03-17"; null where the plan gives none. */
+  begins: string | null;
+  /** In the order of the calendar, those without work included. */
+  days: WeekDay[];
+  /** The first days are simulated so that the others begin as a running plant does, and are not counted. */
+  warmUpDays: number;
+  /** Machines begin every day as new; else their uptimes go on from day to day. */
+  machinesAsNew: boolean;
+  orders: Order[];
+}
+
+export interface WeekDay {
+  name: string;
+  /** What is done on it; null for a day without work. */
+  plan: Plan | null;
+  /** Seconds from midnight of the calendar's first day to the start of this day's clock; for a day without work to its midnight. */
+  startSeconds: number;
+}
+
+/** Carcasses promised by a time, as a number or by weight; the other one is null. */
+export interface Order {
+  name: string;
+  /** Seconds after midnight of the calendar's first day. */
+  bySeconds: number;
+  carcasses: number | null;
+  kilograms: number | null;
 }
 
 /** Where figures come from; `path` "" speaks for the whole plan, a longer path for everything below it. */

@@ -53,6 +53,22 @@ export interface DayRecord {
   perHead: HeadTable | null;
   /** Only on request; null also where the plan does not say where heads are stunned. */
   killStops: KillStopsRecord | null;
+  /** Of a week, for which the record of its first day stands: all of its days. Absent of a day alone. */
+  week?: DaysRecord;
+}
+
+/** Several days run one into the other. */
+export interface DaysRecord {
+  /** By working day, as far as they were simulated. */
+  days: DayRecord[];
+  /** Loads of all days, in the order of days and plans; their times on the clock of the week. */
+  lots: LotRecord[];
+  orders: OrderRecord[];
+  /**
+   * "finished": every day ended by itself before the next one began. Else the last day of `days` did not: "overrun": it was
+   * still at work when the next one was to begin; "ceiling" and "stuck" as of a day.
+   */
+  status: DayRecord["status"] | "overrun";
 }
 
 /**
@@ -425,4 +441,37 @@ export interface StateTrace {
   endSeconds: number;
   binSeconds: number;
   seconds: number[];
+}
+
+/** One load from its arrival to the last head's leaving, over all days; seconds after the first day's start. */
+export interface LotRecord {
+  name: string;
+  /** The working day that it was due on. */
+  day: number;
+  heads: number;
+  dueSeconds: number;
+  /** Null where that has not happened. */
+  arrivedSeconds: number | null;
+  firstHungSeconds: number | null;
+  lastHungSeconds: number | null;
+  lastOutSeconds: number | null;
+  hung: number;
+  liveKg: number;
+  /** By destination: heads, and kilograms that left with them. */
+  out: Record<string, number>;
+  outKg: Record<string, number>;
+}
+
+/** An order as the engine sees it: carcasses or kilograms (the other is null), in the order of their times. */
+export interface PlacedOrder {
+  name: string;
+  bySeconds: number;
+  carcasses: number | null;
+  kilograms: number | null;
+}
+
+/** When an order was filled, null when it was not; and how much of it was missing at its time, in its own measure. */
+export interface OrderRecord extends PlacedOrder {
+  filledSeconds: number | null;
+  short: number;
 }

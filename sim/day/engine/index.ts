@@ -9,8 +9,8 @@ export type { DayOptions, DayState } from "./state/dayState.ts";
 
 // Days one after another
 
-export type { LotRecord } from "./overnight/lots.ts";
-export { type DaysOptions, type DaysRecord, runDays, type WorkingDay } from "./overnight/runDays.ts";
+export { type DaysOptions, runDays, type WorkingDay } from "./overnight/runDays.ts";
+export { type CompiledWeek, compileWeek, runWeek } from "./overnight/runWeek.ts";
 
 // What can go wrong
 

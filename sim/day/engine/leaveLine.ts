@@ -17,6 +17,7 @@ export function leaveLine(day: DayState, item: Item, destination: number): void 
   if (destination === CARCASS_INDEX) {
     day.timeInSystem.add(day.now - item.arrived);
     day.carcassLiveKg += item.weight;
+    if (day.leaves !== null) day.leaves(item.mass);
     passExit(day, item);
     day.recorders?.out.set(day.now, day.out[CARCASS_INDEX]!);
   }

@@ -10,10 +10,7 @@ import { whole } from "./whole.ts";
 /** Where the heads come from: exactly one of the three. */
 export function supply(varying: VaryingQuantities) {
   return oneKeyOf({
-    loads: z
-      .array(load(varying))
-      .min(1)
-      .max(CEILINGS.loads)
+    loads: loads(varying)
       .optional()
       .describe(`Lorries with crates; needs "liveHandling". At most ${CEILINGS.loads} loads, counting repeats.`),
     stream: record({
@@ -34,6 +31,11 @@ export function supply(varying: VaryingQuantities) {
       .optional()
       .describe("The first stage never runs out of heads: a run that shows what the line can do."),
   });
+}
+
+/** The lorries of a day. */
+export function loads(varying: VaryingQuantities) {
+  return z.array(load(varying)).min(1).max(CEILINGS.loads);
 }
 
 function load(varying: VaryingQuantities) {

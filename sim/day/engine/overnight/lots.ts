@@ -1,24 +1,6 @@
+import type { LotRecord } from "../dayRecord.ts";
 import type { DayState } from "../state/dayState.ts";
 import type { LoadState } from "../state/loadState.ts";
-
-/** One load from its arrival to the last head's leaving, over all days; seconds after the first day's start. */
-export interface LotRecord {
-  name: string;
-  /** The working day that it was due on. */
-  day: number;
-  heads: number;
-  dueSeconds: number;
-  /** Null where that has not happened. */
-  arrivedSeconds: number | null;
-  firstHungSeconds: number | null;
-  lastHungSeconds: number | null;
-  lastOutSeconds: number | null;
-  hung: number;
-  liveKg: number;
-  /** By destination: heads, and kilograms that left with them. */
-  out: Record<string, number>;
-  outKg: Record<string, number>;
-}
 
 /** Follows loads from day to day. */
 export class LotBook {

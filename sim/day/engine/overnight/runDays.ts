@@ -1,10 +1,11 @@
 import type { CompiledLine } from "../../line/index.ts";
-import type { DayRecord } from "../dayRecord.ts";
+import type { DayRecord, DaysRecord, PlacedOrder } from "../dayRecord.ts";
 import { isClear } from "../leaveLine.ts";
 import { recordOf } from "../recordOf.ts";
 import { advance, type DayBefore, startDay } from "../runDay.ts";
 import type { DayOptions, DayState } from "../state/dayState.ts";
-import { LotBook, type LotRecord } from "./lots.ts";
+import { LotBook } from "./lots.ts";
+import { OrderBook } from "./orderBook.ts";
 
 /** One working day of several. */
 export interface WorkingDay {
@@ -15,24 +16,14 @@ export interface WorkingDay {
   number: number;
 }
 
-/** Several days run one into the other. */
-export interface DaysRecord {
-  /** By working day, as far as they were simulated. */
-  days: DayRecord[];
-  /** Loads of all days, in the order of days and plans. */
-  lots: LotRecord[];
-  /**
-   * "finished": every day ended by itself before the next one began. Else the last day of `days` did not: "overrun": it was
-   * still at work when the next one was to begin; "ceiling" and "stuck" as of a day.
-   */
-  status: DayRecord["status"] | "overrun";
-}
-
+/** `startSeconds` of the days and the times of orders count from the same moment. */
 export interface DaysOptions extends Omit<DayOptions, "goesOn" | "binding" | "warmUpHeads"> {
   /** Days of the calendar, those without work included: so a day has the same chance whichever others are worked on. */
   calendarDays: number;
   /** Machines begin every day as new, as a day alone does. Default: their uptimes go on from day to day. */
   machinesAsNew?: boolean;
+  /** In the order of their times. Default: none. */
+  orders?: readonly PlacedOrder[];
 }
 
 /**
@@ -41,17 +32,19 @@ export interface DaysOptions extends Omit<DayOptions, "goesOn" | "binding" | "wa
  * record is that of the day alone. Pure function of its arguments; throws what `runDay` throws.
  */
 export function runDays(days: readonly WorkingDay[], options: DaysOptions): DaysRecord {
+  const { calendarDays, machinesAsNew = false, orders = [], ...dayOptions } = options;
+  const orderBook = new OrderBook(orders);
   const records: DayRecord[] = [];
   const book = new LotBook();
   let before: DayBefore | null = null;
   let status: DaysRecord["status"] = "finished";
   for (const [row, { line, startSeconds, number }] of days.entries()) {
-    const { calendarDays, machinesAsNew = false, ...dayOptions } = options;
     const day: DayState = startDay(
       line,
       { ...dayOptions, replication: options.replication * calendarDays + number, goesOn: row < days.length - 1 },
       before,
     );
+    day.leaves = (kilograms) => orderBook.leave(kilograms, startSeconds + day.now);
     book.begin(day, row, startSeconds);
     const ended = endOf(day);
     records.push(recordOf(day, ended));
@@ -61,7 +54,7 @@ export function runDays(days: readonly WorkingDay[], options: DaysOptions): Days
     if (status !== "finished") break;
     before = { day, secondsBefore: later, machinesAsNew };
   }
-  return { days: records, lots: book.lots(), status };
+  return { days: records, lots: book.lots(), orders: orderBook.close(), status };
 }
 
 /** Crates that nobody brings further today wait for tomorrow: that is an end like any other. */

@@ -173,6 +173,8 @@ export class DayState {
   readonly recorders: Recorders | null;
   readonly path: BindingPath | null;
   readonly active: ActivePeriods | null;
+  /** Told the weight of every carcass that leaves; only where orders wait for them. */
+  leaves: ((kilograms: number) => void) | null = null;
   /** Put there by startDay: what it looks at is this state. */
   killStops: KillStopWatch | null = null;
 
