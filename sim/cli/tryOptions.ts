@@ -11,6 +11,7 @@ export interface GivenOption {
  * blanks, or with a comma, which PowerShell turns into blanks.
  */
 const CHANGES: readonly [flags: string, help: string][] = [
+  ["--on <day...>", "of a plan with a week: what follows is on these days; before it, on every day"],
   ["--ill <crew=people...>", "people of a crew who are missing that day; its positions stay"],
   ["--more <crew=people...>", "people more; where all positions have people, positions more as well"],
   ["--move <crew:crew...>", "one person moved from a crew to another; hanging:evisceration=2 moves two"],

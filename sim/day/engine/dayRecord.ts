@@ -75,7 +75,7 @@ export interface DaysRecord {
  * What the heads (crates, for a crate step) that were left at a stage waited for: time (still at work, dwelling or on its
  * ride), people ("people": nobody of its crews is on duty; "more people": fewer than one position takes), a repair, a
  * place at the next stage, room in a vessel, the end of a pause, a gate, the hold for stunned heads. "hanging is over": heads that are not hung any
- * more by plan.
+ * more by plan. "tomorrow": nobody takes heads out of the stage any more today.
  */
 export const LEFT_REASONS = [
   "time",
@@ -88,6 +88,7 @@ export const LEFT_REASONS = [
   "a gate",
   "the hold before stunning",
   "hanging is over",
+  "tomorrow",
 ] as const;
 
 export interface LeftRecord {

@@ -77,15 +77,16 @@ function prepared(plan: Plan, keys: readonly string[]): Prepared {
   return { run: (options) => runDay(line, options), valuesOf: measurer(plan, keys) };
 }
 
-/** A week stands for a day: its record is that of the first day that counts, with the week. */
+/** A week stands for a day: its record is that of the first day that counts, or of one that did not end, with the week. */
 function preparedWeek(plan: Plan, keys: readonly string[]): Prepared {
   const compiled = compileWeek(plan);
   const valuesOf = weekMeasurer(plan, keys);
   return {
     run: ({ binding: _, ...options }) => {
       const week = runWeek(compiled, options);
-      const first = countedRecords(plan, week)[0] ?? week.days.at(-1)!;
-      return { ...first, status: week.status === "overrun" ? "ceiling" : week.status, week };
+      if (week.status === "finished") return { ...countedRecords(plan, week)[0]!, week };
+      // The day that did not end tells why.
+      return { ...week.days.at(-1)!, status: week.status === "overrun" ? "ceiling" : week.status, week };
     },
     valuesOf: ({ week }) => valuesOf(week!),
   };

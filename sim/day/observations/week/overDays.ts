@@ -63,8 +63,7 @@ function meanOf(values: readonly (number | null)[], weights: readonly (number | 
   return total === 0 ? null : sum / total;
 }
 
-/** The sum over the days that have a value; null where none has. */
+/** The sum over the days; null where a day has no value, for a sum without it would be of another week. */
 export function sumOf(values: readonly (number | null)[]): number | null {
-  const known = values.filter((value) => value !== null);
-  return known.length === 0 ? null : known.reduce((sum, value) => sum + value, 0);
+  return values.includes(null) ? null : values.reduce<number>((sum, value) => sum + value!, 0);
 }

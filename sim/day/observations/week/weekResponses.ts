@@ -22,7 +22,7 @@ export function weekResponses(plan: Plan): WeekResponse[] {
   const ofDay = responseList(plan).filter(({ key }) => !needsBinding(key));
   const listed = new Set([...dayAndMoneyKeys(plan), ...usualOfDay(plan), ...SUMMED]);
   return [
-    ...ofDay.map((info) => (info.key.startsWith(BEYOND) ? beyond(plan, info) : overAllDays(info))),
+    ...ofDay.map((info) => overWeek(plan, info)),
     ...ofDay.filter(({ key }) => SUMMED.includes(key)).map(summed),
     ...orderResponses(plan),
     ...restResponses(plan),
@@ -33,6 +33,16 @@ export function weekResponses(plan: Plan): WeekResponse[] {
 }
 
 const BEYOND = "beyond.";
+
+function overWeek(plan: Plan, info: ResponseInfo): WeekResponse {
+  if (info.key.startsWith(BEYOND)) return beyond(plan, info);
+  return info.key === "unfinished" ? unfinished(info) : overAllDays(info);
+}
+
+function unfinished({ key, unit, format, better }: ResponseInfo): WeekResponse {
+  const label = "Weeks cut short: a day did not end by itself, or not before the next one";
+  return { key, label, unit, format, better, needs: [], of: (_, { status }) => (status === "finished" ? 0 : 1) };
+}
 
 /** Of all heads of the week that passed the limit. */
 function beyond(plan: Plan, { key, label, unit, format, better }: ResponseInfo): WeekResponse {
