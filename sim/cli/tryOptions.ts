@@ -44,13 +44,19 @@ export function addTryOptions(command: Command): readonly GivenOption[] {
 }
 
 export function tryDaysOption(): Option {
-  return new Option("--days <count>", "days to simulate of the plan and of each try")
-    .default(20)
-    .argParser((text: string) => {
-      const days = Number(text);
-      if (/^\d+$/.test(text) && days >= 2 && days <= 100_000) return days;
-      throw new InvalidArgumentError("Give a whole number from 2 to 100000.");
-    });
+  return countOption("--days <count>", "days (of a plan with a week: weeks) to simulate of the plan and of each try");
+}
+
+export function weeksOption(): Option {
+  return countOption("--weeks <count>", "weeks to simulate");
+}
+
+function countOption(flags: string, help: string): Option {
+  return new Option(flags, help).default(20).argParser((text: string) => {
+    const days = Number(text);
+    if (/^\d+$/.test(text) && days >= 2 && days <= 100_000) return days;
+    throw new InvalidArgumentError("Give a whole number from 2 to 100000.");
+  });
 }
 
 export function mattersOption(): Option {
