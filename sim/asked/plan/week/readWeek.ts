@@ -112,7 +112,10 @@ function repeatedNames(list: readonly { name: string }[], at: readonly string[])
 }
 
 function overnightFaults(file: WeekFile, plan: Plan): Fault[] {
-  const dwells = plan.line.filter((stage) => does(stage, "hold heads")).map(({ name }) => name);
+  const dwells = plan.line
+    .slice(killEnds(plan) + 1)
+    .filter((stage) => does(stage, "hold heads"))
+    .map(({ name }) => name);
   const named = [
     ...Object.keys(file.overnight).map((stage) => ["week", "overnight", stage]),
     ...file.days.flatMap(({ overnight }, day) =>
@@ -126,12 +129,18 @@ function overnightFaults(file: WeekFile, plan: Plan): Fault[] {
     return [
       {
         path: formatPath(at),
-        found: `'${stage}' holds no heads`,
+        found: `nobody may stay in '${stage}' overnight`,
         allowed,
         remedy: nearestWords(stage, dwells, "name a chiller"),
       },
     ];
   });
+}
+
+/** The last stage up to which an animal is killed and bled: none of them ever waits there for the next day. */
+function killEnds({ line, day, stunned }: Plan): number {
+  const named = [day.safeStop?.to, stunned?.to];
+  return line.findLastIndex(({ name }) => named.includes(name) || /stun|stick|bleed/i.test(name));
 }
 
 function orderFaults({ orders, days }: WeekFile): Fault[] {
