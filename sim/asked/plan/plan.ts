@@ -161,6 +161,8 @@ export type Supply =
 /** One lorry's crates. */
 export interface Load {
   name: string;
+  /** The farm or lot that its animals are of; absent: it is a lot of its own. */
+  lot?: string;
   atSeconds: number;
   /** Added to `atSeconds`; null for a lorry that is always on time. */
   delay: Varying | null;
@@ -408,6 +410,10 @@ export interface Station extends StageBase {
   pace: Pace[];
   /** The cycle is multiplied by 1 + perKg x (live weight - atKg), never below a tenth; null for no dependence. */
   weightFactor: { perKg: number; atKg: number } | null;
+  /** Time that a position takes before the first head of another lot than its last one; absent for none. */
+  changeoverSeconds?: number;
+  /** How the cycle falls to what is written while its people learn; absent where they know it. */
+  learning?: Learning;
   /** Heads outside pass unworked to the stage named `else`; null for a station that takes every weight. */
   weights: { fromKg: number; toKg: number; else: string } | null;
   /** Crews that may hold a position for the whole cycle, the preferred one first; empty for an unattended machine. */
@@ -426,6 +432,17 @@ export interface Dwell extends StageBase {
   dwell: { kind: "drawn"; seconds: Varying } | { kind: "chilling"; chilling: Chilling };
   /** What its electricity follows from, besides the heat of the carcasses; absent where the plan gives the power. */
   cooling?: Cooling;
+}
+
+/**
+ * The unit reading of Wright's law (Crawford): each doubling of the heads done at a position multiplies the time for one by
+ * `rate`, until `known` heads are done and the cycle is as written.
+ */
+export interface Learning {
+  rate: number;
+  known: number;
+  /** Heads done at each position before the plan's first day; at least 1. */
+  done: number;
 }
 
 /** A cold room: heat that comes in whether carcasses do or not, and what taking heat out costs. */
@@ -486,6 +503,10 @@ export interface ChainStation {
   cycleSeconds: Varying;
   pace: Pace[];
   weightFactor: { perKg: number; atKg: number } | null;
+  /** Time that a position takes before the first head of another lot than its last one; absent for none. */
+  changeoverSeconds?: number;
+  /** How the cycle falls to what is written while its people learn; absent where they know it. */
+  learning?: Learning;
   crews: string[];
   peoplePerPosition: number;
   breakdowns: Breakdown[];
@@ -515,6 +536,14 @@ export interface Breakdown {
   crew: string | null;
   /** What becomes of the head in hand: worked on after the repair, or taken off unfinished to the stage's trim. */
   headInHand: "resume" | { to: string };
+  /** The part is replaced, as planned, when it has run so long without a breakdown; absent where nobody does that. */
+  replaced?: Replacement;
+}
+
+/** Age replacement (Barlow and Hunter 1960). */
+export interface Replacement {
+  afterSeconds: number;
+  takesSeconds: number;
 }
 
 /** Which clock the uptime of a shared breakdown runs on. */

@@ -177,6 +177,9 @@ export interface StageRecord {
   /** Null when no head (crate) could reach it. */
   ownTime: OwnTime | null;
   stops: number;
+  /** Of the stops, planned replacements; and times that a position changed over to another lot. Absent where the plan has none. */
+  replacements?: number;
+  changeovers?: number;
   /** Heads that passed unworked (weight outside the machine's range), left a window unfinished, or were sent elsewhere. */
   unworked: number;
   unfinished: number;

@@ -3,6 +3,7 @@ import { bookDwell, changeSection, noteQueue, setState } from "./accounting.ts";
 import { branchOfHead } from "./branchShares.ts";
 import { callPeople } from "./calls.ts";
 import { canHangOn, hangOn, noteChainActive, takeOff, wakeChain } from "./chainRing.ts";
+import { changeover } from "./changeover.ts";
 import { cratesBack, noteUnloaded } from "./crates.ts";
 import { enterGates, isHeld, vesselIsFull } from "./gates.ts";
 import { claimHead, supplyHasHead } from "./hanging.ts";
@@ -581,6 +582,7 @@ export function startNext(day: DayState, stage: StageState, crew: CrewState | nu
   noteHold(day, stage, false);
   const seconds = workOn(day, stage, item);
   position.remaining = walking + (stage.pace === null ? seconds : pacedWork(day, stage, item, seconds));
+  if (stage.changeoverSeconds > 0) position.remaining += changeover(day, position, item);
   if (stage.takesHeads) {
     passWork(day, item, stage, START);
     enterGates(day, stage, item);
@@ -597,15 +599,15 @@ function workOn(day: DayState, stage: StageState, item: Item): number {
   const { weightPerKg, weightElse } = stage;
   const drawn = stage.work.draw();
   if (stage.sticks && (item.flags & STUCK) !== 0) return stickingLeft(day, stage, item);
-  if (weightElse < 0 && weightPerKg === 0) return drawn;
+  if (weightElse < 0 && weightPerKg === 0) return stage.learning === null ? drawn : stage.learning.secondsOf(drawn);
   const weight = item.weight;
   if (weightElse >= 0 && (weight < stage.weightFrom || weight > stage.weightTo)) {
     item.sendTo = weightElse;
     stage.unworked++;
     return 0;
   }
-  if (weightPerKg === 0) return drawn;
-  return drawn * Math.max(0.1, 1 + weightPerKg * (weight - stage.weightAt));
+  const known = weightPerKg === 0 ? drawn : drawn * Math.max(0.1, 1 + weightPerKg * (weight - stage.weightAt));
+  return stage.learning === null ? known : stage.learning.secondsOf(known);
 }
 
 /** As fast as the hour in which the head begins lets it; one that passes unworked takes no time at any hour. */

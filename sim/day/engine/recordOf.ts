@@ -115,11 +115,25 @@ function stageRecord(day: DayState, stage: StageState, ownTime: OwnTime | null):
     stateSeconds: isDwell ? dwellSeconds(day, stage) : stationSeconds(stage),
     ownTime,
     stops: stage.breakdownCount,
+    ...plannedWork(day, stage),
     unworked: stage.unworked,
     unfinished: stage.unfinished,
     diverted: stage.diverted,
     heldSeconds: stage.heldSeconds + (Number.isNaN(stage.heldSince) ? 0 : day.now - stage.heldSince),
     heatJoules: stage.heatJoules,
+  };
+}
+
+/** What is done there by plan beside the heads; nothing where the plan has none of it. */
+function plannedWork({ breakdownAt }: DayState, stage: StageState): Pick<StageRecord, "replacements" | "changeovers"> {
+  const replaced = breakdownAt.filter(
+    ({ stages, isShared, replacedAfter }) => !isShared && stages[0] === stage && replacedAfter < Infinity,
+  );
+  return {
+    ...(replaced.length === 0
+      ? {}
+      : { replacements: replaced.reduce((sum, { replacements }) => sum + replacements, 0) }),
+    ...(stage.changeoverSeconds === 0 ? {} : { changeovers: stage.changeovers }),
   };
 }
 

@@ -41,6 +41,12 @@ export function loads(varying: VaryingQuantities) {
 function load(varying: VaryingQuantities) {
   return record({
     name: name().describe("Name of the load; repeats are numbered behind it."),
+    lot: name()
+      .nullable()
+      .default(null)
+      .describe(
+        "Farm or lot that its animals are of, where several loads are of one. Default: null, a lot of its own.",
+      ),
     at: clock().describe("When the lorry is due."),
     delay: varying.time.nullable().default(null).describe("Added to the due time. Default: null, always on time."),
     comes: shareAboveZero()

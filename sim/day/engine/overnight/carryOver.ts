@@ -39,6 +39,9 @@ export function carryOver(last: LastDay, day: DayState): void {
   keepFleet(before, day, later);
   keepVessels(before, day);
   if (!last.machinesAsNew) keepUptimes(before, day);
+  for (const { index, learning } of before.stageAt) {
+    if (learning !== null) day.stageAt[index]!.learning!.heads = learning.heads;
+  }
 }
 
 /** What could begin at once does, when the day's supply has begun. */
@@ -136,8 +139,10 @@ function keepFleet(before: DayState, day: DayState, later: number): void {
 function keepUptimes(before: DayState, day: DayState): void {
   for (const breakdown of before.breakdownAt) {
     if (breakdown.isDown) continue;
-    const { slot, onRunningTime, index } = breakdown;
+    const { slot, onRunningTime, index, isReplacement } = breakdown;
     const isCounting = slot >= 0 && !onRunningTime;
-    day.breakdownAt[index]!.uptimeLeft = isCounting ? before.calendar.times[slot]! - before.now : breakdown.uptimeLeft;
+    const here = day.breakdownAt[index]!;
+    here.isReplacement = isReplacement;
+    here.uptimeLeft = isCounting ? before.calendar.times[slot]! - before.now : breakdown.uptimeLeft;
   }
 }

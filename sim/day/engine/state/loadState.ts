@@ -7,11 +7,16 @@ interface LoadPlace {
   destinations: number;
 }
 
+/** What tells lots apart: the name of a farm or lot, or the load. */
+export type Lot = string | object;
+
 /** One load of live animals while a day runs: what the plan says of it, what was drawn for it, and all that changes. */
 export class LoadState {
   /** Its place among the day's loads. */
   index: number;
   readonly name: string;
+  /** Its lot, or itself where it is one of its own. */
+  readonly lot: Lot;
   /** Crates that it brings, and when by plan, seconds after the day's start. */
   readonly crates: number;
   readonly headsPerCrate: number;
@@ -50,6 +55,7 @@ export class LoadState {
     const { index, destinations } = place;
     this.index = index;
     this.name = load.name;
+    this.lot = load.lot ?? this;
     this.crates = load.crates;
     this.headsPerCrate = load.headsPerCrate;
     this.dueSeconds = load.seconds;
