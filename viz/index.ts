@@ -42,6 +42,7 @@ export {
   slopeName,
   timesEstimate,
   WHY_NOTE,
+  weekTold,
   welfareLead,
   whyWords,
   withheldWords,

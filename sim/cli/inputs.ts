@@ -7,6 +7,7 @@ import {
   formatFault,
   type InputKind,
   inputKind,
+  namedPlan,
   type Plan,
   parseJson,
   readPlan,
@@ -69,7 +70,9 @@ export function readInputFile(path: string, { megabytes }: Pick<Ceilings, "megab
   const { value, fault } = parseJson(text);
   if (fault !== null) throw refused(path, [fault]);
   const folder = dirname(path);
-  return { path, text, json: value, files: { readText: (name) => readTextFile(resolve(folder, name), megabytes) } };
+  const plan = namedPlan(value, { readText: (name) => readTextFile(resolve(folder, name), megabytes) });
+  if (plan.fault !== null) throw refused(path, [plan.fault], [PLAN_GUIDE]);
+  return { path, text, json: plan.json, files: plan.files };
 }
 
 /** The text of a file named on the command line; `BadInput` when it is not there or too large. */

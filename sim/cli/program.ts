@@ -29,7 +29,7 @@ import {
 } from "./options.ts";
 import { programVersion } from "./project.ts";
 import type { Terminal } from "./terminal.ts";
-import { addTryOptions, mattersOption, tryDaysOption } from "./tryOptions.ts";
+import { addTryOptions, mattersOption, tryDaysOption, weeksOption } from "./tryOptions.ts";
 
 const ABOUT =
   "Simulates a rabbit (small-animal) slaughter and processing line: one day of a plan, or many days to answer a question.";
@@ -126,6 +126,30 @@ function addDay(gambrel: Command, terminal: Speak): void {
     ["gambrel day plant.json", "the first day of seed 1, in words"],
     ["gambrel day plant.json --day 3 --out runs/day-3", "the third day, with report and charts"],
     ["gambrel day plant.json --json > day.json", "the results for another program"],
+  ]);
+}
+
+function addWeek(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
+    .command("week")
+    .description("simulate the week of a plan many times, and say what each day and the week come to")
+    .argument("<plan>", "plan file with a week")
+    .addOption(seedOption().default("1"))
+    .addOption(weeksOption())
+    .addOption(verifyOption())
+    .addOption(threadsOption())
+    .option("--out <folder>", REPORT_FOLDER)
+    .addOption(overwriteOption())
+    .addOption(jsonOption(RESULTS_AS_JSON))
+    .addOption(ceilingOption())
+    .action(async (plan, options) => {
+      const { weekCommand } = await import("./commands/week.ts");
+      await weekCommand(await terminal(), plan, options);
+    });
+  withExamples(command, [
+    ["gambrel week plant-week.json", "20 weeks, day by day"],
+    ["gambrel week plant-week.json --weeks 100 --out runs/week", "narrower ranges, with a report and the week board"],
+    ['gambrel try plant-week.json --on Thursday --extra "800 at 12:00"', "what if 800 heads more come on Thursday?"],
   ]);
 }
 
@@ -477,6 +501,7 @@ const ENTRIES = [
   addNew,
   addCheck,
   addDay,
+  addWeek,
   addStudy,
   addWhy,
   addTry,

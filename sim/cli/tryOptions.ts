@@ -11,6 +11,7 @@ export interface GivenOption {
  * blanks, or with a comma, which PowerShell turns into blanks.
  */
 const CHANGES: readonly [flags: string, help: string][] = [
+  ["--on <day...>", "of a plan with a week: what follows is on these days; before it, on every day"],
   ["--ill <crew=people...>", "people of a crew who are missing that day; its positions stay"],
   ["--more <crew=people...>", "people more; where all positions have people, positions more as well"],
   ["--move <crew:crew...>", "one person moved from a crew to another; hanging:evisceration=2 moves two"],
@@ -48,13 +49,19 @@ export function addTryOptions(command: Command): readonly GivenOption[] {
 }
 
 export function tryDaysOption(): Option {
-  return new Option("--days <count>", "days to simulate of the plan and of each try")
-    .default(20)
-    .argParser((text: string) => {
-      const days = Number(text);
-      if (/^\d+$/.test(text) && days >= 2 && days <= 100_000) return days;
-      throw new InvalidArgumentError("Give a whole number from 2 to 100000.");
-    });
+  return countOption("--days <count>", "days (of a plan with a week: weeks) to simulate of the plan and of each try");
+}
+
+export function weeksOption(): Option {
+  return countOption("--weeks <count>", "weeks to simulate");
+}
+
+function countOption(flags: string, help: string): Option {
+  return new Option(flags, help).default(20).argParser((text: string) => {
+    const days = Number(text);
+    if (/^\d+$/.test(text) && days >= 2 && days <= 100_000) return days;
+    throw new InvalidArgumentError("Give a whole number from 2 to 100000.");
+  });
 }
 
 export function mattersOption(): Option {

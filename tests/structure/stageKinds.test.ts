@@ -19,6 +19,12 @@ const BY_NUMBER: Record<string, Record<Numbered, string>> = {
     chain: "a slot for its steps",
     "chain station": "a slot a position",
   },
+  "sim/day/engine/overnight/carryOver.ts": {
+    station: "what waits there is kept (heads of a stream before hanging, crates)",
+    dwell: "its heads stay with their times, and leave by its own slot in the morning",
+    chain: "empty when a day ends",
+    "chain station": "the same",
+  },
   "sim/day/line/headWays.ts": {
     station: "on the main line by its next stage",
     dwell: "the same",

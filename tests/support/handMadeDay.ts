@@ -164,6 +164,7 @@ export function handMadeDay(replication = 0): DayRecord {
       hung: 990,
       out: { carcass: 960, "dead on arrival": 10, condemned: 30 },
       turnedAway: 0,
+      fromBefore: { inLairage: 0, onLine: 0 },
       inLairage: 0,
       onLine: 0,
     },

@@ -1,8 +1,9 @@
 import type { StudyResults, VariantResults } from "../contract.ts";
 
 /** What a mean of the study is taken over: "simulated days", or "pairs of simulated days". */
-export function observationNoun({ procedure }: StudyResults): string {
-  return procedure.observation === "day" ? "simulated days" : "pairs of simulated days";
+export function observationNoun({ procedure, plan }: StudyResults): string {
+  const what = plan.week === undefined ? "simulated days" : "simulated weeks";
+  return procedure.observation === "day" ? what : `pairs of ${what}`;
 }
 
 /** How many observations a variant has when every one gives a value. */

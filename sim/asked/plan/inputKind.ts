@@ -13,6 +13,8 @@ const KEYS: Record<InputKind, readonly string[]> = {
 /** What a file's content is; null when it shows signs of nothing. Its name does not matter. */
 export function inputKind(json: unknown): InputKind | null {
   if (typeof json !== "object" || json === null || Array.isArray(json)) return null;
+  // A week in a file of its own names the plan of the plant.
+  if (Object.hasOwn(json, "plan") && Object.hasOwn(json, "week")) return "plan";
   const kinds = Object.keys(KEYS) as InputKind[];
   const signs = (kind: InputKind): number => KEYS[kind].filter((key) => Object.hasOwn(json, key)).length;
   const likeliest = kinds.reduce((best, kind) => (signs(kind) > signs(best) ? kind : best));

@@ -36,6 +36,38 @@ export interface Plan {
   bodyParts: BodyParts | null;
   /** Heads per hour the owner wants, or null. Drawn and reported, never enforced. */
   targetHeadsPerSecond: number | null;
+  /** Days one after another; absent where the plan is of one day alone. */
+  week?: Week;
+}
+
+/** A calendar of days; all else in the plan is the usual day. */
+export interface Week {
+  /** The date of the first day, "2031-03-17"; null where the plan gives none. */
+  begins: string | null;
+  /** In the order of the calendar, those without work included. */
+  days: WeekDay[];
+  /** The first days are simulated so that the others begin as a running plant does, and are not counted. */
+  warmUpDays: number;
+  /** Machines begin every day as new; else their uptimes go on from day to day. */
+  machinesAsNew: boolean;
+  orders: Order[];
+}
+
+export interface WeekDay {
+  name: string;
+  /** What is done on it; null for a day without work. */
+  plan: Plan | null;
+  /** Seconds from midnight of the calendar's first day to the start of this day's clock; for a day without work to its midnight. */
+  startSeconds: number;
+}
+
+/** Carcasses promised by a time, as a number or by weight; the other one is null. */
+export interface Order {
+  name: string;
+  /** Seconds after midnight of the calendar's first day. */
+  bySeconds: number;
+  carcasses: number | null;
+  kilograms: number | null;
 }
 
 /** Where figures come from; `path` "" speaks for the whole plan, a longer path for everything below it. */
@@ -66,6 +98,8 @@ export interface DayPlan {
   cleaning: { seconds: number; crews: string[] } | null;
   /** No planned stop may leave a head on this stretch; null when the plan names none. */
   safeStop: SafeStop | null;
+  /** Stages whose heads may stay until the next day; only in a day of a week. */
+  overnight?: Overnight[];
   /** The run is stopped, and says so, when the simulated clock passes this many seconds. */
   ceilingSeconds: number;
 }
@@ -74,6 +108,12 @@ export interface Shift {
   name: string;
   fromSeconds: number;
   toSeconds: number;
+}
+
+/** A dwell stage that heads leave until this time of the day; who is in it then, or comes later, stays for the next day. */
+export interface Overnight {
+  stage: string;
+  untilSeconds: number;
 }
 
 /**
@@ -121,6 +161,8 @@ export type Supply =
 /** One lorry's crates. */
 export interface Load {
   name: string;
+  /** The farm or lot that its animals are of; absent: it is a lot of its own. */
+  lot?: string;
   atSeconds: number;
   /** Added to `atSeconds`; null for a lorry that is always on time. */
   delay: Varying | null;
@@ -368,6 +410,10 @@ export interface Station extends StageBase {
   pace: Pace[];
   /** The cycle is multiplied by 1 + perKg x (live weight - atKg), never below a tenth; null for no dependence. */
   weightFactor: { perKg: number; atKg: number } | null;
+  /** Time that a position takes before the first head of another lot than its last one; absent for none. */
+  changeoverSeconds?: number;
+  /** How the cycle falls to what is written while its people learn; absent where they know it. */
+  learning?: Learning;
   /** Heads outside pass unworked to the stage named `else`; null for a station that takes every weight. */
   weights: { fromKg: number; toKg: number; else: string } | null;
   /** Crews that may hold a position for the whole cycle, the preferred one first; empty for an unattended machine. */
@@ -386,6 +432,17 @@ export interface Dwell extends StageBase {
   dwell: { kind: "drawn"; seconds: Varying } | { kind: "chilling"; chilling: Chilling };
   /** What its electricity follows from, besides the heat of the carcasses; absent where the plan gives the power. */
   cooling?: Cooling;
+}
+
+/**
+ * The unit reading of Wright's law (Crawford): each doubling of the heads done at a position multiplies the time for one by
+ * `rate`, until `known` heads are done and the cycle is as written.
+ */
+export interface Learning {
+  rate: number;
+  known: number;
+  /** Heads done at each position before the plan's first day; at least 1. */
+  done: number;
 }
 
 /** A cold room: heat that comes in whether carcasses do or not, and what taking heat out costs. */
@@ -446,6 +503,10 @@ export interface ChainStation {
   cycleSeconds: Varying;
   pace: Pace[];
   weightFactor: { perKg: number; atKg: number } | null;
+  /** Time that a position takes before the first head of another lot than its last one; absent for none. */
+  changeoverSeconds?: number;
+  /** How the cycle falls to what is written while its people learn; absent where they know it. */
+  learning?: Learning;
   crews: string[];
   peoplePerPosition: number;
   breakdowns: Breakdown[];
@@ -475,6 +536,14 @@ export interface Breakdown {
   crew: string | null;
   /** What becomes of the head in hand: worked on after the repair, or taken off unfinished to the stage's trim. */
   headInHand: "resume" | { to: string };
+  /** The part is replaced, as planned, when it has run so long without a breakdown; absent where nobody does that. */
+  replaced?: Replacement;
+}
+
+/** Age replacement (Barlow and Hunter 1960). */
+export interface Replacement {
+  afterSeconds: number;
+  takesSeconds: number;
 }
 
 /** Which clock the uptime of a shared breakdown runs on. */

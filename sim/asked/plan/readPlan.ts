@@ -6,6 +6,7 @@ import { planFile } from "./schema/planFile.ts";
 import { NO_FILES, type TextFiles } from "./textFiles.ts";
 import { toPlan } from "./toPlan.ts";
 import { planWarnings } from "./warnings/planWarnings.ts";
+import { readWeek } from "./week/readWeek.ts";
 import { zodFaults } from "./zodFaults.ts";
 
 /** `warnings` are what a sound plan probably does not mean; they have the shape of faults. */
@@ -28,7 +29,12 @@ export function readPlan(json: unknown, files: TextFiles = NO_FILES): PlanReadin
   const faults = [...shapeFaults, ...checkRules(json)];
   if (!shape.success || faults.length > 0) return { plan: null, faults };
   const plan = toPlan(shape.data);
-  return { plan, faults: [], warnings: planWarnings(plan, json) };
+  const warnings = planWarnings(plan, json);
+  if (shape.data.week === null) return { plan, faults: [], warnings };
+  const written = { json: json as Record<string, unknown>, plan, file: shape.data.week };
+  const reading = readWeek({ ...written, readDay: (day) => readPlan(day, files) });
+  if (reading.week === null) return { plan: null, faults: reading.faults };
+  return { plan: { ...plan, week: reading.week }, faults: [], warnings };
 }
 
 function schemaFor(files: TextFiles): ReturnType<typeof planFile> {

@@ -76,6 +76,7 @@ function toSupply({ loads, stream, saturated }: FileSupply, start: number): Supp
 function toLoads(load: FileLoad, start: number): Load[] {
   return expandedLoadNames(load).map((name, index) => ({
     name,
+    ...(load.lot === null ? {} : { lot: load.lot }),
     atSeconds: load.at - start + index * (load.repeat?.every ?? 0),
     delay: load.delay,
     comesShare: load.comes,

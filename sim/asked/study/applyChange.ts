@@ -1,6 +1,13 @@
-import { type Fault, type PathStep, type Place, parsePath, resolvePath } from "../plan/index.ts";
+import {
+  type Fault,
+  noPath,
+  type PathStep,
+  type Place,
+  parsePath,
+  resolvePath,
+  setPathInPlace,
+} from "../plan/index.ts";
 import type { Change } from "./change.ts";
-import { noPath, setPathInPlace } from "./setPath.ts";
 import type { Insertion } from "./study.ts";
 
 /**

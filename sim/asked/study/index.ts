@@ -36,4 +36,3 @@ export { type Amount, amountAboveZero } from "./schema/amount.ts";
 export { changeKeys } from "./schema/changeFile.ts";
 export { seed } from "./schema/seed.ts";
 export { planReference } from "./schema/studyFile.ts";
-export { setPathInPlace } from "./setPath.ts";

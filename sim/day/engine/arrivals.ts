@@ -45,6 +45,7 @@ function bringLoad(day: DayState, supply: CompiledLoads, load: LoadState): void 
   const unloading = day.stageAt[supply.unloading]!;
   if (supply.fleet !== NO_LIMIT) day.fleetFree -= load.crates;
   load.arrived = day.now;
+  load.cameAtAll = true;
   if (supply.firstBack >= 0) day.lorries.push(load);
   for (let number = 0; number < load.crates; number++) {
     const crate = day.pool.take();

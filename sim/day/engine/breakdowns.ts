@@ -31,7 +31,7 @@ function callRepair(day: DayState, { index, crew, headTo }: BreakdownState, work
 export function repairPosition(day: DayState, position: PositionState): void {
   const breakdown = position.ownBreakdown!;
   breakdown.isDown = false;
-  breakdown.uptimeLeft = breakdown.uptime.draw();
+  breakdown.renew();
   position.announces = NOTHING;
   endDown(day, position);
   releaseFromJob(day, breakdown.index);
@@ -67,7 +67,7 @@ function repair(day: DayState, breakdown: BreakdownState): void {
   const { slot, onRunningTime, positions, chains, index } = breakdown;
   breakdown.isDown = false;
   breakdown.downSeconds += day.now - Math.max(breakdown.downSince, day.watchedFrom);
-  breakdown.uptimeLeft = breakdown.uptime.draw();
+  breakdown.renew();
   day.calendar.schedule(slot, onRunningTime ? Infinity : day.now + breakdown.uptimeLeft);
   for (const position of positions) endDown(day, position);
   for (const chain of chains) startChain(day, chain);

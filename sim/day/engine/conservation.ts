@@ -34,7 +34,8 @@ export function checkConservation(day: DayState): void {
   checkMass(day, count.kilograms);
   checkCrews(day);
   if (day.watchedFrom > 0) return;
-  expectEqual(day, "heads arrived", day.arrived, count.headsInCrates + day.turnedAway + count.heads + sum(day.out));
+  const found = count.headsInCrates + day.turnedAway + count.heads + sum(day.out);
+  expectEqual(day, "heads arrived", day.arrived + day.keptHeads, found);
   expectEqual(
     day,
     "heads by section",
@@ -96,8 +97,8 @@ function checkPlaces(day: DayState, stage: StageState, taken: number): void {
 /** Live weight = by-products + out + on the line, to rounding. */
 function checkMass(day: DayState, onLine: number): void {
   const found = sum(day.productKg) + sum(day.outKg) + onLine;
-  if (Math.abs(found - day.liveKg) > 1e-9 * Math.max(1, day.liveKg))
-    fail(day, `mass: ${found} against ${day.liveKg} kg`);
+  const came = day.liveKg + day.keptKg;
+  if (Math.abs(found - came) > 1e-9 * Math.max(1, came)) fail(day, `mass: ${found} against ${came} kg`);
 }
 
 function checkCrews(day: DayState): void {

@@ -53,13 +53,29 @@ export interface DayRecord {
   perHead: HeadTable | null;
   /** Only on request; null also where the plan does not say where heads are stunned. */
   killStops: KillStopsRecord | null;
+  /** Of a week, for which the record of its first day stands: all of its days. Absent of a day alone. */
+  week?: DaysRecord;
+}
+
+/** Several days run one into the other. */
+export interface DaysRecord {
+  /** By working day, as far as they were simulated. */
+  days: DayRecord[];
+  /** Loads of all days, in the order of days and plans; their times on the clock of the week. */
+  lots: LotRecord[];
+  orders: OrderRecord[];
+  /**
+   * "finished": every day ended by itself before the next one began. Else the last day of `days` did not: "overrun": it was
+   * still at work when the next one was to begin; "ceiling" and "stuck" as of a day.
+   */
+  status: DayRecord["status"] | "overrun";
 }
 
 /**
  * What the heads (crates, for a crate step) that were left at a stage waited for: time (still at work, dwelling or on its
  * ride), people ("people": nobody of its crews is on duty; "more people": fewer than one position takes), a repair, a
  * place at the next stage, room in a vessel, the end of a pause, a gate, the hold for stunned heads. "hanging is over": heads that are not hung any
- * more by plan.
+ * more by plan. "tomorrow": nobody takes heads out of the stage any more today.
  */
 export const LEFT_REASONS = [
   "time",
@@ -72,6 +88,7 @@ export const LEFT_REASONS = [
   "a gate",
   "the hold before stunning",
   "hanging is over",
+  "tomorrow",
 ] as const;
 
 export interface LeftRecord {
@@ -138,6 +155,8 @@ export interface HeadCounts {
   /** By destination: "carcass" (went the whole way) and every name that the plan's removals use. */
   out: Record<string, number>;
   turnedAway: number;
+  /** Left by the day before: heads in crates, and heads on the line. Not counted among those that arrived. */
+  fromBefore: { inLairage: number; onLine: number };
   inLairage: number;
   onLine: number;
 }
@@ -158,6 +177,9 @@ export interface StageRecord {
   /** Null when no head (crate) could reach it. */
   ownTime: OwnTime | null;
   stops: number;
+  /** Of the stops, planned replacements; and times that a position changed over to another lot. Absent where the plan has none. */
+  replacements?: number;
+  changeovers?: number;
   /** Heads that passed unworked (weight outside the machine's range), left a window unfinished, or were sent elsewhere. */
   unworked: number;
   unfinished: number;
@@ -423,4 +445,37 @@ export interface StateTrace {
   endSeconds: number;
   binSeconds: number;
   seconds: number[];
+}
+
+/** One load from its arrival to the last head's leaving, over all days; seconds after the first day's start. */
+export interface LotRecord {
+  name: string;
+  /** The working day that it was due on. */
+  day: number;
+  heads: number;
+  dueSeconds: number;
+  /** Null where that has not happened. */
+  arrivedSeconds: number | null;
+  firstHungSeconds: number | null;
+  lastHungSeconds: number | null;
+  lastOutSeconds: number | null;
+  hung: number;
+  liveKg: number;
+  /** By destination: heads, and kilograms that left with them. */
+  out: Record<string, number>;
+  outKg: Record<string, number>;
+}
+
+/** An order as the engine sees it: carcasses or kilograms (the other is null), in the order of their times. */
+export interface PlacedOrder {
+  name: string;
+  bySeconds: number;
+  carcasses: number | null;
+  kilograms: number | null;
+}
+
+/** When an order was filled, null when it was not; and how much of it was missing at its time, in its own measure. */
+export interface OrderRecord extends PlacedOrder {
+  filledSeconds: number | null;
+  short: number;
 }

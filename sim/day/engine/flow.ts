@@ -3,10 +3,11 @@ import { bookDwell, changeSection, noteQueue, setState } from "./accounting.ts";
 import { branchOfHead } from "./branchShares.ts";
 import { callPeople } from "./calls.ts";
 import { canHangOn, hangOn, noteChainActive, takeOff, wakeChain } from "./chainRing.ts";
+import { changeover } from "./changeover.ts";
 import { cratesBack, noteUnloaded } from "./crates.ts";
 import { enterGates, isHeld, vesselIsFull } from "./gates.ts";
 import { claimHead, supplyHasHead } from "./hanging.ts";
-import { leaveLine, noMoreHeads } from "./leaveLine.ts";
+import { checkFinished, leaveLine, noMoreHeads } from "./leaveLine.ts";
 import { noteLeft } from "./ownTime.ts";
 import { claimHands, isStaffAway, releaseHands } from "./people.ts";
 import { takeProducts } from "./products.ts";
@@ -99,7 +100,7 @@ function leaveWindowStation(day: DayState, position: PositionState): void {
 export function endDwell(day: DayState, position: PositionState): void {
   const { stage } = position;
   if (!firstIsDue(position)) endDwellOf(day, stage);
-  if (firstIsDue(position)) leaveFirst(day, position);
+  if (mayLeave(position)) leaveFirst(day, position);
   scheduleDwell(day, stage);
   if (day.active !== null) noteActive(day, stage.index);
 }
@@ -118,6 +119,10 @@ function endDwellOf(day: DayState, stage: StageState): void {
 function firstIsDue({ stage, item }: PositionState): boolean {
   const { queue } = stage;
   return queue.length > 0 && queue.first!.doneAt === stage.index && queue.first !== item;
+}
+
+function mayLeave(position: PositionState): boolean {
+  return firstIsDue(position) && !position.stage.isClosed;
 }
 
 /** The first head leaves, unless the vessel that its blood or drip runs into is full: runDay.ts calls again. */
@@ -141,6 +146,10 @@ export function drainDwell(day: DayState, stage: StageState): void {
   }
   if (!wayOut.done || (wayOut.item!.flags & UNDRAINED) !== 0) return;
   wayOut.done = false;
+  if (stage.isClosed) {
+    wayOut.item = null;
+    return;
+  }
   release(day, wayOut);
 }
 
@@ -363,6 +372,7 @@ export function arrive(day: DayState, to: number, item: Item): void {
   else {
     noteQueue(day, stage, stage.queue.length);
     startWaiting(day, stage);
+    if (!stage.takesHeads && day.options.goesOn === true) checkFinished(day);
   }
 }
 
@@ -435,6 +445,7 @@ function enterDwell(day: DayState, stage: StageState, item: Item): void {
   stage.ends.push(item);
   if (stage.ends.first === item) scheduleDwell(day, stage);
   if (day.active !== null) noteActive(day, stage.index);
+  if (stage.isClosed) checkFinished(day);
 }
 
 /** Drawn, or read off the chilling curve for the head's weight; the heat that goes is booked with it. */
@@ -451,9 +462,9 @@ function dwellOf(stage: StageState, item: Item): number {
 }
 
 /** What comes next: the first head leaves whose time was up behind another one, or the next head's time is up. */
-function scheduleDwell(day: DayState, { ends, positions }: StageState): void {
+export function scheduleDwell(day: DayState, { ends, positions }: StageState): void {
   const wayOut = positions[0]!;
-  const next = firstIsDue(wayOut) ? day.now : ends.length > 0 ? ends.first.ready : Infinity;
+  const next = mayLeave(wayOut) ? day.now : ends.length > 0 ? ends.first.ready : Infinity;
   day.calendar.schedule(wayOut.slot, next);
 }
 
@@ -464,7 +475,7 @@ function leaveDwell(day: DayState, stage: StageState, item: Item): void {
   wayOut.item = null;
   noteQueue(day, stage, stage.queue.length);
   bookDwell(day, stage, item);
-  if (firstIsDue(wayOut)) day.path?.leavesNext(stage.index);
+  if (mayLeave(wayOut)) day.path?.leavesNext(stage.index);
   scheduleDwell(day, stage);
   if (day.active !== null) noteActive(day, stage.index);
 }
@@ -571,6 +582,7 @@ export function startNext(day: DayState, stage: StageState, crew: CrewState | nu
   noteHold(day, stage, false);
   const seconds = workOn(day, stage, item);
   position.remaining = walking + (stage.pace === null ? seconds : pacedWork(day, stage, item, seconds));
+  if (stage.changeoverSeconds > 0) position.remaining += changeover(day, position, item);
   if (stage.takesHeads) {
     passWork(day, item, stage, START);
     enterGates(day, stage, item);
@@ -587,15 +599,15 @@ function workOn(day: DayState, stage: StageState, item: Item): number {
   const { weightPerKg, weightElse } = stage;
   const drawn = stage.work.draw();
   if (stage.sticks && (item.flags & STUCK) !== 0) return stickingLeft(day, stage, item);
-  if (weightElse < 0 && weightPerKg === 0) return drawn;
+  if (weightElse < 0 && weightPerKg === 0) return stage.learning === null ? drawn : stage.learning.secondsOf(drawn);
   const weight = item.weight;
   if (weightElse >= 0 && (weight < stage.weightFrom || weight > stage.weightTo)) {
     item.sendTo = weightElse;
     stage.unworked++;
     return 0;
   }
-  if (weightPerKg === 0) return drawn;
-  return drawn * Math.max(0.1, 1 + weightPerKg * (weight - stage.weightAt));
+  const known = weightPerKg === 0 ? drawn : drawn * Math.max(0.1, 1 + weightPerKg * (weight - stage.weightAt));
+  return stage.learning === null ? known : stage.learning.secondsOf(known);
 }
 
 /** As fast as the hour in which the head begins lets it; one that passes unworked takes no time at any hour. */

@@ -37,9 +37,10 @@ export function joinLine(day: DayState, item: Item, load: LoadState | null, arri
   item.mass = weight;
   day.liveKg += weight;
   item.load = load?.index ?? NONE;
+  load?.noteHung(weight, day.now);
   item.arrived = arrived;
-  item.number = day.hung;
-  day.recorders?.heads?.begin(day.hung, item.load, arrived);
+  item.number = day.keptHeads + day.hung;
+  day.recorders?.heads?.begin(item.number, item.load, arrived);
   day.hung++;
   day.headsOnLine++;
   hanging.occupancy++;

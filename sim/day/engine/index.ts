@@ -7,6 +7,11 @@ export { recordOf } from "./recordOf.ts";
 export { advance, runDay, startDay } from "./runDay.ts";
 export type { DayOptions, DayState } from "./state/dayState.ts";
 
+// Days one after another
+
+export { type DaysOptions, runDays, type WorkingDay } from "./overnight/runDays.ts";
+export { type CompiledWeek, compileWeek, runWeek } from "./overnight/runWeek.ts";
+
 // What can go wrong
 
 export { ConservationError } from "./conservation.ts";

@@ -46,7 +46,7 @@ export function startJob(day: DayState, job: number): void {
 }
 
 function beginRepair(day: DayState, breakdown: BreakdownState): void {
-  const repaired = day.now + breakdown.repair.draw();
+  const repaired = day.now + breakdown.downTime();
   day.path?.repairBegins(day, breakdown);
   if (breakdown.slot >= 0) {
     day.calendar.schedule(breakdown.slot, repaired);

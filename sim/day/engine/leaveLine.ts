@@ -1,7 +1,8 @@
 import { forgetWarmUp } from "./accounting.ts";
 import { leaveAllGates } from "./gates.ts";
-import type { DayState } from "./state/dayState.ts";
+import { type DayState, NONE } from "./state/dayState.ts";
 import type { Item } from "./state/item.ts";
+import type { StageState } from "./state/stageState.ts";
 import { noteGone } from "./stunned/late.ts";
 import { passExit } from "./watchLimits.ts";
 
@@ -12,9 +13,11 @@ export function leaveLine(day: DayState, item: Item, destination: number): void 
   day.headsOnLine--;
   day.out[destination]!++;
   day.outKg[destination]! += item.mass;
+  if (item.load !== NONE) day.loadAt[item.load]!.noteOut(destination, item.mass, day.now);
   if (destination === CARCASS_INDEX) {
     day.timeInSystem.add(day.now - item.arrived);
     day.carcassLiveKg += item.weight;
+    if (day.leaves !== null) day.leaves(item.mass);
     passExit(day, item);
     day.recorders?.out.set(day.now, day.out[CARCASS_INDEX]!);
   }
@@ -35,8 +38,35 @@ export function checkFinished(day: DayState): void {
     forgetWarmUp(day);
     day.path?.warmUpEnds();
   } else if (supply.kind === "saturated" && carcasses >= supply.heads) day.finished = true;
-  else day.finished = day.headsOnLine === notHung(day) && day.emptyCrates === 0 && noMoreHeads(day);
+  else day.finished = isClear(day) && (day.options.goesOn !== true || cratesStand(day));
   if (day.finished) day.path?.dayEnds();
+}
+
+/** Nobody is left who would leave the line today. */
+export function isClear(day: DayState): boolean {
+  return day.headsOnLine - keptOvernight(day) === notHung(day) && day.emptyCrates === 0 && noMoreHeads(day);
+}
+
+/** Heads in stages that nobody leaves any more today. */
+function keptOvernight({ stageAt }: DayState): number {
+  let heads = 0;
+  for (const stage of stageAt) if (stage.isClosed) heads += stage.queue.length;
+  return heads;
+}
+
+/** Crates that came stand in lairage, or as near to it as there is room. */
+function cratesStand({ line, stageAt }: DayState): boolean {
+  const { supply } = line;
+  if (supply.kind !== "loads") return true;
+  for (let step = 0; step < supply.feeding; step++) {
+    const stage = stageAt[step]!;
+    if (stage.occupancy > 0 && !isFilled(stageAt[step + 1]!)) return false;
+  }
+  return true;
+}
+
+function isFilled({ occupancy, places }: StageState): boolean {
+  return occupancy >= places;
 }
 
 /** Heads of a stream that still stand before the first stage when hanging has ended: they stay there. */

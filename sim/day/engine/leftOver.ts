@@ -34,6 +34,7 @@ type Reason = Pick<LeftRecord, "reason" | "of">;
 function reasonOf(day: DayState, stage: StageState): Reason {
   if (stage.isHanging && day.hangingClosed && stage.occupancy === notHung(day))
     return { reason: "hanging is over", of: [] };
+  if (stage.isClosed) return { reason: "tomorrow", of: [] };
   if (vesselIsFull(stage)) return { reason: "a full vessel", of: vesselNames(stage) };
   if (stage.kind === DWELL || stage.kind === CHAIN) return dwelling(day, stage);
   const some = (state: number) => stage.positions.some((position) => position.state === state);

@@ -1,10 +1,19 @@
-import { CHAIN, CHAIN_PACE, CREW_BREAK, CREW_PEOPLE, FLEET_BACK, HANGING_ENDS, STAGE_PAUSE } from "../line/index.ts";
+import {
+  CHAIN,
+  CHAIN_PACE,
+  CREW_BREAK,
+  CREW_PEOPLE,
+  FLEET_BACK,
+  HANGING_ENDS,
+  STAGE_CLOSES,
+  STAGE_PAUSE,
+} from "../line/index.ts";
 import { bookCrew } from "./accounting.ts";
 import { admitLoads } from "./arrivals.ts";
 import { beginBreak, dropBreaks, endBreak } from "./breaks.ts";
 import { callCrew } from "./calls.ts";
 import { interruptChain, resumeChain } from "./chainRing.ts";
-import { explainIdle, startWaiting } from "./flow.ts";
+import { explainIdle, scheduleDwell, startWaiting } from "./flow.ts";
 import { checkFinished } from "./leaveLine.ts";
 import { endOwnTime, noteAway } from "./ownTime.ts";
 import { isStaffAway, isUnmanned } from "./people.ts";
@@ -81,6 +90,10 @@ function applyRow(day: DayState, row: number): void {
   const action = calendar.action[row]!;
   if (action === HANGING_ENDS) {
     endHanging(day);
+    return;
+  }
+  if (action === STAGE_CLOSES) {
+    closeForTheDay(day, day.stageAt[target]!);
     return;
   }
   if (action === CHAIN_PACE) {
@@ -161,6 +174,13 @@ function changePace(day: DayState, chain: ChainState, row: number): void {
   if (chain.isDue || ratio === 1) return;
   if (chain.downCauses + chain.pauses > 0) chain.left *= ratio;
   else day.calendar.schedule(chain.slot, day.now + (day.calendar.times[chain.slot]! - day.now) * ratio);
+}
+
+/** No head leaves the stage any more today; one that waits for a place behind it, its time being up, still goes. */
+function closeForTheDay(day: DayState, stage: StageState): void {
+  stage.isClosed = true;
+  scheduleDwell(day, stage);
+  checkFinished(day);
 }
 
 function endHanging(day: DayState): void {

@@ -46,10 +46,11 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     shiftEndSeconds: line.shiftEndSeconds,
     events: day.events,
     heads: {
-      arrived: day.arrived,
+      arrived: day.arrived - day.keptCrated,
       hung: day.hung,
       out: Object.fromEntries(line.destinationNames.map((name, index) => [name, day.out[index]!])),
       turnedAway: day.turnedAway,
+      fromBefore: { inLairage: day.keptCrated + day.keptOutside, onLine: day.keptHeads - day.keptOutside },
       inLairage: line.supply.kind === "loads" ? day.arrived - day.hung : notHung(day),
       onLine: day.headsOnLine - notHung(day),
     },
@@ -114,11 +115,25 @@ function stageRecord(day: DayState, stage: StageState, ownTime: OwnTime | null):
     stateSeconds: isDwell ? dwellSeconds(day, stage) : stationSeconds(stage),
     ownTime,
     stops: stage.breakdownCount,
+    ...plannedWork(day, stage),
     unworked: stage.unworked,
     unfinished: stage.unfinished,
     diverted: stage.diverted,
     heldSeconds: stage.heldSeconds + (Number.isNaN(stage.heldSince) ? 0 : day.now - stage.heldSince),
     heatJoules: stage.heatJoules,
+  };
+}
+
+/** What is done there by plan beside the heads; nothing where the plan has none of it. */
+function plannedWork({ breakdownAt }: DayState, stage: StageState): Pick<StageRecord, "replacements" | "changeovers"> {
+  const replaced = breakdownAt.filter(
+    ({ stages, isShared, replacedAfter }) => !isShared && stages[0] === stage && replacedAfter < Infinity,
+  );
+  return {
+    ...(replaced.length === 0
+      ? {}
+      : { replacements: replaced.reduce((sum, { replacements }) => sum + replacements, 0) }),
+    ...(stage.changeoverSeconds === 0 ? {} : { changeovers: stage.changeovers }),
   };
 }
 

@@ -26,6 +26,7 @@ import { sendPeople } from "./dispatch.ts";
 import { drainDwell, endDwell, endTravel, endWork, startWaiting } from "./flow.ts";
 import { emptyingJob } from "./jobs.ts";
 import { KillStops } from "./killStops/killStops.ts";
+import { callKept, carryOver } from "./overnight/carryOver.ts";
 import { releaseFromJob } from "./people.ts";
 import {
   applyHeldRows,
@@ -58,9 +59,18 @@ export function runDay(line: CompiledLine, options: DayOptions): DayRecord {
   return recordOf(day, status === "running" ? "ceiling" : status);
 }
 
-/** A day with its first events scheduled and nothing simulated yet. */
-export function startDay(line: CompiledLine, options: DayOptions): DayState {
+/** The day before, which has ended, and the seconds from its start to that of the new one. */
+export interface DayBefore {
+  day: DayState;
+  secondsBefore: number;
+  /** Machines come from the night as new; else their uptimes go on. */
+  machinesAsNew: boolean;
+}
+
+/** A day with its first events scheduled and nothing simulated yet; with what the day before left in the plant. */
+export function startDay(line: CompiledLine, options: DayOptions, before: DayBefore | null = null): DayState {
   const day = new DayState(line, options);
+  if (before !== null) carryOver(before, day);
   if (options.killStops && line.killLine !== null) day.killStops = new KillStops(line.killLine, day);
   startCalendarClocks(day);
   startChains(day);
@@ -68,6 +78,7 @@ export function startDay(line: CompiledLine, options: DayOptions): DayState {
   countUnmanned(day);
   for (const stage of day.stageAt) notePlannedAbsence(day, stage);
   startSupply(day);
+  if (before !== null) callKept(day);
   // What happens at the day's first instant comes before people are sent; if nothing does, they are sent now.
   nextSlot(day);
   return day;

@@ -22,6 +22,19 @@ function notePass(day: DayState, item: Item, stage: number, moment: number): voi
   day.killStops?.pass(item, stage, moment, day.now);
 }
 
+/** The same at a time of the night before, of a head that the kill line is behind. */
+export function passPointAt(
+  day: DayState,
+  item: Item,
+  stage: StageState,
+  passing: { moment: number; time: number },
+): void {
+  const { moment, time } = passing;
+  if ((stage.watched & (1 << moment)) === 0) return;
+  watch(day, item, stage.index * 4 + moment, time);
+  day.recorders?.heads?.pass(item.number, stage.index, moment, time);
+}
+
 /** The head hung now: its way began when its load arrived. */
 export function passArrival(day: DayState, item: Item): void {
   watch(day, item, day.stages.count * 4, item.arrived);

@@ -1,4 +1,4 @@
-import type { Breakdown, Plan, SharedBreakdown } from "../../asked/plan/plan.ts";
+import type { Breakdown, Plan, Replacement, SharedBreakdown } from "../../asked/plan/plan.ts";
 import type { BreakdownColumns, StageColumns } from "./compiledLine.ts";
 import { isOwn } from "./compileStages.ts";
 import { rowRanges } from "./rowRanges.ts";
@@ -44,6 +44,8 @@ export function compileBreakdowns(plan: Plan, all: Step[], stages: StageColumns)
     onRunningTime: Int8Array.from(breakdowns, ({ clock }) => (clock === "calendar" ? 0 : 1)),
     uptime: breakdowns.map(({ uptimeSeconds }) => uptimeSeconds),
     repair: breakdowns.map(({ repairSeconds }) => repairSeconds),
+    replacedAfter: Float64Array.from(breakdowns, (each) => replacementOf(each)?.afterSeconds ?? Infinity),
+    replacementSeconds: Float64Array.from(breakdowns, (each) => replacementOf(each)?.takesSeconds ?? 0),
     crew: Int32Array.from(breakdowns, ({ crew }) => crews.indexOf(crew ?? "")),
     headTo: withShared(headTo),
     slot: new Int32Array(breakdowns.length).fill(-1),
@@ -79,4 +81,9 @@ function unitsOf(step: Step, stage: number, positionFrom: Int32Array): Unit[] {
       positionTo: from + index + 1,
     }));
   });
+}
+
+/** What several stages share is not replaced by its age. */
+function replacementOf(breakdown: Breakdown | SharedBreakdown): Replacement | undefined {
+  return "replaced" in breakdown ? breakdown.replaced : undefined;
 }

@@ -6,6 +6,7 @@ import {
   CREW_BREAK,
   CREW_PEOPLE,
   HANGING_ENDS,
+  STAGE_CLOSES,
   STAGE_PAUSE,
 } from "./compiledLine.ts";
 import type { Step } from "./steps.ts";
@@ -25,7 +26,13 @@ interface Entry {
  * between shifts that do not meet nobody is there. Before the first head of the day come the pre-start checks.
  */
 export function compileCalendar(plan: Plan, all: Step[]): CalendarColumns {
-  const entries = [...shiftEntries(plan), ...breakEntries(plan, all), ...closingEntries(plan), ...paceEntries(all)];
+  const entries = [
+    ...shiftEntries(plan),
+    ...breakEntries(plan, all),
+    ...closingEntries(plan),
+    ...paceEntries(all),
+    ...overnightEntries(plan, all),
+  ];
   entries.sort((a, b) => a.seconds - b.seconds || a.action - b.action);
   return {
     count: entries.length,
@@ -87,4 +94,13 @@ function paceEntries(all: Step[]): Entry[] {
         }))
       : [],
   );
+}
+
+/** Dwell stages that no head leaves after an hour: what is in them then stays for the next day. */
+function overnightEntries(plan: Plan, all: Step[]): Entry[] {
+  const names = all.map((step) => step.name);
+  return (plan.day.overnight ?? []).map(({ stage, untilSeconds }) => ({
+    ...{ seconds: untilSeconds, action: STAGE_CLOSES, target: names.lastIndexOf(stage) },
+    ...{ amount: 0, length: 0, end: Number.NaN },
+  }));
 }

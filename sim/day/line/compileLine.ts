@@ -189,6 +189,7 @@ function compileSupply(plan: Plan, all: Step[]): CompiledSupply {
     kind: "loads",
     loads: supply.loads.map((load) => ({
       name: load.name,
+      lot: load.lot ?? null,
       seconds: load.atSeconds,
       delay: load.delay,
       comesShare: load.comesShare,

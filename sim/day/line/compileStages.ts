@@ -14,6 +14,7 @@ import {
   type StageColumns,
 } from "./compiledLine.ts";
 import { compileProducts } from "./compileProducts.ts";
+import { learningColumns } from "./learningColumns.ts";
 import { protectedStages } from "./protectedStages.ts";
 import { rowRanges } from "./rowRanges.ts";
 import { ownTime, type Step, stageOf, workplace } from "./steps.ts";
@@ -67,6 +68,12 @@ export function compileStages(plan: Plan, all: Step[], sections: string[], desti
     chilling: all.map(chillingCurve),
     weightPerKg: Float64Array.from(factors, (factor) => factor?.perKg ?? 0),
     weightAt: Float64Array.from(factors, (factor) => factor?.atKg ?? 0),
+    changeoverSeconds: Float64Array.from(all, ({ of }) =>
+      "changeoverSeconds" in of ? (of.changeoverSeconds ?? 0) : 0,
+    ),
+    learning: all.map(({ of }) =>
+      "learning" in of && of.learning !== undefined ? learningColumns(of.learning) : null,
+    ),
     pace: compilePaces(all),
     weightFrom: Float64Array.from(weights, (range) => range?.fromKg ?? 0),
     weightTo: Float64Array.from(weights, (range) => range?.toKg ?? Infinity),

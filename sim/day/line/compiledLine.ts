@@ -38,6 +38,7 @@ export const CREW_BREAK = 1;
 export const STAGE_PAUSE = 2;
 export const HANGING_ENDS = 3;
 export const CHAIN_PACE = 5;
+export const STAGE_CLOSES = 6;
 /** Not in the calendar but in the list of returns: crates are back, full, for the next load. */
 export const FLEET_BACK = 4;
 
@@ -121,6 +122,10 @@ export interface StageColumns {
   /** The cycle is multiplied by 1 + perKg x (weight - at), never below a tenth. */
   weightPerKg: Float64Array;
   weightAt: Float64Array;
+  /** Seconds before the first head of another lot; 0 for none. */
+  changeoverSeconds: Float64Array;
+  /** How the cycle falls with the heads done, or null. */
+  learning: (LearningColumns | null)[];
   /** Speed by the hour, or null; that of a chain changes with the calendar. */
   pace: (PaceColumns | null)[];
   /** Weights that the station takes, and the stage for the others (-1: takes all). */
@@ -168,6 +173,14 @@ export interface BranchShares {
   steps: boolean;
 }
 
+/** The cycle is multiplied by what stands between the two rows; by the last from there on, by the first before. */
+export interface LearningColumns {
+  /** Heads done at a position, ascending; the factor there. */
+  heads: Float64Array;
+  factor: Float64Array;
+  done: number;
+}
+
 /** One row per hour from which on another pace holds, ascending. */
 export interface PaceColumns {
   fromSeconds: Float64Array;
@@ -201,6 +214,9 @@ export interface BreakdownColumns {
   onRunningTime: Int8Array;
   uptime: Varying[];
   repair: Varying[];
+  /** A planned replacement after so much uptime (Infinity: none), and how long it takes. */
+  replacedAfter: Float64Array;
+  replacementSeconds: Float64Array;
   /** Crew that repairs, or -1. */
   crew: Int32Array;
   /** Stage that takes the head in hand, or -1 when its work is resumed. */
@@ -386,6 +402,8 @@ export interface CompiledLoads {
 
 export interface CompiledLoad {
   name: string;
+  /** Null: a lot of its own. */
+  lot: string | null;
   seconds: number;
   delay: Varying | null;
   comesShare: number;

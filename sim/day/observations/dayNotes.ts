@@ -30,6 +30,7 @@ function byShift(plan: Plan, { people, absent }: CrewRecord): string {
 /** Why the day did not end by itself: first what holds heads up, then who waits behind it. */
 export function leftWords(plan: Plan, day: DayRecord): string[] {
   if (day.status === "finished") return [];
+  if (day.week?.status === "overrun") return [overrunWords(plan, day.week)];
   const causes = day.left.filter(({ reason }) => reason !== "the next stage" && reason !== "hanging is over");
   const behind = day.left.filter(({ reason }) => reason === "the next stage");
   const sentences = causes.map(
@@ -64,6 +65,8 @@ function reasonWords(plan: Plan, day: DayRecord, left: LeftRecord): string {
       return `${stay}: the station pauses by plan`;
     case "the hold before stunning":
       return `${count === 1 ? "is" : "are"} held back so that no stunned head waits`;
+    case "tomorrow":
+      return `${count === 1 ? "stays" : "stay"} there: nobody takes heads out any more today`;
     case "a gate":
       return `${count === 1 ? "is" : "are"} held back by a gate or a planned stop`;
     default:
@@ -101,4 +104,10 @@ function tooFewWords(plan: Plan, day: DayRecord, { stage, of }: LeftRecord): str
 
 function quoted(name: string): string {
   return `'${name}'`;
+}
+
+function overrunWords({ week }: Plan, { days }: NonNullable<DayRecord["week"]>): string {
+  const working = week!.days.filter(({ plan }) => plan !== null);
+  const [last, next] = [working[days.length - 1]!, working[days.length]!];
+  return `Work of ${last.name} was not over when ${next.name} was to begin; the week is cut off there.`;
 }

@@ -6,11 +6,17 @@ export { type ListedResponse, type ResponseGroup, responseGroups } from "./respo
 export type { ResponseInfo } from "./responseInfo.ts";
 export { responsesOf } from "./responsesOf.ts";
 export { supportOf } from "./supportOf.ts";
-export { dayAndMoneyKeys, usualResponses } from "./usualResponses.ts";
+export { dayAndMoneyKeys } from "./usualOfDay.ts";
+export { usualResponses } from "./usualResponses.ts";
 
 // One day's values
 
 export { measure, measurer } from "./measure.ts";
+
+// A week's values
+
+export { weekMeasurer } from "./week/weekMeasurer.ts";
+export { countedDays, countedRecords } from "./week/weekResponse.ts";
 
 // Values as words
 

@@ -28,6 +28,7 @@ export type {
   StudyResults,
   UtilitySheet,
   VariantResults,
+  WeekOutline,
 } from "./studyResults.ts";
 
 // Why days ended when they did, and what to change

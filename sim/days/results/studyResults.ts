@@ -45,6 +45,8 @@ export interface StudyResults {
     /** Cleaning after the last work; 0 without it. */
     cleaningSeconds: number;
     limitSources: Record<string, string>;
+    /** Its days, where the plan has a week: then one observation is a week. Absent of a plan of one day, and in older results. */
+    week?: WeekOutline;
   };
   responses: ResponseInfo[];
   factors: Factor[];
@@ -68,6 +70,23 @@ export interface StudyResults {
    */
   drawn?: number[];
   variants: VariantResults[];
+}
+
+/** What readers of results need to know of a plan's week. */
+export interface WeekOutline {
+  /** Date of the first day, or null. */
+  begins: string | null;
+  days: {
+    name: string;
+    works: boolean;
+    /** It works and is behind the warm-up. */
+    counted: boolean;
+    /** Seconds from midnight of the first day to the start of the day's clock. */
+    startSeconds: number;
+    shifts: { name: string; fromSeconds: number; toSeconds: number }[];
+    breaks: { name: string; fromSeconds: number; toSeconds: number }[];
+  }[];
+  orders: { name: string; day: string; bySeconds: number; carcasses: number | null; kilograms: number | null }[];
 }
 
 /** The throughput of one long run after its warm-up. */

@@ -1,4 +1,4 @@
-import type { Plan } from "../../asked/plan/index.ts";
+import type { Plan, Week } from "../../asked/plan/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import type { DayRecord, StateTrace, StepTrace, Traces } from "../../day/engine/index.ts";
 import {
@@ -17,6 +17,7 @@ import {
   type MeanEstimate,
   type StudyResults,
   type VariantResults,
+  type WeekOutline,
 } from "../results/index.ts";
 import { comparisons } from "./comparisons.ts";
 import { askedKeys, knownResponses, UNFINISHED } from "./daySource.ts";
@@ -205,18 +206,37 @@ function present<Found>(entries: readonly (readonly [string, Found | null])[]): 
 }
 
 function aboutPlan(plan: Plan): StudyResults["plan"] {
-  const { shifts, breaks } = plan.day;
   return {
     name: plan.name,
     notes: plan.notes,
     sources: plan.sources,
     targetHeadsPerHour: plan.targetHeadsPerSecond === null ? null : plan.targetHeadsPerSecond * 3600,
+    ...hoursOf(plan.day),
+    cleaningSeconds: plan.day.cleaning?.seconds ?? 0,
+    limitSources: Object.fromEntries(plan.limits.map(({ name, source }) => [name, source])),
+    ...(plan.week === undefined ? {} : { week: weekOutline(plan.week) }),
+  };
+}
+
+function hoursOf({ shifts, breaks }: Plan["day"]) {
+  return {
     breaks: breaks.map(({ name, atSeconds, lengthSeconds }) => {
       return { name, fromSeconds: atSeconds, toSeconds: atSeconds + lengthSeconds };
     }),
     shifts: shifts.map(({ name, fromSeconds, toSeconds }) => ({ name, fromSeconds, toSeconds })),
-    cleaningSeconds: plan.day.cleaning?.seconds ?? 0,
-    limitSources: Object.fromEntries(plan.limits.map(({ name, source }) => [name, source])),
+  };
+}
+
+const SECONDS_PER_DAY = 86_400;
+
+function weekOutline({ begins, days, warmUpDays, orders }: Week): WeekOutline {
+  return {
+    begins,
+    days: days.map(({ name, plan, startSeconds }, index) => ({
+      ...{ name, works: plan !== null, counted: plan !== null && index >= warmUpDays, startSeconds },
+      ...(plan === null ? { shifts: [], breaks: [] } : hoursOf(plan.day)),
+    })),
+    orders: orders.map((order) => ({ ...order, day: days[Math.floor(order.bySeconds / SECONDS_PER_DAY)]?.name ?? "" })),
   };
 }
 

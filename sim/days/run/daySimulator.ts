@@ -1,14 +1,15 @@
+import type { Plan } from "../../asked/plan/index.ts";
 import { drawsOf } from "../../asked/study/index.ts";
-import { type DayRecord, runDay } from "../../day/engine/index.ts";
-import { type CompiledLine, compileLine } from "../../day/line/index.ts";
-import { measurer, needsBinding, needsKillStops } from "../../day/observations/index.ts";
+import { compileWeek, type DayOptions, type DayRecord, runDay, runWeek } from "../../day/engine/index.ts";
+import { compileLine } from "../../day/line/index.ts";
+import { countedRecords, measurer, needsBinding, needsKillStops, weekMeasurer } from "../../day/observations/index.ts";
 import type { Batch } from "./batch.ts";
 import { type DaySource, recordedTraces } from "./daySource.ts";
 import type { BatchResult, SimulatedDay } from "./simulatedDay.ts";
 
 /** What the days of a variant have in common. */
 interface Prepared {
-  line: CompiledLine;
+  run(options: DayOptions): DayRecord;
   valuesOf(day: DayRecord): (number | null)[];
 }
 
@@ -46,13 +47,12 @@ export class DaySimulator {
     const draws = drawsOf(this.#source, replication);
     const traces = traced ? recordedTraces(this.#source.traces) : "none";
     const recorded = { binding: this.#binding, killStops: replication === 0 || this.#killStops };
-    return runDay(this.#prepared(variant).line, { seed, ...draws, traces, check, mostEvents, ...recorded });
+    return this.#prepared(variant).run({ seed, ...draws, traces, check, mostEvents, ...recorded });
   }
 
   #prepared(variant: number): Prepared {
     const { plans, keys } = this.#source;
-    const plan = plans[variant]!;
-    this.#variants[variant] ??= { line: compileLine(plan), valuesOf: measurer(plan, keys) };
+    this.#variants[variant] ??= prepared(plans[variant]!, keys);
     return this.#variants[variant];
   }
 
@@ -69,4 +69,25 @@ export class DaySimulator {
     }
     return result;
   }
+}
+
+function prepared(plan: Plan, keys: readonly string[]): Prepared {
+  if (plan.week !== undefined) return preparedWeek(plan, keys);
+  const line = compileLine(plan);
+  return { run: (options) => runDay(line, options), valuesOf: measurer(plan, keys) };
+}
+
+/** A week stands for a day: its record is that of the first day that counts, or of one that did not end, with the week. */
+function preparedWeek(plan: Plan, keys: readonly string[]): Prepared {
+  const compiled = compileWeek(plan);
+  const valuesOf = weekMeasurer(plan, keys);
+  return {
+    run: ({ binding: _, ...options }) => {
+      const week = runWeek(compiled, options);
+      if (week.status === "finished") return { ...countedRecords(plan, week)[0]!, week };
+      // The day that did not end tells why.
+      return { ...week.days.at(-1)!, status: week.status === "overrun" ? "ceiling" : week.status, week };
+    },
+    valuesOf: ({ week }) => valuesOf(week!),
+  };
 }

@@ -6,6 +6,7 @@ import { ill, more, move, wages } from "./people.ts";
 import { PlanDraft } from "./planDraft.ts";
 import { faster, places, slower } from "./stations.ts";
 import type { Told } from "./told.ts";
+import { dayDraft, daysNamed, onDay } from "./weekDays.ts";
 
 type Change = (draft: PlanDraft, written: string) => Reading<Told>;
 
@@ -18,6 +19,9 @@ const SEVERAL = new Set(["ill", "more", "move", "late", "down", "places", "faste
 
 /** Options that change the plan. */
 export const TRY_OPTIONS = Object.keys(CHANGES);
+
+/** Says of which days of a week what follows is; before it, of every day. */
+export const ON = "on";
 
 /** Between two tries. */
 export const OR = "or";
@@ -47,7 +51,7 @@ export function readTries(plan: Plan, json: unknown, written: readonly WrittenOp
   if (written.length === 0) return { tries: [], faults: [] };
   const groups = grouped(written).flatMap(apart);
   if (groups.length > MAX_TRIES) return { tries: null, faults: [tooMany(groups.length)] };
-  const all = groups.map((group) => readTry(new PlanDraft(plan, json), group));
+  const all = groups.map((group) => readTry(plan, json, group));
   const faults = [...groups.flatMap(emptyGroup), ...all.flatMap((each) => each.faults)];
   if (faults.length > 0) return { tries: null, faults };
   const again = all.flatMap(({ set, name }, index) =>
@@ -130,12 +134,65 @@ function alternatives({ option, text }: WrittenOption): WrittenOption[] {
   return pieces.map((piece) => ({ option, text: `${text.slice(0, at)}${piece.trim()}${rest}` }));
 }
 
-function readTry(draft: PlanDraft, group: readonly WrittenOption[]) {
+interface TryParts {
+  words: string[];
+  set: Record<string, unknown>;
+  notes: string[];
+  faults: Fault[];
+}
+
+function readTry(plan: Plan, json: unknown, group: readonly WrittenOption[]) {
+  const parts = byDay(group).map((part) => readPart(plan, json, part));
+  const all = joined(parts);
+  return { ...all, name: shortName(all.words) };
+}
+
+/** Options behind the same "on" are of the same days. */
+function byDay(group: readonly WrittenOption[]): { on: WrittenOption | null; options: WrittenOption[] }[] {
+  const parts: { on: WrittenOption | null; options: WrittenOption[] }[] = [];
+  for (const each of group) {
+    if (each.option === ON) parts.push({ on: each, options: [] });
+    else if (parts.length === 0) parts.push({ on: null, options: [each] });
+    else parts.at(-1)!.options.push(each);
+  }
+  return parts;
+}
+
+function readPart(plan: Plan, json: unknown, { on, options }: ReturnType<typeof byDay>[number]): TryParts {
+  if (on === null) return readOptions(new PlanDraft(plan, json), options);
+  const days = daysNamed(plan, on.text);
+  if (days.fault !== null)
+    return { words: [], set: {}, notes: [], faults: [{ path: `--${ON} ${on.text}`, ...days.fault }] };
+  if (options.length === 0) return { words: [], set: {}, notes: [], faults: [nothingOn(on.text)] };
+  return joined(
+    days.value.map((name) => {
+      const part = readOptions(dayDraft(plan, json, name), options);
+      return { ...part, words: part.words.map((words) => `${words} on ${name}`), set: onDay(json, name, part.set) };
+    }),
+  );
+}
+
+function nothingOn(day: string): Fault {
+  const found = "nothing is tried on that day";
+  const remedy = `write for example --on ${day} --ill evisceration=1`;
+  return { path: `--${ON} ${day}`, found, allowed: "at least one option behind it", remedy };
+}
+
+function joined(parts: readonly TryParts[]): TryParts {
+  return {
+    words: parts.flatMap(({ words }) => words),
+    set: Object.assign({}, ...parts.map(({ set }) => set)),
+    notes: [...new Set(parts.flatMap(({ notes }) => notes))],
+    faults: parts.flatMap(({ faults }) => faults),
+  };
+}
+
+function readOptions(draft: PlanDraft, group: readonly WrittenOption[]): TryParts {
   const readings = group.map(({ option, text }) => ({ path: `--${option} ${text}`, ...CHANGES[option]!(draft, text) }));
   const told = readings.flatMap(({ value }) => (value === null ? [] : [value]));
   const faults = readings.flatMap(({ path, fault }): Fault[] => (fault === null ? [] : [{ path, ...fault }]));
   const notes = [...new Set(told.flatMap(({ notes }) => notes))];
-  return { name: shortName(told.map(({ words }) => words)), set: draft.changes(), notes, faults };
+  return { words: told.map(({ words }) => words), set: draft.changes(), notes, faults };
 }
 
 const LONGEST_NAME = 60;

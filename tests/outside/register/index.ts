@@ -18,6 +18,7 @@ import { RANDOM_LINES } from "./randomLines.ts";
 import { RECURSION } from "./recursion.ts";
 import { REMOVALS } from "./removals.ts";
 import { SATURATED_LINES } from "./saturatedLines.ts";
+import { SEVERAL_DAYS } from "./severalDays.ts";
 import { STATISTICS } from "./statistics.ts";
 import { TRADE } from "./trade.ts";
 import { UNRELIABLE_LINES } from "./unreliableLines.ts";
@@ -45,6 +46,7 @@ export const REGISTER: { file: string; about: string; rows: OutsideRow[] }[] = [
   { file: "gates.test.ts", about: "Gates as closed networks", rows: GATES },
   { file: "chainWindows.test.ts", about: "Chains and windows", rows: CHAIN_WINDOWS },
   { file: "chilling.test.ts", about: "Chilling", rows: CHILLING },
+  { file: "severalDays.test.ts", about: "Several days, wear", rows: SEVERAL_DAYS },
   { file: "trade.test.ts", about: "Rules, yields and figures of the trade", rows: TRADE },
   { file: "worth.test.ts", about: "Money over the years", rows: WORTH },
 ];

@@ -1,5 +1,4 @@
-import { parseJson } from "../../../sim/asked/plan/index.ts";
-import { setPathInPlace } from "../../../sim/asked/study/index.ts";
+import { parseJson, setPathInPlace } from "../../../sim/asked/plan/index.ts";
 import { safeFileName, stableJson } from "../../../sim/days/results/index.ts";
 import { svgText } from "../../frame/index.ts";
 import { writeLink } from "../plan/link.ts";

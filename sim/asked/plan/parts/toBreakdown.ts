@@ -8,7 +8,11 @@ export function toBreakdown({
   uptime,
   repair,
   headInHand = "resume",
+  replaced,
   ...breakdown
 }: FileBreakdown & { headInHand?: Breakdown["headInHand"] }): Breakdown {
-  return { ...breakdown, uptimeSeconds: uptime, repairSeconds: repair, headInHand };
+  return {
+    ...{ ...breakdown, uptimeSeconds: uptime, repairSeconds: repair, headInHand },
+    ...(replaced === null ? {} : { replaced: { afterSeconds: replaced.after, takesSeconds: replaced.takes } }),
+  };
 }

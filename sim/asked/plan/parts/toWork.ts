@@ -7,11 +7,28 @@ import { toPace } from "./toPace.ts";
 type FileStation = PlanFile["line"][number] & { kind: "station" };
 type FileWork = Pick<
   FileStation,
-  "positions" | "cycle" | "rate" | "pace" | "weightFactor" | "crew" | "peoplePerPosition" | "breakdowns"
+  | "positions"
+  | "cycle"
+  | "rate"
+  | "pace"
+  | "weightFactor"
+  | "changeover"
+  | "learning"
+  | "crew"
+  | "peoplePerPosition"
+  | "breakdowns"
 >;
 type Work = Pick<
   Station & ChainStation,
-  "positions" | "cycleSeconds" | "pace" | "weightFactor" | "crews" | "peoplePerPosition" | "breakdowns"
+  | "positions"
+  | "cycleSeconds"
+  | "pace"
+  | "weightFactor"
+  | "changeoverSeconds"
+  | "learning"
+  | "crews"
+  | "peoplePerPosition"
+  | "breakdowns"
 >;
 
 /** What stations have in common, on a chain or not. */
@@ -22,6 +39,8 @@ export function toWork(file: FileWork, start: number): Work {
     cycleSeconds: file.cycle ?? cycleOfRate(file.rate as number),
     pace: toPace(file.pace, start),
     weightFactor: weightFactor && { perKg: weightFactor.perKg, atKg: weightFactor.at },
+    ...(file.changeover === null ? {} : { changeoverSeconds: file.changeover }),
+    ...(file.learning === null ? {} : { learning: file.learning }),
     crews: file.crew,
     peoplePerPosition: file.peoplePerPosition,
     breakdowns: file.breakdowns.map(toBreakdown),

@@ -1,6 +1,8 @@
 import { z } from "zod";
+import { time } from "../../../text/units/index.ts";
 import { CEILINGS } from "./ceilings.ts";
 import { crewName } from "./crewNames.ts";
+import { quantity, quantityAboveZero } from "./readBy.ts";
 import { record } from "./record.ts";
 import { name, reference } from "./text.ts";
 import type { VaryingQuantities } from "./varying.ts";
@@ -37,6 +39,15 @@ function parts(varying: VaryingQuantities) {
       .describe("Whether one position stops, or all positions of the station together."),
     uptime: varying.timeAboveZero.describe("Time from the end of one repair to the next stop."),
     repair: varying.time.describe("Time from the stop until it runs again."),
+    replaced: record({
+      after: quantityAboveZero(time).describe(
+        "So long after the last repair or replacement, on the breakdown's clock.",
+      ),
+      takes: quantity(time).describe("Time that the replacement takes."),
+    })
+      .nullable()
+      .default(null)
+      .describe("What wears is replaced before it breaks. Default: null, it runs until it breaks."),
     crew: crewName(
       "Crew that gives one person for the whole repair, first come first served. Default: null, help is always at hand.",
     ),

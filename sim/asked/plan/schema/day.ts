@@ -14,12 +14,8 @@ export function day() {
     start: clock()
       .optional()
       .describe("When the clock of the simulated day starts. Default: the start of the first shift."),
-    shifts: z
-      .array(shift())
-      .min(1)
-      .max(CEILINGS.shifts)
-      .describe("One after another; gaps are allowed, overlaps are not."),
-    breaks: z.array(pause()).max(CEILINGS.breaks).default([]).describe("Planned pauses. Default: none."),
+    shifts: shifts().describe("One after another; gaps are allowed, overlaps are not."),
+    breaks: breaks().default([]).describe("Planned pauses. Default: none."),
     closing: closing()
       .prefault({ finish: true })
       .describe(
@@ -50,6 +46,16 @@ export function day() {
       .prefault("48 h")
       .describe("The run stops, and says so, when the day has lasted this long; counted from its start."),
   });
+}
+
+/** The shifts of a day. */
+export function shifts() {
+  return z.array(shift()).min(1).max(CEILINGS.shifts);
+}
+
+/** The breaks of a day. */
+export function breaks() {
+  return z.array(pause()).max(CEILINGS.breaks);
 }
 
 function shift() {
@@ -86,7 +92,8 @@ function pause() {
   });
 }
 
-function closing() {
+/** How a day ends. */
+export function closing() {
   return oneKeyOf({
     finish: z
       .literal(true)

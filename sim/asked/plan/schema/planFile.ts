@@ -18,6 +18,7 @@ import { stage } from "./stage.ts";
 import { supply } from "./supply.ts";
 import { freeText, name, reference } from "./text.ts";
 import { type VaryingQuantities, varyingQuantities } from "./varying.ts";
+import { week } from "./week.ts";
 import { whole } from "./whole.ts";
 
 /** The shape of the plan file. What one part says of another is checked by the rules; see `readPlan`. */
@@ -83,6 +84,12 @@ export function planFile(files: TextFiles) {
       .default(null)
       .describe(
         "What is sold as a carcass; yields and the parts that stages take off follow. Default: null, not said.",
+      ),
+    week: week(varying)
+      .nullable()
+      .default(null)
+      .describe(
+        "Days one after another, each the day of this plan but for what it says itself. Default: null, one day alone.",
       ),
     bodyParts: bodyParts()
       .nullable()

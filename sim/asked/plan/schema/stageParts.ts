@@ -106,6 +106,20 @@ export function workParts(varying: VaryingQuantities) {
       .nullable()
       .default(null)
       .describe("How the cycle grows with the live weight; never below a tenth of it. Default: null, not at all."),
+    changeover: quantity(time)
+      .nullable()
+      .default(null)
+      .describe("Time that a position takes before the first head of another lot. Default: null, none."),
+    learning: record({
+      rate: share().describe("What the time for one head falls to with each doubling of the heads done: 90 %."),
+      known: whole(2, CEILINGS.heads).describe("Heads done at a position after which the cycle is as written."),
+      done: whole(1, CEILINGS.heads)
+        .default(1)
+        .describe("Heads done at each position before the first day. Default: 1."),
+    })
+      .nullable()
+      .default(null)
+      .describe("People who still learn the work (Wright 1936, read for units). Default: null, they know it."),
     crew: crewNames("Crew that holds each position for the whole cycle."),
     peoplePerPosition: whole(1, CEILINGS.peoplePerPosition).default(1).describe("People it takes at each position."),
     breakdowns: stationBreakdowns(varying),

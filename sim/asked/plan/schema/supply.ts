@@ -10,10 +10,7 @@ import { whole } from "./whole.ts";
 /** Where the heads come from: exactly one of the three. */
 export function supply(varying: VaryingQuantities) {
   return oneKeyOf({
-    loads: z
-      .array(load(varying))
-      .min(1)
-      .max(CEILINGS.loads)
+    loads: loads(varying)
       .optional()
       .describe(`Lorries with crates; needs "liveHandling". At most ${CEILINGS.loads} loads, counting repeats.`),
     stream: record({
@@ -36,9 +33,20 @@ export function supply(varying: VaryingQuantities) {
   });
 }
 
+/** The lorries of a day. */
+export function loads(varying: VaryingQuantities) {
+  return z.array(load(varying)).min(1).max(CEILINGS.loads);
+}
+
 function load(varying: VaryingQuantities) {
   return record({
     name: name().describe("Name of the load; repeats are numbered behind it."),
+    lot: name()
+      .nullable()
+      .default(null)
+      .describe(
+        "Farm or lot that its animals are of, where several loads are of one. Default: null, a lot of its own.",
+      ),
     at: clock().describe("When the lorry is due."),
     delay: varying.time.nullable().default(null).describe("Added to the due time. Default: null, always on time."),
     comes: shareAboveZero()

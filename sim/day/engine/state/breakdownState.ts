@@ -35,8 +35,14 @@ export class BreakdownState {
   readonly chains: readonly ChainState[];
   readonly uptime: Sampler;
   readonly repair: Sampler;
+  /** It is replaced after so much uptime (Infinity: never), which takes so long. */
+  readonly replacedAfter: number = Number.NaN;
+  readonly replacementSeconds: number = Number.NaN;
 
   isDown = false;
+  /** What comes next, or is under way, is its replacement, not a breakdown; and how many there were. */
+  isReplacement = false;
+  replacements = 0;
   /** Of the stages whose working its uptime counts: those that work now. */
   runningStages = 0;
   // Seconds begin as NaN: see DayState.
@@ -70,9 +76,26 @@ export class BreakdownState {
     }
     this.uptime = new Sampler(breakdowns.uptime[index]!, stream("uptime"));
     this.repair = new Sampler(breakdowns.repair[index]!, stream("repair"));
-    this.uptimeLeft = this.uptime.draw();
+    this.replacedAfter = breakdowns.replacedAfter[index]!;
+    this.replacementSeconds = breakdowns.replacementSeconds[index]!;
+    this.renew();
     this.runStart = 0;
     this.downSince = 0;
     this.downSeconds = 0;
+  }
+
+  /** As new: its next uptime is drawn, and cut short where it is replaced before. */
+  renew(): void {
+    const drawn = this.uptime.draw();
+    this.isReplacement = drawn > this.replacedAfter;
+    this.uptimeLeft = this.isReplacement ? this.replacedAfter : drawn;
+  }
+
+  /** How long it is down now. A repair is drawn in any case, to keep later ones in step. */
+  downTime(): number {
+    const repair = this.repair.draw();
+    if (!this.isReplacement) return repair;
+    this.replacements++;
+    return this.replacementSeconds;
   }
 }

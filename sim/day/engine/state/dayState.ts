@@ -51,6 +51,8 @@ export interface DayOptions {
   mostPresent?: number;
   /** Tell what the day's end was owed to, and which station was the bottleneck when. Default false. */
   binding?: boolean;
+  /** Another day follows: crates that came are brought into lairage before the day is over. Default false. */
+  goesOn?: boolean;
   /** Write down the stops of the kill line, where the plan has one. Default false. */
   killStops?: boolean;
 }
@@ -93,7 +95,8 @@ export class DayState {
   readonly chainAt: readonly ChainState[];
   readonly crewAt: readonly CrewState[];
   readonly vesselAt: readonly VesselState[];
-  readonly loadAt: readonly LoadState[];
+  /** Today's loads by index, then those of days before of which something is left. */
+  readonly loadAt: LoadState[];
   readonly breakdownAt: readonly BreakdownState[];
   /** The stage that takes heads from the supply. */
   readonly hanging: StageState;
@@ -128,7 +131,7 @@ export class DayState {
 
   // Supply.
   /** Loads that come today, in the order in which they are due; how many of them have been due. */
-  readonly loadsDue: readonly LoadState[];
+  readonly loadsDue: LoadState[];
   loadRow = 0;
   /** Live weights of the heads of a stream or of a supply without end; loads have their own. */
   readonly liveWeight: Sampler | null;
@@ -147,6 +150,11 @@ export class DayState {
   arrived = 0;
   hung = 0;
   turnedAway = 0;
+  /** What the day before left: heads in crates; heads on the line, those among them that were not hung, and the kilograms of all. */
+  keptCrated = 0;
+  keptHeads = 0;
+  keptOutside = 0;
+  keptKg = 0;
   /** Heads not yet hung that will still come or are here. */
   toHang = 0;
   hangingClosed = false;
@@ -165,6 +173,8 @@ export class DayState {
   readonly recorders: Recorders | null;
   readonly path: BindingPath | null;
   readonly active: ActivePeriods | null;
+  /** Told the weight of every carcass that leaves; only where orders wait for them. */
+  leaves: ((kilograms: number) => void) | null = null;
   /** Put there by startDay: what it looks at is this state. */
   killStops: KillStopWatch | null = null;
 
@@ -209,7 +219,10 @@ export class DayState {
     this.productKg = new Float64Array(line.productNames.length);
     this.outKg = new Float64Array(line.destinationNames.length);
 
-    this.loadAt = loadsOf(supply).map((load, row) => new LoadState(load, row, (purpose) => stream(load.name, purpose)));
+    this.loadAt = loadsOf(supply).map((load, index) => {
+      const place = { index, destinations: line.destinationNames.length };
+      return new LoadState(load, place, (purpose) => stream(load.name, purpose));
+    });
     this.loadsDue = dueLoads(this.loadAt);
     this.liveWeight = supply.kind === "loads" ? null : new Sampler(supply.liveWeightKg, stream("", "live weight"));
     this.fleetFree = supply.kind === "loads" ? supply.fleet : NO_LIMIT;

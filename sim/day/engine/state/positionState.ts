@@ -5,6 +5,7 @@ import { NONE, NOTHING, STARVED } from "./codes.ts";
 import type { CrewState } from "./crewState.ts";
 import { Fifo } from "./fifo.ts";
 import type { Item } from "./item.ts";
+import type { Lot } from "./loadState.ts";
 import type { StageState } from "./stageState.ts";
 
 /** One position of a stage while a day runs; a dwell stage and a chain have one, their way out. */
@@ -37,6 +38,8 @@ export class PositionState {
   /** Breakdowns that keep it down now; and the one of its own that strikes next, or struck last; null before. */
   downCauses = 0;
   ownBreakdown: BreakdownState | null = null;
+  /** Lot of its last head; null before the first one. See changeover.ts. */
+  lot: Lot | null = null;
   /** Crew that works here now. */
   crew: CrewState | null = null;
   /** Breaks that it had begun by then. */

@@ -9,6 +9,7 @@ import type { CrewState } from "./crewState.ts";
 import { DwellEnds } from "./dwellEnds.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
+import { Learner } from "./learner.ts";
 import { Pace } from "./pace.ts";
 import { PositionState } from "./positionState.ts";
 import { rowsOf } from "./rowsOf.ts";
@@ -92,6 +93,10 @@ export class StageState {
   readonly weightFrom: number = Number.NaN;
   readonly weightTo: number = Number.NaN;
   readonly weightElse: number;
+  /** Seconds that a position takes before the first head of another lot; 0 for none. */
+  readonly changeoverSeconds: number = Number.NaN;
+  /** Null where its people know the work. */
+  readonly learning: Learner | null;
   /** Speed by the hour; null where it is always as written. */
   readonly pace: Pace | null;
   readonly chilling: StageColumns["chilling"][number];
@@ -145,6 +150,10 @@ export class StageState {
   unworked = 0;
   unfinished = 0;
   diverted = 0;
+  /** Times that a position changed over to another lot. */
+  changeovers = 0;
+  /** No head leaves it any more today: it keeps them for the next day. */
+  isClosed = false;
   /** Times that a breakdown stopped it, or one of its positions. */
   breakdownCount = 0;
   heldSeconds = Number.NaN;
@@ -190,6 +199,9 @@ export class StageState {
     this.weightFrom = stages.weightFrom[index]!;
     this.weightTo = stages.weightTo[index]!;
     this.weightElse = stages.weightElse[index]!;
+    this.changeoverSeconds = stages.changeoverSeconds[index]!;
+    const learning = stages.learning[index]!;
+    this.learning = learning === null ? null : new Learner(learning, stages, index);
     const pace = stages.pace[index]!;
     this.pace = pace === null || this.kind === CHAIN ? null : new Pace(pace);
     this.chilling = stages.chilling[index]!;

@@ -78,6 +78,14 @@ function lineReason(plan: Plan): string | null {
   if (moving !== undefined) return `a head that just misses a shackle of ${moving.name} waits for the next one`;
   const away = plan.line.find(({ diversions, next, offLine }) => diversions.length > 0 || (next !== null && !offLine));
   if (away !== undefined) return `heads leave the row at ${away.name}, so a small change alters their order`;
+  const changing = steps(plan).find(({ of }) => "changeoverSeconds" in of && of.changeoverSeconds !== undefined);
+  if (changing !== undefined)
+    return `${changing.name} changes over with the first head of a lot, and a small change alters which one that is`;
+  const learning = steps(plan).find(({ of }) => "learning" in of && of.learning !== undefined);
+  if (learning !== undefined) return `the time at ${learning.name} falls with what was done there before`;
+  const replaced = steps(plan).find((step) => workplace(step).breakdowns.some((each) => each.replaced !== undefined));
+  if (replaced !== undefined)
+    return `what wears at ${replaced.name} is replaced after so much work, so a small change alters before which head`;
   const waited = steps(plan).find((step) => sharesOf(step).includes("time"));
   if (waited !== undefined)
     return `how long a head took decides whether it leaves the row at ${waited.name}, so a small change alters which do`;

@@ -1,8 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
-import { formatFault, readPlan } from "../../../../sim/asked/plan/index.ts";
-import { setPathInPlace } from "../../../../sim/asked/study/index.ts";
+import { formatFault, readPlan, setPathInPlace } from "../../../../sim/asked/plan/index.ts";
 import { changesOf } from "../../../../viz/page/plan/control.ts";
 import { controlsOf } from "../../../../viz/page/plan/controlsOf.ts";
 import { SMALL_PLAN } from "../../../support/smallPlan.ts";

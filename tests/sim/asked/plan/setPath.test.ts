@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { setPathInPlace } from "../../../../sim/asked/study/setPath.ts";
+import { setPathInPlace } from "../../../../sim/asked/plan/setPath.ts";
 
 describe("setPathInPlace", () => {
   it("sets by key, name and index, and may add a last key", () => {

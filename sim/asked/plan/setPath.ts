@@ -1,4 +1,6 @@
-import { type Fault, parsePath, resolvePath } from "../plan/index.ts";
+import type { Fault } from "./fault.ts";
+import { parsePath } from "./parsePath.ts";
+import { resolvePath } from "./resolvePath.ts";
 
 /**
  * Sets one value in a plan's JSON, in place; gives the fault when the path leads nowhere, and then changes nothing.

@@ -1,0 +1,84 @@
+import type { Plan } from "../../../asked/plan/index.ts";
+import { needsBinding } from "../binding/bindingKeys.ts";
+import type { ResponseInfo } from "../responseInfo.ts";
+import { responseList } from "../responseList.ts";
+import { dayAndMoneyKeys, usualOfDay } from "../usualOfDay.ts";
+import { orderResponses } from "./orderResponses.ts";
+import { overDays, sumOf } from "./overDays.ts";
+import { restResponses } from "./restResponses.ts";
+import { countedDays, countedRecords, type WeekResponse } from "./weekResponse.ts";
+
+/** Sums over the week that say something; of those, what the plan has. */
+const SUMMED = [
+  ...["carcasses", "carcassKg", "liveKg", "overtime", "paidHours", "overtimeHours"],
+  ...["cost.processing", "cost.total", "revenue", "margin", "fullMargin", "water", "energy"],
+];
+
+/**
+ * What can be measured of a plan's week. Each response of a day under its own key, over all days (see `overDays`): so a study
+ * of weeks is read like one of days. Sums under `week.KEY`, single days under `DAY.KEY`, and orders and hours of rest.
+ */
+export function weekResponses(plan: Plan): WeekResponse[] {
+  const ofDay = responseList(plan).filter(({ key }) => !needsBinding(key));
+  const listed = new Set([...dayAndMoneyKeys(plan), ...usualOfDay(plan), ...SUMMED]);
+  return [
+    ...ofDay.map((info) => overWeek(plan, info)),
+    ...ofDay.filter(({ key }) => SUMMED.includes(key)).map(summed),
+    ...orderResponses(plan),
+    ...restResponses(plan),
+    ...countedDays(plan).flatMap((day, row) =>
+      ofDay.filter(({ key }) => listed.has(key)).map((info) => ofOneDay(info, day.name, row)),
+    ),
+  ];
+}
+
+const BEYOND = "beyond.";
+
+function overWeek(plan: Plan, info: ResponseInfo): WeekResponse {
+  if (info.key.startsWith(BEYOND)) return beyond(plan, info);
+  return info.key === "unfinished" ? unfinished(info) : overAllDays(info);
+}
+
+function unfinished({ key, unit, format, better }: ResponseInfo): WeekResponse {
+  const label = "Weeks cut short: a day did not end by itself, or not before the next one";
+  return { key, label, unit, format, better, needs: [], of: (_, { status }) => (status === "finished" ? 0 : 1) };
+}
+
+/** Of all heads of the week that passed the limit. */
+function beyond(plan: Plan, { key, label, unit, format, better }: ResponseInfo): WeekResponse {
+  const info = { key, label: `${label}, of all days together`, unit, format, better };
+  return {
+    ...info,
+    needs: [],
+    of: (_, record) => {
+      const limits = countedRecords(plan, record).flatMap((day) => day.limits);
+      const these = limits.filter(({ name }) => name === key.slice(BEYOND.length));
+      const passed = these.reduce((sum, { tally }) => sum + tally.count, 0);
+      return passed === 0 ? null : these.reduce((sum, limit) => sum + limit.beyond, 0) / passed;
+    },
+  };
+}
+
+function overAllDays({ key, label, unit, format, better, meaning }: ResponseInfo): WeekResponse {
+  const over = overDays({ key, better });
+  const info = {
+    key,
+    label: `${label}, ${over.words}`,
+    unit,
+    format,
+    better,
+    ...(meaning === undefined ? {} : { meaning }),
+  };
+  const needs = over.weight === null ? [key] : [key, over.weight];
+  return { ...info, needs, of: (days) => over.of(days(key), over.weight === null ? [] : days(over.weight)) };
+}
+
+function summed({ key, label, unit, format, better }: ResponseInfo): WeekResponse {
+  const info = { key: `week.${key}`, label: `Week: ${label}`, unit, format, better };
+  return { ...info, needs: [key], of: (days) => sumOf(days(key)) };
+}
+
+function ofOneDay({ key, label, unit, format, better }: ResponseInfo, day: string, row: number): WeekResponse {
+  const info = { key: `${day}.${key}`, label: `${day}: ${label}`, unit, format, better };
+  return { ...info, needs: [key], of: (days) => days(key)[row] ?? null };
+}

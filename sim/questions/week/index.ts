@@ -1,0 +1,3 @@
+/** A plan's week, day by day. */
+
+export { weekStudy } from "./weekStudy.ts";
