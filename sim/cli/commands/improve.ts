@@ -130,7 +130,9 @@ function improveSummary(found: Improvement): Line[] {
   return [
     ...answerLines({ ...found, words: [] }, improvementTable(found)),
     ...section("How sure that is", found.words),
-    ...(found.recommended === null ? [] : section("What is shared out", sharesTable(found))),
+    ...(found.recommended === null
+      ? []
+      : section(found.allocated.kind === "times" ? "What is moved" : "What is shared out", sharesTable(found))),
     ...section("Finalists", finalistsTable(found)),
     ...(found.curve.length === 0 ? [] : section("What more of the total brings", curveTable(found))),
   ];
@@ -139,14 +141,17 @@ function improveSummary(found: Improvement): Line[] {
 function sharesTable({ allocated, recommended }: Improvement): string[] {
   const { kind, elements, unit } = allocated;
   const counts = recommended!.counts ?? elements.map(({ base }) => base);
-  const shown = (count: number | null) => {
+  const shown = (count: number | null, { time }: (typeof elements)[number]) => {
     if (count === null) return "-";
+    if (time !== undefined) return time.moments[count]!;
     return kind === "budget" ? (count === 1 ? "bought" : "not bought") : groupDigits(formatNumber(count));
   };
   return textTable([
     ["", "as it is", "recommended"],
-    ...elements.map(({ name, base }, index) => [name, shown(base), shown(counts[index]!)]),
-    [`of ${groupDigits(formatNumber(allocated.most))} ${unit}`, "", usesOf(recommended!)],
+    ...elements.map((element, index) => [element.name, shown(element.base, element), shown(counts[index]!, element)]),
+    ...(kind === "times"
+      ? []
+      : [[`of ${groupDigits(formatNumber(allocated.most))} ${unit}`, "", usesOf(recommended!)]]),
   ]);
 }
 
