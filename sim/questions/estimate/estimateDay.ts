@@ -1,7 +1,7 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { meanOf } from "../../maths/random/index.ts";
 import { does } from "../../text/kinds/index.ts";
-import { estimateLine, type LineEstimate, type Precision } from "./estimateLine.ts";
+import { type EstimatePrecision, estimateLine, type LineEstimate } from "./estimateLine.ts";
 import { headFlow } from "./headFlow.ts";
 import { lastHold } from "./lastHold.ts";
 import { pacedPlan, paceHours } from "./pacedPlan.ts";
@@ -30,7 +30,7 @@ interface Arrival {
  */
 export function estimateDay(
   plan: Plan,
-  precision: Precision = "fine",
+  precision: EstimatePrecision = "fine",
   line: LineEstimate = estimateLine(plan, precision),
 ): DayEstimate {
   const { hung, lastAt } = hang(plan, rateOf(line), ratesByHour(plan, precision));
@@ -47,7 +47,7 @@ function rateOf({ ceilings, fillingHeadsPerSecond }: LineEstimate): number {
 }
 
 /** From which second on the line does how much; empty where its speed does not depend on the hour. */
-function ratesByHour(plan: Plan, precision: Precision): { from: number; rate: number }[] {
+function ratesByHour(plan: Plan, precision: EstimatePrecision): { from: number; rate: number }[] {
   return paceHours(plan).map((from) => ({ from, rate: rateOf(estimateLine(pacedPlan(plan, from), precision)) }));
 }
 

@@ -20,7 +20,7 @@ const MAX_GROWTH = 1.15;
  * "fine": as exact as the method is. "coarse": for telling arrangements of one line apart, in about a tenth of the time; the line is solved
  * once, with more varied times, and not to the last digit.
  */
-export type Precision = "fine" | "coarse";
+export type EstimatePrecision = "fine" | "coarse";
 
 /** Least coefficient of variation of a coarse estimate, and the change of a throughput in a round below which it is enough. */
 const COARSE = { floor: 0.7, settled: 1e-3 } as const;
@@ -41,7 +41,7 @@ const APART = 80;
  * What the line of a plan can do, without simulating it: the lowest of its ceilings, or what its stations let each other
  * do (see `serialThroughput`), whichever is less. The error, measured, stands in this room's README.
  */
-export function estimateLine(plan: Plan, precision: Precision = "fine"): LineEstimate {
+export function estimateLine(plan: Plan, precision: EstimatePrecision = "fine"): LineEstimate {
   const bounds = ceilings(plan);
   const most = lowest(bounds, []);
   const behind = lastDwells(plan);
@@ -95,7 +95,7 @@ function gatedPlaces(name: string, { line, gates }: Plan): number {
  * Heads per second of a serial line (see `decompose`). Times that vary less than a few phases can are taken with three
  * least variations, and what each step down gains is carried on to their own variation as a geometric series (the idea of Aitken 1926).
  */
-export function serialThroughput(stations: readonly SerialStation[], precision: Precision = "fine"): number {
+export function serialThroughput(stations: readonly SerialStation[], precision: EstimatePrecision = "fine"): number {
   if (precision === "coarse") return decompose(stations, COARSE.floor ** 2, COARSE.settled).throughput;
   const steadier = stations.map(({ work }) => Math.sqrt(work.squaredCv)).filter((cv) => cv < FLOOR);
   if (steadier.length === 0 || stations.length < 2) return decompose(stations, FLOOR ** 2).throughput;

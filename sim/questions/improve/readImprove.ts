@@ -104,12 +104,14 @@ function readSpace({ allocate }: Pick<ImproveFile, "allocate">, base: BaseRead):
   return spaceOfBudget(allocate.budget!, base);
 }
 
-/** What is wrong with the plan when an element has its fewest or its most, all others their fewest, or today's moment. */
+/** What is wrong with the plan when an element has its fewest or its most, all others their fewest, of people their most, of hours today's. */
 function endFaults(space: Space, base: BaseRead): Fault[] {
-  // What is moved is moved by itself: the first moments of all of them need not go together.
-  const fewest = space.elements.map(({ from, today }) => today ?? from);
-  const ends = space.elements.flatMap(({ from, to, today }, index): Counts[] => [
-    ...(today === undefined ? [] : [fewest.with(index, from)]),
+  // What is moved is moved by itself: the first moments of all of them need not go together. Nor need the fewest people of all
+  // crews: one may go to 0 where another does its work; designs in which nobody does are left out of the search.
+  const alone = space.kind === "people" || space.kind === "times";
+  const fewest = space.elements.map(({ from, to, today }) => (space.kind === "people" ? to : (today ?? from)));
+  const ends = space.elements.flatMap(({ from, to }, index): Counts[] => [
+    ...(alone ? [fewest.with(index, from)] : []),
     fewest.with(index, to),
   ]);
   const told = new Set<string>();
