@@ -41,7 +41,7 @@ export async function simulateStudy(terminal: Terminal, study: Study, asked: Stu
       : await rounds.runnerFor(days, options.threads);
   const command = commandLine(["gambrel", ...words, ...ceilingWords(options)]);
   const kept = journal === undefined ? {} : { journal };
-  const shown = progress(terminal, () => performance.now());
+  const shown = progress(terminal, () => performance.now(), rounds !== undefined);
   try {
     return await untilInterrupted(process, (signal) =>
       runStudy(study, {

@@ -56,6 +56,7 @@ export function renderCalibrationReport(found: CalibrationReport, document: Docu
 function comparedTable({ quantities, startClockSeconds }: CalibrationReport): DecisionTable {
   const plain = (value: string): DecisionCell => ({ value, range: "", shown: null });
   return {
+    rowsAre: "Result",
     columns: ["Observed", "Simulated", "Observed less simulated", "Found from"],
     rows: quantities.map(({ info, comparison }) => {
       const name = isolated(info.label);

@@ -29,6 +29,8 @@ export interface FirstPages {
 
 /** Figures of a plan that fit the width of a sheet. */
 const MAX_COLUMNS = 7;
+/** Letters of these figures that fit beside names, as the print of a table goes. */
+const MAX_LETTERS = 80;
 /** Beside names of so many letters. */
 const FEW_COLUMNS = 6;
 const LONG_NAME = 30;
@@ -63,7 +65,12 @@ export function decisionPages(
   { reader = "", hasFactors = false } = {},
 ): Omit<FirstPages, "picture" | "note"> {
   const isLong = decision.rows.some(({ name }) => name.length > LONG_NAME);
-  const room = { rows: plansTold(decision, hasFactors), columns: isLong ? FEW_COLUMNS : MAX_COLUMNS, reader };
+  const room = {
+    rows: plansTold(decision, hasFactors),
+    columns: isLong ? FEW_COLUMNS : MAX_COLUMNS,
+    letters: MAX_LETTERS,
+    reader,
+  };
   return {
     verdict: isolated(decision.verdict),
     words: decision.words.map(isolated),

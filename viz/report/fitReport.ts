@@ -61,6 +61,7 @@ export function renderFitReport(found: FitReport, document: Document = serverDoc
 function columnTable({ columns }: FitAnswer, fits: readonly ColumnFit[]): DecisionTable {
   const plain = (value: string) => ({ value, range: "", shown: null });
   return {
+    rowsAre: "Timed",
     columns: ["Times", "Mean", "Use in the plan", "Time more", "Findings"],
     rows: columns.map(({ heading, use, more, answer }, index) => {
       const { ended, open, summary, unit, checks } = fits[index]!;
@@ -73,11 +74,11 @@ function columnTable({ columns }: FitAnswer, fits: readonly ColumnFit[]): Decisi
         cells: [
           plain(String(ended.length + open.length)),
           mean,
-          plain(isolated(use)),
+          plain(answer === "no" ? "nothing yet: find out first" : isolated(use)),
           plain(more === 0 ? "" : String(more)),
           plain(findings.join(", ")),
         ],
-        ...{ best: false, harm: answer === "no" ? "find out first" : null },
+        ...{ best: false, harm: null },
       };
     }),
     more: 0,

@@ -26,7 +26,7 @@ import {
   withKept,
   withSearchThreads,
 } from "../simulate.ts";
-import { CAUTION, counted, type Line, section, type Terminal, untilInterrupted } from "../terminal.ts";
+import { CAUTION, counted, type Line, sayingStages, section, type Terminal, untilInterrupted } from "../terminal.ts";
 
 export interface ImproveCommandOptions {
   seed?: string;
@@ -88,7 +88,7 @@ function improved({ terminal, question, run, tell }: Search, journalOf?: Journal
         signal.throwIfAborted();
         return run(study, "none", journalOf === undefined ? own : withKept(own, journalOf(study, "none"), study));
       },
-      say: (words) => terminal.say(words, "dim"),
+      say: sayingStages(terminal, () => performance.now()),
     });
   });
 }
