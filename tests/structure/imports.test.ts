@@ -36,6 +36,7 @@ const ROOMS: Record<string, string[]> = {
   "questions/options": [],
   "questions/why": ["questions/estimate"],
   "questions/try": ["questions/why"],
+  "questions/week": [],
   "questions/size": ["questions/estimate"],
   "questions/new": ["questions/size"],
   "questions/improve": ["questions/estimate", "questions/options"],
