@@ -55,4 +55,5 @@ export { freeText, name, saidText } from "./schema/text.ts";
 export { type VaryingQuantities, varyingQuantities } from "./schema/varying.ts";
 export { whole } from "./schema/whole.ts";
 export { soundKeys } from "./soundKeys.ts";
+export { tellable } from "./tellable.ts";
 export { zodFaults } from "./zodFaults.ts";

@@ -3,6 +3,7 @@ import { PARSING } from "./parsing.ts";
 import type { Plan } from "./plan.ts";
 import { checkRules } from "./rules/checkRules.ts";
 import { planFile } from "./schema/planFile.ts";
+import { tellable } from "./tellable.ts";
 import { NO_FILES, type TextFiles } from "./textFiles.ts";
 import { toPlan } from "./toPlan.ts";
 import { planWarnings } from "./warnings/planWarnings.ts";
@@ -22,7 +23,9 @@ const schemas = new WeakMap<TextFiles, ReturnType<typeof planFile>>();
  *     const { plan, faults } = readPlan(JSON.parse(text));
  *     if (plan === null) throw new Error(faults.map(formatFault).join("\n"));
  */
-export function readPlan(json: unknown, files: TextFiles = NO_FILES): PlanReading {
+export function readPlan(written: unknown, files: TextFiles = NO_FILES): PlanReading {
+  const { json, fault } = tellable(written);
+  if (fault !== null) return { plan: null, faults: [fault] };
   const shape = schemaFor(files).safeParse(json, PARSING);
   const shapeFaults = shape.success ? [] : zodFaults(shape.error.issues);
   const faults = [...shapeFaults, ...checkRules(json)];

@@ -8,6 +8,7 @@ import {
   readPlan,
   soundKeys,
   type TextFiles,
+  tellable,
   zodFaults,
 } from "../plan/index.ts";
 import { type BasePlan, basePlan } from "./basePlan.ts";
@@ -45,7 +46,9 @@ type SoundBase = Extract<BasePlan, { fault: null }>;
  *     const files = { readText: (path) => readFileSync(resolve(folder, path), "utf8") };
  *     const { study, faults } = readStudy(JSON.parse(text), files, { knownResponses: responsesOf });
  */
-export function readStudy(json: unknown, files: TextFiles = NO_FILES, options: StudyOptions = {}): StudyReading {
+export function readStudy(written: unknown, files: TextFiles = NO_FILES, options: StudyOptions = {}): StudyReading {
+  const { json, fault } = tellable(written);
+  if (fault !== null) return { study: null, basePlan: null, faults: [fault] };
   const shape = schema().safeParse(json, PARSING);
   const studyFiles = readOnce(files);
   const base = basePlan(json, studyFiles);
