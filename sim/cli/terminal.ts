@@ -131,20 +131,34 @@ function plainLines(terminal: Terminal, now: () => number): Progress {
   };
 }
 
+/** A run's pace is that of so much of it, at least: variants differ, and a machine may be busy for a while. */
+const RECENT_MS = 120_000;
+const RECENT_SHARE = 0.1;
+
 /**
- * Words on time gone and time left, at the pace so far. The first update comes before anything is done: days that are
- * there already (a run that is resumed) do not count towards the pace.
+ * Words on time gone and time left, at the pace of the last two minutes or the last tenth of the run, whichever is longer. The
+ * first update comes before anything is done: days that are there already (a run that is resumed) do not count towards the pace.
  */
 function paceSince(start: number): (done: number, total: number, now: number) => string {
-  let before: number | null = null;
+  let marks: { done: number; at: number }[] = [];
   return (done, total, now) => {
-    before ??= done;
-    const elapsed = (now - start) / 1000;
-    if (done === before) return spell(elapsed);
-    const left = done < total ? `, about ${spell((elapsed / (done - before)) * (total - done))} left` : "";
-    return spell(elapsed) + left;
+    if (marks.length === 0) marks.push({ done, at: start });
+    const gone = spell((now - start) / 1000);
+    const span = Math.max(RECENT_MS, RECENT_SHARE * (now - start));
+    // The newest that lies a whole span back is where the pace is taken from.
+    const from = Math.max(
+      0,
+      marks.findLastIndex(({ at }) => now - at >= span),
+    );
+    marks = marks.slice(from);
+    if (now - marks.at(-1)!.at >= span / MAX_MARKS) marks.push({ done, at: now });
+    const { done: before, at } = marks[0]!;
+    if (done === before || done >= total) return gone;
+    return `${gone}, about ${spell(((now - at) / 1000 / (done - before)) * (total - done))} left`;
   };
 }
+
+const MAX_MARKS = 60;
 
 function spell(seconds: number): string {
   const whole = Math.round(seconds);

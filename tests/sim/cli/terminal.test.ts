@@ -92,6 +92,27 @@ describe("progress", () => {
     expect(drawn.at(-1)).toMatch(/100 of 200 days, 2 h 0 min, about 20 h 0 min left$/);
   });
 
+  it("reckons the time left from the recent pace, which may have changed", () => {
+    const { terminal, drawn } = fakeTerminal(true);
+    let now = 0;
+    let done = 0;
+    const shown = progress(terminal, () => now);
+    const leftAfter = (seconds: number, perSecond: number): string => {
+      for (let second = 0; second < seconds; second++) {
+        now += 1000;
+        done += perSecond;
+        shown.update(done, 100_000);
+      }
+      return drawn.at(-1)!.replace(/^.* about /, "");
+    };
+    shown.update(0, 100_000);
+    expect(leftAfter(300, 10)).toBe("2 h 41 min left");
+    // 97,000 days at ten a second; then at a hundred a second, which after two minutes is all that counts.
+    leftAfter(20, 100);
+    const soon = leftAfter(110, 100);
+    expect(soon).toBe("14 min 0 s left");
+  });
+
   it("does not rewrite more than ten times a second, but always shows the end", () => {
     const { terminal, drawn } = fakeTerminal(true);
     const shown = progress(terminal, () => 0);
