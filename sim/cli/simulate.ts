@@ -6,6 +6,7 @@ import type { StudyResults } from "../days/results/index.ts";
 import { type DayJournal, inThisThread, type OpenRunner, runStudy, type TraceKind } from "../days/run/index.ts";
 import { commandLine, queueAddress } from "./commandLine.ts";
 import { Stopped } from "./faults.ts";
+import { openFilesLimit, threadsFor } from "./openFiles.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "./options.ts";
 import { programVersion } from "./project.ts";
 import { progress, type Terminal, untilInterrupted } from "./terminal.ts";
@@ -66,10 +67,15 @@ async function chooseRunner(
     const { onQueue } = await import("../days/run/queue/index.ts");
     return onQueue(queueAddress(queue), { gambrel: version, say: (words) => terminal.say(words, "yellow") });
   }
-  const count = Math.min(threads ?? Math.min(availableParallelism(), Math.ceil(days / MIN_DAYS_PER_THREAD)), days);
+  const count = Math.min(threads ?? Math.min(usefulThreads(), Math.ceil(days / MIN_DAYS_PER_THREAD)), days);
   if (count <= 1) return inThisThread(setImmediate);
   const { inThreads } = await import("../days/run/threads/index.ts");
   return inThreads(count);
+}
+
+/** As many as there are cores, and as the limit on open files lets start. */
+function usefulThreads(): number {
+  return Math.min(availableParallelism(), threadsFor(openFilesLimit()));
 }
 
 /** A journal as far as its end goes. */
