@@ -14,8 +14,9 @@ export function threadsFor(limit: number | null): number {
 
 /** How many files this process may have open; null where there is no limit, or the system does not say. */
 export function openFilesLimit(): number | null {
-  const { report } = process;
-  const before = report.excludeNetwork;
+  // The types of the oldest supported runtime do not know the switch, which later ones have.
+  const report = process.report as typeof process.report & { excludeNetwork?: boolean };
+  const before = report.excludeNetwork ?? false;
   // Looking up who is connected can take seconds.
   report.excludeNetwork = true;
   const { userLimits } = report.getReport() as { userLimits?: { open_files?: { soft: number | string } } };

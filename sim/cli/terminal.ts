@@ -1,5 +1,6 @@
 import type { EventEmitter } from "node:events";
 import pc from "picocolors";
+import { visible } from "../text/units/index.ts";
 import { SIGNALS, Stopped } from "./faults.ts";
 
 const BAR = 24;
@@ -76,10 +77,7 @@ export function processTerminal({ stdout, stderr, env }: ProcessStreams): Termin
 
 /** A thin space groups digits and a true minus stands before them; here ordinary ones do, which every terminal and font has. */
 function printable(text: string): string {
-  return text
-    .replaceAll("\u202f", " ")
-    .replaceAll("\u2212", "-")
-    .replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u061c\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]/gu, "?");
+  return visible(text.replaceAll("\u202f", " ").replaceAll("\u2212", "-"));
 }
 
 /** Said at the end of every run; the report has the cautions in full. */
@@ -110,6 +108,29 @@ function bar(terminal: Terminal, now: () => number): Progress {
     },
     end() {
       terminal.rewrite("");
+    },
+  };
+}
+
+/** Reading a study takes no longer than this, or says how far it is. */
+const PATIENCE_MS = 2000;
+
+/** How far the reading of a study's variants is, from two seconds on: a line that rewrites itself, elsewhere one line. */
+export function readingProgress(terminal: Terminal, now: () => number): Progress {
+  const start = now();
+  let last = start;
+  let shown = false;
+  return {
+    update(done, total) {
+      if (now() - start < PATIENCE_MS || (shown && (!terminal.live || now() - last < REWRITE_MS))) return;
+      shown = true;
+      last = now();
+      const words = `${done} of ${total} variants checked`;
+      if (terminal.live) terminal.rewrite(words);
+      else terminal.say(`${words}; the rest follows`);
+    },
+    end() {
+      if (shown && terminal.live) terminal.rewrite("");
     },
   };
 }

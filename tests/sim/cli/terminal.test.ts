@@ -6,6 +6,7 @@ import {
   interruption,
   processTerminal,
   progress,
+  readingProgress,
   type Terminal,
   untilInterrupted,
 } from "../../../sim/cli/terminal.ts";
@@ -156,6 +157,37 @@ describe("progress", () => {
     shown.update(0, 1);
     shown.update(1, 1);
     expect(said).toHaveLength(1);
+  });
+});
+
+describe("readingProgress", () => {
+  const read = (live: boolean, stepMs: number) => {
+    const { terminal, said, drawn } = fakeTerminal(live);
+    let now = 0;
+    const shown = readingProgress(terminal, () => now);
+    for (let done = 0; done < 100; done++) {
+      shown.update(done, 100);
+      now += stepMs;
+    }
+    shown.end();
+    return { said, drawn };
+  };
+
+  it("says nothing of what takes less than two seconds", () => {
+    expect(read(true, 19)).toEqual({ said: [], drawn: [] });
+    expect(read(false, 19)).toEqual({ said: [], drawn: [] });
+  });
+
+  it("rewrites a line from two seconds on, and takes it away", () => {
+    const { drawn, said } = read(true, 100);
+    expect(drawn[0]).toBe("20 of 100 variants checked");
+    expect(drawn.at(-2)).toBe("99 of 100 variants checked");
+    expect(drawn.at(-1)).toBe("");
+    expect(said).toEqual([]);
+  });
+
+  it("says one line where none can be rewritten", () => {
+    expect(read(false, 100)).toEqual({ said: ["20 of 100 variants checked; the rest follows"], drawn: [] });
   });
 });
 
