@@ -13,7 +13,7 @@ export function answerLines(
   return [
     ...wrappedLines(verdict).map((line): Line => ({ line, style: "bold" })),
     ...words.flatMap((line) => wrappedLines(line, "  ")).map(plainLine),
-    ...(table === null || table.rows.length < 2 ? [] : tableLines(table).map(plainLine)),
+    ...(table === null || table.rows.length < 2 ? [] : ["", ...tableLines(table)].map(plainLine)),
     ...next.flatMap((line) => wrappedLines(line)).map(plainLine),
     plainLine(""),
   ];
@@ -25,10 +25,10 @@ export function decidedLines(decision: Decision, startClockSeconds: number): Lin
 }
 
 /** As in the report; what is not shown to differ from today's plan stands in brackets. */
-function tableLines(table: DecisionTable): string[] {
+export function tableLines(table: DecisionTable): string[] {
   const notes = [
     ...(table.rows.some(({ best }) => best) ? ["* best"] : []),
     "in brackets: no difference to today's plan shown",
   ];
-  return ["", ...decisionLines(table), `  ${notes.join("; ")}.`];
+  return [...decisionLines(table), `  ${notes.join("; ")}.`];
 }

@@ -187,6 +187,8 @@ function addTry(gambrel: Command, terminal: Speak): void {
   const given = addTryOptions(command);
   command
     .option("--decides <result>", "result that decides (default: the end of work, where a plan has one)")
+    .option("--also <result...>", "results to tell besides")
+    .option("--reader <who>", "for whom it is written: planner, engineer, owner, veterinarian, trainer", "planner")
     .addOption(mattersOption())
     .addOption(tryDaysOption())
     .addOption(seedOption().default("1"))
@@ -211,15 +213,15 @@ function addTry(gambrel: Command, terminal: Speak): void {
       'gambrel try plant.json --extra "800 at 12:00" --second-shift "14:30-17:00 with hanging=2"',
       "with a short second shift",
     ],
-    ["gambrel try plant.json --fewer 500", "500 heads fewer"],
     [
       'gambrel try plant.json --lorries "spread last at 12:00" --or --lorries "every 45 min"',
       "lorries at even distances, or closer together",
     ],
     [
-      'gambrel try plant.json --break lunch=12:15 --or --break lunch=11:45 --matters "finish=10 min"',
-      "which is the better hour for lunch?",
+      'gambrel try plant.json --break "lunch=11:45 or 12:15" --matters "finish=10 min"',
+      "which is the better hour for lunch? Each is a try",
     ],
+    ["gambrel try plant.json --decides cost.overtimePay", "what today's plan pays for overtime, a day, month and year"],
     ["gambrel try plant.json --shift day=05:30-14:00 --decides overtime", "an earlier shift, judged by its overtime"],
     [
       "gambrel try plant.json --down skinning=09:00-10:00 --places skinning=20",

@@ -39,7 +39,7 @@ export async function simulateStudy(terminal: Terminal, study: Study, asked: Stu
   const runner = await chooseRunner(terminal, days, gambrel, threads, options.queue);
   const command = commandLine(["gambrel", ...words, ...ceilingWords(options)]);
   const kept = journal === undefined ? {} : { journal };
-  const shown = progress(terminal, () => performance.now());
+  const shown = progress(terminal, () => performance.now(), inRounds);
   try {
     return await untilInterrupted(process, (signal) =>
       runStudy(study, {

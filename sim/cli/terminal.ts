@@ -86,11 +86,27 @@ export const CAUTION =
   "the law at the site, the official veterinarian and licensed practice decide. Verify against the real line.";
 
 /**
- * A bar that rewrites itself on a terminal; elsewhere a plain line at each quarter, and after a minute without one.
- * `now` in milliseconds.
+ * A bar that rewrites itself on a terminal; elsewhere a plain line at each quarter, and after a minute without one. Of the
+ * many small rounds of a search, which says itself what it is at, only that after a minute. `now` in milliseconds.
  */
-export function progress(terminal: Terminal, now: () => number): Progress {
-  return terminal.live ? bar(terminal, now) : plainLines(terminal, now);
+export function progress(terminal: Terminal, now: () => number, inRounds = false): Progress {
+  return terminal.live ? bar(terminal, now) : plainLines(terminal, now, inRounds);
+}
+
+/**
+ * Says the stages of a search. Without a cursor a line that differs from the one before by its figures alone ("20 of 300
+ * tried") is said once a minute at most. `now` in milliseconds.
+ */
+export function sayingStages(terminal: Terminal, now: () => number): (words: string) => void {
+  let stage = "";
+  let last = Number.NEGATIVE_INFINITY;
+  return (words) => {
+    const same = words.replace(/\d+/g, "") === stage;
+    if (!terminal.live && same && now() - last < LONGEST_SILENCE_MS) return;
+    stage = words.replace(/\d+/g, "");
+    last = now();
+    terminal.say(words, "dim");
+  };
 }
 
 function bar(terminal: Terminal, now: () => number): Progress {
@@ -135,7 +151,7 @@ export function readingProgress(terminal: Terminal, now: () => number): Progress
   };
 }
 
-function plainLines(terminal: Terminal, now: () => number): Progress {
+function plainLines(terminal: Terminal, now: () => number, inRounds: boolean): Progress {
   const pace = paceSince(now());
   let quarter = 0;
   let last = now();
@@ -143,7 +159,7 @@ function plainLines(terminal: Terminal, now: () => number): Progress {
     update(done, total) {
       const left = pace(done, total, now());
       const reached = Math.floor((done / total) * 4);
-      if (reached === quarter && now() - last < LONGEST_SILENCE_MS) return;
+      if ((inRounds || reached === quarter) && now() - last < LONGEST_SILENCE_MS) return;
       quarter = reached;
       last = now();
       terminal.say(`${done} of ${total} days simulated (${Math.floor((done / total) * 100)} %), ${left}`);

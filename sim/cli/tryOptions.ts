@@ -14,9 +14,11 @@ const CHANGES: readonly [flags: string, help: string][] = [
   ["--ill <crew=people...>", "people of a crew who are missing that day; its positions stay"],
   ["--more <crew=people...>", "people more; where all positions have people, positions more as well"],
   ["--move <crew:crew...>", "one person moved from a crew to another; hanging:evisceration=2 moves two"],
+  ["--wages <percent>", "everybody's pay higher by 10%, or lower by -5%"],
   ["--extra <heads at hour>", 'more animals, on lorries like the last: "800 at 12:00"; without lorries: 800'],
   ["--fewer <heads>", "fewer animals; lorries that come last bring fewer"],
   ["--lorries <when>", '"spread", "every 45 min", "first at 05:00", "last at 12:00", or two of these together'],
+  ["--late <lorry=time...>", 'one lorry comes later: "first=60 min", "3=20 min"; the others as planned'],
   ["--break <name=hour...>", "a break begins then, and keeps its length"],
   ["--shift <name=from-to...>", "a shift from and to these hours; breaks stay where they are"],
   [
@@ -37,7 +39,10 @@ export function addTryOptions(command: Command): readonly GivenOption[] {
     command.addOption(option);
     command.on(`option:${option.name()}`, (text: string) => given.push({ option: option.name(), text }));
   }
-  command.option("--or", "what follows is another try, compared with those before");
+  command.option(
+    "--or",
+    "what follows is another try, compared with those before; 'or' between values of an option does the same",
+  );
   command.on("option:or", () => given.push({ option: "or", text: "" }));
   return given;
 }

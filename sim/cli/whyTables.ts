@@ -1,4 +1,12 @@
-import { rankedSlopes, slopeName, timesEstimate, WHY_NOTE, whyWords, withheldWords } from "../../viz/index.ts";
+import {
+  rankedSlopes,
+  slopeName,
+  timesEstimate,
+  WHY_NOTE,
+  whyWords,
+  withheldWords,
+  wrappedLines,
+} from "../../viz/index.ts";
 import type { ResponseInfo } from "../day/observations/index.ts";
 import type { MeanEstimate, Why } from "../days/results/index.ts";
 import { formatEstimate, formatResponse, textTable } from "../text/units/index.ts";
@@ -16,9 +24,9 @@ const MAX_SLOPES = 10;
 /** Seconds: slopes are told for so small a change and never drawn out. */
 const STEP = 0.1;
 
-/** Where the time to the end of work went, in the sentences of the report. */
-export function whereTimeWent(why: Why): string[] {
-  return ["Where the time went", ...whyWords(why).map((line) => `  ${line}`), `  ${WHY_NOTE}`];
+/** Where the time to the end of work went, in the sentences of the report; `note`: what they do not say. */
+export function whereTimeWent(why: Why, note = WHY_NOTE): string[] {
+  return ["Where the time went", ...[...whyWords(why), note].flatMap((line) => wrappedLines(line, "  "))];
 }
 
 /** What the end of work was owed to, most first; then the slopes and the momentary bottleneck. */

@@ -16,18 +16,28 @@ interface Row {
   command: string;
   results: string[];
   missing: string;
+  answer: string;
+  right: string;
 }
 
 function rowsOf(section: string): Row[] {
   const [asker = ""] = section.split("\n");
   const rows = section.split("\n").filter((line) => line.startsWith("| ") && !/^\| (question|-)/.test(line));
   return rows.map((line) => {
-    const [question, command, results, missing] = line
+    const [question, command, results, missing, answer, right] = line
       .split("|")
       .slice(1)
       .map((cell) => cell.trim());
     const named = [...results!.matchAll(/`([^`]+)`/g)].map((match) => match[1]!);
-    return { asker, question: question!, command: command!.replaceAll("`", ""), results: named, missing: missing! };
+    return {
+      asker,
+      question: question!,
+      command: command!.replaceAll("`", ""),
+      results: named,
+      missing: missing!,
+      answer: answer!,
+      right: right!,
+    };
   });
 }
 
@@ -43,11 +53,32 @@ function planIn(path: string): Plan {
   return plan;
 }
 
-/** Keys that this command tells of: those that a study names, and those of a day that are told unasked. */
+/** Words of a command line as a shell would give them. */
+function wordsOf(command: string): string[] {
+  return [...command.matchAll(/"([^"]*)"|(\S+)/g)].map((match) => match[1] ?? match[2]!);
+}
+
+/** What stands behind an option, up to the next one. */
+function valuesOf(command: string, option: string): string[] {
+  const words = wordsOf(command);
+  return words.flatMap((word, at) => {
+    if (word !== option) return [];
+    const rest = words.slice(at + 1);
+    const end = rest.findIndex((each) => each.startsWith("--"));
+    return end === -1 ? rest : rest.slice(0, end);
+  });
+}
+
+/** Keys that this command tells of: those that a study or a try names, and those of a day that are told unasked. */
 function told(command: string): string[] {
   const [, name, file = ""] = command.split(" ");
   const path = join(ROOT, file);
   if (name === "day") return usualResponses(planIn(path));
+  if (name === "try") {
+    const known = new Set(responsesOf(planIn(path)).map(({ key }) => key));
+    const [decides = "finish"] = valuesOf(command, "--decides");
+    return [decides, ...valuesOf(command, "--also")].filter((key) => known.has(key));
+  }
   if (name !== "study") return [];
   const { plan, responses } = jsonIn(path);
   const known = responsesOf(planIn(resolve(dirname(path), plan))).map(({ key }) => key);
@@ -68,7 +99,7 @@ describe("the questions of planner, engineer and owner", () => {
   });
 
   it.each(ANSWERED)("$question: the command is understood, and its files are there", async ({ command }) => {
-    const [gambrel, ...words] = (command.match(/"[^"]*"|\S+/g) ?? []).map((word) => word.replaceAll('"', ""));
+    const [gambrel, ...words] = wordsOf(command);
     expect(gambrel).toBe("gambrel");
     const line = program(async () => fakeTerminal(false).terminal);
     for (const each of [line, ...line.commands]) each.configureOutput({ writeErr: () => {}, writeOut: () => {} });
@@ -91,6 +122,13 @@ describe("the questions of planner, engineer and owner", () => {
     for (const { command, missing } of ROWS) {
       if (command === "none") expect(missing).not.toBe("");
       else expect(missing).toMatch(/^$|^in part: /);
+    }
+  });
+
+  it("say what a reader of the first pages answered, and whether it is right, wherever a command answers", () => {
+    for (const { command, answer, right } of ROWS) {
+      expect([command, answer === ""]).toEqual([command, command === "none"]);
+      expect(right).toMatch(command === "none" ? /^$/ : /^(yes|no: .+)$/);
     }
   });
 

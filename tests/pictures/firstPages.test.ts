@@ -17,11 +17,46 @@ async function exampleStudy(name: string): Promise<StudyResults> {
   return runStudy({ ...study, replications: DAYS }, { gambrel: "test", command: "test" });
 }
 
+const LONG_NAMES = Array.from({ length: 11 }, (_, index) => ({
+  name: `evisceration with ${index + 6} places and a second trolley`,
+  set: { "line.evisceration.buffer": index + 6 },
+}));
+
+/** An example study with another plan or design; only the crews' plan is small enough for a hundred variants. */
+async function changedStudy(name: string, change: object): Promise<StudyResults> {
+  const file = readInputFile(resolve(EXPERIMENTS, `${name}.json`));
+  const { study } = await loadStudy({ ...file, json: { ...(file.json as object), ...change } });
+  return runStudy({ ...study, replications: 2 }, { gambrel: "test", command: "test" });
+}
+
+function threeFactors(): Promise<StudyResults> {
+  const factors = [
+    { name: "places before evisceration", path: "line.evisceration.buffer", levels: [2, 5, 9] },
+    { name: "places before opening", path: "line.opening.buffer", levels: [2, 5, 9] },
+    { name: "walking between stations, each time", path: "crews.line.walking", levels: ["0 s", "3 s", "6 s"] },
+  ];
+  return changedStudy("studies/screening", { design: { factorial: { factors } } });
+}
+
+function manyPoints(): Promise<StudyResults> {
+  const { json } = readInputFile(resolve(EXPERIMENTS, "studies/screening.json"));
+  const { screening } = (json as { design: { screening: object } }).design;
+  return changedStudy("studies/screening", { design: { screening: { ...screening, trajectories: 29 } } });
+}
+
 const RUNS: Record<string, () => Promise<StudyResults>> = {
   "first-plan/first-study": () => exampleStudy("first-plan/first-study"),
   "studies/one-more-operator": () => exampleStudy("studies/one-more-operator"),
   "studies/buffers": () => exampleStudy("studies/buffers"),
   "a day of ferncote": async () => exampleDay("ferncote"),
+};
+
+/** Runs that have more to say than there is room for. */
+const LARGE_RUNS: Record<string, () => Promise<StudyResults>> = {
+  "twelve plans with names of forty letters": () =>
+    changedStudy("studies/one-more-operator", { design: { list: LONG_NAMES } }),
+  "all combinations of three levels of three factors": threeFactors,
+  "a screening of two hundred points": manyPoints,
 };
 
 let browser: Browser;
@@ -40,6 +75,16 @@ async function printedPages(page: Page): Promise<number> {
   const pdf = await page.pdf({ preferCSSPageSize: true });
   return pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)!.length;
 }
+
+test.each(Object.entries(LARGE_RUNS))(
+  "the report of %s is two printed pages at most",
+  async (_, run) => {
+    const page = await opened(await run(), 1280);
+    expect(await printedPages(page)).toBeLessThanOrEqual(2);
+    await page.close();
+  },
+  120_000,
+);
 
 describe.each(Object.entries(RUNS))("the report of %s", (_, run) => {
   let results: StudyResults;
@@ -63,13 +108,17 @@ describe.each(Object.entries(RUNS))("the report of %s", (_, run) => {
     const page = await opened(results, 390);
     const found = await page.evaluate(() => ({
       over: document.documentElement.scrollWidth - window.innerWidth,
+      // What a reader would have to swipe to see.
+      pictures: [...document.querySelectorAll(".plot")].filter(
+        (plot) => plot.checkVisibility() && plot.scrollWidth > plot.clientWidth,
+      ).length,
       wide: [...document.querySelectorAll(".decision")].filter((table) => table.getBoundingClientRect().right > 390)
         .length,
       labels: [...document.querySelectorAll(".decision td:not(.none)")].filter(
         (cell) => getComputedStyle(cell, "::before").content.length < 4,
       ).length,
     }));
-    expect(found).toEqual({ over: 0, wide: 0, labels: 0 });
+    expect(found).toEqual({ over: 0, pictures: 0, wide: 0, labels: 0 });
     await page.close();
   }, 60_000);
 

@@ -8,6 +8,8 @@ export async function textFaults(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const faults: string[] = [];
     document.querySelectorAll("svg").forEach((svg, index) => {
+      // One that is not drawn at this width has no size.
+      if (svg.getClientRects().length === 0) return;
       const name = `picture ${index + 1} (${svg.querySelector("title")?.textContent})`;
       const frame = svg.getBoundingClientRect();
       const shapes = [...svg.querySelectorAll<SVGGraphicsElement>("text, path, rect, circle")];

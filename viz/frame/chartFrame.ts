@@ -7,14 +7,19 @@ import { wrapText } from "./wrapText.ts";
 const TITLE_SIZE = 15;
 const SUBTITLE_SIZE = 12;
 const MARGIN = 12;
-const NOTE_LINES = 4;
+/** Lines that words above and below may take: where the picture is narrow they take as many as they need. */
+const LINES = { title: 2, caption: 2, subtitle: 3, note: 4 };
+const NARROW_LINES = { title: 6, caption: 8, subtitle: 16, note: 24 };
+
+/** Pixels. A narrower picture has its words above and below its marks, where a wider one has them beside. */
+const MIN_WIDE = 560;
 
 /** What a chart needs from outside its data. Nothing is read from globals, so one code draws in browser, server and tests. */
 export interface ChartContext {
   document: Document;
   /** Default `auto`. */
   theme?: ThemeName;
-  /** Width in pixels, default 760. Below 560 the labels have no room. */
+  /** Width in pixels, default 760, at least 320. Below 560 words stand above and below the marks instead of beside them. */
   width?: number;
   /** Prefix of every id inside the picture; must differ between the charts of one page. Default `chart`. */
   idPrefix?: string;
@@ -39,19 +44,22 @@ export interface ChartFrame {
   body: Group;
   theme: ThemeName;
   width: number;
+  /** There is no room for words beside the marks: they stand above and below. */
+  narrow: boolean;
   /** First free pixel below the headings. */
   top: number;
   left: number;
   right: number;
   colour: (role: Paint) => string;
   id: (name: string) => string;
-  /** Sets the height. Notes stand below `bottom`, each in up to four lines; "" is none. */
+  /** Sets the height. Notes stand below `bottom`, each in up to four lines (more in a narrow picture); "" is none. */
   finish: (bottom: number, ...notes: readonly string[]) => SVGSVGElement;
 }
 
 export function chartFrame(words: ChartWords, context: ChartContext): ChartFrame {
   const theme = context.theme ?? "auto";
   const width = context.width ?? 760;
+  const narrow = width < MIN_WIDE;
   const id = (name: string) => `${context.idPrefix ?? "chart"}-${name}`;
   const colour = (role: Paint) => paint(theme, role);
   const svg = rootElement(context.document, width, id);
@@ -61,10 +69,11 @@ export function chartFrame(words: ChartWords, context: ChartContext): ChartFrame
   const defs = svg.append("defs");
   const paper = svg.append("rect").attr("width", width).attr("fill", colour("paper"));
   const body = svg.append("g").attr("fill", colour("ink")).attr("font-size", TEXT_SIZE);
-  const top = drawHeading(body, words, width, colour);
+  // An axis's name may take two lines more there.
+  const top = drawHeading(body, words, { width, most: linesOf(narrow) }, colour) + (narrow ? LINE_HEIGHT : 0);
   const finish = (bottom: number, ...notes: readonly string[]) => {
     let end = bottom;
-    for (const line of notes.flatMap((note) => wrapText(note, width - 2 * MARGIN, TEXT_SIZE, NOTE_LINES))) {
+    for (const line of notes.flatMap((note) => wrapText(note, width - 2 * MARGIN, TEXT_SIZE, linesOf(narrow).note))) {
       if (line === "") continue;
       end += LINE_HEIGHT;
       drawText(body, MARGIN, end, line, { fill: colour("muted") });
@@ -74,7 +83,7 @@ export function chartFrame(words: ChartWords, context: ChartContext): ChartFrame
     paper.attr("height", height);
     return svg.node()!;
   };
-  return { svg, defs, body, theme, width, top, left: MARGIN, right: width - MARGIN, colour, id, finish };
+  return { svg, defs, body, theme, width, narrow, top, left: MARGIN, right: width - MARGIN, colour, id, finish };
 }
 
 function rootElement(document: Document, width: number, id: (name: string) => string): Svg {
@@ -87,17 +96,26 @@ function rootElement(document: Document, width: number, id: (name: string) => st
     .attr("font-family", FONT_FAMILY) as Svg;
 }
 
-function drawHeading(body: Group, words: ChartWords, width: number, colour: (role: Paint) => string): number {
+function linesOf(narrow: boolean): typeof LINES {
+  return narrow ? NARROW_LINES : LINES;
+}
+
+function drawHeading(
+  body: Group,
+  words: ChartWords,
+  { width, most }: { width: number; most: typeof LINES },
+  colour: (role: Paint) => string,
+): number {
   const room = width - 2 * MARGIN;
   let y = MARGIN + 4;
-  for (const line of wrapText(words.title, room, TITLE_SIZE, 2, true)) {
+  for (const line of wrapText(words.title, room, TITLE_SIZE, most.title, true)) {
     y += 12;
     drawText(body, MARGIN, y, line, { size: TITLE_SIZE, bold: true });
     y += 7;
   }
   const smaller = [
-    ...wrapText(words.caption, room, SUBTITLE_SIZE, 2).map((line) => ({ line, paint: "ink" as const })),
-    ...wrapText(words.subtitle, room, SUBTITLE_SIZE, 3).map((line) => ({ line, paint: "muted" as const })),
+    ...wrapText(words.caption, room, SUBTITLE_SIZE, most.caption).map((line) => ({ line, paint: "ink" as const })),
+    ...wrapText(words.subtitle, room, SUBTITLE_SIZE, most.subtitle).map((line) => ({ line, paint: "muted" as const })),
   ];
   for (const { line, paint: role } of smaller) {
     if (line === "") continue;
@@ -112,7 +130,7 @@ function drawHeading(body: Group, words: ChartWords, width: number, colour: (rol
 export function emptyChart(words: ChartWords, reason: string, context: ChartContext): SVGSVGElement {
   const frame = chartFrame({ ...words, caption: "", subtitle: "", description: reason }, context);
   let y = frame.top;
-  for (const line of wrapText(reason, frame.right - frame.left, 13, 4)) {
+  for (const line of wrapText(reason, frame.right - frame.left, 13, linesOf(frame.narrow).note)) {
     y += 14;
     drawText(frame.body, frame.left, y, line, { size: 13, fill: frame.colour("muted") });
     y += 5;

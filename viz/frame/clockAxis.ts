@@ -68,7 +68,7 @@ export interface PauseBand {
 
 /** Pale bands through the chart, their names above it at `top - 4` where they fit without touching. */
 export function drawPauses(
-  { body, colour }: ChartFrame,
+  { body, colour, narrow }: ChartFrame,
   pauses: readonly PauseBand[],
   scale: TimeScale,
   top: number,
@@ -95,7 +95,7 @@ export function drawPauses(
     const middle = Math.min(Math.max(x + width / 2, left + half - 20), right - half);
     if (middle - half < occupied) continue;
     drawText(body, middle, top - 5, name, { anchor: "middle", fill: colour("muted") });
-    occupied = middle + half + 8;
+    occupied = middle + half + (narrow ? 1 : 8);
   }
 }
 

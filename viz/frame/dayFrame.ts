@@ -18,16 +18,21 @@ export interface DayFrame extends ChartFrame {
   plot: { left: number; right: number };
 }
 
+/** Room for half a clock time. */
+const NARROW_GUTTERS = { left: 8, right: 8 };
+
 /**
- * The words in place and the clock of the day laid out between two gutters (pixels). The axis is noted on the picture's
+ * The words in place and the clock of the day laid out between two gutters (pixels), which a narrow picture has of its own. The axis is noted on the picture's
  * root, so that a page can find the time under a pointer and draw one cursor through all pictures of a day.
  */
 export function dayFrame(
   columns: ChartWords & DayScene,
   context: ChartContext,
-  gutters: { left: number; right: number },
+  wide: { left: number; right: number },
+  narrow: { left: number; right: number } = NARROW_GUTTERS,
 ): DayFrame {
   const frame = chartFrame(columns, context);
+  const gutters = frame.narrow ? narrow : wide;
   const plot = { left: frame.left + gutters.left, right: frame.right - gutters.right };
   const time = scaleLinear().domain([0, columns.endSeconds]).range([plot.left, plot.right]);
   frame.svg.attr("data-time-left", plot.left).attr("data-time-right", plot.right);

@@ -1,6 +1,6 @@
 import type { ScaleLinear } from "d3";
 import type { ChartFrame } from "./chartFrame.ts";
-import { drawText } from "./drawText.ts";
+import { drawText, LINE_HEIGHT } from "./drawText.ts";
 import { type Quantity, quantityLabel, quantityTicks } from "./quantity.ts";
 import { textWidth } from "./textWidth.ts";
 import { wrapText } from "./wrapText.ts";
@@ -17,13 +17,17 @@ function ticksOf(scale: Linear, quantity: Quantity, spacing: number) {
   return quantityTicks(quantity, low, high, Math.max(2, Math.floor(Math.abs(b - a) / spacing)));
 }
 
-/** Name and unit in `room` pixels: a long name is cut before its unit is. */
-function fittedLabel(quantity: Quantity, scale: Linear, room: number): string {
+/** Lines of a label that does not fit one; only a narrow picture has more. */
+const NARROW_LABEL = 3;
+
+/** Name and unit in `room` pixels: on several lines where the picture is narrow, else a long name is cut before its unit is. */
+function fittedLabel({ narrow }: ChartFrame, quantity: Quantity, scale: Linear, room: number): string[] {
   const whole = quantityLabel(quantity, largestOf(scale));
-  if (textWidth(whole, 11) <= room) return whole;
+  if (textWidth(whole, 11) <= room) return [whole];
+  if (narrow) return wrapText(whole, room, 11, NARROW_LABEL);
   const [unit = ""] = wrapText(whole.slice(quantity.label.length), room / 2, 11, 1);
   const [name = ""] = wrapText(quantity.label, room - textWidth(unit, 11), 11, 1);
-  return name + unit;
+  return [name + unit];
 }
 
 /** Where a bottom axis lies, pixels. */
@@ -37,11 +41,12 @@ export interface BottomAxis {
 
 /** A value axis along the bottom: grid, ticks, texts that do not touch, name and unit; returns the lower edge. */
 export function drawBottomAxis(
-  { body, colour }: ChartFrame,
+  frame: ChartFrame,
   scale: Linear,
   quantity: Quantity,
   { y, top = y, labelRoom }: BottomAxis,
 ): number {
+  const { body, colour } = frame;
   const [left, right] = scale.range() as [number, number];
   const axis = body.append("g");
   let occupied = Number.NEGATIVE_INFINITY;
@@ -57,21 +62,24 @@ export function drawBottomAxis(
     occupied = x + half;
   }
   axis.append("path").attr("d", `M${left},${y}H${right}`).attr("stroke", colour("rule"));
-  const label = fittedLabel(quantity, scale, labelRoom ?? right - left + 40);
-  drawText(axis, (left + right) / 2, y + 32, label, {
-    anchor: "middle",
-    fill: colour("muted"),
+  const label = fittedLabel(frame, quantity, scale, labelRoom ?? right - left + 40);
+  label.forEach((line, i) => {
+    drawText(axis, (left + right) / 2, y + 32 + i * LINE_HEIGHT, line, { anchor: "middle", fill: colour("muted") });
   });
-  return y + 36;
+  return y + 36 + (label.length - 1) * LINE_HEIGHT;
 }
 
-/** A value axis at the left: level grid lines to `right`, texts, name and unit lying above the axis at `labelY`; pixels. */
+/**
+ * A value axis at the left: level grid lines to `right`, texts, name and unit lying above the axis with their last line at
+ * `labelY`; pixels.
+ */
 export function drawLeftAxis(
-  { body, colour }: ChartFrame,
+  frame: ChartFrame,
   scale: Linear,
   quantity: Quantity,
   { left, right, labelY }: { left: number; right: number; labelY: number },
 ): void {
+  const { body, colour } = frame;
   const axis = body.append("g");
   for (const tick of ticksOf(scale, quantity, 44)) {
     const y = scale(tick.value);
@@ -81,5 +89,8 @@ export function drawLeftAxis(
       .attr("stroke", colour("grid"));
     drawText(axis, left - 6, y + 4, tick.text, { anchor: "end", fill: colour("muted") });
   }
-  drawText(axis, 12, labelY, fittedLabel(quantity, scale, right - 12), { fill: colour("muted") });
+  const label = fittedLabel(frame, quantity, scale, right - 12);
+  label.forEach((line, i) => {
+    drawText(axis, 12, labelY - (label.length - 1 - i) * LINE_HEIGHT, line, { fill: colour("muted") });
+  });
 }

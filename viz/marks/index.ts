@@ -2,5 +2,6 @@
 
 export { drawLevelInterval, drawUprightInterval, type Ends, type IntervalStyle } from "./drawInterval.ts";
 export { drawKey } from "./drawKey.ts";
+export { drawLineKey, type LineSample } from "./drawLineKey.ts";
 export { drawTrace, type TraceColumns } from "./drawTrace.ts";
 export { stepBandPath, stepPath } from "./stepPaths.ts";

@@ -30,6 +30,7 @@ import {
 } from "../words/index.ts";
 import { type ChartTable, secondsColumn, textColumn } from "./chartTable.ts";
 import { drawFigures, figureGutter } from "./response.ts";
+import { stackedRows } from "./stackedRows.ts";
 
 /** What one cause at one stage added to the day. */
 export interface BindingRow {
@@ -60,6 +61,10 @@ const WIDEST_GUTTER = 250;
 const TEXT_GUTTER = 176;
 
 const ROW = 30;
+
+const BAR = 18;
+
+const QUANTITY = { kind: "duration", label: "time waited for it" } as const;
 
 const TEXTURES: readonly Texture[] = ["plain", "rising", "dots", "level", "cross", "upright", "falling"];
 
@@ -123,19 +128,42 @@ export function bindingChart(columns: BindingColumns, context: ChartContext): SV
   const fills = new Map(found.map((kind) => [kind, kindFill(frame, kind)]));
   const key = found.map((kind) => ({ name: columns.kinds[kind] ?? "", fill: fills.get(kind)! }));
   const top = drawKey(frame, key, frame.top + 4) + 18;
+  if (frame.narrow) return narrowBinding(frame, columns, fills, top);
   const bottom = top + columns.rows.length * ROW;
   const gutter = causeGutter(columns.rows);
   const figures = figureGutter(columns.rows, TEXT_GUTTER);
-  const most = Math.max(...columns.rows.map((row) => row.high ?? row.seconds));
   const value = scaleLinear()
-    .domain([0, most * 1.02 || 1])
+    .domain(domainOf(columns))
     .range([frame.left + gutter, frame.right - figures]);
-  const quantity = { kind: "duration", label: "time waited for it" } as const;
-  const end = drawBottomAxis(frame, value, quantity, { top, y: bottom });
+  const end = drawBottomAxis(frame, value, QUANTITY, { top, y: bottom });
   columns.rows.forEach((row, index) => {
     drawCause(frame, row, gutter - 10, top + index * ROW);
-    drawBar(frame, row, fills.get(row.kind)!, value, top + index * ROW);
+    drawBar(frame, row, fills.get(row.kind)!, value, top + (index + 0.5) * ROW);
     drawFigures(frame, row.text, top + (index + 0.5) * ROW, figures - 12);
+  });
+  return frame.finish(end, columns.footnote);
+}
+
+function domainOf({ rows }: BindingColumns): [number, number] {
+  return [0, Math.max(...rows.map((row) => row.high ?? row.seconds)) * 1.02 || 1];
+}
+
+/** The same with the words of each row above it. */
+function narrowBinding(
+  frame: ChartFrame,
+  columns: BindingColumns,
+  fills: ReadonlyMap<number, string>,
+  top: number,
+): SVGSVGElement {
+  const words = columns.rows.map(({ stage, cause, text }) => {
+    return { name: stage, detail: cause, text: text.replace("\n", ", ") };
+  });
+  const rows = stackedRows(frame, words, top - 8, BAR);
+  const value = scaleLinear().domain(domainOf(columns)).range([frame.left, rows.right]);
+  const end = drawBottomAxis(frame, value, QUANTITY, { top: top - 4, y: rows.bottom });
+  rows.drawWords();
+  columns.rows.forEach((row, index) => {
+    drawBar(frame, row, fills.get(row.kind)!, value, rows.middles[index]!);
   });
   return frame.finish(end, columns.footnote);
 }
@@ -165,17 +193,16 @@ function drawCause(frame: ChartFrame, row: BindingRow, room: number, top: number
   drawText(frame.body, frame.left, top + 26, cause, { fill: frame.colour("muted") });
 }
 
-function drawBar(frame: ChartFrame, row: BindingRow, fill: string, value: (v: number) => number, top: number): void {
+function drawBar(frame: ChartFrame, row: BindingRow, fill: string, value: (v: number) => number, y: number): void {
   const group = readable(frame.body, `${row.stage}, ${row.cause}: ${row.text}`);
   const bar = group
     .append("rect")
     .attr("x", value(0))
-    .attr("y", top + 6)
-    .attr("height", ROW - 12);
+    .attr("y", y - BAR / 2)
+    .attr("height", BAR);
   bar.attr("width", Math.max(1, value(row.seconds) - value(0)).toFixed(1)).attr("fill", fill);
   bar.attr("stroke", frame.colour("muted")).attr("stroke-width", 0.6);
   if (row.low !== null && row.high !== null) {
-    const y = top + ROW / 2;
     const [from, to] = [value(Math.max(0, row.low)).toFixed(1), value(row.high).toFixed(1)];
     const whisker = group.append("path").attr("d", `M${from},${y - 4}v8M${from},${y}H${to}M${to},${y - 4}v8`);
     whisker.attr("fill", "none").attr("stroke", frame.colour("ink")).attr("stroke-width", 1.4);

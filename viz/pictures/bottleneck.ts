@@ -10,6 +10,7 @@ import {
   drawText,
   emptyChart,
   finishDay,
+  type Group,
   isolated,
   readable,
   textureFill,
@@ -19,6 +20,7 @@ import { drawKey } from "../marks/index.ts";
 import { isSingleDay, observationNoun, observationsOf, shareEstimate } from "../words/index.ts";
 import { type ChartTable, secondsColumn, textColumn } from "./chartTable.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
+import { drawPanelHead, panelTops } from "./panelWords.ts";
 import { scene, type TimeReadings } from "./timeReadings.ts";
 
 /** A time in which a stage held the line back: by itself, or while the bottleneck went over to or from another one. */
@@ -131,11 +133,11 @@ export function bottleneckChart(columns: BottleneckColumns, context: ChartContex
     { name: "the bottleneck, moving to or from another stage (shifting)", fill: fills.shifting },
   ];
   const top = drawKey(frame, key, frame.top + 4) + 26;
-  const bottom = top + columns.stages.length * (ROW + GAP) - GAP;
+  const { tops, bottom } = panelTops(frame, columns.stages.map(headOf), { top, height: ROW, gap: GAP });
   drawDayPlot(frame, top, bottom, { above: 4, below: 4 });
   const spansOf = spansOfStages(columns);
   columns.stages.forEach((stage, index) => {
-    drawStage(frame, stage, spansOf(stage.name), fills, top + index * (ROW + GAP));
+    drawStage(frame, stage, spansOf(stage.name), fills, tops[index]!);
   });
   return finishDay(frame, bottom + 6, columns.footnote);
 }
@@ -149,9 +151,8 @@ function drawStage(
 ): void {
   const group = readable(frame.body, `${stage.name}: ${stage.note}`);
   const { left, right } = frame.plot;
-  wrapText(stage.name, GUTTER - 10, 11, 1, true).forEach((line) => {
-    drawText(group, frame.left, top + ROW / 2 + 4, line, { bold: true });
-  });
+  if (frame.narrow) drawPanelHead(frame, headOf(stage), top);
+  else drawStageWords(frame, group, stage, top);
   const floor = group.append("path").attr("d", `M${left},${top + ROW}H${right}`);
   floor.attr("stroke", frame.colour("rule")).attr("stroke-width", 0.7);
   // One path a kind keeps a strip of a thousand pieces small; a piece is never thinner than it can be seen.
@@ -165,9 +166,29 @@ function drawStage(
     });
     group.append("path").attr("d", path.join("")).attr("fill", fills[kind]);
   }
-  const lines = stage.note.split("\n").flatMap((part) => wrapText(part, NOTE - 14, 11, 1));
+  if (!frame.narrow) drawNote(frame, group, stage.note, top);
+}
+
+function headOf({ name, note }: BottleneckColumns["stages"][number]): { name: string; notes: string[] } {
+  return { name, notes: [note.replace("\n", ", ")] };
+}
+
+function drawStageWords(
+  frame: DayFrame,
+  group: Group,
+  { name }: BottleneckColumns["stages"][number],
+  top: number,
+): void {
+  const middle = top + ROW / 2 + 4;
+  wrapText(name, GUTTER - 10, 11, 1, true).forEach((line) => {
+    drawText(group, frame.left, middle, line, { bold: true });
+  });
+}
+
+function drawNote(frame: DayFrame, group: Group, note: string, top: number): void {
+  const lines = note.split("\n").flatMap((part) => wrapText(part, NOTE - 14, 11, 1));
   lines.forEach((line, i) => {
-    drawText(group, right + 10, top + ROW / 2 + 4 + (i - (lines.length - 1) / 2) * 13, line);
+    drawText(group, frame.plot.right + 10, top + ROW / 2 + 4 + (i - (lines.length - 1) / 2) * 13, line);
   });
 }
 

@@ -15,6 +15,7 @@ import {
   emptyChart,
   finishDay,
   isolated,
+  LINE_HEIGHT,
   wrapText,
 } from "../frame/index.ts";
 import { drawTrace, type TraceColumns } from "../marks/index.ts";
@@ -146,13 +147,26 @@ function peakWords(trace: StepTrace | undefined, start: number): string {
 /** The fill of a chiller against its places, and below it the heat that comes out of the carcasses. */
 export function chillerChart(columns: ChillerColumns, context: ChartContext): SVGSVGElement {
   if (columns.panels.length === 0) return emptyChart(columns, columns.footnote, context);
-  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER });
+  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER }, { left: GUTTER, right: 8 });
   let top = frame.top;
   for (const panel of columns.panels) {
+    const words = frame.narrow ? capacityLines(frame, panel) : [];
+    top += words.length * LINE_HEIGHT;
     drawChillerPanel(frame, panel, top + 36);
+    // Above the plot, below the axis's own name.
+    words.forEach((line, i) => {
+      const fill = frame.colour(panel.capacity === null ? "muted" : "limit");
+      drawText(frame.body, frame.left, top + 14 - (words.length - i) * LINE_HEIGHT, line, { fill });
+    });
     top += PANEL + 48;
   }
   return finishDay(frame, top - 10, columns.footnote);
+}
+
+function capacityLines(frame: DayFrame, { capacity, capacityText }: ChillerPanel): string[] {
+  if (capacityText === "") return [];
+  const words = capacity === null ? capacityText : `Dashed: ${capacityText}`;
+  return wrapText(words, frame.right - frame.left, 11, 3);
 }
 
 function drawChillerPanel(frame: DayFrame, panel: ChillerPanel, top: number): void {
@@ -170,6 +184,7 @@ function drawChillerPanel(frame: DayFrame, panel: ChillerPanel, top: number): vo
     const line = frame.body.append("path").attr("d", `M${left},${value(panel.capacity).toFixed(1)}H${right}`);
     line.attr("stroke", frame.colour("limit")).attr("stroke-width", 1.5).attr("stroke-dasharray", "6 3");
   }
+  if (frame.narrow) return;
   const labelY = panel.capacity === null ? top + 12 : value(panel.capacity) + 4;
   const fill = frame.colour(panel.capacity === null ? "muted" : "limit");
   wrapText(panel.capacityText, RIGHT_GUTTER - 10, 11, 3).forEach((text, i) => {

@@ -27,6 +27,7 @@ import {
   usesWords,
 } from "../words/index.ts";
 import { type ChartTable, endCells, endColumns, textColumn } from "./chartTable.ts";
+import { drawNumbered } from "./numberedPoints.ts";
 import { paddedDomain } from "./response.ts";
 
 /** One option: what it gives along x, what it costs along y. */
@@ -118,7 +119,7 @@ export function costChart(columns: CostColumns, context: ChartContext): SVGSVGEl
   const frame = chartFrame(columns, context);
   const top = frame.top + 22;
   const floor = top + HEIGHT;
-  const [left, right] = [frame.left + GUTTER, frame.right - LABEL_GUTTER];
+  const [left, right] = [frame.left + GUTTER, frame.right - labelGutter(frame)];
   const x = scaleLinear()
     .domain(paddedDomain(columns.points.map(({ gain }) => gain)))
     .range([left, right]);
@@ -128,9 +129,43 @@ export function costChart(columns: CostColumns, context: ChartContext): SVGSVGEl
   drawLeftAxis(frame, y, columns.cost, { left, right, labelY: top - 10 });
   const bottom = drawBottomAxis(frame, x, columns.gain, { top, y: floor });
   drawFront(frame, columns.points, x, y);
-  drawLabels(frame, columns.points, x, y);
+  const told = toldFirst(columns.points);
+  if (frame.narrow) drawNumbers(frame, told, x, y);
+  else drawLabels(frame, told, x, y);
   for (const point of columns.points) drawPoint(frame, point, x, y);
-  return frame.finish(bottom);
+  return frame.finish(frame.narrow ? drawNumbered(frame, told.map(namedPoint), bottom) : bottom);
+}
+
+/** A narrow picture numbers its points and tells below who they are. */
+function labelGutter({ narrow }: ChartFrame): number {
+  return narrow ? 40 : LABEL_GUTTER;
+}
+
+function namedPoint({ name, base, text }: CostPoint): { name: string; text: string } {
+  return { name: base ? `${name} (today)` : name, text };
+}
+
+/** Those that are named: the undominated and the base before the others. */
+function toldFirst(points: readonly CostPoint[]): CostPoint[] {
+  return [...points]
+    .sort((a, b) => Number(b.undominated || b.base) - Number(a.undominated || a.base))
+    .slice(0, MAX_LABELS);
+}
+
+function drawNumbers(frame: ChartFrame, told: readonly CostPoint[], x: Scale, y: Scale): void {
+  const [floor, top] = y.range() as [number, number];
+  const wishes = told.map(({ cost }) => y(cost.mean));
+  const places = spreadLabels(wishes, 16, top + 4, floor - 8);
+  const at = frame.right - 20;
+  told.forEach((point, index) => {
+    drawLead(frame, [x(point.gain.mean), wishes[index]!], [at - 4, places[index]!]);
+    drawText(frame.body, at, places[index]! + 4, String(index + 1), { bold: point.undominated });
+  });
+}
+
+function drawLead(frame: ChartFrame, [x, y]: readonly [number, number], [toX, toY]: readonly [number, number]): void {
+  const lead = frame.body.append("path").attr("d", `M${x.toFixed(1)},${y.toFixed(1)}L${toX},${toY.toFixed(1)}`);
+  lead.attr("stroke", frame.colour("rule")).attr("stroke-width", 0.7).attr("fill", "none");
 }
 
 /** The undominated options, the one that gives least first, joined: what a step up costs. */
@@ -160,11 +195,8 @@ function drawPoint(frame: ChartFrame, { name, gain, cost, undominated, text }: C
 }
 
 /** The undominated options and the base by name beside the plot, each with a thin line from its dot. */
-function drawLabels(frame: ChartFrame, points: readonly CostPoint[], x: Scale, y: Scale): void {
+function drawLabels(frame: ChartFrame, told: readonly CostPoint[], x: Scale, y: Scale): void {
   const [floor, top] = y.range() as [number, number];
-  const told = [...points]
-    .sort((a, b) => Number(b.undominated || b.base) - Number(a.undominated || a.base))
-    .slice(0, MAX_LABELS);
   const wishes = told.map(({ cost }) => y(cost.mean));
   const lines = told.map(({ name, base }) => wrapText(base ? `${name} (today)` : name, LABEL_GUTTER - 24, 11, 2));
   const gap = lines.some((each) => each.length > 1) && told.length < 9 ? 30 : 18;
@@ -172,12 +204,7 @@ function drawLabels(frame: ChartFrame, points: readonly CostPoint[], x: Scale, y
   const at = frame.right - LABEL_GUTTER + 20;
   told.forEach((point, index) => {
     const place = places[index]!;
-    frame.body
-      .append("path")
-      .attr("d", `M${x(point.gain.mean).toFixed(1)},${wishes[index]!.toFixed(1)}L${at - 4},${place.toFixed(1)}`)
-      .attr("stroke", frame.colour("rule"))
-      .attr("stroke-width", 0.7)
-      .attr("fill", "none");
+    drawLead(frame, [x(point.gain.mean), wishes[index]!], [at - 4, place]);
     const texts = gap === 30 ? lines[index]! : wrapText(lines[index]!.join(" "), LABEL_GUTTER - 24, 11, 1);
     texts.forEach((text, row) => {
       const fill = frame.colour(point.undominated ? "ink" : "muted");

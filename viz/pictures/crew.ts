@@ -20,6 +20,7 @@ import { stepBandPath, stepPath } from "../marks/index.ts";
 import { WORK_IN_HAND_WORDS } from "../words/index.ts";
 import { binnedTrace, drawingBinSeconds } from "./binnedTrace.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
+import { drawPanelHead, PANEL_GUTTERS, panelTops } from "./panelWords.ts";
 import { meansOnly, scene, type TimeReadings, type TimeSeries } from "./timeReadings.ts";
 
 /** People of one crew by time bin. */
@@ -86,15 +87,28 @@ function describe(shares: readonly { name: string; share: number }[]): string {
 /** People on duty and, filled, those with work in hand, one panel a crew over the clock. */
 export function crewChart(columns: CrewColumns, context: ChartContext): SVGSVGElement {
   if (columns.panels.length === 0) return emptyChart(columns, columns.footnote || "The plan has no crew.", context);
-  const frame = dayFrame(columns, context, { left: GUTTER, right: 16 });
+  const frame = dayFrame(columns, context, { left: GUTTER, right: 16 }, PANEL_GUTTERS);
   const top = frame.top + 14;
-  const bottom = top + columns.panels.length * (PANEL + GAP) - GAP;
+  const { tops, bottom } = panelTops(frame, columns.panels.map(headOf), { top, height: PANEL, gap: GAP });
   const fill = textureFill(frame.defs, frame.id("busy"), "rising", frame.colour("range"), frame.colour("line"));
   drawDayPlot(frame, top, bottom);
   columns.panels.forEach((panel, index) => {
-    drawCrew(frame, panel, columns.binSeconds, fill, top + index * (PANEL + GAP));
+    drawCrew(frame, panel, columns.binSeconds, fill, tops[index]!);
   });
   return finishDay(frame, bottom + 6, columns.footnote);
+}
+
+function headOf({ name, note }: CrewPanel): { name: string; notes: string[] } {
+  return { name, notes: [note] };
+}
+
+function drawCrewWords(frame: DayFrame, panel: CrewPanel, top: number): void {
+  const lines = wrapText(panel.name, GUTTER - 34, 11, 2, true);
+  lines.forEach((line, i) => {
+    drawText(frame.body, frame.left, top + 10 + i * LINE_HEIGHT, line, { bold: true });
+  });
+  const muted = { fill: frame.colour("muted") };
+  drawText(frame.body, frame.left, top + 10 + lines.length * LINE_HEIGHT, panel.note, muted);
 }
 
 function drawCrew(frame: DayFrame, panel: CrewPanel, binSeconds: number, fill: string, top: number): void {
@@ -104,11 +118,8 @@ function drawCrew(frame: DayFrame, panel: CrewPanel, binSeconds: number, fill: s
     .domain([0, Math.max(1, panel.largest)])
     .range([floor, top + 3]);
   const muted = { fill: frame.colour("muted") };
-  const lines = wrapText(panel.name, GUTTER - 34, 11, 2, true);
-  lines.forEach((line, i) => {
-    drawText(frame.body, frame.left, top + 10 + i * LINE_HEIGHT, line, { bold: true });
-  });
-  drawText(frame.body, frame.left, top + 10 + lines.length * LINE_HEIGHT, panel.note, muted);
+  if (frame.narrow) drawPanelHead(frame, headOf(panel), top);
+  else drawCrewWords(frame, panel, top);
   drawText(frame.body, left - 5, top + 8, formatDecimals(people.domain()[1]!, 0), { ...muted, anchor: "end" });
   drawText(frame.body, left - 5, floor + 3, "0", { ...muted, anchor: "end" });
   const starts = panel.busy.map((_, bin) => frame.time(bin * binSeconds));

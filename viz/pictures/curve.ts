@@ -10,12 +10,13 @@ import {
   drawText,
   emptyChart,
   isolated,
+  LINE_HEIGHT,
   type Quantity,
   SERIES,
   spreadLabels,
   wrapText,
 } from "../frame/index.ts";
-import { drawUprightInterval, type Ends } from "../marks/index.ts";
+import { drawLineKey, drawUprightInterval, type Ends } from "../marks/index.ts";
 import { studyFormat } from "../words/index.ts";
 import { type ChartTable, endCells, endColumns, textColumn } from "./chartTable.ts";
 import { describeVariants, endsOf, paddedDomain } from "./response.ts";
@@ -118,7 +119,7 @@ export function curveChart(columns: CurveColumns, context: ChartContext): SVGSVG
   const points = columns.lines.flatMap((curve) => curve.points);
   if (points.length === 0) return emptyChart(columns, "No simulated day gave a value for this result.", context);
   const frame = chartFrame(columns, context);
-  const top = frame.top + 22;
+  const top = (frame.narrow ? drawNarrowLabels(frame, columns) : frame.top) + 22;
   const floor = top + HEIGHT;
   const X = columns.xLevels.map((level) => level.x);
   const x = scaleLinear()
@@ -134,8 +135,18 @@ export function curveChart(columns: CurveColumns, context: ChartContext): SVGSVG
     if (columns.lines.length === 1) drawBand(frame, curve.points, x, y);
     drawCurve(frame, curve.points, (value) => x(value) + shift, y, index);
   });
-  drawLineLabels(frame, columns, y, top, floor);
+  if (!frame.narrow) drawLineLabels(frame, columns, y, top, floor);
   return frame.finish(floor + 38);
+}
+
+/** A narrow picture names its lines above the plot; returns the lower edge. */
+function drawNarrowLabels(frame: ChartFrame, { lines, lineLabel }: CurveColumns): number {
+  if (lines.length < 2) return frame.top;
+  const samples = lines.map(({ label }, index) => ({
+    ...{ name: `${lineLabel}: ${label}`, width: 2 },
+    ...{ stroke: frame.colour(SERIES[index % SERIES.length]!), dash: DASHES[index % DASHES.length]! },
+  }));
+  return drawLineKey(frame, samples, frame.top - LINE_HEIGHT) + LINE_HEIGHT;
 }
 
 function drawLevelAxis(
@@ -216,7 +227,7 @@ function drawLineLabels(
 
 /** Right end of the plot: several lines need room for their names. */
 function plotRight(frame: ChartFrame, columns: CurveColumns): number {
-  return frame.right - (columns.lines.length > 1 ? LABEL_GUTTER : 12);
+  return frame.right - (columns.lines.length > 1 && !frame.narrow ? LABEL_GUTTER : 12);
 }
 
 export function curveTable({ quantity, lines, lineLabel, xLabel, xLevels }: CurveColumns): ChartTable {

@@ -10,13 +10,16 @@ import {
   drawText,
   emptyChart,
   isolated,
+  LINE_HEIGHT,
   type Quantity,
   readable,
+  textWidth,
 } from "../frame/index.ts";
 import { drawLevelInterval } from "../marks/index.ts";
 import { differenceEnds, differenceIn, differenceWords, quoted, studyFormat } from "../words/index.ts";
 import { type ChartTable, endCells, endColumns, textColumn } from "./chartTable.ts";
 import {
+  DOT,
   drawFigures,
   drawNames,
   endsOf,
@@ -28,6 +31,7 @@ import {
   type ResponseRow,
   rowHeight,
 } from "./response.ts";
+import { stackedRows } from "./stackedRows.ts";
 
 export interface DifferenceRow extends ResponseRow {
   /** The interval leaves 0 out. */
@@ -53,11 +57,11 @@ export function differenceChart(columns: DifferenceColumns, context: ChartContex
   if (known.length === 0)
     return emptyChart(columns, columns.nothing ?? "There is nothing to compare with today's plan.", context);
   const frame = chartFrame(columns, context);
-  const zero = { mean: 0, low: null, high: null };
+  if (frame.narrow) return narrowDifference(frame, columns);
   const names = nameGutter(columns.rows);
   const figures = figureGutter(columns.rows, TEXT_GUTTER);
   const value = scaleLinear()
-    .domain(paddedDomain([...columns.rows, zero]))
+    .domain(domainOf(columns))
     .range([frame.left + names, frame.right - figures]);
   const top = frame.top + 16;
   const row = rowHeight(columns.rows, names - 12);
@@ -68,9 +72,34 @@ export function differenceChart(columns: DifferenceColumns, context: ChartContex
   columns.rows.forEach((entry, index) => {
     const y = top + (index + 0.5) * row;
     drawNames(frame, entry.name, y, names - 12);
-    drawRow(frame, entry, value, y, figures);
+    drawRow(frame, entry, value, y);
+    drawFigures(frame, entry.text, y, figures - 12);
   });
   return frame.finish(end, ...(columns.footnotes ?? []));
+}
+
+/** Room for every interval and for 0. */
+function domainOf({ rows }: DifferenceColumns): [number, number] {
+  return paddedDomain([...rows, { mean: 0, low: null, high: null }]);
+}
+
+/** The same with the words of each row above it. */
+function narrowDifference(frame: ChartFrame, columns: DifferenceColumns): SVGSVGElement {
+  const top = frame.top + 20 + (sidesFit(frame, columns.sides) ? 0 : LINE_HEIGHT);
+  const rows = stackedRows(frame, columns.rows, top, DOT);
+  const value = scaleLinear().domain(domainOf(columns)).range([rows.left, rows.right]);
+  const end = drawBottomAxis(frame, value, columns.quantity, { top, y: rows.bottom });
+  drawZero(frame, columns.sides, value, top, rows.bottom);
+  rows.drawWords();
+  columns.rows.forEach((entry, index) => {
+    drawRow(frame, entry, value, rows.middles[index]!);
+  });
+  return frame.finish(end, ...(columns.footnotes ?? []));
+}
+
+/** Whether the words for the two sides of zero stand on one line of a narrow picture. */
+function sidesFit(frame: ChartFrame, sides: readonly [string, string]): boolean {
+  return textWidth(`← ${sides[0]}    ${sides[1]} →`, 11) < frame.right - frame.left;
 }
 
 function drawZero(
@@ -84,24 +113,19 @@ function drawZero(
   const line = frame.body.append("path").attr("d", `M${value(0).toFixed(1)},${top - 2}V${bottom}`);
   line.attr("stroke", frame.colour("ink")).attr("stroke-width", 1.4);
   const style = { fill: frame.colour("muted") };
-  drawText(frame.body, left, top - 6, `← ${sides[0]}`, style);
-  drawText(frame.body, right, top - 6, `${sides[1]} →`, { ...style, anchor: "end" });
+  const [from, to] = frame.narrow ? [frame.left, frame.right] : [left, right];
+  const above = frame.narrow && !sidesFit(frame, sides) ? LINE_HEIGHT : 0;
+  drawText(frame.body, from, top - 6 - above, `← ${sides[0]}`, style);
+  drawText(frame.body, to, top - 6, `${sides[1]} →`, { ...style, anchor: "end" });
 }
 
-function drawRow(
-  frame: ChartFrame,
-  row: DifferenceRow,
-  value: (v: number) => number,
-  y: number,
-  figures: number,
-): void {
+function drawRow(frame: ChartFrame, row: DifferenceRow, value: (v: number) => number, y: number): void {
   const group = readable(frame.body, `${row.name}: ${row.text}`);
   if (row.mean !== null) {
     const { shown } = row;
     const style = { stroke: frame.colour(shown ? "line" : "muted"), paper: frame.colour("paper"), filled: shown };
     drawLevelInterval(group, value, { ...row, mean: row.mean }, y, style);
   }
-  drawFigures(frame, row.text, y, figures - 12);
 }
 
 /** The same as differences to the base, which has no row of its own. */

@@ -21,7 +21,7 @@ import {
   textWidth,
   wrapText,
 } from "../frame/index.ts";
-import { stepPath, type TraceColumns } from "../marks/index.ts";
+import { drawLineKey, type LineSample, stepPath, type TraceColumns } from "../marks/index.ts";
 import { overtimeWords } from "../words/index.ts";
 import { chillersOf } from "./chiller.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
@@ -199,8 +199,8 @@ function targetWords(
 export function headsOutChart(columns: HeadsOutColumns, context: ChartContext): SVGSVGElement {
   const largest = Math.max(0, ...columns.lines.flatMap((curve) => curve.heads));
   if (largest === 0) return emptyChart(columns, "No head arrived or left on this day.", context);
-  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER });
-  const top = frame.top + 36;
+  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER }, { left: GUTTER, right: 8 });
+  const top = (frame.narrow ? drawLineKey(frame, samplesOf(frame, columns.lines), frame.top) : frame.top) + 36;
   const floor = top + HEIGHT;
   const heads = scaleLinear().domain([0, largest]).nice().range([floor, top]);
   drawOvertime(frame, columns.shiftEndSeconds, top, floor);
@@ -208,8 +208,15 @@ export function headsOutChart(columns: HeadsOutColumns, context: ChartContext): 
   const quantity = { kind: "number", label: "counted since the day's start", unit: "heads" } as const;
   drawLeftAxis(frame, heads, quantity, { ...frame.plot, labelY: top - 24 });
   for (const curve of columns.lines) drawLine(frame, curve, heads);
-  drawEndLabels(frame, columns.lines, heads);
+  if (!frame.narrow) drawEndLabels(frame, columns.lines, heads);
   return finishDay(frame, floor);
+}
+
+function samplesOf(frame: DayFrame, lines: readonly HeadsLine[]): LineSample[] {
+  return lines.map(({ label, role }) => {
+    const { paint, width, dash } = LOOKS[role];
+    return { name: label, stroke: frame.colour(paint), width, dash };
+  });
 }
 
 function drawOvertime(frame: DayFrame, shiftEndSeconds: number, top: number, floor: number): void {

@@ -63,6 +63,9 @@ const SHADES = [0.06, 0.16, 0.26, 0.36, 0.46, 0.56, 0.66] as const;
 /** More levels than this do not fit across the picture. */
 const MAX_LEVELS = 8;
 
+/** Pixels for the words at the ends of a narrow picture's shades. */
+const SHORT_END = 90;
+
 /** One response over both factors of a study; null unless it has exactly two and variants on several levels of each. */
 export function heatMapView(results: StudyResults, info: ResponseInfo): HeatMapColumns | null {
   const [across, down] = results.factors;
@@ -157,25 +160,84 @@ function markWords(cells: readonly HeatMapCell[]): string {
 export function heatMapChart(columns: HeatMapColumns, context: ChartContext): SVGSVGElement {
   if (columns.cells.length === 0) return emptyChart(columns, "No pair of levels gave a value.", context);
   const frame = chartFrame(columns, context);
+  if (frame.narrow) return narrowHeatMap(frame, columns);
   const top = drawShadeKey(frame, columns.ends) + 34;
   const left = frame.left + GUTTER;
   const width = (frame.right - left) / columns.columnLevels.length;
   drawLevels(frame, columns, left, width, top);
-  const values = columns.cells.map(({ value }) => value);
-  const [low, high] = [Math.min(...values), Math.max(...values)];
-  for (const cell of columns.cells) {
-    const share = high > low ? (cell.value - low) / (high - low) : 0.5;
-    const opacity = SHADES[Math.min(SHADES.length - 1, Math.floor(share * SHADES.length))]!;
-    drawCell(frame, cell, { x: left + cell.column * width, y: top + cell.row * CELL, width }, opacity);
-  }
+  const shade = shadesOf(columns);
+  for (const cell of columns.cells)
+    drawCell(frame, cell, { x: left + cell.column * width, y: top + cell.row * CELL, width }, shade(cell));
   return frame.finish(top + columns.rowLevels.length * CELL);
+}
+
+/** The opacity of each cell by its value. */
+function shadesOf({ cells }: HeatMapColumns): (cell: HeatMapCell) => number {
+  const values = cells.map(({ value }) => value);
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  return ({ value }) => {
+    const share = high > low ? (value - low) / (high - low) : 0.5;
+    return SHADES[Math.min(SHADES.length - 1, Math.floor(share * SHADES.length))]!;
+  };
+}
+
+/** The cells of each row below its level, one to a line: side by side there is no room for their figures. */
+function narrowHeatMap(frame: ChartFrame, columns: HeatMapColumns): SVGSVGElement {
+  const shade = shadesOf(columns);
+  const room = frame.right - frame.left;
+  let y = drawShadeKey(frame, columns.ends) + 6;
+  columns.rowLevels.forEach((level, row) => {
+    y += 6;
+    for (const line of wrapText(`${columns.rowName}: ${level}`, room, 12, 4, true)) {
+      y += 16;
+      drawText(frame.body, frame.left, y, line, { size: 12, bold: true });
+    }
+    y += 8;
+    for (const cell of columns.cells.filter((each) => each.row === row))
+      y = drawNarrowCell(frame, cell, columns.columnLevels[cell.column]!, { y, opacity: shade(cell) });
+  });
+  const across = wrapText(`The lines of each block: ${columns.columnName}`, room, 11, 4);
+  for (const line of across) {
+    y += 14;
+    drawText(frame.body, frame.left, y, line, { fill: frame.colour("muted") });
+  }
+  return frame.finish(y);
+}
+
+/** One cell over the whole width: its level at the left, its figures behind; returns the lower edge. */
+function drawNarrowCell(
+  frame: ChartFrame,
+  cell: HeatMapCell,
+  level: string,
+  { y, opacity }: { y: number; opacity: number },
+): number {
+  const group = readable(frame.body, cell.words);
+  const room = frame.right - frame.left - 12;
+  const rest = [cell.detail, cell.mark].filter((words) => words !== "").join(", ");
+  const one = `${level}:  ${cell.text}  ${rest}`;
+  const lines =
+    textWidth(one, 12, true) <= room
+      ? [one]
+      : [`${level}:  ${cell.text}`, rest].flatMap((words) => (words === "" ? [] : wrapText(words, room, 11, 2, true)));
+  const height = lines.length * 15 + 8;
+  const box = group.append("rect").attr("x", frame.left).attr("y", y.toFixed(1));
+  box.attr("width", frame.right - frame.left).attr("height", height);
+  const marked = cell.mark !== "";
+  box.attr("fill", frame.colour("working")).attr("fill-opacity", opacity);
+  box.attr("stroke", frame.colour(marked ? "ink" : "rule")).attr("stroke-width", marked ? 1.5 : 0.5);
+  if (cell.mark.startsWith("today")) box.attr("stroke-dasharray", "5 3");
+  lines.forEach((line, i) => {
+    drawText(group, frame.left + 6, y + 15 + i * 15, line, { bold: marked });
+  });
+  return y + height + GAP;
 }
 
 function drawShadeKey(frame: ChartFrame, [low, high]: readonly [string, string]): number {
   const y = frame.top + 6;
-  const [name = ""] = wrapText(low, 220, 11, 1);
-  drawText(frame.body, frame.left + GUTTER, y + 10, name, { fill: frame.colour("muted") });
-  const from = frame.left + GUTTER + Math.ceil(textWidth(name, 11)) + 10;
+  const left = frame.narrow ? frame.left : frame.left + GUTTER;
+  const [name = ""] = wrapText(low, frame.narrow ? SHORT_END : 220, 11, 1);
+  drawText(frame.body, left, y + 10, name, { fill: frame.colour("muted") });
+  const from = left + Math.ceil(textWidth(name, 11)) + 10;
   SHADES.forEach((opacity, shade) => {
     const sample = frame.body
       .append("rect")
@@ -184,7 +246,7 @@ function drawShadeKey(frame: ChartFrame, [low, high]: readonly [string, string])
     sample.attr("width", 16).attr("height", 12).attr("fill", frame.colour("working")).attr("fill-opacity", opacity);
     sample.attr("stroke", frame.colour("rule")).attr("stroke-width", 0.5);
   });
-  const [most = ""] = wrapText(high, 220, 11, 1);
+  const [most = ""] = wrapText(high, frame.narrow ? SHORT_END : 220, 11, 1);
   drawText(frame.body, from + SHADES.length * 16 + 8, y + 10, most, { fill: frame.colour("muted") });
   return y + 12;
 }

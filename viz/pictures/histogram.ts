@@ -15,6 +15,7 @@ import {
   SERIES,
   wrapText,
 } from "../frame/index.ts";
+import { drawLineKey, type LineSample } from "../marks/index.ts";
 import { fitTestWords } from "../words/index.ts";
 
 export interface HistogramColumns extends ChartWords {
@@ -94,10 +95,10 @@ function binsOf({ resolution }: ColumnFit, { steps }: FitPicture, width: number)
 export function histogramChart(columns: HistogramColumns, context: ChartContext): SVGSVGElement {
   if (columns.bins.length === 0) return emptyChart(columns, "There are no values to show.", context);
   const frame = chartFrame(columns, context);
-  const top = frame.top + 22;
+  const top = (frame.narrow ? drawLineKey(frame, samplesOf(frame, columns), frame.top) : frame.top) + 22;
   const floor = top + HEIGHT;
   const left = frame.left + GUTTER;
-  const right = frame.right - (columns.curves.length > 0 ? LABEL_GUTTER : 12);
+  const right = frame.right - (columns.curves.length > 0 && !frame.narrow ? LABEL_GUTTER : 12);
   const X = [...columns.bins.flatMap(({ from, to }) => [from, to]), ...columns.curves.flatMap(pointsX)];
   const x = scaleLinear()
     .domain([Math.min(...X), Math.max(...X)])
@@ -121,8 +122,15 @@ export function histogramChart(columns: HistogramColumns, context: ChartContext)
     ).digits(1)([...curve.points]);
     stroke(frame, path ?? "", index);
   });
-  drawNames(frame, columns, right + 16, top);
+  if (!frame.narrow) drawNames(frame, columns, right + 16, top);
   return frame.finish(bottom);
+}
+
+function samplesOf(frame: ChartFrame, { curves }: HistogramColumns): LineSample[] {
+  return curves.map(({ text }, index) => {
+    const stroke = frame.colour(SERIES[index % SERIES.length]!);
+    return { name: text.join(", "), stroke, width: 2, dash: DASHES[index % DASHES.length]! };
+  });
 }
 
 function pointsX({ points }: HistogramColumns["curves"][number]): number[] {

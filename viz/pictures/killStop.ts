@@ -21,6 +21,7 @@ import { drawKey } from "../marks/index.ts";
 import { headsWords, STOP_CAUSES, stopEndWords, stopReasonWords, waitWords } from "../words/index.ts";
 import { type ChartTable, secondsColumn, textColumn } from "./chartTable.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
+import { drawPanelHead, panelTops } from "./panelWords.ts";
 import { scene, type TimeReadings } from "./timeReadings.ts";
 
 /** One stop of the kill line. */
@@ -175,12 +176,12 @@ export function killStopChart(columns: KillStopColumns, context: ChartContext): 
   );
   const met = columns.causes.filter((cause) => columns.rows.some((row) => row.cause === cause));
   const key = met.map((name) => ({ name, fill: fills.get(name)! }));
-  const top = drawKey(frame, key, frame.top + 4) + 42;
-  const bottom = top + columns.rows.length * ROW;
-  drawHeads(frame, top - 20);
+  const top = drawKey(frame, key, frame.top + 4) + (frame.narrow ? 26 : 42);
+  const { tops, bottom } = panelTops(frame, columns.rows.map(headOf), { top, height: ROW, gap: 0 });
+  if (!frame.narrow) drawHeads(frame, top - 20);
   drawDayPlot(frame, top, bottom, { above: 2 });
   columns.rows.forEach((row, index) => {
-    drawStop(frame, row, fills.get(row.cause)!, top + index * ROW);
+    drawStop(frame, row, fills.get(row.cause)!, tops[index]!);
   });
   return finishDay(frame, bottom + 6, columns.footnote);
 }
@@ -201,8 +202,8 @@ function drawHeads(frame: DayFrame, y: number): void {
 
 function drawStop(frame: DayFrame, row: KillStopRow, fill: string, top: number): void {
   const group = frame.body.append("g");
-  drawText(group, frame.left, top + 13, fitted(row.where, LABEL - 10, true), { bold: true });
-  drawText(group, frame.left, top + 26, row.time, { fill: frame.colour("muted") });
+  if (frame.narrow) drawPanelHead(frame, headOf(row), top);
+  else drawStopWords(frame, group, row, top);
   const x = frame.time(row.from);
   const width = Math.max(MIN_BAR, frame.time(row.to) - x);
   const bar = group
@@ -211,7 +212,32 @@ function drawStop(frame: DayFrame, row: KillStopRow, fill: string, top: number):
     .attr("y", top + (ROW - BAR) / 2)
     .attr("width", width.toFixed(1));
   bar.attr("height", BAR).attr("fill", fill).attr("stroke", frame.colour("ink")).attr("stroke-width", 0.8);
+  if (frame.narrow) return;
   nameBar(frame, group, row, { x, width, y: top + ROW / 2 + 4 });
+  drawCells(frame, group, row, top);
+}
+
+/** What a narrow picture says above a stop: in words what a wide one has in columns. */
+function headOf(row: KillStopRow): { name: string; notes: string[] } {
+  const what = row.what === "" ? "" : `, ${row.what}`;
+  const wait = row.longestWait === null ? "none caught" : `longest wait ${row.longestWaitWords}`;
+  const stunned = `stunned, not stuck ${row.stunned}, most ${row.stunnedMost}`;
+  return {
+    name: row.where,
+    notes: [
+      `${row.time}: ${row.cause}${what}`,
+      `heads: ${stunned}; bleeding ${row.bleeding}, most ${row.bleedingMost}; ${wait}`,
+    ],
+  };
+}
+
+function drawStopWords(frame: DayFrame, group: DayFrame["body"], row: KillStopRow, top: number): void {
+  drawText(group, frame.left, top + 13, fitted(row.where, LABEL - 10, true), { bold: true });
+  drawText(group, frame.left, top + 26, row.time, { fill: frame.colour("muted") });
+}
+
+/** Heads on the stretch and the longest wait, in columns beside the bar. */
+function drawCells(frame: DayFrame, group: DayFrame["body"], row: KillStopRow, top: number): void {
   const left = frame.plot.right + 12;
   const cells = [
     `${row.stunned}; ${row.stunnedMost}`,

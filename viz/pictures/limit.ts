@@ -11,9 +11,11 @@ import {
   drawText,
   emptyChart,
   isolated,
+  LINE_HEIGHT,
   spreadLabels,
   textureFill,
   textWidth,
+  wrapText,
 } from "../frame/index.ts";
 import { limitShareWords, shareWords } from "../words/index.ts";
 import { type ChartTable, secondsColumn, textColumn } from "./chartTable.ts";
@@ -152,7 +154,9 @@ export function limitChart(columns: LimitColumns, context: ChartContext): SVGSVG
     );
   }
   const frame = chartFrame(columns, context);
-  const top = frame.top + (columns.overflowText === "" ? 60 : 74);
+  const words = wordsOf(frame, columns);
+  const lines = frame.narrow ? words.length : columns.overflowText === "" ? 2 : 3;
+  const top = frame.top + (frame.narrow ? 46 : 32) + lines * LINE_HEIGHT;
   const floor = top + HEIGHT;
   const [left, right] = [frame.left + GUTTER, frame.right - 20];
   const x = scaleLinear().domain([columns.fromSeconds, columns.toSeconds]).range([left, right]);
@@ -161,14 +165,29 @@ export function limitChart(columns: LimitColumns, context: ChartContext): SVGSVG
     .nice()
     .range([floor, top]);
   const counted = { kind: "number", label: "in each bar", unit: "heads" } as const;
-  drawLeftAxis(frame, heads, counted, { left, right, labelY: frame.top + 8 });
+  drawLeftAxis(frame, heads, counted, { left, right, labelY: frame.narrow ? top - 30 : frame.top + 8 });
   const end = drawBottomAxis(frame, x, { kind: "duration", label: columns.label }, { y: floor });
   drawBars(frame, columns, x, heads);
   drawLimits(frame, columns, x, top, floor);
-  drawText(frame.body, right, frame.top + 8, columns.beyondText, { anchor: "end", bold: true, size: 12 });
-  if (columns.dayText !== "") drawText(frame.body, right, frame.top + 24, columns.dayText, { anchor: "end" });
-  if (columns.overflowText !== "") drawText(frame.body, right, frame.top + 38, columns.overflowText, { anchor: "end" });
+  words.forEach(({ text, bold }, i) => {
+    const y = frame.top + 8 + i * LINE_HEIGHT + (bold ? 0 : 2);
+    if (frame.narrow) drawText(frame.body, frame.left, y, text, { bold });
+    else drawText(frame.body, right, y, text, { anchor: "end", bold, ...(bold ? { size: 12 } : {}) });
+  });
   return frame.finish(end);
+}
+
+/** How many are outside, line by line: at the right above the plot, in a narrow picture over its whole width. */
+function wordsOf(
+  frame: ChartFrame,
+  { beyondText, dayText, overflowText }: LimitColumns,
+): { text: string; bold: boolean }[] {
+  const said = [beyondText, dayText, overflowText];
+  if (!frame.narrow) return said.flatMap((text, i) => (text === "" ? [] : [{ text, bold: i === 0 }]));
+  return said.flatMap((text, i) => {
+    if (text === "") return [];
+    return wrapText(text, frame.right - frame.left, 11, 4, i === 0).map((line) => ({ text: line, bold: i === 0 }));
+  });
 }
 
 function drawBars(

@@ -21,6 +21,7 @@ import {
 import { drawKey } from "../marks/index.ts";
 import { type Cell, type ChartTable, textColumn } from "./chartTable.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
+import { drawPanelHead, PANEL_GUTTERS, panelTops } from "./panelWords.ts";
 import {
   drawPanel,
   GAP,
@@ -28,6 +29,7 @@ import {
   PANEL,
   panelOf,
   type QueuePanel,
+  queueHead,
   queueSeries,
   RIGHT_GUTTER,
   traceColumns,
@@ -136,7 +138,7 @@ function describe(loads: readonly Come[]): string {
 /** Each lorry's way through the yard: its crates above (on the lorry, in lairage, to the washer), the lorry's stay below. */
 export function loadChart(columns: LoadColumns, context: ChartContext): SVGSVGElement {
   if (columns.loads.length === 0) return emptyChart(columns, "No lorry comes on this day.", context);
-  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER });
+  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER }, PANEL_GUTTERS);
   const fills = phaseFills(frame);
   const washed = columns.loads.some((load) => load.washedSeconds !== null);
   const key = [
@@ -146,14 +148,19 @@ export function loadChart(columns: LoadColumns, context: ChartContext): SVGSVGEl
     { name: "the lorry is here", fill: frame.colour("ink") },
   ];
   const top = drawKey(frame, key, frame.top + 4) + 26;
-  const middle = top + columns.loads.length * ROW;
-  const bottom = middle + columns.panels.length * (PANEL + GAP);
+  const loads = panelTops(frame, columns.loads.map(loadHead), { top, height: ROW, gap: 0 });
+  const panels = panelTops(frame, columns.panels.map(queueHead), {
+    top: loads.bottom + GAP,
+    height: PANEL,
+    gap: GAP,
+  });
+  const bottom = columns.panels.length === 0 ? loads.bottom : panels.bottom;
   drawDayPlot(frame, top, bottom);
   columns.loads.forEach((load, index) => {
-    drawLoad(frame, load, fills, top + index * ROW);
+    drawLoad(frame, load, fills, loads.tops[index]!);
   });
   columns.panels.forEach((panel, index) => {
-    drawPanel(frame, panel, middle + GAP + index * (PANEL + GAP), PANEL);
+    drawPanel(frame, panel, panels.tops[index]!, PANEL);
   });
   return finishDay(frame, bottom + 6, columns.footnote);
 }
@@ -172,10 +179,8 @@ function phaseFills(frame: DayFrame): string[] {
 function drawLoad(frame: DayFrame, load: LoadRow, fills: readonly string[], top: number): void {
   const { time } = frame;
   const group = readable(frame.body, load.words);
-  const [name = ""] = wrapText(load.name, GUTTER - 34, 11, 1, true);
-  const [note = ""] = wrapText(load.note, GUTTER - 20, 11, 1);
-  drawText(group, frame.left, top + 13, name, { bold: true });
-  drawText(group, frame.left, top + 26, note, { fill: frame.colour("muted") });
+  if (frame.narrow) drawPanelHead(frame, loadHead(load), top);
+  else drawLoadWords(frame, group, load, top);
   for (const { phase, from, to } of phasesOf(load, frame.scene.endSeconds)) {
     const bar = group
       .append("rect")
@@ -186,6 +191,17 @@ function drawLoad(frame: DayFrame, load: LoadRow, fills: readonly string[], top:
     bar.attr("stroke", frame.colour("muted")).attr("stroke-width", 0.6);
   }
   drawStay(frame, group, load, top + 23);
+}
+
+function loadHead({ name, note }: LoadRow): { name: string; notes: string[] } {
+  return { name, notes: [note] };
+}
+
+function drawLoadWords(frame: DayFrame, group: Group, load: LoadRow, top: number): void {
+  const [name = ""] = wrapText(load.name, GUTTER - 34, 11, 1, true);
+  const [note = ""] = wrapText(load.note, GUTTER - 20, 11, 1);
+  drawText(group, frame.left, top + 13, name, { bold: true });
+  drawText(group, frame.left, top + 26, note, { fill: frame.colour("muted") });
 }
 
 /** What happens to a lorry's crates from when to when. One that never ended runs to the day's end; one that is not followed is left out. */

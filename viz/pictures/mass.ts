@@ -42,6 +42,9 @@ const RIGHT_GUTTER = 250;
 
 const ROW = 32;
 
+/** Name and figures each on two lines. */
+const NARROW_ROW = 62;
+
 const LOOKS: Record<MassFlow["kind"], { fill: number; texture: Texture }> = {
   carcass: { fill: 0, texture: "plain" },
   "by-product": { fill: 1, texture: "rising" },
@@ -110,11 +113,13 @@ export function massChart(columns: MassColumns, context: ChartContext): SVGSVGEl
   if (flows.length === 0 || !(columns.liveKilograms > 0))
     return emptyChart(columns, "No live weight came onto the line on this day.", context);
   const frame = chartFrame(columns, context);
-  const top = frame.top + 10;
-  const height = Math.max(200, Math.min(340, flows.length * ROW));
+  const top = frame.top + (frame.narrow ? 30 : 10);
+  const row = frame.narrow ? NARROW_ROW : ROW;
+  const height = Math.max(200, Math.min(340, flows.length * row));
   const scale = height / columns.liveKilograms;
-  const [left, right] = [frame.left + LEFT_GUTTER, frame.right - RIGHT_GUTTER];
-  const ends = spreadFlows(flows, scale, top);
+  const left = frame.left + (frame.narrow ? 0 : LEFT_GUTTER);
+  const right = frame.right - rightGutter(frame);
+  const ends = spreadFlows(flows, { scale, top, row });
   const bottom = Math.max(top + height, ends.at(-1)!.bottom);
   const start = top + (bottom - top - height) / 2;
   drawLive(frame, columns, left, start, height);
@@ -132,10 +137,13 @@ export function massChart(columns: MassColumns, context: ChartContext): SVGSVGEl
 }
 
 /** Bands at the right, far enough apart for their names: middle and lower edge of each. */
-function spreadFlows(flows: readonly MassFlow[], scale: number, top: number): { middle: number; bottom: number }[] {
+function spreadFlows(
+  flows: readonly MassFlow[],
+  { scale, top, row }: { scale: number; top: number; row: number },
+): { middle: number; bottom: number }[] {
   let next = top;
   return flows.map(({ kilograms }) => {
-    const room = Math.max(kilograms * scale + 6, ROW);
+    const room = Math.max(kilograms * scale + 6, row);
     const middle = next + room / 2;
     next += room;
     return { middle, bottom: next };
@@ -146,6 +154,10 @@ function drawLive(frame: ChartFrame, columns: MassColumns, left: number, top: nu
   const group = readable(frame.body, `live weight: ${columns.liveText}`);
   const bar = group.append("rect").attr("x", left).attr("y", top.toFixed(1)).attr("width", BAR);
   bar.attr("height", height.toFixed(1)).attr("fill", frame.colour("line"));
+  if (frame.narrow) {
+    drawText(group, frame.left, frame.top + 12, `live weight ${columns.liveText}`, { bold: true });
+    return;
+  }
   drawText(group, frame.left, top + height / 2 - 2, "live weight", { bold: true });
   wrapText(columns.liveText, LEFT_GUTTER - 8, 11, 2).forEach((line, i) => {
     drawText(group, frame.left, top + height / 2 + 12 + i * 14, line);
@@ -166,10 +178,21 @@ function drawFlow(frame: ChartFrame, flow: MassFlow, id: string, { source, targe
   box.attr("fill", textureFill(frame.defs, id, texture, colour, frame.colour("ink")));
   box.attr("stroke", frame.colour("muted")).attr("stroke-width", 0.6);
   const x = to[0] + BAR + 10;
-  const [name = ""] = wrapText(flow.name, RIGHT_GUTTER - 12, 11, 1, true);
-  const [text = ""] = wrapText(flow.text, RIGHT_GUTTER - 12, 11, 1);
-  drawText(group, x, to[1] - 2, name, { bold: true });
-  drawText(group, x, to[1] + 12, text, { fill: frame.colour("muted") });
+  const room = rightGutter(frame) - 12;
+  const most = frame.narrow ? 2 : 1;
+  const names = wrapText(flow.name, room, 11, most, true);
+  const texts = wrapText(flow.text, room, 11, most);
+  const first = to[1] - 2 - (names.length + texts.length - 2) * 7;
+  names.forEach((line, i) => {
+    drawText(group, x, first + i * 14, line, { bold: true });
+  });
+  texts.forEach((line, i) => {
+    drawText(group, x, first + (names.length + i) * 14, line, { fill: frame.colour("muted") });
+  });
+}
+
+function rightGutter({ narrow }: ChartFrame): number {
+  return narrow ? 176 : RIGHT_GUTTER;
 }
 
 export function massTable(columns: MassColumns): ChartTable {

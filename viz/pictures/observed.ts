@@ -11,6 +11,7 @@ import {
   drawText,
   emptyChart,
   isolated,
+  textWidth,
 } from "../frame/index.ts";
 
 /** Heads counted in one stretch of the day. */
@@ -107,7 +108,8 @@ function drawStretch(frame: ChartFrame, stretch: ObservedStretch, x: Scale, y: S
     dot.attr("stroke", differs ? frame.colour("limit") : frame.colour("ink")).attr("stroke-width", 1.3);
   });
   if (!differs) return;
-  drawText(frame.body, (from + to) / 2, top - 6, "differs", {
+  const word = textWidth("differs", 11, true) < to - from + 4 ? "differs" : "≠";
+  drawText(frame.body, (from + to) / 2, top - 6, word, {
     anchor: "middle",
     fill: frame.colour("limit"),
     bold: true,

@@ -20,6 +20,7 @@ import {
 import { drawTrace, type TraceColumns } from "../marks/index.ts";
 import { binnedTrace, drawingBinSeconds } from "./binnedTrace.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
+import { drawPanelHead, PANEL_GUTTERS, panelTops } from "./panelWords.ts";
 import { plain, scene, type TimeReadings, type TimeSeries } from "./timeReadings.ts";
 
 export interface QueuePanel {
@@ -142,16 +143,21 @@ function describe(stages: readonly StageRecord[]): string {
 /** Heads waiting before each station over the clock: one panel a station, shared time axis, capacity line with its label. */
 export function queueChart(columns: QueueColumns, context: ChartContext): SVGSVGElement {
   if (columns.panels.length === 0) return emptyChart(columns, columns.footnote, context);
-  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER });
+  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER }, PANEL_GUTTERS);
   const top = frame.top + 14;
   const roomy = columns.panels.length <= MAX_ROOMY;
   const [height, gap] = roomy ? [PANEL, GAP] : [CLOSE_PANEL, CLOSE_GAP];
-  const bottom = top + columns.panels.length * (height + gap) - gap;
+  const { tops, bottom } = panelTops(frame, columns.panels.map(queueHead), { top, height, gap });
   drawDayPlot(frame, top, bottom);
   columns.panels.forEach((panel, index) => {
-    drawPanel(frame, panel, top + index * (height + gap), height);
+    drawPanel(frame, panel, tops[index]!, height);
   });
   return finishDay(frame, bottom + 6, columns.footnote);
+}
+
+/** What a narrow picture says above a panel. */
+export function queueHead({ name, note, capacityText }: QueuePanel): { name: string; notes: string[] } {
+  return { name, notes: [note, capacityText] };
 }
 
 /** One panel of a shared time axis: words at the left, trace over its scale, capacity line with its label at the right. */
@@ -162,7 +168,8 @@ export function drawPanel(frame: DayFrame, panel: QueuePanel, top: number, heigh
   const value = scaleLinear()
     .domain([0, Math.max(1, panel.largest, panel.capacity ?? 0)])
     .range([floor, top + 3]);
-  drawPanelWords(frame, group, panel, top);
+  if (frame.narrow) drawPanelHead(frame, queueHead(panel), top);
+  else drawPanelWords(frame, group, panel, top);
   drawText(group, left - 5, value(value.domain()[1]!) + 5, formatDecimals(value.domain()[1]!, 0), {
     anchor: "end",
     fill: frame.colour("muted"),
@@ -174,6 +181,7 @@ export function drawPanel(frame: DayFrame, panel: QueuePanel, top: number, heigh
     const line = group.append("path").attr("d", `M${left},${value(panel.capacity)}H${right}`);
     line.attr("stroke", frame.colour("limit")).attr("stroke-width", 1.5).attr("stroke-dasharray", "6 3");
   }
+  if (frame.narrow) return;
   const words = wrapText(panel.capacityText, RIGHT_GUTTER - 8, 11, 3);
   const middle = top + (height - words.length * LINE_HEIGHT) / 2 + 11;
   const labelY = panel.capacity === null ? middle : value(panel.capacity) + 4;

@@ -18,6 +18,7 @@ import {
 import { drawLevelInterval } from "../marks/index.ts";
 import { estimateWords, observationNoun, observationsWords, quoted, studyFormat } from "../words/index.ts";
 import { type ChartTable, endCells, endColumns, type PartialEnds, textColumn } from "./chartTable.ts";
+import { stackedRows } from "./stackedRows.ts";
 
 export interface ResponseRow {
   name: string;
@@ -35,16 +36,21 @@ export interface ResponseColumns extends ChartWords {
   rows: readonly ResponseRow[];
   /** Row whose interval is drawn as a band through all others; null for none. */
   base: number | null;
+  /** Below the picture, each in up to four lines. */
+  footnotes?: readonly string[];
 }
 
 const TEXT_GUTTER = 178;
 const MAX_LINES = 3;
+/** Pixels that a dot with its interval takes. */
+export const DOT = 12;
 
 /** One response over the variants: dot and interval, the base's interval as a band, figures at the right. */
 export function responseChart(columns: ResponseColumns, context: ChartContext): SVGSVGElement {
   const known = columns.rows.filter((row) => row.mean !== null);
   if (known.length === 0) return emptyChart(columns, "No simulated day gave a value for this result.", context);
   const frame = chartFrame(columns, context);
+  if (frame.narrow) return narrowResponse(frame, columns);
   const names = nameGutter(columns.rows);
   const figures = figureGutter(columns.rows, TEXT_GUTTER);
   const value = scaleLinear()
@@ -59,9 +65,24 @@ export function responseChart(columns: ResponseColumns, context: ChartContext): 
   columns.rows.forEach((entry, index) => {
     const y = top + (index + 0.5) * row;
     drawNames(frame, entry.name, y, names - 12);
-    drawRow(frame, entry, value, y, figures);
+    drawRow(frame, entry, value, y);
+    drawFigures(frame, entry.text, y, figures - 12);
   });
-  return frame.finish(end);
+  return frame.finish(end, ...(columns.footnotes ?? []));
+}
+
+/** The same with the words of each row above it. */
+function narrowResponse(frame: ChartFrame, columns: ResponseColumns): SVGSVGElement {
+  const top = frame.top + 14;
+  const rows = stackedRows(frame, columns.rows, top, DOT);
+  const value = scaleLinear().domain(paddedDomain(columns.rows)).range([rows.left, rows.right]);
+  drawBaseBand(frame, columns, value, top, rows.bottom);
+  const end = drawBottomAxis(frame, value, columns.quantity, { top, y: rows.bottom });
+  rows.drawWords();
+  columns.rows.forEach((entry, index) => {
+    drawRow(frame, entry, value, rows.middles[index]!);
+  });
+  return frame.finish(end, ...(columns.footnotes ?? []));
 }
 
 /** Ends of an axis that leaves 8 % of air around all intervals; a single value gets 1 % of itself, or 1. */
@@ -97,13 +118,12 @@ function drawBaseBand(
   drawText(frame.body, middle, top - 5, "today's plan", { anchor: "middle", fill: frame.colour("muted") });
 }
 
-function drawRow(frame: ChartFrame, row: ResponseRow, value: (v: number) => number, y: number, figures: number): void {
+function drawRow(frame: ChartFrame, row: ResponseRow, value: (v: number) => number, y: number): void {
   const group = readable(frame.body, `${row.name}: ${row.text}`);
   if (row.mean !== null) {
     const style = { stroke: frame.colour("line"), paper: frame.colour("paper"), filled: true };
     drawLevelInterval(group, value, { ...row, mean: row.mean }, y, style);
   }
-  drawFigures(frame, row.text, y, figures - 12);
 }
 
 const NAME_GUTTER = 190;

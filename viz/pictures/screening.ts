@@ -17,6 +17,7 @@ import {
 import { drawLevelInterval } from "../marks/index.ts";
 import { rankedEffects, screeningWords, studyFormat } from "../words/index.ts";
 import { type ChartTable, quantityUnit, textColumn } from "./chartTable.ts";
+import { drawNumbered } from "./numberedPoints.ts";
 
 /** One factor of a screening, in the unit of the response's differences. */
 export interface ScreeningPoint {
@@ -76,7 +77,7 @@ export function screeningChart(columns: ScreeningColumns, context: ChartContext)
   const top = frame.top + 22;
   const floor = top + HEIGHT;
   const left = frame.left + GUTTER;
-  const right = frame.right - LABEL_GUTTER;
+  const right = frame.right - labelGutter(frame);
   const x = scaleLinear()
     .domain([0, mostOf(columns, "muStar")])
     .range([left, right]);
@@ -87,7 +88,8 @@ export function screeningChart(columns: ScreeningColumns, context: ChartContext)
   drawLeftAxis(frame, y, named("spread of the effect (\u03C3)"), { left, right, labelY: top - 10 });
   const bottom = drawBottomAxis(frame, x, named("mean size of the effect (\u03BC*)"), { top, y: floor });
   drawEqual(frame, x, y);
-  drawLabels(frame, columns, x, y);
+  const told = columns.points.slice(0, MAX_LABELS);
+  drawLabels(frame, told, x, y);
   for (const { muStar, sigma, halfWidth } of columns.points) {
     const half = halfWidth ?? 0;
     const style = { stroke: frame.colour("line"), paper: frame.colour("paper"), filled: true };
@@ -99,7 +101,20 @@ export function screeningChart(columns: ScreeningColumns, context: ChartContext)
       style,
     );
   }
-  return frame.finish(bottom);
+  return frame.finish(
+    frame.narrow
+      ? drawNumbered(
+          frame,
+          told.map(({ name }) => ({ name, text: "" })),
+          bottom,
+        )
+      : bottom,
+  );
+}
+
+/** A narrow picture numbers its points and tells below who they are. */
+function labelGutter({ narrow }: ChartFrame): number {
+  return narrow ? 44 : LABEL_GUTTER;
 }
 
 /** Upper end of an axis: room for every dot and interval; 1 where nothing differs from 0. */
@@ -119,16 +134,15 @@ function drawEqual(frame: ChartFrame, x: Scale, y: Scale): void {
 }
 
 /** Names in a column beside the plot, each with a thin line from its dot. */
-function drawLabels(frame: ChartFrame, { points }: ScreeningColumns, x: Scale, y: Scale): void {
+function drawLabels(frame: ChartFrame, told: readonly ScreeningPoint[], x: Scale, y: Scale): void {
   const [floor, top] = y.range() as [number, number];
-  const told = points.slice(0, MAX_LABELS);
   const places = spreadLabels(
     told.map(({ sigma }) => y(sigma)),
     LABEL_GAP,
     top + 4,
     floor - 4,
   );
-  const at = frame.right - LABEL_GUTTER + 16;
+  const at = frame.right - labelGutter(frame) + 16;
   told.forEach(({ name, muStar, sigma }, index) => {
     const place = places[index]!;
     frame.body
@@ -137,7 +151,7 @@ function drawLabels(frame: ChartFrame, { points }: ScreeningColumns, x: Scale, y
       .attr("stroke", frame.colour("rule"))
       .attr("stroke-width", 0.7)
       .attr("fill", "none");
-    const [line = ""] = wrapText(name, frame.right - at, 11, 1);
+    const [line = ""] = wrapText(frame.narrow ? String(index + 1) : name, frame.right - at, 11, 1);
     drawText(frame.body, at, place + 4, line);
   });
 }

@@ -23,6 +23,7 @@ import { drawKey, stepBandPath } from "../marks/index.ts";
 import { OWN_TIME_WORDS } from "../words/index.ts";
 import { type Cell, type ChartTable, textColumn } from "./chartTable.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
+import { drawPanelHead, panelTops } from "./panelWords.ts";
 import { meansOnly, scene, type TimeReadings, type TimeSeries } from "./timeReadings.ts";
 
 export interface StateRow {
@@ -209,14 +210,14 @@ export function stateChart(columns: StateColumns, context: ChartContext): SVGSVG
   );
   const key = columns.states.map((name, state) => ({ name, fill: fills[state]! }));
   const top = drawKey(frame, key, frame.top + 4) + 24;
-  const bottom = top + columns.rows.length * (ROW + GAP) - GAP;
+  const { tops, bottom } = panelTops(frame, columns.rows.map(headOf), { top, height: ROW, gap: GAP });
   const { right } = frame.plot;
   drawDayPlot(frame, top, bottom, { above: 4, below: 4, grid: false });
-  drawText(frame.body, right + 12, top - 9, "share of own time", { fill: frame.colour("muted") });
+  if (!frame.narrow) drawText(frame.body, right + 12, top - 9, "share of own time", { fill: frame.colour("muted") });
   const edges = columns.rows[0]!.shares[0]!.map((_, bin) => frame.time(bin * columns.binSeconds));
   edges.push(right);
   columns.rows.forEach((row, index) => {
-    drawRow(frame, row, fills, edges, top + index * (ROW + GAP));
+    drawRow(frame, row, fills, edges, tops[index]!);
   });
   return finishDay(frame, bottom + 8, columns.footnote);
 }
@@ -229,10 +230,8 @@ function drawRow(
   top: number,
 ): void {
   const group = frame.body.append("g");
-  const names = wrapText(row.name, GUTTER - 8, 11, 2, true);
-  names.forEach((line, i) => {
-    drawText(group, frame.left, top + ROW / 2 + 4 + (i - (names.length - 1) / 2) * 13, line, { bold: true });
-  });
+  if (frame.narrow) drawPanelHead(frame, headOf(row), top);
+  else drawNames(frame, group, row.name, top);
   const floor = edges.slice(1).map(() => top + ROW);
   row.shares.forEach((shares, state) => {
     const lower = [...floor];
@@ -251,7 +250,19 @@ function drawRow(
     .attr("height", ROW);
   outline.attr("fill", "none").attr("stroke", frame.colour("rule")).attr("stroke-width", 0.7);
   if (row.own !== null) drawOwnTime(frame, group, row.own, top + ROW);
-  drawOwnBar(frame, group, row, fills, top);
+  if (!frame.narrow) drawOwnBar(frame, group, row, fills, top);
+}
+
+/** A narrow picture has the shares of a station's own time in words only. */
+function headOf({ name, note }: StateRow): { name: string; notes: readonly string[] } {
+  return { name, notes: note };
+}
+
+function drawNames(frame: DayFrame, group: Group, name: string, top: number): void {
+  const names = wrapText(name, GUTTER - 8, 11, 2, true);
+  names.forEach((line, i) => {
+    drawText(group, frame.left, top + ROW / 2 + 4 + (i - (names.length - 1) / 2) * 13, line, { bold: true });
+  });
 }
 
 /** A line below the strip from the station's first head to its last. */

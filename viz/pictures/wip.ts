@@ -20,7 +20,7 @@ import {
   textWidth,
   wrapText,
 } from "../frame/index.ts";
-import { stepBandPath } from "../marks/index.ts";
+import { drawKey, stepBandPath } from "../marks/index.ts";
 import { binnedTrace, drawingBinSeconds } from "./binnedTrace.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
 import { meansOnly, plain, scene, type TimeReadings } from "./timeReadings.ts";
@@ -94,14 +94,18 @@ function panelsOf(sections: readonly WipSection[]): WipColumns["panels"] {
 export function wipChart(columns: WipColumns, context: ChartContext): SVGSVGElement {
   const panels = columns.panels.filter((panel) => panel.sections.length > 0);
   if (panels.length === 0) return emptyChart(columns, "No section of the line held any head on this day.", context);
-  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER });
+  const frame = dayFrame(columns, context, { left: GUTTER, right: RIGHT_GUTTER }, { left: GUTTER, right: 8 });
   const edges = panels[0]!.sections[0]!.values.map((_, bin) => frame.time(bin * columns.binSeconds));
   edges.push(frame.plot.right);
-  let top = frame.top;
-  let fill = 0;
+  const sections = panels.flatMap((panel) => panel.sections);
+  const fills = sections.map((_, index) => sectionFill(frame, index));
+  // A narrow picture has no room beside an area for its name.
+  const key = sections.map(({ name }, index) => ({ name, fill: fills[index]! }));
+  let top = frame.narrow ? drawKey(frame, key, frame.top + 4) : frame.top;
+  let first = 0;
   for (const panel of panels) {
-    drawStackPanel(frame, panel, edges, top + 34, fill);
-    fill += panel.sections.length;
+    drawStackPanel(frame, panel, edges, top + 34, fills.slice(first));
+    first += panel.sections.length;
     top += PANEL + 46;
   }
   return finishDay(frame, top - 12);
@@ -112,7 +116,7 @@ function drawStackPanel(
   panel: WipColumns["panels"][number],
   edges: readonly number[],
   top: number,
-  firstFill: number,
+  fills: readonly string[],
 ): void {
   const floor = top + PANEL;
   const totals = edges.slice(1).map((_, bin) => panel.sections.reduce((sum, section) => sum + section.values[bin]!, 0));
@@ -131,7 +135,7 @@ function drawStackPanel(
       below[bin]! += value;
     });
     const upper = below.map(heads);
-    const fill = sectionFill(frame, firstFill + index);
+    const fill = fills[index]!;
     const area = frame.body
       .append("path")
       .attr("d", stepBandPath(edges, upper, lower))
@@ -140,7 +144,7 @@ function drawStackPanel(
     labels.push(labelOf(section.name, fill, edges, upper, lower));
   });
   frame.body.append("path").attr("d", `M${left},${floor}H${right}`).attr("stroke", frame.colour("rule"));
-  drawAreaLabels(frame, labels, top, floor);
+  if (!frame.narrow) drawAreaLabels(frame, labels, top, floor);
 }
 
 /** Finds the place where the area leaves most height over the width of its name; under 17 px the name goes to the gutter. */

@@ -3,6 +3,7 @@ import type { Calibration, CalibrationVerdict } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { type ChartTable, type ObservedColumns, observedChart, observedView } from "../pictures/index.ts";
 import type { DecisionCell, DecisionTable } from "../words/index.ts";
+import { appendix } from "./appendix.ts";
 import { figuresFor } from "./figures.ts";
 import { firstPages } from "./firstPages.ts";
 import { html, type Markup } from "./html.ts";
@@ -21,41 +22,42 @@ export interface CalibrationReport extends Calibration, CalibrationVerdict {
 export function renderCalibrationReport(found: CalibrationReport, document: Document = serverDocument()): string {
   const { plan, observedFile, verdict, next, days, observedDays, confidence } = found;
   const view = observedView(found);
-  const body = [
-    html`<h1><bdi>${isolated(plan)}</bdi></h1>
+  const first = html`<h1><bdi>${isolated(plan)}</bdi></h1>
 <p class="lead">Observed days: <bdi>${isolated(observedFile)}</bdi></p>
-<h2>Objectives</h2><p><b>Question:</b> Does the plan behave as the line does on observed days?</p>`,
-    firstPages(
-      {
-        verdict: isolated(verdict),
-        words: [],
-        table: comparedTable(found),
-        note: `${observedDays} observed against ${days} simulated days. All ranges hold together at ${100 * confidence} %. Grey: no difference found. Found from: a true difference of that size or more would have been found in four of five cases.`,
-        picture:
-          view.stretches.length === 0
-            ? undefined
-            : {
-                name: "observed",
-                title: view.title,
-                description: view.description,
-                draw: (context) => observedChart(view, context),
-                table: () => stretchTable(view),
-                readings: null,
-              },
-        next: next.map(isolated),
-      },
-      figuresFor(document),
-    ),
+<p class="question"><b>Question:</b> Does the plan behave as the line does on observed days?</p>
+${firstPages(
+  {
+    verdict: isolated(verdict),
+    words: [],
+    table: comparedTable(found),
+    note: `${observedDays} observed against ${days} simulated days. All ranges hold together at ${100 * confidence} %. Grey: no difference found. Found from: a true difference of that size or more would have been found in four of five cases.`,
+    picture:
+      view.stretches.length === 0
+        ? undefined
+        : {
+            name: "observed",
+            title: view.title,
+            description: view.description,
+            draw: (context) => observedChart(view, context),
+            table: () => stretchTable(view),
+            readings: null,
+          },
+    next: next.map(isolated),
+  },
+  figuresFor(document),
+)}`;
+  const parts = [
     found.gap ? explanationSection(found) : noticeableSection(found),
     html`<h2>Method</h2>
 <p class="small">Student's test of two means, the spread of observed and simulated days taken as the same; each range has a share of the error probability (Bonferroni). A gap is looked into by changing one figure of the plan at a time and simulating the same days again, seed <code>${isolated(found.seed)}</code>. Heads are counted at the end of ${isolated(found.countedAt)}.</p>`,
   ];
-  return page(plan, body).markup;
+  return page(plan, [first, ...appendix(parts, "")]).markup;
 }
 
 function comparedTable({ quantities, startClockSeconds }: CalibrationReport): DecisionTable {
   const plain = (value: string): DecisionCell => ({ value, range: "", shown: null });
   return {
+    rowsAre: "Result",
     columns: ["Observed", "Simulated", "Observed less simulated", "Found from"],
     rows: quantities.map(({ info, comparison }) => {
       const name = isolated(info.label);

@@ -15,26 +15,27 @@ export function figuresFor(document: Document): Figures {
 
 /** Pixels. An A4 page less its margins holds so much: printed without being scaled (see `printClass`). */
 const WIDTH = 700;
+/** Pixels that the smallest usual telephone (360) leaves between the page's margins. */
+const PHONE_WIDTH = 336;
 const PAGE_HEIGHT = 940;
 
-/** The picture, what the page's script reads off it, its finding, and its figures as a table that opens on demand. */
+/**
+ * The picture, wide and once more for a telephone, what the page's script reads off it, its finding, and its figures as a
+ * table that opens on demand.
+ */
 function figure(chart: PlannedChart, number: number, document: Document): Markup {
-  const context: ChartContext = {
-    document,
-    theme: "auto",
-    width: WIDTH,
-    idPrefix: `figure-${number}`,
-    styleInside: false,
-  };
-  const drawing = chart.draw(context);
-  const svg = trusted(svgText(drawing));
-  const tall = printClass(Number(drawing.getAttribute("height")));
+  const context: ChartContext = { document, theme: "auto", styleInside: false };
+  const wide = chart.draw({ ...context, width: WIDTH, idPrefix: `figure-${number}` });
+  const narrow = chart.draw({ ...context, width: PHONE_WIDTH, idPrefix: `figure-${number}-phone` });
+  const tall = printClass(Number(wide.getAttribute("height")));
   const over = chart.readings === null ? "" : trusted(" data-over-time");
   const keys = chart.readings === null ? "arrow keys step through its values" : "arrow keys move the time cursor";
   // Moving a cursor over a day would have a screen reader talk without end; the table tells it all.
   const live = chart.readings === null ? "polite" : "off";
-  return html`<figure><div class="plot${tall}" tabindex="0" role="group" aria-label="Figure ${number}, ${chart.title}: ${keys}"${over}>${svg}</div>
-<p class="swipe">Wider than this screen: swipe sideways.</p>
+  const plot = (kind: string, drawing: SVGSVGElement) =>
+    html`<div class="plot ${kind}" tabindex="0" role="group" aria-label="Figure ${number}, ${chart.title}: ${keys}"${over}>${trusted(svgText(drawing))}</div>`;
+  return html`<figure>${plot(`wide${tall}`, wide)}
+${plot("phone", narrow)}
 <p class="reading" aria-live="${live}"></p>
 <figcaption><b>Figure ${number}.</b> ${unbroken(chart.description)}</figcaption>
 ${chart.readings === null ? "" : readingsData(chart.readings())}${tableOf(chart.table(), number)}</figure>

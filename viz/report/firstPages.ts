@@ -29,9 +29,15 @@ export interface FirstPages {
 
 /** Figures of a plan that fit the width of a sheet. */
 const MAX_COLUMNS = 7;
-/** Beside names of so many letters. */
+/** Letters of these figures that fit beside names, as the print of a table goes. */
+const MAX_LETTERS = 80;
+/** Beside names of so many letters, and where many of these need a sheet of their own. */
 const FEW_COLUMNS = 6;
 const LONG_NAME = 30;
+const FEWEST_COLUMNS = 5;
+const MANY_ROWS = 8;
+/** Letters of a figure; what is longer is words, which need not stay on one line. */
+const MAX_UNSPLIT = 24;
 
 export function firstPages(pages: FirstPages, figures: Figures): Markup {
   const { verdict, words, table, note, picture, next, heading = "Answer", ofDay, more } = pages;
@@ -62,8 +68,12 @@ export function decisionPages(
   startClockSeconds: number,
   { reader = "", hasFactors = false } = {},
 ): Omit<FirstPages, "picture" | "note"> {
-  const isLong = decision.rows.some(({ name }) => name.length > LONG_NAME);
-  const room = { rows: plansTold(decision, hasFactors), columns: isLong ? FEW_COLUMNS : MAX_COLUMNS, reader };
+  const room = {
+    rows: plansTold(decision, hasFactors),
+    columns: columnsBeside(decision),
+    letters: MAX_LETTERS,
+    reader,
+  };
   return {
     verdict: isolated(decision.verdict),
     words: decision.words.map(isolated),
@@ -72,13 +82,18 @@ export function decisionPages(
   };
 }
 
+function columnsBeside({ rows }: Decision): number {
+  if (!rows.some(({ name }) => name.length > LONG_NAME)) return MAX_COLUMNS;
+  return rows.length < MANY_ROWS ? FEW_COLUMNS : FEWEST_COLUMNS;
+}
+
 function nextSteps(next: readonly string[]): Markup {
   if (next.length === 0) return html``;
   return html`<div class="next"><h3>What to do next</h3><ul>${next.map((step) => html`<li>${withCode(step)}</li>`)}</ul></div>`;
 }
 
 /** What stands between backticks is for the terminal. */
-function withCode(step: string): Markup {
+export function withCode(step: string): Markup {
   return html`${step.split("`").map((part, index) => (index % 2 === 1 ? html`<code>${part}</code>` : unbroken(part)))}`;
 }
 
@@ -95,7 +110,8 @@ function decisionMarkup({ columns, rows, more, rowsAre = "Plan", left = [] }: De
       : [`${more === 1 ? "1 more plan stands" : `${more} more plans stand`} in the appendix, under Results.`]),
     ...(left.length === 0 ? [] : [`Left out for want of room: ${left.join(", ")}.`]),
   ];
-  return html`<div class="decided"><div class="scroll" tabindex="0" role="group" aria-label="Table to decide by"><table class="decision"><caption>${note}</caption><thead><tr><th scope="col">${rowsAre}</th>${heads}</tr></thead><tbody>${body}</tbody></table></div>${notes.length === 0 ? "" : html`<p class="small">${notes.join(" ")}</p>`}</div>`;
+  const long = rows.length >= MANY_ROWS && rows.some(({ name }) => name.length > LONG_NAME) ? " long" : "";
+  return html`<div class="decided"><div class="scroll" tabindex="0" role="group" aria-label="Table to decide by"><table class="decision cards${long}"><caption>${note}</caption><thead><tr><th scope="col">${rowsAre}</th>${heads}</tr></thead><tbody>${body}</tbody></table></div>${notes.length === 0 ? "" : html`<p class="small">${notes.join(" ")}</p>`}</div>`;
 }
 
 /** A difference that is not shown is greyed, and said so for who does not see grey. */
@@ -103,5 +119,5 @@ function cellMarkup({ value, range, shown }: DecisionCell, column: string): Mark
   const words = range === "" ? "" : html`<span class="range">${range}</span>`;
   if (value === "") return html`<td class="none"></td>`;
   const grey = shown === false ? html` class="unshown" title="no difference to today's plan shown"` : "";
-  return html`<td data-label="${column}"${grey}><span>${unsplit(value)}${words}</span></td>`;
+  return html`<td data-label="${column}"${grey}><span>${value.length > MAX_UNSPLIT ? value : unsplit(value)}${words}</span></td>`;
 }

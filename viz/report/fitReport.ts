@@ -9,6 +9,7 @@ import {
   probabilityView,
 } from "../pictures/index.ts";
 import type { DecisionTable } from "../words/index.ts";
+import { appendix } from "./appendix.ts";
 import { DANGERS_IN_SHORT } from "./cautions.ts";
 import { figuresFor } from "./figures.ts";
 import { firstPages } from "./firstPages.ts";
@@ -33,21 +34,20 @@ export function renderFitReport(found: FitReport, document: Document = serverDoc
   const { file, answer, columns, pictures } = found;
   const figures = figuresFor(document);
   const charts = columns.map((fit, index) => columnCharts(fit, pictures[index]!, index));
-  const body = [
-    html`<h1><bdi>${isolated(`Times of ${file}`)}</bdi></h1>
-<h2>Objectives</h2><p><b>Question:</b> Which distributions should the plan take from these times?</p>`,
-    firstPages(
-      {
-        verdict: isolated(answer.verdict),
-        words:
-          columns.length === 1 ? [] : answer.columns.map(({ heading, verdict }) => isolated(`${heading}: ${verdict}`)),
-        table: columnTable(answer, columns),
-        note: "What was timed, what the plan should take, and how many times are missing for a mean within 5 %.",
-        picture: charts[0]?.[0],
-        next: answer.next.map(isolated),
-      },
-      figures,
-    ),
+  const first = html`<h1><bdi>${isolated(`Times of ${file}`)}</bdi></h1>
+<p class="question"><b>Question:</b> Which distributions should the plan take from these times?</p>
+${firstPages(
+  {
+    verdict: isolated(answer.verdict),
+    words: columns.length === 1 ? [] : answer.columns.map(({ heading, verdict }) => isolated(`${heading}: ${verdict}`)),
+    table: columnTable(answer, columns),
+    note: "What was timed, what the plan should take, and how many times are missing for a mean within 5 %.",
+    picture: charts[0]?.[0],
+    next: answer.next.map(isolated),
+  },
+  figures,
+)}`;
+  const parts = [
     ...columns.map(
       (fit, index) =>
         html`<h2><bdi>${isolated(fit.heading)}</bdi></h2>${checkList(fit)}${figures(index === 0 ? charts[0]!.slice(1) : charts[index]!)}`,
@@ -55,12 +55,13 @@ export function renderFitReport(found: FitReport, document: Document = serverDoc
     html`<h2>Cautions of this work</h2>${DANGERS_IN_SHORT.map((line) => html`<p class="caution">${line}</p>`)}`,
     method(found),
   ];
-  return page(`Times of ${file}`, body).markup;
+  return page(`Times of ${file}`, [first, ...appendix(parts, "")]).markup;
 }
 
 function columnTable({ columns }: FitAnswer, fits: readonly ColumnFit[]): DecisionTable {
   const plain = (value: string) => ({ value, range: "", shown: null });
   return {
+    rowsAre: "Timed",
     columns: ["Times", "Mean", "Use in the plan", "Time more", "Findings"],
     rows: columns.map(({ heading, use, more, answer }, index) => {
       const { ended, open, summary, unit, checks } = fits[index]!;
@@ -73,11 +74,11 @@ function columnTable({ columns }: FitAnswer, fits: readonly ColumnFit[]): Decisi
         cells: [
           plain(String(ended.length + open.length)),
           mean,
-          plain(isolated(use)),
+          plain(answer === "no" ? "nothing yet: find out first" : isolated(use)),
           plain(more === 0 ? "" : String(more)),
           plain(findings.join(", ")),
         ],
-        ...{ best: false, harm: answer === "no" ? "find out first" : null },
+        ...{ best: false, harm: null },
       };
     }),
     more: 0,

@@ -31,8 +31,8 @@ export const READER_SCRIPT = `"use strict";
     const views = all("figure").flatMap((figure) => {
       const data = figure.querySelector("script.readings");
       const reading = figure.querySelector(".reading");
-      const svg = figure.querySelector("svg");
-      return data === null ? [] : [{ svg, reading, readings: JSON.parse(data.textContent) }];
+      const svgs = [...figure.querySelectorAll("svg")];
+      return data === null ? [] : [{ svgs, reading, readings: JSON.parse(data.textContent) }];
     });
     const show = (seconds) => showTime(day, slider, views, seconds);
     slider.addEventListener("input", () => show(Number(slider.value)));
@@ -68,8 +68,8 @@ export const READER_SCRIPT = `"use strict";
     const clock = clockText(Number(day.dataset.start) + seconds);
     slider.setAttribute("aria-valuetext", clock);
     day.querySelector(".cursor output").textContent = clock;
-    for (const { svg, reading, readings } of views) {
-      moveCursor(svg, seconds);
+    for (const { svgs, reading, readings } of views) {
+      for (const svg of svgs) moveCursor(svg, seconds);
       fill(reading, clock, readingsAt(readings, seconds));
     }
   }

@@ -14,6 +14,7 @@ import {
   observationNoun,
   observationsWords,
   otherResponseWords,
+  plansShown,
   quoted,
   shareWords,
   shownWords,
@@ -29,8 +30,10 @@ import { listsDifferences, responseTable, screeningTables } from "./responseTabl
 import {
   dayCharts,
   drawnVariants,
+  firstChart,
   headlineChart,
   limitCharts,
+  MAX_FIRST_ROWS,
   type PlannedChart,
   responseCharts,
 } from "./studyCharts.ts";
@@ -70,7 +73,7 @@ function decidedSection(results: StudyResults, decision: Decision, figures: Figu
       note: screened
         ? `How far each factor moves the result over its whole range, with the half-width at ${formatConfidence(study.confidence)}; the factor that matters most first.`
         : `Means over ${observationsWords(results)} of each plan, on the same days, with ${formatConfidence(study.confidence)} ranges. Grey: no difference to today's plan shown.`,
-      picture: headlineChart(results, responseCharts(results)),
+      picture: firstChart(results, responseCharts(results), plansShown(decision, factors.length > 0)),
     },
     figures,
   );
@@ -125,7 +128,9 @@ ${picture === undefined ? "" : figures([picture])}
 /** `answered`: the answer above is another one than the study's, and showed none of its pictures. */
 export function resultsSection(results: StudyResults, figures: Figures, answered = false): Markup {
   const charts = responseCharts(results);
-  const told = answered ? undefined : headlineChart(results, charts);
+  // A picture of which the first pages have some rows only stands here whole.
+  const isWhole = results.variants.length <= MAX_FIRST_ROWS;
+  const told = answered || !isWhole ? undefined : headlineChart(results, charts);
   const others = charts.filter((chart) => chart !== told);
   const more = responseFigures(results, others, figures);
   return html`<h2>Results</h2>
@@ -201,6 +206,14 @@ function limitTable(results: StudyResults): Markup {
   if (base.day.limits.length === 0) return html``;
   const single = isSingleDay(results);
   const day = `day ${base.day.replication + 1}`;
+  const heads = [
+    "Limit",
+    "Allowed",
+    ...(single ? [] : ["Outside it, all days"]),
+    `Outside it, ${day}`,
+    `Longest, ${day}`,
+    "Source",
+  ];
   const share = ({ beyond, tally }: LimitRecord) => beyond / Math.max(1, tally.count);
   const rows = [...base.day.limits]
     .sort((a, b) => share(b) - share(a))
@@ -210,21 +223,19 @@ function limitTable(results: StudyResults): Markup {
         limit.maxSeconds === null ? "" : `at most ${formatDuration(limit.maxSeconds)}`,
       ];
       const source = results.plan.limitSources[limit.name] || "no source named in the plan";
-      const all = single ? "" : html`<td>${isolated(limitShareWords(results, base, limit.name))}</td>`;
-      return html`<tr><th scope="row"><bdi>${isolated(limit.name)}</bdi></th><td>${ends.filter((end) => end !== "").join(", ")}</td>${all}<td>${shareWords(limit.beyond, limit.tally.count, "heads")}</td><td>${limit.tally.count === 0 ? "no value" : formatDuration(limit.tally.max)}</td><td><bdi>${isolated(source)}</bdi></td></tr>`;
+      const words = [
+        ends.filter((end) => end !== "").join(", "),
+        ...(single ? [] : [isolated(limitShareWords(results, base, limit.name))]),
+        shareWords(limit.beyond, limit.tally.count, "heads"),
+        limit.tally.count === 0 ? "no value" : formatDuration(limit.tally.max),
+        isolated(source),
+      ];
+      return html`<tr><th scope="row"><bdi>${isolated(limit.name)}</bdi></th>${words.map((each, index) => html`<td data-label="${heads[index + 1]!}"><span><bdi>${each}</bdi></span></td>`)}</tr>`;
     });
   const caption = single
     ? "Time limits on this one simulated day, the worst first."
     : `Time limits in today's plan. Go by the share over all simulated days; ${day} is one example.`;
-  const heads = [
-    "Limit",
-    "Allowed",
-    ...(single ? [] : ["Outside it, all days"]),
-    `Outside it, ${day}`,
-    `Longest, ${day}`,
-    "Source",
-  ];
-  return html`<div class="scroll"><table><caption>${caption}</caption><thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead><tbody>${rows}</tbody></table></div>`;
+  return html`<div class="scroll"><table class="cards"><caption>${caption}</caption><thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 /** `planFile`: the plan as it was read, before any checking; undefined where it is not at hand. */

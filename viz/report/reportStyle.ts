@@ -54,7 +54,7 @@ figure{margin:20px 0 28px}
 figure svg.${CHART_CLASS}{display:block;min-width:700px;width:700px;height:auto}
 .pointed circle,.pointed rect{stroke:var(--gambrel-ink);stroke-width:2.5}
 .time-cursor{stroke:var(--gambrel-limit);stroke-width:1.5;pointer-events:none}
-.swipe{display:none;font-size:13px;color:var(--gambrel-muted);margin:0}
+.plot.phone{display:none}
 .reading{font-size:13px;margin:2px 0 4px;max-width:700px;font-variant-numeric:tabular-nums}
 .cursor{position:sticky;top:0;z-index:1;background:var(--gambrel-paper);border-bottom:1px solid var(--gambrel-rule);padding:8px 0;font-size:13px;display:flex;gap:12px;align-items:center;flex-wrap:wrap}
 .cursor[hidden]{display:none}
@@ -75,18 +75,22 @@ body{padding:16px 12px 32px}
 h1{font-size:23px}
 .verdict{font-size:19px}
 .answer{padding-left:12px;font-size:16px}
-.decision thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
-.decision,.decision caption,.decision tbody,.decision tr,.decision th,.decision td{display:block;min-width:0;max-width:none}
-.decision tr{border:1px solid var(--gambrel-rule);border-radius:4px;margin:8px 0;padding:6px 10px}
-.decision tbody th{font-size:15px;border:0;padding:2px 0}
-.decision td{display:flex;justify-content:space-between;gap:12px;border:0;border-top:1px solid var(--gambrel-grid);padding:3px 0}
-.decision td.none{display:none}
-.decision td>span>.range{display:inline;margin-left:8px}
-.decision td::before{content:attr(data-label);font-weight:400;color:var(--gambrel-muted)}
-.decision td>span{text-align:right}
-.scroll:has(>.decision){overflow:visible}
-.plot{border-right:1px dashed var(--gambrel-rule)}
-.swipe{display:block}
+.cards thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.cards,.cards caption,.cards tbody,.cards tr,.cards th,.cards td{display:block;min-width:0;max-width:none}
+.cards tr{border:1px solid var(--gambrel-rule);border-radius:4px;margin:8px 0;padding:6px 10px}
+.cards tbody th{font-size:15px;border:0;padding:2px 0}
+.cards td{display:flex;justify-content:space-between;gap:12px;border:0;border-top:1px solid var(--gambrel-grid);padding:3px 0}
+.cards td.none{display:none}
+.cards td>span>.range{display:inline;margin-left:8px}
+.cards td::before{content:attr(data-label);font-weight:400;color:var(--gambrel-muted)}
+.cards td>span{text-align:right}
+.scroll:has(>.cards){overflow:visible}
+}
+@media screen and (max-width:739px){
+.even{table-layout:auto}
+.plot.wide{display:none}
+.plot.phone{display:block}
+figure svg.${CHART_CLASS}{min-width:0;width:100%;max-width:480px}
 }
 @media screen and (min-width:1000px){
 .then{display:grid;grid-template-columns:minmax(0,1fr) minmax(0,1fr);gap:24px;align-items:start}
@@ -123,7 +127,7 @@ tbody tr:first-child{break-before:avoid}
 figure,tr,.caution,.answer{break-inside:avoid}
 .plot{overflow:visible}
 .paper{display:block}
-.screen,.appendix,.swipe,.cursor,.reading,.hint,.time-cursor,details:not([open])>*,figure details:not([open]){display:none}
+.screen,.appendix,.cursor,.reading,.hint,.time-cursor,details:not([open])>*,figure details:not([open]){display:none}
 details.day:not([open])>summary{display:list-item}
 summary{list-style:none;color:inherit}
 .part{border:0}
@@ -135,13 +139,15 @@ summary{list-style:none;color:inherit}
 .question{font-size:11pt;margin:4px 0}
 .verdict{font-size:14pt;line-height:1.25;margin:4px 0 6px}
 .answer p{margin:3px 0}
-.first figcaption,.first .swipe{display:none}
+.first figcaption{display:none}
 .told figure,.first figure{margin:4px 0}
 #cautions{font-size:9pt;margin:8px 0}
 .decision,.decision .range{font-size:9pt}
 .decision td,.decision th{padding:3px 7px 3px 0;min-width:0}
 .decision thead th{min-width:0}
+.decision thead bdi{overflow-wrap:break-word}
 .decision tbody th{min-width:9em;max-width:18em}
+.decision.long tbody th{min-width:16em}
 .decision td>span>.range{display:block;margin:0;white-space:nowrap}
 .answer{font-size:10pt;line-height:1.3}
 .decided,.next{break-inside:avoid}
@@ -153,8 +159,8 @@ thead th{min-width:5em}
 tbody th,thead th:first-child{min-width:7em}
 bdi,.part td,.part th{overflow-wrap:anywhere}
 td>.range,thead .range{display:inline;margin-left:6px}
-.tall svg.${CHART_CLASS}{min-width:0;width:583.333px}
-.taller svg.${CHART_CLASS}{min-width:0;width:466.667px}
+.plot.tall svg.${CHART_CLASS}{min-width:0;width:583.333px}
+.plot.taller svg.${CHART_CLASS}{min-width:0;width:466.667px}
 figcaption,table,caption{font-size:9pt}
 figcaption{line-height:1.3}
 p,li{break-inside:avoid}

@@ -134,6 +134,35 @@ export function headlineChart(results: StudyResults, charts: readonly PlannedCha
   return found.find((chart) => chart !== undefined);
 }
 
+/** Rows of a picture that leaves room for a table and the cautions on two sheets. */
+export const MAX_FIRST_ROWS = 12;
+
+/**
+ * The same for the first pages: of more plans than there is room for, its rows are those of the `shown` variants (places
+ * among the study's). All of them are in the picture of the appendix.
+ */
+export function firstChart(
+  results: StudyResults,
+  charts: readonly PlannedChart[],
+  shown: readonly number[],
+): PlannedChart | undefined {
+  const chart = headlineChart(results, charts);
+  const info = results.responses[0];
+  if (chart === undefined || info === undefined || results.variants.length <= MAX_FIRST_ROWS) return chart;
+  const note = [
+    `${shown.length} of ${results.variants.length} plans: those of the table. All are in the appendix, under Results.`,
+  ];
+  if (chart.name.startsWith("difference-")) {
+    const view = differenceView(results, info);
+    const rows = view.rows.filter((_, index) => shown.includes(index + 1));
+    return planned(chart.name, { ...view, rows, footnotes: note }, differenceChart, differenceTable);
+  }
+  if (!chart.name.startsWith("response-") || curveView(results, info) !== null) return chart;
+  const view = responseView(results, info);
+  const rows = view.rows.filter((_, index) => shown.includes(index));
+  return planned(chart.name, { ...view, rows, footnotes: note }, responseChart, responseTable);
+}
+
 function chartsOf(results: StudyResults, info: ResponseInfo, index: number): PlannedChart[] {
   // The variants of a screening are points of random walks: nobody asks about one of them.
   if (results.screening !== null) return screeningCharts(results, info, index);

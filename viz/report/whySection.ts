@@ -3,6 +3,7 @@ import type { StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { isSingleDay, quoted, shareEstimate, WHY_NOTE, whyWords } from "../words/index.ts";
 import type { Figures } from "./figures.ts";
+import { withCode } from "./firstPages.ts";
 import { html, type Markup, unbroken } from "./html.ts";
 import { whyCharts, whyVariants } from "./studyCharts.ts";
 
@@ -38,7 +39,7 @@ function timeWords(results: StudyResults, { name, why }: VariantResults): Markup
     : `Today's plan, ${quoted(name)}, the longest first, with ${formatConfidence(results.study.confidence)} intervals. For every minute we traced which step the line was waiting for:`;
   return html`<p>${whose}</p>
 <ul>${whyWords(why!).map((line) => html`<li>${unbroken(line)}</li>`)}</ul>
-<p class="small">${noteFor(results)}</p>`;
+<p class="small">${withCode(noteFor(results))}</p>`;
 }
 
 /** Where changes were simulated nobody has to be told to do so. */

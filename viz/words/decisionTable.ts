@@ -1,3 +1,4 @@
+import { type Reader, readerOf } from "../../sim/text/kinds/index.ts";
 import { formatDecimals, formatEstimate } from "../../sim/text/units/index.ts";
 import type { Decision, DecisionRow, ResponseInfo } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
@@ -41,23 +42,23 @@ export interface TableRoom {
   rows: number;
   /** Most figures of a plan; default: all. */
   columns?: number;
+  /** Letters of a row, its name (of which long ones are broken) and gaps left out; default: as many as there are. */
+  letters?: number;
   /** As the study names them: "planner", "owner". */
   reader?: string;
 }
 
 type Group = "pace" | "end" | "people" | "limits" | "money" | "asked";
 
-/**
- * What each reader looks for first; a word of theirs settles it. The response that decides always comes first. Common
- * practice, no source.
- */
-const FIRST: readonly [reader: RegExp, groups: readonly Group[]][] = [
-  [/veterinar|welfare|hygien|inspect/i, ["limits", "pace", "end", "people", "money"]],
-  [/owner|director|financ|invest|account|controller/i, ["money", "end", "people", "pace", "limits"]],
-  [/plann|schedul|supervis|foreman|shift/i, ["end", "people", "pace", "money", "limits"]],
-  [/engineer|technic|maintenance/i, ["pace", "end", "people", "limits", "money"]],
-];
-/** Of whoever else reads it: trainers, students. */
+/** What each reader looks for first. The response that decides always comes first. Common practice, no source. */
+const FIRST: Record<Reader, readonly Group[]> = {
+  veterinarian: ["limits", "pace", "end", "people", "money"],
+  owner: ["money", "end", "people", "pace", "limits"],
+  planner: ["end", "people", "pace", "money", "limits"],
+  engineer: ["pace", "end", "people", "limits", "money"],
+  trainer: ["pace", "end", "limits", "people", "money"],
+};
+/** Of whoever else reads it. */
 const OTHERWISE: readonly Group[] = ["pace", "end", "limits", "money", "people"];
 
 const PACE = new Set(["headsPerHour", "carcasses"]);
@@ -114,7 +115,11 @@ interface Column {
 export function decisionTable(decision: Decision, startClockSeconds: number, room: TableRoom): DecisionTable {
   const kept = keptRows(decision, room.rows);
   const sorted = inOrder(columnsOf(decision, startClockSeconds), room.reader ?? "");
-  const columns = roomFor(sorted, room.columns ?? sorted.length);
+  const columns = roomFor(
+    sorted,
+    kept.map((index) => decision.rows[index]!),
+    room,
+  );
   return {
     columns: columns.map(({ heading }) => heading),
     rows: kept.map((index) => {
@@ -154,25 +159,50 @@ function columnsOf({ columns, rows }: Decision, startClockSeconds: number): Colu
   ];
 }
 
-/** The first column, which decides, stays where it is. */
+/** The first column, which decides, stays where it is; what else the study asks for comes after what the reader looks for first. */
 function inOrder([first, ...others]: readonly Column[], reader: string): Column[] {
   if (first === undefined) return [];
-  const groups: readonly Group[] = ["asked", ...(FIRST.find(([word]) => word.test(reader))?.[1] ?? OTHERWISE)];
+  const known = readerOf(reader);
+  const sought = known === null ? OTHERWISE : FIRST[known];
+  const groups: readonly Group[] = [...sought.slice(0, SOUGHT), "asked", ...sought.slice(SOUGHT)];
   const rank = ({ group }: Column) => groups.indexOf(group);
   return [first, ...others.sort((a, b) => rank(a) - rank(b))];
 }
+
+/** Groups that a reader looks for before anything else. */
+const SOUGHT = 2;
 
 /** What a change brings or costs is asked of every change. */
 function isMoney({ heading }: Column): boolean {
   return heading === MONEY_A_DAY;
 }
 
-function roomFor(columns: readonly Column[], most: number): Column[] {
+function roomFor(columns: readonly Column[], rows: readonly DecisionRow[], room: TableRoom): Column[] {
+  const { columns: most = columns.length, letters = Number.POSITIVE_INFINITY } = room;
   const [first, ...others] = columns;
-  if (first === undefined || columns.length <= most) return [...columns];
+  if (first === undefined) return [];
   const inTurn = [others.filter(isMoney), others.filter(({ moves }) => moves), others.filter(({ moves }) => !moves)];
-  const wanted = [...new Set(inTurn.flat())].slice(0, most - 1);
-  return columns.filter((column) => column === first || wanted.includes(column));
+  let left = letters - lettersOf(first, rows);
+  const wanted = new Set<Column>();
+  for (const column of new Set(inTurn.flat())) {
+    left -= lettersOf(column, rows);
+    if (left < 0 || wanted.size === most - 1) break;
+    wanted.add(column);
+  }
+  return columns.filter((column) => column === first || wanted.has(column));
+}
+
+/** The longest word of the heading, or the longest figure; ranges are printed smaller. */
+function lettersOf({ heading, cell }: Column, rows: readonly DecisionRow[]): number {
+  const figures = rows.map((row) => cell(row)).flatMap(({ value, range }) => [value.length, SMALL * range.length]);
+  return Math.max(...heading.split(" ").map(({ length }) => length), ...figures);
+}
+
+const SMALL = 0.9;
+
+/** The plans that stand in the table, as places among the study's variants. */
+export function plansShown(decision: Decision, hasFactors: boolean): number[] {
+  return keptRows(decision, plansTold(decision, hasFactors));
 }
 
 function keptRows({ rows, best }: Decision, most: number): number[] {
@@ -216,7 +246,7 @@ export function bareUnit({ unit }: ResponseInfo): string {
   return unit
     .replace(/\/(head|kg)$/, "")
     .replace("carcasses/h", "/h")
-    .replace(/^carcasses$/, "");
+    .replace(/^carcasses(\/person-hour)?$/, "");
 }
 
 function moneyCell({ money }: DecisionRow): DecisionCell {

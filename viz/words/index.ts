@@ -12,6 +12,7 @@ export {
   type DecisionTable,
   decisionTable,
   MANY_PLANS,
+  plansShown,
   plansTold,
   responseHeading,
   type TableRoom,

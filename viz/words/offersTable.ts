@@ -3,6 +3,8 @@ import type { Decision, OptionsResult, Ranged } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { type DecisionCell, type DecisionTable, decisionTable } from "./decisionTable.ts";
 
+/** Letters of figures of the day that fit beside those of the offers. */
+const DAY_LETTERS = 34;
 /** A payback beyond a lifetime is none that a bank would read. */
 const LONGEST_YEARS = 100;
 const EMPTY: DecisionCell = { value: "", range: "", shown: null };
@@ -18,7 +20,9 @@ export function offersTable(
 ): DecisionTable {
   const unit = isolated(currency);
   const days =
-    decision == null ? null : decisionTable(withoutMoney(decision), startClockSeconds, { rows: options.length + 1 });
+    decision == null
+      ? null
+      : decisionTable(withoutMoney(decision), startClockSeconds, { rows: options.length + 1, letters: DAY_LETTERS });
   const today = days?.rows[0]?.name ?? "today's plan";
   const bodies = [
     { name: today, own: [EMPTY, EMPTY, EMPTY], harm: null },
@@ -26,12 +30,8 @@ export function offersTable(
       name: isolated(name),
       own: [
         { ...EMPTY, value: `${formatDecimals(price, 0)} ${unit}` },
-        ranged(worth.paybackYears, (value) => (value > LONGEST_YEARS ? "never" : `${value.toFixed(1)} years`), null),
-        ranged(
-          worth.perYear,
-          (value, half) => `${money(value, half)} ${unit}`,
-          worth.perYear.low > 0 || worth.perYear.high < 0,
-        ),
+        ranged(worth.paybackYears, (value) => (value > LONGEST_YEARS ? "never" : value.toFixed(1)), "years", null),
+        ranged(worth.perYear, money, unit, worth.perYear.low > 0 || worth.perYear.high < 0),
       ],
       harm,
     })),
@@ -43,6 +43,7 @@ export function offersTable(
       cells: [...own, ...(days?.rows[index]?.cells ?? [])],
     })),
     more: 0,
+    left: days?.left ?? [],
   };
 }
 
@@ -59,10 +60,12 @@ function withoutMoney(decision: Decision): Decision {
 function ranged(
   { mean, low, high }: Ranged,
   text: (value: number, half: number) => string,
+  unit: string,
   shown: boolean | null,
 ): DecisionCell {
   const [middle, from, to] = [mean, low, high].map((value) => text(value, (high - low) / 2));
-  return { value: middle!, range: from === to ? "" : `${from} to ${to}`, shown };
+  const value = /\d/.test(middle!) ? `${middle} ${unit}` : middle!;
+  return { value, range: from === to ? "" : `${from} to ${to}`, shown };
 }
 
 function money(value: number, halfWidth: number): string {

@@ -19,7 +19,7 @@ import { type InputFile, readInputFile, refused, refuseOtherKind } from "../inpu
 import { type Ceilings, ceilingsOf } from "../options.ts";
 import { openSearchJournal, runInto } from "../runFolder.ts";
 import { keepingDays, resumeLine, simulateStudy, withKept } from "../simulate.ts";
-import { CAUTION, counted, type Line, section, type Terminal, untilInterrupted } from "../terminal.ts";
+import { CAUTION, counted, type Line, sayingStages, section, type Terminal, untilInterrupted } from "../terminal.ts";
 
 export interface ImproveCommandOptions {
   seed?: string;
@@ -79,7 +79,7 @@ function improved({ terminal, question, run, tell }: Search, journalOf?: Journal
         signal.throwIfAborted();
         return run(study, "none", journalOf === undefined ? own : withKept(own, journalOf(study, "none"), study));
       },
-      say: (words) => terminal.say(words, "dim"),
+      say: sayingStages(terminal, () => performance.now()),
     });
   });
 }

@@ -99,7 +99,9 @@ function answerIn<Answer>(folder: string, name: string, read: (json: unknown) =>
   if (!existsSync(path)) return undefined;
   const found = read(readInputFile(path, { megabytes: MAX_MEGABYTES }).json);
   if (found === null)
-    throw new BadInput([`${path}: there is no answer in this file; run the command again, or remove the file.`]);
+    throw new BadInput([
+      `${path}: there is no answer in this file that this version can tell (an earlier one may have written it). Run the command again; or move the file away: the report is then drawn from the simulated days, without that answer.`,
+    ]);
   return found;
 }
 

@@ -1,6 +1,5 @@
 import { join } from "node:path";
 import {
-  decisionLines,
   decisionTable,
   otherResponseWords,
   plansTold,
@@ -20,6 +19,7 @@ import {
 } from "../../days/results/index.ts";
 import { type DayJournal, daySource } from "../../days/run/index.ts";
 import { formatConfidence, formatEstimate, formatSpan, textTable } from "../../text/units/index.ts";
+import { tableLines } from "../answerLines.ts";
 import { BadInput } from "../faults.ts";
 import { finishedRun } from "../finishedRun.ts";
 import { loadStudy, readInputFile } from "../inputs.ts";
@@ -187,19 +187,14 @@ export function decided(results: StudyResults, decision: NonNullable<StudyResult
   const { variants, study, factors, screening } = results;
   const room = { rows: plansTold(decision, factors.length > 0), columns: MAX_COLUMNS, reader: study.reader };
   const table =
-    variants.length < 2
-      ? []
-      : [
-          ...decisionLines(decisionTable(decision, variants[0]!.day.startClockSeconds, room)),
-          "  * best; in brackets: no difference to today's plan shown.",
-        ];
+    variants.length < 2 ? [] : tableLines(decisionTable(decision, variants[0]!.day.startClockSeconds, room));
   const words = [...decision.words.slice(0, MAX_WORDS), ...otherResponseWords(results, decision)];
   return [
     ...wrappedLines(decision.verdict),
     ...words.flatMap((line) => wrappedLines(line, "  ")),
     "",
     ...(screening === null ? table : screeningTable(results, results.responses[0]!)),
-    `  ${counted(variants.length, "variant")}, ${daysWords(results)}, ${formatConfidence(study.confidence)} ranges in the report.`,
+    `  ${variants.length === 1 ? counted(study.replications, "simulated day") : `${counted(variants.length, "variant")}, ${daysWords(results)}`}; ranges are at ${formatConfidence(study.confidence)}.`,
     ...(decision.next.length === 0 ? [] : ["", "Next:", ...decision.next.flatMap((line) => wrappedLines(line, "  "))]),
   ];
 }

@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, writeFileSync } from "node:fs";
 import { dirname, relative, resolve, sep } from "node:path";
+import { wrappedLines } from "../../../viz/index.ts";
 import { formatFault, type Plan } from "../../asked/plan/index.ts";
 import { readStudy, type Study } from "../../asked/study/index.ts";
 import { responsesOf } from "../../day/observations/index.ts";
@@ -19,6 +20,8 @@ export interface TryCommandOptions {
   days: number;
   decides?: string;
   matters: string[];
+  also?: string[];
+  reader: string;
   asStudy?: string;
   threads?: number;
   out?: string;
@@ -41,8 +44,7 @@ export async function tryCommand(
   const plan = loadPlan(file);
   const question = readQuestion(plan, file, given, options);
   const { study, written } = studyOf(file, plan, question);
-  for (const { name, notes } of question.tries)
-    for (const note of notes) terminal.say(question.tries.length === 1 ? note : `${name}: ${note}`, "dim");
+  for (const note of notesOf(question.tries)) terminal.say(note, "dim");
   if (options.asStudy !== undefined) return writeStudy(terminal, options.asStudy, path, written);
   const run = () => simulate(terminal, study, { path, given, options });
   const results =
@@ -54,19 +56,29 @@ export async function tryCommand(
           return results;
         });
   for (const line of summary(results)) terminal.say(line);
-  terminal.say(CAUTION, "dim");
+  for (const line of wrappedLines(CAUTION)) terminal.say(line, "dim");
   if (options.out !== undefined)
     terminal.say(`Written: ${options.out}/report.html, charts, tables and results.json`, "green");
   if (options.json) for (const part of stableJsonParts(results)) terminal.data(part);
 }
 
+/** What holds for every try is said once. */
+function notesOf(tries: TryQuestion["tries"]): string[] {
+  const [first, ...others] = tries;
+  const forAll = (first?.notes ?? []).filter((note) => others.every(({ notes }) => notes.includes(note)));
+  const own = tries.flatMap(({ name, notes }) =>
+    notes.filter((note) => !forAll.includes(note)).map((note) => `${name}: ${note}`),
+  );
+  return [...forAll, ...own];
+}
+
 /** All that is wrong with what was asked is told at once. */
 function readQuestion(plan: Plan, { json }: InputFile, given: Given, options: TryCommandOptions): TryQuestion {
-  const { seed, days, decides, matters } = options;
+  const { seed, days, decides, matters, also, reader } = options;
   const reading = readTries(plan, json, given);
   const faults = [...reading.faults, ...questionFaults(plan, options)];
   if (reading.tries === null || faults.length > 0) throw new BadInput(faults.map(formatFault));
-  return { tries: reading.tries, seed, days, decides, matters };
+  return { tries: reading.tries, seed, days, decides, matters, also, reader };
 }
 
 interface Asked {
@@ -107,11 +119,13 @@ interface Words {
 
 async function simulate(terminal: Terminal, study: Study, { path, given, options }: Words): Promise<StudyResults> {
   const { sourceDigest } = await import("../../days/run/wire/index.ts");
-  const { seed, days, decides, matters } = options;
+  const { seed, days, decides, matters, also = [], reader } = options;
   const words = [
     ...["try", path, ...given.flatMap(({ option, text }) => [`--${option}`, ...(text === "" ? [] : [text])])],
     ...["--days", String(days), "--seed", seed, ...(decides === undefined ? [] : ["--decides", decides])],
     ...matters.flatMap((each) => ["--matters", each]),
+    ...also.flatMap((each) => ["--also", each]),
+    ...(reader === "planner" ? [] : ["--reader", reader]),
   ];
   const inputsSha256 = sourceDigest(daySource(study, "binned", false));
   return simulateStudy(terminal, study, { words, options, traces: "binned", inputsSha256 });
@@ -120,13 +134,16 @@ async function simulate(terminal: Terminal, study: Study, { path, given, options
 /** The verdict first. */
 function summary(results: StudyResults): string[] {
   const { study, variants } = results;
-  const days = `${counted(study.replications, "simulated day")} of the plan and of each try, compared on the same days (seed "${study.seed}").`;
+  const days =
+    variants.length === 1
+      ? `Nothing was tried: ${counted(study.replications, "simulated day")} of the plan as it is (seed "${study.seed}"). gambrel try --help shows what can be tried.`
+      : `${counted(study.replications, "simulated day")} of the plan and of each try, compared on the same days (seed "${study.seed}").`;
   const cut = variants
     .filter(({ values }) => values.unfinished?.some((value) => value === 1))
     .map(({ name }) => `"${name}"`);
   return [
     ...(results.decision == null ? [] : decided(results, results.decision)),
-    days,
+    ...wrappedLines(days),
     ...(cut.length === 0
       ? []
       : [`Not every day ended by itself with ${cut.join(", ")}: the end of work there is a lower bound.`]),

@@ -1,4 +1,5 @@
 import process from "node:process";
+import { wrappedLines } from "../../../viz/index.ts";
 import type { Plan } from "../../asked/plan/index.ts";
 import { type StudyResults, stableJsonParts } from "../../days/results/index.ts";
 import { answerWhy } from "../../questions/why/index.ts";
@@ -41,7 +42,7 @@ export async function whyCommand(terminal: Terminal, path: string, options: WhyC
   if (decision != null && results.advice !== null)
     for (const { line, style } of decidedLines(decision, variants[0]!.day.startClockSeconds)) terminal.say(line, style);
   for (const line of summary(results)) terminal.say(line);
-  terminal.say(CAUTION, "dim");
+  for (const line of wrappedLines(CAUTION)) terminal.say(line, "dim");
   if (out !== undefined) terminal.say(`Written: ${out}/report.html and more.`, "green");
   if (json) for (const part of stableJsonParts(results)) terminal.data(part);
 }
@@ -73,8 +74,14 @@ function summary({ variants, advice, study }: StudyResults): string[] {
     ];
   }
   return [
-    ...(advice === null ? [] : ["What each change is worth", ...advice.words.map((line) => `  ${line}`), ""]),
-    ...whereTimeWent(why),
+    ...(advice === null
+      ? whereTimeWent(why)
+      : [
+          "What each change is worth",
+          ...advice.words.flatMap((line) => wrappedLines(line, "  ")),
+          "",
+          ...whereTimeWent(why, "This shows where the time went; what a change is worth is told above."),
+        ]),
     "",
     `Means over ${why.total.n} days of seed "${study.seed}", ${formatConfidence(study.confidence)} intervals in brackets.`,
     "",

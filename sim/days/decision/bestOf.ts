@@ -32,26 +32,22 @@ export function bestOf(weighed: Weighed): Spoken {
   const sound = rows.slice(1).filter(({ harm, gain }) => harm === null && gain !== null);
   const harmed = rows.filter(({ harm }) => harm !== null);
   const top = most(sound, ({ gain }) => gain!.mean);
-  const words = [
-    ...rivalWords(weighed, top),
-    ...cheaperWords(sound, top, info),
-    ...(top === null ? [] : yearly([top])),
-    ...(harmed.length > 0 ? [`Left out because they do harm: ${harmWords(harmed)}.`] : []),
-  ];
+  const left = harmed.length > 0 ? [`Left out because they do harm: ${harmWords(harmed)}.`] : [];
   if (top === null || top.gain!.mean <= 0)
-    return stay(weighed, `Stay with today's plan: no other is better in ${lowered(info)}`, words);
+    return stay(weighed, `Stay with today's plan: no other is better in ${lowered(info)}`, left);
   const { answer, clause } = judged(weighed, { ...top, money: null });
   if (answer === "too small" || answer === "no")
     return stay(
       weighed,
       `Stay with today's plan: with the best of the others, ${named(top.name)}, ${withNo(clause)}`,
-      words,
+      left,
     );
+  const words = [...rivalWords(weighed, top), ...cheaperWords(sound, top, info), ...yearly([top]), ...left];
   const lead =
     answer === "yes" ? `Take ${named(top.name)}` : `It cannot be told yet; best so far is ${named(top.name)}`;
   return {
     answer,
-    verdict: `${lead}: ${joined(clause, top)}.`,
+    verdict: `${lead}: ${joined(weighed, clause, top)}.`,
     words,
     next: nextSteps(weighed, [{ row: top, answer }]),
     best: answer === "yes" ? rows.indexOf(top) : null,
@@ -65,14 +61,46 @@ function harmWords(rows: readonly DecisionRow[]): string {
   return rows.length <= NAMED ? told.join("; ") : `${told.join("; ")} and ${rows.length - NAMED} more`;
 }
 
-function stay(weighed: Weighed, lead: string, words: string[]): Spoken {
+/** Where nothing gains as much as matters, what saves money without a loss is still worth taking. */
+function stay(weighed: Weighed, lead: string, words: readonly string[]): Spoken {
+  const { rows, info } = weighed;
+  const sound = rows.slice(1).filter(({ harm, gain }) => harm === null && gain !== null);
+  const paying = most(
+    sound.filter(({ gain, money }) => money?.size === "gain" && COSTS_NOTHING.has(gain!.size)),
+    ({ money }) => money!.perDay.mean,
+  );
+  if (paying !== null)
+    return {
+      answer: "yes",
+      verdict: `For money take ${named(paying.name)}: it ${moneyWords(paying.money!)}; in ${lowered(info)} no plan tried is better by as much as matters.`,
+      words: [...yearly([paying]), ...words],
+      next: nextSteps(weighed, [{ row: paying, answer: "yes" }]),
+      best: rows.indexOf(paying),
+    };
   return {
     answer: "no",
     verdict: `${lead}${reasonWords(weighed)}.`,
-    words,
+    words: [...asGoodAsToday(weighed, sound), ...words],
     next: ["`gambrel why` with the plan tries what would help.", ...watchful(weighed)],
     best: 0,
   };
+}
+
+/** Those of which it is shown that they differ from today's plan by less than matters, or not yet shown whether they do. */
+function asGoodAsToday({ matters, info }: Weighed, sound: readonly DecisionRow[]): string[] {
+  const alike = sound.filter(({ gain }) => COSTS_NOTHING.has(gain!.size));
+  const open = sound.filter(({ gain }) => gain!.size === "open");
+  return [
+    ...(alike.length === 0
+      ? []
+      : [`Less than ${amountWords(matters.size, info)} from today's plan: ${someNamed(alike)}.`]),
+    ...(open.length === 0 ? [] : [`Not told apart from today's plan yet: ${someNamed(open)}.`]),
+  ];
+}
+
+function someNamed(rows: readonly DecisionRow[]): string {
+  const more = rows.length > NAMED ? [`${rows.length - NAMED} more`] : [];
+  return listed([...rows.slice(0, NAMED).map(({ name }) => named(name)), ...more]);
 }
 
 function notRanked(weighed: Weighed): Spoken {
@@ -101,7 +129,7 @@ function rivalWords({ againstBest, rows }: Weighed, top: DecisionRow | null): st
   if (againstBest === null || top === null) return [];
   const rivals = rows.filter((row, index) => row !== top && againstBest[index]?.mayBeBest);
   const others = rows.some(({ harm }) => harm !== null) ? "Every other plan that does no harm" : "Every other plan";
-  if (rivals.length === 0) return [`${others} is shown to be worse.`];
+  if (rivals.length === 0) return [`${others} that was tried is shown to be worse.`];
   const names = rivals
     .slice(0, NAMED)
     .map(({ name }, index) => (rows.indexOf(rivals[index]!) === 0 ? "today's plan" : named(name)));
@@ -147,17 +175,20 @@ export function howMuch(weighed: Weighed): Spoken {
   const { row, variant, amount: level } = enough;
   const isLast = enough === order.at(-1);
   const factor = study.factors[0]!.name;
-  const change = variant === 0 ? "" : `: ${joined(gainClause(weighed, row), row)}`;
+  const change = variant === 0 ? "" : `: ${joined(weighed, gainClause(weighed, row), row)}`;
+  if (variant !== 0 && row.gain!.size === "open") return notEnoughDays(weighed, row, `${level} (${factor})`);
   const lead =
     variant === 0
       ? `Today's ${level} (${factor}) is enough`
-      : `${level} (${factor}) ${isLast ? "is best of those tried" : "is enough"}`;
-  const rest = isLast ? "" : ` Beyond that no step gains ${least} on average.`;
+      : `${level} (${factor}) ${isLast ? "gains most of those tried" : "is enough"}`;
+  const rest = isLast ? "" : ` Beyond that no step tried gains ${least} on average.`;
   return {
     answer: "told",
     verdict: `${lead}${change}.${rest}`,
     words: [
-      ...(isLast && variant !== 0 ? ["More may gain more still: try larger ones, too."] : []),
+      ...(isLast && variant !== 0 && row.money?.size !== "loss"
+        ? ["More may gain more still: try larger ones, too."]
+        : []),
       ...(variant === 0 ? [] : yearly([row])),
       ...cheaperWords(
         rows.slice(1).filter(({ harm, gain }) => harm === null && gain !== null),
@@ -167,6 +198,17 @@ export function howMuch(weighed: Weighed): Spoken {
     ],
     next: variant === 0 ? watchful(weighed) : nextSteps(weighed, [{ row, answer: "yes" }]),
     best: variant,
+  };
+}
+
+/** By the means an amount would do, and the days do not show that it gains anything. */
+function notEnoughDays(weighed: Weighed, row: DecisionRow, level: string): Spoken {
+  return {
+    answer: "undecided",
+    verdict: `It cannot be told yet; by the averages ${level} would do, but ${joined(weighed, gainClause(weighed, row), row)}.`,
+    words: [],
+    next: nextSteps(weighed, [{ row, answer: "undecided" }]),
+    best: null,
   };
 }
 

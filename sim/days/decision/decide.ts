@@ -14,6 +14,9 @@ const MAX_FOR_BEST = 200;
 /** A list of more variants asks which is best. */
 const MAX_FOR_WORTH = 3;
 
+/** Results that a study asks for beyond those; a table has no room for more. */
+const MAX_ASKED = 6;
+
 /** Of the day, in the order of the table, as far as a plan has them; time limits come after the overtime. */
 const DAY_COLUMNS = ["headsPerHour", "carcasses", "finish", "overtime"];
 const MONEY_COLUMNS = ["cost.overtimePay"];
@@ -62,6 +65,7 @@ function weigh(
     ...asked,
     deciding: info.key,
     ...{ matters, columns, rows, info, findings, study },
+    overtimeDays: values.map(overtimeDays),
     againstBest: againstBest(study, info, observed, ranked(rows, asked.kind)),
   };
 }
@@ -70,6 +74,11 @@ function weigh(
 function ranked(rows: readonly DecisionRow[], kind: QuestionKind): number[] {
   const first = kind === "what if" ? 1 : 0;
   return rows.flatMap(({ harm }, variant) => (harm === null && variant >= first ? [variant] : []));
+}
+
+function overtimeDays({ overtime = [] }: VariantValues): Weighed["overtimeDays"][number] {
+  const known = overtime.filter((value) => value !== null);
+  return known.length === 0 ? null : { days: known.filter((seconds) => seconds > 0).length, of: known.length };
 }
 
 /** The mean of each antithetic pair is one observation. */
@@ -106,8 +115,8 @@ function isAmount(level: string): boolean {
 }
 
 /**
- * The deciding response first, then what an owner asks of any day; limits only where some head of some variant is outside
- * them, and carcasses only where their number differs.
+ * The deciding response first, then what an owner asks of any day, then what else the study asks for; limits only where
+ * some head of some variant is outside them, and carcasses only where their number differs.
  */
 function columnsOf(
   plan: Plan,
@@ -130,7 +139,9 @@ function columnsOf(
   const saturated = plan.supply.kind === "saturated";
   const day = saturated ? ["headsPerHour"] : [...(moves("carcasses") ? ["carcasses"] : []), "finish", "overtime"];
   const keys = [...day, ...MONEY_COLUMNS, ...broken, ...first(COST_COLUMNS), ...first(MARGIN_COLUMNS)];
-  return [...new Set([info.key, ...keys])].filter(given).map((key) => known.get(key)!);
+  const counted = new Set([info.key, ...keys, "carcasses"]);
+  const others = responses.map(({ key }) => key).filter((key) => !counted.has(key));
+  return [...new Set([info.key, ...keys, ...others.slice(0, MAX_ASKED)])].filter(given).map((key) => known.get(key)!);
 }
 
 function mean(list: readonly (number | null)[] | undefined): number {

@@ -1,3 +1,4 @@
+import { readerOf } from "../../text/kinds/index.ts";
 import type { Decision, DecisionRow, VerdictKind } from "../results/index.ts";
 import {
   amountWords,
@@ -27,7 +28,7 @@ export function judged(weighed: Weighed, row: DecisionRow): Judged {
   const { gain, money, harm } = row;
   if (harm !== null) return { row, answer: "no", clause: `it does harm: ${harm}` };
   if (gain === null) return { row, answer: "undecided", clause: `no day gave ${lowered(weighed.info)} for both plans` };
-  const clause = joined(gainClause(weighed, row), row);
+  const clause = joined(weighed, gainClause(weighed, row), row);
   if (money === null || isWelfare(weighed)) return { row, answer: BY_SIZE[gain.size], clause };
   return { row, answer: byMoney(gain.size, money.size), clause };
 }
@@ -63,10 +64,19 @@ export function gainClause({ info, matters, rows }: Weighed, { gain, estimates }
   return `${n} simulated days cannot tell what it does to ${lowered(info)}`;
 }
 
-export function joined(clause: string, { gain, money }: DecisionRow): string {
+/** What a change does and what it costs, as one clause; an owner hears of the money first. */
+export function joined({ study }: Weighed, clause: string, { gain, money }: DecisionRow): string {
   if (money === null) return clause;
   const against = (gain!.size === "gain" && money.size === "loss") || (gain!.size === "loss" && money.size === "gain");
-  return `${clause}, ${against ? "but" : "and"} it ${moneyWords(money)}`;
+  const link = against ? "but" : "and";
+  return readerOf(study.reader) === "owner"
+    ? `it ${moneyWords(money)}, ${link} ${withNo(clause)}`
+    : `${clause}, ${link} it ${moneyWords(money)}`;
+}
+
+/** Whether the change is shown to gain what matters, and only its money is not told yet. */
+export function isOpenInMoney({ row: { gain, money }, answer }: Pick<Judged, "row" | "answer">): boolean {
+  return answer === "undecided" && gain?.size === "gain" && money?.size === "open";
 }
 
 /** "with X there is no difference ...", "with X work ends ...". */
@@ -102,7 +112,11 @@ export function nextSteps(weighed: Weighed, all: readonly Pick<Judged, "row" | "
     ({ answer, row }) => answer === "yes" && row.money?.price === 0 && changesLine(weighed, row),
   );
   return [
-    ...(days > 0 ? [`About ${days} simulated days of each would tell: add --replications ${days}.`] : []),
+    ...(days > 0
+      ? [
+          `About ${days} simulated days of each would tell${open.every(isOpenInMoney) ? " whether it pays" : ""}: add --replications ${days}.`,
+        ]
+      : []),
     ...(unpriced.length > 0
       ? [
           `The plan has no price for ${listed(unpriced.map(({ row }) => named(row.name)))}: set what it costs against what it brings.`,

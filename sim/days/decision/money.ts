@@ -85,7 +85,8 @@ function charges(plan: Plan): number {
   return capitals(plan).reduce((sum, capital) => sum + capitalPerDay(capital), 0);
 }
 
-function daysPerYearOf(plan: Plan): { daysPerYear: number; assumed: boolean } {
+/** As the plan says, else 250. */
+export function daysPerYearOf(plan: Plan): { daysPerYear: number; assumed: boolean } {
   const known = plan.money?.plantCosts?.daysPerYear ?? capitals(plan)[0]?.daysPerYear;
   return { daysPerYear: known ?? DAYS_PER_YEAR, assumed: known === undefined };
 }

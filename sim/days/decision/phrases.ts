@@ -39,6 +39,8 @@ export function changeWords(gain: Gain, info: ResponseInfo): string {
   if (info.key === "overtime") return `overtime is ${size} ${isBetter ? "shorter" : "longer"}`;
   if (info.key === "headsPerHour") return `the line makes ${size} ${isBetter ? "more" : "fewer"}`;
   const goesUp = isBetter === (info.better === "more");
+  if (info.key.startsWith("p95."))
+    return `the time that 95 % of the heads stay below in '${info.key.slice("p95.".length)}' is ${size} ${goesUp ? "longer" : "shorter"}`;
   if (info.format === "clock") return `${lowered(info)} is ${size} ${goesUp ? "later" : "earlier"}`;
   return `${lowered(info)} is ${size} ${goesUp ? "higher" : "lower"}`;
 }
@@ -47,7 +49,7 @@ export function changeWords(gain: Gain, info: ResponseInfo): string {
 export function moneyWords(money: NetMoney): string {
   const { perDay, size, by } = money;
   if (size === "no difference" || size === "too small") return "costs about as much as it brings";
-  if (size === "open") return `may bring or cost money (${rangeWords(money)} a day)`;
+  if (size === "open") return `may bring or cost money (${moneyRange(money)} a day)`;
   const amount = money$(Math.abs(perDay.mean), money);
   if (perDay.mean > 0) return by === "cost" ? `saves ${amount} a day` : `earns ${amount} a day more`;
   return by === "cost" ? `costs ${amount} a day more than it saves` : `earns ${amount} a day less`;
@@ -62,7 +64,8 @@ export function yearWords(money: NetMoney): string {
   return `${formatDecimals(rounded, 0)} ${money.currency} a year (${days})`;
 }
 
-function rangeWords({ perDay: { mean, low, high }, currency }: NetMoney): string {
+/** "−62 to +29 EUR": what a change may bring or cost. */
+export function moneyRange({ perDay: { mean, low, high }, currency }: NetMoney): string {
   const info: ResponseInfo = { key: "", label: "", unit: currency, format: "number", better: null };
   const [, range] = formatDifference({ mean, low, high }, info);
   return range;

@@ -1,15 +1,16 @@
 import type { Decision } from "../results/index.ts";
 import { bestOf, howMuch } from "./bestOf.ts";
+import { forReader } from "./forReader.ts";
 import type { Spoken } from "./judged.ts";
 import { limitKept, whatMatters, whatWillItBe, whereNext } from "./told.ts";
 import type { Weighed } from "./weighed.ts";
 import { whatIf } from "./whatIf.ts";
 import { worthIt } from "./worthIt.ts";
 
-/** Puts a decision into words: the verdict in one sentence, what it rests on, what to do next. */
+/** Puts a decision into words: the verdict in one sentence, what it rests on, what to do next; for who is to read it. */
 export function said(weighed: Weighed): Decision {
-  const { info: _, findings: __, study: ___, againstBest: ____, ...decision } = weighed;
-  return { ...decision, ...spoken(weighed) };
+  const { info: _, findings: __, study: ___, againstBest: ____, overtimeDays: _____, ...decision } = weighed;
+  return { ...decision, ...forReader(weighed, spoken(weighed)) };
 }
 
 function spoken(weighed: Weighed): Spoken {

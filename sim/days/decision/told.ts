@@ -1,6 +1,8 @@
-import { formatMinutes } from "../../text/units/index.ts";
-import type { DecisionRow } from "../results/index.ts";
+import { formatDecimals, formatMinutes, formatSpan } from "../../text/units/index.ts";
+import type { DecisionRow, MeanEstimate } from "../results/index.ts";
 import { type Spoken, watchful } from "./judged.ts";
+import { ENDS } from "./matters.ts";
+import { daysPerYearOf } from "./money.ts";
 import { amountWords, estimateWords, listed, lowered, named, paceOf, paceWords } from "./phrases.ts";
 import type { Weighed } from "./weighed.ts";
 
@@ -59,14 +61,24 @@ export function limitKept(weighed: Weighed): Spoken {
       today.length === 0
         ? `Yes: no head was outside ${limits.length === 1 ? limitName(limits[0]!) : "any limit"} in ${n} simulated days.`
         : `No: ${worst.join("; ")}${rows.length > 1 ? others : ""}.`,
-    words: rows.length > 1 && today.length > 0 && keeping.length === 0 ? ["None of the plans tried keeps it."] : [],
+    words: [
+      ...(rows.length > 1 && today.length > 0 && keeping.length === 0 ? ["None of the plans tried keeps it."] : []),
+      ...(today.length === 0 ? [couldStill(n, weighed.study.confidence)] : []),
+    ],
     next: today.length === 0 ? [] : ["`gambrel why` with the plan tries what would help."],
     best: today.length === 0 ? 0 : keeping.length > 0 ? rows.indexOf(keeping[0]!) : null,
   };
 }
 
-/** When do we finish, how much comes out? */
-export function whatWillItBe({ rows, info, study, findings }: Weighed): Spoken {
+/** Days without a case say little of rare ones: exact interval of a share of which none was seen (Clopper and Pearson 1934). */
+function couldStill(days: number, confidence: number): string {
+  const most = 1 - ((1 - confidence) / 2) ** (1 / days);
+  return `On other days it may still happen: ${days} days leave open up to ${formatDecimals(100 * most, most < 0.1 ? 1 : 0)} % of days with such a head.`;
+}
+
+/** When do we finish, how much comes out, what does it cost? */
+export function whatWillItBe(weighed: Weighed): Spoken {
+  const { rows, info, study, findings } = weighed;
   const found = rows[0]!.estimates[info.key]!;
   const start = study.variants[0]!.plan.day.startClockSeconds;
   const spread = [found.min, found.max].map((value) =>
@@ -78,12 +90,46 @@ export function whatWillItBe({ rows, info, study, findings }: Weighed): Spoken {
     answer: "told",
     verdict: `${what} ${estimateWords(found, info, start)} on average.`,
     words: [
-      `Single days lie between ${spread[0]} and ${spread[1]} (${found.n} simulated).`,
+      ...monthWords(weighed, found),
+      ...(found.min === found.max
+        ? [`It was the same on all ${found.n} simulated days.`]
+        : [`Single days lie between ${spread[0]} and ${spread[1]} (${found.n} simulated).`]),
+      ...(ENDS.has(info.key) || info.key === OVERTIME_PAY ? overtimeWords(weighed) : []),
       ...(pace === null ? [] : [`Over the day ${paceWords(pace)}.`]),
     ],
-    next: [],
+    next: watchful(weighed),
     best: null,
   };
+}
+
+const OVERTIME_PAY = "cost.overtimePay";
+
+/** "Overtime on 7 of 8 simulated days, 39 min on average." */
+function overtimeWords({ overtimeDays, rows, columns, info }: Weighed): string[] {
+  const [today] = overtimeDays;
+  if (today == null) return [];
+  const overtime = columns.find(({ key }) => key === "overtime");
+  const found = overtime === undefined ? undefined : rows[0]!.estimates.overtime;
+  const size =
+    info.key === "overtime" || found === undefined || found.mean === 0
+      ? ""
+      : `, ${formatSpan(found.mean, overtime!, "plain")} on average`;
+  return [`Overtime on ${today.days} of ${today.of} simulated days${size}.`];
+}
+
+const MONTHS = 12;
+/** Money of a whole day, which adds up over days: not that of a head or a kilogram. */
+const ADDS_UP = /^(cost|plantCost)\.|^(margin|fullMargin)$/;
+
+function monthWords({ info, study }: Weighed, { mean }: MeanEstimate): string[] {
+  const { plan } = study.variants[0]!;
+  if (plan.money === null || info.unit !== plan.money.currency || !ADDS_UP.test(info.key)) return [];
+  const { daysPerYear, assumed } = daysPerYearOf(plan);
+  const [year, month] = [mean * daysPerYear, (mean * daysPerYear) / MONTHS].map((amount) =>
+    formatDecimals(Number(amount.toPrecision(2)), 0),
+  );
+  const days = `${formatDecimals(daysPerYear, 0)} working days a year${assumed ? ", assumed" : ""}`;
+  return [`About ${month} ${info.unit} a month, ${year} ${info.unit} a year (${days}).`];
 }
 
 /** Which of many factors matters? */

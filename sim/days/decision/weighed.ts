@@ -21,4 +21,6 @@ export interface Weighed extends Omit<Decision, "answer" | "verdict" | "words" |
   againstBest: readonly (AgainstBest | undefined)[] | null;
   findings: Findings;
   study: Study;
+  /** On how many of its simulated days each variant ran into overtime; null where a plan has no end of a shift. */
+  overtimeDays: readonly ({ days: number; of: number } | null)[];
 }

@@ -1,6 +1,6 @@
 import type { ResponseInfo } from "../../day/observations/index.ts";
 import { formatDecimals, formatSpan } from "../../text/units/index.ts";
-import type { DecisionRow, Gain } from "../results/index.ts";
+import type { DecisionRow, Gain, NetMoney } from "../results/index.ts";
 import { handlesOtherHeads } from "./bestOf.ts";
 import { gainOf } from "./gain.ts";
 import { daysNeeded, gainClause, most, type Spoken, watchful, withNo } from "./judged.ts";
@@ -32,13 +32,7 @@ function oneTry(weighed: Weighed, row: DecisionRow): Spoken {
 function severalTries(weighed: Weighed, tries: readonly DecisionRow[]): Spoken {
   const sound = tries.filter(({ harm, gain }) => harm === null && gain !== null);
   const top = most(sound, ({ gain }) => gain!.mean);
-  if (handlesOtherHeads({ ...weighed, rows: tries }))
-    return spoken(
-      weighed,
-      tries,
-      null,
-      "The tries handle different numbers of heads, so the end of work cannot rank them",
-    );
+  if (handlesOtherHeads({ ...weighed, rows: tries })) return spoken(weighed, tries, null, byHeads(weighed, tries));
   if (top === null) return spoken(weighed, tries, null, unranked(weighed, tries));
   const then = `with it ${happens(weighed, top)}`;
   if (sound.length === 1) return spoken(weighed, tries, top, `Only ${named(top.name)} does no harm: ${then}`);
@@ -59,11 +53,32 @@ function severalTries(weighed: Weighed, tries: readonly DecisionRow[]): Spoken {
       weighed,
       tries,
       top,
-      `${days} simulated days cannot tell which of ${names} copes best; with ${named(top.name)} ${happens(weighed, top)}`,
+      `${days} simulated days cannot tell which of ${names} copes best: ${meansOf(weighed, [top, ...rivals])}`,
     ),
     answer: "undecided",
     best: null,
   };
+}
+
+/** Overtime on more of the days than this is common. */
+const COMMON = 0.5;
+
+/** Of tries with other numbers of heads, which the end of work cannot rank: from which number on overtime is common. */
+function byHeads({ rows, overtimeDays }: Weighed, tries: readonly DecisionRow[]): string {
+  const points = [rows[0]!, ...tries].flatMap((row, index) => {
+    const found = overtimeDays[rows.indexOf(row)];
+    const name = index === 0 ? "today's heads" : named(row.name);
+    return found == null ? [] : [{ name, ...found, heads: row.estimates.carcasses?.mean ?? 0 }];
+  });
+  if (points.length <= tries.length)
+    return "The tries handle different numbers of heads, so the end of work cannot rank them";
+  const sorted = points.sort((a, b) => a.heads - b.heads);
+  const first = sorted.findIndex(({ days, of }) => days > COMMON * of);
+  const told = (list: typeof points) => listed(list.map(({ name, days, of }) => `${name} (${days} of ${of})`));
+  if (first === -1) return `Overtime comes on half of the simulated days at most: with ${told(sorted)}`;
+  if (first === 0) return `Overtime comes on more than half of the simulated days throughout: with ${told(sorted)}`;
+  const { name, days, of } = sorted[first]!;
+  return `Overtime is common from ${name} on (${days} of ${of} simulated days), and not with ${told(sorted.slice(0, first).reverse())}`;
 }
 
 const NAMED = 3;
@@ -92,18 +107,44 @@ function harmWords(weighed: Weighed, row: DecisionRow): string {
   return listed(told);
 }
 
+/** "With “A” work ends 20 min later; all in all the day earns 30 EUR less." */
+function trySentence(weighed: Weighed, row: DecisionRow): string {
+  const said = `With ${named(row.name)} ${happens(weighed, row)}`;
+  const { money } = row;
+  if (money === null) return `${said}.`;
+  if (money.size === "open") return `${said}; all in all it ${moneyWords(money)}.`;
+  if (STAYS.has(money.size)) return `${said}; all in all the money of the day stays about the same.`;
+  return `${said}; all in all the day ${earns(money)}.`;
+}
+
+const STAYS = new Set<NetMoney["size"]>(["no difference", "too small"]);
+
+/** "earns 30 EUR less". */
+function earns(money: NetMoney): string {
+  const { by, perDay } = money;
+  const more = perDay.mean > 0 === (by === "margin") ? "more" : "less";
+  return `${by === "margin" ? "earns" : "costs"} ${money$(Math.abs(perDay.mean), money)} ${more}`;
+}
+
 /** The verdict, then a sentence for every try that it does not tell of. */
 function spoken(weighed: Weighed, tries: readonly DecisionRow[], best: DecisionRow | null, verdict: string): Spoken {
   return {
     answer: "told",
     verdict: `${verdict}.`,
-    words: tries.flatMap((row) => [
-      ...(row === best ? [] : [`With ${named(row.name)} ${happens(weighed, row)}.`]),
-      ...moneySentence(row),
-    ]),
+    words: tries.flatMap((row) => (row === best ? moneySentence(row) : [trySentence(weighed, row)])),
     next: [],
     best: best === null ? null : weighed.rows.indexOf(best),
   };
+}
+
+/** "end of work 14:23 with “A” and 14:25 with “B”". */
+function meansOf(weighed: Weighed, rows: readonly DecisionRow[]): string {
+  const { info } = weighed;
+  const parts = rows.flatMap(({ name, estimates }) => {
+    const found = estimates[info.key];
+    return found === undefined ? [] : [`${meanWords(found, info, weighed)} with ${named(name)}`];
+  });
+  return `${lowered(info)} ${listed(parts)}`;
 }
 
 function mayBeBest({ againstBest, rows }: Weighed, row: DecisionRow): boolean {
@@ -178,10 +219,11 @@ function shownMean(difference: DecisionRow["differences"][string] | undefined): 
 }
 
 /** Null where the plan watches no limit. */
-function limitWords({ study, columns }: Weighed, { estimates, harm }: DecisionRow): string | null {
+function limitWords({ study, columns, deciding }: Weighed, { estimates, harm }: DecisionRow): string | null {
   if (study.variants[0]!.plan.limits.length === 0 || harm !== null) return null;
   const broken = columns.some(({ key }) => key.startsWith("beyond.") && (estimates[key]?.mean ?? 0) > 0);
-  return broken ? "no limit is broken more than today" : "no limit is broken";
+  if (broken) return "no limit is broken more than today";
+  return `no limit is broken in ${estimates[deciding]?.n ?? 0} simulated days`;
 }
 
 function singleDays(weighed: Weighed, row: DecisionRow): string[] {
@@ -198,13 +240,10 @@ function meanWords(found: DecisionRow["estimates"][string], info: ResponseInfo, 
 
 function moneySentence({ name, money }: DecisionRow): string[] {
   if (money === null) return [];
-  const { size, by, perDay } = money;
+  const { size } = money;
   if (size === "open") return [`All in all the day with ${named(name)} ${moneyWords(money)}.`];
-  if (size === "no difference" || size === "too small")
-    return [`All in all the money of the day stays about the same with ${named(name)}.`];
-  const more = perDay.mean > 0 === (by === "margin") ? "more" : "less";
-  const does = by === "margin" ? "earns" : "costs";
-  return [`All in all the day ${does} ${money$(Math.abs(perDay.mean), money)} ${more} with ${named(name)}.`];
+  if (STAYS.has(size)) return [`All in all the money of the day stays about the same with ${named(name)}.`];
+  return [`All in all the day ${earns(money)} with ${named(name)}.`];
 }
 
 function moreDays(weighed: Weighed, tries: readonly DecisionRow[]): string[] {

@@ -1,6 +1,17 @@
 import type { VerdictKind } from "../results/index.ts";
-import { type Judged, judged, most, nextSteps, reasonWords, type Spoken, withNo, yearly } from "./judged.ts";
-import { listed, named } from "./phrases.ts";
+import {
+  gainClause,
+  isOpenInMoney,
+  type Judged,
+  judged,
+  most,
+  nextSteps,
+  reasonWords,
+  type Spoken,
+  withNo,
+  yearly,
+} from "./judged.ts";
+import { listed, moneyRange, named } from "./phrases.ts";
 import type { Weighed } from "./weighed.ts";
 
 /** Is it worth it? Each change by itself. */
@@ -15,7 +26,7 @@ export function worthIt(weighed: Weighed): Spoken {
   const stays = answer === "no" || answer === "too small";
   return {
     answer,
-    verdict: all.length === 1 ? oneVerdict(all[0]!, reason) : severalVerdict(all, reason),
+    verdict: all.length === 1 ? oneVerdict(weighed, all[0]!, reason) : severalVerdict(all, reason),
     words: [
       ...(all.length === 1 ? [] : all.map(({ row, clause }) => `${named(row.name)}: ${clause}.`)),
       ...yearly(yes.map(({ row }) => row)),
@@ -33,8 +44,10 @@ const LEADS: Record<VerdictKind, string> = {
   told: "It is a matter of choice",
 };
 
-function oneVerdict(judged: Judged, reason: string): string {
+function oneVerdict(weighed: Weighed, judged: Judged, reason: string): string {
   const { row, answer, clause } = judged;
+  if (isOpenInMoney(judged))
+    return `With ${named(row.name)} ${gainClause(weighed, row)}, but whether that pays cannot be told yet (${moneyRange(row.money!)} a day).`;
   const why = hasNothingToGain(judged) ? reason : "";
   return `${LEADS[answer]}: with ${named(row.name)} ${withNo(clause)}${why}.`;
 }
@@ -44,9 +57,10 @@ function hasNothingToGain({ row: { harm, gain } }: Judged): boolean {
   return harm === null && (gain?.size === "no difference" || gain?.size === "too small");
 }
 
-const GROUPS: [VerdictKind, string][] = [
+const GROUPS: [VerdictKind | "open in money", string][] = [
   ["yes", "Worth it"],
   ["told", "A matter of choice"],
+  ["open in money", "Shown to help, but whether it pays cannot be told yet"],
   ["undecided", "Cannot be told yet"],
   ["too small", "Too small to matter"],
   ["no", "Not worth it"],
@@ -54,7 +68,9 @@ const GROUPS: [VerdictKind, string][] = [
 
 function severalVerdict(all: readonly Judged[], reason: string): string {
   const groups = GROUPS.flatMap(([answer, lead]) => {
-    const names = all.filter((each) => each.answer === answer).map(({ row }) => named(row.name));
+    const names = all
+      .filter((each) => (isOpenInMoney(each) ? "open in money" : each.answer) === answer)
+      .map(({ row }) => named(row.name));
     return names.length === 0 ? [] : [`${lead}: ${listed(names)}`];
   });
   return `${groups.join(". ")}${all.every(hasNothingToGain) ? reason : ""}.`;

@@ -1,6 +1,6 @@
 import { expandedLoadNames, isRecord } from "../../asked/plan/index.ts";
 import { type Reading, read, readClock, readQuantity, refused, time, writeClock } from "../../text/units/index.ts";
-import { countOf } from "./named.ts";
+import { assigned, countOf } from "./named.ts";
 import type { PlanDraft } from "./planDraft.ts";
 import { cannot, type Told, told } from "./told.ts";
 
@@ -86,6 +86,48 @@ export function lorries(draft: PlanDraft, written: string): Reading<Told> {
     all.map((lorry, index) => ({ ...lorry, at: writeClock(due[index]!) })),
   );
   return told(`lorries ${written}`, [`The lorries are due at ${due.map(writeClock).join(", ")}.`]);
+}
+
+/** "first=60 min", "3=20 min" or by the lorry's name: that lorry alone comes so much later. */
+export function late(draft: PlanDraft, written: string): Reading<Told> {
+  const example = '--late "first=60 min"';
+  const parts = assigned(written, example);
+  if (parts.fault !== null) return parts;
+  const all = eachLorry(draft.list(...LOADS) as Lorry[]).sort((a, b) => secondsOf(a) - secondsOf(b));
+  if (all.length === 0)
+    return cannot(
+      "this plan has no lorries: its animals come one by one or stand ready",
+      "--lorries and --late need lorries",
+    );
+  const which = lorryNamed(parts.value[0], all);
+  if (which.fault !== null) return which;
+  const by = readQuantity(time, parts.value[1]);
+  if (by.fault !== null) return by;
+  if (!(by.value > 0))
+    return refused(`'${parts.value[1]}' is no time later`, "a time above 0", `write for example ${example}`);
+  const index = which.value;
+  const at = writeClock(secondsOf(all[index]!) + by.value);
+  draft.put(
+    LOADS,
+    all.map((lorry, place) => (place === index ? { ...lorry, at } : lorry)),
+  );
+  return told(`lorry ${index + 1} late by ${parts.value[1]}`, [
+    `It is due at ${at} instead of ${all[index]!.at}; the others as planned.`,
+  ]);
+}
+
+/** By its place in the order of the day, or by name. */
+function lorryNamed(written: string, all: readonly Lorry[]): Reading<number> {
+  const place = written === "first" ? 1 : written === "last" ? all.length : Number(/^\d+$/.exec(written)?.[0]);
+  if (place >= 1 && place <= all.length) return read(place - 1);
+  const byName = all.findIndex(({ name }) => name === written);
+  return byName >= 0
+    ? read(byName)
+    : refused(
+        `'${written}' is none of the ${all.length} lorries`,
+        `'first', 'last', 1 to ${all.length}, or a lorry's name`,
+        'write for example --late "first=60 min"',
+      );
 }
 
 /** What was asked of the lorries' times, in seconds; null where nothing was. */

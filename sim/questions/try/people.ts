@@ -74,6 +74,29 @@ export function move(draft: PlanDraft, written: string): Reading<Told> {
   ]);
 }
 
+const MAX_PERCENT = 300;
+
+/** "10%" or "-5%": everybody's pay so much higher or lower; overtime is paid by it, too. */
+export function wages(draft: PlanDraft, written: string): Reading<Told> {
+  const percent = Number(/^([+-]?\d{1,3}(?:\.\d{1,2})?) ?%$/.exec(written)?.[1]);
+  if (!(percent !== 0 && percent > -100 && percent <= MAX_PERCENT))
+    return refused(
+      `'${written}' is not a percentage here`,
+      `above -100 % and at most ${MAX_PERCENT} %, and not 0 %`,
+      "write for example --wages 10%",
+    );
+  const paid = draft.list("crews").filter(({ pay }) => typeof pay === "string");
+  if (paid.length === 0) return cannot("no crew of this plan has a pay", "give the crews their pay in the plan first");
+  for (const { name, pay } of paid) {
+    const [, amount = "", unit = ""] = /^\s*([\d.]+(?:e[+-]?\d+)?)(.*)$/i.exec(String(pay)) ?? [];
+    draft.put(
+      ["crews", String(name), "pay"],
+      `${Number((Number(amount) * (1 + percent / 100)).toPrecision(12))}${unit}`,
+    );
+  }
+  return told(`wages ${Math.abs(percent)} % ${percent > 0 ? "higher" : "lower"}`);
+}
+
 function crewAndCount(draft: PlanDraft, written: string, example: string): Reading<Named & { count: number }> {
   const parts = assigned(written, example);
   if (parts.fault !== null) return parts;

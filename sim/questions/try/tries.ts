@@ -1,8 +1,8 @@
 import type { Fault, Plan } from "../../asked/plan/index.ts";
 import type { Reading } from "../../text/units/index.ts";
-import { extra, fewer, lorries } from "./heads.ts";
+import { extra, fewer, late, lorries } from "./heads.ts";
 import { down, moveBreak, moveShift, secondShift } from "./hours.ts";
-import { ill, more, move } from "./people.ts";
+import { ill, more, move, wages } from "./people.ts";
 import { PlanDraft } from "./planDraft.ts";
 import { faster, places, slower } from "./stations.ts";
 import type { Told } from "./told.ts";
@@ -11,10 +11,10 @@ type Change = (draft: PlanDraft, written: string) => Reading<Told>;
 
 /** What each option does to a plan; of those in the list several may be written at once, with a comma between them. */
 const CHANGES: Record<string, Change> = {
-  ...{ ill, more, move, extra, fewer, lorries, down, places, faster, slower },
+  ...{ ill, more, move, wages, extra, fewer, lorries, late, down, places, faster, slower },
   ...{ break: moveBreak, shift: moveShift, "second-shift": secondShift },
 };
-const SEVERAL = new Set(["ill", "more", "move", "down", "places", "faster", "slower", "break", "shift"]);
+const SEVERAL = new Set(["ill", "more", "move", "late", "down", "places", "faster", "slower", "break", "shift"]);
 
 /** Options that change the plan. */
 export const TRY_OPTIONS = Object.keys(CHANGES);
@@ -39,9 +39,14 @@ export interface Try {
 
 export type TriesReading = { tries: Try[]; faults: [] } | { tries: null; faults: Fault[] };
 
-/** What was written as tries of the plan, or all that is wrong with it. `json`: the sound plan's file. */
+/**
+ * What was written as tries of the plan, or all that is wrong with it; none where nothing was written: then today's plan is
+ * asked about. `json`: the sound plan's file.
+ */
 export function readTries(plan: Plan, json: unknown, written: readonly WrittenOption[]): TriesReading {
-  const groups = grouped(written);
+  if (written.length === 0) return { tries: [], faults: [] };
+  const groups = grouped(written).flatMap(apart);
+  if (groups.length > MAX_TRIES) return { tries: null, faults: [tooMany(groups.length)] };
   const all = groups.map((group) => readTry(new PlanDraft(plan, json), group));
   const faults = [...groups.flatMap(emptyGroup), ...all.flatMap((each) => each.faults)];
   if (faults.length > 0) return { tries: null, faults };
@@ -86,20 +91,47 @@ function grouped(written: readonly WrittenOption[]): WrittenOption[][] {
   return groups;
 }
 
-function emptyGroup(group: readonly WrittenOption[], index: number, all: readonly unknown[]): Fault[] {
+function emptyGroup(group: readonly WrittenOption[], index: number): Fault[] {
   if (group.length > 0) return [];
   const remedy = "write for example --ill evisceration=1; gambrel try --help shows more";
-  const found = all.length === 1 ? "nothing is tried" : `try ${index + 1} has no option`;
   return [
-    { path: all.length === 1 ? "gambrel try" : "--or", found, allowed: "at least one option in each try", remedy },
+    { path: "--or", found: `try ${index + 1} has no option`, allowed: "at least one option in each try", remedy },
   ];
 }
 
-function readTry(draft: PlanDraft, group: readonly WrittenOption[]) {
+/** More than anybody reads, and a slip of the keyboard makes many. */
+const MAX_TRIES = 40;
+
+function tooMany(count: number): Fault {
+  return {
+    path: "gambrel try",
+    found: `${count} tries`,
+    allowed: `at most ${MAX_TRIES}`,
+    remedy: "write fewer values with 'or' between them",
+  };
+}
+
+/** "lunch=11:45 or 12:15" is two tries; values of several options are all put together. */
+function apart(group: readonly WrittenOption[]): WrittenOption[][] {
   const parts = group.flatMap(({ option, text }) =>
     (SEVERAL.has(option) ? text.split(",") : [text]).map((part) => ({ option, text: part.trim() })),
   );
-  const readings = parts.map(({ option, text }) => ({ path: `--${option} ${text}`, ...CHANGES[option]!(draft, text) }));
+  return parts.reduce<WrittenOption[][]>(
+    (tries, part) => tries.flatMap((before) => alternatives(part).map((one) => [...before, one])),
+    [[]],
+  );
+}
+
+/** Of "400 or 800 at 12:00" the numbers, of "lunch=11:45 or 12:15" what stands behind "=", else whole pieces. */
+function alternatives({ option, text }: WrittenOption): WrittenOption[] {
+  const [, numbers, rest = ""] = /^(\d+(?: or \d+)+)(.*)$/.exec(text) ?? [];
+  const at = numbers === undefined ? text.lastIndexOf("=") + 1 : 0;
+  const pieces = (numbers ?? text.slice(at)).split(" or ");
+  return pieces.map((piece) => ({ option, text: `${text.slice(0, at)}${piece.trim()}${rest}` }));
+}
+
+function readTry(draft: PlanDraft, group: readonly WrittenOption[]) {
+  const readings = group.map(({ option, text }) => ({ path: `--${option} ${text}`, ...CHANGES[option]!(draft, text) }));
   const told = readings.flatMap(({ value }) => (value === null ? [] : [value]));
   const faults = readings.flatMap(({ path, fault }): Fault[] => (fault === null ? [] : [{ path, ...fault }]));
   const notes = [...new Set(told.flatMap(({ notes }) => notes))];

@@ -12,6 +12,10 @@ export interface TryQuestion {
   decides?: string | undefined;
   /** "finish=10 min". */
   matters: readonly string[];
+  /** Keys of responses to tell besides. */
+  also?: readonly string[] | undefined;
+  /** For whom it is written; left out: a planner. */
+  reader?: string | undefined;
 }
 
 const TODAY = "as planned";
@@ -21,22 +25,28 @@ const LONGEST_NAME = 60;
 
 /** The same question as a study file would ask it; `plan`: the path of the plan from the study's folder, or the plan. */
 export function tryStudyFile(plan: Plan, planReference: unknown, question: TryQuestion): Record<string, unknown> {
-  const { tries, seed, days, matters, decides = whyResponse(plan) } = question;
+  const { tries, seed, days, matters, also = [], reader = "planner", decides = whyResponse(plan) } = question;
   const known = new Set(responsesOf(plan).map(({ key }) => key));
-  const what = tries.length === 1 ? tries[0]!.name : `${tries.length} tries of ${plan.name}`;
+  const usual = tries.length === 0 ? [] : USUAL.slice(0, 4);
+  const wanted = [...new Set([decides, ...also, ...usual])];
   return {
-    name: shortened(`What if: ${what}`),
-    question: questionOf(tries),
-    asks: "what if",
+    name: shortened(nameOf(plan, tries)),
+    question: questionOf(plan, tries),
+    ...(tries.length === 0 ? {} : { asks: "what if" }),
     ...(matters.length === 0 ? {} : { matters: matters.map(toMatters) }),
-    reader: "planner",
+    reader,
     plan: planReference,
     baseName: TODAY,
     seed,
     replications: days,
-    responses: [...new Set([decides, ...USUAL.slice(0, 4)])].filter((key) => key === decides || known.has(key)),
-    design: { list: tries.map(({ name, set }) => ({ name, set })) },
+    responses: wanted.filter((key) => key === decides || also.includes(key) || known.has(key)),
+    ...(tries.length === 0 ? {} : { design: { list: tries.map(({ name, set }) => ({ name, set })) } }),
   };
+}
+
+function nameOf(plan: Plan, tries: readonly Try[]): string {
+  if (tries.length === 0) return `Days of ${plan.name}`;
+  return `What if: ${tries.length === 1 ? tries[0]!.name : `${tries.length} tries of ${plan.name}`}`;
 }
 
 /** To the length of a name, between two words. */
@@ -47,7 +57,8 @@ function shortened(text: string): string {
   return `${kept.slice(0, kept.lastIndexOf(" ")).replace(/[,;:]$/, "")} ...`;
 }
 
-function questionOf(tries: readonly Try[]): string {
+function questionOf(plan: Plan, tries: readonly Try[]): string {
+  if (tries.length === 0) return `What do days of ${plan.name} come to, as it is planned?`;
   const notes = [...new Set(tries.flatMap((each) => each.notes))];
   return [`What if: ${tries.map(({ name }) => name).join("; or: ")}?`, ...notes].join(" ");
 }
@@ -65,10 +76,14 @@ function partsOf(written: string): [response: string, difference: string] {
 }
 
 /** What is wrong with the responses that were named. */
-export function questionFaults(plan: Plan, { decides, matters }: Pick<TryQuestion, "decides" | "matters">): Fault[] {
+export function questionFaults(
+  plan: Plan,
+  { decides, matters, also = [] }: Pick<TryQuestion, "decides" | "matters" | "also">,
+): Fault[] {
   const keys = responsesOf(plan).map(({ key }) => key);
   return [
     ...(decides === undefined || keys.includes(decides) ? [] : [unknown(`--decides ${decides}`, decides, keys)]),
+    ...also.flatMap((key) => (keys.includes(key) ? [] : [unknown(`--also ${key}`, key, keys)])),
     ...matters.flatMap((written): Fault[] => {
       const path = `--matters ${written}`;
       const [response, difference] = partsOf(written);

@@ -1,5 +1,6 @@
-/** The kinds of stages: their names in files, and what sets them apart. */
+/** The kinds of stages: their names in files, and what sets them apart; and the kinds of readers. */
 
+export { type Reader, readerOf } from "./readers.ts";
 export {
   byKind,
   type Deed,

@@ -7,6 +7,7 @@ import {
   processTerminal,
   progress,
   readingProgress,
+  sayingStages,
   type Terminal,
   untilInterrupted,
 } from "../../../sim/cli/terminal.ts";
@@ -66,6 +67,41 @@ describe("processTerminal", () => {
     const { terminal, err } = terminalWith(true, {});
     terminal.say("a\u202eb\u2067c\u200fd\u2028e\ud800f\u200bg\u009b31mh");
     expect(err).toEqual(["a?b?c?d?e?f?g?31mh\n"]);
+  });
+});
+
+describe("a search", () => {
+  const rounds = ["Trying 4 changes.", "8 of 90 tried.", "12 of 90 tried.", "16 of 90 tried.", "Choosing among 3."];
+
+  it("says each stage once where no line can be rewritten, and a round of it once a minute", () => {
+    const { terminal, said } = fakeTerminal(false);
+    let now = 0;
+    const say = sayingStages(terminal, () => now);
+    for (const words of rounds) say(words);
+    expect(said).toEqual(["Trying 4 changes.", "8 of 90 tried.", "Choosing among 3."]);
+    say("Choosing among 2.");
+    expect(said).toHaveLength(3);
+    now += 61_000;
+    say("Choosing among 1.");
+    expect(said.at(-1)).toBe("Choosing among 1.");
+  });
+
+  it("says all on a terminal, and shows no quarters of its small rounds elsewhere", () => {
+    const live = fakeTerminal(true);
+    const say = sayingStages(live.terminal, () => 0);
+    for (const words of rounds) say(words);
+    expect(live.said).toEqual(rounds);
+    const { terminal, said } = fakeTerminal(false);
+    let now = 0;
+    const shown = progress(terminal, () => now, true);
+    for (let done = 0; done <= 40; done++) {
+      now = done * 1000;
+      shown.update(done, 40);
+    }
+    expect(said).toEqual([]);
+    now += 61_000;
+    shown.update(40, 80);
+    expect(said).toEqual([expect.stringMatching(/^40 of 80 days simulated/)]);
   });
 });
 

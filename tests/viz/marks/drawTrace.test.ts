@@ -9,7 +9,8 @@ const scale = scaleLinear().domain([0, 10]).range([0, 100]);
 function paths(trace: TraceColumns): string[] {
   const words = { title: "t", caption: "", subtitle: "", description: "" };
   const day = { ...words, startClockSeconds: 0, endSeconds: 10, pauses: [] };
-  const frame = dayFrame(day, testContext({ width: 124 }), { left: -12, right: 12 });
+  const gutters = { left: -12, right: 12 };
+  const frame = dayFrame(day, testContext({ width: 124 }), gutters, gutters);
   drawTrace(frame, frame.body, trace, scale);
   return [...frame.finish(50).querySelectorAll("path")].map((path) => path.getAttribute("d")!);
 }

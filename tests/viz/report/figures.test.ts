@@ -27,7 +27,8 @@ test("pictures over the clock carry what is to be read off them", () => {
   const charts = dayCharts(results, results.variants[0]!, "day");
   const document = drawn(charts);
   const over = charts.filter(({ readings }) => readings !== null).length;
-  expect(document.querySelectorAll("[data-over-time]")).toHaveLength(over);
+  for (const kind of ["wide", "phone"])
+    expect(document.querySelectorAll(`.plot.${kind}[data-over-time]`)).toHaveLength(over);
   const data = [...document.querySelectorAll("script.readings")].map((script) => JSON.parse(script.textContent!));
   expect(data).toHaveLength(over);
   for (const { end } of data) expect(end).toBeGreaterThan(0);

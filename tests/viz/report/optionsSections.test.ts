@@ -9,7 +9,7 @@ it("the report of a line-up answers first, then tells price, worth and payback o
   expect(told).toMatch(/Answer Buy the machine\. The best is &quot;a machine&quot;\./);
   expect(told).toMatch(/What to do next Ask for a second offer\. Cautions /);
   expect(told).toMatch(
-    /Plan Price Payback Benefit a year .*? a machine best 12 000 EUR 2\.0 years 1\.0 years to never 5 000 EUR/,
+    /Plan Price Payback Benefit a year .*? a machine best 12 000 EUR 2\.0 years 1\.0 to never 5 000 EUR/,
   );
   expect(told).toMatch(
     /Interest 6 % a year, 250 days a year, money in EUR\. Cash of a day: revenue less pay\. Means over/,

@@ -15,7 +15,8 @@ test("where the time went follows the answer, in words and in pictures for every
   const page = renderReport(results);
   expect(titles(page).slice(0, 3)).toEqual(["Answer", "Appendix", "Where the time went"]);
   expect(page).toMatch(/<ul><li>For .*? the line ran at the pace of /);
-  expect(page.match(/<title[^>]*>What the line waited for until the end of work</g)).toHaveLength(3);
+  // Each picture is there twice: wide, and for a telephone.
+  expect(page.match(/<title[^>]*>What the line waited for until the end of work</g)).toHaveLength(2 * 3);
   expect(page.match(/<summary>The same for /g)).toHaveLength(2);
   expect(page).toContain("what is closed is not printed");
 });

@@ -49,6 +49,18 @@ test("columns and cells stay together: every value of a short table is on the te
   }
 });
 
+test("columns that are too wide for the sheet go, those that no plan is shown to move first, and are named", () => {
+  const { decision } = handMadeResults();
+  const whole = decisionTable(decision!, 0, { rows: 9 });
+  expect(whole.left).toEqual([]);
+  const narrow = decisionTable(decision!, 0, { rows: 9, letters: 24 });
+  expect(narrow.columns[0]).toBe(whole.columns[0]);
+  expect(narrow.columns.length).toBeLessThan(whole.columns.length);
+  expect([...narrow.columns, ...narrow.left!].sort()).toEqual([...whole.columns].sort());
+  const longest = narrow.rows.map(({ cells }) => cells.reduce((sum, { value }) => sum + value.length, 0));
+  expect(Math.max(...longest)).toBeLessThanOrEqual(24);
+});
+
 test("each reader sees first, after what decides, what he looks for", () => {
   const { decision } = handMadeResults();
   const info = (key: string) => ({ key, label: key, unit: "", format: "number" as const, better: null });

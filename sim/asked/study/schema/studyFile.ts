@@ -24,7 +24,12 @@ export function studyFile() {
           "Default: as what is varied and asked for suggests.",
       ),
     matters: matters().default([]),
-    reader: saidText().default("process engineer").describe("For whom it is written: shown in the report."),
+    reader: saidText()
+      .default("process engineer")
+      .describe(
+        "For whom it is written: planner, engineer, owner, veterinarian or trainer, in your own words. Shown in the " +
+          "report; sets what the first sentence and the first columns tell.",
+      ),
     plan: planReference().describe(
       "The base plan: the path of its file, from the folder of the study, or the plan itself.",
     ),

@@ -62,6 +62,13 @@ describe("gambrel report", () => {
     expect(signature).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
   });
 
+  it("prints by itself: with an installed browser, else with the one that the checkout brings", async () => {
+    rmSync(join(run, "report.pdf"), { force: true });
+    const { code, err } = await report(["run", "--pdf"], { GAMBREL_BROWSER: "" });
+    expect({ code, err }).toEqual({ code: 0, err: expect.not.stringContaining("No PNG or PDF was written") });
+    expect(readFileSync(join(run, "report.pdf")).subarray(0, 5).toString()).toBe("%PDF-");
+  });
+
   it("writes what needs no browser where none starts, says what is missing, and ends with exit code 1", async () => {
     for (const name of ["report.html", "tables.xlsx"]) rmSync(join(run, name), { force: true });
     writeFileSync(join(run, "report.pdf"), "drawn elsewhere");

@@ -76,6 +76,23 @@ describe("gambrel try", PATIENCE, () => {
     expect(again.err).toMatch(/questions\/ill\.json: this file is there already/);
   });
 
+  it("asks of today's plan alone where nothing is tried: what decides, what is told besides, and for whom", async () => {
+    const folder = cliFolder();
+    const asked = ["--decides", "headsPerHour", "--also", "carcasses", "finish", "--reader", "official veterinarian"];
+    const { code, err, out } = await runCli(folder, ["try", "plan.json", ...asked, ...FEW, "--json"]);
+    expect(code).toBe(0);
+    const { decision, study, responses, variants } = JSON.parse(out);
+    expect(variants).toHaveLength(1);
+    expect(responses.map(({ key }: { key: string }) => key)).toEqual(["headsPerHour", "carcasses", "finish"]);
+    expect(study.reader).toBe("official veterinarian");
+    expect(study.command).toMatch(/--also carcasses --also finish --reader 'official veterinarian'/);
+    expect(decision.verdict).toMatch(/^(Today|The plan watches no time limit).*Throughput.* on average\.$/s);
+    expect(err).toMatch(/Nothing was tried: 3 simulated days of the plan as it is/);
+    const wrong = await runCli(folder, ["try", "plan.json", "--also", "heads"]);
+    expect(wrong.code).toBe(2);
+    expect(wrong.err).toMatch(/--also heads: 'heads' is not a result of this plan/);
+  });
+
   it("writes a whole run, of which the study can be run again", async () => {
     const folder = cliFolder();
     const { code, err } = await runCli(folder, [
@@ -162,7 +179,9 @@ describe("the help of gambrel try", () => {
     const question = { tries: reading.tries!, seed: "1", days: 2, matters: [] };
     const study = readStudy(tryStudyFile(plan!, json, question), files);
     expect(study.faults).toEqual([]);
-    expect(study.study!.variants).toHaveLength(1 + line.split(" --or ").length);
+    // Each " or " within an option of these examples stands between two values, and makes one try more.
+    const tries = given(line).length === 0 ? 0 : line.split(/ --or | or /).length;
+    expect(study.study!.variants).toHaveLength(1 + tries);
   });
 
   it("has an option for every change that there is, and takes values apart that PowerShell has split", () => {

@@ -22,7 +22,7 @@ describe("gambrel why", PATIENCE, () => {
       /What each change is worth\n +((Start with|Most is gained at) [\w ]+: |None of the changes tried)/,
     );
     expect(err).toMatch(/Where the time went\n +For .* the line (ran at the pace of|waited for) /);
-    expect(err).toMatch(/\d+ days were simulated to try \d+ changes/);
+    expect(err).toMatch(/\d+\s+days\s+were\s+simulated\s+to\s+try\s+\d+\s+changes/);
     expect(err).toMatch(/official veterinarian/);
     expect(readdirSync(folder).sort()).toEqual(["plan.json", "study.json"]);
   });

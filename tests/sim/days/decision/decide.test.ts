@@ -227,7 +227,7 @@ describe("what if", () => {
     });
     expect(found).toMatchObject({ kind: "what if", inferred: false, answer: "told", best: null });
     expect(found.verdict).toBe(
-      "With “A” work ends 48 min later, at 15:08, and overtime costs 110 EUR a day more; no limit is broken.",
+      "With “A” work ends 48 min later, at 15:08, and overtime costs 110 EUR a day more; no limit is broken in 8 simulated days.",
     );
     expect(found.words).toEqual(["All in all the day costs 70 EUR more with “A”."]);
     expect(found.next[0]).toMatch(/^Compare what would help against it: more tries after `--or`/);
@@ -238,13 +238,13 @@ describe("what if", () => {
       ...asked,
       today: { carcasses: 1000 },
     });
-    expect(found.verdict).toBe("With “A” work ends 48 min later, at 15:08; no limit is broken.");
+    expect(found.verdict).toBe("With “A” work ends 48 min later, at 15:08; no limit is broken in 8 simulated days.");
   });
 
   it("does not call it news that matters where the day ends as it does today", () => {
     const found = answerOf("finish", tries({ finish: 30_060 }), asked);
     expect(found.verdict).toBe(
-      "With “A” work ends as it does today (less than 5 min of difference); no limit is broken.",
+      "With “A” work ends as it does today (less than 5 min of difference); no limit is broken in 8 simulated days.",
     );
     expect(found.next).toEqual([]);
   });
@@ -279,7 +279,7 @@ describe("what if", () => {
     const found = answerOf("finish", tries({ finish: 34_000 }, { finish: 32_000 }, { finish: 36_000 }), asked);
     expect(found).toMatchObject({ answer: "told", best: 2 });
     expect(found.verdict).toMatch(
-      /^“B” copes best: with it work ends 33\.?3? min later, at 14:53; no limit is broken\.$/,
+      /^“B” copes best: with it work ends 33\.?3? min later, at 14:53; no limit is broken in 8 simulated days\.$/,
     );
     expect(found.words.filter((line) => line.startsWith("With"))).toHaveLength(2);
   });
@@ -292,7 +292,9 @@ describe("what if", () => {
     );
     const open = answerOf("finish", tries({ finish: 34_000 }, { finish: swings(34_060, 900) }), asked);
     expect(open).toMatchObject({ answer: "undecided", best: null });
-    expect(open.verdict).toMatch(/^8 simulated days cannot tell which of “A” and “B” copes best; with “A” work ends/);
+    expect(open.verdict).toMatch(
+      /^8 simulated days cannot tell which of “A” and “B” copes best: end of work on the line 15:27 with “A” and 15:28 with “B”\.$/,
+    );
   });
 
   it("takes none that does harm, and says so where only one does none, or all do", () => {
@@ -325,7 +327,9 @@ describe("what if", () => {
       asked,
     );
     expect(two).toMatchObject({ best: null });
-    expect(two.verdict).toMatch(/^The tries handle different numbers of heads, so the end of work cannot rank them\.$/);
+    expect(two.verdict).toBe(
+      "Overtime comes on more than half of the simulated days throughout: with “A” (8 of 8), today's heads (8 of 8) and “B” (8 of 8).",
+    );
   });
 });
 
@@ -341,6 +345,124 @@ it("names what is best at no cost, where the best costs money", () => {
   );
   expect(found.words).toContain("At no cost: with “free” the line makes 30 carcasses/h more.");
   expect(found.words).toContain("For money “saves” is better: it saves 100 EUR a day.");
+});
+
+describe("where today's plan stays", () => {
+  const four = (given: Given[]) => given.map((each, index) => ({ name: "abcd"[index]!, given: each }));
+
+  it("nothing names it as a rival of itself, and those that are as good are told by how far they are known", () => {
+    const found = answerOf(
+      "finish",
+      four([{ finish: 29_900 }, { finish: swings(30_010, 900) }, { finish: 31_000 }, { finish: 30_020 }]),
+      { base: UNPRICED },
+    );
+    expect(found).toMatchObject({ answer: "no", best: 0 });
+    expect(found.words.join(" ")).not.toContain("today's plan and");
+    expect(found.words).toEqual([
+      "Less than 5 min from today's plan: “a” and “d”.",
+      "Not told apart from today's plan yet: “b”.",
+    ]);
+  });
+
+  it("it does not, where another saves money and loses nothing that matters", () => {
+    const found = answerOf("finish", four([{ finish: 29_900, "cost.processing": 940 }, {}, {}, {}]));
+    expect(found).toMatchObject({ answer: "yes", best: 1 });
+    expect(found.verdict).toMatch(
+      /^For money take “a”: it saves 60 EUR a day; in end of work .* no plan tried is better/,
+    );
+  });
+});
+
+describe("where the gain is shown and the money is not", () => {
+  const open = { finish: 28_200, "cost.processing": swings(1000, 30) };
+
+  it("both are told", () => {
+    const found = answerOf("finish", [{ name: "A", given: open }]);
+    expect(found).toMatchObject({ answer: "undecided", best: null });
+    expect(found.verdict).toMatch(
+      /^With “A” work ends 30 min earlier, but whether that pays cannot be told yet \(−\d+ to \+\d+ EUR a day\)\.$/,
+    );
+    expect(found.next[0]).toMatch(/simulated days of each would tell whether it pays: add --replications/);
+  });
+
+  it("of several that is a group of its own", () => {
+    const found = answerOf("finish", [
+      { name: "A", given: open },
+      { name: "B", given: { finish: swings(29_700, 600) } },
+    ]);
+    expect(found.verdict).toBe("Shown to help, but whether it pays cannot be told yet: “A”. Cannot be told yet: “B”.");
+  });
+});
+
+describe("how many heads", () => {
+  const asked = { kind: "what if" as const };
+  const lots = (days: number, heads: number): Given => ({
+    ...{ carcasses: heads, finish: 30_000 + 60 * heads, headsPerHour: 600 },
+    overtime: Array.from({ length: 8 }, (_, day) => (day < days ? 600 : 0)),
+  });
+  const told = (today: number, ...list: [days: number, heads: number][]) =>
+    answerOf(
+      "finish",
+      list.map(([days, heads]) => ({ name: `${heads}`, given: lots(days, heads) })),
+      {
+        ...asked,
+        base: UNPRICED,
+        today: { overtime: today },
+      },
+    ).verdict;
+  const verdict = (...list: [days: number, heads: number][]) => told(0, ...list);
+
+  it("from which number on overtime is common, that is on more than half of the days", () => {
+    expect(verdict([7, 140], [4, 120])).toBe(
+      "Overtime is common from “140” on (7 of 8 simulated days), and not with “120” (4 of 8) and today's heads (0 of 8).",
+    );
+  });
+
+  it("that it is in none, or in all", () => {
+    expect(verdict([4, 140], [0, 120])).toBe(
+      "Overtime comes on half of the simulated days at most: with today's heads (0 of 8), “120” (0 of 8) and “140” (4 of 8).",
+    );
+    expect(told(600, [8, 140], [5, 90])).toMatch(
+      /^Overtime comes on more than half of the simulated days throughout: with “90” \(5 of 8\)/,
+    );
+  });
+});
+
+describe("for its reader", () => {
+  const person = [{ name: "one more", given: { finish: 28_200, "cost.processing": 940, "beyond.waiting": 0.02 } }];
+  const more = planOf({ crews: [{ ...PLAN_JSON.crews[0], people: 4 }] });
+  const told = (reader: string) =>
+    answerOf("finish", [{ ...person[0]!, plan: more }], {
+      ...{ reader, today: { "beyond.waiting": 0.02 } },
+      findings: { whys: [why({ trim: 0.6 }), null] },
+    });
+
+  it("an owner hears of the money first, an engineer of the day", () => {
+    expect(told("owner").verdict).toBe("Yes: with “one more” it saves 60 EUR a day, and work ends 30 min earlier.");
+    expect(told("process engineer").verdict).toBe(
+      "Yes: with “one more” work ends 30 min earlier, and it saves 60 EUR a day.",
+    );
+  });
+
+  it("a veterinarian hears of the animals first, and of every plan that does harm", () => {
+    expect(told("official veterinarian").verdict).toMatch(
+      /^Today 2 % .*of the animals are outside 'waiting'; with none of the plans compared are more\. Yes: with “one more”/,
+    );
+    const harmful = answerOf("finish", [{ name: "fast", given: { "beyond.waiting": 0.5 } }], {
+      reader: "veterinarian",
+    });
+    expect(harmful.verdict).toMatch(
+      /^Today no animal is outside a time limit in 8 simulated days; harm is shown with “fast”\. No: /,
+    );
+    const unwatched = answerOf("finish", [], { reader: "veterinarian", base: planOf({ limits: [] }) });
+    expect(unwatched.verdict).toMatch(/^The plan watches no time limit, so it is not known how long animals wait\./);
+  });
+
+  it("a planner hears how many people it takes, a trainer why", () => {
+    expect(told("shift planner").words[0]).toBe("People in the largest shift: 3 today, 4 with “one more”.");
+    expect(told("trainer").words[0]).toMatch(/^The reason to look for: today trim sets the pace \(5 h of the day\)/);
+    expect(told("somebody").words[0]).toMatch(/^“one more” comes to about/);
+  });
 });
 
 describe("how much is enough", () => {
@@ -362,8 +484,17 @@ describe("how much is enough", () => {
     const found = asked([28_000, 27_900, 27_850], 0);
     expect(found).toMatchObject({ kind: "how much", answer: "told", best: 1 });
     expect(found.verdict).toBe(
-      "4 (places) is enough: work ends 33.3 min earlier. Beyond that no step gains 5 min on average.",
+      "4 (places) is enough: work ends 33.3 min earlier. Beyond that no step tried gains 5 min on average.",
     );
+  });
+
+  it("is not said where the days do not show that it gains", () => {
+    const found = asked([swings(29_000, 2000), 31_000, 31_500] as never, 0);
+    expect(found).toMatchObject({ kind: "how much", answer: "undecided", best: null });
+    expect(found.verdict).toMatch(
+      /^It cannot be told yet; by the averages 4 \(places\) would do, but 8 simulated days cannot tell what it does to/,
+    );
+    expect(found.next[0]).toMatch(/simulated days of each would tell/);
   });
 
   it("today's, where that is enough", () => {
@@ -372,7 +503,7 @@ describe("how much is enough", () => {
 
   it("the most that was tried, where every step still gains", () => {
     const found = asked([29_000, 28_000, 27_000], 0);
-    expect(found.verdict).toMatch(/^no limit \(places\) is best of those tried: work ends 50 min earlier\.$/);
+    expect(found.verdict).toMatch(/^no limit \(places\) gains most of those tried: work ends 50 min earlier\.$/);
     expect(found.words[0]).toBe("More may gain more still: try larger ones, too.");
   });
 });
@@ -408,7 +539,12 @@ describe("other questions", () => {
     const found = answerOf("beyond.waiting", kept, { kind: "limit", today: { "beyond.waiting": 0.08 } });
     expect(found).toMatchObject({ answer: "no", best: 1 });
     expect(found.verdict).toBe("No: 8 % (8 to 8 %) of the heads are outside 'waiting'; it is kept with “later lorry”.");
-    expect(answerOf("beyond.waiting", []).verdict).toBe("Yes: no head was outside 'waiting' in 8 simulated days.");
+    const never = answerOf("beyond.waiting", []);
+    expect(never.verdict).toBe("Yes: no head was outside 'waiting' in 8 simulated days.");
+    // 1 - 0.025^(1/8) = 0.3694: the tables of Clopper and Pearson 1934 have 0.369 for none of eight.
+    expect(never.words).toContain(
+      "On other days it may still happen: 8 days leave open up to 37 % of days with such a head.",
+    );
   });
 
   it("when work ends, on average and on single days", () => {
@@ -419,7 +555,46 @@ describe("other questions", () => {
   });
 });
 
+describe("what a day comes to", () => {
+  it("overtime by how many days have it, and how long it is on average", () => {
+    const found = answerOf("finish", [], { today: { overtime: [600, 0, 0, 600, 0, 1200, 0, 0] } });
+    expect(found.words).toContain("Overtime on 3 of 8 simulated days, 5 min on average.");
+  });
+
+  it("money of a day also by month and year, that of a head not", () => {
+    // 120 EUR a day, 250 days: 30,000 a year, 2,500 a month.
+    const found = answerOf("cost.overtimePay", [], { today: { "cost.overtimePay": 120 } });
+    expect(found.words[0]).toMatch(
+      /^About 2.500 EUR a month, 30.000 EUR a year \(250 working days a year, assumed\)\.$/,
+    );
+    expect(answerOf("costPerHead", []).words.join(" ")).not.toContain("a month");
+  });
+});
+
 describe("the table", () => {
+  it("has what else the study asks for, after what an owner asks of any day", () => {
+    const infos = new Map(responsesOf(PLAN).map((info) => [info.key, info]));
+    const days8 = (value: number) => days(value);
+    const keys = ["finish", "queue.trim.mean", "queue.trim.max"];
+    const values = [10, 12].map((wait) => ({
+      ...Object.fromEntries(Object.entries(TODAY).map(([key, value]) => [key, days8(value as number)])),
+      ...{ "queue.trim.mean": days8(wait), "queue.trim.max": days8(3 * wait) },
+    }));
+    const variant = { set: {}, plan: PLAN, levels: [], insert: [], remove: [] };
+    const found = decide(
+      {
+        ...{ name: "s", question: "q", reader: "planner", seed: "1", replications: 8, confidence: 0.95 },
+        ...{ responses: keys, why: true, factors: [], design: { kind: "list" }, procedure: PLAIN_PROCEDURE },
+        variants: ["base", "a"].map((name) => ({ ...variant, name })),
+      },
+      keys.map((key) => infos.get(key)!),
+      values,
+      { whys: [null, null], effects: null },
+    )!;
+    expect(found.columns.map(({ key }) => key).slice(-2)).toEqual(["queue.trim.mean", "queue.trim.max"]);
+    expect(found.rows[1]!.estimates["queue.trim.max"]!.mean).toBe(36);
+  });
+
   it("has the deciding response first, money and people, and limits only where one is broken", () => {
     const found = answerOf("headsPerHour", [{ name: "a", given: { "beyond.waiting": 0.02 } }]);
     expect(found.columns.map(({ key }) => key)).toEqual([

@@ -181,6 +181,58 @@ describe("animals", () => {
   });
 });
 
+describe("a lorry that is late", () => {
+  const dues = (...words: string[]) => {
+    const { supply } = tried(FERNCOTE, ...words).plan;
+    return supply.kind === "loads" ? supply.loads.map(({ atSeconds }) => atSeconds) : [];
+  };
+  const today = dues("--ill hanging=1");
+
+  it("is due so much later, and the others as planned", () => {
+    expect(dues("--late first=60 min")).toEqual(today.map((due, index) => (index === 0 ? due + 3600 : due)));
+    expect(dues("--late 3=20 min,last=5 min")).toEqual(
+      today.map((due, index) => due + (index === 2 ? 1200 : index === today.length - 1 ? 300 : 0)),
+    );
+    expect(tried(FERNCOTE, "--late first=60 min").notes[0]).toMatch(
+      /^It is due at \d\d:\d\d instead of \d\d:\d\d; the others as planned\.$/,
+    );
+  });
+
+  it("has to be one that comes, and later", () => {
+    expect(faultsOf(FERNCOTE, "--late 99=5 min")[0]).toMatch(
+      /'99' is none of the 8 lorries; allowed: 'first', 'last', 1 to 8/,
+    );
+    expect(faultsOf(FERNCOTE, "--late first=0 min")[0]).toMatch(/'0 min' is no time later/);
+    expect(faultsOf(FERNCOTE, "--late first=soon")).toHaveLength(1);
+    expect(faultsOf(FIRST, "--late first=5 min")[0]).toMatch(/this plan has no lorries/);
+  });
+});
+
+describe("wages", () => {
+  it("change the pay of every crew that has one by the same share", () => {
+    const pays = (plan: { crews: { payPerSecond?: number | null }[] }) =>
+      plan.crews.map((crew) => JSON.stringify(crew));
+    const { set, plan, name } = tried(FERNCOTE, "--wages 10%");
+    expect(name).toBe("wages 10 % higher");
+    expect(set["crews.hanging.pay"]).toBe("19.8 EUR/h");
+    expect(set['crews["live animals"].pay']).toBe("18.7 EUR/h");
+    expect(Object.keys(set)).toHaveLength(FERNCOTE.crews.length);
+    expect(pays(plan)).not.toEqual(pays(tried(FERNCOTE, "--fewer 10").plan));
+    expect(tried(FERNCOTE, "--wages -5%").name).toBe("wages 5 % lower");
+  });
+
+  it("are refused where they are no change, and where no crew is paid", () => {
+    for (const text of ["0%", "-100%", "much", "10"])
+      expect(faultsOf(FERNCOTE, `--wages ${text}`)[0]).toMatch(/is not a percentage here/);
+    const unpaid = {
+      ...SMALL_PLAN,
+      money: undefined,
+      crews: SMALL_PLAN.crews.map(({ name, people }) => ({ name, people })),
+    };
+    expect(faultsOf(JSON.parse(JSON.stringify(unpaid)), "--wages 10%")[0]).toMatch(/no crew of this plan has a pay/);
+  });
+});
+
 describe("hours", () => {
   it("of breaks and shifts move, and the day begins in time for them", () => {
     expect(tried(FERNCOTE, "--break lunch=12:15").set).toEqual({ 'day.breaks["lunch break"].at': "12:15" });
@@ -279,8 +331,37 @@ describe("tries", () => {
     expect(new Set(names).size).toBe(3);
   });
 
-  it("that are none, empty, or the same twice are refused", () => {
-    expect(faultsOf(FERNCOTE)[0]).toMatch(/^gambrel try: nothing is tried/);
+  it("with 'or' between the values of an option are one each, put together with those of other options", () => {
+    const names = (...words: string[]) => triesOf(FERNCOTE, ...words).tries?.map(({ name }) => name);
+    expect(names("--break lunch=11:45 or 12:15")).toEqual(["lunch break at 11:45", "lunch break at 12:15"]);
+    expect(names("--extra 400 or 800 at 12:00", "--or", "--fewer 300")).toEqual([
+      "400 heads more at 12:00",
+      "800 heads more at 12:00",
+      "300 heads fewer",
+    ]);
+    expect(names("--ill hanging=1 or 2", "--fewer 300 or 500")).toEqual([
+      "one ill at hanging, 300 heads fewer",
+      "one ill at hanging, 500 heads fewer",
+      "two ill at hanging, 300 heads fewer",
+      "two ill at hanging, 500 heads fewer",
+    ]);
+    expect(names("--lorries every 45 min or spread last at 12:00")).toEqual([
+      "lorries every 45 min",
+      "lorries spread last at 12:00",
+    ]);
+    expect(names("--places skinning=20 or no limit")).toEqual([
+      "20 places before skinning",
+      "no limit of places before skinning",
+    ]);
+    const many = Array.from({ length: 41 }, (_, index) => index + 1).join(" or ");
+    expect(faultsOf(FERNCOTE, `--fewer ${many}`)[0]).toMatch(/^gambrel try: 41 tries; allowed: at most 40/);
+  });
+
+  it("are none where nothing is written: then today's plan is asked about", () => {
+    expect(triesOf(FERNCOTE)).toEqual({ tries: [], faults: [] });
+  });
+
+  it("that are empty or the same twice are refused", () => {
     expect(faultsOf(FERNCOTE, "--or", "--ill hanging=1")[0]).toMatch(/^--or: try 1 has no option/);
     expect(faultsOf(FERNCOTE, "--ill hanging=1", "--or", "--ill hanging=1")[0]).toMatch(/is tried twice/);
   });
