@@ -21,10 +21,9 @@ import { type DayJournal, daySource } from "../../days/run/index.ts";
 import { formatConfidence, formatEstimate, formatSpan, textTable } from "../../text/units/index.ts";
 import { tableLines } from "../answerLines.ts";
 import { BadInput } from "../faults.ts";
-import { finishedRun } from "../finishedRun.ts";
 import { loadStudy, readInputFile } from "../inputs.ts";
 import { ceilingsOf, type StudyCommandOptions } from "../options.ts";
-import { openRunJournal, runInto } from "../runFolder.ts";
+import { finishedRun, openRunJournal, runInto } from "../runFolder.ts";
 import { keepingDays, resumeLine, simulateStudy } from "../simulate.ts";
 import { CAUTION, counted, type Terminal } from "../terminal.ts";
 
