@@ -7,6 +7,7 @@ import { type DayJournal, inThisThread, type OpenRunner, runStudy, type TraceKin
 import type { LastingThreads } from "../days/run/threads/index.ts";
 import { commandLine, queueAddress } from "./commandLine.ts";
 import { Stopped } from "./faults.ts";
+import { openFilesLimit, threadsFor } from "./openFiles.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "./options.ts";
 import { programVersion } from "./project.ts";
 import { progress, type Terminal, untilInterrupted } from "./terminal.ts";
@@ -69,14 +70,19 @@ async function chooseRunner(
     const { onQueue } = await import("../days/run/queue/index.ts");
     return onQueue(queueAddress(queue), { gambrel: version, say: (words) => terminal.say(words, "yellow") });
   }
-  const count = threadsFor(days, threads);
+  const count = threadsOf(days, threads);
   if (count <= 1) return inThisThread(setImmediate);
   const { inThreads } = await import("../days/run/threads/index.ts");
   return inThreads(count);
 }
 
-function threadsFor(days: number, threads: number | undefined): number {
-  return Math.min(threads ?? Math.min(availableParallelism(), Math.ceil(days / MIN_DAYS_PER_THREAD)), days);
+/** As many as there are cores, and as the limit on open files lets start. */
+function usefulThreads(): number {
+  return Math.min(availableParallelism(), threadsFor(openFilesLimit()));
+}
+
+function threadsOf(days: number, threads: number | undefined): number {
+  return Math.min(threads ?? Math.min(usefulThreads(), Math.ceil(days / MIN_DAYS_PER_THREAD)), days);
 }
 
 /** Threads of a search, started for the first round that has work for them and kept to its end. */
@@ -86,9 +92,9 @@ export class SearchThreads {
   /** Where a round of so many days is simulated. */
   async runnerFor(days: number, threads: number | undefined): Promise<OpenRunner> {
     const few = threads === undefined && days < FEW_DAYS;
-    if (few || threadsFor(days, threads) <= 1) return inThisThread(setImmediate);
+    if (few || threadsOf(days, threads) <= 1) return inThisThread(setImmediate);
     const { lastingThreads } = await import("../days/run/threads/index.ts");
-    this.#threads ??= lastingThreads(threads ?? availableParallelism());
+    this.#threads ??= lastingThreads(threads ?? usefulThreads());
     return this.#threads.runner;
   }
 

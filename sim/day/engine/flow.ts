@@ -99,7 +99,7 @@ function leaveWindowStation(day: DayState, position: PositionState): void {
 /** Some head of a dwell stage has dwelt long enough, or the first one, whose time was up before, may leave now. */
 export function endDwell(day: DayState, position: PositionState): void {
   const { stage } = position;
-  if (!firstIsDue(position)) endDwellOf(day, stage);
+  if (!mayLeave(position)) endDwellOf(day, stage);
   if (mayLeave(position)) leaveFirst(day, position);
   scheduleDwell(day, stage);
   if (day.active !== null) noteActive(day, stage.index);

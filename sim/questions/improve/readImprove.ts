@@ -9,6 +9,7 @@ import {
   type Plan,
   readPlan,
   type TextFiles,
+  tellable,
   zodFaults,
 } from "../../asked/plan/index.ts";
 import { amountFault, basePlan, planWith } from "../../asked/study/index.ts";
@@ -34,7 +35,9 @@ const OVERTIME_DIFFERENCE = 120;
  * Checks the JSON of the file, its plan, and what every element makes of the plan by itself, at its fewest and at its
  * most; all faults come at once. Paths of files are taken from the folder of the file; `files` reads them.
  */
-export function readImprove(json: unknown, files: TextFiles = NO_FILES): ImproveReading {
+export function readImprove(written: unknown, files: TextFiles = NO_FILES): ImproveReading {
+  const { json, fault } = tellable(written);
+  if (fault !== null) return { question: null, faults: [fault] };
   const shape = improveFile().safeParse(json, PARSING);
   const base = readBase(json, files);
   const faults = [...(shape.success ? [] : zodFaults(shape.error.issues)), ...base.faults];
