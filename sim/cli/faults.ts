@@ -44,6 +44,8 @@ export class Stopped extends Error {
   }
 }
 
+const TOO_MANY_OPEN = "too many files are open; give fewer threads (--threads 1), or raise the limit (ulimit -n 4096)";
+
 const REASONS: Record<string, string> = {
   ENOSPC: "the disk is full; make room",
   EDQUOT: "your disk quota is used up; make room",
@@ -54,7 +56,8 @@ const REASONS: Record<string, string> = {
   ENAMETOOLONG: "the name is too long; name another folder",
   ELOOP: "a link in the path leads back to itself, or must not be followed; name another folder",
   EFBIG: "the system does not allow so large a file here; raise that limit",
-  EMFILE: "too many files are open; close other programs",
+  EMFILE: TOO_MANY_OPEN,
+  ENFILE: TOO_MANY_OPEN,
   EADDRINUSE: "another program uses that port; give another one with --port",
   EIO: "the disk reports an error; check it",
 };

@@ -169,12 +169,15 @@ function read(file: InputFile): { plan: Plan; warnings: Fault[] } {
 }
 
 /** The study in a file; `BadInput` with every fault when it, its plan or one of its variants is not sound. */
-export async function loadStudy(file: InputFile): Promise<LoadedStudy> {
+export async function loadStudy(file: InputFile, read?: (done: number, total: number) => void): Promise<LoadedStudy> {
   // A study names responses, and what knows them is half of the program: not loaded for a plan.
   const { readStudy } = await import("../asked/study/index.ts");
   const { responsesOf } = await import("../day/observations/index.ts");
   refuseOtherKind(file, "study");
-  const { study, basePlan, faults } = readStudy(file.json, file.files, { knownResponses: responsesOf });
+  const { study, basePlan, faults } = readStudy(file.json, file.files, {
+    knownResponses: responsesOf,
+    ...(read === undefined ? {} : { read }),
+  });
   if (study === null) throw refused(file.path, faults, [STUDY_GUIDE, PLAN_GUIDE]);
   return { study, basePlan };
 }

@@ -149,7 +149,7 @@ function addWeek(gambrel: Command, terminal: Speak): void {
   withExamples(command, [
     ["gambrel week plant-week.json", "20 weeks, day by day"],
     ["gambrel week plant-week.json --weeks 100 --out runs/week", "narrower ranges, with a report and the week board"],
-    ['gambrel try plant-week.json --on Thursday --extra "800 at 12:00"', "what if 800 heads more come on Thursday?"],
+    ["gambrel week plant-week.json --json > week.json", "the results for another program"],
   ]);
 }
 

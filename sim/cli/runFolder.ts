@@ -130,3 +130,5 @@ export function writeFolder(folder: string, files: readonly RunFile[], overwrite
     writeRunFolder(folder, files, overwrite);
   });
 }
+
+export { finishedRun } from "./finishedRun.ts";

@@ -4,15 +4,17 @@ import { setImmediate } from "node:timers/promises";
 import type { Study } from "../asked/study/index.ts";
 import type { StudyResults } from "../days/results/index.ts";
 import { type DayJournal, inThisThread, type OpenRunner, runStudy, type TraceKind } from "../days/run/index.ts";
+import type { LastingThreads } from "../days/run/threads/index.ts";
 import { commandLine, queueAddress } from "./commandLine.ts";
 import { Stopped } from "./faults.ts";
+import { openFilesLimit, threadsFor } from "./openFiles.ts";
 import { type Ceilings, ceilingsOf, ceilingWords } from "./options.ts";
 import { programVersion } from "./project.ts";
 import { progress, type Terminal, untilInterrupted } from "./terminal.ts";
 
 /** With fewer days for each, starting a thread and getting its code fast takes longer than it saves. */
 const MIN_DAYS_PER_THREAD = 16;
-/** Threads are started anew for each round of a search: with fewer days that takes longer than it saves. */
+/** A round of a search with fewer days is simulated in the program's own thread. */
 const FEW_DAYS = 40;
 
 /** What is simulated, and what was asked for on the command line. */
@@ -23,22 +25,24 @@ export interface StudyRun {
   traces: TraceKind;
   check?: boolean;
   inputsSha256?: string;
-  /** It is one of many small rounds of a search. */
-  inRounds?: boolean;
+  /** It is one of many small rounds of a search, whose threads are kept from round to round. */
+  rounds?: SearchThreads;
   journal?: DayJournal | undefined;
 }
 
 /** Simulates a study with its progress on the terminal, until it is done or stopped by a signal. */
 export async function simulateStudy(terminal: Terminal, study: Study, asked: StudyRun): Promise<StudyResults> {
-  const { words, options, inRounds = false, journal, ...rest } = asked;
+  const { words, options, rounds, journal, ...rest } = asked;
   const { events: mostEvents, days: mostDays } = ceilingsOf(options);
   const gambrel = programVersion();
   const days = study.variants.length * study.replications;
-  const threads = options.threads ?? (inRounds && days < FEW_DAYS ? 1 : undefined);
-  const runner = await chooseRunner(terminal, days, gambrel, threads, options.queue);
+  const runner =
+    rounds === undefined
+      ? await chooseRunner(terminal, days, gambrel, options.threads, options.queue)
+      : await rounds.runnerFor(days, options.threads);
   const command = commandLine(["gambrel", ...words, ...ceilingWords(options)]);
   const kept = journal === undefined ? {} : { journal };
-  const shown = progress(terminal, () => performance.now(), inRounds);
+  const shown = progress(terminal, () => performance.now(), rounds !== undefined);
   try {
     return await untilInterrupted(process, (signal) =>
       runStudy(study, {
@@ -66,10 +70,47 @@ async function chooseRunner(
     const { onQueue } = await import("../days/run/queue/index.ts");
     return onQueue(queueAddress(queue), { gambrel: version, say: (words) => terminal.say(words, "yellow") });
   }
-  const count = Math.min(threads ?? Math.min(availableParallelism(), Math.ceil(days / MIN_DAYS_PER_THREAD)), days);
+  const count = threadsOf(days, threads);
   if (count <= 1) return inThisThread(setImmediate);
   const { inThreads } = await import("../days/run/threads/index.ts");
   return inThreads(count);
+}
+
+/** As many as there are cores, and as the limit on open files lets start. */
+function usefulThreads(): number {
+  return Math.min(availableParallelism(), threadsFor(openFilesLimit()));
+}
+
+function threadsOf(days: number, threads: number | undefined): number {
+  return Math.min(threads ?? Math.min(usefulThreads(), Math.ceil(days / MIN_DAYS_PER_THREAD)), days);
+}
+
+/** Threads of a search, started for the first round that has work for them and kept to its end. */
+export class SearchThreads {
+  #threads: LastingThreads | null = null;
+
+  /** Where a round of so many days is simulated. */
+  async runnerFor(days: number, threads: number | undefined): Promise<OpenRunner> {
+    const few = threads === undefined && days < FEW_DAYS;
+    if (few || threadsOf(days, threads) <= 1) return inThisThread(setImmediate);
+    const { lastingThreads } = await import("../days/run/threads/index.ts");
+    this.#threads ??= lastingThreads(threads ?? usefulThreads());
+    return this.#threads.runner;
+  }
+
+  async close(): Promise<void> {
+    await this.#threads?.close();
+  }
+}
+
+/** Does something with threads that are given back at its end, whatever comes of it. */
+export async function withSearchThreads<Result>(work: (rounds: SearchThreads) => Promise<Result>): Promise<Result> {
+  const rounds = new SearchThreads();
+  try {
+    return await work(rounds);
+  } finally {
+    await rounds.close();
+  }
 }
 
 /** A journal as far as its end goes. */

@@ -1,5 +1,6 @@
 import type { EventEmitter } from "node:events";
 import pc from "picocolors";
+import { visible } from "../text/units/index.ts";
 import { SIGNALS, Stopped } from "./faults.ts";
 
 const BAR = 24;
@@ -76,10 +77,7 @@ export function processTerminal({ stdout, stderr, env }: ProcessStreams): Termin
 
 /** A thin space groups digits and a true minus stands before them; here ordinary ones do, which every terminal and font has. */
 function printable(text: string): string {
-  return text
-    .replaceAll("\u202f", " ")
-    .replaceAll("\u2212", "-")
-    .replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u061c\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]/gu, "?");
+  return visible(text.replaceAll("\u202f", " ").replaceAll("\u2212", "-"));
 }
 
 /** Said at the end of every run; the report has the cautions in full. */
@@ -130,6 +128,29 @@ function bar(terminal: Terminal, now: () => number): Progress {
   };
 }
 
+/** Reading a study takes no longer than this, or says how far it is. */
+const PATIENCE_MS = 2000;
+
+/** How far the reading of a study's variants is, from two seconds on: a line that rewrites itself, elsewhere one line. */
+export function readingProgress(terminal: Terminal, now: () => number): Progress {
+  const start = now();
+  let last = start;
+  let shown = false;
+  return {
+    update(done, total) {
+      if (now() - start < PATIENCE_MS || (shown && (!terminal.live || now() - last < REWRITE_MS))) return;
+      shown = true;
+      last = now();
+      const words = `${done} of ${total} variants checked`;
+      if (terminal.live) terminal.rewrite(words);
+      else terminal.say(`${words}; the rest follows`);
+    },
+    end() {
+      if (shown && terminal.live) terminal.rewrite("");
+    },
+  };
+}
+
 function plainLines(terminal: Terminal, now: () => number, inRounds: boolean): Progress {
   const pace = paceSince(now());
   let quarter = 0;
@@ -147,20 +168,34 @@ function plainLines(terminal: Terminal, now: () => number, inRounds: boolean): P
   };
 }
 
+/** A run's pace is that of so much of it, at least: variants differ, and a machine may be busy for a while. */
+const RECENT_MS = 120_000;
+const RECENT_SHARE = 0.1;
+
 /**
- * Words on time gone and time left, at the pace so far. The first update comes before anything is done: days that are
- * there already (a run that is resumed) do not count towards the pace.
+ * Words on time gone and time left, at the pace of the last two minutes or the last tenth of the run, whichever is longer. The
+ * first update comes before anything is done: days that are there already (a run that is resumed) do not count towards the pace.
  */
 function paceSince(start: number): (done: number, total: number, now: number) => string {
-  let before: number | null = null;
+  let marks: { done: number; at: number }[] = [];
   return (done, total, now) => {
-    before ??= done;
-    const elapsed = (now - start) / 1000;
-    if (done === before) return spell(elapsed);
-    const left = done < total ? `, about ${spell((elapsed / (done - before)) * (total - done))} left` : "";
-    return spell(elapsed) + left;
+    if (marks.length === 0) marks.push({ done, at: start });
+    const gone = spell((now - start) / 1000);
+    const span = Math.max(RECENT_MS, RECENT_SHARE * (now - start));
+    // The newest that lies a whole span back is where the pace is taken from.
+    const from = Math.max(
+      0,
+      marks.findLastIndex(({ at }) => now - at >= span),
+    );
+    marks = marks.slice(from);
+    if (now - marks.at(-1)!.at >= span / MAX_MARKS) marks.push({ done, at: now });
+    const { done: before, at } = marks[0]!;
+    if (done === before || done >= total) return gone;
+    return `${gone}, about ${spell(((now - at) / 1000 / (done - before)) * (total - done))} left`;
   };
 }
+
+const MAX_MARKS = 60;
 
 function spell(seconds: number): string {
   const whole = Math.round(seconds);

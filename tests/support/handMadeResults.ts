@@ -3,6 +3,7 @@ import type { DayRecord } from "../../sim/day/engine/dayRecord.ts";
 import { measure } from "../../sim/day/observations/index.ts";
 import type { StudyResults } from "../../sim/days/results/index.ts";
 import { assembleResults } from "../../sim/days/run/assembleResults.ts";
+import { variantDays } from "../../sim/days/run/variantDays.ts";
 import { HAND_MADE_PLAN, handMadeDay } from "./handMadeDay.ts";
 
 /** A study of two variants over the hand-made plan; the second one's name begins like a spreadsheet formula on purpose. */
@@ -34,10 +35,12 @@ export const HAND_MADE_STUDY: Study = {
 /** Days that differ in their number of carcasses only: 900, 960, 1020 for the base, 60 more each for the variant. */
 export function handMadeResults(): StudyResults {
   const outcomes = [0, 60].map((more) =>
-    [900, 960, 1020].map((carcass, replication) => {
-      const day = dayWith(carcass + more, replication);
-      return { values: measure(day, HAND_MADE_PLAN), day: replication === 0 ? day : null };
-    }),
+    variantDays(
+      [900, 960, 1020].map((carcass, replication) => {
+        const day = dayWith(carcass + more, replication);
+        return { values: measure(day, HAND_MADE_PLAN), day: replication === 0 ? day : null };
+      }),
+    ),
   );
   return assembleResults(HAND_MADE_STUDY, outcomes, { gambrel: "1.2.3", command: "gambrel study hand-made.json" });
 }

@@ -32,7 +32,7 @@ export function inventedImprovement(changes: Partial<Improvement> = {}): Improve
       ...best,
       ...{ set: {}, insert: [], remove: [], isBase: false, againstBase: null, ends: null, money: null },
       gain: { size: "gain", mean: 20, low: 15, high: 25 },
-      limits: [{ name: "stun to stick", share: 0.01, found: estimate(0.004, 0.001) }],
+      limits: [{ name: "stun to stick", share: 0.01, found: estimate(0.004, 0.001), today: estimate(0.006, 0.001) }],
     },
     finalists: [
       { ...best, limits: "kept", harm: null, droppedAfter: null },

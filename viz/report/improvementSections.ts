@@ -42,16 +42,17 @@ ${recommended === null || recommended.limits.length === 0 ? "" : limitsTable(fou
 
 function sharesTable({ allocated }: Improvement, { counts, uses }: Found): Markup {
   const { kind, elements, unit, most } = allocated;
-  const shown = (count: number | null) => {
+  const shown = (count: number | null, { time }: Partial<(typeof elements)[number]> = {}) => {
     if (count === null) return "\u2013";
+    if (time !== undefined) return time.moments[count]!;
     return kind === "budget" ? (count === 1 ? "bought" : "not bought") : formatDecimals(count, 0);
   };
   const rows = elements.map(
-    ({ name, base }, index) =>
-      html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th><td>${shown(base)}</td><td>${shown(counts === null ? base : counts[index]!)}</td></tr>`,
+    (element, index) =>
+      html`<tr><th scope="row"><bdi>${isolated(element.name)}</bdi></th><td>${shown(element.base, element)}</td><td>${shown(counts === null ? element.base : counts[index]!, element)}</td></tr>`,
   );
   const total = html`<tr><th scope="row">of ${formatDecimals(most, 0)} ${isolated(unit)}</th><td>${kind === "budget" ? "" : shown(sumOf(elements.map(({ base }) => base)))}</td><td>${uses === null ? "\u2013" : formatDecimals(uses, 0)}</td></tr>`;
-  return html`<div class="scroll"><table class="even"><caption>What is shared out.</caption><thead><tr><th scope="col"></th><th scope="col">Today</th><th scope="col">Recommended</th></tr></thead><tbody>${[...rows, total]}</tbody></table></div>`;
+  return html`<div class="scroll"><table class="even"><caption>${kind === "times" ? "What is moved." : "What is shared out."}</caption><thead><tr><th scope="col"></th><th scope="col">Today</th><th scope="col">Recommended</th></tr></thead><tbody>${kind === "times" ? rows : [...rows, total]}</tbody></table></div>`;
 }
 
 function sumOf(counts: readonly (number | null)[]): number | null {

@@ -35,7 +35,7 @@ export function improvementTable({ goal, allocated, answer, recommended }: Searc
         cells: [
           plain(before),
           ...(ends === null ? [] : [plain(clock(ends.today))]),
-          plain(allocated.kind === "budget" ? "0" : today),
+          plain(allocated.kind === "budget" || allocated.kind === "times" ? "0" : today),
           ...(money === null ? [] : [plain("")]),
         ],
         ...{ best: answer === "no" || answer === "too small", harm: null },

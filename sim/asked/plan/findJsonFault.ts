@@ -7,7 +7,7 @@ export interface JsonFlaw {
 }
 
 /** Nothing sound nests deeper than a dozen levels; without a bound a hostile file could exhaust the call stack. */
-const DEEPEST = 100;
+export const DEEPEST = 100;
 /** The longest list a plan or study may hold. Every entry can have faults of its own, and all of them are told. */
 const MAX_ENTRIES = 10_000;
 const SPACE = /[ \t\n\r]*/y;

@@ -57,5 +57,6 @@ export { type VaryingQuantities, varyingQuantities } from "./schema/varying.ts";
 export { whole } from "./schema/whole.ts";
 export { noPath, setPathInPlace } from "./setPath.ts";
 export { soundKeys } from "./soundKeys.ts";
+export { tellable } from "./tellable.ts";
 export { dayJson } from "./week/dayJson.ts";
 export { zodFaults } from "./zodFaults.ts";

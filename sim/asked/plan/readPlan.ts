@@ -3,6 +3,7 @@ import { PARSING } from "./parsing.ts";
 import type { Plan } from "./plan.ts";
 import { checkRules } from "./rules/checkRules.ts";
 import { planFile } from "./schema/planFile.ts";
+import { tellable } from "./tellable.ts";
 import { NO_FILES, type TextFiles } from "./textFiles.ts";
 import { toPlan } from "./toPlan.ts";
 import { planWarnings } from "./warnings/planWarnings.ts";
@@ -23,7 +24,9 @@ const schemas = new WeakMap<TextFiles, ReturnType<typeof planFile>>();
  *     const { plan, faults } = readPlan(JSON.parse(text));
  *     if (plan === null) throw new Error(faults.map(formatFault).join("\n"));
  */
-export function readPlan(json: unknown, files: TextFiles = NO_FILES): PlanReading {
+export function readPlan(written: unknown, files: TextFiles = NO_FILES): PlanReading {
+  const { json, fault } = tellable(written);
+  if (fault !== null) return { plan: null, faults: [fault] };
   const shape = schemaFor(files).safeParse(json, PARSING);
   const shapeFaults = shape.success ? [] : zodFaults(shape.error.issues);
   const faults = [...shapeFaults, ...checkRules(json)];
@@ -31,8 +34,8 @@ export function readPlan(json: unknown, files: TextFiles = NO_FILES): PlanReadin
   const plan = toPlan(shape.data);
   const warnings = planWarnings(plan, json);
   if (shape.data.week === null) return { plan, faults: [], warnings };
-  const written = { json: json as Record<string, unknown>, plan, file: shape.data.week };
-  const reading = readWeek({ ...written, readDay: (day) => readPlan(day, files) });
+  const whole = { json: json as Record<string, unknown>, plan, file: shape.data.week };
+  const reading = readWeek({ ...whole, readDay: (day) => readPlan(day, files) });
   if (reading.week === null) return { plan: null, faults: reading.faults };
   return { plan: { ...plan, week: reading.week }, faults: [], warnings };
 }

@@ -11,6 +11,9 @@ export interface BuiltVariants {
   faults: Fault[];
 }
 
+/** Is told before each variant is read how many were, and of how many. */
+export type ReadSoFar = (done: number, total: number) => void;
+
 /** `studyFiles` reads the files that the study names. */
 type Base = { json: unknown; files: TextFiles; studyFiles: TextFiles };
 type BuiltPlan = { plan: Plan; faults: [] } | { plan: null; faults: Fault[] };
@@ -19,10 +22,16 @@ type BuiltPlan = { plan: Plan; faults: [] } | { plan: null; faults: Fault[] };
  * Reads the plan of every variant. Faults the base has too are left out; in a design of factors a fault that comes back
  * in many combinations is told once, with the first of them.
  */
-export function buildVariants(draft: Draft, base: Base, baseFaults: readonly Fault[]): BuiltVariants {
+export function buildVariants(
+  draft: Draft,
+  base: Base,
+  baseFaults: readonly Fault[],
+  read: ReadSoFar = () => {},
+): BuiltVariants {
   const told = new Set(baseFaults.map(formatFault));
   const hasFactors = draft.dimensions.length > 0;
-  const built = draft.variants.map(({ planPath, ...variant }) => {
+  const built = draft.variants.map(({ planPath, ...variant }, index) => {
+    read(index, draft.variants.length);
     if (planPath === undefined) return { variant, ...planWith(base, variant) };
     // What was changed, for whoever reads the results: another plan first of all.
     return { variant: { ...variant, set: { plan: planPath, ...variant.set } }, ...planFrom(planPath, base, variant) };

@@ -1,3 +1,4 @@
+import { foundWords } from "../../text/units/index.ts";
 import { type Fault, formatPath, parsePath } from "../plan/index.ts";
 import { readRange } from "./range.ts";
 import type { FactorFile, SpanFile } from "./schema/factorFile.ts";
@@ -65,6 +66,8 @@ function spanFaults(span: SpanFile, at: At, use: FactorUse): Fault[] {
   if (span.levels !== undefined) return levelFaults(span.levels, at, use);
   if (!use.ranges) return [fault(at, "a range", allowed, "write the values out as levels")];
   if (!ends.every(Boolean)) return [fault(at, "one end of a range", allowed, 'write both "from" and "to"')];
+  const odd = (["from", "to"] as const).flatMap((end) => endFault(span[end], [...at, end]));
+  if (odd.length > 0) return odd;
   const range = readRange(span.from, span.to);
   if (range.fault !== null) return [{ path: formatPath(at), ...range.fault }];
   const { count } = range.value;
@@ -78,6 +81,18 @@ function spanFaults(span: SpanFile, at: At, use: FactorUse): Fault[] {
     ),
   ];
 }
+
+/** Anything else than these cannot have values between two of it. */
+function endFault(end: unknown, at: At): Fault[] {
+  // Of a quantity or a time of day, the number that it begins with; of text without one, none.
+  const begins = typeof end === "string" ? Number.parseFloat(end) : end;
+  if (Number.isFinite(begins)) return [];
+  return [
+    fault(at, `${foundWords(end)} is no end of a range`, END_OF_RANGE, "anything else than these goes into levels"),
+  ];
+}
+
+const END_OF_RANGE = 'a number, a quantity, a percentage or a time of day, such as "5 s"';
 
 function levelFaults(levels: readonly unknown[], at: At, use: FactorUse): Fault[] {
   const written = levels.map((level) => JSON.stringify(level));

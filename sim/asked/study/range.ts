@@ -18,7 +18,9 @@ const NUMBER_AND_UNIT = /^(-?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)(\s*)(\D.*)$/s
  */
 export function readRange(from: unknown, to: unknown): Reading<Range> {
   if (JSON.stringify(from) === JSON.stringify(to)) return noRange(`both ends are ${foundWords(from)}`);
-  if (typeof from === "number" && typeof to === "number") return { value: numberRange(from, to), fault: null };
+  if (typeof from === "number" && typeof to === "number") {
+    return Number.isFinite(to - from) ? { value: numberRange(from, to), fault: null } : tooWide(from, to);
+  }
   if (typeof from !== "string" || typeof to !== "string") return noRange(`${foundWords(from)} to ${foundWords(to)}`);
   const clocks = clockRange(from, to);
   return clocks === null ? quantityRange(from, to) : { value: clocks, fault: null };
@@ -73,8 +75,14 @@ function quantityRange(from: string, to: string): Reading<Range> {
   const [, low, space, unit] = first as unknown as [string, string, string, string];
   if (unit !== last[3]) return noRange(`the ends have the units '${unit}' and '${last[3]}'`);
   if (Number(low) === Number(last[1])) return noRange(`both ends are ${foundWords(from)}`);
+  if (!Number.isFinite(Number(last[1]) - Number(low))) return tooWide(from, to);
   const range = realRange(Number(low), Number(last[1]), (digits) => `${digits}${space}${unit}`);
   return { value: range, fault: null };
+}
+
+/** Arithmetic has no number for the way from one end to the other. */
+function tooWide(from: unknown, to: unknown): Reading<never> {
+  return noRange(`${foundWords(from)} to ${foundWords(to)} is too wide`);
 }
 
 function noRange(found: string): Reading<never> {

@@ -8,10 +8,11 @@ import {
   readPlan,
   soundKeys,
   type TextFiles,
+  tellable,
   zodFaults,
 } from "../plan/index.ts";
 import { type BasePlan, basePlan } from "./basePlan.ts";
-import { buildVariants, planWith } from "./buildVariants.ts";
+import { buildVariants, planWith, type ReadSoFar } from "./buildVariants.ts";
 import { designFaults } from "./designFaults.ts";
 import type { Draft } from "./draft.ts";
 import { draftVariants } from "./draftVariants.ts";
@@ -27,6 +28,8 @@ import type { Design, Procedure, Selection, StoppingRule, Study, Variant } from 
 export interface StudyOptions {
   /** The responses that can be had from a plan; without it those that the study names are not checked. */
   knownResponses?: (plan: Plan) => readonly KnownResponse[];
+  /** Told how far the reading of variants is: a study may have thousands. */
+  read?: ReadSoFar;
 }
 
 /** `basePlan` is the base plan's JSON as the file wrote it. */
@@ -45,7 +48,9 @@ type SoundBase = Extract<BasePlan, { fault: null }>;
  *     const files = { readText: (path) => readFileSync(resolve(folder, path), "utf8") };
  *     const { study, faults } = readStudy(JSON.parse(text), files, { knownResponses: responsesOf });
  */
-export function readStudy(json: unknown, files: TextFiles = NO_FILES, options: StudyOptions = {}): StudyReading {
+export function readStudy(written: unknown, files: TextFiles = NO_FILES, options: StudyOptions = {}): StudyReading {
+  const { json, fault } = tellable(written);
+  if (fault !== null) return { study: null, basePlan: null, faults: [fault] };
   const shape = schema().safeParse(json, PARSING);
   const studyFiles = readOnce(files);
   const base = basePlan(json, studyFiles);
@@ -93,7 +98,7 @@ function withVariants(
 ): StudyReading {
   const draft = draftVariants(file);
   const names = draft.dimensions.length > 0 ? generatedNameFaults(file.baseName, draft.variants) : [];
-  const built = buildVariants(draft, base, reading.faults);
+  const built = buildVariants(draft, base, reading.faults, options.read);
   const known = reading.plan === null ? undefined : options.knownResponses?.(reading.plan);
   const faults = [...earlier, ...names, ...built.faults, ...(known === undefined ? [] : responseFaults(file, known))];
   if (reading.plan === null || faults.length > 0) return { study: null, basePlan: null, faults };

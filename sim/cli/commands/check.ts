@@ -13,7 +13,7 @@ import { formatNumber } from "../../text/units/index.ts";
 import { BadInput, IMPROVE_GUIDE, OPTIONS_GUIDE, PLAN_GUIDE, SIZE_GUIDE, STUDY_GUIDE } from "../faults.ts";
 import { type InputFile, loadPlan, loadPlanWithWarnings, loadStudy, readInputFile, refused } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
-import { counted, type Terminal } from "../terminal.ts";
+import { counted, readingProgress, type Terminal } from "../terminal.ts";
 
 export interface CheckCommandOptions {
   json?: boolean;
@@ -87,7 +87,7 @@ async function checkFile(terminal: Terminal, path: string, ceilings: Ceilings): 
       throw new BadInput([
         `${path}: this is no plan (it has no "line"), no study or question about a plan (no "plan"), and no demand (no "week"). "gambrel schema" shows what each holds.`,
       ]);
-    const { words, warnings } = await CHECKS[kind](file);
+    const { words, warnings } = await CHECKS[kind](file, terminal);
     terminal.say(`${path}: valid. ${words}`, "green");
     for (const warning of warnings) terminal.say(warning, "yellow");
     return { file: path, kind, sound: true, faults: [], warnings };
@@ -134,8 +134,9 @@ function mostWords({ procedure }: Study): string {
   return procedure.stopping === null && procedure.selection === null ? "" : "at most ";
 }
 
-async function checkStudy(file: InputFile): Promise<Sound> {
-  const { study } = await loadStudy(file);
+async function checkStudy(file: InputFile, terminal: Terminal): Promise<Sound> {
+  const shown = readingProgress(terminal, () => performance.now());
+  const { study } = await loadStudy(file, shown.update).finally(shown.end);
   const words = `Study "${study.name}": ${counted(study.variants.length, "variant")}, ${mostWords(study)}${counted(study.replications, "simulated day")} each.`;
   return { words, warnings: [] };
 }
@@ -172,7 +173,7 @@ function refuse({ path }: InputFile, faults: readonly Fault[]): void {
   if (faults.length > 0) throw refused(path, faults);
 }
 
-const CHECKS: Record<InputKind, (file: InputFile) => Sound | Promise<Sound>> = {
+const CHECKS: Record<InputKind, (file: InputFile, terminal: Terminal) => Sound | Promise<Sound>> = {
   plan: checkPlan,
   study: checkStudy,
   demand: checkDemand,

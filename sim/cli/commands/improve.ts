@@ -18,7 +18,14 @@ import { BadInput } from "../faults.ts";
 import { type InputFile, readInputFile, refused, refuseOtherKind } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
 import { openSearchJournal, runInto } from "../runFolder.ts";
-import { keepingDays, resumeLine, simulateStudy, withKept } from "../simulate.ts";
+import {
+  keepingDays,
+  resumeLine,
+  type SearchThreads,
+  simulateStudy,
+  withKept,
+  withSearchThreads,
+} from "../simulate.ts";
 import { CAUTION, counted, type Line, sayingStages, section, type Terminal, untilInterrupted } from "../terminal.ts";
 
 export interface ImproveCommandOptions {
@@ -42,9 +49,11 @@ export async function improveCommand(terminal: Terminal, path: string, options: 
     terminal.say(question.name, "bold");
     if (question.question !== "") terminal.say(question.question);
   };
-  const run: Run = (study, traces, journal) => simulate(terminal, study, { path, options, traces, journal });
-  const search: Search = { terminal, question, run, tell };
-  const found = out === undefined ? await improved(search) : await written(search, file, { ...options, out });
+  const found = await withSearchThreads((rounds) => {
+    const run: Run = (study, traces, journal) => simulate(terminal, study, { path, options, traces, journal, rounds });
+    const search: Search = { terminal, question, run, tell };
+    return out === undefined ? improved(search) : written(search, file, { ...options, out });
+  });
   for (const { line, style } of improveSummary(found.improvement)) terminal.say(line, style);
   terminal.say(CAUTION, "dim");
   if (out !== undefined) terminal.say(`Written: ${out}/report.html, improvement.json and more.`, "green");
@@ -119,10 +128,16 @@ async function simulate(
     path,
     options,
     ...rest
-  }: { path: string; options: ImproveCommandOptions; traces: "none" | "binned"; journal: DayJournal | undefined },
+  }: {
+    path: string;
+    options: ImproveCommandOptions;
+    traces: "none" | "binned";
+    journal: DayJournal | undefined;
+    rounds: SearchThreads;
+  },
 ): Promise<StudyResults> {
   const seed = options.seed === undefined ? [] : ["--seed", options.seed];
-  return simulateStudy(terminal, study, { words: ["improve", path, ...seed], options, ...rest, inRounds: true });
+  return simulateStudy(terminal, study, { words: ["improve", path, ...seed], options, ...rest });
 }
 
 /** What was found as lines of text: the verdict, what it rests on, what it shares out, the finalists, and the trade-off curve. */
@@ -130,7 +145,9 @@ function improveSummary(found: Improvement): Line[] {
   return [
     ...answerLines({ ...found, words: [] }, improvementTable(found)),
     ...section("How sure that is", found.words),
-    ...(found.recommended === null ? [] : section("What is shared out", sharesTable(found))),
+    ...(found.recommended === null
+      ? []
+      : section(found.allocated.kind === "times" ? "What is moved" : "What is shared out", sharesTable(found))),
     ...section("Finalists", finalistsTable(found)),
     ...(found.curve.length === 0 ? [] : section("What more of the total brings", curveTable(found))),
   ];
@@ -139,14 +156,17 @@ function improveSummary(found: Improvement): Line[] {
 function sharesTable({ allocated, recommended }: Improvement): string[] {
   const { kind, elements, unit } = allocated;
   const counts = recommended!.counts ?? elements.map(({ base }) => base);
-  const shown = (count: number | null) => {
+  const shown = (count: number | null, { time }: (typeof elements)[number]) => {
     if (count === null) return "-";
+    if (time !== undefined) return time.moments[count]!;
     return kind === "budget" ? (count === 1 ? "bought" : "not bought") : groupDigits(formatNumber(count));
   };
   return textTable([
     ["", "as it is", "recommended"],
-    ...elements.map(({ name, base }, index) => [name, shown(base), shown(counts[index]!)]),
-    [`of ${groupDigits(formatNumber(allocated.most))} ${unit}`, "", usesOf(recommended!)],
+    ...elements.map((element, index) => [element.name, shown(element.base, element), shown(counts[index]!, element)]),
+    ...(kind === "times"
+      ? []
+      : [[`of ${groupDigits(formatNumber(allocated.most))} ${unit}`, "", usesOf(recommended!)]]),
   ]);
 }
 

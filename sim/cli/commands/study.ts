@@ -23,7 +23,7 @@ import { tableLines } from "../answerLines.ts";
 import { BadInput } from "../faults.ts";
 import { loadStudy, readInputFile } from "../inputs.ts";
 import { ceilingsOf, type StudyCommandOptions } from "../options.ts";
-import { openRunJournal, runInto } from "../runFolder.ts";
+import { finishedRun, openRunJournal, runInto } from "../runFolder.ts";
 import { keepingDays, resumeLine, simulateStudy } from "../simulate.ts";
 import { CAUTION, counted, type Terminal } from "../terminal.ts";
 
@@ -57,13 +57,27 @@ export async function runStudyFile(
   const results =
     folder === null
       ? await simulate()
-      : await written(terminal, folder, { path, study, options, basePlan, studyText: file.text, simulate });
+      : ((await alreadyThere(terminal, folder, options, { study, studyFile: file.json, basePlan })) ??
+        (await written(terminal, folder, { path, study, options, basePlan, studyText: file.text, simulate })));
   for (const line of studySummary(results)) terminal.say(line);
   if (options.more && results.decision != null) for (const line of ["", ...studyListing(results)]) terminal.say(line);
   for (const line of wrappedLines(CAUTION)) terminal.say(line, "dim");
   if (folder !== null)
     terminal.say(`Report: ${join(folder, "report.html")}, with charts and tables beside it`, "green");
   return results;
+}
+
+/** The results of a run that --resume finds finished; null where there is something to do. */
+async function alreadyThere(
+  terminal: Terminal,
+  folder: string,
+  { resume = false, overwrite = false, traces = "binned" }: StudyCommandOptions,
+  asked: { study: Study; studyFile: unknown; basePlan: unknown },
+): Promise<StudyResults | null> {
+  if (!resume || overwrite) return null;
+  const found = await finishedRun(folder, { ...asked, traces });
+  if (found !== null) terminal.say(`${folder}: finished already; nothing was simulated or written.`, "green");
+  return found;
 }
 
 /** Of a study whose rules decide on its days, the first round is known. */

@@ -8,7 +8,7 @@ import { decidedLines } from "../answerLines.ts";
 import { loadPlanWithWarnings, readInputFile } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
 import { alone, runInto } from "../runFolder.ts";
-import { simulateStudy } from "../simulate.ts";
+import { type SearchThreads, simulateStudy, withSearchThreads } from "../simulate.ts";
 import type { Terminal } from "../terminal.ts";
 import { CAUTION, untilInterrupted } from "../terminal.ts";
 import { whereTimeWent, whyTables } from "../whyTables.ts";
@@ -29,7 +29,7 @@ export async function whyCommand(terminal: Terminal, path: string, options: WhyC
   const { plan, warnings } = loadPlanWithWarnings(file);
   for (const warning of warnings) terminal.say(warning, "yellow");
   const { out, overwrite = false, json } = options;
-  const simulate = () => runWhy(terminal, path, plan, options);
+  const simulate = () => withSearchThreads((rounds) => runWhy(terminal, path, plan, { ...options, rounds }));
   const results =
     out === undefined
       ? await simulate()
@@ -47,7 +47,12 @@ export async function whyCommand(terminal: Terminal, path: string, options: WhyC
   if (json) for (const part of stableJsonParts(results)) terminal.data(part);
 }
 
-function runWhy(terminal: Terminal, path: string, plan: Plan, options: WhyCommandOptions): Promise<StudyResults> {
+function runWhy(
+  terminal: Terminal,
+  path: string,
+  plan: Plan,
+  { rounds, ...options }: WhyCommandOptions & { rounds: SearchThreads },
+): Promise<StudyResults> {
   const { seed, replications } = options;
   const words = ["why", path, "--seed", seed, "--replications", String(replications)];
   terminal.say(plan.name, "bold");
@@ -58,7 +63,7 @@ function runWhy(terminal: Terminal, path: string, plan: Plan, options: WhyComman
       {
         simulate: async (study, journal, traces) => {
           signal.throwIfAborted();
-          return simulateStudy(terminal, study, { words, options, traces, journal, inRounds: true });
+          return simulateStudy(terminal, study, { words, options, traces, journal, rounds });
         },
         say: (words) => terminal.say(words, "dim"),
       },

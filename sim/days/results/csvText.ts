@@ -1,5 +1,6 @@
 import { csvFormatRow } from "d3";
 import type { Column } from "./column.ts";
+import { looksLikeFormula } from "./looksLikeFormula.ts";
 
 /** A cell: text, a number, or null for "no value" (an empty cell, never 0). */
 export type CsvCell = string | number | null;
@@ -7,9 +8,9 @@ export type CsvCell = string | number | null;
 const ROWS_PER_PART = 2000;
 
 /**
- * CSV after RFC 4180 with "\n" line ends, header first. Numbers are written in full. Text that a spreadsheet would take
- * for a formula (it begins with = + - @, tab or carriage return) gets an apostrophe in front, so that a name from
- * someone else's plan cannot run anything when the file is opened.
+ * CSV after RFC 4180 with "\n" line ends, header first. Numbers are written in full. Text that a spreadsheet might take
+ * for a formula (`looksLikeFormula`) gets an apostrophe in front, so that a name from someone else's plan cannot run
+ * anything when the file is opened.
  */
 export function csvText(header: readonly string[], rows: Iterable<readonly CsvCell[]>): string {
   return [...csvParts(header, rows)].join("");
@@ -35,5 +36,5 @@ export function headerOf(columns: readonly Column[]): string[] {
 function cellText(cell: CsvCell): string {
   if (cell === null) return "";
   if (typeof cell === "number") return Number.isFinite(cell) ? String(cell) : "";
-  return /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
+  return looksLikeFormula(cell) ? `'${cell}` : cell;
 }

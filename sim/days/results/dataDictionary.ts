@@ -4,7 +4,7 @@ import { recordsStops, STOPS_COLUMNS, STOPS_ROW } from "./stopsCsv.ts";
 import type { ResponseInfo, StudyResults } from "./studyResults.ts";
 import { summaryColumns } from "./summaryCsv.ts";
 import { TRACES_COLUMNS } from "./tracesCsv.ts";
-import { valuesColumns } from "./valuesCsv.ts";
+import { hasValuesCsv, valuesColumns } from "./valuesCsv.ts";
 
 /** What every column of every table of a run holds, and what every response means. */
 export interface DataDictionary {
@@ -19,7 +19,7 @@ export function dataDictionary(results: StudyResults): DataDictionary {
   return {
     tables: [
       { file: "summary.csv", row: "one variant and response", columns: summaryColumns(results.factors) },
-      { file: "values.csv", row: value, columns: valuesColumns(results.factors) },
+      ...(hasValuesCsv(results) ? [{ file: "values.csv", row: value, columns: valuesColumns(results.factors) }] : []),
       { file: "values.parquet", row: value, columns: valuesColumns(results.factors) },
       ...(traced ? [{ file: "traces.csv", row: TRACE_ROW, columns: TRACES_COLUMNS }] : []),
       ...(recordsStops(results) ? [{ file: "stops.csv", row: STOPS_ROW, columns: STOPS_COLUMNS }] : []),
@@ -41,13 +41,14 @@ const DICTIONARY_COLUMNS = [
   column("description", "text", "", "What it means."),
 ];
 
-/** The dictionary as a table: first every column of every table, then every response as a value of values.csv. */
+/** The dictionary as a table: first every column of every table, then every response as a value of the table of values. */
 export function dictionaryCsv({ tables, responses }: DataDictionary): string {
+  const values = tables.some(({ file }) => file === "values.csv") ? "values.csv" : "values.parquet";
   return csvText(headerOf(DICTIONARY_COLUMNS), [
     ...tables.flatMap(({ file, columns }) =>
       columns.map(({ name, type, unit, description }) => [file, name, null, type, unit, description]),
     ),
-    ...responses.map(({ key, unit, description }) => ["values.csv", "value", key, "number", unit, description]),
+    ...responses.map(({ key, unit, description }) => [values, "value", key, "number", unit, description]),
   ]);
 }
 

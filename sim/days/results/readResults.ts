@@ -1,12 +1,14 @@
 import { z } from "zod";
 import { dayRecordShape } from "./dayRecordShape.ts";
+import { unpacked } from "./resultsFile.ts";
 import type { StudyResults } from "./studyResults.ts";
 
 export type ReadResults = { results: StudyResults; problem: null } | { results: null; problem: string };
 
 /**
  * The results in the text of a results.json, as they were before they were written: what JSON had to write as null for
- * want of a word is infinite again. `problem` says why a text holds none.
+ * want of a word is infinite again. Those in columns have no `values`: values.parquet beside them has. `problem` says why a
+ * text holds none.
  */
 export function readResults(text: string): ReadResults {
   let json: unknown;
@@ -14,6 +16,11 @@ export function readResults(text: string): ReadResults {
     json = JSON.parse(text);
   } catch {
     return { results: null, problem: "this is no JSON; the file is cut off or was changed, so run it again" };
+  }
+  try {
+    if (isInColumns(json)) json = unpacked(json);
+  } catch {
+    return { results: null, problem: "its columns do not fit together; the file was changed, so run it again" };
   }
   const found = resultsShape().safeParse(json);
   if (!found.success) {
@@ -25,6 +32,10 @@ export function readResults(text: string): ReadResults {
     };
   }
   return { results: withInfinity(json as StudyResults), problem: null };
+}
+
+function isInColumns(json: unknown): json is object {
+  return typeof json === "object" && json !== null && "format" in json && json.format === 2;
 }
 
 /** What the report walks through; a result of another format is not read at all. */

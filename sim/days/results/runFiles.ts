@@ -1,11 +1,12 @@
 import { dataDictionary, dictionaryCsv } from "./dataDictionary.ts";
+import { resultsParts } from "./resultsFile.ts";
 import { safeFileName } from "./safeFileName.ts";
-import { stableJson, stableJsonParts } from "./stableJson.ts";
+import { stableJson } from "./stableJson.ts";
 import { stopsCsv } from "./stopsCsv.ts";
 import type { StudyResults } from "./studyResults.ts";
 import { summaryCsv } from "./summaryCsv.ts";
 import { tracesCsv } from "./tracesCsv.ts";
-import { valuesCsv } from "./valuesCsv.ts";
+import { hasValuesCsv, valuesCsv } from "./valuesCsv.ts";
 import { valuesParquet } from "./valuesParquet.ts";
 
 /**
@@ -40,9 +41,9 @@ export function runFiles({ results, plan, studyText, reportHtml, charts }: RunPa
   return [
     { path: "plan.json", text: `${JSON.stringify(plan, null, 2)}\n` },
     ...(studyText === null ? [] : [{ path: "study.json", text: studyText }]),
-    { path: "results.json", parts: stableJsonParts(results) },
+    { path: "results.json", parts: resultsParts(results) },
     { path: "summary.csv", parts: summaryCsv(results) },
-    { path: "values.csv", parts: valuesCsv(results) },
+    ...(hasValuesCsv(results) ? [{ path: "values.csv", parts: valuesCsv(results) }] : []),
     { path: "values.parquet", bytes: valuesParquet(results) },
     ...(traces === null ? [] : [{ path: "traces.csv", parts: traces }]),
     ...(stops === null ? [] : [{ path: "stops.csv", parts: stops }]),

@@ -10,35 +10,42 @@ export function stableJson(value: unknown): string {
 }
 
 /**
- * The same text in parts: results of thousands of variants are longer than one text may be. The lists that an object
- * holds come element by element, all else in one part.
+ * The same text in parts: results of thousands of variants are longer than one text may be. Objects come key by key as far as
+ * three levels down, and the lists in them element by element.
  */
 export function* stableJsonParts(value: unknown): Generator<string> {
-  if (typeof value !== "object" || value === null || Array.isArray(value)) {
-    yield `${render(value, "", "")}\n`;
-    return;
-  }
-  const object = value as Record<string, unknown>;
-  const keys = presentKeys(object);
-  yield keys.length === 0 ? "{}" : "{\n";
-  for (const [index, key] of keys.entries()) {
-    yield `  ${JSON.stringify(key)}: `;
-    yield* propertyParts(object[key], key);
-    yield index < keys.length - 1 ? ",\n" : "\n}";
-  }
+  yield* parts(value, "", "", 0);
   yield "\n";
 }
 
-function* propertyParts(value: unknown, path: string): Generator<string> {
-  if (!Array.isArray(value) || isPlainList(value)) {
-    yield render(value, "  ", path);
-    return;
+const MAX_DEPTH = 3;
+
+function* parts(value: unknown, indent: string, path: string, depth: number): Generator<string> {
+  const inner = `${indent}  `;
+  if (depth > MAX_DEPTH || isSmall(value, indent)) {
+    yield render(value, indent, path);
+  } else if (Array.isArray(value)) {
+    for (const [index, item] of value.entries()) {
+      yield `${index === 0 ? "[" : ","}\n${inner}${render(item, inner, `${path}[${index}]`)}`;
+    }
+    yield `\n${indent}]`;
+  } else {
+    const object = value as Record<string, unknown>;
+    for (const [index, key] of presentKeys(object).entries()) {
+      yield `${index === 0 ? "{" : ","}\n${inner}${JSON.stringify(key)}: `;
+      yield* parts(object[key], inner, path === "" ? key : `${path}.${key}`, depth + 1);
+    }
+    yield `\n${indent}}`;
   }
-  for (const [index, item] of value.entries()) {
-    yield index === 0 ? "[\n    " : ",\n    ";
-    yield render(item, "    ", `${path}[${index}]`);
-  }
-  yield "\n  ]";
+}
+
+/** Of one line, or nothing in it. */
+function isSmall(value: unknown, indent: string): boolean {
+  if (isPlain(value)) return true;
+  if (Array.isArray(value)) return isPlainList(value);
+  const object = value as Record<string, unknown>;
+  const keys = presentKeys(object);
+  return keys.length === 0 || isRow(object, keys, indent);
 }
 
 function render(value: unknown, indent: string, path: string): string {
@@ -68,13 +75,17 @@ function renderList(list: readonly unknown[], indent: string, path: string): str
 function renderObject(object: Record<string, unknown>, indent: string, path: string): string {
   const keys = presentKeys(object);
   if (keys.length === 0) return "{}";
-  const isRow = indent !== "" && keys.every((key) => isPlain(object[key]));
-  const inner = isRow ? "" : `${indent}  `;
+  const oneLine = isRow(object, keys, indent);
+  const inner = oneLine ? "" : `${indent}  `;
   const lines = keys.map((key) => {
     const where = path === "" ? key : `${path}.${key}`;
     return `${inner}${JSON.stringify(key)}: ${render(object[key], inner, where)}`;
   });
-  return isRow ? `{${lines.join(", ")}}` : `{\n${lines.join(",\n")}\n${indent}}`;
+  return oneLine ? `{${lines.join(", ")}}` : `{\n${lines.join(",\n")}\n${indent}}`;
+}
+
+function isRow(object: Record<string, unknown>, keys: readonly string[], indent: string): boolean {
+  return indent !== "" && keys.every((key) => isPlain(object[key]));
 }
 
 function isPlainList(list: readonly unknown[]): boolean {

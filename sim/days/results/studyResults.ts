@@ -168,7 +168,10 @@ export interface VariantResults {
    * once. Null where that was not asked: one variant only, more than 200 of them, or a selection, which answers instead.
    */
   againstBest: Record<string, AgainstBest> | null;
-  /** Raw value per replication, padded with null to the days of the variant that has most. */
+  /**
+   * Raw value per replication, padded with null to the days of the variant that has most. Empty in results that were read
+   * from a results.json in columns (of more than 20 variants): values.parquet has them.
+   */
   values: Record<string, (number | null)[]>;
   /** Where the time to the end of work went; null when the study does without, or a day did not end by itself. */
   why: Why | null;

@@ -24,6 +24,15 @@ export function valuesColumns(factors: readonly Factor[]): Column[] {
   ];
 }
 
+/** About 9 MB. */
+const MAX_ROWS = 100_000;
+
+/** Whether a run has the table of its values as text: a longer one is in values.parquet alone, in a fifteenth of the room. */
+export function hasValuesCsv({ responses, variants }: Pick<StudyResults, "responses" | "variants">): boolean {
+  const days = variants.reduce((sum, variant) => sum + variant.days, 0);
+  return days * responses.length <= MAX_ROWS;
+}
+
 /** Every single value, in parts: one row per variant, replication and response; an empty cell where there is none. */
 export function valuesCsv(results: StudyResults): Generator<string> {
   return csvParts(headerOf(valuesColumns(results.factors)), cells(results));

@@ -1,4 +1,5 @@
 import type { CsvCell } from "./csvText.ts";
+import { looksLikeFormula } from "./looksLikeFormula.ts";
 
 /** A cell of a sheet: as it is, a share from 0 to 1, a time of day in seconds after midnight, or words of a kind. */
 export type SheetCell =
@@ -76,8 +77,8 @@ export async function workbook(sheets: readonly Sheet[]): Promise<Uint8Array> {
 
 const DAY_SECONDS = 86_400;
 
-/** Number formats of ECMA-376: hours may go beyond 24 after midnight. */
-const FORMATS = { share: "0.0%", clock: "[hh]:mm:ss" } as const;
+/** Number formats of ECMA-376: hours may go beyond 24 after midnight; text that is no number, date or formula. */
+const FORMATS = { share: "0.0%", clock: "[hh]:mm:ss", text: "@" } as const;
 
 const STYLES = {
   title: { fontWeight: "bold", fontSize: 14 },
@@ -88,10 +89,16 @@ const STYLES = {
 function cellOf(cell: SheetCell) {
   if (cell === null) return null;
   if (typeof cell === "number") return { value: cell, type: Number };
-  if (typeof cell === "string") return { value: clean(cell), type: String };
-  if ("words" in cell) return { value: clean(cell.words), type: String, ...STYLES[cell.as] };
+  if (typeof cell === "string") return textCell(cell);
+  if ("words" in cell) return { ...textCell(cell.words), ...STYLES[cell.as] };
   const value = cell.as === "clock" ? cell.value / DAY_SECONDS : cell.value;
   return { value, type: Number, format: FORMATS[cell.as] };
+}
+
+/** Text stays text in a workbook; what looks like a formula also where somebody edits it or copies it elsewhere. */
+function textCell(text: string) {
+  const value = clean(text);
+  return { value, type: String, ...(looksLikeFormula(value) ? { format: FORMATS.text } : {}) };
 }
 
 /** With "?" for characters that XML cannot hold, and no longer than a cell takes. */

@@ -5,6 +5,7 @@ import {
   costSheet,
   dayNotes,
   massBalance,
+  needsBinding,
   type ResponseInfo,
   supportOf,
   utilitySheet,
@@ -24,13 +25,8 @@ import { askedKeys, knownResponses, UNFINISHED } from "./daySource.ts";
 import { killLineResultsOf } from "./killLineResultsOf.ts";
 import { meanEstimate, type ValuesByResponse } from "./meanEstimate.ts";
 import { procedureResults } from "./procedureResults.ts";
+import type { VariantDays } from "./variantDays.ts";
 import { whyOf } from "./whyOf.ts";
-
-/** What is known of a day: its measures, and the day itself for the first replication. */
-export interface DayOutcome {
-  values: Record<string, number | null>;
-  day: DayRecord | null;
-}
 
 /** What results say about how they were made. */
 export interface Provenance {
@@ -51,19 +47,25 @@ export interface KeptDays {
 }
 
 /**
- * Puts the days of a study together. `outcomes[variant][replication]`, whatever the order in which they were finished.
+ * Puts the days of a study together: `outcomes`, one for each variant, whatever the order in which days were finished.
  * Without `kept` every first day is kept as it is.
  */
 export function assembleResults(
   study: Study,
-  outcomes: readonly (readonly DayOutcome[])[],
+  outcomes: readonly VariantDays[],
   { gambrel, command, inputsSha256 }: Provenance,
   kept: KeptDays | null = null,
 ): StudyResults {
   const { name, question, reader, seed, confidence, factors } = study;
   const responses = reportedResponses(study, outcomes);
-  const replications = Math.max(...outcomes.map(({ length }) => length));
-  const valuesOf = outcomes.map((days) => valuesByKey(days, responses, replications));
+  const replications = Math.max(...outcomes.map(({ days }) => days));
+  const valuesOf = outcomes.map((each) =>
+    valuesByKey(
+      each,
+      responses.map(({ key }) => key),
+      replications,
+    ),
+  );
   const estimates = valuesOf.map((values) => estimatesOf(values, responses, study));
   const compared = comparisons(study, valuesOf, responses);
   const whys = study.variants.map(({ plan }, index) => (study.why ? whyOf(plan, outcomes[index]!, study) : null));
@@ -71,7 +73,7 @@ export function assembleResults(
   const decision = decide(
     study,
     responses,
-    outcomes.map((days) => everyValue(days, replications)),
+    outcomes.map((each) => valuesByKey(each, decidedBy(each, responses), replications)),
     {
       whys,
       effects: screening?.[responses[0]?.key ?? ""] ?? null,
@@ -86,7 +88,7 @@ export function assembleResults(
     plan: aboutPlan(study.variants[0]!.plan),
     responses,
     factors,
-    procedure: procedureResults(study, (key) => outcomes.map((days) => days.map(({ values }) => values[key] ?? null))),
+    procedure: procedureResults(study, (key) => outcomes.map((each) => each.valuesOf(key))),
     screening,
     levelSteps: stepsOf(study, valuesOf, responses),
     capacity: null,
@@ -96,7 +98,7 @@ export function assembleResults(
     variants: study.variants.map((variant, index): VariantResults => {
       return {
         name: variant.name,
-        days: outcomes[index]!.length,
+        days: outcomes[index]!.days,
         levels: variant.levels,
         set: variant.set,
         estimates: estimates[index]!,
@@ -104,7 +106,7 @@ export function assembleResults(
         values: valuesOf[index]!,
         killLine: killLineResultsOf(variant.plan, outcomes[index]!, study),
         why: whys[index]!,
-        ...firstDay(variant.plan, outcomes[index]![0]!.day!, index, drawn, kept),
+        ...firstDay(variant.plan, outcomes[index]!.firstDay, index, drawn, kept),
       };
     }),
   };
@@ -132,10 +134,10 @@ function keptDay(day: DayRecord): DayRecord {
  * The responses the study names, its headline first; the usual ones when it names none. When a day did not end by
  * itself the response that says so joins them unasked: means over such days must not be read without it.
  */
-function reportedResponses(study: Study, outcomes: readonly (readonly DayOutcome[])[]): ResponseInfo[] {
+function reportedResponses(study: Study, outcomes: readonly VariantDays[]): ResponseInfo[] {
   const known = knownResponses(study);
   const asked = askedKeys(study);
-  const someUnfinished = outcomes.some((days) => days.some(({ values }) => values[UNFINISHED] === 1));
+  const someUnfinished = outcomes.some((each) => each.valuesOf(UNFINISHED).includes(1));
   const keys = new Set(someUnfinished ? [...asked, UNFINISHED] : asked);
   return [...keys].map((key) => {
     const response = known.get(key);
@@ -145,22 +147,14 @@ function reportedResponses(study: Study, outcomes: readonly (readonly DayOutcome
 }
 
 /** A variant that was given up early has no value on the days that only others were run. */
-function valuesByKey(
-  days: readonly DayOutcome[],
-  responses: readonly ResponseInfo[],
-  length: number,
-): ValuesByResponse {
-  return Object.fromEntries(
-    responses.map(({ key }) => [key, Array.from({ length }, (_, day) => days[day]?.values[key] ?? null)]),
-  );
+function valuesByKey(outcome: VariantDays, keys: readonly string[], length: number): ValuesByResponse {
+  const padding = new Array<null>(length - outcome.days).fill(null);
+  return Object.fromEntries(keys.map((key) => [key, [...outcome.valuesOf(key), ...padding]]));
 }
 
-/** Those that a decision needs beside what is reported, too. */
-function everyValue(days: readonly DayOutcome[], length: number): ValuesByResponse {
-  const keys = Object.keys(days[0]?.values ?? {});
-  return Object.fromEntries(
-    keys.map((key) => [key, Array.from({ length }, (_, day) => days[day]?.values[key] ?? null)]),
-  );
+/** Those that a decision needs beside what is reported, too; why days ended when they did is told apart. */
+function decidedBy({ keys }: VariantDays, responses: readonly ResponseInfo[]): string[] {
+  return [...new Set([...responses.map(({ key }) => key), ...keys.filter((key) => !needsBinding(key))])];
 }
 
 function estimatesOf(

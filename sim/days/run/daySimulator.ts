@@ -13,13 +13,17 @@ interface Prepared {
   valuesOf(day: DayRecord): (number | null)[];
 }
 
+/** A full plant takes half a megabyte, in each thread; compiling it again some hundredths of a day's time. */
+const MAX_PREPARED = 64;
+
 /**
- * Simulates days of a study; each variant's line is compiled when it is first met, and once. A replication has the same
+ * Simulates days of a study; each variant's line is compiled when it is met, and kept while it is one of the last 64. A replication has the same
  * random numbers in every variant: differences are of the variants, not of the luck (common random numbers).
  */
 export class DaySimulator {
   readonly #source: DaySource;
-  readonly #variants: (Prepared | undefined)[] = [];
+  /** By variant, the one that was asked for last at the end. */
+  readonly #prepared = new Map<number, Prepared>();
   readonly #binding: boolean;
   readonly #killStops: boolean;
 
@@ -34,7 +38,7 @@ export class DaySimulator {
     // Which other variant is drawn is known only when all days are: its first day is then simulated once more.
     const traced = keep && (variant === 0 || this.#source.traces === "all");
     const day = this.#day(variant, replication, traced);
-    return { variant, replication, values: this.#prepared(variant).valuesOf(day), day: keep ? day : null };
+    return { variant, replication, values: this.#preparedOf(variant).valuesOf(day), day: keep ? day : null };
   }
 
   /** The first day of a variant as it is drawn, with its traces. */
@@ -47,13 +51,16 @@ export class DaySimulator {
     const draws = drawsOf(this.#source, replication);
     const traces = traced ? recordedTraces(this.#source.traces) : "none";
     const recorded = { binding: this.#binding, killStops: replication === 0 || this.#killStops };
-    return this.#prepared(variant).run({ seed, ...draws, traces, check, mostEvents, ...recorded });
+    return this.#preparedOf(variant).run({ seed, ...draws, traces, check, mostEvents, ...recorded });
   }
 
-  #prepared(variant: number): Prepared {
+  #preparedOf(variant: number): Prepared {
     const { plans, keys } = this.#source;
-    this.#variants[variant] ??= prepared(plans[variant]!, keys);
-    return this.#variants[variant];
+    const found = this.#prepared.get(variant) ?? prepared(plans[variant]!, keys);
+    this.#prepared.delete(variant);
+    this.#prepared.set(variant, found);
+    if (this.#prepared.size > MAX_PREPARED) this.#prepared.delete(this.#prepared.keys().next().value!);
+    return found;
   }
 
   /** A day that fails does so alone: the others of its batch are simulated. Ends early once `stopped` says so. */

@@ -4,8 +4,9 @@ import { killLineOf, stunToStickLimits } from "../../day/line/index.ts";
 import { killStopResponses, supportOf } from "../../day/observations/index.ts";
 import type { KillLineResults, StunToStick } from "../results/index.ts";
 import { meanEstimate } from "./meanEstimate.ts";
+import type { VariantDays } from "./variantDays.ts";
 
-type Days = readonly { values: Record<string, number | null> }[];
+type Days = Pick<VariantDays, "valuesOf">;
 type Rules = Pick<Study, "procedure" | "confidence">;
 
 /** How stunned heads fared over a variant's days; null where the plan does not say where heads are stunned. */
@@ -44,9 +45,9 @@ function stunToStick({ name, maxSeconds }: TimeLimit, days: Days, study: Rules):
 }
 
 function valuesOf(days: Days, key: string): Record<string, (number | null)[]> {
-  return { [key]: days.map(({ values }) => values[key] ?? null) };
+  return { [key]: days.valuesOf(key) };
 }
 
 function numbers(days: Days, key: string): number[] {
-  return days.flatMap(({ values }) => values[key] ?? []);
+  return days.valuesOf(key).filter((value) => value !== null);
 }

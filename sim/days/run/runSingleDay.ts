@@ -8,6 +8,7 @@ import { capacityOf } from "./capacityOf.ts";
 import { MAX_EVENTS } from "./ceilings.ts";
 import { plannedStopCost, plannedStopWords } from "./plannedStops.ts";
 import { singleDayStudy } from "./singleDayStudy.ts";
+import { variantDays } from "./variantDays.ts";
 
 /** `TraceKind` without the one that speaks of several variants. */
 type DayTraces = "none" | "binned" | "exact";
@@ -40,7 +41,7 @@ export function runSingleDay(plan: Plan, seed: string, traces: DayTraces, option
   const line = compileLine(plan);
   const day = runDay(line, { seed, replication, traces, check, mostEvents, binding: true, killStops: true });
   const study = singleDayStudy(plan, seed);
-  const results = assembleResults(study, [[{ values: measure(day, plan), day }]], options);
+  const results = assembleResults(study, [variantDays([{ values: measure(day, plan), day }])], options);
   const { confidence } = study;
   const [variant] = results.variants;
   const plannedStops = plannedStopCost(plan, day, { seed, replication, mostEvents });

@@ -1,13 +1,13 @@
 import type { Study } from "../../asked/study/index.ts";
 import { nextBatch } from "../../maths/statistics/index.ts";
 import type { StudyResults } from "../results/index.ts";
-import { assembleResults, type DayOutcome, type Provenance } from "./assembleResults.ts";
+import { assembleResults, type Provenance } from "./assembleResults.ts";
 import { countDays } from "./batch.ts";
 import { MAX_DAYS, TooManyDays } from "./ceilings.ts";
 import { DayLedger } from "./dayLedger.ts";
 import type { DayRunner, OpenRunner } from "./dayRunner.ts";
 import { DaySimulator } from "./daySimulator.ts";
-import { type DaySource, daySource, knownResponse, type TraceKind } from "./daySource.ts";
+import { daySource, knownResponse, type TraceKind } from "./daySource.ts";
 import { DaysFailed } from "./daysFailed.ts";
 import { inThisThread } from "./inThisThread.ts";
 import { type RuleValues, selectionOf } from "./selectionOf.ts";
@@ -69,14 +69,15 @@ export interface RunOptions extends Provenance {
  */
 export async function runStudy(study: Study, options: RunOptions): Promise<StudyResults> {
   const source = daySource(study, options.traces ?? "binned", options.check ?? false, options.mostEvents);
-  const ledger = new DayLedger(study.variants.length);
+  const ledger = new DayLedger(study.variants.length, source.keys);
   for (const day of options.journal?.known ?? []) ledger.place(day);
   const runner = await (options.runner ?? inThisThread())(source);
   try {
-    const days = await simulateRounds(study, source, ledger, runner, options);
+    const days = await simulateRounds(study, ledger, runner, options);
     const simulator = new DaySimulator(source);
     const drawnDay = (variant: number) => simulator.drawnDay(variant);
-    return assembleResults(study, outcomes(source, ledger, days), options, { all: source.traces === "all", drawnDay });
+    const outcomes = days.map((until, variant) => ledger.daysOf(variant, until));
+    return assembleResults(study, outcomes, options, { all: source.traces === "all", drawnDay });
   } finally {
     await runner.close();
   }
@@ -94,7 +95,6 @@ export function simulateWith(options: Omit<RunOptions, "journal" | "traces">): S
 /** Rounds until the study's procedure asks for no more; gives the number of days of each variant. */
 async function simulateRounds(
   study: Study,
-  source: DaySource,
   ledger: DayLedger,
   runner: DayRunner,
   options: RunOptions,
@@ -105,7 +105,7 @@ async function simulateRounds(
     refuseTooManyDays(days, options.mostDays ?? MAX_DAYS);
     await simulateMissing(study, days, ledger, runner, options);
     if (key === null) return days;
-    const next = nextDays(study, days, valuesOf(key, source, ledger, days));
+    const next = nextDays(study, days, valuesOf(key, ledger, days));
     if (next === null) return days;
     days = next;
   }
@@ -117,9 +117,8 @@ function refuseTooManyDays(days: readonly number[], most: number): void {
 }
 
 /** Days beyond the round that a journal may know already are not looked at: a run in one go would not have them yet. */
-function valuesOf(key: string, { keys }: DaySource, ledger: DayLedger, days: readonly number[]): (number | null)[][] {
-  const index = keys.indexOf(key);
-  return days.map((until, variant) => ledger.daysOf(variant, until).map(({ values }) => values[index] ?? null));
+function valuesOf(key: string, ledger: DayLedger, days: readonly number[]): (number | null)[][] {
+  return days.map((until, variant) => ledger.daysOf(variant, until).valuesOf(key));
 }
 
 /** Brings every variant to its number of days. */
@@ -153,14 +152,6 @@ async function simulateMissing(
       failed,
       study.variants.map(({ name }) => name),
     );
-}
-
-function outcomes({ keys }: DaySource, ledger: DayLedger, days: readonly number[]): DayOutcome[][] {
-  return days.map((until, variant) =>
-    ledger.daysOf(variant, until).map(({ values, day }): DayOutcome => {
-      return { values: Object.fromEntries(keys.map((key, index) => [key, values[index]!])), day };
-    }),
-  );
 }
 
 /** Key of the response that decides how many days are run; null when their number is fixed. */

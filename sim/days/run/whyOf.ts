@@ -16,19 +16,21 @@ import {
 import type { Support } from "../../maths/statistics/index.ts";
 import type { MeanEstimate, MeanTime, Why } from "../results/index.ts";
 import { meanEstimate } from "./meanEstimate.ts";
+import type { VariantDays } from "./variantDays.ts";
 
 /** Below this share of the day a part is not worth a line. */
 const MIN_SHARE = 0.0005;
 
-type Days = readonly { values: Record<string, number | null> }[];
+type Days = Pick<VariantDays, "valuesOf">;
 
 /**
  * Means over a variant's days of what the line waited for. Parts below 0.05 % of the day are left out. Null when
  * a day did not end by itself: its path leads nowhere; null, too, when nothing was worked on any day.
  */
 export function whyOf(plan: Plan, days: Days, study: Pick<Study, "procedure" | "confidence">): Why | null {
-  if (days.some(({ values }) => typeof values[TOTAL_KEY] !== "number")) return null;
-  if (days.every(({ values }) => values[TOTAL_KEY] === 0)) return null;
+  const ends = days.valuesOf(TOTAL_KEY);
+  if (ends.includes(null)) return null;
+  if (ends.every((end) => end === 0)) return null;
   const estimateOf = estimator(days, study);
   const total = estimateOf(TOTAL_KEY, "amount");
   const names = steps(plan).map(({ name }) => name);
@@ -75,7 +77,6 @@ function estimator(
   // Controls are chosen for the responses that the study reports.
   const plain = { ...study, procedure: { ...study.procedure, controls: [] } };
   return (key, support) => {
-    const values = days.map((day) => day.values[key] ?? null);
-    return meanEstimate({ [key]: values }, key, plain, support)!;
+    return meanEstimate({ [key]: days.valuesOf(key) }, key, plain, support)!;
   };
 }

@@ -21,17 +21,22 @@ export interface SerialEstimate {
 /** Sweeps over each pair before its neighbours are looked at again: none is worth solving to the end before they are known. */
 const SWEEPS = 8;
 const MAX_ROUNDS = 200;
-/** Relative change of a throughput in a round below which it is enough. */
+/** Relative change of a throughput in a round below which it is enough, where nothing else is asked for. */
 const SETTLED = 5e-5;
 
 /**
  * Throughput of a serial line with finite buffers, blocking after service and breakdowns, by decomposition into pairs:
  * each buffer with the station on either side, where the upstream one also waits for heads as the line before it makes
- * it wait, and the downstream one for places as the line behind it does. Solved round by round until the pairs agree.
+ * it wait, and the downstream one for places as the line behind it does. Solved round by round until the pairs agree: until
+ * no throughput changes by more than the share `settled` any more.
  */
-export function decompose(stations: readonly SerialStation[], leastSquaredCv: number): SerialEstimate {
+export function decompose(
+  stations: readonly SerialStation[],
+  leastSquaredCv: number,
+  settled: number = SETTLED,
+): SerialEstimate {
   const line = new Decomposition(stations, leastSquaredCv);
-  for (let round = 0; round < MAX_ROUNDS && line.round() > SETTLED; round++);
+  for (let round = 0; round < MAX_ROUNDS && line.round() > settled; round++);
   return line.estimate();
 }
 

@@ -1,7 +1,7 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { meanOf } from "../../maths/random/index.ts";
 import { does } from "../../text/kinds/index.ts";
-import { estimateLine, type LineEstimate } from "./estimateLine.ts";
+import { type EstimatePrecision, estimateLine, type LineEstimate } from "./estimateLine.ts";
 import { headFlow } from "./headFlow.ts";
 import { lastHold } from "./lastHold.ts";
 import { pacedPlan, paceHours } from "./pacedPlan.ts";
@@ -26,11 +26,14 @@ interface Arrival {
 /**
  * A day of a plan without simulating it: loads at their mean times, each with the heads that it brings on the average, are hung one after another at the rate of the line or of
  * crate handling, whichever is less, hour by hour where their speed depends on it, in the time that breaks leave and as the chiller has room; then the last head runs
- * down the line.
+ * down the line. `line`: the estimate of the plan's line, where that is known already.
  */
-export function estimateDay(plan: Plan): DayEstimate {
-  const line = estimateLine(plan);
-  const { hung, lastAt } = hang(plan, rateOf(line), ratesByHour(plan));
+export function estimateDay(
+  plan: Plan,
+  precision: EstimatePrecision = "fine",
+  line: LineEstimate = estimateLine(plan, precision),
+): DayEstimate {
+  const { hung, lastAt } = hang(plan, rateOf(line), ratesByHour(plan, precision));
   const workFinishSeconds = lastAt + lastWorkSeconds(plan);
   const carcasses = hung * headFlow(plan).carcasses;
   const start = plan.day.shifts[0]?.fromSeconds ?? 0;
@@ -44,8 +47,8 @@ function rateOf({ ceilings, fillingHeadsPerSecond }: LineEstimate): number {
 }
 
 /** From which second on the line does how much; empty where its speed does not depend on the hour. */
-function ratesByHour(plan: Plan): { from: number; rate: number }[] {
-  return paceHours(plan).map((from) => ({ from, rate: rateOf(estimateLine(pacedPlan(plan, from))) }));
+function ratesByHour(plan: Plan, precision: EstimatePrecision): { from: number; rate: number }[] {
+  return paceHours(plan).map((from) => ({ from, rate: rateOf(estimateLine(pacedPlan(plan, from), precision)) }));
 }
 
 /** The day's heads are hung in so many parts; one that the end of hanging cuts off does not count. */

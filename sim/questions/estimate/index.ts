@@ -6,7 +6,7 @@ export { type DayEstimate, estimateDay } from "./estimateDay.ts";
 
 // The line at work
 
-export { estimateLine, type LineEstimate } from "./estimateLine.ts";
+export { type EstimatePrecision, estimateLine, type LineEstimate } from "./estimateLine.ts";
 export { type HeadFlow, headFlow } from "./headFlow.ts";
 export { inOrderSeconds } from "./inOrderSeconds.ts";
 export { stretchSeconds } from "./stretchSeconds.ts";

@@ -2,6 +2,7 @@ import { isAllowed, type Space } from "./space.ts";
 
 /** How many designs are allowed: what a full enumeration would have to try. */
 export function countDesigns(space: Space): number {
+  if (space.kind === "times") return space.elements.reduce((ways, { from, to }) => ways * (to - from + 1), 1);
   return space.kind === "budget" ? countSets(space) : countShares(space);
 }
 

@@ -33,6 +33,7 @@ export function guideOf(why: Why, counts: Counts, { space, base }: ImproveQuesti
       return { more: worth / (count + 1), fewer: worth / Math.max(0.5, count - 1) };
     });
   }
+  if (space.kind === "times") return forEach(counts, () => ({ more: 0, fewer: 0 }));
   return forEach(counts, (index) => {
     const option = space.elements.map((_, other) => (other === index ? 1 : 0));
     const worth = worthOfPaths(base.plan, Object.keys(space.changeOf(option).set), bound);

@@ -90,7 +90,8 @@ function goalToday(tried: readonly Trial[], question: ImproveQuestion) {
 function about({ name, question, seed, confidence, response, space }: ImproveQuestion) {
   const { kind, unit, least, most, base } = space;
   const elements = space.elements.map((element, index) => {
-    return { name: element.name, from: element.from, to: element.to, base: base[index] ?? null };
+    const { name, from, to, time } = element;
+    return { name, from, to, base: base[index] ?? null, ...(time === undefined ? {} : { time }) };
   });
   const allocated = { kind, unit, least, most, elements };
   return { format: 1 as const, name, question, seed, confidence, goal: response, allocated };
@@ -211,7 +212,8 @@ async function recommend(
           ),
     ends: endsOf(compared!, picked!, base.plan),
     limits: limits.map(({ name, share, key }) => {
-      return { name, share, found: shareEstimate(picked!.responses[key]!, confidence) };
+      const [found, today] = [picked!, compared!].map(({ responses }) => shareEstimate(responses[key]!, confidence));
+      return { name, share, found: found!, today: today! };
     }),
   };
 }

@@ -1,5 +1,5 @@
-import { amountWords, changeWords, listed, moneyWords, yearWords } from "../../days/decision/index.ts";
-import { formatResponse } from "../../text/units/index.ts";
+import { amountWords, changeWords, listed, moneyWords, named, yearWords } from "../../days/decision/index.ts";
+import { formatResponse, formatShare } from "../../text/units/index.ts";
 import type { ImproveVerdict, Recommendation, SearchFindings } from "./improvement.ts";
 import { moveWords } from "./moveWords.ts";
 
@@ -39,6 +39,8 @@ function changed(found: SearchFindings, recommended: Recommendation): ImproveVer
   const { goal, matters } = found;
   const { gain, money } = recommended;
   const moves = moveWords(found, recommended);
+  const broken = brokenToday(recommended);
+  if (broken.length > 0) return limitsFirst(found, recommended, broken);
   const least = amountWords(matters, goal);
   const { size } = gain!;
   if (size === "open")
@@ -65,6 +67,32 @@ function changed(found: SearchFindings, recommended: Recommendation): ImproveVer
   return {
     answer: costly ? "told" : "yes",
     verdict: `${lead}: ${moves}: ${clause}${moneyClause(recommended, found)}${endChange(recommended)}.`,
+    next: nextSteps(found, recommended),
+  };
+}
+
+/** Limits that today's plan is shown to break; the recommended arrangement is shown to keep all of them. */
+function brokenToday({ limits }: Recommendation): Recommendation["limits"] {
+  return limits.filter(({ share, today }) => today !== null && (today.low ?? today.mean) > share);
+}
+
+/** Limits come before the goal: what it brings or costs there is told behind it. */
+function limitsFirst(
+  found: SearchFindings,
+  recommended: Recommendation,
+  broken: Recommendation["limits"],
+): ImproveVerdict {
+  const { gain, money } = recommended;
+  const kept = broken.map(({ name, found: then, today }) => {
+    const [before, after] = [today?.mean ?? 0, then?.mean ?? 0].map(formatShare);
+    return `${before} of heads are outside ${named(name)} today, then ${after}`;
+  });
+  const shown = gain!.size === "gain" || gain!.size === "loss";
+  const worth = shown ? `; ${changeWords(gain!, found.goal)}${moneyClause(recommended, found)}` : "";
+  const costly = gain!.size === "loss" || money?.size === "loss";
+  return {
+    answer: costly ? "told" : "yes",
+    verdict: `${costly ? "It keeps the limits at a price" : "Yes"}: ${moveWords(found, recommended)}: ${listed(kept)}${worth}${endChange(recommended)}.`,
     next: nextSteps(found, recommended),
   };
 }
@@ -101,6 +129,9 @@ function nextSteps({ choice, finalists, allocated }: SearchFindings, { name, mon
     ...(money !== null && money.size === "gain" ? [`It brings about ${yearWords(money)}.`] : []),
     ...(allocated.kind === "people"
       ? ["Ask the crews first: who moves needs training, and nobody may stand alone where two are needed."]
+      : []),
+    ...(allocated.kind === "times"
+      ? ["Ask those whose hours it changes first: drivers, crews, the official veterinarian. Breaks keep their length."]
       : []),
     ...(allocated.kind === "places"
       ? ["The plan has no price for places: set what moving them costs against what it brings."]

@@ -8,6 +8,7 @@ import type {
   VerdictKind,
 } from "../../days/results/index.ts";
 import type { Kept } from "./keepLimits.ts";
+import type { Space, TimeElement } from "./space.ts";
 
 /** The answer in one sentence, and what follows. */
 export interface ImproveVerdict {
@@ -29,13 +30,13 @@ export interface Improvement extends ImproveVerdict {
   /** The least difference in it that matters, in its own unit. */
   matters: number;
   allocated: {
-    kind: "places" | "people" | "budget";
+    kind: Space["kind"];
     unit: string;
     /** Of the total. */
     least: number;
     most: number;
     /** What shares it; `base` is what the plan as it is has, null where that cannot be counted. */
-    elements: { name: string; from: number; to: number; base: number | null }[];
+    elements: { name: string; from: number; to: number; base: number | null; time?: TimeElement }[];
   };
   /** Null where no finalist is shown to keep the limits, or a day has no value. */
   recommended: Recommendation | null;
@@ -60,7 +61,7 @@ export type SearchFindings = Omit<Improvement, "words" | keyof ImproveVerdict>;
 /** A design in figures; of the plan as it is `uses` can be null. */
 export interface Found {
   name: string;
-  /** Of each element, in their order: places, people, or 1 for an option that is bought. */
+  /** Of each element, in their order: places, people, 1 for an option that is bought, or the number of a moment (`time.moments`). */
   counts: readonly number[] | null;
   /** Of the total. */
   uses: number | null;
@@ -80,8 +81,8 @@ export interface Recommendation extends Found, Change {
   money: NetMoney | null;
   /** Mean end of work, seconds after the day's start; null where the plan has no end of its own. */
   ends: { today: number; pick: number; startClockSeconds: number } | null;
-  /** The share that is allowed, and the one that was found; null where no head passed the limit. */
-  limits: { name: string; share: number; found: Estimate | null }[];
+  /** The share that is allowed, the one that was found, and today's plan's on the same days; null where no head passed the limit. */
+  limits: { name: string; share: number; found: Estimate | null; today: Estimate | null }[];
 }
 
 export interface Finalist extends Found {

@@ -1,7 +1,11 @@
 import { listed, named } from "../../days/decision/index.ts";
+import { formatDuration } from "../../text/units/index.ts";
 import type { Improvement, Recommendation } from "./improvement.ts";
+import type { TimeElement } from "./space.ts";
 
 const NUMBERS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
+
+const HOUR = 3600;
 
 /** So many that leave an element, or come to it. */
 interface Step {
@@ -16,6 +20,7 @@ interface Step {
 export function moveWords({ allocated }: Pick<Improvement, "allocated">, { name, counts }: Recommendation): string {
   const { kind, elements } = allocated;
   if (counts === null || elements.some(({ base }) => base === null)) return `arrange it as ${name}`;
+  if (kind === "times") return timesWords(elements, counts);
   const steps = elements.map((element, index) => ({ name: element.name, count: counts[index]! - element.base! }));
   const [to, from] = [steps.filter(({ count }) => count > 0), steps.filter(({ count }) => count < 0).map(turned)];
   if (kind === "budget") return to.length === 0 ? "buy nothing" : `buy ${listed(to.map((step) => named(step.name)))}`;
@@ -27,6 +32,28 @@ export function moveWords({ allocated }: Pick<Improvement, "allocated">, { name,
     ...(from.length === 0 ? [] : [`take ${each(from, "from", noun)}`]),
     ...(to.length === 0 ? [] : [`add ${each(to, "to", noun)}`]),
   ]);
+}
+
+/** "let the lorry “second” come an hour later, at 10:30", "start the shift “day” 30 min earlier, at 05:30". */
+function timesWords(elements: Improvement["allocated"]["elements"], counts: readonly number[]): string {
+  const moves = elements.flatMap(({ base, time }, index) =>
+    counts[index] === base ? [] : [timeMove(time!, base!, counts[index]!)],
+  );
+  return moves.length === 0 ? "leave it as it is" : listed(moves);
+}
+
+function timeMove({ what, of, many, moments, stepSeconds }: TimeElement, from: number, to: number): string {
+  const [then, way] = [moments[to]!, to > from ? "later" : "earlier"];
+  const by = spanWords(Math.abs(to - from) * stepSeconds);
+  if (what === "gap") return `let the lorries of ${named(of)} come every ${then} instead of every ${moments[from]!}`;
+  if (what === "load" && many) return `let the lorries of ${named(of)} come ${by} ${way}, the first at ${then}`;
+  if (what === "load") return `let the lorry ${named(of)} come ${by} ${way}, at ${then}`;
+  if (what === "shift") return `start the shift ${named(of)} ${by} ${way}, at ${then}`;
+  return `begin ${named(of)} ${by} ${way}, at ${then}`;
+}
+
+function spanWords(seconds: number): string {
+  return seconds === HOUR ? "an hour" : formatDuration(seconds);
 }
 
 interface Noun {

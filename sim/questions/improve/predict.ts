@@ -1,5 +1,5 @@
 import type { Plan } from "../../asked/plan/index.ts";
-import { estimateDay } from "../estimate/index.ts";
+import { estimateDay, estimateLine, type LineEstimate } from "../estimate/index.ts";
 import type { CandidateDesign } from "./designs.ts";
 import { lastShiftEnd } from "./goal.ts";
 import type { ImproveQuestion } from "./question.ts";
@@ -12,13 +12,16 @@ export interface DayGuess {
   carcasses: number;
 }
 
-/** Analytic estimates of a search, each worked out once: one costs about as much as a simulated day. */
+/** Coarse analytic estimates of a search, each worked out once: they only have to tell designs apart. */
 export class Estimates {
   readonly #known = new Map<string, DayGuess>();
   readonly #most: number;
+  readonly #line: LineEstimate | undefined;
 
-  constructor(most: number) {
+  /** `sameLine`: a plan that has the line of every design, where hours alone are moved. */
+  constructor(most: number, sameLine: Plan | null = null) {
     this.#most = most;
+    this.#line = sameLine === null ? undefined : estimateLine(sameLine, "coarse");
   }
 
   /** How many more can be had. */
@@ -31,7 +34,7 @@ export class Estimates {
     const known = this.#known.get(key);
     if (known !== undefined) return known;
     if (this.left <= 0) return null;
-    const { workFinishSeconds, carcasses } = estimateDay(plan);
+    const { workFinishSeconds, carcasses } = estimateDay(plan, "coarse", this.#line);
     const guess = { finishSeconds: workFinishSeconds, carcasses };
     this.#known.set(key, guess);
     return guess;

@@ -9,6 +9,7 @@ import {
   type Plan,
   readPlan,
   type TextFiles,
+  tellable,
   zodFaults,
 } from "../../asked/plan/index.ts";
 import { amountFault, basePlan, planWith } from "../../asked/study/index.ts";
@@ -21,6 +22,7 @@ import { type ImproveFile, improveFile } from "./schema/improveFile.ts";
 import type { Counts, Space } from "./space.ts";
 import { type BaseRead, spaceOfBudget } from "./spaceOfBudget.ts";
 import { spaceOfPeople } from "./spaceOfPeople.ts";
+import { spaceOfTimes } from "./spaceOfTimes.ts";
 
 type Asked = NonNullable<ImproveFile["allocate"]["places"]>;
 
@@ -33,7 +35,9 @@ const OVERTIME_DIFFERENCE = 120;
  * Checks the JSON of the file, its plan, and what every element makes of the plan by itself, at its fewest and at its
  * most; all faults come at once. Paths of files are taken from the folder of the file; `files` reads them.
  */
-export function readImprove(json: unknown, files: TextFiles = NO_FILES): ImproveReading {
+export function readImprove(written: unknown, files: TextFiles = NO_FILES): ImproveReading {
+  const { json, fault } = tellable(written);
+  if (fault !== null) return { question: null, faults: [fault] };
   const shape = improveFile().safeParse(json, PARSING);
   const base = readBase(json, files);
   const faults = [...(shape.success ? [] : zodFaults(shape.error.issues)), ...base.faults];
@@ -61,7 +65,9 @@ function toQuestion(file: ImproveFile, base: BaseRead, space: Space, response: R
   const usual = goal === "overtime" ? OVERTIME_DIFFERENCE : null;
   const priced = goal === "margin" && space.kind === "budget";
   return {
-    ...{ name, question, seed, confidence, goal, response, space, probability, firstStage, atMost, search },
+    ...{ name, question, seed, confidence, goal, response, space, probability, firstStage, atMost },
+    // Moving things by more minutes is no price to be set against what it brings.
+    search: space.kind === "times" ? { ...search, curve: 0 } : search,
     base: { name: file.baseName, ...base },
     limits: file.limits.map(({ limit, beyond }) => ({ name: limit, key: `beyond.${limit}`, share: beyond })),
     difference: file.difference?.value ?? usual,
@@ -97,13 +103,20 @@ function partFaults(json: unknown, base: BaseRead): Fault[] {
 function readSpace({ allocate }: Pick<ImproveFile, "allocate">, base: BaseRead): { space: Space; faults: Fault[] } {
   if (allocate.places !== undefined) return spaceOfPlaces(allocate.places, base.plan);
   if (allocate.people !== undefined) return spaceOfPeople(allocate.people, base.plan, base.json);
+  if (allocate.times !== undefined) return spaceOfTimes(allocate.times, base.json);
   return spaceOfBudget(allocate.budget!, base);
 }
 
-/** What is wrong with the plan when an element has its fewest or its most, all others as they are. */
+/** What is wrong with the plan when an element has its fewest or its most, all others their fewest, of people their most, of hours today's. */
 function endFaults(space: Space, base: BaseRead): Fault[] {
-  const fewest = space.elements.map(({ from }) => from);
-  const ends = space.elements.flatMap(({ to }, index): Counts[] => [fewest.with(index, to)]);
+  // What is moved is moved by itself: the first moments of all of them need not go together. Nor need the fewest people of all
+  // crews: one may go to 0 where another does its work; designs in which nobody does are left out of the search.
+  const alone = space.kind === "people" || space.kind === "times";
+  const fewest = space.elements.map(({ from, to, today }) => (space.kind === "people" ? to : (today ?? from)));
+  const ends = space.elements.flatMap(({ from, to }, index): Counts[] => [
+    ...(alone ? [fewest.with(index, from)] : []),
+    fewest.with(index, to),
+  ]);
   const told = new Set<string>();
   return [fewest, ...ends].flatMap((counts) =>
     planWith(base, space.changeOf(counts)).faults.flatMap((fault) => {

@@ -29,8 +29,12 @@ const FIRST_DAYS = 2;
 /** Of what today's plan does: a design this much worse on each of the first days has fallen behind. */
 const BEHIND = 0.01;
 
-/** Analytic estimates of one search. */
+/** Analytic estimates of one search; of the same line at other hours they cost next to nothing. */
 const MAX_ESTIMATES = 150;
+const MAX_ESTIMATES_OF_TIMES = 3000;
+
+/** Moments to which something is moved in one step, away from where it is. */
+const TIME_STEPS = [1, 2, 4];
 
 export interface SearchTools {
   designs: Designs;
@@ -50,7 +54,11 @@ export async function search(question: ImproveQuestion, tools: SearchTools): Pro
   const { search: asked, goal } = question;
   const [base] = await tools.trials.of([tools.designs.base], asked.days);
   const perCarcass = marginPerCarcass(base!, goal);
-  const state: State = { question, ...tools, perCarcass, estimates: new Estimates(MAX_ESTIMATES), tried: [base!] };
+  const estimates =
+    question.space.kind === "times"
+      ? new Estimates(MAX_ESTIMATES_OF_TIMES, question.base.plan)
+      : new Estimates(MAX_ESTIMATES);
+  const state: State = { question, ...tools, perCarcass, estimates, tried: [base!] };
   await tryThem(state, await starts(state));
   const rounds = new Map<CandidateDesign, number>();
   while (state.tried.length < asked.designs) {
@@ -120,6 +128,7 @@ function allowedTrials({ tried, question }: State): Trial[] {
 async function starts(state: State): Promise<CandidateDesign[]> {
   const { question, designs } = state;
   const { space, search: asked } = question;
+  if (space.kind === "times") return startsOfTimes(state);
   const path = greedyPath(space, designs, (design) => estimatedPromise(state, design));
   const levels = asked.curve === 0 ? [space.most] : levelsOf(space, asked.curve).toReversed();
   const guide = await guideFrom(state, designs.base);
@@ -127,6 +136,37 @@ async function starts(state: State): Promise<CandidateDesign[]> {
   const led = shares.flatMap((counts) => (counts === null ? [] : (designs.of(counts) ?? [])));
   const onPath = atLevels(path, levels).filter(({ counts }) => asked.curve > 0 || isAllowed(space, counts!));
   return [...onPath.slice(0, 1), ...led, ...onPath.slice(1)];
+}
+
+/** Where the estimate leads from today's moments, step by step; then each thing by itself half and all the way, both ways. */
+function startsOfTimes(state: State): CandidateDesign[] {
+  const { question, designs } = state;
+  const { space } = question;
+  const today = space.base as Counts;
+  const alone = space.elements.flatMap(({ from, to }, index) => {
+    const now = today[index]!;
+    return [(now + to) / 2, (now + from) / 2, to, from].map((count) => today.with(index, Math.round(count)));
+  });
+  return [downhill(state, today), ...alone].flatMap((counts) => designs.of(counts) ?? []);
+}
+
+/** Steps that one walk takes at most. */
+const MAX_STEPS = 50;
+
+function downhill(state: State, from: Counts): Counts {
+  const { question, designs } = state;
+  const promise = (counts: Counts) => {
+    const design = designs.of(counts);
+    return design === null ? Number.NEGATIVE_INFINITY : estimatedPromise(state, design);
+  };
+  let [best, counts] = [promise(from), from];
+  for (let step = 0; step < MAX_STEPS; step++) {
+    const next = neighbours(question.space, counts).map((each) => ({ each, worth: promise(each) }));
+    const leading = next.reduce((one, other) => (other.worth > one.worth ? other : one), { each: counts, worth: best });
+    if (leading.worth <= best) break;
+    [best, counts] = [leading.worth, leading.each];
+  }
+  return counts;
 }
 
 async function guideFrom({ question, explained }: State, design: CandidateDesign): Promise<GuideOf | null> {
@@ -153,10 +193,13 @@ async function nextRound(state: State, rounds: Map<CandidateDesign, number>): Pr
 async function promising(state: State, centre: Trial): Promise<CandidateDesign[]> {
   const { question, designs } = state;
   const counts = centre.design.counts!;
-  const guide = (await guideFrom(state, centre.design))?.(counts);
   const around = neighbours(question.space, counts)
     .flatMap((next) => designs.of(next) ?? [])
     .filter((design) => !isTried(state, design));
+  // Slopes tell nothing of hours.
+  if (question.space.kind === "times")
+    return sorted(around, (design) => estimatedPromise(state, design)).slice(0, ROUND);
+  const guide = (await guideFrom(state, centre.design))?.(counts);
   const bySlope = sorted(around, (design) => slopePromise(state, centre, design, guide));
   const shortlist = bySlope.slice(0, SHORTLIST);
   const byEstimate = sorted(shortlist, (design) => estimatedPromise(state, design));
@@ -195,9 +238,10 @@ function slopePromise(
 
 /**
  * Designs one step away that are allowed: one or two units from one element to another, one unit more, one fewer. Of a
- * budget: one option more, one fewer, one in place of another.
+ * budget: one option more, one fewer, one in place of another. Of moments: one thing moved, then two of them.
  */
 export function neighbours(space: Space, counts: Counts): Counts[] {
+  if (space.kind === "times") return movedAround(space, counts);
   const each = space.elements.map((_, index) => index);
   const moves = each.flatMap((index) => [
     [[index, 1] as const],
@@ -209,4 +253,16 @@ export function neighbours(space: Space, counts: Counts): Counts[] {
   return moves
     .map((move) => counts.map((count, index) => count + (move.find(([of]) => of === index)?.[1] ?? 0)))
     .filter((design) => isAllowed(space, design));
+}
+
+function movedAround(space: Space, counts: Counts): Counts[] {
+  const each = space.elements.map((_, index) => index);
+  const by = (index: number, step: number, from: Counts = counts) => from.with(index, from[index]! + step);
+  const alone = TIME_STEPS.flatMap((step) => each.flatMap((index) => [by(index, step), by(index, -step)]));
+  const two = each.flatMap((index) =>
+    each
+      .filter((other) => other > index)
+      .flatMap((other) => [-1, 1].flatMap((one) => [-1, 1].map((step) => by(other, step, by(index, one))))),
+  );
+  return [...alone, ...two].filter((design) => isAllowed(space, design));
 }

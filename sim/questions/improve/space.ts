@@ -1,23 +1,43 @@
 import type { Change } from "../../asked/study/index.ts";
 import type { OfferCost } from "../options/index.ts";
 
-/** How much of each element a design has: places, people, or 1 of an option that is bought. In the order of the space. */
+/**
+ * How much of each element a design has: places, people, 1 of an option that is bought, or the number of the moment at which
+ * something begins, the earliest being 0. In the order of the space.
+ */
 export type Counts = readonly number[];
 
 /** Something that there can be more or less of. */
 export interface Element {
-  /** The station, the crew or the option. */
+  /** The station, the crew, the option, or what is moved. */
   name: string;
   from: number;
   to: number;
-  /** What one more takes of the total. */
+  /** What one more takes of the total; of a moment, what each step away from today's takes. */
   price: number;
+  /** Of a moment: the one of the plan as it is. */
+  today?: number;
+  time?: TimeElement;
+}
+
+/** What begins at one of some moments. */
+export interface TimeElement {
+  what: "load" | "gap" | "shift" | "break";
+  /** The load, shift or break. */
+  of: string;
+  /** A load of several lorries. */
+  many: boolean;
+  /** Stands before a moment in the name of a design. */
+  label: string;
+  /** By count: "06:30", or of a gap between lorries "45 min". */
+  moments: readonly string[];
+  stepSeconds: number;
 }
 
 /** Everything that may be chosen. */
 export interface Space {
-  kind: "places" | "people" | "budget";
-  /** What the total is counted in: "places", "people", or a currency. */
+  kind: "places" | "people" | "budget" | "times";
+  /** What the total is counted in: "places", "people", a currency, or minutes by which things are moved. */
   unit: string;
   elements: readonly Element[];
   /** Least and most of the total that a design takes. */
@@ -37,7 +57,7 @@ export interface Space {
 
 /** What a design takes of the total. */
 export function spent({ elements }: Pick<Space, "elements">, counts: Counts): number {
-  return elements.reduce((sum, { price }, index) => sum + price * counts[index]!, 0);
+  return elements.reduce((sum, { price, today = 0 }, index) => sum + price * Math.abs(counts[index]! - today), 0);
 }
 
 /** Within the bounds of every element, and nothing in it that excludes another; the total is not looked at. */

@@ -7,6 +7,7 @@ import {
   type Plan,
   soundKeys,
   type TextFiles,
+  tellable,
   zodFaults,
 } from "../../asked/plan/index.ts";
 import { basePlan, readStudy, type Study } from "../../asked/study/index.ts";
@@ -29,7 +30,9 @@ export interface OptionsQuestion {
 export type OptionsReading = { question: OptionsQuestion; faults: [] } | { question: null; faults: Fault[] };
 
 /** Checks the JSON of an options file, its plan and the plan of every option; all faults come at once. */
-export function readOptions(json: unknown, files: TextFiles = NO_FILES): OptionsReading {
+export function readOptions(written: unknown, files: TextFiles = NO_FILES): OptionsReading {
+  const { json, fault } = tellable(written);
+  if (fault !== null) return { question: null, faults: [fault] };
   const shape = optionsFile().safeParse(json, PARSING);
   if (!shape.success) {
     const faults = [...zodFaults(shape.error.issues), ...partFaults(soundKeys(json, shape.error.issues), files)];

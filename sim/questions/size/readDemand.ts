@@ -6,6 +6,7 @@ import {
   PARSING,
   parsePath,
   type TextFiles,
+  tellable,
   varyingQuantities,
   zodFaults,
 } from "../../asked/plan/index.ts";
@@ -28,7 +29,9 @@ export type DemandReading = { demand: Demand; faults: [] } | { demand: null; fau
  *
  *     const { demand, faults } = readDemand(JSON.parse(text));
  */
-export function readDemand(json: unknown, files: TextFiles = NO_FILES): DemandReading {
+export function readDemand(given: unknown, files: TextFiles = NO_FILES): DemandReading {
+  const { json, fault } = tellable(given);
+  if (fault !== null) return { demand: null, faults: [fault] };
   const shape = demandFile(files).safeParse(json, PARSING);
   if (!shape.success) return { demand: null, faults: [...zodFaults(shape.error.issues), ...partFaults(json, files)] };
   const { merged, faults: misplaced } = mergeSteps(shape.data.steps, json);

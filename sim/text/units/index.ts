@@ -67,3 +67,4 @@ export { type TimeUnit, timeUnitFor } from "./timeUnit.ts";
 // Words
 
 export { capital } from "./capital.ts";
+export { visible } from "./visible.ts";

@@ -1,4 +1,4 @@
-import { appendFileSync, existsSync, readdirSync, readFileSync } from "node:fs";
+import { appendFileSync, existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { withKept } from "../../../sim/cli/simulate.ts";
@@ -103,6 +103,38 @@ describe("--resume", PATIENCE, () => {
     const folder = cliFolder();
     expect((await runCli(folder, ["study", "study.json", "--out", "run", "--resume"])).code).toBe(0);
     expect(existsSync(join(folder, "run", "results.json"))).toBe(true);
+  });
+
+  it("finds the same run finished already, touches nothing, and says what differs in another one", async () => {
+    const folder = cliFolder();
+    const args = ["study", "study.json", "--replications", "3", "--out", "run"];
+    expect((await runCli(folder, args)).code).toBe(0);
+    const before = folderDigest(join(folder, "run"));
+    const again = await runCli(folder, [...args, "--resume"]);
+    expect(again.code).toBe(0);
+    expect(again.err).toMatch(/^run: finished already; nothing was simulated or written\.\n/);
+    const other = await runCli(folder, [
+      "study",
+      "study.json",
+      "--replications",
+      "4",
+      "--seed",
+      "b",
+      "--out",
+      "run",
+      "--resume",
+    ]);
+    expect(other.code).toBe(2);
+    expect(other.err).toMatch(
+      /^run: holds a finished run that differs in the seed \("[^"]*" there, "b" asked\); the simulated days of each variant \(3 there, 4 asked\); name another folder, or add --overwrite/,
+    );
+    const file = JSON.parse(readFileSync(join(folder, "study.json"), "utf8"));
+    writeFileSync(join(folder, "study.json"), JSON.stringify({ ...file, question: "Another one?" }));
+    expect((await runCli(folder, [...args, "--resume"])).err).toMatch(/differs in the study file \(question\); name/);
+    const traced = await runCli(folder, [...args, "--resume", "--traces", "none"]);
+    expect(traced.err).toMatch(/differs in /);
+    expect(folderDigest(join(folder, "run"))).toEqual(before);
+    expect(existsSync(join(folder, "run.partial"))).toBe(false);
   });
 
   it("refuses days of another study, which --overwrite throws away", async () => {

@@ -6,6 +6,7 @@ import {
   interruption,
   processTerminal,
   progress,
+  readingProgress,
   sayingStages,
   type Terminal,
   untilInterrupted,
@@ -128,6 +129,27 @@ describe("progress", () => {
     expect(drawn.at(-1)).toMatch(/100 of 200 days, 2 h 0 min, about 20 h 0 min left$/);
   });
 
+  it("reckons the time left from the recent pace, which may have changed", () => {
+    const { terminal, drawn } = fakeTerminal(true);
+    let now = 0;
+    let done = 0;
+    const shown = progress(terminal, () => now);
+    const leftAfter = (seconds: number, perSecond: number): string => {
+      for (let second = 0; second < seconds; second++) {
+        now += 1000;
+        done += perSecond;
+        shown.update(done, 100_000);
+      }
+      return drawn.at(-1)!.replace(/^.* about /, "");
+    };
+    shown.update(0, 100_000);
+    expect(leftAfter(300, 10)).toBe("2 h 41 min left");
+    // 97,000 days at ten a second; then at a hundred a second, which after two minutes is all that counts.
+    leftAfter(20, 100);
+    const soon = leftAfter(110, 100);
+    expect(soon).toBe("14 min 0 s left");
+  });
+
   it("does not rewrite more than ten times a second, but always shows the end", () => {
     const { terminal, drawn } = fakeTerminal(true);
     const shown = progress(terminal, () => 0);
@@ -171,6 +193,37 @@ describe("progress", () => {
     shown.update(0, 1);
     shown.update(1, 1);
     expect(said).toHaveLength(1);
+  });
+});
+
+describe("readingProgress", () => {
+  const read = (live: boolean, stepMs: number) => {
+    const { terminal, said, drawn } = fakeTerminal(live);
+    let now = 0;
+    const shown = readingProgress(terminal, () => now);
+    for (let done = 0; done < 100; done++) {
+      shown.update(done, 100);
+      now += stepMs;
+    }
+    shown.end();
+    return { said, drawn };
+  };
+
+  it("says nothing of what takes less than two seconds", () => {
+    expect(read(true, 19)).toEqual({ said: [], drawn: [] });
+    expect(read(false, 19)).toEqual({ said: [], drawn: [] });
+  });
+
+  it("rewrites a line from two seconds on, and takes it away", () => {
+    const { drawn, said } = read(true, 100);
+    expect(drawn[0]).toBe("20 of 100 variants checked");
+    expect(drawn.at(-2)).toBe("99 of 100 variants checked");
+    expect(drawn.at(-1)).toBe("");
+    expect(said).toEqual([]);
+  });
+
+  it("says one line where none can be rewritten", () => {
+    expect(read(false, 100)).toEqual({ said: ["20 of 100 variants checked; the rest follows"], drawn: [] });
   });
 });
 

@@ -113,7 +113,7 @@ function Unsound() {
   if (count === 0) return null;
   const shown =
     state.soundPlan.value === null
-      ? "Nothing can be drawn until they are fixed."
+      ? `Nothing can be drawn until ${count === 1 ? "it is" : "they are"} fixed.`
       : "The page still shows the last valid plan.";
   return (
     <p class="unsound" role="status">

@@ -1,7 +1,7 @@
 import { scaleLinear } from "d3";
 import type { ResponseInfo } from "../../../sim/day/observations/index.ts";
 import type { StudyResults } from "../../../sim/days/results/index.ts";
-import { formatConfidence } from "../../../sim/text/units/index.ts";
+import { formatConfidence, visible } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { differenceEnds, differenceWords, estimateWords, studyFormat } from "../../words/index.ts";
 import * as state from "./state.ts";
@@ -30,7 +30,7 @@ export function Results() {
 function statusWords(): string {
   const results = state.results.value;
   const progress = state.progress.value;
-  if (state.failure.value !== null) return `The simulation failed: ${state.failure.value}`;
+  if (state.failure.value !== null) return `The simulation failed: ${visible(state.failure.value)}`;
   if (progress === null) return results === null ? "Nothing simulated yet." : about(results);
   const of = `Simulating: ${progress.done} of ${progress.total} days.`;
   if (results === null) return of;
@@ -42,7 +42,7 @@ function statusWords(): string {
 function about({ study, variants }: StudyResults): string {
   const at = formatConfidence(study.confidence);
   const compared = variants.length > 1 ? " Both lines were compared on the same days." : "";
-  return `Means of ${study.replications} simulated days, each with its ${at} interval.${compared} Random seed: “${study.seed}”.`;
+  return `Means of ${study.replications} simulated days, each with its ${at} interval.${compared} Random seed: “${visible(study.seed)}”.`;
 }
 
 function Figures({ results }: { results: StudyResults }) {

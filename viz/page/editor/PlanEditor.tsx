@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { parseJson, planJsonSchema } from "../../../sim/asked/plan/index.ts";
+import { visible } from "../../../sim/text/units/index.ts";
 import { Icon } from "../app/Icon.tsx";
 import { OpenFile } from "../app/OpenFile.tsx";
 import { savePlan } from "../app/save.ts";
@@ -102,7 +103,7 @@ function Verdict({
         {[...faults, ...warnings].map((fault) => (
           <li key={fault.line}>
             <button type="button" class="link" onClick={() => choose(fault)}>
-              {fault.line}
+              {visible(fault.line)}
             </button>
           </li>
         ))}

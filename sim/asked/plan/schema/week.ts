@@ -17,7 +17,7 @@ const MAX_ORDERS = 200;
 /** Days one after another. */
 export function week(varying: VaryingQuantities) {
   return record({
-    begins: readBy(readDate, { type: "string", format: "date", examples: ["2031-03-17"] })
+    begins: readBy(readDate, { type: "string", pattern: "^\\d{4}-\\d{2}-\\d{2}$", examples: ["2031-03-17"] })
       .nullable()
       .default(null)
       .describe("Date of the first day, for calendars and workbooks. Default: null, no dates."),

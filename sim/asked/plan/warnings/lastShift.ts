@@ -63,10 +63,23 @@ function leavesBy({ week }: Plan, json: unknown): Map<string, number> {
 /** The last shift in which one of the crews has the people for it; null when that is the day's last one, or none. */
 function lastManned({ day, crews }: Plan, { crews: names, people }: Need): number | null {
   const able = day.shifts.map((_, shift) => {
-    return names.some((name) => (crews.find((crew) => crew.name === name)?.people[shift] ?? 0) >= people);
+    return names.some(
+      (name) =>
+        peopleIn(
+          crews.find((crew) => crew.name === name),
+          shift,
+        ) >= people,
+    );
   });
   const last = able.lastIndexOf(true);
   return last < 0 || last === able.length - 1 ? null : last;
+}
+
+/** Who leaves when their own work is done is there beyond their last shift. */
+function peopleIn(crew: Plan["crews"][number] | undefined, shift: number): number {
+  if (crew === undefined) return 0;
+  const last = crew.people.findLastIndex((there) => there > 0);
+  return crew.people[crew.leavesOnItsOwn ? Math.min(shift, Math.max(0, last)) : shift] ?? 0;
 }
 
 function needsOf(plan: Plan): Need[] {

@@ -4,7 +4,7 @@ import type { StudyThreadData } from "./studyThread.ts";
 import { threadPool } from "./threadPool.ts";
 
 /**
- * Simulates in so many worker threads. Each is given the study once and compiles each variant's line at most once; only
+ * Simulates in so many worker threads. Each is given the study once and compiles the lines of the variants that it meets; only
  * numbers travel back, and the first day of each variant. Any number of threads (1 or more) gives the same results to the
  * bit; a thread is worth its start from about 16 days on. Needs Node. Example:
  *

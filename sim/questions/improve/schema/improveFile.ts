@@ -1,6 +1,17 @@
 import { z } from "zod";
-import { freeText, moneyAmount, name, oneKeyOf, record, share, whole } from "../../../asked/plan/index.ts";
+import {
+  clock,
+  freeText,
+  moneyAmount,
+  name,
+  oneKeyOf,
+  quantityAboveZero,
+  record,
+  share,
+  whole,
+} from "../../../asked/plan/index.ts";
 import { amountAboveZero, planReference, seed } from "../../../asked/study/index.ts";
+import { time } from "../../../text/units/index.ts";
 import { offer } from "../../options/index.ts";
 import { GOALS } from "../goal.ts";
 
@@ -31,7 +42,12 @@ export function improveFile() {
         "What is to be had: most carcasses an hour, most margin of the day (it needs money and prices in the plan), or " +
           "least overtime.",
       ),
-    allocate: oneKeyOf({ places: places().optional(), people: people().optional(), budget: budget().optional() }),
+    allocate: oneKeyOf({
+      places: places().optional(),
+      people: people().optional(),
+      budget: budget().optional(),
+      times: times().optional(),
+    }),
     limits: z
       .array(
         record({
@@ -121,6 +137,41 @@ function budget() {
         "What can be bought, each once; as in files of options. Two that set the same thing exclude each other.",
       ),
   }).describe("Money for options.");
+}
+
+function times() {
+  return record({
+    among: z
+      .array(
+        oneKeyOf({
+          load: moments("load: the lorry's due time, of a repeated one the first; all repeats move with it").optional(),
+          gap: gaps().optional(),
+          shift: moments("shift: its start; it keeps its length").optional(),
+          break: moments("break: its start; it keeps its length").optional(),
+        }),
+      )
+      .min(1)
+      .max(MAX_ELEMENTS)
+      .describe("What may be moved."),
+  }).describe("Hours of the plan: lorries, shifts, breaks.");
+}
+
+function moments(what: string) {
+  return record({
+    name: name().describe("As the plan names it."),
+    from: clock().describe("Earliest moment; today's or before it."),
+    to: clock().describe("Latest moment; today's or after it."),
+    step: quantityAboveZero(time).prefault("15 min").describe("From today's moment on, both ways."),
+  }).describe(`A ${what}.`);
+}
+
+function gaps() {
+  return record({
+    load: name().describe("A load of the plan that repeats."),
+    from: quantityAboveZero(time).describe("Shortest; today's or less."),
+    to: quantityAboveZero(time).describe("Longest; today's or more."),
+    step: quantityAboveZero(time).prefault("5 min").describe("From today's gap on, both ways."),
+  }).describe("Time from one lorry to the next of a load that repeats; the first one stays.");
 }
 
 function total(what: string) {

@@ -113,3 +113,21 @@ it("factorFaults finds factors that undo each other, inside sets and options too
     "f[1].options[0].set[\"line.b\"]: it sets what the factor 'one' sets too; allowed: a path of its own; join the two factors",
   ]);
 });
+
+it("factorFaults tells an end that is no number at the end itself, and a range that no number spans", () => {
+  const use = { ranges: true, levels: 4 };
+  for (const end of ["1e999 %", "NaN %", "- 5 s", "", null, true, [], { from: 1 }]) {
+    expect(told([{ ...A, from: end, to: "12 %" }], use)).toEqual([
+      expect.stringMatching(/^f\[0\]\.from: .* is no end of a range/),
+    ]);
+    expect(told([{ ...A, from: "0 %", to: end }], use)).toEqual([
+      expect.stringMatching(/^f\[0\]\.to: .* is no end of a range/),
+    ]);
+  }
+  for (const [from, to] of [
+    [-1e308, 1e308],
+    ["-1e308 s", "1e308 s"],
+  ]) {
+    expect(told([{ ...A, from, to }], use)).toEqual([expect.stringMatching(/^f\[0\]: .* is too wide; /)]);
+  }
+});

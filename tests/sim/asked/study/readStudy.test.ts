@@ -332,3 +332,11 @@ describe("readStudy", () => {
     expect(json).toEqual(before);
   });
 });
+
+it("tells how many variants were read, before each of them", () => {
+  const told: string[] = [];
+  sound(studyWith({ factorial: { factors: [PLACES, DWELL] } }), {
+    read: (done, total) => told.push(`${done}/${total}`),
+  });
+  expect(told).toEqual(["0/6", "1/6", "2/6", "3/6", "4/6", "5/6"]);
+});

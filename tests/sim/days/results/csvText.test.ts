@@ -1,12 +1,17 @@
 import { expect, it } from "vitest";
 import { csvParts, csvText } from "../../../../sim/days/results/csvText.ts";
 
-it.each(["=1+1", "+1 person", "-2", "@sum", "\tx", "\rx"])(
-  "puts an apostrophe before %j, which a spreadsheet would run",
-  (text) => {
-    expect(csvText(["name"], [[text]])).toContain(`'${text}`);
-  },
-);
+const LEADERS = ["=", "+", "-", "@", "＝", "＋", "－", "＠", "﹦", "﹢", "﹣", "﹫"];
+
+it.each(
+  [...LEADERS, ...LEADERS.map((sign) => ` \u00a0${sign}`), "\t", "\r", "\n", "\n=", "\r\n＝"].map((lead) => `${lead}x`),
+)("puts an apostrophe before %j, which a spreadsheet would run", (text) => {
+  expect(csvText(["name"], [[text]])).toContain(`'${text}`);
+});
+
+it.each(["people", "a=b", "5 - 3", "\u22125", " x", "'=1"])("leaves %j as it is", (text) => {
+  expect(csvText(["name"], [[text]])).toBe(`name\n${text}\n`);
+});
 
 it("leaves numbers alone, a minus sign included", () => {
   expect(csvText(["x"], [[-1.5], [0]])).toBe("x\n-1.5\n0\n");

@@ -1,7 +1,8 @@
 import { csvParse } from "d3";
 import { expect, it } from "vitest";
+import { runFiles } from "../../../../sim/days/results/index.ts";
 import { summaryColumns } from "../../../../sim/days/results/summaryCsv.ts";
-import { valuesColumns, valuesCsv } from "../../../../sim/days/results/valuesCsv.ts";
+import { hasValuesCsv, valuesColumns, valuesCsv } from "../../../../sim/days/results/valuesCsv.ts";
 import { handMadeResults } from "../../../support/handMadeResults.ts";
 
 it("has one row per variant, response and replication, an empty cell where there is no value", () => {
@@ -42,4 +43,25 @@ it("writes a time of day as clock time and as a date with time too, beyond midni
     ["28890.4", "14:01:30", "2001-01-01T14:01:30"],
     ["66600", "24:30:00", "2001-01-02T00:30:00"],
   ]);
+});
+
+it("is left out of a run with more than 100,000 rows, which has values.parquet", () => {
+  const results = handMadeResults();
+  const [base, other] = results.variants;
+  const withDays = (days: number) => ({ ...results, variants: [base!, { ...other!, days }] });
+  // Three responses; three days of today's plan.
+  expect(hasValuesCsv(withDays(33_330))).toBe(true);
+  expect(hasValuesCsv(withDays(33_331))).toBe(false);
+  const filesOf = (days: number) => {
+    const parts = { plan: {}, studyText: null, reportHtml: "", charts: [] };
+    const files = runFiles({ results: withDays(days), ...parts });
+    const dictionary = files.find(({ path }) => path === "data-dictionary.csv")!;
+    return { paths: files.map(({ path }) => path), dictionary: "text" in dictionary ? dictionary.text : "" };
+  };
+  expect(filesOf(33_330).paths).toContain("values.csv");
+  const large = filesOf(33_331);
+  expect(large.paths).toContain("values.parquet");
+  expect(large.paths).not.toContain("values.csv");
+  expect(large.dictionary).not.toContain("values.csv");
+  expect(large.dictionary).toContain("values.parquet,value,finish");
 });

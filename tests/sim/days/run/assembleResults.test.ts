@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { readStudy, type Study } from "../../../../sim/asked/study/index.ts";
 import { usualResponses } from "../../../../sim/day/observations/index.ts";
 import { assembleResults, roundedTraces, screeningEffects } from "../../../../sim/days/run/assembleResults.ts";
+import { variantDays } from "../../../../sim/days/run/variantDays.ts";
 import { HAND_MADE_PLAN, handMadeDay } from "../../../support/handMadeDay.ts";
 import { HAND_MADE_STUDY, handMadeResults } from "../../../support/handMadeResults.ts";
 import { sampleFiles, samplePlan } from "../../asked/plan/samplePlan.ts";
@@ -17,7 +18,7 @@ describe("assembleResults", () => {
   it("reports the usual responses, stages left out, when the study names none", () => {
     const outcome = { values: { carcasses: 1 }, day: handMadeDay() };
     const study = { ...HAND_MADE_STUDY, responses: [], variants: [HAND_MADE_STUDY.variants[0]!], replications: 1 };
-    const all = assembleResults(study, [[outcome]], { gambrel: "1", command: "c" });
+    const all = assembleResults(study, [variantDays([outcome])], { gambrel: "1", command: "c" });
     expect(all.responses.map(({ key }) => key)).toEqual(usualResponses(HAND_MADE_PLAN));
     expect(all.variants[0]!.values.carcasses).toEqual([1]);
     expect(all.variants[0]!.values.finish).toEqual([null]);
@@ -50,9 +51,9 @@ describe("assembleResults", () => {
   });
 
   it("adds the share of days that did not end by themselves, unasked, as soon as there is one", () => {
-    const outcomes = HAND_MADE_STUDY.variants.map((_, variant) => [
-      { values: { headsPerHour: 1, unfinished: variant }, day: handMadeDay() },
-    ]);
+    const outcomes = HAND_MADE_STUDY.variants.map((_, variant) =>
+      variantDays([{ values: { headsPerHour: 1, unfinished: variant }, day: handMadeDay() }]),
+    );
     const found = assembleResults(HAND_MADE_STUDY, outcomes, { gambrel: "1", command: "c" });
     expect(found.responses.at(-1)!.key).toBe("unfinished");
     expect(found.variants[1]!.values.unfinished).toEqual([1]);
@@ -61,7 +62,7 @@ describe("assembleResults", () => {
 
   it("refuses a response that no variant has", () => {
     const study = { ...HAND_MADE_STUDY, responses: ["heads per hour"] };
-    const outcomes = study.variants.map(() => [{ values: {}, day: handMadeDay() }]);
+    const outcomes = study.variants.map(() => variantDays([{ values: {}, day: handMadeDay() }]));
     expect(() => assembleResults(study, outcomes, { gambrel: "1", command: "c" })).toThrow(/"heads per hour"/);
   });
 });

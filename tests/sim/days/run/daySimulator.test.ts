@@ -26,6 +26,31 @@ describe("DaySimulator", () => {
     expect(new DaySimulator(SOURCE).simulate(0, 0).day!.traces!.out.kind).toBe("exact");
   });
 
+  it("keeps the lines of the last 64 variants, and gives the same days after it let one go", () => {
+    let looked = 0;
+    const watched = Object.defineProperty({ ...SLOWER_PLAN }, "line", {
+      get: () => {
+        looked += 1;
+        return SLOWER_PLAN.line;
+      },
+    });
+    const plans = [watched, ...new Array(64).fill(SLOWER_PLAN)];
+    const simulator = new DaySimulator({ ...SOURCE, plans, traces: "none" });
+    const looks = (variant: number) => {
+      const before = looked;
+      const { values } = simulator.simulate(variant, 1);
+      return { values, looks: looked - before };
+    };
+    const first = looks(0);
+    for (let variant = 1; variant < 64; variant++) looks(variant);
+    const kept = looks(0);
+    for (let variant = 1; variant < 65; variant++) looks(variant);
+    const again = looks(0);
+    expect([kept.values, again.values]).toEqual([first.values, first.values]);
+    expect(kept.looks).toBeLessThan(first.looks);
+    expect(again.looks).toBe(first.looks);
+  });
+
   it("has null for a response that the variant does not know", () => {
     const simulator = new DaySimulator({ ...SOURCE, keys: ["carcasses", "of another plan"] });
     expect(simulator.simulate(0, 1).values[1]).toBeNull();

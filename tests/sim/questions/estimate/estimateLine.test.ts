@@ -28,6 +28,20 @@ describe("estimateLine", () => {
     expect(Math.sqrt(errors.reduce((sum, error) => sum + error ** 2, 0) / LINES)).toBeLessThan(USUAL);
   }, 180_000);
 
+  it("coarse puts lines in the order that fine does, where they differ by more than 15 %, and never above it", () => {
+    const plans = fc.sample(plantLikeLine, { numRuns: 6, seed: 22 });
+    const found = plans.map((plan) => ({
+      fine: estimateLine(plan).headsPerSecond,
+      coarse: estimateLine(plan, "coarse").headsPerSecond,
+    }));
+    const apart = found.flatMap((one) =>
+      found.filter(({ fine }) => one.fine > fine * 1.15).map((other) => [one, other]),
+    );
+    expect(apart.length).toBeGreaterThan(3);
+    for (const [one, other] of apart) expect(one!.coarse).toBeGreaterThan(other!.coarse);
+    for (const { fine, coarse } of found) expect(coarse).toBeLessThan(fine * 1.001);
+  });
+
   it("is never above the lowest ceiling of the line", () => {
     for (const plan of fc.sample(plantLikeLine, { numRuns: 5, seed: 21 })) {
       const { headsPerSecond, ceilings } = estimateLine(plan);

@@ -39,6 +39,25 @@ describe("a space", () => {
     expect(question.space.base).toEqual([null]);
   });
 
+  it("of people lets a crew go to 0 where another does its work, and leaves out what has nobody", () => {
+    const plan = {
+      ...{
+        name: "invented",
+        notes: "Invented for tests.",
+        day: { shifts: [{ name: "day", from: "06:00", to: "06:20" }] },
+      },
+      supply: { stream: { interarrival: "6 s", heads: 150 } },
+      crews: ["hanging", "relief"].map((name) => ({ name, people: 1 })),
+      line: [{ name: "hanging", kind: "station", positions: 2, cycle: "5 s", crew: ["hanging", "relief"] }],
+    };
+    const among = ["hanging", "relief"].map((crew) => ({ crew, from: 0, to: 2 }));
+    const asked = { name: "people", plan, goal: "overtime", allocate: { people: { total: 2, among } } };
+    const designs = new Designs(improveQuestion(asked));
+    expect(designs.of([1, 0])!.plan.crews.map(({ people }) => people)).toEqual([[1], [0]]);
+    expect(designs.of([0, 1])).not.toBeNull();
+    expect(designs.of([0, 0])).toBeNull();
+  });
+
   it("of people knows the plan as it is, which keeps its name", () => {
     const question = caseQuestion({}, 6);
     const designs = new Designs(question);

@@ -113,7 +113,7 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "a head in hand where there are crates",
     (plan) => (plan.liveHandling.feeding.breakdowns[0].headInHand = "resume"),
     [
-      "liveHandling.feeding.breakdowns[0].headInHand: unknown key; allowed: 'name', 'clock', 'scope', 'uptime', 'repair', 'crew'; delete it or write one of these",
+      "liveHandling.feeding.breakdowns[0].headInHand: unknown key; allowed: 'name', 'clock', 'scope', 'uptime', 'repair', 'replaced', 'crew'; delete it or write one of these",
     ],
   ],
   [

@@ -66,6 +66,21 @@ describe("carcasses in a chiller that nobody empties any more today", () => {
     expect(passes(records[1]!, "packing", "start")).toEqual([211, 1211]);
   });
 
+  it("have their time up in a closed stage, too, while the line still fills it", () => {
+    // Twenty heads, the last killed at 201; the chiller closes at 125 with two gone. Time is up at 131, 141, ..., 201 on the
+    // same day, of the others in the night; the day ends when the last one hangs.
+    const { days: records } = days([ending(heads(20), null, "chiller", 125), heads(1)]);
+    expect(records[0]).toMatchObject({
+      status: "finished",
+      finishSeconds: 201,
+      heads: { out: { carcass: 2 }, onLine: 18 },
+    });
+    expect(passes(records[0]!, "chiller", "end").filter((end) => end > 125)).toEqual([
+      131, 141, 151, 161, 171, 181, 191, 201,
+    ]);
+    expect(records[1]!.heads.out.carcass).toBe(19);
+  });
+
   it("count on their limit from the day before, on the account of the day on which their time is up", () => {
     const limit = {
       name: "chilled",

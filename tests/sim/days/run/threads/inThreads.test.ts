@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import { stableJson } from "../../../../../sim/days/results/index.ts";
 import { type BatchResult, daySource, type OpenRunner, runStudy } from "../../../../../sim/days/run/index.ts";
-import { inThreads } from "../../../../../sim/days/run/threads/index.ts";
+import { inThreads, lastingThreads } from "../../../../../sim/days/run/threads/index.ts";
 import { threeVariants } from "../../../../support/threeVariants.ts";
 
 async function textOf(runner?: OpenRunner): Promise<string> {
@@ -45,4 +45,23 @@ it("lets a day that fails in a thread fail alone, with its message", async () =>
   const failed = results.flatMap((result) => result.failed);
   expect(failed.map(({ variant }) => variant)).toEqual([1, 1]);
   expect(failed[0]!.message).toMatch(/null/);
+});
+
+it("keeps threads from study to study, with the same bytes and failures that are told of their variant", async () => {
+  const threads = lastingThreads(2);
+  try {
+    const here = await textOf();
+    for (let study = 0; study < 2; study++) expect(await textOf(threads.runner)).toBe(here);
+    const source = daySource(threeVariants(), "none", false);
+    const plans = source.plans.map((plan, index) => (index === 1 ? { ...plan, line: null as never } : plan));
+    const runner = await threads.runner({ ...source, plans });
+    const failed: number[] = [];
+    await runner.run(
+      [0, 1, 2].map((variant) => ({ variant, first: 0, count: 2 })),
+      (result) => void failed.push(...result.failed.map(({ variant }) => variant)),
+    );
+    expect(failed).toEqual([1, 1]);
+  } finally {
+    await threads.close();
+  }
 });
