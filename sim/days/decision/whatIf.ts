@@ -35,6 +35,7 @@ function severalTries(weighed: Weighed, tries: readonly DecisionRow[]): Spoken {
   if (handlesOtherHeads({ ...weighed, rows: tries })) return spoken(weighed, tries, null, byHeads(weighed, tries));
   if (top === null) return spoken(weighed, tries, null, unranked(weighed, tries));
   const then = `with it ${happens(weighed, top)}`;
+  if (sound.length > MANY && sound.every(({ gain }) => STILL.has(gain!.size))) return noneHelps(weighed, tries, sound);
   if (sound.length === 1) return spoken(weighed, tries, top, `Only ${named(top.name)} does no harm: ${then}`);
   const rivals = sound.filter((row) => row !== top && (mayBeBest(weighed, row) || isClose(weighed, row)));
   if (rivals.length === 0) return spoken(weighed, tries, top, `${named(top.name)} copes best: ${then}`);
@@ -56,6 +57,29 @@ function severalTries(weighed: Weighed, tries: readonly DecisionRow[]): Spoken {
       `${days} simulated days cannot tell which of ${names} copes best: ${meansOf(weighed, [top, ...rivals])}`,
     ),
     answer: "undecided",
+    best: null,
+  };
+}
+
+/** So many tries at least ask where something would help. */
+const MANY = 3;
+const STILL = new Set<Gain["size"]>(["no difference", "too small"]);
+
+/** Each by itself does next to nothing; what they cost is told once, from the least to the most. */
+function noneHelps(weighed: Weighed, tries: readonly DecisionRow[], sound: readonly DecisionRow[]): Spoken {
+  const { matters, info } = weighed;
+  const of = sound.length === tries.length ? "" : " that do no harm";
+  const money = sound.flatMap((row) => (row.money === null || row.money.by !== "margin" ? [] : [row.money]));
+  const earned = money.map(({ perDay }) => perDay.mean).sort((a, b) => b - a);
+  const costs = money.length === sound.length && earned[0]! < 0;
+  const range = [earned[0]!, earned.at(-1)!].map((mean) => (costs ? money$(-mean, money[0]!) : ""));
+  return {
+    answer: "told",
+    verdict: `None of the ${sound.length} tries${of} changes ${lowered(info)} by ${amountWords(matters.size, info)} or more${
+      costs ? `; each by itself costs more than it brings: ${range[0]} to ${range[1]} a ${timeOf(money[0]!)}` : ""
+    }.`,
+    words: tries.filter((row) => !sound.includes(row)).map((row) => trySentence(weighed, row)),
+    next: [],
     best: null,
   };
 }

@@ -55,7 +55,7 @@ export function readTries(plan: Plan, json: unknown, written: readonly WrittenOp
     .flatMap((group) => ofEachCrew(plan, group))
     .flatMap(apart);
   if (groups.length > MAX_TRIES) return { tries: null, faults: [tooMany(groups.length)] };
-  const all = groups.map((group) => readTry(plan, json, group));
+  const all = namedApart(groups.map((group) => readTry(plan, json, group)));
   const faults = [...groups.flatMap(emptyGroup), ...all.flatMap((each) => each.faults)];
   if (faults.length > 0) return { tries: null, faults };
   const again = all.flatMap(({ set, name }, index) =>
@@ -156,9 +156,27 @@ interface TryParts {
 }
 
 function readTry(plan: Plan, json: unknown, group: readonly WrittenOption[]) {
-  const parts = byDay(group).map((part) => readPart(plan, json, part));
-  const all = joined(parts);
-  return { ...all, name: shortName(all.words) };
+  return joined(byDay(group).map((part) => readPart(plan, json, part)));
+}
+
+/** By what each try changes; where that is too long for a name, and it goes on from the first try, by what it does beyond that. */
+function namedApart<Part extends TryParts>(all: readonly Part[]): (Part & { name: string })[] {
+  const told = all.map((each) => dayOnce(each));
+  const first = told[0]?.words ?? [];
+  return all.map((each, index) => {
+    const { words, day } = told[index]!;
+    const goesOn =
+      index > 0 && day === told[0]!.day && words.length > first.length && first.every((one, at) => one === words[at]);
+    const own = goesOn ? ["the same", ...words.slice(first.length)] : words;
+    const suffix = goesOn ? "" : day;
+    return { ...each, name: `${shortName(own, LONGEST_NAME - suffix.length)}${suffix}` };
+  });
+}
+
+/** " on Thursday" is said once where all is of one day. */
+function dayOnce({ words, days }: TryParts): { words: string[]; day: string } {
+  const day = days.length === 1 && days[0] !== "" ? ` on ${days[0]}` : "";
+  return { words: words.map((one) => (one.endsWith(day) ? one.slice(0, one.length - day.length) : one)), day };
 }
 
 /** Options behind the same "on" are of the same days. */
@@ -218,14 +236,14 @@ function readOptions(draft: PlanDraft, group: readonly WrittenOption[]): TryPart
 const LONGEST_NAME = 60;
 
 /** As many as a name of the study file holds. */
-function shortName(words: readonly string[]): string {
+function shortName(words: readonly string[], longest: number): string {
   for (let shown = words.length; shown > 0; shown--) {
     const left = words.length - shown;
     const name = `${words.slice(0, shown).join(", ")}${left === 0 ? "" : ` and ${left} ${left === 1 ? "change" : "changes"} more`}`;
-    if ([...name].length <= LONGEST_NAME) return name;
+    if ([...name].length <= longest) return name;
   }
   return [...(words[0] ?? "")]
-    .slice(0, LONGEST_NAME - 2)
+    .slice(0, longest - 2)
     .join("")
     .trimEnd();
 }
