@@ -165,8 +165,9 @@ function namedApart<Part extends TryParts>(all: readonly Part[]): (Part & { name
   const first = told[0]?.words ?? [];
   return all.map((each, index) => {
     const { words, day } = told[index]!;
-    const goesOn =
-      index > 0 && day === told[0]!.day && words.length > first.length && first.every((one, at) => one === words[at]);
+    const tooLong = [...words.join(", "), ...day].length > LONGEST_NAME;
+    const further = words.length > first.length && first.every((one, at) => one === words[at]);
+    const goesOn = tooLong && index > 0 && further && day === told[0]!.day;
     const own = goesOn ? ["the same", ...words.slice(first.length)] : words;
     const suffix = goesOn ? "" : day;
     return { ...each, name: `${shortName(own, LONGEST_NAME - suffix.length)}${suffix}` };
