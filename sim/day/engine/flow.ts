@@ -99,6 +99,7 @@ function leaveWindowStation(day: DayState, position: PositionState): void {
 /** Some head of a dwell stage has dwelt long enough, or the first one, whose time was up before, may leave now. */
 export function endDwell(day: DayState, position: PositionState): void {
   const { stage } = position;
+  // In a stage that is closed for the day only times end; whoever's time was up before stays where it is.
   if (!mayLeave(position)) endDwellOf(day, stage);
   if (mayLeave(position)) leaveFirst(day, position);
   scheduleDwell(day, stage);
