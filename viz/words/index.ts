@@ -23,6 +23,7 @@ export { offersTable } from "./offersTable.ts";
 export { otherResponseWords } from "./otherResponseWords.ts";
 export { type FactorEffect, rankedEffects, screeningWords } from "./screeningWords.ts";
 export { stepWords } from "./stepWords.ts";
+export { dateWords, weekClock, whichDay } from "./weekDay.ts";
 export { type WeekTold, weekTold } from "./weekTold.ts";
 export { welfareLead } from "./welfareLead.ts";
 

@@ -6,8 +6,10 @@ import { bareUnit, type DecisionCell, type DecisionTable, responseHeading } from
 /** What a simulated week came to, over many weeks. */
 export interface WeekTold {
   verdict: string;
-  /** Orders, limits, rest. */
+  /** Limits, rest. */
   words: string[];
+  /** A sentence for each order. */
+  orders: string[];
   /** A row a day, and one for the week. */
   table: DecisionTable;
   next: string[];
@@ -41,7 +43,8 @@ export function weekTold(results: StudyResults): WeekTold {
   const days = week.days.filter(({ counted }) => counted);
   return {
     verdict: `${endWords(results, days)} ${cutShort(results)}`.trim(),
-    words: [...orderWords(results, week), ...limitWords(results), ...restWords(results)],
+    words: [...limitWords(results), ...restWords(results)],
+    orders: orderWords(results, week),
     table: tableOf(results, infos, days),
     next: [
       "`gambrel try` with the plan and `--on DAY` tells what happens if a day comes otherwise.",
@@ -71,7 +74,11 @@ function endWords(results: StudyResults, days: Week["days"]): string {
     overtime === undefined || overtimeInfo === undefined
       ? ""
       : overtimeOf(overtime.mean, formatEstimate(overtime, overtimeInfo, start)[0]);
-  return `${all} on ${isolated(last.name)}, at ${at} (mean of ${results.study.replications} weeks)${hours}.`;
+  return `${all} on ${isolated(last.name)}, at ${at} (${overWeeks(results)})${hours}.`;
+}
+
+function overWeeks({ study }: StudyResults): string {
+  return study.replications === 1 ? "in one simulated week" : `mean of ${study.replications} weeks`;
 }
 
 function overtimeOf(mean: number, words: string): string {

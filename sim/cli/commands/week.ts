@@ -57,12 +57,12 @@ export async function weekCommand(terminal: Terminal, path: string, options: Wee
 }
 
 function weekSummary(results: StudyResults): string[] {
-  const { verdict, words, table, next } = weekTold(results);
+  const { verdict, words, orders, table, next } = weekTold(results);
   const lead = welfareLead(results);
   return [
     ...(lead === null ? [] : [lead]),
     ...wrappedLines(verdict),
-    ...words.flatMap((line) => wrappedLines(line, "  ")),
+    ...[...orders, ...words].flatMap((line) => wrappedLines(line, "  ")),
     "",
     ...decisionLines(table),
     "",
