@@ -73,7 +73,10 @@ function answerSheet(results: StudyResults, sheets: readonly [string, string][])
     ["Question", study.question],
     ...(decision == null ? [] : answerRows(decision)),
     ["Plan", plan.name],
-    ["How it was found", `${study.replications} simulated days of each variant, seed ${study.seed}`],
+    [
+      "How it was found",
+      `${study.replications} simulated ${plan.week === undefined ? "days" : "weeks"} of each variant, seed ${study.seed}`,
+    ],
     ["How to repeat it", study.command],
     ["Program", `gambrel ${results.gambrel}`],
   ];

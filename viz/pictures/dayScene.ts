@@ -1,20 +1,14 @@
 import { capital } from "../../sim/text/units/index.ts";
 import type { StudyResults, VariantResults } from "../contract.ts";
 import { type DayScene, isolated } from "../frame/index.ts";
-import { quoted, whichDay } from "../words/index.ts";
+import { hoursOf, quoted, whichDay } from "../words/index.ts";
 
 export function dayScene(results: StudyResults, variant: VariantResults): DayScene {
   return {
     startClockSeconds: variant.day.startClockSeconds,
     endSeconds: Math.max(1, variant.day.finishSeconds),
-    pauses: breaksOf(results, variant).map((pause) => ({ ...pause, name: isolated(pause.name) })),
+    pauses: hoursOf(results, variant.day).breaks.map((pause) => ({ ...pause, name: isolated(pause.name) })),
   };
-}
-
-/** Those of the plan's day; a day of a week has its own. */
-function breaksOf({ plan }: StudyResults, { day }: VariantResults): StudyResults["plan"]["breaks"] {
-  const { week, breaks } = plan;
-  return week === undefined ? breaks : week.days[day.replication % week.days.length]!.breaks;
 }
 
 /** "one day of “As it is” out of 20 (day 1)", "Monday of week 1 of “As it is”": one day is one draw, so every picture of it says which. */

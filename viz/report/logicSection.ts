@@ -24,8 +24,16 @@ export const MODEL_LIMITS: readonly string[] = [
 ];
 
 export function logicSection(results: StudyResults): Markup {
-  return html`<h2>Logic</h2>${componentTables(results)}<p>How the model works:</p><ul>${MODEL_LOGIC.map((line) => html`<li>${line}</li>`)}</ul>`;
+  return html`<h2>Logic</h2>${componentTables(results)}<p>How the model works:</p><ul>${logicOf(results).map((line) => html`<li>${line}</li>`)}</ul>`;
 }
+
+/** A week has more to explain. */
+function logicOf({ plan }: StudyResults): readonly string[] {
+  return plan.week === undefined ? MODEL_LOGIC : [...MODEL_LOGIC, WEEK_LOGIC];
+}
+
+const WEEK_LOGIC =
+  "A week is a chain of such days: each begins with what the one before left. Where the plan lets them, live animals wait in lairage and carcasses hang in a chiller over the night; a head in bleeding never does. Machines go on in the morning with the running time that they had.";
 
 export function limitsOfModel(): Markup {
   return html`<h2>Limits of the model</h2><ul>${MODEL_LIMITS.map((line) => html`<li>${line}</li>`)}</ul>`;

@@ -12,6 +12,14 @@ export function whichDay({ plan }: StudyResults, { replication }: Pick<DayRecord
   return `${isolated(days[replication % days.length]!.name)} of week ${Math.floor(replication / days.length) + 1}`;
 }
 
+/** Shifts and breaks of a simulated day: the plan's, or those of its day of the week. */
+export function hoursOf(
+  { plan }: StudyResults,
+  { replication }: Pick<DayRecord, "replication">,
+): Pick<StudyResults["plan"], "shifts" | "breaks"> {
+  return plan.week === undefined ? plan : plan.week.days[replication % plan.week.days.length]!;
+}
+
 /** "17 March" for a day of the calendar, counted from 0; "" where the plan names no date. */
 export function dateWords(begins: string | null, day: number): string {
   if (begins === null) return "";

@@ -12,6 +12,7 @@ export { drawnVariants } from "./drawnVariants.ts";
 export { endedDay } from "./endedDay.ts";
 export type { Difference, MeanEstimate, Reduction } from "./figures.ts";
 export type { KillLineResults, StunToStick } from "./killLineResults.ts";
+export { periodOf } from "./periodOf.ts";
 export type {
   AgainstBest,
   CapacityResults,
