@@ -47,7 +47,7 @@ export function firstPages(pages: FirstPages, figures: Figures): Markup {
   const following = ofDay === undefined ? drawn : html`<div class="follows" data-of-day="${ofDay}">${drawn}</div>`;
   return html`<h2>${heading}</h2>
 <p class="verdict">${unbroken(verdict)}</p>
-<div class="${picture === undefined || isWide ? "told" : "told beside"}">
+<div class="${picture === undefined ? "told" : isWide ? "told whole" : "told beside"}">
 <div class="answer">${words.map((sentence) => html`<p>${unbroken(sentence)}</p>`)}</div>
 ${following}
 </div>

@@ -102,6 +102,8 @@ main{max-width:1200px}
 section p,section ul{max-width:860px}
 .first>*,.told p,.then p,.then ul{max-width:none}
 .beside{display:grid;grid-template-columns:minmax(0,1fr) 700px;column-gap:28px;align-items:start}
+.whole figure svg.${CHART_CLASS}{width:1000px}
+.whole figcaption{max-width:1000px}
 .beside .answer{margin:8px 0 16px}
 .beside figure{margin:0}
 .body figure{display:grid;grid-template-columns:700px minmax(0,1fr);column-gap:28px;align-items:start;grid-template-rows:auto auto 1fr}

@@ -1,4 +1,4 @@
-import { formatConfidence, formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
+import { formatConfidence, formatDecimals, formatMinutes } from "../../sim/text/units/index.ts";
 import type { LotRecord, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { observationsWords, type WeekTold, weekClock, weekTold, welfareLead } from "../words/index.ts";
@@ -77,32 +77,30 @@ ${dayTable(results, week, lots)}`;
 function lotTable(week: Outline, lots: readonly LotRecord[]): Markup {
   const ways = Object.keys(lots[0]!.out);
   const heads = [
-    ...[
-      "No.",
-      "Lot",
-      "Arrived",
-      "Waited to its first head hung",
-      "Hung",
-      "Last head out",
-      "Heads brought",
-      "Heads hung",
-    ],
-    ...ways.map((way) => `Out: ${isolated(way)}`),
+    ...["No.", "Lot", "Arrived", "Waited for hanging", "Hung", "Last head out", "Heads hung", "Went out as"],
     ...["Live weight", "Carcass weight"],
   ];
   const rows = lots.map((lot, index) => {
     const { arrivedSeconds: arrived, firstHungSeconds: first, lastHungSeconds: last } = lot;
     const cells = [
       momentWords(week, arrived, "did not come"),
-      arrived === null || first === null ? "\u2013" : unsplit(formatDuration(Math.max(0, first - arrived))),
-      first === null || last === null ? "\u2013" : `${weekClock(week.days, first)} to ${weekClock(week.days, last)}`,
+      arrived === null || first === null ? "\u2013" : unsplit(formatMinutes(Math.max(0, first - arrived))),
+      first === null || last === null ? "\u2013" : spanWords(week, first, last),
       momentWords(week, lot.lastOutSeconds),
-      ...[lot.heads, lot.hung, ...ways.map((way) => lot.out[way] ?? 0)].map((heads) => formatDecimals(heads, 0)),
+      `${formatDecimals(lot.hung, 0)} of ${formatDecimals(lot.heads, 0)}`,
+      ways.map((way) => `${formatDecimals(lot.out[way] ?? 0, 0)} ${isolated(way)}`).join(", "),
       ...[lot.liveKg, lot.outKg.carcass ?? 0].map((kilograms) => unsplit(`${formatDecimals(kilograms, 0)} kg`)),
     ];
-    return html`<tr><td>${index + 1}</td><th scope="row"><bdi>${isolated(lot.name)}</bdi></th>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>`;
+    return html`<tr><td>${index + 1}</td><th scope="row"><bdi>${isolated(lot.name)}</bdi></th>${cells.map((cell) => html`<td><bdi>${cell}</bdi></td>`)}</tr>`;
   });
-  return html`<div class="scroll" tabindex="0" role="group" aria-label="Lots"><table class="lots"><caption>From the lorry to the last head out. Heads that were not hung stayed in lairage or were dead on arrival.</caption><thead><tr>${heads.map((head) => html`<th scope="col"><bdi>${head}</bdi></th>`)}</tr></thead><tbody>${rows}</tbody></table></div>`;
+  return html`<div class="scroll" tabindex="0" role="group" aria-label="Lots"><table><caption>From the lorry to the last head out. Heads that were not hung stayed in lairage or were dead on arrival.</caption><thead><tr>${heads.map((head) => html`<th scope="col"><bdi>${head}</bdi></th>`)}</tr></thead><tbody>${rows}</tbody></table></div>`;
+}
+
+/** "Monday 06:06 to 06:59"; with the name of the day twice where it is another one. */
+function spanWords({ days }: Outline, from: number, to: number): string {
+  const [begin, end] = [weekClock(days, from), weekClock(days, to)];
+  const day = begin.slice(0, begin.lastIndexOf(" ") + 1);
+  return `${begin} to ${end.startsWith(day) ? end.slice(day.length) : end}`;
 }
 
 /** Back from a carcass: which lots may have left the line on a day. */

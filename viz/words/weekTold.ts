@@ -142,9 +142,10 @@ function tableOf(results: StudyResults, infos: ReadonlyMap<string, ResponseInfo>
   const cell = (key: string): DecisionCell => {
     const [info, estimate] = [infos.get(key), estimates[key]];
     if (info === undefined || estimate === undefined) return { value: "", range: "", shown: null };
-    const bare = { ...info, unit: bareUnit(info) };
+    // The heading has the unit: a sheet of paper has no room for it in every cell.
+    const bare = info.format === "number" ? { ...info, unit: "" } : info;
     const [value, range] = formatEstimate(estimate, bare, start);
-    return { value, range, shown: null };
+    return { value, range: estimate.low === estimate.high ? "" : range, shown: null };
   };
   const row = (name: string, keys: readonly string[]) => ({
     name: isolated(name),
@@ -153,7 +154,7 @@ function tableOf(results: StudyResults, infos: ReadonlyMap<string, ResponseInfo>
     harm: null,
   });
   return {
-    columns: columns.map(({ day }) => responseHeading(plain(infos.get(`${first}.${day}`)!, first))),
+    columns: columns.map(({ day }) => headingOf(plain(infos.get(`${first}.${day}`)!, first))),
     rows: [
       ...days.map(({ name }) =>
         row(
@@ -169,6 +170,14 @@ function tableOf(results: StudyResults, infos: ReadonlyMap<string, ResponseInfo>
     more: 0,
     rowsAre: "Day",
   };
+}
+
+/** With the unit, where the name does not say it. */
+function headingOf(info: ResponseInfo): string {
+  const heading = responseHeading(info);
+  const unit = bareUnit(info);
+  const isSaid = unit === "" || info.format !== "number" || heading.toLowerCase().includes(unit.toLowerCase());
+  return isSaid ? heading : `${heading} (${isolated(unit)})`;
 }
 
 /** The response of a day by the name that it has without the day. */
