@@ -261,8 +261,10 @@ function drawClosed({ frame }: Board, day: BoardDay, { left, right }: DaySpan, r
     .attr("y", rows.top)
     .attr("width", right - left);
   ground.attr("height", end - rows.top).attr("fill", frame.colour("pause"));
-  const words = `${dayName(day)}: ${day.notes.join(", ")}`;
-  const [text = ""] = wrapText(words, end - rows.top - 8, 11, 1);
+  const room = end - rows.top - 8;
+  const notes = day.notes.join(", ");
+  const words = [`${dayName(day)}: ${notes}`, `${day.name}: ${notes}`].find((each) => textWidth(each, 11) <= room);
+  const [text = ""] = wrapText(words ?? notes, room, 11, 1);
   const upright = frame.body
     .append("g")
     .attr("transform", `translate(${(left + right) / 2 - 4},${rows.top + 6}) rotate(90)`);

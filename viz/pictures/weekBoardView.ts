@@ -65,15 +65,15 @@ function boardOf(
   sheet: { index: number; of: number },
 ): WeekBoardColumns {
   const week = variant.day.week!;
-  const { begins, orders: placed } = results.plan.week!;
+  const { begins } = results.plan.week!;
   const records = days.flatMap(({ record }) => (record === null ? [] : [record]));
   const crews = (records[0]?.crews ?? []).map(({ name }, crew) => ({
     name: isolated(name),
     largest: Math.max(0, ...records.map((record) => Math.max(0, ...record.crews[crew]!.people))),
   }));
   const first = days[0]?.index ?? 0;
-  const orders = week.orders.flatMap((order, index) => {
-    const day = Math.floor(placed[index]!.bySeconds / DAY_SECONDS) - first;
+  const orders = week.orders.flatMap((order) => {
+    const day = Math.floor(order.bySeconds / DAY_SECONDS) - first;
     return day < 0 || day >= days.length ? [] : [orderOf(order, day)];
   });
   const isTraced = records.every(({ traces }) => traces !== null);
@@ -148,7 +148,7 @@ function dayOf({ index, outline, record }: CalendarDay, week: DaysRecord, begins
     workEnd: start + record.workFinishSeconds,
     pauses: outline.breaks.map(({ fromSeconds, toSeconds }) => ({ from: start + fromSeconds, to: start + toSeconds })),
     crews: record.crews.map((_, crew) => crewDay(record, crew)),
-    lots: lotsOf(index * DAY_SECONDS, record, week),
+    lots: lotsOf(index * DAY_SECONDS, outline, record, week),
   };
 }
 
@@ -182,13 +182,20 @@ export function meanBetween(trace: StepTrace, from: number, to: number): number 
 }
 
 /** The lots of which heads were hung on a day; one that went on over the night stands on both days. */
-function lotsOf(midnight: number, record: DayRecord, { lots }: DaysRecord): BoardLot[] {
-  const start = midnight + record.startClockSeconds;
-  const end = start + Math.max(record.workFinishSeconds, 0);
+function lotsOf(
+  midnight: number,
+  { shifts }: CalendarDay["outline"],
+  record: DayRecord,
+  { lots }: DaysRecord,
+): BoardLot[] {
+  const clock = record.startClockSeconds;
+  const start = clock + Math.min(...shifts.map(({ fromSeconds }) => fromSeconds), record.workFinishSeconds);
+  const end = clock + record.workFinishSeconds;
   return lots.flatMap((lot, index) => {
-    const { firstHungSeconds: first, lastHungSeconds: last } = lot;
-    if (first === null || last === null || last < start || first > end) return [];
-    const [from, to] = [Math.max(first, start) - midnight, Math.min(last, end) - midnight];
+    if (lot.firstHungSeconds === null || lot.lastHungSeconds === null) return [];
+    const [first, last] = [lot.firstHungSeconds - midnight, lot.lastHungSeconds - midnight];
+    if (last < start || first > end) return [];
+    const [from, to] = [Math.max(first, start), Math.min(last, end)];
     const words = `lot ${index + 1}, ${isolated(lot.name)}: ${formatDecimals(lot.hung, 0)} of ${formatDecimals(lot.heads, 0)} heads hung, ${formatClock(from)} to ${formatClock(to)}`;
     return [{ number: index + 1, from, to, words }];
   });

@@ -152,6 +152,8 @@ summary{list-style:none;color:inherit}
 .decision.long tbody th{min-width:16em}
 .decision td>span>.range{display:block;margin:0;white-space:nowrap}
 .answer{font-size:10pt;line-height:1.3}
+.whole~.decided .decision td>span>.range{white-space:normal}
+.whole~.decided .decision tbody th{min-width:5em}
 .decided,.next{break-inside:avoid}
 h2{margin:14px 0 4px;padding-top:6px}
 figure,.told figure{margin:8px 0 10px}

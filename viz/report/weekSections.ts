@@ -40,12 +40,13 @@ function orderTable(results: StudyResults, { orders }: WeekTold): Markup {
   if (orders.length === 0) return html``;
   const first = results.variants[0]!.day.week?.orders ?? [];
   const heads = ["Order", "Due", "Wanted", "Ready in time", "Filled in the week of the picture"];
-  const rows = week.orders.map(({ name, bySeconds, carcasses, kilograms }, index) => {
+  const rows = week.orders.map(({ name, bySeconds, carcasses, kilograms }) => {
+    const filled = first.find((order) => order.name === name)?.filledSeconds ?? null;
     const cells = [
       weekClock(week.days, bySeconds),
       carcasses === null ? `${formatDecimals(kilograms!, 0)} kg` : `${formatDecimals(carcasses, 0)} carcasses`,
       inTimeWords(results, name),
-      momentWords(week, first[index]?.filledSeconds ?? null, "not filled"),
+      momentWords(week, filled, "not filled"),
     ];
     return html`<tr><th scope="row"><bdi>${isolated(name)}</bdi></th>${cells.map((cell, column) => html`<td data-label="${heads[column + 1]!}"><span>${cell}</span></td>`)}</tr>`;
   });

@@ -111,7 +111,7 @@ async function written(terminal: Terminal, folder: string, parts: RunParts): Pro
   const open = () => openRunJournal(folder, study, { ...options, traces: options.traces ?? "binned" });
   return runInto(folder, overwrite, keepingDays(terminal, open, words), async (write, journal) => {
     const results = await simulate(journal);
-    write({ results, plan: basePlan, studyText });
+    await write({ results, plan: basePlan, studyText });
     return results;
   });
 }

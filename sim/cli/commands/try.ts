@@ -52,7 +52,7 @@ export async function tryCommand(
       ? await run()
       : await runInto(options.out, options.overwrite ?? false, alone(options.out), async (write) => {
           const results = await run();
-          write({ results, plan: file.json, studyText: studyText({ ...written, plan: "plan.json" }) });
+          await write({ results, plan: file.json, studyText: studyText({ ...written, plan: "plan.json" }) });
           return results;
         });
   for (const line of summary(results)) terminal.say(line);

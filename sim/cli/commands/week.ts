@@ -42,7 +42,7 @@ export async function weekCommand(terminal: Terminal, path: string, options: Wee
       ? await run()
       : await runInto(out, overwrite, alone(out), async (write) => {
           const results = await run();
-          write({ results, plan: file.json });
+          await write({ results, plan: file.json });
           return results;
         });
   terminal.say(study.name, "bold");

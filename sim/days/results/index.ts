@@ -56,6 +56,8 @@ export { harmOf, harmResponses } from "./harm.ts";
 export { type DataDictionary, dataDictionary, dictionaryCsv } from "./dataDictionary.ts";
 export { figureCell, resultsTable, spanCell } from "./resultsTable.ts";
 export { stableJson, stableJsonParts } from "./stableJson.ts";
+export { weekCalendar } from "./weekCalendar.ts";
+export { type WeekCell, type WeekTable, weekMoment, weekTables } from "./weekTables.ts";
 export { type Sheet, type SheetCell, type SheetTable, tableRows, tableWidths, workbook } from "./workbook.ts";
 
 // Read back

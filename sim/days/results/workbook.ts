@@ -1,9 +1,10 @@
 import type { CsvCell } from "./csvText.ts";
 
-/** A cell of a sheet: as it is, a share from 0 to 1, a time of day in seconds after midnight, or words of a kind. */
+/** A cell of a sheet: as it is, a share from 0 to 1, a time of day in seconds after midnight, a date with its time, or words of a kind. */
 export type SheetCell =
   | CsvCell
   | { value: number; as: "share" | "clock" }
+  | { date: Date }
   | { words: string; as: "title" | "heading" | "prose" };
 
 /** One sheet of a workbook. */
@@ -77,7 +78,7 @@ export async function workbook(sheets: readonly Sheet[]): Promise<Uint8Array> {
 const DAY_SECONDS = 86_400;
 
 /** Number formats of ECMA-376: hours may go beyond 24 after midnight. */
-const FORMATS = { share: "0.0%", clock: "[hh]:mm:ss" } as const;
+const FORMATS = { share: "0.0%", clock: "[hh]:mm:ss", date: "yyyy-mm-dd hh:mm" } as const;
 
 const STYLES = {
   title: { fontWeight: "bold", fontSize: 14 },
@@ -90,6 +91,8 @@ function cellOf(cell: SheetCell) {
   if (typeof cell === "number") return { value: cell, type: Number };
   if (typeof cell === "string") return { value: clean(cell), type: String };
   if ("words" in cell) return { value: clean(cell.words), type: String, ...STYLES[cell.as] };
+  // UTC stands for the plant's own time.
+  if ("date" in cell) return { value: cell.date, type: Date, format: FORMATS.date };
   const value = cell.as === "clock" ? cell.value / DAY_SECONDS : cell.value;
   return { value, type: Number, format: FORMATS[cell.as] };
 }
