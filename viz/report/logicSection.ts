@@ -18,7 +18,7 @@ export const MODEL_LOGIC: readonly string[] = [
 export const MODEL_LIMITS: readonly string[] = [
   "Only what the plan states is in the model. People do not tire, learn or help out beyond the stated rules; machines do not wear.",
   "Times are independent from head to head unless the plan says otherwise; real lines have good and bad hours.",
-  "Intervals cover chance between simulated days. They do not cover errors in the plan's figures or in the model, which are often larger.",
+  "Intervals cover chance alone. They do not cover errors in the plan's figures or in the model, which are often larger.",
   "A day in pictures is one of many possible days; another day of the same plan looks different.",
   "An animal is a head with times here. Its condition, fear and pain, and whether stunning works, are not modelled.",
 ];

@@ -54,10 +54,9 @@ function orderTable(results: StudyResults, { orders }: WeekTold): Markup {
 }
 
 function inTimeWords({ variants }: StudyResults, order: string): string {
+  // No value: never ready in that week.
   const late = variants[0]!.values[`order.${order}.late`] ?? [];
-  const known = late.filter((value) => value !== null);
-  if (known.length === 0) return "not known";
-  return `${known.filter((value) => value === 0).length} of ${known.length} ${known.length === 1 ? "week" : "weeks"}`;
+  return `${late.filter((value) => value === 0).length} of ${late.length} ${late.length === 1 ? "week" : "weeks"}`;
 }
 
 function momentWords({ days }: Outline, seconds: number | null, none = "\u2013"): string {
@@ -84,7 +83,7 @@ function lotTable(week: Outline, lots: readonly LotRecord[]): Markup {
   const rows = lots.map((lot, index) => {
     const { arrivedSeconds: arrived, firstHungSeconds: first, lastHungSeconds: last } = lot;
     const cells = [
-      momentWords(week, arrived, "did not come"),
+      momentWords(week, arrived),
       arrived === null || first === null ? "\u2013" : unsplit(formatMinutes(Math.max(0, first - arrived))),
       first === null || last === null ? "\u2013" : spanWords(week, first, last),
       momentWords(week, lot.lastOutSeconds),
@@ -94,7 +93,7 @@ function lotTable(week: Outline, lots: readonly LotRecord[]): Markup {
     ];
     return html`<tr><td>${index + 1}</td><th scope="row"><bdi>${isolated(lot.name)}</bdi></th>${cells.map((cell) => html`<td><bdi>${cell}</bdi></td>`)}</tr>`;
   });
-  return html`<div class="scroll" tabindex="0" role="group" aria-label="Lots"><table><caption>From the lorry to the last head out. Heads that were not hung stayed in lairage or were dead on arrival.</caption><thead><tr>${heads.map((head) => html`<th scope="col"><bdi>${head}</bdi></th>`)}</tr></thead><tbody>${rows}</tbody></table></div>`;
+  return html`<div class="scroll" tabindex="0" role="group" aria-label="Lots"><table><caption>From the lorry to the last head out. A dash: that did not happen in this week.</caption><thead><tr>${heads.map((head) => html`<th scope="col"><bdi>${head}</bdi></th>`)}</tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 /** "Monday 06:06 to 06:59"; with the name of the day twice where it is another one. */
