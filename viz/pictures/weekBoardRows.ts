@@ -167,6 +167,8 @@ export function drawBoardFill(board: Board, fill: BoardFill, spans: readonly (Da
 /** From the mark to its words. */
 const MARK_ROOM = 9;
 const MAX_ORDER_LINES = 4;
+/** For the name of the row in a narrow picture. */
+const NAME_ROOM = 78;
 
 /** An order's words on one line on the side that has room for them; where none has, on several on the roomier one. */
 export function orderLabel({ frame, columns, gutter }: Board, order: BoardOrder, span: DaySpan): OrderLabel {
@@ -174,7 +176,10 @@ export function orderLabel({ frame, columns, gutter }: Board, order: BoardOrder,
   const { works } = columns.days[order.day]!;
   const x = works ? boardTime(columns, span)(clock) : (span.left + span.right) / 2;
   const words = orderWords(order);
-  const room = { right: frame.right - x - MARK_ROOM, left: x - MARK_ROOM - frame.left - (frame.narrow ? 0 : gutter) };
+  const room = {
+    right: frame.right - x - MARK_ROOM,
+    left: x - MARK_ROOM - frame.left - (frame.narrow ? NAME_ROOM : gutter),
+  };
   const side = textWidth(words, 11) <= room.right || room.right >= room.left ? "right" : "left";
   return { order, x, side, lines: wrapText(words, room[side], 11, MAX_ORDER_LINES) };
 }
