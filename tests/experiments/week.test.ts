@@ -18,7 +18,7 @@ const NAMED = namedPlan(JSON.parse(FILES.readText("quillmarsh-week.json")), FILE
 const JSON_OF_PLAN = NAMED.json as Record<string, unknown>;
 
 function readWeek() {
-  const { plan, ...rest } = readPlan(JSON_OF_PLAN, NAMED.files);
+  const { plan, ...rest } = readPlan(JSON_OF_PLAN, NAMED.files ?? undefined);
   if (plan === null) throw new Error(rest.faults.map(formatFault).join("\n"));
   return { plan, warnings: (rest as { warnings: Parameters<typeof formatFault>[0][] }).warnings };
 }
@@ -92,7 +92,7 @@ async function answered(options: readonly WrittenOption[]): Promise<Decision> {
   const { tries, faults } = readTries(plan, JSON_OF_PLAN, options);
   if (tries === null) throw new Error(faults.map(formatFault).join("\n"));
   const written = tryStudyFile(plan, JSON_OF_PLAN, { tries, seed: "afresh", days: WEEKS, matters: [] });
-  const reading = readStudy(written, NAMED.files, { knownResponses: responsesOf });
+  const reading = readStudy(written, NAMED.files ?? undefined, { knownResponses: responsesOf });
   const { decision } = await runStudy(reading.study!, { gambrel: "1", command: "c" });
   return decision!;
 }
