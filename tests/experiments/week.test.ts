@@ -121,7 +121,9 @@ describe("the planner's Monday", () => {
         const told = rows.find(({ name }) => name === (index === 0 ? "as planned" : row.name));
         if (told === undefined && ofEach) continue;
         expect(told, row.name).toBeDefined();
-        expect(Math.abs(minutes(shown.rows[index]!.cells[0]!.value) - told!.end), row.name).toBeLessThanOrEqual(12);
+        // What it does to the end of work: the same luck befalls both plans, so this varies less than the end itself.
+        const later = minutes(shown.rows[index]!.cells[0]!.value) - minutes(shown.rows[0]!.cells[0]!.value);
+        expect(Math.abs(later - (told!.end - rows[0]!.end)), row.name).toBeLessThanOrEqual(12);
         if (Math.abs(told!.money) > 300) expect(Math.sign(row.money!.perDay.mean)).toBe(Math.sign(told!.money));
       }
     });
