@@ -50,7 +50,7 @@ const jsonIn = (path: string) => JSON.parse(readFileSync(path, "utf8"));
 function planIn(path: string): Plan {
   const readText = (name: string) => readFileSync(resolve(dirname(path), name), "utf8");
   const named = namedPlan(jsonIn(path), { readText });
-  const { plan } = readPlan(named.json, named.files);
+  const { plan } = readPlan(named.json, named.files ?? undefined);
   if (plan === null) throw new Error(`${path} is not sound`);
   return plan;
 }

@@ -41,7 +41,7 @@ describe("the example week", () => {
 
   it("loses and doubles nothing at any event of a week with a twelfth of the animals", () => {
     const few = JSON.parse(JSON.stringify(JSON_OF_PLAN).replaceAll('"headsPerCrate":12', '"headsPerCrate":1'));
-    const thin = readPlan(few, NAMED.files).plan!;
+    const thin = readPlan(few, NAMED.files ?? undefined).plan!;
     expect(runWeek(compileWeek(thin), { seed: "experiments", replication: 0, check: true }).status).toBe("finished");
   });
 

@@ -126,8 +126,19 @@ function firstDay(plan: Plan, day: DayRecord, variant: number, drawn: readonly n
   };
 }
 
-function keptDay(day: DayRecord): DayRecord {
-  return { ...day, perHead: null, traces: day.traces === null ? null : roundedTraces(day.traces) };
+function keptDay({ week, ...day }: DayRecord): DayRecord {
+  return {
+    ...day,
+    perHead: null,
+    traces: day.traces === null ? null : roundedTraces(day.traces),
+    ...(week === undefined ? {} : { week: { ...week, days: week.days.map(keptDayOfWeek) } }),
+  };
+}
+
+/** The day that stands for the week is kept whole; of the others only what the week's board is drawn from. */
+function keptDayOfWeek(day: DayRecord): DayRecord {
+  const kept = keptDay(day);
+  return { ...kept, traces: kept.traces && { ...kept.traces, states: [], entered: [] } };
 }
 
 /**
