@@ -8,6 +8,7 @@ import {
   calibrationDaysOption,
   ceilingOption,
   concurrencyOption,
+  daysOfWorldOption,
   jsonOption,
   lostAfterOption,
   moreOption,
@@ -26,6 +27,7 @@ import {
   unitOption,
   verifyOption,
   whichDayOption,
+  worldsOption,
 } from "./options.ts";
 import { programVersion } from "./project.ts";
 import type { Terminal } from "./terminal.ts";
@@ -391,6 +393,29 @@ function addOptions(gambrel: Command, terminal: Speak): void {
   ]);
 }
 
+function addDoubt(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
+    .command("doubt")
+    .description("say how much of an answer is luck and how much is figures nobody knows, and which to measure next")
+    .argument("<question>", "plan or study file; the plan says which figures are uncertain")
+    .addOption(worldsOption())
+    .addOption(daysOfWorldOption())
+    .addOption(seedOption())
+    .addOption(threadsOption())
+    .option("--out <folder>", "write all figures to doubt.json in this folder (default: write nothing)")
+    .addOption(overwriteOption())
+    .addOption(jsonOption(RESULTS_AS_JSON))
+    .addOption(ceilingOption())
+    .action(async (path, options) => {
+      const { doubtCommand } = await import("./commands/doubt.ts");
+      await doubtCommand(await terminal(), path, options);
+    });
+  withExamples(command, [
+    ["gambrel doubt plant.json", "40 worlds of 4 days: when work ends, and which figure to time first"],
+    ["gambrel doubt offers.json --worlds 160 --out runs/doubt", "which variant to choose, more surely"],
+  ]);
+}
+
 function addImprove(gambrel: Command, terminal: Speak): void {
   const command = gambrel
     .command("improve")
@@ -507,6 +532,7 @@ const ENTRIES = [
   addTry,
   addSize,
   addOptions,
+  addDoubt,
   addImprove,
   addFit,
   addCalibrate,
