@@ -304,6 +304,7 @@ function addFit(gambrel: Command, terminal: Speak): void {
     .addOption(unitOption())
     .addOption(byOption())
     .addOption(samplesOption())
+    .option("--uncertain", "also print how well each figure is known, for gambrel doubt")
     .addOption(seedOption().default("1"))
     .option(
       "--out <folder>",
@@ -319,6 +320,7 @@ function addFit(gambrel: Command, terminal: Speak): void {
   withExamples(command, [
     ["gambrel fit times.csv", "checks, fits and the part of a plan to copy"],
     ["gambrel fit times.csv --by station --unit s --out runs/times", "one column of times, with pictures"],
+    ["gambrel fit times.csv --uncertain", "the part of the plan says, too, how well so few times tell it"],
   ]);
 }
 
