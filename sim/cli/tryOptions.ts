@@ -13,12 +13,18 @@ export interface GivenOption {
 const CHANGES: readonly [flags: string, help: string][] = [
   ["--on <day...>", "of a plan with a week: what follows is on these days; before it, on every day"],
   ["--ill <crew=people...>", "people of a crew who are missing that day; its positions stay"],
-  ["--more <crew=people...>", "people more; where all positions have people, positions more as well"],
+  [
+    "--more <crew=people...>",
+    "people more; where all positions have people, positions more as well; each=1: a try of every crew",
+  ],
   ["--move <crew:crew...>", "one person moved from a crew to another; hanging:evisceration=2 moves two"],
   ["--wages <percent>", "everybody's pay higher by 10%, or lower by -5%"],
   ["--extra <heads at hour>", 'more animals, on lorries like the last: "800 at 12:00"; without lorries: 800'],
   ["--fewer <heads>", "fewer animals; lorries that come last bring fewer"],
-  ["--lorries <when>", '"spread", "every 45 min", "first at 05:00", "last at 12:00", or two of these together'],
+  [
+    "--lorries <when>",
+    '"spread", "every 45 min", "first at 05:00", "last at 12:00", or two of these together; or "in waves at 05:00 and 10:00"',
+  ],
   ["--late <lorry=time...>", 'one lorry comes later: "first=60 min", "3=20 min"; the others as planned'],
   ["--break <name=hour...>", "a break begins then, and keeps its length"],
   ["--shift <name=from-to...>", "a shift from and to these hours; breaks stay where they are"],

@@ -177,6 +177,7 @@ export function handMadeDay(replication = 0): DayRecord {
     crews: [
       {
         name: "dressing",
+        lastWorkSeconds: 0,
         peopleMax: 4,
         people: [4],
         absent: [0],

@@ -166,6 +166,7 @@ export function wholeDay(): DayRecord {
     crews: [
       {
         name: "dressing",
+        lastWorkSeconds: 0,
         peopleMax: 4,
         people: [4, 2],
         absent: [0, 0],
@@ -176,6 +177,7 @@ export function wholeDay(): DayRecord {
       },
       {
         name: "maintenance",
+        lastWorkSeconds: 0,
         peopleMax: 1,
         people: [1, 1],
         absent: [0, 0],

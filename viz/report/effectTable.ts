@@ -1,6 +1,6 @@
 import type { StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
-import { type DecisionTable, rankedEffects, responseHeading, studyFormat } from "../words/index.ts";
+import { type DecisionTable, rankedEffects, responseFormat, responseHeading } from "../words/index.ts";
 
 /** Factors that the first pages have a row for. */
 const MAX_FACTORS = 12;
@@ -11,15 +11,20 @@ const MAX_RESULTS = 4;
 export function effectTable(results: StudyResults): DecisionTable {
   const responses = results.responses.slice(0, MAX_RESULTS);
   const ranked = rankedEffects(results, responses[0]!);
+  // All effects on a result in one unit, that of the largest.
+  const formats = responses.map((info) => {
+    const largest = Math.max(0, ...rankedEffects(results, info).map(({ effects }) => effects.muStar));
+    return responseFormat(info, 0, { value: largest, difference: largest });
+  });
   return {
     rowsAre: "Factor",
     columns: responses.map(responseHeading),
     rows: ranked.slice(0, MAX_FACTORS).map(({ name }) => ({
       name,
-      cells: responses.map((info) => {
+      cells: responses.map((info, column) => {
         const found = rankedEffects(results, info).find((effect) => effect.name === name)?.effects;
         if (found === undefined) return { value: "no value", range: "", shown: null };
-        const size = (value: number) => studyFormat(results, info).size(value, found.muStarHalfWidth);
+        const size = (value: number) => formats[column]!.size(value, found.muStarHalfWidth);
         const half = found.muStarHalfWidth;
         return { value: size(found.muStar), range: half === null ? "" : `\u00B1 ${size(half)}`, shown: null };
       }),

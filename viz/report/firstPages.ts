@@ -45,8 +45,8 @@ export function firstPages(pages: FirstPages, figures: Figures): Markup {
   const following = ofDay === undefined ? drawn : html`<div class="follows" data-of-day="${ofDay}">${drawn}</div>`;
   return html`<h2>${heading}</h2>
 <p class="verdict">${unbroken(verdict)}</p>
-<div class="${picture === undefined ? "told" : "told beside"}">
-<div class="answer">${words.map((sentence) => html`<p>${unbroken(sentence)}</p>`)}</div>
+<div class="${picture === undefined || words.length === 0 ? "told" : "told beside"}">
+${words.length === 0 ? "" : html`<div class="answer">${words.map((sentence) => html`<p>${unbroken(sentence)}</p>`)}</div>`}
 ${following}
 </div>
 ${table === null ? "" : decisionMarkup(table, note)}

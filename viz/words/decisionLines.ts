@@ -1,5 +1,5 @@
 import { textTable } from "../../sim/text/units/index.ts";
-import { type DecisionTable, MONEY_A_DAY } from "./decisionTable.ts";
+import { type DecisionTable, isMoney } from "./decisionTable.ts";
 
 /** Characters; a terminal that somebody has made no wider. */
 const WIDTH = 100;
@@ -49,7 +49,7 @@ function textOf({ value, shown }: DecisionTable["rows"][number]["cells"][number]
   return shown === false ? `(${value})` : value;
 }
 
-/** The columns, from the left, that stand beside names of a width; the money a day is always one of them. */
+/** The columns, from the left, that stand beside names of a width; the money is always one of them. */
 function fitting({ columns, rows }: DecisionTable, names: number): number[] {
   const widths = columns.map((heading, column) =>
     Math.max(
@@ -57,7 +57,7 @@ function fitting({ columns, rows }: DecisionTable, names: number): number[] {
       ...rows.map(({ cells }) => textOf(cells[column]!).length),
     ),
   );
-  const money = columns.indexOf(MONEY_A_DAY);
+  const money = columns.findIndex(isMoney);
   const must = [0, ...(money > 0 ? [money] : [])].filter((column) => column < columns.length);
   let room = WIDTH - names - must.reduce((sum, column) => sum + widths[column]! + GAP, 0);
   return columns

@@ -63,7 +63,12 @@ const OTHERWISE: readonly Group[] = ["pace", "end", "limits", "money", "people"]
 
 const PACE = new Set(["headsPerHour", "carcasses"]);
 
-function groupOf(key: string): Group {
+/** "Thursday.finish", "week.overtime". */
+const DAY_IN_FRONT = /^([^.]+)\.(.+)$/;
+
+function groupOf(written: string): Group {
+  const [, , ofDay] = DAY_IN_FRONT.exec(written) ?? [];
+  const key = ofDay !== undefined && (PACE.has(ofDay) || ENDS.has(ofDay)) ? ofDay : written;
   if (PACE.has(key)) return "pace";
   if (ENDS.has(key)) return "end";
   if (key.startsWith("beyond.")) return "limits";
@@ -85,7 +90,12 @@ const SHORT: Record<string, string> = {
   fullMargin: "Margin a day, plant included",
 };
 
-export const MONEY_A_DAY = "Money a day, to today";
+const MONEY = { day: "Money a day, to today", week: "Money a week, to today" };
+
+/** What a change brings or costs is asked of every change. */
+export function isMoney(heading: string): boolean {
+  return Object.values(MONEY).includes(heading);
+}
 
 /** Most plans that a decision is told of on first pages and terminal. */
 const MAX_ROWS = 12;
@@ -151,7 +161,8 @@ function columnsOf({ columns, rows }: Decision, startClockSeconds: number): Colu
     cell: ({ people }: DecisionRow) => plain(people === null ? "" : String(people)),
     moves: new Set(counts).size > 1,
   };
-  const money = { heading: MONEY_A_DAY, group: "money" as const, cell: moneyCell, moves: true };
+  const ofWeek = rows.some((row) => (row.money?.daysTogether ?? 1) > 1);
+  const money = { heading: ofWeek ? MONEY.week : MONEY.day, group: "money" as const, cell: moneyCell, moves: true };
   return [
     ...figures,
     ...(counts.some((count) => count !== null) ? [people] : []),
@@ -172,16 +183,15 @@ function inOrder([first, ...others]: readonly Column[], reader: string): Column[
 /** Groups that a reader looks for before anything else. */
 const SOUGHT = 2;
 
-/** What a change brings or costs is asked of every change. */
-function isMoney({ heading }: Column): boolean {
-  return heading === MONEY_A_DAY;
-}
-
 function roomFor(columns: readonly Column[], rows: readonly DecisionRow[], room: TableRoom): Column[] {
   const { columns: most = columns.length, letters = Number.POSITIVE_INFINITY } = room;
   const [first, ...others] = columns;
   if (first === undefined) return [];
-  const inTurn = [others.filter(isMoney), others.filter(({ moves }) => moves), others.filter(({ moves }) => !moves)];
+  const inTurn = [
+    others.filter(({ heading }) => isMoney(heading)),
+    others.filter(({ moves }) => moves),
+    others.filter(({ moves }) => !moves),
+  ];
   let left = letters - lettersOf(first, rows);
   const wanted = new Set<Column>();
   for (const column of new Set(inTurn.flat())) {
@@ -223,6 +233,9 @@ function keptRows({ rows, best }: Decision, most: number): number[] {
 /** A response as the heading of a column: "End of work", "Outside \u2018kill to chill\u2019". */
 export function responseHeading({ key, label }: ResponseInfo): string {
   if (key.startsWith("beyond.")) return `Outside \u2018${isolated(key.slice("beyond.".length))}\u2019`;
+  const [, day, ofDay] = DAY_IN_FRONT.exec(key) ?? [];
+  if (ofDay !== undefined && SHORT[ofDay] !== undefined && label.toLowerCase().startsWith(`${day!.toLowerCase()}: `))
+    return `${SHORT[ofDay]}, ${isolated(day!)}`;
   return SHORT[key] ?? isolated(label);
 }
 

@@ -16,6 +16,9 @@ const MAX_SAID = 3;
 /** Results that the answer to "what if" tells of every try itself. */
 const TOLD_ALREADY = new Set(["finish", "overtime", "carcasses", "headsPerHour", "cost.overtimePay"]);
 
+/** In front of the result of a single day of a week, or of the whole week. */
+const DAY = /^[^.]+\./;
+
 /** What does next to nothing to the result that decides is told by the table alone, where there are others. */
 const STILL = new Set<string>(["no difference", "too small"]);
 
@@ -28,7 +31,8 @@ export function otherResponseWords(results: StudyResults, decision: Decision): s
   const { deciding, best, kind, rows } = decision;
   const { variants } = results;
   const isTold = ({ key }: ResponseInfo) =>
-    key === deciding || (kind === "what if" && variants.length > 1 && TOLD_ALREADY.has(key));
+    key === deciding ||
+    (kind === "what if" && variants.length > 1 && [key, key.replace(DAY, "")].some((each) => TOLD_ALREADY.has(each)));
   const asked = results.responses.filter((info) => !isTold(info));
   const others = variants.slice(1);
   const moving = others.filter((_, index) => !STILL.has(rows[index + 1]?.gain?.size ?? ""));

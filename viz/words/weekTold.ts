@@ -46,7 +46,7 @@ export function weekTold(results: StudyResults): WeekTold {
     next: [
       "`gambrel try` with the plan and `--on DAY` tells what happens if a day comes otherwise.",
       ...((estimates["week.overtime"]?.mean ?? 0) > 0
-        ? ["`gambrel why` with the plan tries what would help on a usual day."]
+        ? ["`gambrel try` with the plan and `--more each=1` tells where one person more would help."]
         : []),
     ],
   };

@@ -181,6 +181,8 @@ export interface Load {
   name: string;
   /** The farm or lot that its animals are of; absent: it is a lot of its own. */
   lot?: string;
+  /** The whole load may be withdrawn: all its heads are taken off at the end of a stage; absent: it never is. */
+  withdrawn?: Withdrawal;
   atSeconds: number;
   /** Added to `atSeconds`; null for a lorry that is always on time. */
   delay: Varying | null;
@@ -190,6 +192,13 @@ export interface Load {
   headsPerCrate: number;
   deadOnArrivalShare: number;
   liveWeightKg: Varying;
+}
+
+/** With this chance, drawn once for the load, every head of it is taken off at the end of the stage and counted `as` that removal. */
+export interface Withdrawal {
+  chance: number;
+  at: string;
+  as: string;
 }
 
 export const WAYS = ["hand-slid", "lift", "automatic"] as const;
@@ -248,6 +257,8 @@ export interface Crew {
   walkSeconds: number;
   /** Each person is missing for the whole day with this probability, independently. */
   absentShare: number;
+  /** Goes home when its own work is done, in overtime if need be; absent: with the day's last work, like everybody. */
+  leavesOnItsOwn?: true;
   /** Pay per person-second; null without money. */
   payPerSecond: number | null;
 }

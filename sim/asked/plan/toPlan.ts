@@ -78,6 +78,7 @@ function toLoads(load: FileLoad, start: number): Load[] {
   return expandedLoadNames(load).map((name, index) => ({
     name,
     ...(load.lot === null ? {} : { lot: load.lot }),
+    ...(load.withdrawn === null ? {} : { withdrawn: load.withdrawn }),
     atSeconds: load.at - start + index * (load.repeat?.every ?? 0),
     delay: load.delay,
     comesShare: load.comes,
@@ -97,6 +98,7 @@ function toCrew(file: PlanFile["crews"][number], shifts: PlanFile["day"]["shifts
     rule: file.rule,
     walkSeconds: file.walking,
     absentShare: file.absent,
+    ...(file.leaves === "when its own work is done" ? { leavesOnItsOwn: true as const } : {}),
     payPerSecond: file.pay?.amountPerSecond ?? null,
   };
 }

@@ -105,8 +105,15 @@ interface Sound {
 async function checkPlan(file: InputFile): Promise<Sound> {
   const { plan, warnings } = loadPlanWithWarnings(file);
   const stops = await stopsThatDoNotFit(plan);
-  const words = `Plan "${plan.name}": ${counted(plan.line.length, "stage")}, ${counted(plan.limits.length, "time limit")}.${expectedWords(plan)}`;
+  const words = `Plan "${plan.name}": ${counted(plan.line.length, "stage")}, ${counted(plan.limits.length, "time limit")}.${weekWords(plan)}${expectedWords(plan)}`;
   return { words, warnings: [...warnings, ...stops.map((words) => `${file.path}: warning: ${words}`)] };
+}
+
+function weekWords({ week }: Plan): string {
+  if (week === undefined) return "";
+  const working = week.days.filter(({ plan }) => plan !== null).length;
+  const orders = week.orders.length === 0 ? "" : `, ${counted(week.orders.length, "order")}`;
+  return ` A week of ${counted(week.days.length, "day")}, ${working} of them with work${orders}.`;
 }
 
 /** What simulates is loaded only where breaks give reason to. */

@@ -42,6 +42,11 @@ export async function whyCommand(terminal: Terminal, path: string, options: WhyC
   if (decision != null && results.advice !== null)
     for (const { line, style } of decidedLines(decision, variants[0]!.day.startClockSeconds)) terminal.say(line, style);
   for (const line of summary(results)) terminal.say(line);
+  if (plan.week !== undefined)
+    for (const line of wrappedLines(
+      `This is the usual day of the plan, alone. Of its week ask: gambrel try ${path} --more each=1`,
+    ))
+      terminal.say(line);
   for (const line of wrappedLines(CAUTION)) terminal.say(line, "dim");
   if (out !== undefined) terminal.say(`Written: ${out}/report.html and more.`, "green");
   if (json) for (const part of stableJsonParts(results)) terminal.data(part);

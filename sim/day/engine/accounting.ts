@@ -97,14 +97,15 @@ export function bookCrew(day: DayState, crew: CrewState): void {
   crew.since = day.now;
 }
 
-/** The last entry in a crew's book: people stay for the last work on the line, or for their own last job if that is later. */
+/** The last entry in a crew's book: people stay for the last work on the line (or their own, where they leave by that), or for their own last job if that is later. */
 export function closeCrew(day: DayState, crew: CrewState): void {
   if (crew.busy > 0) {
     bookCrew(day, crew);
     return;
   }
   const { index, since } = crew;
-  const seconds = Math.max(0, day.workFinish - since);
+  const leaves = Number.isNaN(crew.leavesFrom) ? day.workFinish : Math.max(crew.leavesFrom, crew.lastWork);
+  const seconds = Math.max(0, leaves - since);
   const present = peopleHere(crew);
   crew.presentSeconds += present * seconds;
   if (seconds > 0) day.recorders?.crew(index, since, 0, present);

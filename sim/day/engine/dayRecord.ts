@@ -330,6 +330,8 @@ export interface QueueRecord {
 
 export interface CrewRecord {
   name: string;
+  /** When its people last ended some work; 0 where there was none. */
+  lastWorkSeconds: number;
   peopleMax: number;
   /** People there by shift, in the order of the plan's shifts; who is absent that day is not counted. */
   people: number[];
@@ -461,6 +463,8 @@ export interface LotRecord {
   lastOutSeconds: number | null;
   hung: number;
   liveKg: number;
+  /** All its heads were taken off. */
+  withdrawn: boolean;
   /** By destination: heads, and kilograms that left with them. */
   out: Record<string, number>;
   outKg: Record<string, number>;

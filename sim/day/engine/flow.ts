@@ -99,6 +99,7 @@ function leaveWindowStation(day: DayState, position: PositionState): void {
 /** Some head of a dwell stage has dwelt long enough, or the first one, whose time was up before, may leave now. */
 export function endDwell(day: DayState, position: PositionState): void {
   const { stage } = position;
+  // In a stage that is closed for the day only times end; whoever's time was up before stays where it is.
   if (!mayLeave(position)) endDwellOf(day, stage);
   if (mayLeave(position)) leaveFirst(day, position);
   scheduleDwell(day, stage);
@@ -210,6 +211,7 @@ function itemOf({ stage, item }: PositionState): Item {
 function routeOf(day: DayState, stage: StageState, item: Item): number {
   if (stage.isHanging && item.destination !== NONE) return OUT;
   const row = stage.branch === null ? NONE : branchRow(day, stage, item, stage.branch.next());
+  if (day.withdraws && isWithdrawn(day, stage, item)) return OUT;
   // Sent elsewhere unworked or unfinished: nothing was decided on it here, but its draw is taken to keep others in step.
   const sent = item.sendTo;
   if (sent !== NONE) return sent;
@@ -218,6 +220,15 @@ function routeOf(day: DayState, stage: StageState, item: Item): number {
   if (to < 0) return divert(stage, item, -1 - to);
   item.destination = to;
   return OUT;
+}
+
+/** Its whole load is withdrawn at this stage: the head leaves the line. */
+function isWithdrawn(day: DayState, stage: StageState, item: Item): boolean {
+  if (item.load === NONE) return false;
+  const { withdrawnAt, withdrawnTo } = day.loadAt[item.load]!;
+  if (withdrawnAt !== stage.index) return false;
+  item.destination = withdrawnTo;
+  return true;
 }
 
 /** The removal or diversion that the draw falls on, or NONE. */

@@ -1,7 +1,8 @@
 import { forgetWarmUp } from "./accounting.ts";
 import { leaveAllGates } from "./gates.ts";
 import { type DayState, NONE } from "./state/dayState.ts";
-import type { Item } from "./state/item.ts";
+import { type Item, UNDRAINED } from "./state/item.ts";
+import type { PositionState } from "./state/positionState.ts";
 import type { StageState } from "./state/stageState.ts";
 import { noteGone } from "./stunned/late.ts";
 import { passExit } from "./watchLimits.ts";
@@ -47,11 +48,15 @@ export function isClear(day: DayState): boolean {
   return day.headsOnLine - keptOvernight(day) === notHung(day) && day.emptyCrates === 0 && noMoreHeads(day);
 }
 
-/** Heads in stages that nobody leaves any more today. */
+/** Heads in stages that nobody leaves any more today; one that waits for a place behind its stage still goes. */
 function keptOvernight({ stageAt }: DayState): number {
   let heads = 0;
-  for (const stage of stageAt) if (stage.isClosed) heads += stage.queue.length;
+  for (const stage of stageAt) if (stage.isClosed) heads += stage.queue.length - goingOut(stage.positions[0]!);
   return heads;
+}
+
+function goingOut({ item }: PositionState): number {
+  return item !== null && (item.flags & UNDRAINED) === 0 ? 1 : 0;
 }
 
 /** Crates that came stand in lairage, or as near to it as there is room. */

@@ -101,6 +101,7 @@ function claimPeople(day: DayState, crew: CrewState, people: number): void {
 function releasePeople(day: DayState, crew: CrewState, people: number, seen: number): void {
   bookCrew(day, crew);
   crew.busy -= people;
+  crew.lastWork = day.now;
   if (seen < crew.breaksBegun) goLate(day, crew, people, seen);
   callCrew(day, crew);
   day.path?.endsWork(crew.index);

@@ -208,6 +208,7 @@ function crewRecord(day: DayState, crew: CrewState): CrewRecord {
   const { names, shiftPeople } = day.line.crews;
   return {
     name: names[crew.index]!,
+    lastWorkSeconds: crew.lastWork,
     peopleMax: crew.peopleMax,
     people: shiftPeople[crew.index]!.map((people) => people - crew.absent[people]!),
     absent: shiftPeople[crew.index]!.map((people) => crew.absent[people]!),

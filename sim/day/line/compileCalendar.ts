@@ -1,4 +1,4 @@
-import type { Plan } from "../../asked/plan/plan.ts";
+import type { Crew, Plan } from "../../asked/plan/plan.ts";
 import { does } from "../../text/kinds/index.ts";
 import {
   type CalendarColumns,
@@ -52,10 +52,17 @@ function shiftEntries(plan: Plan): Entry[] {
       const entry = { action: CREW_PEOPLE, target, length: 0, end: Number.NaN };
       const begins = { ...entry, seconds: shift.fromSeconds + checks, amount: crew.people[index]! };
       const following = plan.day.shifts[index + 1];
+      // Whoever leaves when their own work is done stays beyond their last shift, whatever shifts of others follow.
+      if (crew.leavesOnItsOwn && index > lastManned(crew)) return [];
+      if (crew.leavesOnItsOwn && index === lastManned(crew)) return [begins];
       if (following === undefined || following.fromSeconds === shift.toSeconds) return [begins];
       return [begins, { ...entry, seconds: shift.toSeconds, amount: 0 }];
     }),
   );
+}
+
+function lastManned({ people }: Crew): number {
+  return people.findLastIndex((there) => there > 0);
 }
 
 function breakEntries(plan: Plan, all: Step[]): Entry[] {

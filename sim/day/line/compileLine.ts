@@ -53,7 +53,7 @@ export function compileLine(plan: Plan): CompiledLine {
     gates: compileGates(plan, all),
     stunned: compileStunned(plan, all),
     slots: compileSlots(plan, { stages, positions, breakdowns, chains, vessels }),
-    supply: compileSupply(plan, all),
+    supply: compileSupply(plan, all, destinationNames),
     killLine: compileKillLine(plan, all),
     sectionNames,
     destinationNames,
@@ -77,6 +77,10 @@ function compileCrews(plan: Plan, all: Step[]): CrewColumns {
     shiftPeople: plan.crews.map((crew) => crew.people),
     walkSeconds: Float64Array.from(plan.crews, (crew) => crew.walkSeconds),
     absentShare: Float64Array.from(plan.crews, (crew) => crew.absentShare),
+    leavesFrom: Float64Array.from(plan.crews, (crew) => {
+      if (!crew.leavesOnItsOwn) return Number.NaN;
+      return plan.day.shifts[crew.people.findLastIndex((there) => there > 0)]?.toSeconds ?? 0;
+    }),
     protected: Int8Array.from(served, (list) => (list.some((stage) => stretch[stage]) ? 1 : 0)),
     stationFrom: rowRanges(served.map((list) => list.length)),
     stations: Int32Array.from(served.flat()),
@@ -177,7 +181,7 @@ function marksOf({ stunning, sticking, bleeding }: KillLine, all: Step[], indexO
   ]);
 }
 
-function compileSupply(plan: Plan, all: Step[]): CompiledSupply {
+function compileSupply(plan: Plan, all: Step[], destinations: string[]): CompiledSupply {
   const { supply } = plan;
   if (supply.kind === "saturated") return { kind: "saturated", heads: supply.heads, liveWeightKg: supply.liveWeightKg };
   if (supply.kind === "stream") {
@@ -190,6 +194,9 @@ function compileSupply(plan: Plan, all: Step[]): CompiledSupply {
     loads: supply.loads.map((load) => ({
       name: load.name,
       lot: load.lot ?? null,
+      withdrawnChance: load.withdrawn?.chance ?? 0,
+      withdrawnAt: all.findLastIndex(({ name }) => name === load.withdrawn?.at),
+      withdrawnTo: destinations.indexOf(load.withdrawn?.as ?? ""),
       seconds: load.atSeconds,
       delay: load.delay,
       comesShare: load.comesShare,

@@ -245,6 +245,8 @@ export interface CrewColumns {
   shiftPeople: number[][];
   walkSeconds: Float64Array;
   absentShare: Float64Array;
+  /** By crew: end of its last shift where it leaves when its own work is done; NaN where it leaves with the day's last work. */
+  leavesFrom: Float64Array;
   /** 1: works on the stretch that a planned stop may not catch a head in. */
   protected: Int8Array;
   /** Row range in `stations`, stages served, in line order. */
@@ -404,6 +406,10 @@ export interface CompiledLoad {
   name: string;
   /** Null: a lot of its own. */
   lot: string | null;
+  /** Chance that all of it is taken off, at the end of which stage (-1: it never is), for which destination. */
+  withdrawnChance: number;
+  withdrawnAt: number;
+  withdrawnTo: number;
   seconds: number;
   delay: Varying | null;
   comesShare: number;

@@ -1,3 +1,4 @@
+import { CRATE_STEP_NAMES, CRATE_STEPS } from "../../asked/plan/parts/crateStepNames.ts";
 import type { Breakdown, Chain, ChainStation, CrateStep, Plan, Stage } from "../../asked/plan/plan.ts";
 import type { Varying } from "../../maths/random/index.ts";
 import { byKind, does, type StageKind } from "../../text/kinds/index.ts";
@@ -45,9 +46,14 @@ export function workplace(step: Step): Workplace {
   return does(step, "work") ? step.of : { positions: 1, crews: [], peoplePerPosition: 0, breakdowns: [] };
 }
 
+/** Keys of crate steps by what they are called, whichever way crates are handled. */
+const CRATE_KEYS = new Map(
+  Object.values(CRATE_STEP_NAMES).flatMap((names) => CRATE_STEPS.map((key) => [names[key], key] as const)),
+);
+
 /** Where the plan's file has the step, by names. */
 export function fileSteps(step: Step): string[] {
-  if (does(step, "handle crates")) return ["liveHandling", step.name];
+  if (does(step, "handle crates")) return ["liveHandling", CRATE_KEYS.get(step.name)!];
   return does(step, "stand on a chain") ? ["line", step.chain.name, "stations", step.name] : ["line", step.name];
 }
 

@@ -1,6 +1,12 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import type { QuestionKind, Study } from "../../asked/study/index.ts";
-import { dayAndMoneyKeys, type ResponseInfo, responsesOf, supportOf } from "../../day/observations/index.ts";
+import {
+  countedDays,
+  dayAndMoneyKeys,
+  type ResponseInfo,
+  responsesOf,
+  supportOf,
+} from "../../day/observations/index.ts";
 import { type AgainstBest, compareWithBest, estimateWithin, pairMeans } from "../../maths/statistics/index.ts";
 import { comparisonsInWords, type Decision, type DecisionRow, harmOf, harmResponses } from "../results/index.ts";
 import { gainOf } from "./gain.ts";
@@ -138,10 +144,18 @@ function columnsOf(
   };
   const saturated = plan.supply.kind === "saturated";
   const day = saturated ? ["headsPerHour"] : [...(moves("carcasses") ? ["carcasses"] : []), "finish", "overtime"];
-  const keys = [...day, ...MONEY_COLUMNS, ...broken, ...first(COST_COLUMNS), ...first(MARGIN_COLUMNS)];
+  // Of what is asked of a single day means over the days of the week tell nothing.
+  const ofWhole = dayOf(plan, info) === "" ? [...day, ...MONEY_COLUMNS] : [];
+  const keys = [...ofWhole, ...broken, ...first(COST_COLUMNS), ...first(MARGIN_COLUMNS)];
   const counted = new Set([info.key, ...keys, "carcasses"]);
   const others = responses.map(({ key }) => key).filter((key) => !counted.has(key));
   return [...new Set([info.key, ...keys, ...others.slice(0, MAX_ASKED)])].filter(given).map((key) => known.get(key)!);
+}
+
+/** "Thursday." where the response is of that day of a week, else "". */
+function dayOf(plan: Plan, { key }: ResponseInfo): string {
+  const days = plan.week === undefined ? [] : countedDays(plan).map(({ name }) => `${name}.`);
+  return days.find((day) => key.startsWith(day)) ?? "";
 }
 
 function mean(list: readonly (number | null)[] | undefined): number {

@@ -1,5 +1,5 @@
 import type { Plan } from "../../asked/plan/index.ts";
-import { capitalPerDay, capitals } from "../../day/observations/index.ts";
+import { capitalPerDay, capitals, countedDays } from "../../day/observations/index.ts";
 import { estimate } from "../../maths/statistics/index.ts";
 import type { NetMoney } from "../results/index.ts";
 import { sizedEstimate } from "./gain.ts";
@@ -34,18 +34,21 @@ export function netMoney(
   if (money === null || variant.plan.money === null) return null;
   const by = has(today.values, "margin") && has(variant.values, "margin") ? "margin" : "cost";
   const [before, after] = by === "margin" ? [margins(today), margins(variant)] : costPair(today, variant);
+  // The values of a week are means over its days.
+  const together = today.plan.week === undefined ? 1 : countedDays(today.plan).length;
   const perDay = estimate(
-    before.map((from, day) => (from === null || after[day] == null ? null : after[day]! - from)),
+    before.map((from, day) => (from === null || after[day] == null ? null : (after[day]! - from) * together)),
     confidence,
   );
   if (perDay === null) return null;
-  const running = estimate(dayCosts(today), confidence)?.mean ?? 0;
+  const running = together * (estimate(dayCosts(today), confidence)?.mean ?? 0);
   const { daysPerYear, assumed } = daysPerYearOf(today.plan);
   const price = prices(variant.plan) - prices(today.plan);
   const charge = charges(variant.plan) - charges(today.plan);
-  const earned = (perDay.mean + charge) * daysPerYear;
+  const earned = (perDay.mean / together + charge) * daysPerYear;
   return {
     ...{ currency: money.currency, by, perDay, daysPerYear, daysAssumed: assumed, price },
+    ...(together === 1 ? {} : { daysTogether: together }),
     size: sizedEstimate(perDay, matters ?? MONEY_PART * running).size,
     paybackYears: price > 0 && earned > 0 ? price / earned : null,
   };

@@ -35,7 +35,9 @@ export function lowered({ label }: ResponseInfo): string {
 export function changeWords(gain: Gain, info: ResponseInfo): string {
   const size = sizeWords(gain, info);
   const isBetter = gain.mean >= 0;
-  if (info.key === "finish") return `work ends ${size} ${isBetter ? "earlier" : "later"}`;
+  const [, day = ""] = /^(?:(.+)\.)?finish$/.exec(info.key) ?? [];
+  if (info.key === "finish" || day !== "")
+    return `work ${day === "" ? "" : `on ${day} `}ends ${size} ${isBetter ? "earlier" : "later"}`;
   if (info.key === "overtime") return `overtime is ${size} ${isBetter ? "shorter" : "longer"}`;
   if (info.key === "headsPerHour") return `the line makes ${size} ${isBetter ? "more" : "fewer"}`;
   const goesUp = isBetter === (info.better === "more");
@@ -49,16 +51,22 @@ export function changeWords(gain: Gain, info: ResponseInfo): string {
 export function moneyWords(money: NetMoney): string {
   const { perDay, size, by } = money;
   if (size === "no difference" || size === "too small") return "costs about as much as it brings";
-  if (size === "open") return `may bring or cost money (${moneyRange(money)} a day)`;
+  const each = `a ${timeOf(money)}`;
+  if (size === "open") return `may bring or cost money (${moneyRange(money)} ${each})`;
   const amount = money$(Math.abs(perDay.mean), money);
-  if (perDay.mean > 0) return by === "cost" ? `saves ${amount} a day` : `earns ${amount} a day more`;
-  return by === "cost" ? `costs ${amount} a day more than it saves` : `earns ${amount} a day less`;
+  if (perDay.mean > 0) return by === "cost" ? `saves ${amount} ${each}` : `earns ${amount} ${each} more`;
+  return by === "cost" ? `costs ${amount} ${each} more than it saves` : `earns ${amount} ${each} less`;
+}
+
+/** What the money is of: "day" or "week". */
+export function timeOf({ daysTogether = 1 }: NetMoney): string {
+  return daysTogether > 1 ? "week" : "day";
 }
 
 /** "5,800 EUR a year at 250 working days (assumed)". */
 export function yearWords(money: NetMoney): string {
-  const { perDay, daysPerYear, daysAssumed } = money;
-  const year = Math.abs(perDay.mean) * daysPerYear;
+  const { perDay, daysPerYear, daysAssumed, daysTogether = 1 } = money;
+  const year = (Math.abs(perDay.mean) * daysPerYear) / daysTogether;
   const rounded = Number(year.toPrecision(2));
   const days = `${formatDecimals(daysPerYear, 0)} working days${daysAssumed ? ", assumed" : ""}`;
   return `${formatDecimals(rounded, 0)} ${money.currency} a year (${days})`;

@@ -4,7 +4,7 @@ import type { DecisionRow, Gain, NetMoney } from "../results/index.ts";
 import { handlesOtherHeads } from "./bestOf.ts";
 import { gainOf } from "./gain.ts";
 import { daysNeeded, gainClause, most, type Spoken, watchful, withNo } from "./judged.ts";
-import { amountWords, estimateWords, listed, lowered, money$, moneyWords, named } from "./phrases.ts";
+import { amountWords, estimateWords, listed, lowered, money$, moneyWords, named, timeOf } from "./phrases.ts";
 import { whatWillItBe } from "./told.ts";
 import type { Weighed } from "./weighed.ts";
 
@@ -35,6 +35,7 @@ function severalTries(weighed: Weighed, tries: readonly DecisionRow[]): Spoken {
   if (handlesOtherHeads({ ...weighed, rows: tries })) return spoken(weighed, tries, null, byHeads(weighed, tries));
   if (top === null) return spoken(weighed, tries, null, unranked(weighed, tries));
   const then = `with it ${happens(weighed, top)}`;
+  if (sound.length > MANY && sound.every(({ gain }) => STILL.has(gain!.size))) return noneHelps(weighed, tries, sound);
   if (sound.length === 1) return spoken(weighed, tries, top, `Only ${named(top.name)} does no harm: ${then}`);
   const rivals = sound.filter((row) => row !== top && (mayBeBest(weighed, row) || isClose(weighed, row)));
   if (rivals.length === 0) return spoken(weighed, tries, top, `${named(top.name)} copes best: ${then}`);
@@ -56,6 +57,29 @@ function severalTries(weighed: Weighed, tries: readonly DecisionRow[]): Spoken {
       `${days} simulated days cannot tell which of ${names} copes best: ${meansOf(weighed, [top, ...rivals])}`,
     ),
     answer: "undecided",
+    best: null,
+  };
+}
+
+/** So many tries at least ask where something would help. */
+const MANY = 3;
+const STILL = new Set<Gain["size"]>(["no difference", "too small"]);
+
+/** Each by itself does next to nothing; what they cost is told once, from the least to the most. */
+function noneHelps(weighed: Weighed, tries: readonly DecisionRow[], sound: readonly DecisionRow[]): Spoken {
+  const { matters, info } = weighed;
+  const of = sound.length === tries.length ? "" : " that do no harm";
+  const money = sound.flatMap((row) => (row.money === null || row.money.by !== "margin" ? [] : [row.money]));
+  const earned = money.map(({ perDay }) => perDay.mean).sort((a, b) => b - a);
+  const costs = money.length === sound.length && earned[0]! < 0;
+  const range = [earned[0]!, earned.at(-1)!].map((mean) => (costs ? money$(-mean, money[0]!) : ""));
+  return {
+    answer: "told",
+    verdict: `None of the ${sound.length} tries${of} changes ${lowered(info)} by ${amountWords(matters.size, info)} or more${
+      costs ? `; each by itself costs more than it brings: ${range[0]} to ${range[1]} a ${timeOf(money[0]!)}` : ""
+    }.`,
+    words: tries.filter((row) => !sound.includes(row)).map((row) => trySentence(weighed, row)),
+    next: [],
     best: null,
   };
 }
@@ -113,8 +137,8 @@ function trySentence(weighed: Weighed, row: DecisionRow): string {
   const { money } = row;
   if (money === null) return `${said}.`;
   if (money.size === "open") return `${said}; all in all it ${moneyWords(money)}.`;
-  if (STAYS.has(money.size)) return `${said}; all in all the money of the day stays about the same.`;
-  return `${said}; all in all the day ${earns(money)}.`;
+  if (STAYS.has(money.size)) return `${said}; all in all the money of the ${timeOf(money)} stays about the same.`;
+  return `${said}; all in all the ${timeOf(money)} ${earns(money)}.`;
 }
 
 const STAYS = new Set<NetMoney["size"]>(["no difference", "too small"]);
@@ -171,8 +195,11 @@ function endParts(weighed: Weighed, row: DecisionRow): string[] {
   const gain = changeOf(weighed, row);
   const { info } = weighed;
   if (gain === null) return [`no day gave ${lowered(info)} for both plans`];
-  if (info.key === "finish" && gain.size === "no difference")
-    return [`work ends as it does today (less than ${amountWords(weighed.matters.size, info)} of difference)`];
+  const [, day] = /^(?:(.+)\.)?finish$/.exec(info.key) ?? [null, null];
+  if (day !== null && gain.size === "no difference")
+    return [
+      `work ${day === undefined ? "" : `on ${day} `}ends as it does today (less than ${amountWords(weighed.matters.size, info)} of difference)`,
+    ];
   const clause = withNo(gainClause(weighed, { ...row, gain }));
   if (info.format !== "clock" || !SHOWN.has(gain.size)) return [clause];
   const found = row.estimates[info.key]!;
@@ -195,7 +222,7 @@ function isOpen(weighed: Weighed, row: DecisionRow): boolean {
 /** In money where the plan pays overtime, else in time; left out where the end of work says it already or nothing is shown. */
 function overtimeParts({ columns, deciding }: Weighed, { differences }: DecisionRow): string[] {
   const paid = columns.find(({ key }) => key === "cost.overtimePay" && key !== deciding);
-  const timed = columns.find(({ key }) => key === "overtime" && key !== deciding);
+  const timed = columns.find(({ key }) => key === `${dayPrefix(deciding)}overtime` && key !== deciding);
   const shown = (info: ResponseInfo | undefined) => (info === undefined ? 0 : shownMean(differences[info.key]));
   const [pay, span] = [shown(paid), shown(timed)];
   if (pay !== 0)
@@ -207,11 +234,18 @@ function overtimeParts({ columns, deciding }: Weighed, { differences }: Decision
 /** A few heads more or less are luck of transport and trimming. */
 const FEW_HEADS = 0.002;
 
+/** Carcasses of the day that is asked about, as the end of work and overtime are. */
 function carcassParts({ deciding, rows }: Weighed, { differences }: DecisionRow): string[] {
-  const more = Math.round(shownMean(differences.carcasses));
-  const today = rows[0]!.estimates.carcasses?.mean ?? 0;
-  if (deciding === "carcasses" || Math.abs(more) <= FEW_HEADS * today) return [];
+  const key = `${dayPrefix(deciding)}carcasses`;
+  const more = Math.round(shownMean(differences[key]));
+  const today = rows[0]!.estimates[key]?.mean ?? 0;
+  if (deciding === key || Math.abs(more) <= FEW_HEADS * today) return [];
   return [`${formatDecimals(Math.abs(more), 0)} ${more > 0 ? "more" : "fewer"} carcasses come out`];
+}
+
+/** "Thursday." of the end of that day's work, else "". */
+function dayPrefix(deciding: string): string {
+  return /^.+\.(?=finish$)/.exec(deciding)?.[0] ?? "";
 }
 
 function shownMean(difference: DecisionRow["differences"][string] | undefined): number {
@@ -241,9 +275,10 @@ function meanWords(found: DecisionRow["estimates"][string], info: ResponseInfo, 
 function moneySentence({ name, money }: DecisionRow): string[] {
   if (money === null) return [];
   const { size } = money;
-  if (size === "open") return [`All in all the day with ${named(name)} ${moneyWords(money)}.`];
-  if (STAYS.has(size)) return [`All in all the money of the day stays about the same with ${named(name)}.`];
-  return [`All in all the day ${earns(money)} with ${named(name)}.`];
+  if (size === "open") return [`All in all the ${timeOf(money)} with ${named(name)} ${moneyWords(money)}.`];
+  if (STAYS.has(size))
+    return [`All in all the money of the ${timeOf(money)} stays about the same with ${named(name)}.`];
+  return [`All in all the ${timeOf(money)} ${earns(money)} with ${named(name)}.`];
 }
 
 function moreDays(weighed: Weighed, tries: readonly DecisionRow[]): string[] {

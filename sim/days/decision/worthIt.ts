@@ -11,7 +11,7 @@ import {
   withNo,
   yearly,
 } from "./judged.ts";
-import { listed, moneyRange, named } from "./phrases.ts";
+import { listed, moneyRange, named, timeOf } from "./phrases.ts";
 import type { Weighed } from "./weighed.ts";
 
 /** Is it worth it? Each change by itself. */
@@ -47,7 +47,7 @@ const LEADS: Record<VerdictKind, string> = {
 function oneVerdict(weighed: Weighed, judged: Judged, reason: string): string {
   const { row, answer, clause } = judged;
   if (isOpenInMoney(judged))
-    return `With ${named(row.name)} ${gainClause(weighed, row)}, but whether that pays cannot be told yet (${moneyRange(row.money!)} a day).`;
+    return `With ${named(row.name)} ${gainClause(weighed, row)}, but whether that pays cannot be told yet (${moneyRange(row.money!)} a ${timeOf(row.money!)}).`;
   const why = hasNothingToGain(judged) ? reason : "";
   return `${LEADS[answer]}: with ${named(row.name)} ${withNo(clause)}${why}.`;
 }

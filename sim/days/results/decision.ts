@@ -63,8 +63,10 @@ export interface NetMoney {
   currency: string;
   /** What is reckoned: the margin where the plan has prices, else the cost saved at today's number of heads. */
   by: "margin" | "cost";
-  /** A working day, all costs of the plan included. */
+  /** A working day, or all of a week, all costs of the plan included. */
   perDay: Estimate;
+  /** How many working days that is; left out: one. */
+  daysTogether?: number;
   size: Gain["size"];
   daysPerYear: number;
   /** Neither the plan's plant costs nor its machines say how many days it works a year. */

@@ -57,7 +57,7 @@ export function fewer(draft: PlanDraft, written: string): Reading<Told> {
   return told(words, ["The lorries that come last bring fewer, or do not come."]);
 }
 
-/** "spread", "every 45 min", "first at 05:00", "last at 12:00", and what goes together of these. */
+/** "spread", "every 45 min", "first at 05:00", "last at 12:00", and what goes together of these; or "in waves at 05:00 and 10:00". */
 export function lorries(draft: PlanDraft, written: string): Reading<Told> {
   const loads = draft.list(...LOADS) as Lorry[];
   if (loads.length === 0)
@@ -65,9 +65,11 @@ export function lorries(draft: PlanDraft, written: string): Reading<Told> {
       "this plan has no lorries: its animals come one by one or stand ready",
       "write --extra or --fewer to change how many",
     );
+  const all = eachLorry(loads).sort((a, b) => secondsOf(a) - secondsOf(b));
+  const [, waves] = /^in waves at (.+)$/.exec(written) ?? [];
+  if (waves !== undefined) return inWaves(draft, all, waves);
   const wish = timesWish(written);
   if (wish.fault !== null) return wish;
-  const all = eachLorry(loads).sort((a, b) => secondsOf(a) - secondsOf(b));
   if (all.length === 1 && wish.value.first === null && wish.value.last === null)
     return cannot("only one lorry comes, so there is nothing to spread", '"first at 07:00" moves it');
   const due = dueTimes(all.map(secondsOf), wish.value);
@@ -86,6 +88,27 @@ export function lorries(draft: PlanDraft, written: string): Reading<Told> {
     all.map((lorry, index) => ({ ...lorry, at: writeClock(due[index]!) })),
   );
   return told(`lorries ${written}`, [`The lorries are due at ${due.map(writeClock).join(", ")}.`]);
+}
+
+/** Lorries of a wave come together; each wave has as many as another, the first ones of the day in the first. */
+function inWaves(draft: PlanDraft, all: readonly Lorry[], written: string): Reading<Told> {
+  const hours = written.split(/ and |[ ,]+/).filter((hour) => hour !== "");
+  const due: number[] = [];
+  for (const hour of hours) {
+    const reading = readClock(hour);
+    if (reading.fault !== null) return reading;
+    due.push(reading.value);
+  }
+  const example = 'write for example --lorries "in waves at 05:00 and 10:00"';
+  if (due.length < 2) return refused(`'${written}' is one hour`, "two hours or more", example);
+  if (due.some((seconds, wave) => wave > 0 && seconds <= due[wave - 1]!))
+    return refused(`'${written}' has a wave before the one in front of it`, "hours in their order", example);
+  if (due.length > all.length)
+    return cannot(`${all.length} lorries come, too few for ${due.length} waves`, "name fewer hours");
+  const moved = all.map((lorry, index) => ({ ...lorry, at: hours[Math.floor((index * due.length) / all.length)]! }));
+  draft.put(LOADS, moved);
+  const counts = hours.map((hour) => `${moved.filter(({ at }) => at === hour).length} at ${hour}`);
+  return told(`lorries in waves at ${hours.join(" and ")}`, [`Of the ${all.length} lorries ${counts.join(", ")}.`]);
 }
 
 /** "first=60 min", "3=20 min" or by the lorry's name: that lorry alone comes so much later. */
@@ -137,7 +160,8 @@ interface TimesWish {
   last: number | null;
 }
 
-const TIMES = "'spread', 'every' with a time, 'first at' and 'last at' with clock times";
+const TIMES =
+  "'spread', 'every' with a time, 'first at' and 'last at' with clock times, 'in waves at' with clock times";
 const TIMES_EXAMPLE = 'write for example --lorries "first at 05:00 every 45 min"';
 
 function timesWish(written: string): Reading<TimesWish> {

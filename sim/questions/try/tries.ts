@@ -39,6 +39,8 @@ export interface Try {
   /** Path -> value, as a study sets them. */
   set: Record<string, unknown>;
   notes: string[];
+  /** Days of a week that it changes; "" for what it changes on all of them, or in a plan without a week. */
+  days: string[];
 }
 
 export type TriesReading = { tries: Try[]; faults: [] } | { tries: null; faults: Fault[] };
@@ -49,16 +51,18 @@ export type TriesReading = { tries: Try[]; faults: [] } | { tries: null; faults:
  */
 export function readTries(plan: Plan, json: unknown, written: readonly WrittenOption[]): TriesReading {
   if (written.length === 0) return { tries: [], faults: [] };
-  const groups = grouped(written).flatMap(apart);
+  const groups = grouped(written)
+    .flatMap((group) => ofEachCrew(plan, group))
+    .flatMap(apart);
   if (groups.length > MAX_TRIES) return { tries: null, faults: [tooMany(groups.length)] };
-  const all = groups.map((group) => readTry(plan, json, group));
+  const all = namedApart(groups.map((group) => readTry(plan, json, group)));
   const faults = [...groups.flatMap(emptyGroup), ...all.flatMap((each) => each.faults)];
   if (faults.length > 0) return { tries: null, faults };
   const again = all.flatMap(({ set, name }, index) =>
     all.findIndex((other) => isSame(other.set, set)) < index ? [name] : [],
   );
   if (again.length > 0) return { tries: null, faults: again.map(twice) };
-  return { tries: toldApart(all.map(({ name, set, notes }) => ({ name, set, notes }))), faults: [] };
+  return { tries: toldApart(all.map(({ name, set, notes, days }) => ({ name, set, notes, days }))), faults: [] };
 }
 
 function isSame(one: unknown, other: unknown): boolean {
@@ -115,6 +119,15 @@ function tooMany(count: number): Fault {
   };
 }
 
+/** "each=1": where is one person more worth most? A try of every crew that has somebody. */
+function ofEachCrew({ crews }: Plan, group: readonly WrittenOption[]): WrittenOption[][] {
+  const at = group.findIndex(({ option, text }) => option === "more" && /^each\s*=/.test(text));
+  if (at === -1 || crews.some(({ name }) => name === "each")) return [[...group]];
+  const people = group[at]!.text.replace(/^each\s*=/, "");
+  const manned = crews.filter((crew) => crew.people.some((number) => number > 0));
+  return manned.map(({ name }) => group.with(at, { option: "more", text: `${name}=${people}` }));
+}
+
 /** "lunch=11:45 or 12:15" is two tries; values of several options are all put together. */
 function apart(group: readonly WrittenOption[]): WrittenOption[][] {
   const parts = group.flatMap(({ option, text }) =>
@@ -138,13 +151,33 @@ interface TryParts {
   words: string[];
   set: Record<string, unknown>;
   notes: string[];
+  days: string[];
   faults: Fault[];
 }
 
 function readTry(plan: Plan, json: unknown, group: readonly WrittenOption[]) {
-  const parts = byDay(group).map((part) => readPart(plan, json, part));
-  const all = joined(parts);
-  return { ...all, name: shortName(all.words) };
+  return joined(byDay(group).map((part) => readPart(plan, json, part)));
+}
+
+/** By what each try changes; where that is too long for a name, and it goes on from the first try, by what it does beyond that. */
+function namedApart<Part extends TryParts>(all: readonly Part[]): (Part & { name: string })[] {
+  const told = all.map((each) => dayOnce(each));
+  const first = told[0]?.words ?? [];
+  return all.map((each, index) => {
+    const { words, day } = told[index]!;
+    const tooLong = [...words.join(", "), ...day].length > LONGEST_NAME;
+    const further = words.length > first.length && first.every((one, at) => one === words[at]);
+    const goesOn = tooLong && index > 0 && further && day === told[0]!.day;
+    const own = goesOn ? ["the same", ...words.slice(first.length)] : words;
+    const suffix = goesOn ? "" : day;
+    return { ...each, name: `${shortName(own, LONGEST_NAME - suffix.length)}${suffix}` };
+  });
+}
+
+/** " on Thursday" is said once where all is of one day. */
+function dayOnce({ words, days }: TryParts): { words: string[]; day: string } {
+  const day = days.length === 1 && days[0] !== "" ? ` on ${days[0]}` : "";
+  return { words: words.map((one) => (one.endsWith(day) ? one.slice(0, one.length - day.length) : one)), day };
 }
 
 /** Options behind the same "on" are of the same days. */
@@ -162,12 +195,17 @@ function readPart(plan: Plan, json: unknown, { on, options }: ReturnType<typeof 
   if (on === null) return readOptions(new PlanDraft(plan, json), options);
   const days = daysNamed(plan, on.text);
   if (days.fault !== null)
-    return { words: [], set: {}, notes: [], faults: [{ path: `--${ON} ${on.text}`, ...days.fault }] };
-  if (options.length === 0) return { words: [], set: {}, notes: [], faults: [nothingOn(on.text)] };
+    return { words: [], set: {}, notes: [], days: [], faults: [{ path: `--${ON} ${on.text}`, ...days.fault }] };
+  if (options.length === 0) return { words: [], set: {}, notes: [], days: [], faults: [nothingOn(on.text)] };
   return joined(
     days.value.map((name) => {
       const part = readOptions(dayDraft(plan, json, name), options);
-      return { ...part, words: part.words.map((words) => `${words} on ${name}`), set: onDay(json, name, part.set) };
+      return {
+        ...part,
+        words: part.words.map((words) => `${words} on ${name}`),
+        set: onDay(json, name, part.set),
+        days: [name],
+      };
     }),
   );
 }
@@ -182,6 +220,7 @@ function joined(parts: readonly TryParts[]): TryParts {
   return {
     words: parts.flatMap(({ words }) => words),
     set: Object.assign({}, ...parts.map(({ set }) => set)),
+    days: [...new Set(parts.flatMap(({ days }) => days))],
     notes: [...new Set(parts.flatMap(({ notes }) => notes))],
     faults: parts.flatMap(({ faults }) => faults),
   };
@@ -192,20 +231,20 @@ function readOptions(draft: PlanDraft, group: readonly WrittenOption[]): TryPart
   const told = readings.flatMap(({ value }) => (value === null ? [] : [value]));
   const faults = readings.flatMap(({ path, fault }): Fault[] => (fault === null ? [] : [{ path, ...fault }]));
   const notes = [...new Set(told.flatMap(({ notes }) => notes))];
-  return { words: told.map(({ words }) => words), set: draft.changes(), notes, faults };
+  return { words: told.map(({ words }) => words), set: draft.changes(), notes, days: [""], faults };
 }
 
 const LONGEST_NAME = 60;
 
 /** As many as a name of the study file holds. */
-function shortName(words: readonly string[]): string {
+function shortName(words: readonly string[], longest: number): string {
   for (let shown = words.length; shown > 0; shown--) {
     const left = words.length - shown;
     const name = `${words.slice(0, shown).join(", ")}${left === 0 ? "" : ` and ${left} ${left === 1 ? "change" : "changes"} more`}`;
-    if ([...name].length <= LONGEST_NAME) return name;
+    if ([...name].length <= longest) return name;
   }
   return [...(words[0] ?? "")]
-    .slice(0, LONGEST_NAME - 2)
+    .slice(0, longest - 2)
     .join("")
     .trimEnd();
 }

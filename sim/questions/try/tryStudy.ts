@@ -19,15 +19,20 @@ export interface TryQuestion {
 }
 
 const TODAY = "as planned";
+/** Of a day that alone is tried; of the week: overtime of all days, and whether orders are ready. */
+const OF_ONE_DAY = ["overtime", "carcasses"];
+const OF_WEEK = ["ordersMet", "week.overtime"];
 const USUAL = ["finish", "overtime", "headsPerHour", "carcasses", "costPerHead", "margin"];
 const MONEY = "money";
 const LONGEST_NAME = 60;
 
 /** The same question as a study file would ask it; `plan`: the path of the plan from the study's folder, or the plan. */
 export function tryStudyFile(plan: Plan, planReference: unknown, question: TryQuestion): Record<string, unknown> {
-  const { tries, seed, days, matters, also = [], reader = "planner", decides = whyResponse(plan) } = question;
+  const { tries, seed, days, matters, also = [], reader = "planner" } = question;
   const known = new Set(responsesOf(plan).map(({ key }) => key));
-  const usual = tries.length === 0 ? [] : USUAL.slice(0, 4);
+  const day = oneDay(tries, known);
+  const decides = question.decides ?? `${day}${whyResponse(plan)}`;
+  const usual = tries.length === 0 ? [] : usualOf(plan, day);
   const wanted = [...new Set([decides, ...also, ...usual])];
   return {
     name: shortened(nameOf(plan, tries)),
@@ -42,6 +47,18 @@ export function tryStudyFile(plan: Plan, planReference: unknown, question: TryQu
     responses: wanted.filter((key) => key === decides || also.includes(key) || known.has(key)),
     ...(tries.length === 0 ? {} : { design: { list: tries.map(({ name, set }) => ({ name, set })) } }),
   };
+}
+
+/** "Thursday." where all tries are of that counted day alone, else "". */
+function oneDay(tries: readonly Try[], known: ReadonlySet<string>): string {
+  const days = new Set(tries.flatMap((each) => each.days));
+  const prefix = `${[...days][0] ?? ""}.`;
+  return days.size === 1 && known.has(`${prefix}finish`) ? prefix : "";
+}
+
+function usualOf({ week }: Plan, day: string): string[] {
+  if (week === undefined) return USUAL.slice(0, 4);
+  return day === "" ? [...USUAL.slice(0, 4), ...OF_WEEK] : [...OF_ONE_DAY.map((key) => `${day}${key}`), ...OF_WEEK];
 }
 
 function nameOf(plan: Plan, tries: readonly Try[]): string {

@@ -193,6 +193,13 @@ function crew() {
     absent: share()
       .prefault(0)
       .describe("Chance of each person, on their own, to be missing for the whole day. Default: 0."),
+    leaves: z
+      .enum(["with the last work of the day", "when its own work is done"])
+      .default("with the last work of the day")
+      .describe(
+        "When people go home after their last shift: all with the day's last work (default), or this crew when nothing " +
+          "comes to its own stations any more, in overtime of its own if need be.",
+      ),
     pay: pay().nullable().default(null).describe('Of one person; needs "money". Default: null, not reckoned.'),
   });
 }

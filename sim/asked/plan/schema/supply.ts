@@ -3,7 +3,7 @@ import { time } from "../../../text/units/index.ts";
 import { CEILINGS } from "./ceilings.ts";
 import { clock, quantityAboveZero, share, shareAboveZero } from "./readBy.ts";
 import { oneKeyOf, record } from "./record.ts";
-import { name } from "./text.ts";
+import { name, reference } from "./text.ts";
 import type { VaryingQuantities } from "./varying.ts";
 import { whole } from "./whole.ts";
 
@@ -54,6 +54,14 @@ function load(varying: VaryingQuantities) {
       .describe("Chance that the lorry comes at all; each of repeated ones by itself. Default: 1, always."),
     crates: whole(1, CEILINGS.cratesPerLoad).describe("Crates on the lorry."),
     headsPerCrate: whole(1, CEILINGS.headsPerCrate).describe("Heads in each crate."),
+    withdrawn: record({
+      chance: shareAboveZero().describe("Chance that all of it is withdrawn."),
+      at: reference().describe("Stage at the end of whose work its heads are taken off."),
+      as: reference().describe("Which of that stage's removals they count as."),
+    })
+      .nullable()
+      .default(null)
+      .describe("The whole load may be withdrawn, at inspection say. Default: null, it never is."),
     deadOnArrival: share().prefault(0).describe("Share of the heads that are dead on arrival."),
     liveWeight: liveWeight(varying),
     repeat: record({

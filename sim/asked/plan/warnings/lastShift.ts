@@ -3,6 +3,7 @@ import type { Fault } from "../fault.ts";
 import { listWords } from "../listWords.ts";
 import type { Plan } from "../plan.ts";
 import { faultAt, locatedList } from "../rules/located.ts";
+import { reachedFrom, wayGraph } from "../rules/wayGraph.ts";
 import { lastBegins, meanDayEnd } from "../stops/meanDay.ts";
 import { workPlaces } from "./mannedPlaces.ts";
 
@@ -15,6 +16,8 @@ interface Need {
   /** What stays undone, in words. */
   what: string;
   stays: string;
+  /** Where it is to be done; null for what stops several. */
+  place: string | null;
   lastAt: string | null;
 }
 
@@ -30,26 +33,58 @@ export function lastShift(plan: Plan, json: unknown): Fault[] {
   if (needs.length === 0) return [];
   const begins = lastBegins(plan);
   const end = meanDayEnd(plan);
+  const outBy = leavesBy(plan, json);
   return needs.flatMap(({ need, last }) => {
-    const comes = need.lastAt === null ? end : (begins.get(need.lastAt) ?? end);
+    const latest = need.lastAt === null ? end : (begins.get(need.lastAt) ?? end);
+    const comes = Math.min(latest, outBy.get(need.place ?? "") ?? Infinity);
     const first = plan.day.shifts[0]!.fromSeconds;
     if (comes + LATER * Math.max(0, comes - first) <= plan.day.shifts[last]!.toSeconds) return [];
     return [warning(plan, json, need, last, comes)];
   });
 }
 
+/** In a week: the places behind a stage that heads stay in overnight, and the hour until which they leave it on any day. */
+function leavesBy({ week }: Plan, json: unknown): Map<string, number> {
+  const days = (week?.days ?? []).flatMap(({ plan }) => (plan === null ? [] : [plan.day.overnight ?? []]));
+  const graph = wayGraph(json);
+  const until = (days[0] ?? []).map(({ stage }) => {
+    const hours = days.map((all) => all.find((each) => each.stage === stage)?.untilSeconds ?? Infinity);
+    return [stage, Math.max(...hours)] as const;
+  });
+  return new Map(
+    until.flatMap(([stage, seconds]) =>
+      [...reachedFrom(graph, `in ${stage}`)].flatMap((node) =>
+        node.startsWith("in ") ? [[node.slice("in ".length), seconds] as const] : [],
+      ),
+    ),
+  );
+}
+
 /** The last shift in which one of the crews has the people for it; null when that is the day's last one, or none. */
 function lastManned({ day, crews }: Plan, { crews: names, people }: Need): number | null {
   const able = day.shifts.map((_, shift) => {
-    return names.some((name) => (crews.find((crew) => crew.name === name)?.people[shift] ?? 0) >= people);
+    return names.some(
+      (name) =>
+        peopleIn(
+          crews.find((crew) => crew.name === name),
+          shift,
+        ) >= people,
+    );
   });
   const last = able.lastIndexOf(true);
   return last < 0 || last === able.length - 1 ? null : last;
 }
 
+/** Who leaves when their own work is done is there beyond their last shift. */
+function peopleIn(crew: Plan["crews"][number] | undefined, shift: number): number {
+  if (crew === undefined) return 0;
+  const last = crew.people.findLastIndex((there) => there > 0);
+  return crew.people[crew.leavesOnItsOwn ? Math.min(shift, Math.max(0, last)) : shift] ?? 0;
+}
+
 function needsOf(plan: Plan): Need[] {
   const shared = plan.sharedBreakdowns.flatMap(({ name, crew }) =>
-    crew === null ? [] : [repairNeed(`'${name}'`, crew, null)],
+    crew === null ? [] : [repairNeed(`'${name}'`, crew, null, null)],
   );
   const ofPlaces = workPlaces(plan).flatMap((place) => {
     const { name, crews, peoplePerPosition, breakdowns, lastAt } = place;
@@ -62,19 +97,20 @@ function needsOf(plan: Plan): Need[] {
               people: peoplePerPosition,
               what: `'${name}'`,
               stays: "what comes there later stays unworked",
+              place: name,
               lastAt,
             },
           ];
     const repairs = breakdowns.flatMap(({ name: breakdown, crew }): Need[] =>
-      crew === null ? [] : [repairNeed(`'${breakdown}' at '${name}'`, crew, lastAt)],
+      crew === null ? [] : [repairNeed(`'${breakdown}' at '${name}'`, crew, name, lastAt)],
     );
     return [...own, ...repairs];
   });
   return [...ofPlaces, ...shared];
 }
 
-function repairNeed(what: string, crew: string, lastAt: string | null): Need {
-  return { crews: [crew], people: 1, what, stays: "what breaks later is not repaired", lastAt };
+function repairNeed(what: string, crew: string, place: string | null, lastAt: string | null): Need {
+  return { crews: [crew], people: 1, what, stays: "what breaks later is not repaired", place, lastAt };
 }
 
 function warning({ day }: Plan, json: unknown, need: Need, last: number, comes: number): Fault {

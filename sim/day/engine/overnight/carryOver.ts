@@ -62,6 +62,7 @@ function keepLoads(before: DayState, day: DayState, later: number): void {
     if (!there.has(load)) continue;
     load.goInto(day.loadAt.length, later);
     day.loadAt.push(load);
+    if (load.withdrawnAt !== NONE) day.withdraws = true;
     if (due.includes(load) && load.arrived > 0) day.loadsDue.push(load);
     else day.toHang += load.headsLeft;
   }

@@ -28,6 +28,7 @@ export class LotBook {
         firstHungSeconds: at(load.firstHung),
         lastHungSeconds: at(load.lastHung),
         lastOutSeconds: at(load.lastOut),
+        withdrawn: load.withdrawnAt >= 0,
         out: byName(load.out),
         outKg: byName(load.outKg),
       };

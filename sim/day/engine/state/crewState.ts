@@ -42,6 +42,9 @@ export class CrewState {
   readonly repairSeconds: Float64Array;
   /** Repairs and emptyings that wait for a person, first come first served, by number: see jobs.ts. */
   readonly jobs: number[] = [];
+  /** End of its last shift where it leaves when its own work is done, else NaN; and when its people last ended some work. */
+  readonly leavesFrom: number = Number.NaN;
+  lastWork = Number.NaN;
   /** How many of its first n people are missing today: absent[n]. */
   readonly absent: Int32Array;
   /** Free people by the station where they worked last, and those who have not worked yet. */
@@ -61,6 +64,8 @@ export class CrewState {
     this.absent = absentees(this.peopleMax, crews.absentShare[index]!, absence);
     this.located = new Int32Array(this.stations.length);
     this.unlocated = this.peopleMax;
+    this.leavesFrom = crews.leavesFrom[index]!;
+    this.lastWork = 0;
     this.since = 0;
     this.busySeconds = 0;
     this.presentSeconds = 0;

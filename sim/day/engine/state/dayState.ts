@@ -139,6 +139,8 @@ export class DayState {
   readonly loadsWaiting: LoadState[] = [];
   readonly lorries: LoadState[] = [];
   fleetFree: number;
+  /** Some load is withdrawn. */
+  withdraws = false;
   cleanCrates = 0;
   /** Empty crates between the hanging point and the lorries. */
   emptyCrates = 0;
@@ -224,6 +226,7 @@ export class DayState {
       return new LoadState(load, place, (purpose) => stream(load.name, purpose));
     });
     this.loadsDue = dueLoads(this.loadAt);
+    this.withdraws = this.loadAt.some(({ withdrawnAt }) => withdrawnAt !== NONE);
     this.liveWeight = supply.kind === "loads" ? null : new Sampler(supply.liveWeightKg, stream("", "live weight"));
     this.fleetFree = supply.kind === "loads" ? supply.fleet : NO_LIMIT;
     this.interarrival = supply.kind === "stream" ? new Sampler(supply.interarrival, stream("", "arrival")) : null;

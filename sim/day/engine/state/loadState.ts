@@ -1,5 +1,6 @@
 import { Sampler, type UniformStream } from "../../../maths/random/index.ts";
 import type { CompiledLoad } from "../../line/index.ts";
+import { NONE } from "./codes.ts";
 
 /** Its place among the day's loads, and the number of destinations that heads can leave for. */
 interface LoadPlace {
@@ -27,6 +28,9 @@ export class LoadState {
   readonly liveWeight: Sampler;
   /** Its lorry comes today. */
   readonly comes: boolean;
+  /** Stage at whose end all its heads are taken off, -1 where that is not so; and where they go. */
+  readonly withdrawnAt: number;
+  readonly withdrawnTo: number;
   /** When its lorry is due with its delay, and once it has come, when it came. */
   arrived: number;
   /** When its last crate was off the lorry, its last head hung, its last crate clean; and when its lorry left. NaN before. */
@@ -63,6 +67,9 @@ export class LoadState {
     this.deadDraw = load.deadOnArrivalShare > 0 ? stream("dead on arrival") : null;
     this.liveWeight = new Sampler(load.liveWeightKg, stream("live weight"));
     this.comes = load.comesShare === 1 || stream("comes").next() < load.comesShare;
+    const isWithdrawn = load.withdrawnChance > 0 && stream("withdrawn").next() < load.withdrawnChance;
+    this.withdrawnAt = isWithdrawn ? load.withdrawnAt : NONE;
+    this.withdrawnTo = load.withdrawnTo;
     this.arrived = load.seconds + (load.delay === null ? 0 : new Sampler(load.delay, stream("delay")).draw());
     this.headsLeft = load.crates * load.headsPerCrate;
     this.cratesAboard = load.crates;

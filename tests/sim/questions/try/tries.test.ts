@@ -43,6 +43,25 @@ const people = (plan: { crews: { name: string; people: number[] }[] }, crew: str
   plan.crews.find(({ name }) => name === crew)!.people;
 
 describe("people", () => {
+  it("more at each crew are a try of every crew that has somebody, crate steps too", () => {
+    const { tries } = triesOf(FERNCOTE, "--more each=1");
+    expect(tries!.map(({ name }) => name)).toEqual(
+      FERNCOTE.crews.map(({ name }: { name: string }) => `one more at ${name}`),
+    );
+    const sliding = tries!.find(({ name }) => name === "one more at crate feeding")!;
+    expect(sliding.set).toEqual({ 'crews["crate feeding"].people': 2, "liveHandling.feeding.positions": 2 });
+    expect(triesOf(FERNCOTE, "--more each=1", "--late first=20 min").tries).toHaveLength(FERNCOTE.crews.length);
+  });
+
+  it("of a try that goes on from the first are named by what it does beyond that", () => {
+    const first = "--ill evisceration=2,hanging=1";
+    const { tries } = triesOf(FERNCOTE, first, "--or", first, "--move final trim:evisceration");
+    expect(tries!.map(({ name }) => name)).toEqual([
+      "two ill at evisceration, one ill at hanging",
+      "the same, one moved from final trim to evisceration",
+    ]);
+  });
+
   it("who are ill leave their positions", () => {
     const { name, set, notes } = tried(FERNCOTE, "--ill evisceration=2,hanging=1");
     expect(name).toBe("two ill at evisceration, one ill at hanging");
@@ -147,6 +166,23 @@ describe("animals", () => {
     expect(faultsOf(SMALL_PLAN, "--fewer 480")).toEqual([
       "--fewer 480: only 480 heads come in all; allowed: 1 to 479; name fewer",
     ]);
+  });
+
+  it("come in waves, as many lorries in each as in another, the first ones of the day in the first", () => {
+    const { name, notes, plan } = tried(FERNCOTE, "--lorries in waves at 05:00 and 09:30");
+    expect(name).toBe("lorries in waves at 05:00 and 09:30");
+    expect(notes).toEqual(["Of the 8 lorries 4 at 05:00, 4 at 09:30."]);
+    const { supply, day } = plan;
+    const due = supply.kind === "loads" ? supply.loads.map(({ atSeconds }) => day.startClockSeconds + atSeconds) : [];
+    expect(due.map((seconds) => seconds / 3600)).toEqual([5, 5, 5, 5, 9.5, 9.5, 9.5, 9.5]);
+    expect(tried(FERNCOTE, "--lorries in waves at 05:00, 07:00, 09:00").notes).toEqual([
+      "Of the 8 lorries 3 at 05:00, 3 at 07:00, 2 at 09:00.",
+    ]);
+    expect(faultsOf(FERNCOTE, "--lorries in waves at 05:00")[0]).toMatch(/is one hour; allowed: two hours or more/);
+    expect(faultsOf(FERNCOTE, "--lorries in waves at 09:00 and 05:00")[0]).toMatch(
+      /has a wave before the one in front/,
+    );
+    expect(faultsOf(FERNCOTE, "--lorries in waves at noon and 05:00")).toHaveLength(1);
   });
 
   it("come on lorries that are spread, follow each other, or move together", () => {

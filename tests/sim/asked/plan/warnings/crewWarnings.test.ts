@@ -106,6 +106,22 @@ describe("work that nobody is left for", () => {
     ]);
   });
 
+  it("is none behind a stage that heads leave until an hour on every day of a week", () => {
+    const supply = { stream: { interarrival: "10 s", heads: 1800 } };
+    const chilling = { name: "chilling", kind: "dwell", places: null, dwell: "30 min" };
+    const line = [station("hanging", "live"), chilling, station("packing", "dressing", { positions: 2 })];
+    const week = (until: string, days: Json[] = [{ name: "Monday" }, { name: "Tuesday" }]) => ({
+      ...file({ day: TWO_SHIFTS, crews: early, supply, line }),
+      week: { days, overnight: { chilling: until } },
+    });
+    expect(warningsOf(week("09:30"))).toEqual([]);
+    // Until the crew goes: what comes out last may stand there when it has gone.
+    expect(warningsOf(week("10:00"))).toHaveLength(1);
+    expect(
+      warningsOf(week("09:30", [{ name: "Monday" }, { name: "Tuesday", overnight: { chilling: "10:00" } }])),
+    ).toHaveLength(1);
+  });
+
   it("is told of who repairs", () => {
     const breakdowns = [{ name: "jam", uptime: "1 h", repair: "2 min", crew: "fitters" }];
     const line = [station("hanging", "live"), station("skinning", "dressing", { positions: 2, breakdowns })];

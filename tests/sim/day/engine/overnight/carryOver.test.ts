@@ -43,6 +43,19 @@ describe("carcasses in a chiller that nobody empties any more today", () => {
     expect(passes(records[1]!, "chiller", "end")).toEqual([131 - APART, 141 - APART, 111, 121]);
   });
 
+  it("stay when their time was up long before and the place behind was taken; the chiller closes with no harm", () => {
+    // Ready at 111, 121, 131, 141, 151; packing takes 25 s and has no room before it: 111, 136. At 145 the third waits in the
+    // way out, so it still goes, at 161; the fourth, ready at 141, and the fifth, ready at 151, stay.
+    const slow = [station("kill", 1), dwell("chiller", 100, Infinity), station("packing", 25)];
+    const plan = planOf(stream(constant(10), 5), slow);
+    const { days: records, status } = days([ending(plan, null, "chiller", 145), planOf(stream(constant(10), 1), slow)]);
+    expect(status).toBe("finished");
+    // The other two have not come there.
+    expect(passes(records[0]!, "packing", "start")).toEqual([111, 136, 161, NaN, NaN]);
+    expect(records[0]).toMatchObject({ finishSeconds: 186, heads: { out: { carcass: 3 }, onLine: 2 } });
+    expect(passes(records[1]!, "packing", "start")).toEqual([0, 25, 111]);
+  });
+
   it("go on chilling in the morning when the night was too short", () => {
     // 1200 s in the chiller: the only head goes in at 11, and the next day begins at 1000, so 211 are left.
     const slow = [station("kill", 1), dwell("chiller", 1200, Infinity), station("packing", 5)];

@@ -25,6 +25,24 @@ function cutShort(plan: Plan, hangingEnds: number, closes: number): Plan {
   return { ...plan, day: { ...plan.day, closing: { rule: "stop hanging", atSeconds: hangingEnds }, overnight } };
 }
 
+/** With what days add to a plan: lots and changeovers, learning, replacement by age. */
+function withParts(plan: Plan): Plan {
+  const { supply } = plan;
+  const loads =
+    supply.kind !== "loads"
+      ? []
+      : supply.loads.map((load, row) => ({ ...load, lot: row % 3 === 0 ? "one farm" : load.name }));
+  const line = plan.line.map((stage, row): Stage => {
+    if (stage.kind !== "station") return stage;
+    const breakdowns = stage.breakdowns.map((each) => ({ ...each, replaced: { afterSeconds: 40, takesSeconds: 3 } }));
+    const worked = { ...stage, breakdowns };
+    return row % 2 === 0
+      ? { ...worked, changeoverSeconds: 4 }
+      : { ...worked, learning: { rate: 0.9, known: 32, done: 2 } };
+  });
+  return { ...plan, supply: supply.kind === "loads" ? { ...supply, loads } : supply, line };
+}
+
 describe("days one after another", () => {
   it("of which nothing stays are the days alone, to the bit", () => {
     for (const name of ["ferncote", "sallowfield-compact", "tavelmoss-chains"]) {
@@ -39,15 +57,18 @@ describe("days one after another", () => {
   });
 
   it("lose and double nothing, whatever stays overnight, at every event of 120 random plans (seed 2027)", () => {
-    const kept = { crated: 0, onLine: 0, plans: 0 };
+    const kept = { crated: 0, onLine: 0, plans: 0, changeovers: 0, replacements: 0 };
     const property = (plan: Plan, replication: number, hangingEnds: number, closes: number) => {
       fc.pre(plan.supply.kind !== "saturated");
-      const short = cutShort(plan, hangingEnds, closes);
-      const { days, status } = daysOf([short, short, plan], replication);
+      const whole = withParts(plan);
+      const short = cutShort(whole, hangingEnds, closes);
+      const { days, status } = daysOf([short, short, whole], replication);
       for (const [row, day] of days.entries()) {
         const { arrived, fromBefore, out, turnedAway, inLairage, onLine } = day.heads;
         const left = Object.values(out).reduce((sum, heads) => sum + heads, 0) + turnedAway + inLairage + onLine;
         expect(left).toBe(arrived + fromBefore.inLairage + fromBefore.onLine);
+        kept.changeovers += day.stages.reduce((sum, { changeovers = 0 }) => sum + changeovers, 0);
+        kept.replacements += day.stages.reduce((sum, { replacements = 0 }) => sum + replacements, 0);
         if (row === 0) continue;
         const before = days[row - 1]!.heads;
         expect(fromBefore.inLairage).toBe(before.inLairage);
@@ -67,5 +88,7 @@ describe("days one after another", () => {
     expect(kept.plans).toBeGreaterThan(60);
     expect(kept.crated).toBeGreaterThan(200);
     expect(kept.onLine).toBeGreaterThan(30);
+    expect(kept.changeovers).toBeGreaterThan(50);
+    expect(kept.replacements).toBeGreaterThan(50);
   });
 });

@@ -1,8 +1,21 @@
+import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
 import { expect, it } from "vitest";
+import { readPlan } from "../../../../../sim/asked/plan/index.ts";
 import { stableJson } from "../../../../../sim/days/results/index.ts";
-import { type BatchResult, daySource, type OpenRunner, runStudy } from "../../../../../sim/days/run/index.ts";
+import {
+  type BatchResult,
+  daySource,
+  type OpenRunner,
+  runStudy,
+  type SimulatedDay,
+} from "../../../../../sim/days/run/index.ts";
 import { inThreads, lastingThreads } from "../../../../../sim/days/run/threads/index.ts";
+import { exactJson, parseExactJson, simulatedDayShape } from "../../../../../sim/days/run/wire/index.ts";
+import { weekStudy } from "../../../../../sim/questions/week/index.ts";
 import { threeVariants } from "../../../../support/threeVariants.ts";
+
+const WEEK = resolve(import.meta.dirname, "../../../../../experiments/plans/parts/week.json");
 
 async function textOf(runner?: OpenRunner): Promise<string> {
   const options = { gambrel: "1.2.3", command: "c", ...(runner === undefined ? {} : { runner }) };
@@ -12,6 +25,20 @@ async function textOf(runner?: OpenRunner): Promise<string> {
 it("gives the same bytes in this thread and in 1, 2 and 3 others", async () => {
   const here = await textOf();
   for (const threads of [1, 2, 3]) expect(await textOf(inThreads(threads))).toBe(here);
+});
+
+it("gives the same bytes of weeks in this thread and in 2 others, and of a part of them known from a journal", async () => {
+  const { plan } = readPlan(JSON.parse(readFileSync(WEEK, "utf8")));
+  const study = weekStudy(plan!, "1", 5);
+  const kept: SimulatedDay[] = [];
+  const options = { gambrel: "1.2.3", command: "c" };
+  const journal = (known: SimulatedDay[]) => ({ known, note: (day: SimulatedDay) => void kept.push(day) });
+  const here = stableJson(await runStudy(study, { ...options, journal: journal([]) }));
+  expect(stableJson(await runStudy(study, { ...options, runner: inThreads(2) }))).toBe(here);
+  const shape = simulatedDayShape(daySource(study, "binned", false));
+  // As a journal writes and reads them, two of the five.
+  const known = kept.slice(0, 2).map((day) => shape.parse(parseExactJson(exactJson(day))));
+  expect(stableJson(await runStudy(study, { ...options, journal: journal(known) }))).toBe(here);
 });
 
 it("stops all threads between two days, having given away the days that were finished", async () => {
