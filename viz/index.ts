@@ -42,6 +42,7 @@ export {
   slopeName,
   timesEstimate,
   WHY_NOTE,
+  weekClock,
   weekTold,
   welfareLead,
   whyWords,

@@ -5,6 +5,7 @@ import {
   type RunParts,
   runFiles,
   runFolderProblem,
+  weekCalendar,
   writeRunFolder,
 } from "../days/results/index.ts";
 import { daySource, type TraceKind } from "../days/run/index.ts";
@@ -84,7 +85,7 @@ interface Written extends Pick<RunParts, "results" | "plan"> {
 }
 
 /** Draws the report, with the answer first in it, and the charts, and writes the folder whole or not at all. */
-type WriteRun = (run: Written) => void;
+type WriteRun = (run: Written) => Promise<void>;
 
 /** Holds a folder while work goes on in it, and says what is kept of work that is stopped. */
 type Hold<Held> = <Result>(work: (held: Held) => Promise<Result>) => Promise<Result>;
@@ -100,9 +101,10 @@ export async function runInto<Held, Result>(
   // The report is a heavy thing to load: only when it is asked for, and before the run, so that an installation that is
   // not whole costs no time.
   const { chartFiles, renderReport } = await import("../../viz/index.ts");
-  const write: WriteRun = ({ results, plan, studyText = null, more = [], answer = {} }) => {
+  const write: WriteRun = async ({ results, plan, studyText = null, more = [], answer = {} }) => {
     const reportHtml = renderReport(results, { planFile: plan, ...answer });
-    const files = runFiles({ results, plan, studyText, reportHtml, charts: chartFiles(results, answer) });
+    const [charts, calendar] = [chartFiles(results, answer), await weekCalendar(results)];
+    const files = runFiles({ results, plan, studyText, reportHtml, charts, calendar });
     writeRunFolder(folder, [...files, ...more], overwrite);
   };
   return hold(async (held) => {

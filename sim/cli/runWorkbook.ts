@@ -1,4 +1,4 @@
-import { CAUTIONS, chartTables } from "../../viz/index.ts";
+import { CAUTIONS, chartTables, type DecisionTable, weekClock, weekTold } from "../../viz/index.ts";
 import {
   type Decision,
   figureCell,
@@ -10,6 +10,11 @@ import {
   spanCell,
   tableRows,
   tableWidths,
+  type WeekCell,
+  type WeekOutline,
+  type WeekTable,
+  weekMoment,
+  weekTables,
   workbook,
 } from "../days/results/index.ts";
 
@@ -24,26 +29,52 @@ const GATHERED: { name: string; about: string; holds: RegExp }[] = [
     about: "time limits and stops of the kill line on a day",
     holds: /-(limit-\d|kill-stops)/,
   },
+  {
+    name: "The week by the clock",
+    about: "people of each crew, half hour by half hour",
+    holds: /^(base|furthest)-week(-\d+)?$/,
+  },
   { name: "A day by the clock", about: "one simulated day, an example", holds: /^(base|furthest)-/ },
   { name: "Figures of pictures", about: "the pictures of the results", holds: /^/ },
 ];
 
 /**
- * The tables of a run as a workbook of at most seven sheets: the answer to read, every result with cells of its kind, and
+ * The tables of a run as a workbook of a few sheets: the answer to read, every result with cells of its kind, and
  * the figures of all pictures, gathered by what they tell.
  */
 export function runWorkbook(results: StudyResults, planFile: unknown): Promise<Uint8Array> {
   const every = resultsTable(results);
+  const week = weekTables(results).map((table) => ({ name: WEEK_SHEETS[table.name], table }));
   const gathered = gather(chartTables(results, planFile));
   const list = [
     ["Results", "every result of every variant, with ranges and differences to today's plan"],
+    ...week.map(({ name, table }) => [name, table.row]),
     ...gathered.map(({ name, about }) => [name, about]),
   ] as [string, string][];
   return workbook([
     answerSheet(results, list),
     { name: "Results", rows: tableRows(every), frozen: 1, widths: tableWidths(every) },
+    ...week.map(({ name, table }) => weekSheet(name, table, results.plan.week!)),
     ...gathered.map(({ name, tables }) => tablesSheet(name, tables)),
   ]);
+}
+
+const WEEK_SHEETS = { days: "Days", lots: "Lots", orders: "Orders" } as const;
+
+/** Moments are dates with their time where the plan says when its week begins, else the day's name and the time. */
+function weekSheet(name: string, { columns, rows }: WeekTable, week: WeekOutline): Sheet {
+  const cell = (each: WeekCell): SheetCell => {
+    if (each === null || typeof each !== "object") return each;
+    if (each.moment === null) return null;
+    return week.begins === null
+      ? { words: weekClock(week.days, each.moment), as: "prose" }
+      : { date: weekMoment(week, each.moment) };
+  };
+  const table = {
+    columns: columns.map((column) => ({ name: column.name, unit: "" })),
+    rows: rows.map((row) => row.map(cell)),
+  };
+  return { name, rows: tableRows(table), frozen: 1, widths: tableWidths(table) };
 }
 
 function gather(tables: readonly Titled[]): { name: string; about: string; tables: Titled[] }[] {
@@ -69,11 +100,16 @@ function tablesSheet(name: string, tables: readonly Titled[]): Sheet {
 /** What somebody reads who opens the workbook: question, answer, the table to decide by, the other sheets, cautions. */
 function answerSheet(results: StudyResults, sheets: readonly [string, string][]): Sheet {
   const { study, plan, decision } = results;
-  const told: [string, string][] = [
+  const isOneWeek = plan.week !== undefined && results.variants.length === 1;
+  const told = isOneWeek ? weekTold(results) : null;
+  const lines: [string, string][] = [
     ["Question", study.question],
-    ...(decision == null ? [] : answerRows(decision)),
+    ...(told === null ? (decision == null ? [] : answerRows(decision)) : answerRows(told)),
     ["Plan", plan.name],
-    ["How it was found", `${study.replications} simulated days of each variant, seed ${study.seed}`],
+    [
+      "How it was found",
+      `${study.replications} simulated ${plan.week === undefined ? "days" : "weeks"} of each variant, seed ${study.seed}`,
+    ],
     ["How to repeat it", study.command],
     ["Program", `gambrel ${results.gambrel}`],
   ];
@@ -83,9 +119,9 @@ function answerSheet(results: StudyResults, sheets: readonly [string, string][])
   ];
   const rows: SheetCell[][] = [
     [{ words: study.name, as: "title" }],
-    ...told.map(line),
+    ...lines.map(line),
     [],
-    ...(decision == null ? [] : [...tableRows(decisionCells(results, decision)), []]),
+    ...answerTable(results),
     [{ words: "The other sheets", as: "heading" }],
     ...sheets.map(line),
     [],
@@ -95,10 +131,33 @@ function answerSheet(results: StudyResults, sheets: readonly [string, string][])
   return { name: "Answer", rows, frozen: 1, widths: [28, 80, ...new Array<number>(40).fill(18)] };
 }
 
-function answerRows({ verdict, words, next }: Decision): [string, string][] {
+/** The table to decide by; of one week its days. */
+function answerTable(results: StudyResults): SheetCell[][] {
+  const { plan, variants, decision } = results;
+  if (plan.week !== undefined && variants.length === 1) return [...tableRows(dayCells(weekTold(results).table)), []];
+  return decision == null ? [] : [...tableRows(decisionCells(results, decision)), []];
+}
+
+/** As they are told: a mean and its range are words. */
+function dayCells({ columns, rows }: DecisionTable): SheetTable {
+  return {
+    columns: ["Day", ...columns].map((name) => ({ name, unit: "" })),
+    rows: rows.map(({ name, cells }) => [
+      name,
+      ...cells.map(({ value, range }) => (range === "" ? value : `${value} (${range})`)),
+    ]),
+  };
+}
+
+function answerRows({
+  verdict,
+  words,
+  next,
+  orders = [],
+}: Pick<Decision, "verdict" | "words" | "next"> & { orders?: string[] }): [string, string][] {
   return [
     ["Answer", verdict],
-    ...words.map((each): [string, string] => ["", each]),
+    ...[...orders, ...words].map((each): [string, string] => ["", each]),
     ...next.map((each, index): [string, string] => [index === 0 ? "What to do next" : "", each]),
   ];
 }

@@ -1,9 +1,10 @@
 import { existsSync, readFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
-import { type Plan, readPlan } from "../../sim/asked/plan/index.ts";
+import { namedPlan, type Plan, readPlan } from "../../sim/asked/plan/index.ts";
 import { program } from "../../sim/cli/program.ts";
 import { responsesOf, usualResponses } from "../../sim/day/observations/index.ts";
+import { weekStudy } from "../../sim/questions/week/index.ts";
 import { fakeTerminal } from "../support/fakeTerminal.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
@@ -48,7 +49,8 @@ const jsonIn = (path: string) => JSON.parse(readFileSync(path, "utf8"));
 
 function planIn(path: string): Plan {
   const readText = (name: string) => readFileSync(resolve(dirname(path), name), "utf8");
-  const { plan } = readPlan(jsonIn(path), { readText });
+  const named = namedPlan(jsonIn(path), { readText });
+  const { plan } = readPlan(named.json, named.files);
   if (plan === null) throw new Error(`${path} is not sound`);
   return plan;
 }
@@ -74,6 +76,7 @@ function told(command: string): string[] {
   const [, name, file = ""] = command.split(" ");
   const path = join(ROOT, file);
   if (name === "day") return usualResponses(planIn(path));
+  if (name === "week") return weekStudy(planIn(path), "1", 2).responses;
   if (name === "try") {
     const known = new Set(responsesOf(planIn(path)).map(({ key }) => key));
     const [decides = "finish"] = valuesOf(command, "--decides");

@@ -18,7 +18,7 @@ const NAMED = namedPlan(JSON.parse(FILES.readText("quillmarsh-week.json")), FILE
 const JSON_OF_PLAN = NAMED.json as Record<string, unknown>;
 
 function readWeek() {
-  const { plan, ...rest } = readPlan(JSON_OF_PLAN, NAMED.files);
+  const { plan, ...rest } = readPlan(JSON_OF_PLAN, NAMED.files ?? undefined);
   if (plan === null) throw new Error(rest.faults.map(formatFault).join("\n"));
   return { plan, warnings: (rest as { warnings: Parameters<typeof formatFault>[0][] }).warnings };
 }
@@ -39,8 +39,14 @@ describe("the example week", () => {
     expect(plan.week!.orders.some(({ name }) => name === "rush order")).toBe(true);
   });
 
-  it("loses and doubles nothing at any event, ends every day before the next, and begins with carcasses of the day before", () => {
-    const week = runWeek(compileWeek(plan), { seed: "experiments", replication: 0, check: true });
+  it("loses and doubles nothing at any event of a week with a twelfth of the animals", () => {
+    const few = JSON.parse(JSON.stringify(JSON_OF_PLAN).replaceAll('"headsPerCrate":12', '"headsPerCrate":1'));
+    const thin = readPlan(few, NAMED.files).plan!;
+    expect(runWeek(compileWeek(thin), { seed: "experiments", replication: 0, check: true }).status).toBe("finished");
+  });
+
+  it("loses and doubles nothing over the days, ends every day before the next, and begins with carcasses of the day before", () => {
+    const week = runWeek(compileWeek(plan), { seed: "experiments", replication: 0 });
     expect(week.status).toBe("finished");
     expect(week.days).toHaveLength(6);
     const sum = (masses: Record<string, number>) => Object.values(masses).reduce((total, kg) => total + kg, 0);
@@ -85,14 +91,14 @@ function questionsOf(text: string): Question[] {
 }
 
 const QUESTIONS = questionsOf(README);
-const WEEKS = 3;
+const WEEKS = 2;
 
 async function answered(options: readonly WrittenOption[]): Promise<Decision> {
   const { plan } = readWeek();
   const { tries, faults } = readTries(plan, JSON_OF_PLAN, options);
   if (tries === null) throw new Error(faults.map(formatFault).join("\n"));
   const written = tryStudyFile(plan, JSON_OF_PLAN, { tries, seed: "afresh", days: WEEKS, matters: [] });
-  const reading = readStudy(written, NAMED.files, { knownResponses: responsesOf });
+  const reading = readStudy(written, NAMED.files ?? undefined, { knownResponses: responsesOf });
   const { decision } = await runStudy(reading.study!, { gambrel: "1", command: "c" });
   return decision!;
 }
@@ -115,7 +121,9 @@ describe("the planner's Monday", () => {
         const told = rows.find(({ name }) => name === (index === 0 ? "as planned" : row.name));
         if (told === undefined && ofEach) continue;
         expect(told, row.name).toBeDefined();
-        expect(Math.abs(minutes(shown.rows[index]!.cells[0]!.value) - told!.end), row.name).toBeLessThanOrEqual(12);
+        // What it does to the end of work: the same luck befalls both plans, so this varies less than the end itself.
+        const later = minutes(shown.rows[index]!.cells[0]!.value) - minutes(shown.rows[0]!.cells[0]!.value);
+        expect(Math.abs(later - (told!.end - rows[0]!.end)), row.name).toBeLessThanOrEqual(12);
         if (Math.abs(told!.money) > 300) expect(Math.sign(row.money!.perDay.mean)).toBe(Math.sign(told!.money));
       }
     });

@@ -175,6 +175,7 @@ const UNITS: Record<string, readonly RegExp[]> = {
   screening: [/^mean size .*, heads\/h$/, /^spread .*, heads\/h$/],
   slopes: [/, s$/],
   states: [/^clock time \(h:min\)$/, /^working 60 %; on break 30 %$/],
+  weekBoard: [/^people$/, /heads$/, /^clock time \(h\)$/],
   wip: [/, heads$/, /^clock time \(h:min\)$/],
 };
 

@@ -5,6 +5,7 @@ import { serverDocument } from "../../viz/report/serverDocument.ts";
 import { studyCharts } from "../../viz/report/studyCharts.ts";
 import { openBrowser } from "../support/browser.ts";
 import { exampleDay } from "../support/exampleDay.ts";
+import { exampleWeek } from "../support/exampleWeek.ts";
 import { syntheticCurve, syntheticFactorial, syntheticStudy } from "../support/syntheticStudy.ts";
 import { textFaults } from "../support/textFaults.ts";
 import { whyStudy } from "../support/whyStudy.ts";
@@ -18,6 +19,7 @@ const STUDIES = {
   "two numeric factors": async () => syntheticFactorial(),
   "a study that tells why": () => whyStudy(),
   "a day of a whole plant": async () => exampleDay("ferncote"),
+  "a week": () => exampleWeek({}, 1),
 };
 
 let browser: Browser;

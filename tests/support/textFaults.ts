@@ -21,7 +21,10 @@ export async function textFaults(page: Page): Promise<string[]> {
           const matrix = element.getScreenCTM()!;
           const corner = new DOMPoint(box.x, box.y).matrixTransform(matrix);
           const end = new DOMPoint(box.x + box.width, box.y + box.height).matrixTransform(matrix);
-          return { element, left: corner.x, top: corner.y, right: end.x, bottom: end.y, scale: matrix.a };
+          // Upright text too: a turned box has its corners the other way round.
+          const [left, right] = [Math.min(corner.x, end.x), Math.max(corner.x, end.x)];
+          const [top, bottom] = [Math.min(corner.y, end.y), Math.max(corner.y, end.y)];
+          return { element, left, top, right, bottom, scale: Math.hypot(matrix.a, matrix.b) };
         });
       for (const box of boxes) {
         const out = Math.max(

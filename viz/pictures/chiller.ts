@@ -49,7 +49,7 @@ const RIGHT_GUTTER = 96;
 const MIN_CHILLING_SECONDS = 1800;
 
 /** The chillers of a line, as far as a day's record tells them: dwell stages that take heat out, or hold heads for long. */
-export function chillersOf({ day }: VariantResults): StageRecord[] {
+export function chillersOf({ day }: Pick<VariantResults, "day">): StageRecord[] {
   return day.stages.filter(
     (stage) =>
       does(stage, "hold heads") &&

@@ -17,7 +17,7 @@ import {
   wrapText,
 } from "../frame/index.ts";
 import { drawLineKey, drawUprightInterval, type Ends } from "../marks/index.ts";
-import { studyFormat } from "../words/index.ts";
+import { periodNoun, studyFormat } from "../words/index.ts";
 import { type ChartTable, endCells, endColumns, textColumn } from "./chartTable.ts";
 import { describeVariants, endsOf, paddedDomain } from "./response.ts";
 
@@ -88,8 +88,8 @@ export function curveView(results: StudyResults, info: ResponseInfo): CurveColum
 
 function subtitle(results: StudyResults, single: boolean): string {
   const { replications, confidence } = results.study;
-  if (replications < 2) return "One day each, no interval";
-  return `Mean over ${replications} days, ${single ? "bars and band" : "bars"}: ${formatConfidence(confidence)} interval`;
+  if (replications < 2) return `One ${periodNoun(results)} each, no interval`;
+  return `Mean over ${replications} ${periodNoun(results)}s, ${single ? "bars and band" : "bars"}: ${formatConfidence(confidence)} interval`;
 }
 
 /** The first factor whose levels are at least three different numbers of one unit, out of one or two factors. */

@@ -16,7 +16,7 @@ import {
   textWidth,
 } from "../frame/index.ts";
 import { drawLevelInterval } from "../marks/index.ts";
-import { differenceEnds, differenceIn, differenceWords, quoted, studyFormat } from "../words/index.ts";
+import { differenceEnds, differenceIn, differenceWords, periodNoun, quoted, studyFormat } from "../words/index.ts";
 import { type ChartTable, endCells, endColumns, textColumn } from "./chartTable.ts";
 import {
   DOT,
@@ -154,7 +154,7 @@ export function differenceView(results: StudyResults, info: ResponseInfo): Diffe
   return {
     title: `${isolated(info.label)}: difference to today's plan`,
     caption: "If the bar does not touch the upright line, the difference is real in this model",
-    subtitle: `Against ${quoted(base?.name ?? "")}, compared on the same days, ${interval}. Filled dot: a difference is shown; open dot: not shown${meaningOf(info)}`,
+    subtitle: `Against ${quoted(base?.name ?? "")}, compared on the same ${periodNoun(results)}s, ${interval}. Filled dot: a difference is shown; open dot: not shown${meaningOf(info)}`,
     description: describeDifferences(results, info),
     quantity: format.differenceQuantity,
     rows,

@@ -22,7 +22,7 @@ import {
   wrapText,
 } from "../frame/index.ts";
 import { drawLineKey, type LineSample, stepPath, type TraceColumns } from "../marks/index.ts";
-import { overtimeWords } from "../words/index.ts";
+import { hoursOf, overtimeWords } from "../words/index.ts";
 import { chillersOf } from "./chiller.ts";
 import { dayScene, dayWords } from "./dayScene.ts";
 import { meansOnly, plain, scene, type TimeReadings } from "./timeReadings.ts";
@@ -135,8 +135,8 @@ function countAt({ shape, seconds, heads }: HeadsLine, at: number): number {
 /** Target rate over shift time less breaks, up to the heads that there are. Null without a target or without shifts. */
 function targetLine(results: StudyResults, shiftEnd: number, arrived: number): HeadsLine | null {
   const rate = (results.plan.targetHeadsPerHour ?? 0) / 3600;
-  if (!(rate > 0) || results.plan.shifts.length === 0) return null;
-  const { shifts, breaks } = results.plan;
+  const { shifts, breaks } = hoursOf(results, results.variants[0]!.day);
+  if (!(rate > 0) || shifts.length === 0) return null;
   const edges = [...shifts, ...breaks].flatMap((span) => [span.fromSeconds, span.toSeconds]);
   const times = [...new Set([0, ...edges, shiftEnd])].filter((at) => at >= 0 && at <= shiftEnd).sort((a, b) => a - b);
   const within = (spans: readonly { fromSeconds: number; toSeconds: number }[], at: number) =>

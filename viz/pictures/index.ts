@@ -55,6 +55,16 @@ export {
 } from "./screening.ts";
 export { type SlopeColumns, type SlopeRow, slopeChart, slopeTable, slopeView } from "./slope.ts";
 export { type StateColumns, type StateRow, stateChart, stateReadings, stateTable, stateView } from "./state.ts";
+export { weekBoardChart, weekBoardTable } from "./weekBoard.ts";
+export type {
+  BoardCrewDay,
+  BoardDay,
+  BoardFill,
+  BoardLot,
+  BoardOrder,
+  WeekBoardColumns,
+} from "./weekBoardColumns.ts";
+export { weekBoardViews } from "./weekBoardView.ts";
 export { type WipColumns, type WipSection, wipChart, wipReadings, wipView } from "./wip.ts";
 
 // What several pictures share

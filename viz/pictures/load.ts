@@ -71,7 +71,8 @@ type Come = LoadRecord & { arrivedSeconds: number };
 export function loadView(results: StudyResults, variant: VariantResults): LoadColumns | null {
   const { day } = variant;
   if (day.loads.length === 0) return null;
-  const came = day.loads.filter(hasCome);
+  const all = day.loads.filter(hasCome);
+  const came = all.filter(({ arrivedSeconds }) => arrivedSeconds <= day.finishSeconds);
   const drawn = came.sort((a, b) => a.arrivedSeconds - b.arrivedSeconds).slice(0, MAX_LOADS);
   const panels = day.stages.flatMap((stage, index) => {
     const trace = day.traces?.queues[index];
@@ -80,9 +81,11 @@ export function loadView(results: StudyResults, variant: VariantResults): LoadCo
       : [];
   });
   const more = came.length - drawn.length;
-  const away = day.loads.length - came.length;
+  const late = all.length - came.length;
+  const away = day.loads.length - all.length;
   const notes = [
     ...(more > 0 ? [`${more} later lorries are not drawn.`] : []),
+    ...(late > 0 ? [`${late} ${late === 1 ? "lorry" : "lorries"} came after the end of the day.`] : []),
     ...(away > 0 ? [`${away} ${away === 1 ? "lorry" : "lorries"} did not come.`] : []),
   ];
   return {

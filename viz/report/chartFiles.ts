@@ -3,7 +3,7 @@ import { svgText, type ThemeName } from "../frame/index.ts";
 import { histogramChart, histogramView, probabilityChart, probabilityView } from "../pictures/index.ts";
 import type { ReportOptions } from "./renderReport.ts";
 import { serverDocument } from "./serverDocument.ts";
-import { slug, studyCharts, tradeOffChart, worthChart } from "./studyCharts.ts";
+import { type PlannedChart, slug, studyCharts, tradeOffChart, worthChart } from "./studyCharts.ts";
 
 /**
  * The pictures of a study as stand-alone SVG files: `name` without ending (a-z, 0-9, hyphen; unique), `svg` the whole file.
@@ -23,8 +23,12 @@ export function chartFiles(
   ].filter((chart) => chart !== null);
   return [...answers, ...studyCharts(results)].map((chart) => ({
     name: chart.name,
-    svg: `${svgText(chart.draw({ document, theme, idPrefix: chart.name }))}\n`,
+    svg: `${svgText(chart.draw({ document, theme, idPrefix: chart.name, ...widthOf(chart) }))}\n`,
   }));
+}
+
+function widthOf({ width }: PlannedChart): { width?: number } {
+  return width === undefined ? {} : { width };
 }
 
 /** The pictures of measured times as stand-alone SVG files, named as `chartFiles` does. */

@@ -17,6 +17,8 @@ export interface FirstPages {
   /** What stands below the table: what is compared, how sure. */
   note: string;
   picture: PlannedChart | undefined;
+  /** The picture needs the whole width: it stands below the words. */
+  isWide?: boolean;
   /** What to do next. */
   next: readonly string[];
   /** Below the table. */
@@ -40,12 +42,12 @@ const MANY_ROWS = 8;
 const MAX_UNSPLIT = 24;
 
 export function firstPages(pages: FirstPages, figures: Figures): Markup {
-  const { verdict, words, table, note, picture, next, heading = "Answer", ofDay, more } = pages;
+  const { verdict, words, table, note, picture, next, heading = "Answer", ofDay, more, isWide = false } = pages;
   const drawn = picture === undefined ? "" : figures([picture]);
   const following = ofDay === undefined ? drawn : html`<div class="follows" data-of-day="${ofDay}">${drawn}</div>`;
   return html`<h2>${heading}</h2>
 <p class="verdict">${unbroken(verdict)}</p>
-<div class="${picture === undefined || words.length === 0 ? "told" : "told beside"}">
+<div class="${picture === undefined || words.length === 0 ? "told" : isWide ? "told whole" : "told beside"}">
 ${words.length === 0 ? "" : html`<div class="answer">${words.map((sentence) => html`<p>${unbroken(sentence)}</p>`)}</div>`}
 ${following}
 </div>

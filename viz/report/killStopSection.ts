@@ -1,4 +1,4 @@
-import { formatClock, formatConfidence, formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
+import { capital, formatClock, formatConfidence, formatDecimals, formatDuration } from "../../sim/text/units/index.ts";
 import type { DayRecord, KillStop, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import {
@@ -11,6 +11,7 @@ import {
   stopEndWords,
   stopReasonWords,
   waitWords,
+  whichDay,
 } from "../words/index.ts";
 import type { Figures } from "./figures.ts";
 import { html, type Markup, unbroken, unsplit } from "./html.ts";
@@ -26,7 +27,7 @@ export function killStopSection(results: StudyResults, figures: Figures): Markup
   if (killStops === null) return html``;
   const day = isSingleDay(results)
     ? html``
-    : html`<h3>Day ${base.day.replication + 1} of ${quoted(base.name)}, one example</h3>`;
+    : html`<h3>${capital(whichDay(results, base.day))} of ${quoted(base.name)}, one example</h3>`;
   const table = stopTable(base, killStops);
   return html`<h2>Stops of the kill line</h2>
 <p>For the official veterinarian: every time the line stood between stunning and the end of bleeding, and the heads that were caught there.</p>

@@ -16,16 +16,24 @@ export const MODEL_LOGIC: readonly string[] = [
 
 /** What the model leaves out, whatever the plan. */
 export const MODEL_LIMITS: readonly string[] = [
-  "Only what the plan states is in the model. People do not tire, learn or help out beyond the stated rules; machines do not wear.",
+  "Only what the plan states is in the model. People do not tire or help out beyond the stated rules; they learn, and machines wear, only where the plan says so.",
   "Times are independent from head to head unless the plan says otherwise; real lines have good and bad hours.",
-  "Intervals cover chance between simulated days. They do not cover errors in the plan's figures or in the model, which are often larger.",
+  "Intervals cover chance alone. They do not cover errors in the plan's figures or in the model, which are often larger.",
   "A day in pictures is one of many possible days; another day of the same plan looks different.",
   "An animal is a head with times here. Its condition, fear and pain, and whether stunning works, are not modelled.",
 ];
 
 export function logicSection(results: StudyResults): Markup {
-  return html`<h2>Logic</h2>${componentTables(results)}<p>How the model works:</p><ul>${MODEL_LOGIC.map((line) => html`<li>${line}</li>`)}</ul>`;
+  return html`<h2>Logic</h2>${componentTables(results)}<p>How the model works:</p><ul>${logicOf(results).map((line) => html`<li>${line}</li>`)}</ul>`;
 }
+
+/** A week has more to explain. */
+function logicOf({ plan }: StudyResults): readonly string[] {
+  return plan.week === undefined ? MODEL_LOGIC : [...MODEL_LOGIC, WEEK_LOGIC];
+}
+
+const WEEK_LOGIC =
+  "A week is a chain of such days: each begins with what the one before left. Where the plan lets them, live animals wait in lairage and carcasses hang in a chiller over the night; a head in bleeding never does. Machines go on in the morning with the running time that they had.";
 
 export function limitsOfModel(): Markup {
   return html`<h2>Limits of the model</h2><ul>${MODEL_LIMITS.map((line) => html`<li>${line}</li>`)}</ul>`;

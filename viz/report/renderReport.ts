@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import type { Improvement, OptionsResult, StudyResults, VariantResults } from "../contract.ts";
 import { CHART_CLASS, safeText } from "../frame/index.ts";
-import { isSingleDay, quoted } from "../words/index.ts";
+import { isSingleDay, periodNoun, quoted, whichDay } from "../words/index.ts";
 import { appendix } from "./appendix.ts";
 import { costTable } from "./costTable.ts";
 import { type Figures, figuresFor } from "./figures.ts";
@@ -25,6 +25,7 @@ import {
 import { reportStyle } from "./reportStyle.ts";
 import { serverDocument } from "./serverDocument.ts";
 import { utilityTable } from "./utilityTable.ts";
+import { lotSection } from "./weekSections.ts";
 import { tellsWhy, whySection } from "./whySection.ts";
 
 export interface ReportOptions {
@@ -50,11 +51,13 @@ export function renderReport(results: StudyResults, options: ReportOptions = {})
   const figures = figuresFor(options.document ?? serverDocument());
   const answered = otherAnswer(results, figures, options);
   const plant = plantSection(results);
+  const lots = lotSection(results);
   const [first, ...found] = answered ?? [answerSection(results, figures)];
   const parts = [
     ...found,
     ...(tellsWhy(results) ? [whySection(results, figures)] : []),
     resultsSection(results, figures, answered !== null),
+    ...(lots === null ? [] : [lots]),
     daySection(results, figures),
     ...(recordsKillStops(results) ? [killStopSection(results, figures)] : []),
     limitSection(results, figures),
@@ -134,7 +137,7 @@ export function plantSection(results: StudyResults): Markup | null {
   const tables = [massTable(base), utilityTable(base), costTable(base)].filter((table) => table !== null);
   if (tables.length === 0) return null;
   return html`<h2>What goes through the plant</h2>
-<p class="small">Figures of one simulated day, day ${base.day.replication + 1}${dayOf(results, base)}.${isSingleDay(results) ? "" : " Means over all days are under Results, where the study asks for them."}</p>
+<p class="small">Figures of one simulated day, ${whichDay(results, base.day)}${dayOf(results, base)}.${isSingleDay(results) ? "" : ` Means over all ${periodNoun(results)}s are under Results, where the study asks for them.`}</p>
 ${tables}`;
 }
 

@@ -14,6 +14,7 @@ import {
   observationNoun,
   observationsWords,
   otherResponseWords,
+  periodNoun,
   plansShown,
   quoted,
   shareWords,
@@ -21,6 +22,7 @@ import {
   stepWords,
   studyFormat,
   welfareLead,
+  whichDay,
 } from "../words/index.ts";
 import { effectTable } from "./effectTable.ts";
 import type { Figures } from "./figures.ts";
@@ -36,7 +38,9 @@ import {
   MAX_FIRST_ROWS,
   type PlannedChart,
   responseCharts,
+  weekCharts,
 } from "./studyCharts.ts";
+import { isOneWeek, weekSection } from "./weekSections.ts";
 
 export function objectives(results: StudyResults): Markup {
   const { study, plan } = results;
@@ -48,6 +52,7 @@ export function objectives(results: StudyResults): Markup {
 /** The question's answer in words and, where there is one, in a picture: what a reader sees before anything else. */
 export function answerSection(results: StudyResults, figures: Figures): Markup {
   const { decision } = results;
+  if (isOneWeek(results)) return weekSection(results, figures);
   if (decision != null) return decidedSection(results, decision, figures);
   if (isSingleDay(results)) return happenedSection(results, figures);
   return toldAnswer(withWelfare(results, answer(results)), headlineChart(results, responseCharts(results)), figures);
@@ -72,7 +77,7 @@ function decidedSection(results: StudyResults, decision: Decision, figures: Figu
       table: screened ? effectTable(results) : pages.table,
       note: screened
         ? `How far each factor moves the result over its whole range, with the half-width at ${formatConfidence(study.confidence)}; the factor that matters most first.`
-        : `Means over ${observationsWords(results)} of each plan, on the same days, with ${formatConfidence(study.confidence)} ranges. Grey: no difference to today's plan shown.`,
+        : `Means over ${observationsWords(results)} of each plan, on the same ${periodNoun(results)}s, with ${formatConfidence(study.confidence)} ranges. Grey: no difference to today's plan shown.`,
       picture: firstChart(results, responseCharts(results), plansShown(decision, factors.length > 0)),
     },
     figures,
@@ -100,7 +105,7 @@ function happenedSection(results: StudyResults, figures: Figures): Markup {
         ...told.words,
         "This is one simulated day; another day of the same plan would differ.",
       ]),
-      note: `One simulated day, day ${results.variants[0]!.day.replication + 1}.`,
+      note: `One simulated day, ${whichDay(results, results.variants[0]!.day)}.`,
       picture: dayCharts(results, results.variants[0]!, "day")[0],
       more: limitTable(results),
       ofDay: dayId(0),
@@ -158,15 +163,22 @@ export function daySection(results: StudyResults, figures: Figures): Markup {
     const { startClockSeconds, finishSeconds } = variant.day;
     // A single day's first picture stands on the first pages.
     const charts = figures(dayCharts(results, variant, `day-${index}`).slice(isSingleDay(results) ? 1 : 0));
-    const pictures = html`${timeCursor(index, finishSeconds)}${charts}`;
+    const boards = weekCharts(results, variant, `day-${index}`).slice(isOneWeek(results) ? 1 : 0);
+    const pictures = html`${figures(boards)}${timeCursor(index, finishSeconds)}${charts}`;
     return index === 0
       ? html`<div class="day" id="${dayId(index)}" data-start="${startClockSeconds}">${heading}${pictures}</div>`
       : html`<details class="day" id="${dayId(index)}" data-start="${startClockSeconds}"><summary>${heading}</summary>${pictures}</details>
 <p class="small paper">This day opens on the screen and is among the run's charts; what is closed is not printed.</p>`;
   });
   return html`<h2>A day in pictures</h2>
-<p class="small">One simulated day: it shows how the line behaves and proves nothing about other days.</p>
+<p class="small">${whichDayIsDrawn(results)}: it shows how the line behaves and proves nothing about other days.</p>
 ${days}`;
+}
+
+/** Of a week whole records are kept of the first one; its board shows all days, the other pictures the first that counts. */
+function whichDayIsDrawn(results: StudyResults): string {
+  const { plan, variants } = results;
+  return plan.week === undefined ? "One simulated day" : `One simulated day, ${whichDay(results, variants[0]!.day)}`;
 }
 
 /** Id of the element that holds the slider of a drawn day; a picture of that day elsewhere names it in `data-of-day`. */
@@ -205,11 +217,11 @@ function limitTable(results: StudyResults): Markup {
   const base = results.variants[0]!;
   if (base.day.limits.length === 0) return html``;
   const single = isSingleDay(results);
-  const day = `day ${base.day.replication + 1}`;
+  const day = whichDay(results, base.day);
   const heads = [
     "Limit",
     "Allowed",
-    ...(single ? [] : ["Outside it, all days"]),
+    ...(single ? [] : [`Outside it, all ${periodNoun(results)}s`]),
     `Outside it, ${day}`,
     `Longest, ${day}`,
     "Source",
@@ -234,7 +246,7 @@ function limitTable(results: StudyResults): Markup {
     });
   const caption = single
     ? "Time limits on this one simulated day, the worst first."
-    : `Time limits in today's plan. Go by the share over all simulated days; ${day} is one example.`;
+    : `Time limits in today's plan. Go by the share over all simulated ${periodNoun(results)}s; ${day} is one example.`;
   return html`<div class="scroll"><table class="cards"><caption>${caption}</caption><thead><tr>${heads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
@@ -274,8 +286,11 @@ function breakable(path: string): Markup {
 export function experimentation(results: StudyResults): Markup {
   const { study, variants, factors } = results;
   const fewer = variants.some((variant) => variant.days < study.replications);
+  const period = periodNoun(results);
   const days =
-    study.replications === 1 ? "one simulated day" : `${fewer ? "up to " : ""}${study.replications} simulated days`;
+    study.replications === 1
+      ? `one simulated ${period}`
+      : `${fewer ? "up to " : ""}${study.replications} simulated ${period}s`;
   const design = factors.map(
     (factor) =>
       html`<li><bdi>${isolated(factor.name)}</bdi> (<code>${isolated(factor.path)}</code>): ${factor.levels.map(isolated).join(", ")}</li>`,
@@ -287,14 +302,19 @@ export function experimentation(results: StudyResults): Markup {
   );
   const estimation =
     study.replications < 2
-      ? html`<p>One day proves nothing about other days. Run a study of several days before you compare or decide.</p>`
-      : html`<p>Each simulated day (replication) has its own random numbers. Intervals are at ${formatConfidence(study.confidence)} over ${observationNoun(results)}: Student's t, cut off at 0 where nothing below 0 is possible; for shares, Student's t of the logit, or, where none was seen, the exact interval of the share of days. Differences are paired: day by day, every variant has the same random numbers. ${shownWords(results)}</p>${procedureParagraphs(results)}`;
+      ? html`<p>One ${period} proves nothing about other ${period}s. Run a study of several ${period}s before you compare or decide.</p>`
+      : html`<p>Each simulated ${period} (replication) has its own random numbers. Intervals are at ${formatConfidence(study.confidence)} over ${observationNoun(results)}: Student's t, cut off at 0 where nothing below 0 is possible; for shares, Student's t of the logit, or, where none was seen, the exact interval of the share of ${period}s. Differences are paired: ${period} by ${period}, every variant has the same random numbers. ${shownWords(results)}</p>${procedureParagraphs(results)}`;
   return html`<h2>Experimentation</h2>
-<p>${formatDecimals(variants.length, 0)} ${variants.length === 1 ? "variant" : "variants"}, ${days} each. The line starts each day empty. A day ends when the line is clear, or at the longest day that the plan allows.</p>
+<p>${formatDecimals(variants.length, 0)} ${variants.length === 1 ? "variant" : "variants"}, ${days} each. ${START[period]} A day ends when the line is clear, or at the longest day that the plan allows.</p>
 ${estimation}
 ${design.length > 0 ? html`<p>Factors and their levels:</p><ul>${design}</ul>` : ""}
 ${changeList(list)}`;
 }
+
+const START = {
+  day: "The line starts each day empty.",
+  week: "The plant starts each week empty, and each further day with what the day before left in lairage, on lorries and in chillers.",
+};
 
 /** In the order that results.json has them in, so that a report drawn anew from it is the same. */
 function settings({ set }: VariantResults): [string, unknown][] {

@@ -102,6 +102,8 @@ main{max-width:1200px}
 section p,section ul{max-width:860px}
 .first>*,.told p,.then p,.then ul{max-width:none}
 .beside{display:grid;grid-template-columns:minmax(0,1fr) 700px;column-gap:28px;align-items:start}
+.whole figure svg.${CHART_CLASS}{width:1000px}
+.whole figcaption{max-width:1000px}
 .beside .answer{margin:8px 0 16px}
 .beside figure{margin:0}
 .body figure{display:grid;grid-template-columns:700px minmax(0,1fr);column-gap:28px;align-items:start;grid-template-rows:auto auto 1fr}
@@ -150,6 +152,8 @@ summary{list-style:none;color:inherit}
 .decision.long tbody th{min-width:16em}
 .decision td>span>.range{display:block;margin:0;white-space:nowrap}
 .answer{font-size:10pt;line-height:1.3}
+.whole~.decided .decision td>span>.range{white-space:normal}
+.whole~.decided .decision tbody th{min-width:5em}
 .decided,.next{break-inside:avoid}
 h2{margin:14px 0 4px;padding-top:6px}
 figure,.told figure{margin:8px 0 10px}

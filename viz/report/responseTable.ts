@@ -8,6 +8,7 @@ import {
   observationNoun,
   observationsOf,
   observationsWords,
+  periodNoun,
   type ResponseFormat,
   rankedEffects,
   shownWords,
@@ -99,10 +100,10 @@ function differenceLine({ results, info, format }: Written, variant: VariantResu
 
 function captionOf(results: StudyResults): string {
   const { replications, confidence } = results.study;
-  if (replications < 2) return "One simulated day; another would differ.";
+  if (replications < 2) return `One simulated ${periodNoun(results)}; another would differ.`;
   const differences =
     results.variants.length > 1
-      ? ` Differences are to today's plan, compared on the same days. ${shownWords(results)}`
+      ? ` Differences are to today's plan, compared on the same ${periodNoun(results)}s. ${shownWords(results)}`
       : "";
   return `Mean over ${observationsWords(results)}, with ${formatConfidence(confidence)} intervals.${differences}`;
 }

@@ -64,6 +64,9 @@ import {
   type TimeReadings,
   timeTable,
   tradeOffView,
+  weekBoardChart,
+  weekBoardTable,
+  weekBoardViews,
   wipChart,
   wipReadings,
   wipView,
@@ -82,6 +85,8 @@ export interface PlannedChart {
   table: () => ChartTable;
   /** What it shows at an instant; null where it is not over the clock. */
   readings: (() => TimeReadings) | null;
+  /** Of its own file, in pixels; left out: the usual. */
+  width?: number;
 }
 
 type Chart<Columns> = (columns: Columns, context: ChartContext) => SVGSVGElement;
@@ -240,6 +245,17 @@ function numbered(name: string, index: number): string {
   return index === 0 ? name : `${name}-${index + 1}`;
 }
 
+/** A sheet of A4 on its side less its margins, pixels: the board of a week is to hang on a wall. */
+const BOARD_WIDTH = 1040;
+
+/** The boards of a variant's first week, of seven days each; none of a plan of one day. */
+export function weekCharts(results: StudyResults, variant: VariantResults, prefix: string): PlannedChart[] {
+  return weekBoardViews(results, variant).map((view, index) => ({
+    ...planned(numbered(`${prefix}-week`, index), view, weekBoardChart, weekBoardTable),
+    width: BOARD_WIDTH,
+  }));
+}
+
 /** The day in pictures, without its limits. `prefix` keeps the names of two days apart. */
 export function dayCharts(results: StudyResults, variant: VariantResults, prefix: string): PlannedChart[] {
   const loads = loadView(results, variant);
@@ -308,6 +324,7 @@ export function worthChart(found: OptionsResult): PlannedChart {
 export function studyCharts(results: StudyResults): PlannedChart[] {
   const prefixes = ["base", "furthest"];
   const days = drawnVariants(results).flatMap((variant, index) => [
+    ...weekCharts(results, variant, prefixes[index]!),
     ...dayCharts(results, variant, prefixes[index]!),
     ...killStopCharts(results, variant, prefixes[index]!),
     ...limitCharts(results, variant, prefixes[index]!),

@@ -5,7 +5,7 @@ import { bestWords, ranking } from "./bestWords.ts";
 import { differenceWords } from "./differenceWords.ts";
 import { estimateWords } from "./estimateWords.ts";
 import { differenceIn, headline } from "./headline.ts";
-import { observationNoun } from "./observations.ts";
+import { observationNoun, periodNoun } from "./observations.ts";
 import { quoted } from "./quoted.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 import { screeningWords } from "./screeningWords.ts";
@@ -71,13 +71,14 @@ function countWords(shown: number, all: number): string {
 }
 
 /** How the differences were found, once for all of them; nothing where none has a range. */
-function rangesNote({ study, procedure, variants }: StudyResults, { key }: ResponseInfo): string[] {
+function rangesNote(results: StudyResults, { key }: ResponseInfo): string[] {
+  const { study, procedure, variants } = results;
   const known = variants.flatMap((variant) => differenceIn(variant, key) ?? []).filter(({ low }) => low !== null);
   if (known.length === 0) return [];
   const compared = `${known.length} changes ${procedure.errorRate === "family-wise" ? "were compared" : "compared"}`;
   const all = procedure.errorRate === "family-wise" ? `, sure even though ${compared}` : `, allowing for ${compared}`;
   const sure = known.some(({ joint }) => joint) ? all : "";
-  return [`Compared on the same days; ranges are at ${formatConfidence(study.confidence)}${sure}.`];
+  return [`Compared on the same ${periodNoun(results)}s; ranges are at ${formatConfidence(study.confidence)}${sure}.`];
 }
 
 /** Variants with the wanted direction first; where neither direction is wanted, the largest difference first. */

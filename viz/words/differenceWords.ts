@@ -21,21 +21,22 @@ export function differenceWords(
   format: ResponseFormat,
   confidence: number,
 ): DifferenceWords {
+  const { period } = format;
   if (!difference || difference.n === 0) {
-    const sentence = "cannot be compared with today's plan: no simulated day gave both values";
+    const sentence = `cannot be compared with today's plan: no simulated ${period} gave both values`;
     return { mean: "no value", interval: "", verdict: "not known", sentence, brief: sentence };
   }
   const { mean } = difference;
   const { low, high } = differenceEnds(difference);
   if (low === null || high === null) {
     const text = format.difference(mean, null);
-    const sentence = `${format.comparison(mean, null)} than today's plan on one day, which proves nothing about other days`;
-    return { mean: text, interval: "", verdict: "one day, no interval", sentence, brief: sentence };
+    const sentence = `${format.comparison(mean, null)} than today's plan ${period === "day" ? "on" : "in"} one ${period}, which proves nothing about other ${period}s`;
+    return { mean: text, interval: "", verdict: `one ${period}, no interval`, sentence, brief: sentence };
   }
   const resolution = differenceResolution(low, high);
   const interval = format.differenceRange(low, high, resolution);
   if (low === 0 && high === 0) {
-    const sentence = `the same as today's plan on all ${difference.n} simulated days`;
+    const sentence = `the same as today's plan ${period === "day" ? "on" : "in"} all ${difference.n} simulated ${period}s`;
     return { mean: "0", interval: "", verdict: "the same", sentence, brief: sentence };
   }
   const [least, most] = low > 0 ? [low, high] : [-high, -low];

@@ -18,10 +18,14 @@ export function estimateWords(
   confidence: number,
   noun = "simulated days",
 ): EstimateWords {
-  if (!estimate || estimate.n === 0) return { mean: "no value", interval: "", phrase: "no value on any simulated day" };
+  const { period } = format;
+  if (!estimate || estimate.n === 0) {
+    const phrase = `no value ${period === "day" ? "on" : "in"} any simulated ${period}`;
+    return { mean: "no value", interval: "", phrase };
+  }
   if (estimate.low === null || estimate.high === null) {
     const mean = format.value(estimate.mean, null);
-    return { mean, interval: "one day, no interval", phrase: `${mean} (one day, no interval)` };
+    return { mean, interval: `one ${period}, no interval`, phrase: `${mean} (one ${period}, no interval)` };
   }
   if (format.quantity.kind === "share" && estimate.mean === 0 && estimate.high > 0) {
     const interval = `none in ${estimate.n} ${noun}`;

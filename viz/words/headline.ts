@@ -22,7 +22,7 @@ export function furthestVariant(results: StudyResults): VariantResults | null {
   return furthest;
 }
 
-/** One variant, one replication: a single day, of which no interval can be told. */
+/** One variant, one replication: a single day, of which no interval can be told. A week is no single day. */
 export function isSingleDay(results: StudyResults): boolean {
-  return results.variants.length === 1 && results.study.replications < 2;
+  return results.plan.week === undefined && results.variants.length === 1 && results.study.replications < 2;
 }

@@ -23,6 +23,7 @@ export { offersTable } from "./offersTable.ts";
 export { otherResponseWords } from "./otherResponseWords.ts";
 export { type FactorEffect, rankedEffects, screeningWords } from "./screeningWords.ts";
 export { stepWords } from "./stepWords.ts";
+export { dateWords, hoursOf, weekClock, whichDay } from "./weekDay.ts";
 export { type WeekTold, weekTold } from "./weekTold.ts";
 export { welfareLead } from "./welfareLead.ts";
 
@@ -31,7 +32,7 @@ export { welfareLead } from "./welfareLead.ts";
 export { type DifferenceWords, differenceEnds, differenceWords } from "./differenceWords.ts";
 export { type EstimateWords, estimateWords } from "./estimateWords.ts";
 export { fitTestWords } from "./fitTestWords.ts";
-export { observationNoun, observationsOf, observationsWords } from "./observations.ts";
+export { observationNoun, observationsOf, observationsWords, periodNoun } from "./observations.ts";
 export { type ResponseFormat, responseFormat } from "./responseFormat.ts";
 export { shownWords } from "./shownWords.ts";
 export { studyFormat } from "./studyFormat.ts";

@@ -1,9 +1,14 @@
 import type { StudyResults, VariantResults } from "../contract.ts";
 
+/** What is simulated again and again, and compared: a day, or where the plan has one a week. */
+export function periodNoun({ plan }: Pick<StudyResults, "plan">): "day" | "week" {
+  return plan.week === undefined ? "day" : "week";
+}
+
 /** What a mean of the study is taken over: "simulated days", or "pairs of simulated days". */
-export function observationNoun({ procedure, plan }: StudyResults): string {
-  const what = plan.week === undefined ? "simulated days" : "simulated weeks";
-  return procedure.observation === "day" ? what : `pairs of ${what}`;
+export function observationNoun(results: StudyResults): string {
+  const what = `simulated ${periodNoun(results)}s`;
+  return results.procedure.observation === "day" ? what : `pairs of ${what}`;
 }
 
 /** How many observations a variant has when every one gives a value. */

@@ -19,6 +19,8 @@ export interface ResponseFormat {
   bound: (value: number, resolution: number | null) => string;
   /** A difference as a comparison: "36 heads/h more", "35 min earlier". */
   comparison: (value: number, resolution: number | null) => string;
+  /** What one value is of. */
+  period: "day" | "week";
   /** Words for a negative and a positive difference. */
   sides: readonly [string, string];
   quantity: Quantity;
@@ -37,7 +39,12 @@ export interface LargestSpans {
  * The format of a response; `startClockSeconds` turns seconds after the day's start into times of day. Without `largest`
  * every span of time takes the unit that suits itself.
  */
-export function responseFormat(info: ResponseInfo, startClockSeconds: number, largest?: LargestSpans): ResponseFormat {
+export function responseFormat(
+  info: ResponseInfo,
+  startClockSeconds: number,
+  largest?: LargestSpans,
+  period: ResponseFormat["period"] = "day",
+): ResponseFormat {
   const values = writerOf(info, largest?.value);
   const differences = writerOf(info, largest?.difference);
   const clock = (value: number) => formatClock(value + startClockSeconds);
@@ -55,6 +62,7 @@ export function responseFormat(info: ResponseInfo, startClockSeconds: number, la
     size,
     bound: (value, resolution) => size(roundedUp(value, resolution ?? 0, info, largest?.difference), resolution),
     comparison: (value, resolution) => `${size(value, resolution)} ${value < 0 ? fewer : more}`,
+    period,
     sides: [fewer, more],
     quantity: quantityOf(info, startClockSeconds),
     differenceQuantity: differenceQuantityOf(info),

@@ -1,6 +1,6 @@
 import { formatConfidence, formatDecimals } from "../../sim/text/units/index.ts";
 import type { StudyResults, VariantResults } from "../contract.ts";
-import { observationNoun } from "./observations.ts";
+import { observationNoun, periodNoun } from "./observations.ts";
 import { responseFormat } from "./responseFormat.ts";
 
 /**
@@ -15,7 +15,8 @@ export function limitShareWords(results: StudyResults, { estimates }: VariantRes
   if (found === undefined) return "No head was timed on any day";
   const { n, mean, low, high, halfWidth } = found;
   const { value, range } = responseFormat(info, 0);
-  if (low === null || high === null) return `${value(mean, null)} outside the limit on one simulated day`;
+  if (low === null || high === null)
+    return `${value(mean, null)} outside the limit ${periodNoun(results) === "day" ? "on one simulated day" : "in one simulated week"}`;
   const at = formatConfidence(results.study.confidence);
   const days = `${n} ${observationNoun(results)}`;
   if (mean === 0) return `None outside the limit in ${days} (at most ${value(high, high)} at ${at})`;

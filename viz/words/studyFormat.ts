@@ -1,6 +1,7 @@
 import type { Estimate, ResponseInfo, StudyResults } from "../contract.ts";
 import { differenceEnds } from "./differenceWords.ts";
 import { differenceIn } from "./headline.ts";
+import { periodNoun } from "./observations.ts";
 import { type ResponseFormat, responseFormat } from "./responseFormat.ts";
 
 /** The format of a response as one study writes it: the same units in every variant, table and picture. */
@@ -11,7 +12,8 @@ export function studyFormat(results: StudyResults, info: ResponseInfo): Response
     return difference && { ...difference, ...differenceEnds(difference) };
   });
   const startClockSeconds = results.variants[0]?.day.startClockSeconds ?? 0;
-  return responseFormat(info, startClockSeconds, { value: largestOf(values), difference: largestOf(differences) });
+  const largest = { value: largestOf(values), difference: largestOf(differences) };
+  return responseFormat(info, startClockSeconds, largest, periodNoun(results));
 }
 
 function largestOf(estimates: readonly (Estimate | undefined)[]): number {

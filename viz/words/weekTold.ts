@@ -6,8 +6,10 @@ import { bareUnit, type DecisionCell, type DecisionTable, responseHeading } from
 /** What a simulated week came to, over many weeks. */
 export interface WeekTold {
   verdict: string;
-  /** Orders, limits, rest. */
+  /** Limits, rest. */
   words: string[];
+  /** A sentence for each order. */
+  orders: string[];
   /** A row a day, and one for the week. */
   table: DecisionTable;
   next: string[];
@@ -41,7 +43,8 @@ export function weekTold(results: StudyResults): WeekTold {
   const days = week.days.filter(({ counted }) => counted);
   return {
     verdict: `${endWords(results, days)} ${cutShort(results)}`.trim(),
-    words: [...orderWords(results, week), ...limitWords(results), ...restWords(results)],
+    words: [...limitWords(results), ...restWords(results)],
+    orders: orderWords(results, week),
     table: tableOf(results, infos, days),
     next: [
       "`gambrel try` with the plan and `--on DAY` tells what happens if a day comes otherwise.",
@@ -71,7 +74,11 @@ function endWords(results: StudyResults, days: Week["days"]): string {
     overtime === undefined || overtimeInfo === undefined
       ? ""
       : overtimeOf(overtime.mean, formatEstimate(overtime, overtimeInfo, start)[0]);
-  return `${all} on ${isolated(last.name)}, at ${at} (mean of ${results.study.replications} weeks)${hours}.`;
+  return `${all} on ${isolated(last.name)}, at ${at} (${overWeeks(results)})${hours}.`;
+}
+
+function overWeeks({ study }: StudyResults): string {
+  return study.replications === 1 ? "in one simulated week" : `mean of ${study.replications} weeks`;
 }
 
 function overtimeOf(mean: number, words: string): string {
@@ -135,9 +142,10 @@ function tableOf(results: StudyResults, infos: ReadonlyMap<string, ResponseInfo>
   const cell = (key: string): DecisionCell => {
     const [info, estimate] = [infos.get(key), estimates[key]];
     if (info === undefined || estimate === undefined) return { value: "", range: "", shown: null };
-    const bare = { ...info, unit: bareUnit(info) };
+    // The heading has the unit: a sheet of paper has no room for it in every cell.
+    const bare = info.format === "number" ? { ...info, unit: "" } : info;
     const [value, range] = formatEstimate(estimate, bare, start);
-    return { value, range, shown: null };
+    return { value, range: estimate.low === estimate.high ? "" : range, shown: null };
   };
   const row = (name: string, keys: readonly string[]) => ({
     name: isolated(name),
@@ -146,7 +154,7 @@ function tableOf(results: StudyResults, infos: ReadonlyMap<string, ResponseInfo>
     harm: null,
   });
   return {
-    columns: columns.map(({ day }) => responseHeading(plain(infos.get(`${first}.${day}`)!, first))),
+    columns: columns.map(({ day }) => headingOf(plain(infos.get(`${first}.${day}`)!, first))),
     rows: [
       ...days.map(({ name }) =>
         row(
@@ -162,6 +170,14 @@ function tableOf(results: StudyResults, infos: ReadonlyMap<string, ResponseInfo>
     more: 0,
     rowsAre: "Day",
   };
+}
+
+/** With the unit, where the name does not say it. */
+function headingOf(info: ResponseInfo): string {
+  const heading = responseHeading(info);
+  const unit = bareUnit(info);
+  const isSaid = unit === "" || info.format !== "number" || heading.toLowerCase().includes(unit.toLowerCase());
+  return isSaid ? heading : `${heading} (${isolated(unit)})`;
 }
 
 /** The response of a day by the name that it has without the day. */

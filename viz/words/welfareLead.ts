@@ -2,6 +2,7 @@ import { capital, formatConfidence, formatDecimals, formatDuration } from "../..
 import type { StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { isSingleDay } from "./headline.ts";
+import { periodNoun } from "./observations.ts";
 import { quoted } from "./quoted.ts";
 import { responseFormat } from "./responseFormat.ts";
 import { shareWords } from "./shareWords.ts";
@@ -62,7 +63,7 @@ function studyWords(results: StudyResults, beyond: readonly VariantResults[]): s
   const where = variants.length === 1 ? "" : told === variants[0] ? "In today's plan " : `With ${quoted(told.name)} `;
   const { name, maxSeconds, daysBeyond, days, worstSeconds } = limit;
   const share = shareInterval(limit, study.confidence);
-  const first = `${where}${share} of stunned heads waited longer for sticking than the ${formatDuration(maxSeconds)} of ${quoted(name)}, on ${daysBeyond} of ${days} simulated days, the longest ${formatDuration(worstSeconds!)}.`;
+  const first = `${where}${share} of stunned heads waited longer for sticking than the ${formatDuration(maxSeconds)} of ${quoted(name)}, on ${daysBeyond} of ${days} simulated ${periodNoun(results)}s, the longest ${formatDuration(worstSeconds!)}.`;
   if (variants.length === 1) return capital(first);
   return `${capital(first)} ${countWords(beyond, variants)}`;
 }

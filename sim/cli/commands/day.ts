@@ -54,7 +54,7 @@ export async function dayCommand(terminal: Terminal, path: string, options: DayC
       ? simulate()
       : await runInto(out, overwrite, alone(out), async (write) => {
           const results = simulate();
-          write({ results, plan: file.json });
+          await write({ results, plan: file.json });
           return results;
         });
   tell(terminal, results, options);

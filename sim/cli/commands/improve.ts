@@ -116,7 +116,7 @@ async function written(
       { path: "asked.json", text: file.text },
       { path: "improvement.json", text: stableJson(improvement) },
     ];
-    write({ results, plan: base.json, more, answer: { improvement } });
+    await write({ results, plan: base.json, more, answer: { improvement } });
     return found;
   });
 }

@@ -79,7 +79,7 @@ function written(file: InputFile, question: OptionsQuestion, { out, overwrite, r
       { path: "asked.json", text: file.text },
       { path: "line-up.json", text: stableJson(found) },
     ];
-    write({ results, plan: basePlan(file.json, file.files)!.json, more, answer: { offers: found } });
+    await write({ results, plan: basePlan(file.json, file.files)!.json, more, answer: { offers: found } });
     return results;
   });
 }

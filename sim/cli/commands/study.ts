@@ -125,7 +125,7 @@ async function written(terminal: Terminal, folder: string, parts: RunParts): Pro
   const open = () => openRunJournal(folder, study, { ...options, traces: options.traces ?? "binned" });
   return runInto(folder, overwrite, keepingDays(terminal, open, words), async (write, journal) => {
     const results = await simulate(journal);
-    write({ results, plan: basePlan, studyText });
+    await write({ results, plan: basePlan, studyText });
     return results;
   });
 }
@@ -153,7 +153,7 @@ export function studySummary(results: StudyResults): string[] {
     ...(lead === null ? [] : wrappedLines(lead)),
     ...answered,
     ...(decision == null ? [] : rulesWords(procedure)),
-    ...variants.flatMap(unfinishedWarning),
+    ...variants.flatMap((variant) => unfinishedWarning(results, variant)),
   ];
 }
 
@@ -193,63 +193,77 @@ export function decided(results: StudyResults, decision: NonNullable<StudyResult
     ...words.flatMap((line) => wrappedLines(line, "  ")),
     "",
     ...(screening === null ? table : screeningTable(results, results.responses[0]!)),
-    `  ${variants.length === 1 ? counted(study.replications, "simulated day") : `${counted(variants.length, "variant")}, ${daysWords(results)}`}; ranges are at ${formatConfidence(study.confidence)}.`,
+    `  ${variants.length === 1 ? counted(study.replications, simulatedOnce(results)) : `${counted(variants.length, "variant")}, ${daysWords(results)}`}; ranges are at ${formatConfidence(study.confidence)}.`,
     ...(decision.next.length === 0 ? [] : ["", "Next:", ...decision.next.flatMap((line) => wrappedLines(line, "  "))]),
   ];
 }
 
 function comparisonLines(results: StudyResults, headline: ResponseInfo): string[] {
-  return [...variantLines(results.variants, headline), ...bestNote(results, headline), ...chanceNote(results)];
+  return [...variantLines(results, headline), ...bestNote(results, headline), ...chanceNote(results)];
 }
 
 /** Results that are told in brief below the first. */
 const MAX_BRIEF = 3;
 
-function otherResults({ responses, variants, screening }: StudyResults): string[] {
+function otherResults(results: StudyResults): string[] {
+  const { responses, screening } = results;
   const brief = screening === null ? responses.slice(1, 1 + MAX_BRIEF) : [];
   const left = responses.length - 1 - brief.length;
   const more = left === 1 ? "1 more result is" : `${left} more results are`;
   return [
-    ...brief.flatMap((info) => [`${info.label}:`, ...meanLines(variants, info)]),
+    ...brief.flatMap((info) => [`${info.label}:`, ...meanLines(results, info)]),
     ...(left === 0 ? [] : [`${more} in report.html and summary.csv; --out FOLDER writes them.`]),
   ];
 }
 
-/** How many days each variant was run, which may differ where a selection dropped some. */
-function daysWords({ study, variants, procedure }: StudyResults): string {
-  const least = Math.min(...variants.map(({ days }) => days));
-  const pairs = procedure.observation === "day" ? "" : " in antithetic pairs";
-  if (least === study.replications) return `${counted(least, "simulated day")} of each${pairs}`;
-  return `${least} to ${counted(study.replications, "simulated day")}${pairs}`;
+/** "simulated day", or of a plan with a week "simulated week". */
+export function simulatedOnce({ plan }: StudyResults): string {
+  return plan.week === undefined ? "simulated day" : "simulated week";
 }
 
-function variantLines(variants: readonly VariantResults[], headline: ResponseInfo): string[] {
-  const table = meanLines(variants, headline);
-  return variants.flatMap(({ differences, estimates }, index) => {
+/** How many days each variant was run, which may differ where a selection dropped some. */
+function daysWords(results: StudyResults): string {
+  const { study, variants, procedure } = results;
+  const noun = simulatedOnce(results);
+  const least = Math.min(...variants.map(({ days }) => days));
+  const pairs = procedure.observation === "day" ? "" : " in antithetic pairs";
+  if (least === study.replications) return `${counted(least, noun)} of each${pairs}`;
+  return `${least} to ${counted(study.replications, noun)}${pairs}`;
+}
+
+function variantLines(results: StudyResults, headline: ResponseInfo): string[] {
+  const table = meanLines(results, headline);
+  return results.variants.flatMap(({ differences, estimates }, index) => {
     const words = [estimates[headline.key]?.reduction?.words, differences?.[headline.key]?.words];
     return [table[index]!, ...words.flatMap((line) => (line === undefined ? [] : [`      ${line}`]))];
   });
 }
 
 /** A line for each variant: its name, mean and interval. */
-function meanLines(variants: readonly VariantResults[], info: ResponseInfo): string[] {
+function meanLines({ plan, variants }: StudyResults, info: ResponseInfo): string[] {
+  const period = plan.week === undefined ? "day" : "week";
   const rows = variants.map(({ name, estimates, day }) => {
-    return [name, ...estimateCells(estimates[info.key], info, day.startClockSeconds)];
+    return [name, ...estimateCells(estimates[info.key], info, { start: day.startClockSeconds, period })];
   });
   return textTable(rows).map((line) => `  ${line}`);
 }
 
 /** Mean and interval; says in words which of them is missing, and where a share was never seen. */
-function estimateCells(found: Estimate | undefined, info: ResponseInfo, startClockSeconds: number): [string, string] {
+function estimateCells(
+  found: Estimate | undefined,
+  info: ResponseInfo,
+  { start, period }: { start: number; period: "day" | "week" },
+): [string, string] {
   if (found === undefined) return ["no value", ""];
-  const [mean, range] = formatEstimate(found, info, startClockSeconds);
+  const [mean, range] = formatEstimate(found, info, start);
   if (info.format === "share" && found.mean === 0 && found.high !== null && found.high > 0) {
     return [
       mean,
-      `(none in ${counted(found.n, "day")}, at most ${formatEstimate({ ...found, mean: found.high }, info, 0)[0]})`,
+      `(none in ${counted(found.n, period)}, at most ${formatEstimate({ ...found, mean: found.high }, info, 0)[0]})`,
     ];
   }
-  if (found.n > 1 && found.min === found.max) return [mean, "(the same on every day)"];
+  if (found.n > 1 && found.min === found.max)
+    return [mean, `(the same ${period === "day" ? "on" : "in"} every ${period})`];
   return [mean, range === "" ? "(one value, no interval)" : `(${range})`];
 }
 
@@ -289,11 +303,15 @@ function chanceNote({ variants, study: { confidence }, procedure }: StudyResults
   ];
 }
 
-function unfinishedWarning({ name, values, dayNotes = [], day }: VariantResults): string[] {
+function unfinishedWarning({ plan }: StudyResults, { name, values, dayNotes = [], day }: VariantResults): string[] {
   const days = values.unfinished ?? [];
   const cut = days.filter((value) => value === 1).length;
   if (cut === 0) return [];
   const held = day.status === "finished" ? "" : ` On the first day: ${dayNotes.join(" ")}`;
+  if (plan.week !== undefined)
+    return [
+      `Note on "${name}": ${cut} of ${counted(days.length, "week")} did not come to its end; later days rest on the others. ${dayNotes.join(" ")}`.trim(),
+    ];
   return [
     `Note on "${name}": ${cut} of ${counted(days.length, "day")} did not end by itself (cut off at the plan's longest day, or stuck); its end is a lower bound.${held}`,
   ];

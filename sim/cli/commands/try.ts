@@ -13,7 +13,7 @@ import { type Ceilings, ceilingsOf } from "../options.ts";
 import { alone, runInto } from "../runFolder.ts";
 import { simulateStudy } from "../simulate.ts";
 import { CAUTION, counted, type Terminal } from "../terminal.ts";
-import { decided } from "./study.ts";
+import { decided, simulatedOnce } from "./study.ts";
 
 export interface TryCommandOptions {
   seed: string;
@@ -52,7 +52,7 @@ export async function tryCommand(
       ? await run()
       : await runInto(options.out, options.overwrite ?? false, alone(options.out), async (write) => {
           const results = await run();
-          write({ results, plan: file.json, studyText: studyText({ ...written, plan: "plan.json" }) });
+          await write({ results, plan: file.json, studyText: studyText({ ...written, plan: "plan.json" }) });
           return results;
         });
   for (const line of summary(results)) terminal.say(line);
@@ -133,11 +133,11 @@ async function simulate(terminal: Terminal, study: Study, { path, given, options
 
 /** The verdict first. */
 function summary(results: StudyResults): string[] {
-  const { study, variants } = results;
+  const { study, variants, plan } = results;
   const days =
     variants.length === 1
-      ? `Nothing was tried: ${counted(study.replications, "simulated day")} of the plan as it is (seed "${study.seed}"). gambrel try --help shows what can be tried.`
-      : `${counted(study.replications, "simulated day")} of the plan and of each try, compared on the same days (seed "${study.seed}").`;
+      ? `Nothing was tried: ${counted(study.replications, simulatedOnce(results))} of the plan as it is (seed "${study.seed}"). gambrel try --help shows what can be tried.`
+      : `${counted(study.replications, simulatedOnce(results))} of the plan and of each try, compared on the same ${plan.week === undefined ? "days" : "weeks"} (seed "${study.seed}").`;
   const cut = variants
     .filter(({ values }) => values.unfinished?.some((value) => value === 1))
     .map(({ name }) => `"${name}"`);
@@ -146,6 +146,8 @@ function summary(results: StudyResults): string[] {
     ...wrappedLines(days),
     ...(cut.length === 0
       ? []
-      : [`Not every day ended by itself with ${cut.join(", ")}: the end of work there is a lower bound.`]),
+      : [
+          `Not every ${plan.week === undefined ? "day" : "week"} ended by itself with ${cut.join(", ")}: the end of work there is a lower bound.`,
+        ]),
   ];
 }

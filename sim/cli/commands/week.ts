@@ -42,7 +42,7 @@ export async function weekCommand(terminal: Terminal, path: string, options: Wee
       ? await run()
       : await runInto(out, overwrite, alone(out), async (write) => {
           const results = await run();
-          write({ results, plan: file.json });
+          await write({ results, plan: file.json });
           return results;
         });
   terminal.say(study.name, "bold");
@@ -57,12 +57,12 @@ export async function weekCommand(terminal: Terminal, path: string, options: Wee
 }
 
 function weekSummary(results: StudyResults): string[] {
-  const { verdict, words, table, next } = weekTold(results);
+  const { verdict, words, orders, table, next } = weekTold(results);
   const lead = welfareLead(results);
   return [
     ...(lead === null ? [] : [lead]),
     ...wrappedLines(verdict),
-    ...words.flatMap((line) => wrappedLines(line, "  ")),
+    ...[...orders, ...words].flatMap((line) => wrappedLines(line, "  ")),
     "",
     ...decisionLines(table),
     "",

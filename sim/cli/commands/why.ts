@@ -35,7 +35,7 @@ export async function whyCommand(terminal: Terminal, path: string, options: WhyC
       ? await simulate()
       : await runInto(out, overwrite, alone(out), async (write) => {
           const results = await simulate();
-          write({ results, plan: file.json });
+          await write({ results, plan: file.json });
           return results;
         });
   const { decision, variants } = results;

@@ -449,7 +449,7 @@ export interface StateTrace {
   seconds: number[];
 }
 
-/** One load from its arrival to the last head's leaving, over all days; seconds after the first day's start. */
+/** One load from its arrival to the last head's leaving, over all days; seconds on the clock of the days' starts: after midnight of a week's first day. */
 export interface LotRecord {
   name: string;
   /** The working day that it was due on. */

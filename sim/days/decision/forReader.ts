@@ -1,7 +1,7 @@
 import { type Reader, readerOf } from "../../text/kinds/index.ts";
 import type { DecisionRow } from "../results/index.ts";
 import type { Spoken } from "./judged.ts";
-import { estimateWords, listed, named, paceOf, paceWords } from "./phrases.ts";
+import { estimateWords, listed, named, paceOf, paceWords, simulated } from "./phrases.ts";
 import type { Weighed } from "./weighed.ts";
 
 /**
@@ -37,7 +37,7 @@ function limitsFirst({ rows, columns, study, deciding }: Weighed): string {
   const n = today.estimates[deciding]?.n ?? 0;
   const now =
     broken.length === 0
-      ? `Today no animal is outside a time limit in ${n} simulated days`
+      ? `Today no animal is outside a time limit in ${n} ${simulated(study)}`
       : `Today ${listed(told.slice(0, NAMED))}${told.length > NAMED ? `, and ${told.length - NAMED} more limits are broken` : ""}`;
   if (others.length === 0) return `${now}.`;
   const harmful = others.filter(({ harm }) => harm !== null);

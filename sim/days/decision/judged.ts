@@ -9,6 +9,7 @@ import {
   named,
   paceOf,
   paceWords,
+  simulated,
   yearWords,
 } from "./phrases.ts";
 import type { Weighed } from "./weighed.ts";
@@ -54,14 +55,14 @@ function isWelfare({ info }: Weighed): boolean {
   return /^(beyond|worst|shortest|p95|p05)\./.test(info.key);
 }
 
-export function gainClause({ info, matters, rows }: Weighed, { gain, estimates }: DecisionRow): string {
+export function gainClause({ info, matters, rows, study }: Weighed, { gain, estimates }: DecisionRow): string {
   const least = amountWords(matters.size, info);
   const { size } = gain!;
   if (size === "gain" || size === "loss") return changeWords(gain!, info);
   if (size === "too small") return `${changeWords(gain!, info)}, less than the ${least} that matter`;
   if (size === "no difference") return `no difference that matters in ${lowered(info)} (less than ${least})`;
   const n = (estimates[info.key] ?? rows[0]!.estimates[info.key])?.n ?? 0;
-  return `${n} simulated days cannot tell what it does to ${lowered(info)}`;
+  return `${n} ${simulated(study)} cannot tell what it does to ${lowered(info)}`;
 }
 
 /** What a change does and what it costs, as one clause; an owner hears of the money first. */
@@ -114,7 +115,7 @@ export function nextSteps(weighed: Weighed, all: readonly Pick<Judged, "row" | "
   return [
     ...(days > 0
       ? [
-          `About ${days} simulated days of each would tell${open.every(isOpenInMoney) ? " whether it pays" : ""}: add --replications ${days}.`,
+          `About ${days} ${simulated(weighed.study)} of each would tell${open.every(isOpenInMoney) ? " whether it pays" : ""}: add --replications ${days}.`,
         ]
       : []),
     ...(unpriced.length > 0

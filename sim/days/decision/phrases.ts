@@ -1,8 +1,14 @@
+import type { Study } from "../../asked/study/index.ts";
 import type { ResponseInfo } from "../../day/observations/index.ts";
 import { formatDecimals, formatDifference, formatEstimate, formatMinutes, formatSpan } from "../../text/units/index.ts";
-import type { Gain, MeanEstimate, NetMoney, Why } from "../results/index.ts";
+import { type Gain, type MeanEstimate, type NetMoney, periodOf, type Why } from "../results/index.ts";
 
 /** Words of a decision, each piece made once. */
+
+/** "simulated days". */
+export function simulated(study: Pick<Study, "variants">): string {
+  return `simulated ${periodOf(study)}s`;
+}
 
 export function named(name: string): string {
   return `\u201C${name}\u201D`;

@@ -1,9 +1,9 @@
 import { formatDecimals, formatMinutes, formatSpan } from "../../text/units/index.ts";
-import type { DecisionRow, MeanEstimate } from "../results/index.ts";
+import { type DecisionRow, type MeanEstimate, periodOf } from "../results/index.ts";
 import { type Spoken, watchful } from "./judged.ts";
 import { ENDS } from "./matters.ts";
 import { daysPerYearOf } from "./money.ts";
-import { amountWords, estimateWords, listed, lowered, named, paceOf, paceWords } from "./phrases.ts";
+import { amountWords, estimateWords, listed, lowered, named, paceOf, paceWords, simulated } from "./phrases.ts";
 import type { Weighed } from "./weighed.ts";
 
 const NAMED = 3;
@@ -59,11 +59,11 @@ export function limitKept(weighed: Weighed): Spoken {
     answer: today.length === 0 ? "yes" : "no",
     verdict:
       today.length === 0
-        ? `Yes: no head was outside ${limits.length === 1 ? limitName(limits[0]!) : "any limit"} in ${n} simulated days.`
+        ? `Yes: no head was outside ${limits.length === 1 ? limitName(limits[0]!) : "any limit"} in ${n} ${simulated(weighed.study)}.`
         : `No: ${worst.join("; ")}${rows.length > 1 ? others : ""}.`,
     words: [
       ...(rows.length > 1 && today.length > 0 && keeping.length === 0 ? ["None of the plans tried keeps it."] : []),
-      ...(today.length === 0 ? [couldStill(n, weighed.study.confidence)] : []),
+      ...(today.length === 0 ? [couldStill(n, weighed.study)] : []),
     ],
     next: today.length === 0 ? [] : ["`gambrel why` with the plan tries what would help."],
     best: today.length === 0 ? 0 : keeping.length > 0 ? rows.indexOf(keeping[0]!) : null,
@@ -71,9 +71,11 @@ export function limitKept(weighed: Weighed): Spoken {
 }
 
 /** Days without a case say little of rare ones: exact interval of a share of which none was seen (Clopper and Pearson 1934). */
-function couldStill(days: number, confidence: number): string {
+function couldStill(days: number, study: Weighed["study"]): string {
+  const { confidence } = study;
+  const noun = `${periodOf(study)}s`;
   const most = 1 - ((1 - confidence) / 2) ** (1 / days);
-  return `On other days it may still happen: ${days} days leave open up to ${formatDecimals(100 * most, most < 0.1 ? 1 : 0)} % of days with such a head.`;
+  return `${periodOf(study) === "day" ? "On" : "In"} other ${noun} it may still happen: ${days} ${noun} leave open up to ${formatDecimals(100 * most, most < 0.1 ? 1 : 0)} % of ${noun} with such a head.`;
 }
 
 /** When do we finish, how much comes out, what does it cost? */
@@ -86,14 +88,15 @@ export function whatWillItBe(weighed: Weighed): Spoken {
   );
   const what = info.key === "finish" ? "Work ends at" : `${info.label}:`;
   const pace = paceOf(findings.whys[0]);
+  const period = periodOf(study);
   return {
     answer: "told",
     verdict: `${what} ${estimateWords(found, info, start)} on average.`,
     words: [
       ...monthWords(weighed, found),
       ...(found.min === found.max
-        ? [`It was the same on all ${found.n} simulated days.`]
-        : [`Single days lie between ${spread[0]} and ${spread[1]} (${found.n} simulated).`]),
+        ? [`It was the same ${period === "day" ? "on" : "in"} all ${found.n} ${simulated(study)}.`]
+        : [`Single ${period}s lie between ${spread[0]} and ${spread[1]} (${found.n} simulated).`]),
       ...(ENDS.has(info.key) || info.key === OVERTIME_PAY ? overtimeWords(weighed) : []),
       ...(pace === null ? [] : [`Over the day ${paceWords(pace)}.`]),
     ],
@@ -105,7 +108,7 @@ export function whatWillItBe(weighed: Weighed): Spoken {
 const OVERTIME_PAY = "cost.overtimePay";
 
 /** "Overtime on 7 of 8 simulated days, 39 min on average." */
-function overtimeWords({ overtimeDays, rows, columns, info }: Weighed): string[] {
+function overtimeWords({ overtimeDays, rows, columns, info, study }: Weighed): string[] {
   const [today] = overtimeDays;
   if (today == null) return [];
   const overtime = columns.find(({ key }) => key === "overtime");
@@ -114,7 +117,9 @@ function overtimeWords({ overtimeDays, rows, columns, info }: Weighed): string[]
     info.key === "overtime" || found === undefined || found.mean === 0
       ? ""
       : `, ${formatSpan(found.mean, overtime!, "plain")} on average`;
-  return [`Overtime on ${today.days} of ${today.of} simulated days${size}.`];
+  return [
+    `Overtime ${periodOf(study) === "day" ? "on" : "in"} ${today.days} of ${today.of} ${simulated(study)}${size}.`,
+  ];
 }
 
 const MONTHS = 12;

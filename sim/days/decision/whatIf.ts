@@ -1,10 +1,20 @@
 import type { ResponseInfo } from "../../day/observations/index.ts";
 import { formatDecimals, formatSpan } from "../../text/units/index.ts";
-import type { DecisionRow, Gain, NetMoney } from "../results/index.ts";
+import { type DecisionRow, type Gain, type NetMoney, periodOf } from "../results/index.ts";
 import { handlesOtherHeads } from "./bestOf.ts";
 import { gainOf } from "./gain.ts";
 import { daysNeeded, gainClause, most, type Spoken, watchful, withNo } from "./judged.ts";
-import { amountWords, estimateWords, listed, lowered, money$, moneyWords, named, timeOf } from "./phrases.ts";
+import {
+  amountWords,
+  estimateWords,
+  listed,
+  lowered,
+  money$,
+  moneyWords,
+  named,
+  simulated,
+  timeOf,
+} from "./phrases.ts";
 import { whatWillItBe } from "./told.ts";
 import type { Weighed } from "./weighed.ts";
 
@@ -54,7 +64,7 @@ function severalTries(weighed: Weighed, tries: readonly DecisionRow[]): Spoken {
       weighed,
       tries,
       top,
-      `${days} simulated days cannot tell which of ${names} copes best: ${meansOf(weighed, [top, ...rivals])}`,
+      `${days} ${simulated(weighed.study)} cannot tell which of ${names} copes best: ${meansOf(weighed, [top, ...rivals])}`,
     ),
     answer: "undecided",
     best: null,
@@ -88,7 +98,7 @@ function noneHelps(weighed: Weighed, tries: readonly DecisionRow[], sound: reado
 const COMMON = 0.5;
 
 /** Of tries with other numbers of heads, which the end of work cannot rank: from which number on overtime is common. */
-function byHeads({ rows, overtimeDays }: Weighed, tries: readonly DecisionRow[]): string {
+function byHeads({ rows, overtimeDays, study }: Weighed, tries: readonly DecisionRow[]): string {
   const points = [rows[0]!, ...tries].flatMap((row, index) => {
     const found = overtimeDays[rows.indexOf(row)];
     const name = index === 0 ? "today's heads" : named(row.name);
@@ -99,10 +109,11 @@ function byHeads({ rows, overtimeDays }: Weighed, tries: readonly DecisionRow[])
   const sorted = points.sort((a, b) => a.heads - b.heads);
   const first = sorted.findIndex(({ days, of }) => days > COMMON * of);
   const told = (list: typeof points) => listed(list.map(({ name, days, of }) => `${name} (${days} of ${of})`));
-  if (first === -1) return `Overtime comes on half of the simulated days at most: with ${told(sorted)}`;
-  if (first === 0) return `Overtime comes on more than half of the simulated days throughout: with ${told(sorted)}`;
+  if (first === -1) return `Overtime comes on half of the ${simulated(study)} at most: with ${told(sorted)}`;
+  if (first === 0)
+    return `Overtime comes on more than half of the ${simulated(study)} throughout: with ${told(sorted)}`;
   const { name, days, of } = sorted[first]!;
-  return `Overtime is common from ${name} on (${days} of ${of} simulated days), and not with ${told(sorted.slice(0, first).reverse())}`;
+  return `Overtime is common from ${name} on (${days} of ${of} ${simulated(study)}), and not with ${told(sorted.slice(0, first).reverse())}`;
 }
 
 const NAMED = 3;
@@ -257,7 +268,7 @@ function limitWords({ study, columns, deciding }: Weighed, { estimates, harm }: 
   if (study.variants[0]!.plan.limits.length === 0 || harm !== null) return null;
   const broken = columns.some(({ key }) => key.startsWith("beyond.") && (estimates[key]?.mean ?? 0) > 0);
   if (broken) return "no limit is broken more than today";
-  return `no limit is broken in ${estimates[deciding]?.n ?? 0} simulated days`;
+  return `no limit is broken in ${estimates[deciding]?.n ?? 0} ${simulated(study)}`;
 }
 
 function singleDays(weighed: Weighed, row: DecisionRow): string[] {
@@ -265,7 +276,7 @@ function singleDays(weighed: Weighed, row: DecisionRow): string[] {
   const found = row.estimates[info.key];
   if (found === undefined || found.min === found.max) return [];
   const [lowest, highest] = [found.min, found.max].map((mean) => meanWords({ ...found, mean }, info, weighed));
-  return [`Single days lie between ${lowest} and ${highest} (${found.n} simulated).`];
+  return [`Single ${periodOf(weighed.study)}s lie between ${lowest} and ${highest} (${found.n} simulated).`];
 }
 
 function meanWords(found: DecisionRow["estimates"][string], info: ResponseInfo, { study }: Weighed): string {
@@ -284,5 +295,7 @@ function moneySentence({ name, money }: DecisionRow): string[] {
 function moreDays(weighed: Weighed, tries: readonly DecisionRow[]): string[] {
   const open = tries.filter((row) => row.gain !== null && isOpen(weighed, row));
   const days = Math.max(0, ...open.map((row) => daysNeeded(weighed, row)));
-  return days === 0 ? [] : [`About ${days} simulated days of each would tell (\`gambrel try --days ${days}\`).`];
+  return days === 0
+    ? []
+    : [`About ${days} ${simulated(weighed.study)} of each would tell (\`gambrel try --days ${days}\`).`];
 }

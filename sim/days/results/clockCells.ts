@@ -2,7 +2,7 @@ import { writeClock } from "../../text/units/index.ts";
 import { type Column, column } from "./column.ts";
 
 /** Midnight of the date that every simulated day is given, a Monday: a plan names no date. UTC stands for the plant's own time. */
-const MIDNIGHT = Date.UTC(2001, 0, 1);
+export const MIDNIGHT = Date.UTC(2001, 0, 1);
 
 /** Columns for a moment of the day, `prefix` before their names: as a clock time, and as a date with time. */
 export function clockColumns(prefix: string, what: string): Column[] {

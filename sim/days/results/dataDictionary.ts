@@ -5,6 +5,7 @@ import type { ResponseInfo, StudyResults } from "./studyResults.ts";
 import { summaryColumns } from "./summaryCsv.ts";
 import { TRACES_COLUMNS } from "./tracesCsv.ts";
 import { hasValuesCsv, valuesColumns } from "./valuesCsv.ts";
+import { fileOf, weekTables } from "./weekTables.ts";
 
 /** What every column of every table of a run holds, and what every response means. */
 export interface DataDictionary {
@@ -23,6 +24,7 @@ export function dataDictionary(results: StudyResults): DataDictionary {
       { file: "values.parquet", row: value, columns: valuesColumns(results.factors) },
       ...(traced ? [{ file: "traces.csv", row: TRACE_ROW, columns: TRACES_COLUMNS }] : []),
       ...(recordsStops(results) ? [{ file: "stops.csv", row: STOPS_ROW, columns: STOPS_COLUMNS }] : []),
+      ...weekTables(results).map(({ name, row, columns }) => ({ file: fileOf(name), row, columns })),
       { file: "data-dictionary.csv", row: "one column of a table, or one response", columns: DICTIONARY_COLUMNS },
     ],
     responses: results.responses.map((info) => ({ key: info.key, unit: info.unit, description: responseWords(info) })),

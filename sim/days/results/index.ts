@@ -12,6 +12,7 @@ export { drawnVariants } from "./drawnVariants.ts";
 export { endedDay } from "./endedDay.ts";
 export type { Difference, MeanEstimate, Reduction } from "./figures.ts";
 export type { KillLineResults, StunToStick } from "./killLineResults.ts";
+export { periodOf } from "./periodOf.ts";
 export type {
   AgainstBest,
   CapacityResults,
@@ -55,6 +56,8 @@ export { harmOf, harmResponses } from "./harm.ts";
 export { type DataDictionary, dataDictionary, dictionaryCsv } from "./dataDictionary.ts";
 export { figureCell, resultsTable, spanCell } from "./resultsTable.ts";
 export { stableJson, stableJsonParts } from "./stableJson.ts";
+export { weekCalendar } from "./weekCalendar.ts";
+export { type WeekCell, type WeekTable, weekMoment, weekTables } from "./weekTables.ts";
 export { type Sheet, type SheetCell, type SheetTable, tableRows, tableWidths, workbook } from "./workbook.ts";
 
 // Read back

@@ -8,6 +8,7 @@ import { summaryCsv } from "./summaryCsv.ts";
 import { tracesCsv } from "./tracesCsv.ts";
 import { hasValuesCsv, valuesCsv } from "./valuesCsv.ts";
 import { valuesParquet } from "./valuesParquet.ts";
+import { weekCsvs } from "./weekTables.ts";
 
 /**
  * One file of a run folder; `path` is relative to it, with "/" between folders. What may be longer than one text can be
@@ -24,6 +25,8 @@ export interface RunParts {
   studyText: string | null;
   reportHtml: string;
   charts: readonly { name: string; svg: string }[];
+  /** Text of the calendar file of a plan's week (`weekCalendar`); left out or null: none. */
+  calendar?: string | null;
 }
 
 /**
@@ -33,7 +36,7 @@ export interface RunParts {
  *     const parts = { results, plan: json, studyText: null, reportHtml: renderReport(results), charts: chartFiles(results) };
  *     writeRunFolder("run", runFiles(parts), false);
  */
-export function runFiles({ results, plan, studyText, reportHtml, charts }: RunParts): RunFile[] {
+export function runFiles({ results, plan, studyText, reportHtml, charts, calendar = null }: RunParts): RunFile[] {
   const traces = tracesCsv(results);
   const stops = stopsCsv(results);
   const dictionary = dataDictionary(results);
@@ -47,6 +50,8 @@ export function runFiles({ results, plan, studyText, reportHtml, charts }: RunPa
     { path: "values.parquet", bytes: valuesParquet(results) },
     ...(traces === null ? [] : [{ path: "traces.csv", parts: traces }]),
     ...(stops === null ? [] : [{ path: "stops.csv", parts: stops }]),
+    ...weekCsvs(results),
+    ...(calendar === null ? [] : [{ path: "week.ics", text: calendar }]),
     { path: "data-dictionary.json", text: stableJson(dictionary) },
     { path: "data-dictionary.csv", text: dictionaryCsv(dictionary) },
     { path: "report.html", text: reportHtml },

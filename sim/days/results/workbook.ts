@@ -1,10 +1,11 @@
 import type { CsvCell } from "./csvText.ts";
 import { looksLikeFormula } from "./looksLikeFormula.ts";
 
-/** A cell of a sheet: as it is, a share from 0 to 1, a time of day in seconds after midnight, or words of a kind. */
+/** A cell of a sheet: as it is, a share from 0 to 1, a time of day in seconds after midnight, a date with its time, or words of a kind. */
 export type SheetCell =
   | CsvCell
   | { value: number; as: "share" | "clock" }
+  | { date: Date }
   | { words: string; as: "title" | "heading" | "prose" };
 
 /** One sheet of a workbook. */
@@ -78,7 +79,7 @@ export async function workbook(sheets: readonly Sheet[]): Promise<Uint8Array> {
 const DAY_SECONDS = 86_400;
 
 /** Number formats of ECMA-376: hours may go beyond 24 after midnight; text that is no number, date or formula. */
-const FORMATS = { share: "0.0%", clock: "[hh]:mm:ss", text: "@" } as const;
+const FORMATS = { share: "0.0%", clock: "[hh]:mm:ss", date: "yyyy-mm-dd hh:mm", text: "@" } as const;
 
 const STYLES = {
   title: { fontWeight: "bold", fontSize: 14 },
@@ -91,6 +92,8 @@ function cellOf(cell: SheetCell) {
   if (typeof cell === "number") return { value: cell, type: Number };
   if (typeof cell === "string") return textCell(cell);
   if ("words" in cell) return { ...textCell(cell.words), ...STYLES[cell.as] };
+  // UTC stands for the plant's own time.
+  if ("date" in cell) return { value: cell.date, type: Date, format: FORMATS.date };
   const value = cell.as === "clock" ? cell.value / DAY_SECONDS : cell.value;
   return { value, type: Number, format: FORMATS[cell.as] };
 }

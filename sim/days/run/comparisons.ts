@@ -1,7 +1,13 @@
 import type { Study } from "../../asked/study/index.ts";
 import type { ResponseInfo } from "../../day/observations/index.ts";
 import { compareWithBest, pairMeans } from "../../maths/statistics/index.ts";
-import { type AgainstBest, comparisonsInWords, type Difference, type VariantResults } from "../results/index.ts";
+import {
+  type AgainstBest,
+  comparisonsInWords,
+  type Difference,
+  periodOf,
+  type VariantResults,
+} from "../results/index.ts";
 import type { ValuesByResponse } from "./meanEstimate.ts";
 
 /** Every two variants are compared for the best one, which grows with the square of their number. */
@@ -46,12 +52,14 @@ function bestOf(
 }
 
 function differences(
-  { confidence, procedure }: Study,
+  study: Study,
   values: readonly (readonly (number | null)[])[],
   info: ResponseInfo,
 ): (Difference | null)[] {
+  const { confidence, procedure } = study;
   const { errorRate } = procedure;
-  const noun = procedure.antithetic ? "antithetic pairs of days" : "days";
+  const periods = `${periodOf(study)}s`;
+  const noun = procedure.antithetic ? `antithetic pairs of ${periods}` : periods;
   return comparisonsInWords(values, 0, { confidence, errorRate, noun }, info).map((found) => {
     if (found === null) return null;
     return { ...found, joint: errorRate !== "per comparison" && found.comparisons > 1 && found.familyLow !== null };

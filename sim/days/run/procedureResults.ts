@@ -2,7 +2,7 @@ import type { StoppingRule, Study } from "../../asked/study/index.ts";
 import type { ResponseInfo } from "../../day/observations/index.ts";
 import { type SequentialState, verdict } from "../../maths/statistics/index.ts";
 import { formatConfidence, formatSpan } from "../../text/units/index.ts";
-import type { ProcedureResults, SelectionResults, StoppingResults } from "../results/index.ts";
+import { type ProcedureResults, periodOf, type SelectionResults, type StoppingResults } from "../results/index.ts";
 import { knownResponse } from "./daySource.ts";
 import { type RuleValues, selectionOf } from "./selectionOf.ts";
 import { selectionWords } from "./selectionWords.ts";
@@ -40,7 +40,12 @@ function selectionResults(study: Study, valuesOf: (key: string) => RuleValues): 
   const state = selectionOf(study, valuesOf(response));
   if (state === null) return null;
   const names = study.variants.map(({ name }) => name);
-  const words = selectionWords(state, names, knownResponse(study, response), antithetic ? "antithetic pair" : "day");
+  const words = selectionWords(
+    state,
+    names,
+    knownResponse(study, response),
+    antithetic ? "antithetic pair" : periodOf(study),
+  );
   const { better } = state.question;
   const dropped = state.dropped.map(({ variant, after }) => ({ variant, after }));
   return { response, better, difference, probability, verdict: verdict(state), dropped, words };
@@ -48,12 +53,14 @@ function selectionResults(study: Study, valuesOf: (key: string) => RuleValues): 
 
 /** The sentence that says whether a study became as precise as asked, after how many days, and what is not if not. */
 export function stoppingWords(
-  { variants, confidence }: Pick<Study, "variants" | "confidence">,
+  study: Pick<Study, "variants" | "confidence">,
   { halfWidth, of }: StoppingRule,
   states: readonly (SequentialState | null)[],
   days: number,
   info: ResponseInfo,
 ): string {
+  const { variants, confidence } = study;
+  const noun = `${periodOf(study)}s`;
   const span = (value: number): string => formatSpan(value, info, "plain");
   const about =
     halfWidth.kind === "absolute" ? span(halfWidth.value) : `${Number((halfWidth.value * 100).toPrecision(4))} %`;
@@ -65,8 +72,8 @@ export function stoppingWords(
     if (state === null || state.kind === "enough") return [];
     return [`"${variants[variant]!.name}" (${state.halfWidth === null ? "no interval" : span(state.halfWidth)})`];
   });
-  if (wide.length === 0) return `Precise enough after ${days} days of every variant: ${goal}.`;
+  if (wide.length === 0) return `Precise enough after ${days} ${noun} of every variant: ${goal}.`;
   const named = wide.slice(0, NAMED).join(", ");
   const more = wide.length > NAMED ? ` and ${wide.length - NAMED} more` : "";
-  return `Stopped at the most days allowed, ${days} of every variant, before ${goal}. Not reached by ${named}${more}.`;
+  return `Stopped at the most ${noun} allowed, ${days} of every variant, before ${goal}. Not reached by ${named}${more}.`;
 }

@@ -17,6 +17,7 @@ export function selectionWords(
   const percent = formatConfidence(1 - question.alpha);
   const zone = formatSpan(question.delta, info, "plain");
   const days = `${state.n} ${observation}s`;
+  const noun = observation === "week" ? "weeks" : "days";
   switch (found.kind) {
     case "selected":
       return (
@@ -25,8 +26,8 @@ export function selectionWords(
       );
     case "ceiling":
       return (
-        `Undecided at the most days allowed (${days}): ${listed(survivors.map((variant) => names[variant]!))} are left. ` +
-        `"${names[found.leader]}" has the best average, but is not shown to be the best. Allow more days, or let more than ${zone} count as equal.`
+        `Undecided at the most ${noun} allowed (${days}): ${listed(survivors.map((variant) => names[variant]!))} are left. ` +
+        `"${names[found.leader]}" has the best average, but is not shown to be the best. Allow more ${noun}, or let more than ${zone} count as equal.`
       );
     case "no value":
       return `No choice is possible: "${names[found.variant]}" has no value of this result on ${observation} ${found.observation + 1}.`;

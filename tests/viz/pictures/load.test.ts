@@ -133,6 +133,14 @@ test("a lorry that did not come is counted and not drawn", () => {
   expect(view.description).toContain("1 lorry did not come.");
 });
 
+test("a lorry that came when the day was over is counted and not drawn", () => {
+  const after = base.day.finishSeconds + 600;
+  const loads = base.day.loads.map((load, index) => (index === 0 ? { ...load, arrivedSeconds: after } : load));
+  const view = loadView(results, { ...base, day: { ...base.day, loads } })!;
+  expect(view.loads.length).toBe(loads.length - 1);
+  expect(view.footnote).toBe("1 lorry came after the end of the day.");
+});
+
 const ferncote = exampleDay("ferncote");
 
 test("a lorry's times are clock times, and what did not happen is empty", () => {
