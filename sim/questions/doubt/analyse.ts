@@ -11,7 +11,7 @@ import {
   withoutLuck,
   worthOfKnowing,
 } from "../../maths/statistics/index.ts";
-import type { Doubt, DoubtDecision, DoubtEstimate, DoubtFigure, DoubtQuestion, Between } from "./doubt.ts";
+import type { Between, Doubt, DoubtDecision, DoubtEstimate, DoubtFigure, DoubtQuestion } from "./doubt.ts";
 
 /** Values of one response by variant, world and day; null where a day has none. */
 type Values = readonly (readonly (readonly (number | null)[])[])[];

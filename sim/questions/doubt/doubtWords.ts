@@ -1,6 +1,6 @@
 import type { ResponseInfo } from "../../day/observations/index.ts";
 import { formatEstimate, formatResponse, formatShare, formatSpan, textTable } from "../../text/units/index.ts";
-import type { Doubt, DoubtContender, DoubtDecision, DoubtEstimate, DoubtFigure, Between } from "./doubt.ts";
+import type { Between, Doubt, DoubtContender, DoubtDecision, DoubtEstimate, DoubtFigure } from "./doubt.ts";
 import { partWords } from "./partWords.ts";
 
 /** What was found, for a reader without statistics. */
