@@ -62,6 +62,8 @@ const MAX_SAMPLES = 9999;
 
 const MAX_CALIBRATION_DAYS = 1000;
 
+const MAX_WORLDS = 10_000;
+
 /** More than any machine has use for; each takes some tens of megabytes. */
 const MAX_THREADS = 512;
 
@@ -197,6 +199,18 @@ export function calibrationDaysOption(): Option {
   return new Option("--days <count>", "days to simulate of the plan and of each change that is followed up")
     .default(40)
     .argParser((text: string) => wholeNumber(text, 5, MAX_CALIBRATION_DAYS));
+}
+
+export function worldsOption(): Option {
+  return new Option("--worlds <count>", "worlds to draw: in each, every uncertain figure is one thing that it may be")
+    .default(40)
+    .argParser((text: string) => wholeNumber(text, 10, MAX_WORLDS));
+}
+
+export function daysOfWorldOption(): Option {
+  return new Option("--days <count>", "days (of a plan with a week: weeks) of each variant in each world")
+    .default(4)
+    .argParser((text: string) => wholeNumber(text, 2, MAX_WORLDS));
 }
 
 export function samplesOption(): Option {

@@ -8,6 +8,7 @@ import {
   calibrationDaysOption,
   ceilingOption,
   concurrencyOption,
+  daysOfWorldOption,
   jsonOption,
   lostAfterOption,
   moreOption,
@@ -26,6 +27,7 @@ import {
   unitOption,
   verifyOption,
   whichDayOption,
+  worldsOption,
 } from "./options.ts";
 import { programVersion } from "./project.ts";
 import type { Terminal } from "./terminal.ts";
@@ -302,6 +304,7 @@ function addFit(gambrel: Command, terminal: Speak): void {
     .addOption(unitOption())
     .addOption(byOption())
     .addOption(samplesOption())
+    .option("--uncertain", "also print how well each figure is known, for gambrel doubt")
     .addOption(seedOption().default("1"))
     .option(
       "--out <folder>",
@@ -317,6 +320,7 @@ function addFit(gambrel: Command, terminal: Speak): void {
   withExamples(command, [
     ["gambrel fit times.csv", "checks, fits and the part of a plan to copy"],
     ["gambrel fit times.csv --by station --unit s --out runs/times", "one column of times, with pictures"],
+    ["gambrel fit times.csv --uncertain", "the part of the plan says, too, how well so few times tell it"],
   ]);
 }
 
@@ -388,6 +392,29 @@ function addOptions(gambrel: Command, terminal: Speak): void {
   withExamples(command, [
     ["gambrel options offers.json", "what each offer is worth"],
     ["gambrel options offers.json --replications 100 --out runs/offers", "narrower ranges, with a report"],
+  ]);
+}
+
+function addDoubt(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
+    .command("doubt")
+    .description("say how much of an answer is luck and how much is figures nobody knows, and which to measure next")
+    .argument("<question>", "plan or study file; the plan says which figures are uncertain")
+    .addOption(worldsOption())
+    .addOption(daysOfWorldOption())
+    .addOption(seedOption())
+    .addOption(threadsOption())
+    .option("--out <folder>", "write all figures to doubt.json in this folder (default: write nothing)")
+    .addOption(overwriteOption())
+    .addOption(jsonOption(RESULTS_AS_JSON))
+    .addOption(ceilingOption())
+    .action(async (path, options) => {
+      const { doubtCommand } = await import("./commands/doubt.ts");
+      await doubtCommand(await terminal(), path, options);
+    });
+  withExamples(command, [
+    ["gambrel doubt plant.json", "40 worlds of 4 days: when work ends, and which figure to time first"],
+    ["gambrel doubt offers.json --worlds 160 --out runs/doubt", "which variant to choose, more surely"],
   ]);
 }
 
@@ -507,6 +534,7 @@ const ENTRIES = [
   addTry,
   addSize,
   addOptions,
+  addDoubt,
   addImprove,
   addFit,
   addCalibrate,

@@ -31,6 +31,7 @@ const ROOMS: Record<string, string[]> = {
   "days/decision": ["days/results"],
   "days/run": ["days/results", "days/decision"],
   "questions/estimate": [],
+  "questions/doubt": [],
   "questions/fit": [],
   "questions/calibrate": [],
   "questions/options": [],

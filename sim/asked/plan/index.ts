@@ -58,5 +58,7 @@ export { whole } from "./schema/whole.ts";
 export { noPath, setPathInPlace } from "./setPath.ts";
 export { soundKeys } from "./soundKeys.ts";
 export { tellable } from "./tellable.ts";
+export { factorsAt } from "./uncertain/factorsAt.ts";
+export { type FactoredFigure, inWorld } from "./uncertain/inWorld.ts";
 export { dayJson } from "./week/dayJson.ts";
 export { zodFaults } from "./zodFaults.ts";

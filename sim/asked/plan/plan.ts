@@ -38,7 +38,25 @@ export interface Plan {
   targetHeadsPerSecond: number | null;
   /** Days one after another; absent where the plan is of one day alone. */
   week?: Week;
+  /** Figures that nobody knows exactly; absent where the plan names none. A day takes them as written. */
+  uncertain?: UncertainFigure[];
 }
+
+/** A figure that nobody knows exactly, as a multiple of what the plan says. */
+export interface UncertainFigure {
+  name: string;
+  /** Where it stands in the plan's file; several places go together. */
+  paths: string[];
+  /** Of `draws` each row is as likely: one factor for all paths, or one for each. */
+  factor: UncertainFactor;
+  kind: "guess" | "measured";
+  /** Who guessed it, or how it was measured. */
+  note: string;
+}
+
+export type UncertainFactor =
+  | Extract<Varying, { family: "uniform" | "triangular" | "lognormal" | "normal" }>
+  | { family: "draws"; rows: number[][] };
 
 /** A calendar of days; all else in the plan is the usual day. */
 export interface Week {

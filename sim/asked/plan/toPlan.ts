@@ -48,6 +48,7 @@ export function toPlan(file: PlanFile): Plan {
     presentation,
     bodyParts,
     targetHeadsPerSecond: file.target,
+    ...(file.uncertain.length === 0 ? {} : { uncertain: file.uncertain }),
   };
 }
 

@@ -47,9 +47,14 @@ export function buildVariants(
 
 /** The base with some things changed, read anew. */
 export function planWith(base: Pick<Base, "json" | "files">, change: Change): BuiltPlan {
-  const json = structuredClone(base.json);
-  const faults = applyChangeInPlace(json, change);
+  const { json, faults } = changedJson(base.json, change);
   return faults.length > 0 ? { plan: null, faults } : readPlan(json, base.files);
+}
+
+/** A changed copy of a plan's JSON, with every path of the change that leads nowhere. */
+export function changedJson(base: unknown, change: Change): { json: unknown; faults: Fault[] } {
+  const json = structuredClone(base);
+  return { json, faults: applyChangeInPlace(json, change) };
 }
 
 /** Another plan file, with the variant's changes, in place of the base. */

@@ -8,10 +8,14 @@ export interface Draws {
 
 /**
  * The random numbers of a study's day. Without antithetic pairs day i has those of replication i; with them days 2i and
- * 2i + 1 share those of replication i, mirrored on the second. Every variant has the same (common random numbers).
+ * 2i + 1 share those of replication i, mirrored on the second. Every variant of a block has the same (common random
+ * numbers), and the days of one block go on where those of the block before ended.
  */
-export function drawsOf({ procedure }: Pick<Study, "procedure">, day: number): Draws {
-  return procedure.antithetic
-    ? { replication: Math.floor(day / 2), antithetic: day % 2 === 1 }
-    : { replication: day, antithetic: false };
+export function drawsOf({ procedure }: Pick<Study, "procedure">, variant: number, day: number): Draws {
+  const { blocks, antithetic } = procedure;
+  const before = blocks === undefined ? 0 : Math.floor(variant / blocks.variants) * blocks.days;
+  const row = before + day;
+  return antithetic
+    ? { replication: Math.floor(row / 2), antithetic: row % 2 === 1 }
+    : { replication: row, antithetic: false };
 }

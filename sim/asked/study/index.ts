@@ -2,6 +2,7 @@
 
 export { type Draws, drawsOf } from "./drawsOf.ts";
 export {
+  type Blocks,
   type Control,
   type Design,
   ERROR_RATES,
@@ -29,8 +30,9 @@ export { studyJsonSchema } from "./studyJsonSchema.ts";
 // For other files that name a plan and change it
 
 export { type BasePlan, basePlan } from "./basePlan.ts";
-export { planWith } from "./buildVariants.ts";
+export { changedJson, planWith } from "./buildVariants.ts";
 export { type Change, joinChanges, toChange } from "./change.ts";
+export { latinHypercube } from "./draftLatinHypercube.ts";
 export { amountFault } from "./responseFaults.ts";
 export { type Amount, amountAboveZero } from "./schema/amount.ts";
 export { changeKeys } from "./schema/changeFile.ts";

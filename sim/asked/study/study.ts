@@ -79,8 +79,19 @@ export interface Procedure {
    */
   antithetic: boolean;
   controls: Control[];
+  /**
+   * Variants come in blocks, one after another, each with random numbers of its own; within a block all have the same.
+   * Absent: one block.
+   */
+  blocks?: Blocks;
   /** Which error probability the comparisons with the base keep. */
   errorRate: ErrorRate;
+}
+
+/** So many variants to a block, and so many days of each. */
+export interface Blocks {
+  variants: number;
+  days: number;
 }
 
 /** What may be asked of a plan. */

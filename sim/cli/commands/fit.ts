@@ -16,6 +16,7 @@ import {
   readTimes,
   STRONG_ALPHA,
   type Summary,
+  uncertainEntries,
 } from "../../questions/fit/index.ts";
 import { formatNumber, textTable } from "../../text/units/index.ts";
 import { readNamedText, refused } from "../inputs.ts";
@@ -41,6 +42,7 @@ export interface FitCommandOptions {
   by?: string;
   samples: number;
   seed: string;
+  uncertain?: boolean;
   out?: string;
   overwrite?: boolean;
   json?: boolean;
@@ -67,7 +69,8 @@ export async function fitCommand(terminal: Terminal, path: string, options: FitC
   for (const line of answerWords(answer)) terminal.say(line.line, line.style);
   for (const { line, style } of fits.flatMap((fit) => [...fitSummary(fit), plainLine("")])) terminal.say(line, style);
   const results = { file: basename(path), seed, samples, columns: fits, answer, passedOver };
-  const whole: FitResults = { ...results, fragment: planFragment(fits, results.file) };
+  const unsure = options.uncertain ? { uncertain: uncertainEntries(fits, results.file, seed) } : {};
+  const whole: FitResults = { ...results, fragment: { ...planFragment(fits, results.file), ...unsure } };
   for (const words of manyTestsWords(fits)) terminal.say(words);
   if (passedOver.length > 0) terminal.say(`Left out, because they hold no times: ${passedOver.join(", ")}.`);
   if (out !== undefined) await writeFolder(out, folderFiles(whole, viz!), overwrite);

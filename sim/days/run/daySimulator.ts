@@ -48,7 +48,7 @@ export class DaySimulator {
 
   #day(variant: number, replication: number, traced: boolean): DayRecord {
     const { seed, check, mostEvents } = this.#source;
-    const draws = drawsOf(this.#source, replication);
+    const draws = drawsOf(this.#source, variant, replication);
     const traces = traced ? recordedTraces(this.#source.traces) : "none";
     const recorded = { binding: this.#binding, killStops: replication === 0 || this.#killStops };
     return this.#preparedOf(variant).run({ seed, ...draws, traces, check, mostEvents, ...recorded });

@@ -47,6 +47,12 @@ export {
 export { type ElementaryEffects, elementaryEffects, type TrajectoryPoint } from "./elementaryEffects.ts";
 export { type LevelStep, levelSteps } from "./levelSteps.ts";
 
+// What luck does, and what is not known
+
+export { type MainEffect, type MainEffects, mainEffects } from "./mainEffects.ts";
+export { type VarianceComponents, varianceComponents } from "./varianceComponents.ts";
+export { chanceAboveZero, type WorthOfKnowing, withoutLuck, worthOfKnowing } from "./worthOfKnowing.ts";
+
 // With less luck in it
 
 export { type AntitheticEstimate, antitheticEstimate } from "./antitheticEstimate.ts";

@@ -18,3 +18,4 @@ export { type FitOptions, fitColumn } from "./fitColumn.ts";
 export { type ColumnAnswer, type FitAnswer, fitAnswer } from "./fitAnswer.ts";
 export { type FitPicture, fitPicture, type QuantilePoint } from "./fitPicture.ts";
 export { type PlanFragment, planFragment } from "./planFragment.ts";
+export { type UncertainEntry, uncertainEntries } from "./uncertainEntries.ts";

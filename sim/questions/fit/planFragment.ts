@@ -1,11 +1,14 @@
 import { formatPath } from "../../asked/plan/index.ts";
 import type { ColumnFit } from "./columnFit.ts";
 import { subjectPath } from "./times/subject.ts";
+import type { UncertainEntry } from "./uncertainEntries.ts";
 
 /** Parts of a plan to be merged into it: stages by name with what was measured, and where that comes from. */
 export interface PlanFragment {
   line: Record<string, unknown>[];
   sources: { path: string; kind: "measured"; note: string }[];
+  /** How well each figure is known; only where it is asked for. */
+  uncertain?: UncertainEntry[];
 }
 
 /**

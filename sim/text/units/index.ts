@@ -26,7 +26,7 @@ export { type Reading, type ReadingFault, read, refused } from "./reading.ts";
 export { MONEY_EXAMPLE, MONEY_PATTERN, type MoneyAmount, readMoney } from "./readMoney.ts";
 export { type MoneyPer, moneyPerExample, moneyPerPattern, readMoneyPer, type Sign } from "./readMoneyPer.ts";
 export { MONEY_RATE_EXAMPLE, MONEY_RATE_PATTERN, type MoneyRate, readMoneyRate } from "./readMoneyRate.ts";
-export { allowedUnits, readQuantity } from "./readQuantity.ts";
+export { allowedUnits, isUnit, readQuantity } from "./readQuantity.ts";
 export { readShare, SHARE_PATTERN } from "./readShare.ts";
 
 // From numbers to text

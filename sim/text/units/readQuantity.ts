@@ -7,6 +7,7 @@ import { foundWords } from "./foundWords.ts";
 import { length } from "./length.ts";
 import { mass } from "./mass.ts";
 import { power } from "./power.ts";
+import { pressure } from "./pressure.ts";
 import { rate } from "./rate.ts";
 import { type Reading, read, refused } from "./reading.ts";
 import { specificHeat } from "./specificHeat.ts";
@@ -34,6 +35,7 @@ const FAMILIES = [
   conductivity,
   density,
   specificHeat,
+  pressure,
 ];
 
 /**
@@ -60,6 +62,11 @@ export function allowedUnits(family: UnitFamily): string {
   const symbols = Object.keys(family.units);
   const last = symbols.pop();
   return `${family.name} in ${symbols.length === 0 ? "" : `${symbols.join(", ")} or `}${last}`;
+}
+
+/** Whether a text is the symbol of a unit that is known here, of whatever family. */
+export function isUnit(symbol: string): boolean {
+  return FAMILIES.some(({ units }) => Object.hasOwn(units, symbol));
 }
 
 function bareNumber(family: UnitFamily, found: string): Reading<never> {

@@ -26,6 +26,7 @@ import { leftOutNames, stagesOf, workplacesOf, writtenDoes } from "./stages.ts";
 import { stationWork } from "./stationWork.ts";
 import { stunned } from "./stunned.ts";
 import { supplyHandling } from "./supplyHandling.ts";
+import { uncertain } from "./uncertain.ts";
 import { uniqueNames } from "./uniqueNames.ts";
 import { comesAfter, type WayGraph, wayGraph } from "./wayGraph.ts";
 import { ways } from "./ways.ts";
@@ -64,6 +65,7 @@ const RULES = [
   oneCurrency,
   sizes,
   sourcePaths,
+  uncertain,
 ];
 
 /** What the parts of a plan file say of each other, as far as they are sound. */

@@ -14,6 +14,7 @@ export function uniqueNames(json: unknown): Fault[] {
     [locatedList(json, "limits"), "limits"],
     [locatedList(json, "gates"), "gates"],
     [locatedList(json, "vessels"), "vessels"],
+    [locatedList(json, "uncertain"), "uncertain figures"],
     [locatedList(json, "utilities", "consumers"), "consumers"],
     [locatedList(json, "day", "shifts"), "shifts"],
     [locatedList(json, "day", "breaks"), "breaks"],

@@ -29,4 +29,6 @@ export const CEILINGS = {
   vessels: 100,
   observedValues: 10_000,
   sources: 1000,
+  uncertain: 100,
+  uncertainPaths: 50,
 } as const;

@@ -17,6 +17,7 @@ import { record } from "./record.ts";
 import { stage } from "./stage.ts";
 import { supply } from "./supply.ts";
 import { freeText, name, reference } from "./text.ts";
+import { uncertainFigure } from "./uncertain.ts";
 import { type VaryingQuantities, varyingQuantities } from "./varying.ts";
 import { week } from "./week.ts";
 import { whole } from "./whole.ts";
@@ -33,6 +34,13 @@ export function planFile(files: TextFiles) {
       .default(null)
       .describe("Heads per hour the owner wants: drawn and reported, never enforced. Default: null, none."),
     sources: z.array(source()).max(CEILINGS.sources).default([]).describe("Where the figures come from."),
+    uncertain: z
+      .array(uncertainFigure())
+      .max(CEILINGS.uncertain)
+      .default([])
+      .describe(
+        "Figures that nobody knows exactly, for gambrel doubt: everything else takes them as written. Default: none.",
+      ),
     day: day().describe("Shifts, breaks and how the day ends."),
     supply: supply(varying).describe(`Where the heads come from. At most ${CEILINGS.heads} heads in all.`),
     liveHandling: liveHandling(varying)

@@ -22,7 +22,8 @@ export interface DayJson {
  * `plan`: the sound plan's JSON; `day`: one of its week's days, of sound shape. Neither is changed.
  */
 export function dayJson(plan: Json, day: Json): DayJson {
-  const { week: _, ...usual } = plan;
+  // Paths of uncertain figures may lead into the week, and they are the whole plan's.
+  const { week: _, uncertain: __, ...usual } = plan;
   const json = structuredClone(usual) as Json;
   const calendar = json.day as Json;
   for (const key of DAY_KEYS) if (day[key] !== undefined) calendar[key] = structuredClone(day[key]);

@@ -1,0 +1,189 @@
+import { type ResponseInfo, supportOf } from "../../day/observations/index.ts";
+import { harmOf, harmResponses, type StudyResults } from "../../days/results/index.ts";
+import {
+  chanceAboveZero,
+  type Estimate,
+  mainEffects,
+  quantile,
+  studentQuantile,
+  varianceComponents,
+  within,
+  withoutLuck,
+  worthOfKnowing,
+} from "../../maths/statistics/index.ts";
+import type { Between, Doubt, DoubtDecision, DoubtEstimate, DoubtFigure, DoubtQuestion } from "./doubt.ts";
+
+/** Values of one response by variant, world and day; null where a day has none. */
+type Values = readonly (readonly (readonly (number | null)[])[])[];
+
+/** Puts together what the study of worlds found. A pure function of the question and its results. */
+export function analyse(question: DoubtQuestion, results: Pick<StudyResults, "responses" | "variants">): Doubt {
+  const { name, counts, figures, variants, study, calendar } = question;
+  const responses = question.responses.map((key) => results.responses.find((info) => info.key === key)!);
+  const valuesOf = (key: string): Values =>
+    variants.map((_, variant) =>
+      Array.from(
+        { length: counts.worlds },
+        (_, world) => results.variants[world * variants.length + variant]!.values[key] ?? [],
+      ),
+    );
+  const asked = { figures, confidence: study.confidence };
+  const first = responses[0]!;
+  const harms = harmsOf(question, valuesOf);
+  return {
+    ...{ name, counts, figures, variants, responses, calendar, harms, confidence: study.confidence },
+    estimates: responses.map((info) => valuesOf(info.key).map((values) => estimateOf(values, info, asked))),
+    decision: decisionOf({ values: valuesOf(first.key), harms, better: question.better ?? first.better, ...asked }),
+    unfinished: valuesOf("unfinished")
+      .flat(2)
+      .filter((value) => value === 1).length,
+    means: valuesOf(first.key).map((worlds) => worlds.map((days) => meanOf(present(days)))),
+  };
+}
+
+/** Over the days of all worlds, each beside the same day of today's plan. */
+function harmsOf({ plan, variants }: DoubtQuestion, valuesOf: (key: string) => Values): (string | null)[] {
+  const keys = [...harmResponses(plan), "unfinished"];
+  const days = keys.map((key) => [key, valuesOf(key)] as const);
+  const ofVariant = (variant: number) =>
+    Object.fromEntries(days.map(([key, values]) => [key, values[variant]!.flat()]));
+  return variants.map((_, variant) => (variant === 0 ? null : harmOf(plan, ofVariant(0), ofVariant(variant))));
+}
+
+interface Asked {
+  figures: readonly DoubtFigure[];
+  confidence: number;
+}
+
+/** Days grouped by world, with what is to be known of such a group's mean. */
+interface Grouped {
+  groups: number[][];
+  means: number[];
+  /** Variance that the luck of its days gives a world's mean, on average over the worlds. */
+  noise: number;
+  components: ReturnType<typeof varianceComponents>;
+}
+
+/** Null where a world has no value, or no world has two. */
+function grouped(worlds: readonly (readonly (number | null)[])[], confidence: number): Grouped | null {
+  const groups = worlds.map(present);
+  if (groups.some(({ length }) => length === 0) || groups.every(({ length }) => length === 1)) return null;
+  const components = varianceComponents(groups, confidence);
+  const noise = components.within * meanOf(groups.map(({ length }) => 1 / length))!;
+  return { groups, means: groups.map((days) => meanOf(days)!), noise, components };
+}
+
+function estimateOf(
+  worlds: readonly (readonly (number | null)[])[],
+  info: ResponseInfo,
+  { figures, confidence }: Asked,
+): DoubtEstimate | null {
+  const found = grouped(worlds, confidence);
+  if (found === null) return null;
+  const { between, within: luck, mean, share } = found.components;
+  const days = daysOf(found.groups, confidence);
+  const columns = figures.map(({ factors }) => factors);
+  const effects = mainEffects(found.means, columns, found.noise, confidence);
+  return {
+    mean,
+    ...meanDay(found, info, confidence),
+    days,
+    luckSd: Math.sqrt(luck),
+    notKnownSd: Math.sqrt(between),
+    notKnown: share,
+    figures: effects.figures.map(({ variance, share }) => {
+      // Between is what all figures do together, so that no figure takes more than that off.
+      const left = between + luck === 0 ? 1 : 1 - Math.min(variance, between) / (between + luck);
+      return { share, narrower: (days.high - days.low) * (1 - Math.sqrt(left)) };
+    }),
+  };
+}
+
+/** In so many of all simulated days as the confidence says. */
+function daysOf(groups: readonly number[][], confidence: number): Between {
+  const all = groups.flat().sort((a, b) => a - b);
+  return { low: quantile(all, (1 - confidence) / 2)!, high: quantile(all, (1 + confidence) / 2)! };
+}
+
+/**
+ * The mean day: with the luck of as many days alone, and with what is not known, t of worlds less one times the root of both
+ * variances (Song and Nelson 2015, from memory, for the two parts).
+ */
+function meanDay({ components }: Grouped, info: ResponseInfo, confidence: number) {
+  const { mean, between, within: luck, values, groups } = components;
+  const ends = (variance: number, df: number): Between => {
+    const halfWidth = studentQuantile((1 + confidence) / 2, df) * Math.sqrt(variance);
+    const plain: Estimate = {
+      ...{ n: values, mean, halfWidth, low: mean - halfWidth, high: mean + halfWidth },
+      ...{ sd: Math.sqrt(between + luck), min: mean, max: mean },
+    };
+    const { low, high } = within(supportOf(info), plain, confidence);
+    return { low: low!, high: high! };
+  };
+  return { plain: ends(luck / values, values - 1), full: ends(between + luck / values, groups - 1) };
+}
+
+interface Choice extends Asked {
+  values: Values;
+  harms: readonly (string | null)[];
+  better: "more" | "less" | null;
+}
+
+/** By how much each variant beats today's plan in each world; the benefit of today's plan is 0. */
+function decisionOf({ values, harms, better, figures, confidence }: Choice): DoubtDecision | null {
+  const options = values.flatMap((_, variant) => (harms[variant] === null ? [variant] : []));
+  if (options.length < 2 || better === null) return null;
+  const sign = better === "more" ? 1 : -1;
+  const against = (variant: number, other: number) =>
+    grouped(paired(values[variant]!, values[other]!, sign), confidence);
+  const gains = options.map((variant) => (variant === 0 ? null : against(variant, 0)));
+  if (gains.slice(1).includes(null)) return null;
+  const worlds = values[0]!.length;
+  const benefits = gains.map((gain) => (gain === null ? zeros(worlds) : withoutLuck(gain.means, gain.noise)));
+  const { best, means, regrets, value } = worthOfKnowing(benefits);
+  const columns = figures.map(({ factors }) => factors);
+  const effects = gains.map((gain) => gain && mainEffects(gain.means, columns, gain.noise, confidence));
+  return {
+    best: options[best]!,
+    variants: values.map((_, variant) => {
+      const option = options.indexOf(variant);
+      if (option === -1) return null;
+      const rival = option === best ? null : against(variant, options[best]!);
+      const chance = rival === null ? null : chanceAboveZero(rival.means, rival.noise);
+      return { behind: means[best]! - means[option]!, chance, regret: regrets[option]! };
+    }),
+    worth: value,
+    figures: figures.map((_, figure) => {
+      const known = effects.map((effect, option) =>
+        effect === null ? zeros(worlds) : effect.figures[figure]!.values.map((adds) => means[option]! + adds),
+      );
+      return worthOfKnowing(known).value;
+    }),
+  };
+}
+
+/** Differences day by day: both variants have the same luck. */
+function paired(
+  one: readonly (readonly (number | null)[])[],
+  other: readonly (readonly (number | null)[])[],
+  sign: number,
+): (number | null)[][] {
+  return one.map((days, world) =>
+    days.map((value, day) => {
+      const beside = other[world]![day]!;
+      return value === null || beside === null ? null : sign * (value - beside);
+    }),
+  );
+}
+
+function zeros(count: number): number[] {
+  return new Array<number>(count).fill(0);
+}
+
+function present(days: readonly (number | null)[]): number[] {
+  return days.filter((value) => value !== null);
+}
+
+function meanOf(values: readonly number[]): number | null {
+  return values.length === 0 ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
+}

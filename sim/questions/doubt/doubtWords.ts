@@ -1,0 +1,265 @@
+import type { ResponseInfo } from "../../day/observations/index.ts";
+import { formatEstimate, formatResponse, formatShare, formatSpan, textTable } from "../../text/units/index.ts";
+import type { Between, Doubt, DoubtContender, DoubtDecision, DoubtEstimate, DoubtFigure } from "./doubt.ts";
+import { partWords } from "./partWords.ts";
+
+/** What was found, for a reader without statistics. */
+export interface DoubtWords {
+  verdict: string;
+  words: string[];
+  /** Which figure to measure, and which need not be. */
+  next: string[];
+  tables: string[][];
+}
+
+/** Under this share of what is not known a figure is not named as a reason. */
+const NAMED = 0.1;
+/** Under the first share, and surely under the second, it is said to do nothing. */
+const NOTHING = 0.05;
+const AT_MOST = 0.25;
+/** Under this share not knowing is not worth a sentence. */
+const HARDLY = 0.03;
+const MAX_NAMED = 3;
+/** A rival that is better in more worlds than this leaves the choice open; in fewer than this it can be dropped. */
+const OPEN = 0.2;
+const DROPPED = 0.01;
+
+export function doubtWords(doubt: Doubt): DoubtWords {
+  const { decision, responses } = doubt;
+  const told = decision?.best ?? 0;
+  const [first] = responses as [ResponseInfo, ...ResponseInfo[]];
+  const estimate = doubt.estimates[0]![told] ?? null;
+  const span = estimate === null ? null : spanSentence(doubt, first, estimate);
+  const choice = decision === null ? [] : choiceSentences(doubt, decision, first);
+  const sentences = [...choice, ...(span === null ? [`${first.label}: some world has no value.`] : [span])];
+  return {
+    verdict: sentences[0]!,
+    words: [...sentences.slice(1), ...harmSentences(doubt), basis(doubt), ...cautions(doubt)],
+    next: estimate === null ? [] : nextSentences(doubt, first, estimate),
+    tables: [
+      ...(doubt.variants.length > 1 ? [variantRows(doubt, first)] : []),
+      responseRows(doubt, told),
+      ...(estimate === null ? [] : [figureRows(doubt, first, estimate)]),
+    ],
+  };
+}
+
+/** "Work ends between 13:20 and 14:25 on 95 of 100 days; a third of that span is luck of the day, ..." */
+export function spanSentence(doubt: Doubt, info: ResponseInfo, estimate: DoubtEstimate): string {
+  const { confidence, variants, decision, calendar } = doubt;
+  const { notKnown, days } = estimate;
+  const isEnd = info.key === "finish";
+  const of = variants.length > 1 ? ` with ${quoted(variants[decision?.best ?? 0]!)}` : "";
+  if (notKnown === null) {
+    const mean = formatResponse(estimate.mean, info, calendar.startClockSeconds);
+    return `${isEnd ? "Work ends at" : `${info.label}:`} ${mean}${of} on every ${calendar.period}.`;
+  }
+  const ends = spanText(doubt, info, estimate, days).split(" to ").join(" and ");
+  const lead = isEnd ? `Work ends between ${ends}` : `${info.label}: between ${ends}`;
+  const often = `on ${Math.round(100 * confidence)} of 100 ${calendar.period}s`;
+  return `${lead}${of} ${often}; ${partsSentence(doubt, estimate, notKnown.value)}.`;
+}
+
+/** Both parts, or the one that is nearly all. */
+function partsSentence(doubt: Doubt, estimate: DoubtEstimate, notKnown: number): string {
+  const luck = `${partWords(1 - notKnown)} of what it varies by is luck of the ${doubt.calendar.period}`;
+  if (notKnown < HARDLY) return `${luck}: what is not known hardly moves it`;
+  const unknown = `that we do not know ${reasons(doubt, estimate)}`;
+  return notKnown > 1 - HARDLY
+    ? `${partWords(notKnown)} of what it varies by is ${unknown}`
+    : `${luck}, the rest is ${unknown}`;
+}
+
+/** The figures that most of it is owed to. */
+function reasons({ figures }: Doubt, estimate: DoubtEstimate): string {
+  const named = ranked(estimate)
+    .filter(({ value }) => value >= NAMED)
+    .slice(0, MAX_NAMED);
+  return named.length === 0
+    ? "the figures, none of them more than the others"
+    : listed(named.map(({ figure }) => figureName(figures[figure]!)));
+}
+
+/** A figure that nobody measured is called a guess. */
+function figureName({ name, kind }: DoubtFigure): string {
+  return kind === "guess" ? `${name} (a guess)` : name;
+}
+
+function ranked(estimate: DoubtEstimate) {
+  return estimate.figures
+    .flatMap(({ share }, figure) => (share === null ? [] : [{ figure, ...share }]))
+    .sort((a, b) => b.value - a.value);
+}
+
+function choiceSentences(doubt: Doubt, decision: DoubtDecision, info: ResponseInfo): string[] {
+  const { variants } = doubt;
+  const rivals = decision.variants
+    .flatMap((each, variant) => (each?.chance == null ? [] : [{ variant, chance: each.chance, behind: each.behind }]))
+    .sort((a, b) => b.chance - a.chance);
+  const next = rivals[0]!;
+  const [best, rival] = [quoted(variants[decision.best]!), quoted(variants[next.variant]!)];
+  const often = `${worldsWords(1 - next.chance)}, by ${formatSpan(next.behind, info, "plain")} on average (${info.label})`;
+  const verdict =
+    next.chance >= OPEN
+      ? `Whether ${best} or ${rival} is better is open: ${best} is better in ${often}.`
+      : `${best} is better than ${rival} in ${often}.`;
+  const dropped = rivals.filter(({ chance }) => chance < DROPPED).map(({ variant }) => quoted(variants[variant]!));
+  const several = variants.length > 2 && dropped.length > 0;
+  return [
+    verdict,
+    ...(several
+      ? [
+          `Better than ${best} in fewer than 1 of 100 worlds, so that by this result they can be dropped: ${listed(dropped)}.`,
+        ]
+      : []),
+    decision.worth > 0
+      ? `Choosing ${best} now gives away ${formatSpan(decision.worth, info, "plain")} a ${doubt.calendar.period} on average, against knowing every figure first.`
+      : `${best} is the best in every world that was drawn, so no figure has to be known to choose it.`,
+  ];
+}
+
+/** What does harm is no choice, however good the first result. */
+function harmSentences({ harms, variants }: Doubt): string[] {
+  return harms.flatMap((harm, variant) =>
+    harm === null ? [] : [`${quoted(variants[variant]!)} is left out of the choice: ${harm}.`],
+  );
+}
+
+function worldsWords(chance: number): string {
+  const of100 = Math.round(100 * chance);
+  return of100 === 100 ? "more than 99 of 100 worlds" : `${of100} of 100 worlds`;
+}
+
+function basis({ counts, figures, variants, calendar }: Doubt): string {
+  const guesses = figures.filter(({ kind }) => kind === "guess").length;
+  const known =
+    guesses === 0 ? "all measured" : guesses === figures.length ? "all guesses" : `${guesses} of them guesses`;
+  const each = variants.length > 1 ? " of every variant" : "";
+  return `${counts.worlds} worlds with ${counts.days} ${calendar.period}s${each} (seed "${counts.seed}"); in a world every figure is one thing that it may be: ${figures.length} uncertain, ${known}.`;
+}
+
+function cautions({ unfinished, figures }: Doubt): string[] {
+  return [
+    ...(unfinished === 0
+      ? []
+      : [
+          `Take care: ${unfinished} of the simulated days did not end by themselves; their end of work is a lower bound.`,
+        ]),
+    ...(figures.some(({ kind }) => kind === "guess")
+      ? ["A range that was guessed is a guess, and so is what follows from it."]
+      : []),
+  ];
+}
+
+function nextSentences(doubt: Doubt, info: ResponseInfo, estimate: DoubtEstimate): string[] {
+  const { figures, decision, calendar } = doubt;
+  const order = ranked(estimate);
+  const [first, second] = order;
+  if (first === undefined || estimate.notKnown === null || estimate.notKnown.value < HARDLY)
+    return [`Measuring would hardly narrow the span: it is luck of the ${calendar.period}.`];
+  const narrower = formatSpan(estimate.figures[first.figure]!.narrower, info, "plain");
+  const unsure = second !== undefined && first.low <= second.value;
+  return [
+    `Measure first: ${figureName(figures[first.figure]!)}, ${partWords(first.value)} of what is not known. Known exactly, it would make the span ${narrower} narrower on average.`,
+    ...(unsure
+      ? [
+          `Which figure weighs most is not sure yet; more worlds tell (--worlds ${4 * doubt.counts.worlds} halves the ranges).`,
+        ]
+      : []),
+    ...(decision === null || decision.worth === 0 ? [] : [choiceFigure(doubt, decision, info)]),
+    ...nothingWords(doubt, order),
+  ];
+}
+
+/** The figure that could turn the choice. */
+function choiceFigure({ figures, calendar }: Doubt, decision: DoubtDecision, info: ResponseInfo): string {
+  const worth = Math.max(...decision.figures);
+  if (worth <= 0) return "No figure alone turns the choice.";
+  const name = figureName(figures[decision.figures.indexOf(worth)]!);
+  return `For the choice ${name} matters most: to know it first is worth ${formatSpan(worth, info, "plain")} a ${calendar.period} on average.`;
+}
+
+function nothingWords({ figures }: Doubt, order: ReturnType<typeof ranked>): string[] {
+  const little = order.filter(({ value, high }) => value < NOTHING && high <= AT_MOST);
+  if (little.length === 0) return [];
+  const most = Math.max(...little.map(({ high }) => high));
+  const names = listed(little.map(({ figure }) => figures[figure]!.name));
+  return [
+    `Measuring ${names} changes next to nothing (at most ${formatShare(Math.round(100 * most) / 100)} of what is not known).`,
+  ];
+}
+
+function variantRows(doubt: Doubt, info: ResponseInfo): string[] {
+  const { variants, decision } = doubt;
+  const chances = decision === null ? [] : [`beats ${quoted(variants[decision.best]!)}`, "regret"];
+  return textTable([
+    ["variant", ...headings(doubt), ...chances],
+    ...variants.map((name, variant) => [
+      name,
+      ...estimateCells(doubt, info, doubt.estimates[0]![variant] ?? null),
+      ...(decision === null ? [] : contenderCells(decision.variants[variant] ?? null, info)),
+    ]),
+  ]);
+}
+
+function contenderCells(contender: DoubtContender | null, info: ResponseInfo): string[] {
+  if (contender === null) return ["left out", "-"];
+  const { chance, regret } = contender;
+  return [chance === null ? "best" : `${Math.round(100 * chance)} of 100`, formatSpan(regret, info, "plain")];
+}
+
+function responseRows(doubt: Doubt, told: number): string[] {
+  const of = doubt.variants.length > 1 ? `results with ${quoted(doubt.variants[told]!)}` : "result";
+  return textTable([
+    [of, ...headings(doubt)],
+    ...doubt.responses.map((info, response) => [
+      info.label.split(",")[0]!,
+      ...estimateCells(doubt, info, doubt.estimates[response]![told] ?? null),
+    ]),
+  ]);
+}
+
+function headings({ confidence, calendar }: Doubt): string[] {
+  return ["mean", "which may be", `${Math.round(100 * confidence)} of 100 ${calendar.period}s`, "not known"];
+}
+
+function estimateCells(doubt: Doubt, info: ResponseInfo, estimate: DoubtEstimate | null): string[] {
+  if (estimate === null) return ["-", "-", "-", "-"];
+  const { full, days, notKnown } = estimate;
+  const [mean] = formatEstimate({ mean: estimate.mean, ...full }, info, doubt.calendar.startClockSeconds);
+  return [mean, spanText(doubt, info, estimate, full), spanText(doubt, info, estimate, days), percent(notKnown?.value)];
+}
+
+function figureRows(doubt: Doubt, info: ResponseInfo, { figures }: DoubtEstimate): string[] {
+  const { decision } = doubt;
+  const order = doubt.figures
+    .map((figure, index) => ({ figure, index, ...figures[index]! }))
+    .sort((a, b) => (b.share?.value ?? 0) - (a.share?.value ?? 0));
+  return textTable([
+    ["figure", "", "of what is not known", "narrower by", ...(decision === null ? [] : ["worth for the choice"])],
+    ...order.map(({ figure, index, share, narrower }) => [
+      figure.name,
+      figure.kind,
+      share === null ? "-" : `${percent(share.value)} (${percent(share.low)} to ${percent(share.high)})`,
+      formatSpan(narrower, info, "plain"),
+      ...(decision === null ? [] : [formatSpan(decision.figures[index]!, info, "plain")]),
+    ]),
+  ]);
+}
+
+function spanText({ calendar }: Doubt, info: ResponseInfo, { mean }: DoubtEstimate, span: Between): string {
+  const [alone, range] = formatEstimate({ mean, ...span }, info, calendar.startClockSeconds);
+  return range === "" ? alone : range;
+}
+
+function percent(share: number | undefined): string {
+  return share === undefined ? "-" : `${Math.round(100 * share)} %`;
+}
+
+function quoted(name: string): string {
+  return `\u201C${name}\u201D`;
+}
+
+function listed(names: readonly string[]): string {
+  return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
+}

@@ -1,0 +1,16 @@
+/** What is not known: a study in many worlds, each with other figures. */
+
+export { analyse } from "./analyse.ts";
+export type {
+  Doubt,
+  DoubtContender,
+  DoubtDecision,
+  DoubtEstimate,
+  DoubtFigure,
+  DoubtQuestion,
+  FigureEffect,
+  WorldCounts,
+} from "./doubt.ts";
+export { type DoubtReading, type DoubtSource, doubtQuestion } from "./doubtQuestion.ts";
+export { type DoubtWords, doubtWords } from "./doubtWords.ts";
+export { planStudy } from "./planStudy.ts";
