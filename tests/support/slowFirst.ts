@@ -19,6 +19,8 @@ export const SLOW = [
   "sim/cli/commands/improve",
   "page/lessons",
   "outside/saturatedLines",
+  "experiments/week",
+  "sim/cli/commands/doubt",
 ].map((name) => `tests/${name}.test.ts`);
 
 /** Starts the slow files first, all others in the usual order. */

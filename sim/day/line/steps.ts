@@ -1,4 +1,4 @@
-import { CRATE_STEP_NAMES, CRATE_STEPS } from "../../asked/plan/parts/crateStepNames.ts";
+import { CRATE_STEP_NAMES, CRATE_STEPS } from "../../asked/plan/index.ts";
 import type { Breakdown, Chain, ChainStation, CrateStep, Plan, Stage } from "../../asked/plan/plan.ts";
 import type { Varying } from "../../maths/random/index.ts";
 import { byKind, does, type StageKind } from "../../text/kinds/index.ts";

@@ -24,8 +24,9 @@ test("half hours of each crew add up to its record of the day", () => {
     day.crews.forEach((crew, place) => {
       const { busySeconds, presentSeconds } = WEEK.days[index]!.crews[place]!;
       const seconds = (values: readonly number[]) => values.reduce((sum, value) => sum + value * BOARD_STEP_SECONDS, 0);
-      expect(seconds(crew.busy)).toBeCloseTo(busySeconds, 4);
-      expect(seconds(crew.present)).toBeCloseTo(presentSeconds, 4);
+      // A week keeps its traces to a millionth of a person: 0.05 s in a day.
+      expect(seconds(crew.busy)).toBeCloseTo(busySeconds, 1);
+      expect(seconds(crew.present)).toBeCloseTo(presentSeconds, 1);
     });
   });
 });
