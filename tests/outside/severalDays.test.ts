@@ -32,7 +32,7 @@ function days(plans: readonly Plan[], apart: number, replication = 0, seed = "se
 const sum = (numbers: readonly number[]) => numbers.reduce((total, number) => total + number, 0);
 
 describe("one server over three days", () => {
-  it(checks.title("9.1"), () => {
+  it(checks.title("15.1"), () => {
     // Arrival and work in minutes; open 60 min, then 120 min shut.
     const work = [
       [
@@ -66,30 +66,30 @@ describe("one server over three days", () => {
     const ends = record.days.flatMap((day, row) => passes(day, "work", "end").map((end) => end / MINUTE + 180 * row));
     const expected = [17, 32, 42, 59, 67, 200, 214, 219, 227, 376, 428];
     for (const [row, end] of expected.entries())
-      checks.exact("9.1", `end of head ${row + 1}`, ends[row] ?? Number.NaN, end);
+      checks.exact("15.1", `end of head ${row + 1}`, ends[row] ?? Number.NaN, end);
     const stays = record.days.map(({ timeInSystem }) => (timeInSystem.mean * timeInSystem.count) / MINUTE);
-    checks.exact("9.1", "sum of times in system", sum(stays), 138);
+    checks.exact("15.1", "sum of times in system", sum(stays), 138);
     const kept = record.days.map(({ heads }) => heads.inLairage);
-    for (const [row, heads] of [0, 0, 0].entries()) checks.exact("9.1", `kept after day ${row}`, kept[row]!, heads);
+    for (const [row, heads] of [0, 0, 0].entries()) checks.exact("15.1", `kept after day ${row}`, kept[row]!, heads);
   });
 });
 
 describe("a backlog", () => {
-  it(checks.title("9.2"), () => {
+  it(checks.title("15.2"), () => {
     // A minute of work a head, heads there at the start: 1000 are begun until hanging ends.
     const plans = [1000, 1200, 900, 1150, 700, 0].map((heads, day) =>
       dayOf(heads === 0 ? [] : [load(`day ${day}`, 0, heads, 1, { liveWeightKg: constant(1) })], (1000 - 0.5) * MINUTE),
     );
     const kept = days(plans, 70_000).days.map(({ heads }) => heads.inLairage);
     for (const [day, heads] of [0, 200, 100, 250, 0, 0].entries())
-      checks.exact("9.2", `after day ${day}`, kept[day]!, heads);
+      checks.exact("15.2", `after day ${day}`, kept[day]!, heads);
   });
 
-  it(checks.title("9.3"), () => {
+  it(checks.title("15.3"), () => {
     const plan = dayOf([load("two lots", 0, 2, 1, { comesShare: 0.4, liveWeightKg: constant(1) })], 30);
     const nights = 600;
     const found = Array.from({ length: 20 }, (_, replication) => {
-      const kept = days(new Array<Plan>(nights).fill(plan), 1000, replication, "9.3").days.map(
+      const kept = days(new Array<Plan>(nights).fill(plan), 1000, replication, "15.3").days.map(
         ({ heads }) => heads.inLairage,
       );
       // From an empty plant: the first nights are left out.
@@ -97,14 +97,14 @@ describe("a backlog", () => {
       return { mean: sum(late) / late.length, none: late.filter((heads) => heads === 0).length / late.length };
     });
     checks.simulated(
-      "9.3",
+      "15.3",
       "mean",
       found.map(({ mean }) => mean),
       2,
       { relative: 0.2 },
     );
     checks.simulated(
-      "9.3",
+      "15.3",
       "none",
       found.map(({ none }) => none),
       1 / 3,
@@ -114,7 +114,7 @@ describe("a backlog", () => {
 });
 
 describe("what wears", () => {
-  it(checks.title("9.4"), async () => {
+  it(checks.title("15.4"), async () => {
     // Weibull of shape 3 by mean and cv: mean = scale x Gamma(4/3), cv = 0.3634447.
     const uptimeSeconds = { family: "weibull" as const, mean: 1000 * MINUTE * 0.8929795115692493, cv: 0.3634471 };
     const wearing = breakdown(0, 0, { uptimeSeconds, repairSeconds: constant(120 * MINUTE) });
@@ -123,8 +123,8 @@ describe("what wears", () => {
     const replaced = { replaced: { afterSeconds: 480 * MINUTE, takesSeconds: 20 * MINUTE } };
     const works = async (line: Plan, seed: string) =>
       (await replicate(line, seed)).map((day) => 1 - stateShare(day, 0, "down"));
-    checks.simulated("9.4", "replaced", await works(plan(replaced), "9.4 replaced"), 0.9387677715);
-    checks.simulated("9.4", "run to failure", await works(plan({}), "9.4 failure"), 0.8815375843);
+    checks.simulated("15.4", "replaced", await works(plan(replaced), "9.4 replaced"), 0.9387677715);
+    checks.simulated("15.4", "run to failure", await works(plan({}), "9.4 failure"), 0.8815375843);
   });
 });
 

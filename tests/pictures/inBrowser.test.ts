@@ -251,7 +251,7 @@ test("one time cursor goes through all pictures of a day, moved by pointer, arro
       ),
     );
   await openParts(page);
-  const plot = page.locator(".day [data-over-time]").nth(1);
+  const plot = page.locator(".day .wide[data-over-time]").nth(1);
   await plot.scrollIntoViewIfNeeded();
   const at = await plot.locator("svg").evaluate((svg: SVGSVGElement) => {
     const box = svg.getBoundingClientRect();
@@ -286,13 +286,13 @@ test("a picture that is not over the clock tells the value that is pointed at or
   await openParts(page);
   const figure = page.locator("figure", { hasText: "What the line waited for" }).first();
   const reading = figure.locator(".reading");
-  await figure.locator(".plot").focus();
+  await figure.locator(".plot.wide").focus();
   await page.keyboard.press("ArrowDown");
   expect(await reading.textContent()).toMatch(/^hanging, its work: [\d.]+ min/);
   await page.keyboard.press("Escape");
   expect(await reading.textContent()).toBe("");
   await figure.scrollIntoViewIfNeeded();
-  const bar = (await figure.locator("[data-value] rect").nth(1).boundingBox())!;
+  const bar = (await figure.locator(".plot.wide [data-value] rect").nth(1).boundingBox())!;
   await page.mouse.move(bar.x + bar.width / 2, bar.y + bar.height / 2);
   expect(await reading.textContent()).toMatch(/^skinning, planned stops: /);
   await page.close();

@@ -3,6 +3,7 @@ import {
   type Fault,
   formatFault,
   inputKind,
+  isRecord,
   type Plan,
   type PlanReading,
   parseJson,
@@ -28,8 +29,9 @@ const FIRST = ["headsPerHour", "finish", "carcasses", "overtime", "costPerHead",
  */
 export function readQuestion(question: Question): QuestionReading {
   const { plan: written } = question;
-  const { value, fault } = parseJson(written.text);
+  const { value: whole, fault } = parseJson(written.text);
   if (fault !== null) return bad([planFault(written, fault)]);
+  const value = usualDay(whole);
   if (inputKind(value) === "study") {
     const words = 'this is a study; run it with "gambrel study", or name a plan.';
     return bad([{ path: "", words, line: `${written.name}: ${words}` }]);
@@ -40,6 +42,13 @@ export function readQuestion(question: Question): QuestionReading {
   const responses = shownResponses(reading.plan);
   const built = studyOf(value, files, question, responses);
   return { ...built, faults: [], warnings };
+}
+
+/** The page plays one day: of a plan with a week its usual one. */
+function usualDay(value: unknown): unknown {
+  if (!isRecord(value) || "plan" in value) return value;
+  const { week: _, ...day } = value;
+  return day;
 }
 
 /** A plan and its files as they were read last. */

@@ -12,7 +12,9 @@ const PLANS = readdirSync(FOLDER, { recursive: true, encoding: "utf8" }).filter(
 function read(name: string) {
   const path = join(FOLDER, name);
   const files = { readText: (other: string) => readFileSync(join(dirname(path), other), "utf8") };
-  return { json: JSON.parse(readFileSync(path, "utf8")), files };
+  // The page plays the usual day of a plan with a week.
+  const { week: _, ...json } = JSON.parse(readFileSync(path, "utf8"));
+  return { json, files };
 }
 
 const changed = (moves: Record<string, number>, plan: unknown = SMALL_PLAN) => changesOf(plan, controlsOf(plan), moves);
