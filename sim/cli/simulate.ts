@@ -42,7 +42,8 @@ export async function simulateStudy(terminal: Terminal, study: Study, asked: Stu
       : await rounds.runnerFor(days, options.threads);
   const command = commandLine(["gambrel", ...words, ...ceilingWords(options)]);
   const kept = journal === undefined ? {} : { journal };
-  const shown = progress(terminal, () => performance.now(), rounds !== undefined);
+  const noun = study.variants[0]!.plan.week === undefined ? "days" : "weeks";
+  const shown = progress(terminal, () => performance.now(), rounds !== undefined, noun);
   try {
     return await untilInterrupted(process, (signal) =>
       runStudy(study, {

@@ -87,10 +87,10 @@ export const CAUTION =
 
 /**
  * A bar that rewrites itself on a terminal; elsewhere a plain line at each quarter, and after a minute without one. Of the
- * many small rounds of a search, which says itself what it is at, only that after a minute. `now` in milliseconds.
+ * many small rounds of a search, which says itself what it is at, only that after a minute. `now` in milliseconds; `noun`: what is counted, days or weeks.
  */
-export function progress(terminal: Terminal, now: () => number, inRounds = false): Progress {
-  return terminal.live ? bar(terminal, now) : plainLines(terminal, now, inRounds);
+export function progress(terminal: Terminal, now: () => number, inRounds = false, noun = "days"): Progress {
+  return terminal.live ? bar(terminal, now, noun) : plainLines(terminal, now, { inRounds, noun });
 }
 
 /**
@@ -109,7 +109,7 @@ export function sayingStages(terminal: Terminal, now: () => number): (words: str
   };
 }
 
-function bar(terminal: Terminal, now: () => number): Progress {
+function bar(terminal: Terminal, now: () => number, noun: string): Progress {
   const pace = paceSince(now());
   let last = Number.NEGATIVE_INFINITY;
   return {
@@ -120,7 +120,7 @@ function bar(terminal: Terminal, now: () => number): Progress {
       const filled = Math.round((done / total) * BAR);
       const drawn = "=".repeat(filled) + ".".repeat(BAR - filled);
       const share = `${String(Math.floor((done / total) * 100)).padStart(3)} %`;
-      terminal.rewrite(`${drawn} ${share}  ${done} of ${total} days, ${left}`);
+      terminal.rewrite(`${drawn} ${share}  ${done} of ${total} ${noun}, ${left}`);
     },
     end() {
       terminal.rewrite("");
@@ -151,7 +151,11 @@ export function readingProgress(terminal: Terminal, now: () => number): Progress
   };
 }
 
-function plainLines(terminal: Terminal, now: () => number, inRounds: boolean): Progress {
+function plainLines(
+  terminal: Terminal,
+  now: () => number,
+  { inRounds, noun }: { inRounds: boolean; noun: string },
+): Progress {
   const pace = paceSince(now());
   let quarter = 0;
   let last = now();
@@ -162,7 +166,7 @@ function plainLines(terminal: Terminal, now: () => number, inRounds: boolean): P
       if ((inRounds || reached === quarter) && now() - last < LONGEST_SILENCE_MS) return;
       quarter = reached;
       last = now();
-      terminal.say(`${done} of ${total} days simulated (${Math.floor((done / total) * 100)} %), ${left}`);
+      terminal.say(`${done} of ${total} ${noun} simulated (${Math.floor((done / total) * 100)} %), ${left}`);
     },
     end() {},
   };

@@ -144,7 +144,8 @@ function mostWords({ procedure }: Study): string {
 async function checkStudy(file: InputFile, terminal: Terminal): Promise<Sound> {
   const shown = readingProgress(terminal, () => performance.now());
   const { study } = await loadStudy(file, shown.update).finally(shown.end);
-  const words = `Study "${study.name}": ${counted(study.variants.length, "variant")}, ${mostWords(study)}${counted(study.replications, "simulated day")} each.`;
+  const observed = study.variants[0]!.plan.week === undefined ? "simulated day" : "simulated week";
+  const words = `Study "${study.name}": ${counted(study.variants.length, "variant")}, ${mostWords(study)}${counted(study.replications, observed)} each.`;
   return { words, warnings: [] };
 }
 

@@ -20,6 +20,7 @@ describe("gambrel week", PATIENCE, () => {
     const { code, err } = await runCli(folder, ["week", WEEK, ...FEW, "--verify", "--out", "run"]);
     expect(code).toBe(0);
     expect(err).toMatch(/\nWork ends latest on (Monday|Tuesday|Thursday), at 1\d:\d\d \(mean of 3 weeks\)/);
+    expect(err).toMatch(/\b3 of 3 weeks simulated/);
     expect(err).toMatch(/Order ‘market’ \(Tuesday 10:00\): ready in time/);
     for (const day of ["Monday", "Tuesday", "Thursday", "the week"]) expect(err).toMatch(new RegExp(`\\n +${day} `));
     // The warm-up and the closed day have no row.
