@@ -1,4 +1,4 @@
-import type { Fault, Plan } from "../../asked/plan/index.ts";
+import { type Fault, type Plan, setPathInPlace } from "../../asked/plan/index.ts";
 import type { Reading } from "../../text/units/index.ts";
 import { extra, fewer, late, lorries } from "./heads.ts";
 import { down, moveBreak, moveShift, secondShift } from "./hours.ts";
@@ -155,8 +155,15 @@ interface TryParts {
   faults: Fault[];
 }
 
+/** Each part changes what those before it made of the plan, also where two of them are of one day. */
 function readTry(plan: Plan, json: unknown, group: readonly WrittenOption[]) {
-  return joined(byDay(group).map((part) => readPart(plan, json, part)));
+  const draft = structuredClone(json);
+  const parts = byDay(group).map((part) => {
+    const read = readPart(plan, draft, part);
+    for (const [path, value] of Object.entries(read.set)) setPathInPlace(draft, path, value);
+    return read;
+  });
+  return joined(parts);
 }
 
 /** By what each try changes; where that is too long for a name, and it goes on from the first try, by what it does beyond that. */

@@ -24,7 +24,7 @@ export class LotBook {
       return {
         ...{ name: load.name, day, heads: load.crates * load.headsPerCrate, hung: load.hung, liveKg: load.liveKg },
         dueSeconds: load.dueSeconds + this.clocks.get(load)!,
-        arrivedSeconds: load.comes && load.cameAtAll ? at(load.arrived) : null,
+        arrivedSeconds: load.cameAtAll ? at(load.arrived) : null,
         firstHungSeconds: at(load.firstHung),
         lastHungSeconds: at(load.lastHung),
         lastOutSeconds: at(load.lastOut),

@@ -86,6 +86,18 @@ describe("a try on days of a week", () => {
     });
   });
 
+  it("changes what the options before made of the plan, of the same day and of every day", () => {
+    const { tries: found } = tries(["on", "Monday"], ["ill", "dressing=1"], ["on", "Monday"], ["ill", "kill=1"]);
+    expect(found![0]!.set).toEqual({
+      "week.days.Monday.set": { "crews.dressing.people": 3, "crews.kill.people": 1 },
+    });
+    const { tries: both } = tries(["more", "dressing=2"], ["on", "Monday"], ["ill", "dressing=1"]);
+    expect(both![0]!.set).toMatchObject({
+      "crews.dressing.people": 6,
+      "week.days.Monday.set": { "crews.dressing.people": 5 },
+    });
+  });
+
   it("changes every day with what stands before the first day that is named", () => {
     const { tries: found } = tries(["more", "kill=1"], ["on", "Monday"], ["extra", "120 at 09:00"]);
     expect(Object.keys(found![0]!.set)).toEqual([
