@@ -1,4 +1,4 @@
-import { formatClock, formatDecimals, formatMinutes } from "../../sim/text/units/index.ts";
+import { formatClock, formatDecimals, formatMinutes, SECONDS_PER_DAY } from "../../sim/text/units/index.ts";
 import type { DayRecord, DaysRecord, OrderRecord, StepTrace, StudyResults, VariantResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { dateWords, quoted } from "../words/index.ts";
@@ -13,7 +13,6 @@ import {
   type WeekBoardColumns,
 } from "./weekBoardColumns.ts";
 
-const DAY_SECONDS = 86_400;
 const HOUR = 3600;
 
 /** Days of the calendar on one board, and fillings below the crews. */
@@ -73,7 +72,7 @@ function boardOf(
   }));
   const first = days[0]?.index ?? 0;
   const orders = week.orders.flatMap((order) => {
-    const day = Math.floor(order.bySeconds / DAY_SECONDS) - first;
+    const day = Math.floor(order.bySeconds / SECONDS_PER_DAY) - first;
     return day < 0 || day >= days.length ? [] : [orderOf(order, day)];
   });
   const isTraced = records.every(({ traces }) => traces !== null);
@@ -148,7 +147,7 @@ function dayOf({ index, outline, record }: CalendarDay, week: DaysRecord, begins
     workEnd: start + record.workFinishSeconds,
     pauses: outline.breaks.map(({ fromSeconds, toSeconds }) => ({ from: start + fromSeconds, to: start + toSeconds })),
     crews: record.crews.map((_, crew) => crewDay(record, crew)),
-    lots: lotsOf(index * DAY_SECONDS, outline, record, week),
+    lots: lotsOf(index * SECONDS_PER_DAY, outline, record, week),
   };
 }
 
@@ -206,7 +205,7 @@ function orderOf(order: OrderRecord, day: number): BoardOrder {
   const met = short === 0;
   const unit = kilograms === null ? "carcasses" : "kg";
   const state = met ? "in time" : `${formatDecimals(Math.ceil(short), 0)} ${unit} missing`;
-  return { day, at: bySeconds % DAY_SECONDS, met, name: isolated(name), state };
+  return { day, at: bySeconds % SECONDS_PER_DAY, met, name: isolated(name), state };
 }
 
 /** What hangs in the largest chillers over the days; of a line without one the heads in its largest sections. */

@@ -1,4 +1,4 @@
-import { formatConfidence, formatDecimals, formatMinutes } from "../../sim/text/units/index.ts";
+import { formatConfidence, formatDecimals, formatMinutes, SECONDS_PER_DAY } from "../../sim/text/units/index.ts";
 import type { LotRecord, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { observationsWords, type WeekTold, weekClock, weekTold, welfareLead } from "../words/index.ts";
@@ -108,7 +108,7 @@ function dayTable({ variants }: StudyResults, week: Outline, lots: readonly LotR
   const records = variants[0]!.day.week!.days;
   const body = records.map(({ replication, startClockSeconds, finishSeconds, heads }) => {
     const day = replication % week.days.length;
-    const from = day * DAY_SECONDS + startClockSeconds;
+    const from = day * SECONDS_PER_DAY + startClockSeconds;
     const to = from + finishSeconds;
     const hung = numbers(lots, ({ firstHungSeconds: first, lastHungSeconds: last }) => isWithin(first, last, from, to));
     const out = numbers(lots, ({ firstHungSeconds: first, lastOutSeconds: last }) => isWithin(first, last, from, to));
@@ -116,8 +116,6 @@ function dayTable({ variants }: StudyResults, week: Outline, lots: readonly LotR
   });
   return html`<div class="scroll"><table><caption>From a day back to its lots: a carcass that left on a day is of one of the lots that were on the line then.</caption><thead><tr><th scope="col">Day</th><th scope="col">Carcasses out</th><th scope="col">Lots hung</th><th scope="col">Lots on the line or in the chiller</th></tr></thead><tbody>${body}</tbody></table></div>`;
 }
-
-const DAY_SECONDS = 86_400;
 
 function isWithin(first: number | null, last: number | null, from: number, to: number): boolean {
   return first !== null && first <= to && (last ?? to) >= from;

@@ -1,4 +1,4 @@
-import { formatEstimate, formatShare, writeClock } from "../../sim/text/units/index.ts";
+import { formatEstimate, formatShare, SECONDS_PER_DAY, writeClock } from "../../sim/text/units/index.ts";
 import type { ResponseInfo, StudyResults } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import { bareUnit, type DecisionCell, type DecisionTable, responseHeading } from "./decisionTable.ts";
@@ -99,7 +99,7 @@ function orderWords(results: StudyResults, { orders }: Week): string[] {
     const late = values[`order.${name}.late`] ?? [];
     const short = values[`order.${name}.short`] ?? [];
     const met = late.filter((value) => value === 0).length;
-    const when = `${isolated(day)} ${writeClock(bySeconds % 86_400)}`;
+    const when = `${isolated(day)} ${writeClock(bySeconds % SECONDS_PER_DAY)}`;
     const head = `Order \u2018${isolated(name)}\u2019 (${when}): `;
     if (met === late.length) return `${head}ready in time in every one of ${late.length} weeks.`;
     const missing = short.filter((value) => value !== null);

@@ -1,9 +1,7 @@
 import type { ICalEventData } from "ical-generator";
-import { formatDecimals } from "../../text/units/index.ts";
+import { formatDecimals, SECONDS_PER_DAY } from "../../text/units/index.ts";
 import type { StudyResults, WeekOutline } from "./studyResults.ts";
 import { weekMoment } from "./weekTables.ts";
-
-const DAY_SECONDS = 86_400;
 
 /**
  * Shifts, lorries and orders of the plan's week as a calendar file (iCalendar, RFC 5545), all in floating time: that of the
@@ -66,7 +64,7 @@ function orderEvents(week: WeekOutline): WeekEvent[] {
     Math.max(
       0,
       week.days.findIndex(({ counted }) => counted),
-    ) * DAY_SECONDS;
+    ) * SECONDS_PER_DAY;
   return week.orders.flatMap(({ name, bySeconds, carcasses, kilograms }, index) => {
     if (bySeconds < from) return [];
     const wanted =

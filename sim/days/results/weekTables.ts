@@ -1,4 +1,5 @@
 import type { DayRecord } from "../../day/engine/index.ts";
+import { SECONDS_PER_DAY } from "../../text/units/index.ts";
 import { MIDNIGHT } from "./clockCells.ts";
 import { type Column, column, VARIANT_COLUMN } from "./column.ts";
 import { type CsvCell, csvText, headerOf } from "./csvText.ts";
@@ -15,8 +16,6 @@ export interface WeekTable {
   columns: Column[];
   rows: WeekCell[][];
 }
-
-const DAY_SECONDS = 86_400;
 const KG = "kg";
 const HEADS = "heads";
 
@@ -90,7 +89,7 @@ function daysTable(variants: readonly VariantResults[], week: WeekOutline): Week
 
 function dayCells(day: DayRecord, { days }: WeekOutline): WeekCell[] {
   const index = day.replication % days.length;
-  const start = index * DAY_SECONDS + day.startClockSeconds;
+  const start = index * SECONDS_PER_DAY + day.startClockSeconds;
   const { name, counted } = days[index]!;
   const { fromBefore, hung, out, inLairage, onLine } = day.heads;
   return [

@@ -1,3 +1,4 @@
+import { SECONDS_PER_DAY } from "../../text/units/index.ts";
 import type { CsvCell } from "./csvText.ts";
 import { looksLikeFormula } from "./looksLikeFormula.ts";
 
@@ -76,8 +77,6 @@ export async function workbook(sheets: readonly Sheet[]): Promise<Uint8Array> {
   return new Uint8Array(await writeExcelFile(written).toBuffer());
 }
 
-const DAY_SECONDS = 86_400;
-
 /** Number formats of ECMA-376: hours may go beyond 24 after midnight; text that is no number, date or formula. */
 const FORMATS = { share: "0.0%", clock: "[hh]:mm:ss", date: "yyyy-mm-dd hh:mm", text: "@" } as const;
 
@@ -94,7 +93,7 @@ function cellOf(cell: SheetCell) {
   if ("words" in cell) return { ...textCell(cell.words), ...STYLES[cell.as] };
   // UTC stands for the plant's own time.
   if ("date" in cell) return { value: cell.date, type: Date, format: FORMATS.date };
-  const value = cell.as === "clock" ? cell.value / DAY_SECONDS : cell.value;
+  const value = cell.as === "clock" ? cell.value / SECONDS_PER_DAY : cell.value;
   return { value, type: Number, format: FORMATS[cell.as] };
 }
 

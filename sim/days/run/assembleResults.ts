@@ -11,6 +11,7 @@ import {
   utilitySheet,
 } from "../../day/observations/index.ts";
 import { type ElementaryEffects, elementaryEffects, levelSteps, pairMeans } from "../../maths/statistics/index.ts";
+import { SECONDS_PER_DAY } from "../../text/units/index.ts";
 import { decide } from "../decision/index.ts";
 import {
   drawnVariants,
@@ -231,8 +232,6 @@ function hoursOf({ shifts, breaks }: Plan["day"]) {
     shifts: shifts.map(({ name, fromSeconds, toSeconds }) => ({ name, fromSeconds, toSeconds })),
   };
 }
-
-const SECONDS_PER_DAY = 86_400;
 
 function weekOutline({ begins, days, warmUpDays, orders }: Week): WeekOutline {
   return {

@@ -1,6 +1,6 @@
 import { isRecord } from "../../asked/plan/index.ts";
 import { steps } from "../../day/line/index.ts";
-import { type Reading, read, readClock, refused, writeClock } from "../../text/units/index.ts";
+import { type Reading, read, readClock, refused, SECONDS_PER_DAY, writeClock } from "../../text/units/index.ts";
 import { assigned, namedOne } from "./named.ts";
 import { crewNamed } from "./people.ts";
 import type { PlanDraft } from "./planDraft.ts";
@@ -114,7 +114,7 @@ function spanOf(written: string, example: string): Reading<Span> {
   if (from.fault !== null) return from;
   if (to.fault !== null) return to;
   if (to.value > from.value) return read({ from: from.value, to: to.value });
-  const nextDay = writeClock(to.value + 86_400);
+  const nextDay = writeClock(to.value + SECONDS_PER_DAY);
   return refused(`'${written}' ends before it begins`, "a later end", `for the next day write ${ends[0]}-${nextDay}`);
 }
 

@@ -1,4 +1,4 @@
-const DAY = 86400;
+export const SECONDS_PER_DAY = 86_400;
 
 /**
  * Seconds after midnight as a time of day, to the minute, or to the second with `precise`: "06:00", "06:00:30". Other days
@@ -8,8 +8,8 @@ export function formatClock(secondsAfterMidnight: number, precise = false): stri
   if (!Number.isFinite(secondsAfterMidnight)) return "not known";
   const unit = precise ? 1 : 60;
   const rounded = Math.round(secondsAfterMidnight / unit) * unit;
-  const days = Math.floor(rounded / DAY);
-  const time = timeOfDay(rounded - days * DAY, precise);
+  const days = Math.floor(rounded / SECONDS_PER_DAY);
+  const time = timeOfDay(rounded - days * SECONDS_PER_DAY, precise);
   return days === 0 ? time : `${time} ${days > 0 ? "+" : "\u2212"}${Math.abs(days)} d`;
 }
 

@@ -1,8 +1,8 @@
+import { SECONDS_PER_DAY } from "./formatClock.ts";
 import { formatNumber } from "./formatNumber.ts";
 
 const MINUTE = 60;
 const HOUR = 3600;
-const DAY = 86400;
 
 /**
  * Seconds as people say them: "4.2 s", "2 min 30 s", "1 h 05", "2 d 3 h". Rounded to three digits below a minute, to
@@ -18,8 +18,9 @@ export function formatDuration(seconds: number): string {
   const wholeSeconds = Math.round(seconds);
   if (wholeSeconds < HOUR) return twoParts(wholeSeconds, MINUTE, "min", 1, "s", 1);
   const wholeMinutes = Math.round(seconds / MINUTE);
-  if (wholeMinutes * MINUTE < DAY) return twoParts(wholeMinutes * MINUTE, HOUR, "h", MINUTE, "", 2).trimEnd();
-  return twoParts(Math.round(seconds / HOUR) * HOUR, DAY, "d", HOUR, "h", 1);
+  if (wholeMinutes * MINUTE < SECONDS_PER_DAY)
+    return twoParts(wholeMinutes * MINUTE, HOUR, "h", MINUTE, "", 2).trimEnd();
+  return twoParts(Math.round(seconds / HOUR) * HOUR, SECONDS_PER_DAY, "d", HOUR, "h", 1);
 }
 
 /** The same to the minute: "0 s" below half a minute. */

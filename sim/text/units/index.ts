@@ -40,7 +40,7 @@ export {
   signed,
   valueText,
 } from "./figureText.ts";
-export { formatClock, writeClock } from "./formatClock.ts";
+export { formatClock, SECONDS_PER_DAY, writeClock } from "./formatClock.ts";
 export { formatConfidence } from "./formatConfidence.ts";
 export { decimalsFor, formatDecimals } from "./formatDecimals.ts";
 export { formatDuration, formatMinutes } from "./formatDuration.ts";

@@ -1,4 +1,4 @@
-import { readClock, readQuantity, time, writeClock } from "../../../text/units/index.ts";
+import { readClock, readQuantity, SECONDS_PER_DAY, time, writeClock } from "../../../text/units/index.ts";
 import type { Fault } from "../fault.ts";
 import { faultAt, type Located, located, locatedList } from "./located.ts";
 
@@ -99,7 +99,7 @@ function shiftOrder(shifts: readonly Stretch[]): Fault[] {
 }
 
 function shiftRemedy(to: number): string {
-  return `for the next day write "${writeClock(to + 86400)}"`;
+  return `for the next day write "${writeClock(to + SECONDS_PER_DAY)}"`;
 }
 
 function breaksInside(breaks: readonly Stretch[], shifts: readonly Stretch[]): Fault[] {

@@ -1,4 +1,5 @@
 import { does } from "../../../text/kinds/index.ts";
+import { SECONDS_PER_DAY } from "../../../text/units/index.ts";
 import { type Fault, formatFault } from "../fault.ts";
 import { formatPath } from "../formatPath.ts";
 import { listWords } from "../listWords.ts";
@@ -7,8 +8,6 @@ import type { Order, Overnight, Plan, Week, WeekDay } from "../plan.ts";
 import type { WeekFile } from "../schema/week.ts";
 import { dayJson } from "./dayJson.ts";
 import { differentPlant } from "./samePlant.ts";
-
-const SECONDS_PER_DAY = 86_400;
 
 type Json = Record<string, unknown>;
 type FileDay = WeekFile["days"][number];
