@@ -257,10 +257,21 @@ export interface Crew {
   walkSeconds: number;
   /** Each person is missing for the whole day with this probability, independently. */
   absentShare: number;
+  /** Who steps in where too few of them are there; absent: nobody. */
+  cover?: Cover;
   /** Goes home when its own work is done, in overtime if need be; absent: with the day's last work, like everybody. */
   leavesOnItsOwn?: true;
   /** Pay per person-second; null without money. */
   payPerSecond: number | null;
+}
+
+/**
+ * Where fewer than `atLeast` (by shift) of a crew are there, people of the first crew of `by` that can spare somebody work
+ * with it for the shift. A crew keeps the people that its own work takes.
+ */
+export interface Cover {
+  by: { crew: string; keeps: number }[];
+  atLeast: number[];
 }
 
 export const CREW_RULES = ["furthest downstream", "longest queue", "fixed order"] as const;

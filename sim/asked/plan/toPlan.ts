@@ -1,4 +1,5 @@
 import { does } from "../../text/kinds/index.ts";
+import { peopleByShift, withCover } from "./parts/cover.ts";
 import { tidy } from "./parts/tidy.ts";
 import { dayStart, toDay } from "./parts/toDay.ts";
 import { toLiveHandling } from "./parts/toLiveHandling.ts";
@@ -20,7 +21,7 @@ type FileLoad = NonNullable<FileSupply["loads"]>[number];
 export function toPlan(file: PlanFile): Plan {
   const presentation = file.presentation && toPresentation(file.presentation);
   const { bodyParts } = file;
-  return {
+  const plan: Plan = {
     name: file.name,
     notes: file.notes,
     sources: file.sources,
@@ -50,6 +51,7 @@ export function toPlan(file: PlanFile): Plan {
     targetHeadsPerSecond: file.target,
     ...(file.uncertain.length === 0 ? {} : { uncertain: file.uncertain }),
   };
+  return withCover(plan, file);
 }
 
 /** A chiller that is not told how heavy carcasses are takes what the line leaves of them. */
@@ -91,10 +93,9 @@ function toLoads(load: FileLoad, start: number): Load[] {
 
 /** A pool of people, counted by shift. */
 function toCrew(file: PlanFile["crews"][number], shifts: PlanFile["day"]["shifts"]): Crew {
-  const { people } = file;
   return {
     name: file.name,
-    people: shifts.map((shift) => (typeof people === "number" ? people : (people[shift.name] ?? 0))),
+    people: peopleByShift(file, shifts).map((there) => Math.max(0, there - file.ill)),
     rule: file.rule,
     walkSeconds: file.walking,
     absentShare: file.absent,
