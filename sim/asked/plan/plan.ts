@@ -145,6 +145,9 @@ export interface SafeStop {
   to: string;
 }
 
+/** What the shares of rest allowances are taken of. */
+export const ALLOWANCE_BASES = ["basic time", "shift"] as const;
+
 /** When a break ends for somebody who had a head to finish first. */
 export const BREAK_ENDS = ["after its length", "at its time"] as const;
 
@@ -183,6 +186,8 @@ export interface Load {
   lot?: string;
   /** The whole load may be withdrawn: all its heads are taken off at the end of a stage; absent: it never is. */
   withdrawn?: Withdrawal;
+  /** Its carcasses hang apart in that stage until then; absent: they are not held. */
+  held?: { in: string; untilSeconds: number };
   atSeconds: number;
   /** Added to `atSeconds`; null for a lorry that is always on time. */
   delay: Varying | null;

@@ -21,6 +21,8 @@ type FileLoad = NonNullable<FileSupply["loads"]>[number];
 export function toPlan(file: PlanFile): Plan {
   const presentation = file.presentation && toPresentation(file.presentation);
   const { bodyParts } = file;
+  const start = dayStart(file.day);
+  const hours = { start, shifts: file.day.shifts.map(({ from }) => from - start) };
   const plan: Plan = {
     name: file.name,
     notes: file.notes,
@@ -35,9 +37,7 @@ export function toPlan(file: PlanFile): Plan {
       repairSeconds: repair,
     })),
     line: withCarcassShares(
-      file.line
-        .filter(({ leftOut }) => !leftOut)
-        .map((stage) => toStage(stage, dayStart(file.day), { presentation, bodyParts })),
+      file.line.filter(({ leftOut }) => !leftOut).map((stage) => toStage(stage, hours, { presentation, bodyParts })),
     ),
     limits: file.limits.map(({ min, max, ...limit }) => ({ ...limit, minSeconds: min, maxSeconds: max })),
     gates: file.gates,
@@ -81,6 +81,7 @@ function toLoads(load: FileLoad, start: number): Load[] {
     name,
     ...(load.lot === null ? {} : { lot: load.lot }),
     ...(load.withdrawn === null ? {} : { withdrawn: load.withdrawn }),
+    ...(load.held === null ? {} : { held: { in: load.held.in, untilSeconds: load.held.until - start } }),
     atSeconds: load.at - start + index * (load.repeat?.every ?? 0),
     delay: load.delay,
     comesShare: load.comes,

@@ -205,6 +205,8 @@ function compileSupply(plan: Plan, all: Step[], destinations: string[]): Compile
       lot: load.lot ?? null,
       withdrawnChance: load.withdrawn?.chance ?? 0,
       withdrawnAt: all.findLastIndex(({ name }) => name === load.withdrawn?.at),
+      heldIn: all.findLastIndex(({ name }) => name === load.held?.in),
+      heldUntil: load.held?.untilSeconds ?? 0,
       withdrawnTo: destinations.indexOf(load.withdrawn?.as ?? ""),
       seconds: load.atSeconds,
       delay: load.delay,

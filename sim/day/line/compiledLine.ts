@@ -421,6 +421,9 @@ export interface CompiledLoad {
   withdrawnChance: number;
   withdrawnAt: number;
   withdrawnTo: number;
+  /** Stage in which its carcasses are held, -1 where they are not; and until when, seconds. */
+  heldIn: number;
+  heldUntil: number;
   seconds: number;
   delay: Varying | null;
   comesShare: number;
