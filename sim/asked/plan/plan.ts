@@ -36,10 +36,26 @@ export interface Plan {
   bodyParts: BodyParts | null;
   /** Heads per hour the owner wants, or null. Drawn and reported, never enforced. */
   targetHeadsPerSecond: number | null;
+  /** What is there when the day begins, or the first day of a week; absent: nothing. */
+  atStart?: AtStart;
   /** Days one after another; absent where the plan is of one day alone. */
   week?: Week;
   /** Figures that nobody knows exactly; absent where the plan names none. A day takes them as written. */
   uncertain?: UncertainFigure[];
+}
+
+/** Crates in lairage and carcasses in chillers, each so many seconds there when the day's clock starts; longest first. */
+export interface AtStart {
+  crates: (StartedLot & { crates: number; headsPerCrate: number })[];
+  /** `leftShare`: of the live weight, what the stages before leave of a head. */
+  carcasses: (StartedLot & { in: string; heads: number; leftShare: number })[];
+}
+
+interface StartedLot {
+  /** Null: a lot of its own. */
+  lot: string | null;
+  forSeconds: number;
+  liveWeightKg: Varying;
 }
 
 /** A figure that nobody knows exactly, as a multiple of what the plan says. */

@@ -276,9 +276,11 @@ export interface KillStop {
   startedAgain: boolean;
 }
 
-/** Kilograms. Live = by-products + out (by destination) + still on the line, to rounding. */
+/** Kilograms. Live + from before = by-products + out (by destination) + still on the line, to rounding. */
 export interface MassRecord {
   liveKg: number;
+  /** On the line when the day began; absent where nothing was. */
+  fromBeforeKg?: number;
   byProductsKg: Record<string, number>;
   outKg: Record<string, number>;
   onLineKg: number;

@@ -179,6 +179,7 @@ function massRecord(day: DayState): MassRecord {
   });
   return {
     liveKg: day.liveKg,
+    ...(day.keptKg > 0 ? { fromBeforeKg: day.keptKg } : {}),
     carcassLiveKg: day.carcassLiveKg,
     byProductsKg: Object.fromEntries(line.productNames.map((name, product) => [name, day.productKg[product]!])),
     outKg: Object.fromEntries(line.destinationNames.map((name, index) => [name, day.outKg[index]!])),

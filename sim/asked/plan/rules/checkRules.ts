@@ -6,6 +6,7 @@ import { nearestWords } from "../nearestName.ts";
 import { parsePath } from "../parsePath.ts";
 import { readPoint } from "../readPoint.ts";
 import { resolvePath } from "../resolvePath.ts";
+import { atStart } from "./atStart.ts";
 import { breaksForSomeone } from "./breaksForSomeone.ts";
 import { byProductShares } from "./byProductShares.ts";
 import { calendar } from "./calendar.ts";
@@ -57,6 +58,7 @@ const RULES = [
   supplyHandling,
   withdrawals,
   heldLots,
+  atStart,
   crateHandling,
   calendar,
   safeStop,

@@ -3,6 +3,7 @@ import { mass, rate, time } from "../../../text/units/index.ts";
 import { CREW_RULES, LATE_HELP, SHARED_CLOCKS, SOURCE_KINDS } from "../plan.ts";
 import { readGateStart } from "../readPoint.ts";
 import type { TextFiles } from "../textFiles.ts";
+import { atStart } from "./atStart.ts";
 import { CEILINGS } from "./ceilings.ts";
 import { crewName } from "./crewNames.ts";
 import { day } from "./day.ts";
@@ -43,6 +44,12 @@ export function planFile(files: TextFiles) {
       ),
     day: day().describe("Shifts, breaks and how the day ends."),
     supply: supply(varying).describe(`Where the heads come from. At most ${CEILINGS.heads} heads in all.`),
+    atStart: atStart(varying)
+      .nullable()
+      .default(null)
+      .describe(
+        "What stands in lairage and hangs in chillers when the day begins, or the first day of a week. Default: null, nothing.",
+      ),
     liveHandling: liveHandling(varying)
       .nullable()
       .default(null)
