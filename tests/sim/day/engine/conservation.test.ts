@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checkConservation } from "../../../../sim/day/engine/conservation.ts";
-import { ConservationError, type DayRecord, runDay, startDay } from "../../../../sim/day/engine/index.ts";
+import { advance, ConservationError, type DayRecord, runDay, startDay } from "../../../../sim/day/engine/index.ts";
 import { compileLine } from "../../../../sim/day/line/index.ts";
-import { exponential, planOf, station, stream } from "../../../support/plans.ts";
+import { dwell, exponential, planOf, station, stream } from "../../../support/plans.ts";
 import { randomPlan } from "../../../support/randomPlans.ts";
 import { relativeError } from "../../../support/relativeError.ts";
 
@@ -116,5 +116,39 @@ describe("checkConservation", () => {
     });
     day.headsOnLine++;
     expect(() => checkConservation(day)).toThrow(ConservationError);
+  });
+
+  describe("with more in a chiller than it walks at every count", () => {
+    // A hundred heads, hung one a second; the chiller holds them for a day.
+    const full = () => {
+      const line = [station("a", 1), dwell("chiller", 86_400, Number.POSITIVE_INFINITY), station("b", 1)];
+      const day = startDay(compileLine(planOf(stream(exponential(1), 100), line)), { seed: "x", replication: 0 });
+      advance(day, 10_000);
+      checkConservation(day);
+      return { day, chiller: day.stageAt[1]! };
+    };
+
+    it("notices one that is gone from the list, one that is in it twice, and one that stands elsewhere too", () => {
+      const gone = full();
+      gone.chiller.queue.shift();
+      expect(() => checkConservation(gone.day)).toThrow("places taken at chiller: 100 against 99");
+      const twice = full();
+      const { first, last } = twice.chiller.queue;
+      last!.next = first;
+      twice.chiller.queue.length++;
+      expect(() => checkConservation(twice.day)).toThrow("stands in two places");
+      const elsewhere = full();
+      elsewhere.day.positionAt[0]!.item = elsewhere.chiller.queue.first;
+      expect(() => checkConservation(elsewhere.day)).toThrow("stands in two places");
+    });
+
+    it("notices within 256 counts what no list shows: a head that lost weight", () => {
+      const { day, chiller } = full();
+      chiller.queue.first!.next!.mass -= 1;
+      const counts = () => {
+        for (let count = 0; count < 256; count++) checkConservation(day);
+      };
+      expect(counts).toThrow(/mass: .* kg/);
+    });
   });
 });
