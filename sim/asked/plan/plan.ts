@@ -278,6 +278,8 @@ export interface Crew {
   walkSeconds: number;
   /** Each person is missing for the whole day with this probability, independently. */
   absentShare: number;
+  /** Its people change places by rule, as breaks of their own say; absent: they do not. */
+  rotates?: true;
   /** Who steps in where too few of them are there; absent: nobody. */
   cover?: Cover;
   /** Goes home when its own work is done, in overtime if need be; absent: with the day's last work, like everybody. */

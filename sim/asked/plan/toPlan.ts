@@ -1,5 +1,6 @@
 import { does } from "../../text/kinds/index.ts";
 import { peopleByShift, withCover } from "./parts/cover.ts";
+import { withRotations } from "./parts/rotation.ts";
 import { tidy } from "./parts/tidy.ts";
 import { dayStart, toDay } from "./parts/toDay.ts";
 import { toLiveHandling } from "./parts/toLiveHandling.ts";
@@ -53,7 +54,7 @@ export function toPlan(file: PlanFile): Plan {
     ...(file.atStart === null ? {} : { atStart: toAtStart(file.atStart, line) }),
     ...(file.uncertain.length === 0 ? {} : { uncertain: file.uncertain }),
   };
-  return withCover(plan, file);
+  return withRotations(withCover(plan, file), file);
 }
 
 /** A chiller that is not told how heavy carcasses are takes what the line leaves of them. */

@@ -200,6 +200,15 @@ function crew() {
     absent: share()
       .prefault(0)
       .describe("Chance of each person, on their own, to be missing for the whole day. Default: 0."),
+    rotation: record({
+      every: quantityAboveZero(time).describe("Longest time at one task; a head in hand is finished."),
+      takes: quantityAboveZero(time).describe(
+        "How long everybody is away from work to change, hands and knives washed.",
+      ),
+    })
+      .nullable()
+      .default(null)
+      .describe("Its people change places so that nobody does one task for longer. Default: null, by no rule."),
     ill: whole(0, CEILINGS.people)
       .default(0)
       .describe("So many of them are missing for sure, in every shift that they work. Default: 0."),
