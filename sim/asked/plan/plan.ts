@@ -129,13 +129,20 @@ export interface DayPlan {
   /** Checks before the first head of the day: crews are there but begin so much after the first shift's start. */
   preStartSeconds: number;
   /** Cleaning after the last work; null for none. */
-  cleaning: { seconds: number; crews: string[] } | null;
+  cleaning: Cleaning | null;
   /** No planned stop may leave a head on this stretch; null when the plan names none. */
   safeStop: SafeStop | null;
   /** Stages whose heads may stay until the next day; only in a day of a week. */
   overnight?: Overnight[];
   /** The run is stopped, and says so, when the simulated clock passes this many seconds. */
   ceilingSeconds: number;
+}
+
+/** `seconds` after the last work; the sections as soon as each is empty, absent where the plan names none. */
+export interface Cleaning {
+  seconds: number;
+  crews: string[];
+  sections?: { section: string; seconds: number; people: number }[];
 }
 
 export interface Shift {

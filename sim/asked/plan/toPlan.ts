@@ -45,7 +45,7 @@ export function toPlan(file: PlanFile): Plan {
     gates: file.gates,
     stunned: file.stunned && toStunned(file.stunned),
     vessels: file.vessels.map(toVessel),
-    utilities: file.utilities && toPlantUtilities(file.utilities),
+    utilities: file.utilities && toPlantUtilities(file.utilities, file.day.cleaning),
     money: file.money && toMoney(file.money),
     dressing: file.dressing,
     presentation,

@@ -56,6 +56,7 @@ export function compileLine(plan: Plan): CompiledLine {
     slots: compileSlots(plan, { stages, positions, breakdowns, chains, vessels }),
     supply: compileSupply(plan, all, destinationNames),
     atStart: compileAtStart(plan, all),
+    cleaning: compileCleaning(plan, sectionNames),
     killLine: compileKillLine(plan, all),
     sectionNames,
     destinationNames,
@@ -190,6 +191,15 @@ function marksOf({ stunning, sticking, bleeding }: KillLine, all: Step[], indexO
     ...stunning.map((name) => [at(name, END), STUNNED] as const),
     ...sticking.map((name) => [at(name, START), STUCK] as const),
   ]);
+}
+
+function compileCleaning({ day, crews }: Plan, sectionNames: readonly string[]): CompiledLine["cleaning"] {
+  const { cleaning } = day;
+  if (cleaning?.sections === undefined) return null;
+  return {
+    sections: cleaning.sections.map((each) => ({ ...each, section: sectionNames.indexOf(each.section) })),
+    crews: cleaning.crews.map((crew) => crews.findIndex(({ name }) => name === crew)),
+  };
 }
 
 function compileAtStart({ atStart }: Plan, all: Step[]): CompiledLine["atStart"] {

@@ -84,6 +84,8 @@ export interface CompiledLine {
   supply: CompiledSupply;
   /** What is there when the day begins, longest first; null where nothing is. */
   atStart: { crates: CompiledLoad[]; carcasses: StartedCarcasses[] } | null;
+  /** Sections that are cleaned one by one, by index, and who does it; null where the plan names none. */
+  cleaning: { sections: { section: number; seconds: number; people: number }[]; crews: number[] } | null;
   /** Null where nothing in the plan says where heads are stunned. */
   killLine: KillLineColumns | null;
   sectionNames: string[];
