@@ -104,7 +104,7 @@ export async function builtPage(
   folder = join(root, "dist", "page"),
 ): Promise<string> {
   const page = join(folder, "index.html");
-  const config = join(root, "viz", "page", "vite.config.ts");
+  const config = join(root, "viz", "build", "page.config.ts");
   if (!existsSync(config)) {
     if (existsSync(page)) return page;
     throw new Error(`${page} is missing; is the installation complete?`);

@@ -57,11 +57,11 @@ it("takes a built page as it is unless a source is newer, and says when it build
   writeFileSync(page, "built");
   // An installed package has no sources.
   expect(await builtPage(root, (line) => said.push(line))).toBe(page);
-  mkdirSync(join(root, "viz", "page"), { recursive: true });
-  const config = join(root, "viz", "page", "vite.config.ts");
+  mkdirSync(join(root, "viz", "build"), { recursive: true });
+  const config = join(root, "viz", "build", "page.config.ts");
   writeFileSync(config, "export default { no config");
   utimesSync(config, new Date(0), new Date(0));
-  for (const folder of ["viz", "viz/page"]) utimesSync(join(root, folder), new Date(0), new Date(0));
+  for (const folder of ["viz", "viz/build"]) utimesSync(join(root, folder), new Date(0), new Date(0));
   expect(await builtPage(root, (line) => said.push(line))).toBe(page);
   expect(said).toEqual([]);
   utimesSync(config, new Date(), new Date(Date.now() + 1000));
