@@ -61,6 +61,7 @@ const ENTRIES = [
   "sim/index.ts",
   "viz/index.ts",
   "sim/cli/main.ts",
+  "sim/cli/checkout.ts",
   "sim/days/run/threads/lastingThread.ts",
   "sim/days/run/threads/studyThread.ts",
   "sim/days/run/queue/queueThread.ts",
