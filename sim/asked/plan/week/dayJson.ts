@@ -63,7 +63,15 @@ function takePeople(json: Json, name: string, ill: number): Fault[] {
       { path: formatPath(["ill", name]), found, allowed: `at most ${most}`, remedy: "write how many are missing" },
     ];
   }
-  crew.value.ill = Number(crew.value.ill ?? 0) + ill;
+  if (Array.isArray(crew.value.cover) && crew.value.cover.length > 0) {
+    // Whoever steps in has to know how many are there by plan.
+    crew.value.ill = Number(crew.value.ill ?? 0) + ill;
+    return [];
+  }
+  const fewer = (there: unknown) => Math.max(0, Number(there) - ill);
+  crew.value.people = isRecord(people)
+    ? Object.fromEntries(Object.entries(people).map(([shift, there]) => [shift, fewer(there)]))
+    : fewer(people);
   return [];
 }
 
