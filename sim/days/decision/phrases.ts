@@ -44,7 +44,8 @@ export function changeWords(gain: Gain, info: ResponseInfo): string {
   const [, day = ""] = /^(?:(.+)\.)?finish$/.exec(info.key) ?? [];
   if (info.key === "finish" || day !== "")
     return `work ${day === "" ? "" : `on ${day} `}ends ${size} ${isBetter ? "earlier" : "later"}`;
-  if (info.key === "overtime") return `overtime is ${size} ${isBetter ? "shorter" : "longer"}`;
+  if (info.key === "overtime" || info.key === "week.overtime")
+    return `overtime is ${size} ${isBetter ? "shorter" : "longer"}`;
   if (info.key === "headsPerHour") return `the line makes ${size} ${isBetter ? "more" : "fewer"}`;
   const goesUp = isBetter === (info.better === "more");
   if (info.key.startsWith("p95."))

@@ -24,6 +24,7 @@ export function weekResponses(plan: Plan): WeekResponse[] {
   return [
     ...ofDay.map((info) => overWeek(plan, info)),
     ...ofDay.filter(({ key }) => SUMMED.includes(key)).map(summed),
+    made(plan),
     ...orderResponses(plan),
     ...restResponses(plan),
     ...countedDays(plan).flatMap((day, row) =>
@@ -76,6 +77,23 @@ function overAllDays({ key, label, unit, format, better, meaning }: ResponseInfo
 function summed({ key, label, unit, format, better }: ResponseInfo): WeekResponse {
   const info = { key: `week.${key}`, label: `Week: ${label}`, unit, format, better };
   return { ...info, needs: [key], of: (days) => sumOf(days(key)) };
+}
+
+/** What a week handles, however many carcasses wait for the next one: a later hour on Friday leaves more of them in the chiller, and none fewer made. */
+function made(plan: Plan): WeekResponse {
+  return {
+    ...{
+      key: "week.made",
+      label: "Week: carcasses made, those that stay in the chiller at its end included",
+      unit: "carcasses",
+    },
+    ...{ format: "number", better: "more", needs: ["carcasses"] },
+    of: (days, record) => {
+      const [out, counted] = [sumOf(days("carcasses")), countedRecords(plan, record)];
+      if (out === null || counted.length === 0) return null;
+      return out + counted.at(-1)!.heads.onLine - counted[0]!.heads.fromBefore.onLine;
+    },
+  };
 }
 
 function ofOneDay({ key, label, unit, format, better }: ResponseInfo, day: string, row: number): WeekResponse {
