@@ -196,7 +196,8 @@ async function recommend(
   const { confidence, response, limits } = question;
   const [picked, compared] = await trials.of([pick, base], days);
   const isBase = pick === base;
-  const difference = isBase ? null : differenceInWords(picked!.values, compared!.values, confidence, response);
+  const noun = base.plan.week === undefined ? "days" : "weeks";
+  const difference = isBase ? null : differenceInWords(picked!.values, compared!.values, confidence, response, noun);
   const worth = { confidence, matters: null };
   return {
     ...foundOf(picked!, question),
