@@ -45,6 +45,7 @@ export {
   weekClock,
   weekTold,
   welfareLead,
+  whoLacked,
   whyWords,
   withheldWords,
   wrappedLines,

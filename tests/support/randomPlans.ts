@@ -3,6 +3,7 @@ import type {
   Breakdown,
   ByProduct,
   ChainStation,
+  Crew,
   Gate,
   LiveHandling,
   Pace,
@@ -289,6 +290,15 @@ function stunnedOf(line: Stage[], parts: { nth: number; hold: boolean; late: Stu
   return { from: "s0", to: places[nth % places.length]!, hold: hold || late === null, late };
 }
 
+/** One person, who may be missing where somebody of another crew steps in. */
+function maintenance(isCovered: boolean): Crew {
+  const by = [
+    { crew: "c1", keeps: 2 },
+    { crew: "c0", keeps: 1 },
+  ];
+  return isCovered ? crew("maintenance", 1, { absentShare: 0.4, cover: { by, atLeast: [1] } }) : crew("maintenance", 1);
+}
+
 /** Crews of two to four people, so that every station can be served unless somebody is absent. */
 export const randomPlan: fc.Arbitrary<Plan> = fc
   .record({
@@ -300,6 +310,7 @@ export const randomPlan: fc.Arbitrary<Plan> = fc
     rule: fc.constantFrom("furthest downstream" as const, "longest queue" as const, "fixed order" as const),
     walkSeconds: fc.constantFrom(0, 2),
     absentShare: fc.constantFrom(0, 0, 0.1),
+    covered: fc.boolean(),
     closing: fc.option(fc.integer({ min: 0, max: 500 }), { freq: 3, nil: null }),
     gate: fc.option(fc.integer({ min: 1, max: 3 }), { nil: null }),
     safe: fc.boolean(),
@@ -314,7 +325,7 @@ export const randomPlan: fc.Arbitrary<Plan> = fc
         ? []
         : [{ name: "gate", from: "s0", to: { stage: "last", moment: "start" }, atMost: parts.gate }];
     const plan = planOf(parts.supply, parts.line, {
-      crews: [crew("c0", parts.people, people), crew("c1", 2, people), crew("maintenance", 1)],
+      crews: [crew("c0", parts.people, people), crew("c1", 2, people), maintenance(parts.covered)],
       gates,
       stunned: stunnedOf(parts.line, parts.care),
       vessels: [

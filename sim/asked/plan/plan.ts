@@ -145,6 +145,9 @@ export interface SafeStop {
   to: string;
 }
 
+/** What the shares of rest allowances are taken of. */
+export const ALLOWANCE_BASES = ["basic time", "shift"] as const;
+
 /** When a break ends for somebody who had a head to finish first. */
 export const BREAK_ENDS = ["after its length", "at its time"] as const;
 
@@ -183,6 +186,8 @@ export interface Load {
   lot?: string;
   /** The whole load may be withdrawn: all its heads are taken off at the end of a stage; absent: it never is. */
   withdrawn?: Withdrawal;
+  /** Its carcasses hang apart in that stage until then; absent: they are not held. */
+  held?: { in: string; untilSeconds: number };
   atSeconds: number;
   /** Added to `atSeconds`; null for a lorry that is always on time. */
   delay: Varying | null;
@@ -257,10 +262,21 @@ export interface Crew {
   walkSeconds: number;
   /** Each person is missing for the whole day with this probability, independently. */
   absentShare: number;
+  /** Who steps in where too few of them are there; absent: nobody. */
+  cover?: Cover;
   /** Goes home when its own work is done, in overtime if need be; absent: with the day's last work, like everybody. */
   leavesOnItsOwn?: true;
   /** Pay per person-second; null without money. */
   payPerSecond: number | null;
+}
+
+/**
+ * Where fewer than `atLeast` (by shift) of a crew are there, people of the first crew of `by` that can spare somebody work
+ * with it for the shift. A crew keeps the people that its own work takes.
+ */
+export interface Cover {
+  by: { crew: string; keeps: number }[];
+  atLeast: number[];
 }
 
 export const CREW_RULES = ["furthest downstream", "longest queue", "fixed order"] as const;

@@ -1,4 +1,5 @@
 import { does } from "../../text/kinds/index.ts";
+import { peopleByShift, withCover } from "./parts/cover.ts";
 import { tidy } from "./parts/tidy.ts";
 import { dayStart, toDay } from "./parts/toDay.ts";
 import { toLiveHandling } from "./parts/toLiveHandling.ts";
@@ -20,7 +21,9 @@ type FileLoad = NonNullable<FileSupply["loads"]>[number];
 export function toPlan(file: PlanFile): Plan {
   const presentation = file.presentation && toPresentation(file.presentation);
   const { bodyParts } = file;
-  return {
+  const start = dayStart(file.day);
+  const hours = { start, shifts: file.day.shifts.map(({ from }) => from - start) };
+  const plan: Plan = {
     name: file.name,
     notes: file.notes,
     sources: file.sources,
@@ -34,9 +37,7 @@ export function toPlan(file: PlanFile): Plan {
       repairSeconds: repair,
     })),
     line: withCarcassShares(
-      file.line
-        .filter(({ leftOut }) => !leftOut)
-        .map((stage) => toStage(stage, dayStart(file.day), { presentation, bodyParts })),
+      file.line.filter(({ leftOut }) => !leftOut).map((stage) => toStage(stage, hours, { presentation, bodyParts })),
     ),
     limits: file.limits.map(({ min, max, ...limit }) => ({ ...limit, minSeconds: min, maxSeconds: max })),
     gates: file.gates,
@@ -50,6 +51,7 @@ export function toPlan(file: PlanFile): Plan {
     targetHeadsPerSecond: file.target,
     ...(file.uncertain.length === 0 ? {} : { uncertain: file.uncertain }),
   };
+  return withCover(plan, file);
 }
 
 /** A chiller that is not told how heavy carcasses are takes what the line leaves of them. */
@@ -79,6 +81,7 @@ function toLoads(load: FileLoad, start: number): Load[] {
     name,
     ...(load.lot === null ? {} : { lot: load.lot }),
     ...(load.withdrawn === null ? {} : { withdrawn: load.withdrawn }),
+    ...(load.held === null ? {} : { held: { in: load.held.in, untilSeconds: load.held.until - start } }),
     atSeconds: load.at - start + index * (load.repeat?.every ?? 0),
     delay: load.delay,
     comesShare: load.comes,
@@ -91,10 +94,9 @@ function toLoads(load: FileLoad, start: number): Load[] {
 
 /** A pool of people, counted by shift. */
 function toCrew(file: PlanFile["crews"][number], shifts: PlanFile["day"]["shifts"]): Crew {
-  const { people } = file;
   return {
     name: file.name,
-    people: shifts.map((shift) => (typeof people === "number" ? people : (people[shift.name] ?? 0))),
+    people: peopleByShift(file, shifts).map((there) => Math.max(0, there - file.ill)),
     rule: file.rule,
     walkSeconds: file.walking,
     absentShare: file.absent,

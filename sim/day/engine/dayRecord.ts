@@ -333,8 +333,10 @@ export interface CrewRecord {
   /** When its people last ended some work; 0 where there was none. */
   lastWorkSeconds: number;
   peopleMax: number;
-  /** People there by shift, in the order of the plan's shifts; who is absent that day is not counted. */
+  /** People there by shift, in the order of the plan's shifts; who is absent that day, or works with another crew, is not counted. */
   people: number[];
+  /** People of other crews who stepped in, by shift; absent where nobody did. */
+  helpers?: { crew: string; people: number[] }[];
   /** Who is absent that day, by shift. */
   absent: number[];
   /** Person-seconds with work in hand: those of `work` and `jobSeconds` together. */

@@ -210,8 +210,11 @@ function crewRecord(day: DayState, crew: CrewState): CrewRecord {
     name: names[crew.index]!,
     lastWorkSeconds: crew.lastWork,
     peopleMax: crew.peopleMax,
-    people: shiftPeople[crew.index]!.map((people) => people - crew.absent[people]!),
+    people: [...crew.present],
     absent: shiftPeople[crew.index]!.map((people) => crew.absent[people]!),
+    ...(crew.helpers.length === 0
+      ? {}
+      : { helpers: crew.helpers.map((each) => ({ crew: names[each.crew.index]!, people: [...each.people] })) }),
     busySeconds: crew.busySeconds,
     work: crew.stations.map(({ index }, row) => ({
       stage: day.stages.names[index]!,

@@ -1,7 +1,7 @@
 import { CREW_RULES, MOMENTS, type Plan, type Point } from "../../asked/plan/plan.ts";
 import { does } from "../../text/kinds/index.ts";
 import { compileBreakdowns } from "./compileBreakdowns.ts";
-import { compileCalendar } from "./compileCalendar.ts";
+import { compileCalendar, plannedPeople } from "./compileCalendar.ts";
 import {
   BLED,
   type ChainColumns,
@@ -73,13 +73,22 @@ function compileCrews(plan: Plan, all: Step[]): CrewColumns {
     count: plan.crews.length,
     names: plan.crews.map((crew) => crew.name),
     rule: Int8Array.from(plan.crews, (crew) => CREW_RULES.indexOf(crew.rule)),
-    peopleMax: Int32Array.from(plan.crews, (crew) => Math.max(...crew.people)),
+    peopleMax: Int32Array.from(plan.crews, (crew) => Math.max(...crew.people, ...(crew.cover?.atLeast ?? []))),
     shiftPeople: plan.crews.map((crew) => crew.people),
+    cover: plan.crews.map(({ cover }) =>
+      cover === undefined
+        ? null
+        : {
+            by: cover.by.map(({ crew }) => plan.crews.findIndex(({ name }) => name === crew)),
+            keeps: cover.by.map(({ keeps }) => keeps),
+            atLeast: cover.atLeast,
+          },
+    ),
     walkSeconds: Float64Array.from(plan.crews, (crew) => crew.walkSeconds),
     absentShare: Float64Array.from(plan.crews, (crew) => crew.absentShare),
     leavesFrom: Float64Array.from(plan.crews, (crew) => {
       if (!crew.leavesOnItsOwn) return Number.NaN;
-      return plan.day.shifts[crew.people.findLastIndex((there) => there > 0)]?.toSeconds ?? 0;
+      return plan.day.shifts[plannedPeople(crew).findLastIndex((there) => there > 0)]?.toSeconds ?? 0;
     }),
     protected: Int8Array.from(served, (list) => (list.some((stage) => stretch[stage]) ? 1 : 0)),
     stationFrom: rowRanges(served.map((list) => list.length)),
@@ -196,6 +205,8 @@ function compileSupply(plan: Plan, all: Step[], destinations: string[]): Compile
       lot: load.lot ?? null,
       withdrawnChance: load.withdrawn?.chance ?? 0,
       withdrawnAt: all.findLastIndex(({ name }) => name === load.withdrawn?.at),
+      heldIn: all.findLastIndex(({ name }) => name === load.held?.in),
+      heldUntil: load.held?.untilSeconds ?? 0,
       withdrawnTo: destinations.indexOf(load.withdrawn?.as ?? ""),
       seconds: load.atSeconds,
       delay: load.delay,

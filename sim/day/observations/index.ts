@@ -38,6 +38,7 @@ export { PARAMETERS, type Slope, type SlopeParameter, slopesOf, slopesThatHold }
 // Where heads stood between stunning and sticking
 
 export { killLineKeys, killStopResponses, needsKillStops } from "./killStopResponses.ts";
+export { cutShortKeys } from "./week/cutShortResponses.ts";
 
 // What a day cost, used and yielded
 

@@ -30,7 +30,7 @@ import { uncertain } from "./uncertain.ts";
 import { uniqueNames } from "./uniqueNames.ts";
 import { comesAfter, type WayGraph, wayGraph } from "./wayGraph.ts";
 import { ways } from "./ways.ts";
-import { withdrawals } from "./withdrawals.ts";
+import { heldLots, withdrawals } from "./withdrawals.ts";
 
 /** What the keys of one kind of stage say of each other; rules for stations are for those on chains as well. */
 const RULES_OF_KIND: Record<StageKind, ((json: unknown) => Fault[])[]> = {
@@ -56,6 +56,7 @@ const RULES = [
   vesselFilling,
   supplyHandling,
   withdrawals,
+  heldLots,
   crateHandling,
   calendar,
   safeStop,

@@ -1,8 +1,9 @@
+import { readClock } from "../../../text/units/index.ts";
 import type { Fault } from "../fault.ts";
 import { listWords } from "../listWords.ts";
 import { nearestWords } from "../nearestName.ts";
-import { faultAt, located, locatedList, namesOf } from "./located.ts";
-import { stagesOf } from "./stages.ts";
+import { faultAt, type Located, located, locatedList, namesOf } from "./located.ts";
+import { stagesOf, writtenDoes } from "./stages.ts";
 
 /** A load is withdrawn at a stage that there is, as something that this stage removes. */
 export function withdrawals(json: unknown): Fault[] {
@@ -29,4 +30,40 @@ export function withdrawals(json: unknown): Fault[] {
     const remedy = nearestWords(as, removed, `add it to the removals of ${name}`);
     return [faultAt([...withdrawn.at, "as"], `'${as}' is no removal of ${name}`, listWords(removed), remedy)];
   });
+}
+
+/** A lot is held in a chiller that there is, behind the killing, until after its lorry is due. */
+export function heldLots(json: unknown): Fault[] {
+  const stages = stagesOf(json);
+  const killed = stages.findLastIndex((stage) => isKilling(json, stage));
+  const chillers = namesOf(stages.slice(killed + 1).filter(({ value }) => writtenDoes(value, "hold heads")));
+  return locatedList(json, "supply", "loads").flatMap((load) => {
+    const held = located(json, ...load.at, "held");
+    if (held === null) return [];
+    const name = String(held.value.in);
+    const due = readClock(load.value.at).value;
+    const until = readClock(held.value.until).value;
+    const remedy = nearestWords(name, chillers, "name a chiller");
+    return [
+      ...(chillers.includes(name)
+        ? []
+        : [faultAt([...held.at, "in"], `no carcasses can hang in '${name}'`, listWords(chillers), remedy)]),
+      ...(due === null || until === null || until > due
+        ? []
+        : [
+            faultAt(
+              [...held.at, "until"],
+              "it is released before it comes",
+              `after ${load.value.at}`,
+              "check the hours",
+            ),
+          ]),
+    ];
+  });
+}
+
+/** A stage where animals are killed or bled: by its name, or by what the plan says of it. */
+function isKilling(json: unknown, { value }: Located): boolean {
+  const told = [located(json, "day", "safeStop")?.value.to, located(json, "stunned")?.value.to];
+  return told.includes(value.name) || /stun|stick|bleed/i.test(String(value.name));
 }

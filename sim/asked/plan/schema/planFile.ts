@@ -193,6 +193,23 @@ function crew() {
     absent: share()
       .prefault(0)
       .describe("Chance of each person, on their own, to be missing for the whole day. Default: 0."),
+    ill: whole(0, CEILINGS.people)
+      .default(0)
+      .describe("So many of them are missing for sure, in every shift that they work. Default: 0."),
+    cover: z
+      .array(reference())
+      .max(CEILINGS.crews)
+      .default([])
+      .describe(
+        'Crews that lend people for the whole shift where fewer than "atLeast" of this one are there, the first that can ' +
+          "spare somebody. Default: none.",
+      ),
+    atLeast: whole(1, CEILINGS.people)
+      .optional()
+      .describe(
+        'So many are there at least, with "cover"; no more than the shift has by plan. Default: what its work takes that ' +
+          "nobody else may do, one person or more.",
+      ),
     leaves: z
       .enum(["with the last work of the day", "when its own work is done"])
       .default("with the last work of the day")

@@ -51,7 +51,7 @@ function givePeople(json: Json, name: string, people: unknown): Fault[] {
   return [];
 }
 
-/** So many fewer in every shift that has that many. */
+/** So many fewer in every shift. */
 function takePeople(json: Json, name: string, ill: number): Fault[] {
   const crew = crewOf(json, name, "ill");
   if ("fault" in crew) return [crew.fault];
@@ -63,10 +63,7 @@ function takePeople(json: Json, name: string, ill: number): Fault[] {
       { path: formatPath(["ill", name]), found, allowed: `at most ${most}`, remedy: "write how many are missing" },
     ];
   }
-  const fewer = (there: unknown) => Math.max(0, Number(there) - ill);
-  crew.value.people = isRecord(people)
-    ? Object.fromEntries(Object.entries(people).map(([shift, there]) => [shift, fewer(there)]))
-    : fewer(people);
+  crew.value.ill = Number(crew.value.ill ?? 0) + ill;
   return [];
 }
 

@@ -93,7 +93,10 @@ export function pathCells(line: CompiledLine): PathCells {
   const always = () => true;
   const paused = new Set([...calendar.target].filter((_, row) => calendar.action[row] === STAGE_PAUSE));
   const repairs = new Set([...breakdowns.stage].filter((_, unit) => breakdowns.crew[unit]! >= 0));
-  const mayLack = new Set([...crews.absentShare].flatMap((share, crew) => (share > 0 ? [crew] : [])));
+  const mayLack = new Set([
+    ...[...crews.absentShare].flatMap((share, crew) => (share > 0 ? [crew] : [])),
+    ...crews.cover.flatMap((cover, crew) => (cover === null ? [] : [crew, ...cover.by])),
+  ]);
   const crewsOf = (stage: number) => [
     ...stages.crew.subarray(stages.crewFrom[stage]!, stages.crewFrom[stage + 1]!),
     ...[...breakdowns.crew].filter((_, unit) => breakdowns.stage[unit] === stage),

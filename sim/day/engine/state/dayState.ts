@@ -9,7 +9,7 @@ import { BreakdownState } from "./breakdownState.ts";
 import { Calendar } from "./calendar.ts";
 import { ChainState } from "./chainState.ts";
 import { NONE } from "./codes.ts";
-import { CrewState } from "./crewState.ts";
+import { CrewState, stepIn } from "./crewState.ts";
 import type { Return } from "./dayUnderWay.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
@@ -203,6 +203,7 @@ export class DayState {
     this.crewAt = crews.names.map(
       (name, crew) => new CrewState(line, crew, this.stageAt, () => stream(name, "absent")),
     );
+    stepIn(line, this.crewAt);
     this.vesselAt = vessels.names.map((_, vessel) => new VesselState(line, vessel, this.stageAt));
     this.breakdownAt = breakdowns.names.map((_, unit) => {
       const name = unitName(line, unit);

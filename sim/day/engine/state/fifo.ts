@@ -15,6 +15,19 @@ export class Fifo {
     this.length++;
   }
 
+  /** Takes out an item that is in the list. Cost: those before it. */
+  remove(item: Item): void {
+    if (this.first === item) {
+      this.shift();
+      return;
+    }
+    let before = this.first!;
+    while (before.next !== item) before = before.next!;
+    before.next = item.next;
+    if (this.last === item) this.last = before;
+    this.length--;
+  }
+
   /** Takes the first item; the list must not be empty. */
   shift(): Item {
     const item = this.first!;

@@ -52,7 +52,11 @@ const OWN_CAUSES: Record<StepKind, Cause> = {
 function mayLack(plan: Plan, step: Step): boolean {
   const { crews, breakdowns } = workplace(step);
   const names = [...crews, ...breakdowns.map(({ crew }) => crew)];
-  return plan.crews.some(({ name, absentShare }) => absentShare > 0 && names.includes(name));
+  const lenders = plan.crews.flatMap(({ cover }) => cover?.by.map(({ crew }) => crew) ?? []);
+  return plan.crews.some(
+    ({ name, absentShare, cover }) =>
+      names.includes(name) && (absentShare > 0 || cover !== undefined || lenders.includes(name)),
+  );
 }
 
 function mayStop({ day, line, stunned }: Plan, step: Step, isCrewed: boolean): boolean {

@@ -3,6 +3,7 @@ import { needsBinding } from "../binding/bindingKeys.ts";
 import type { ResponseInfo } from "../responseInfo.ts";
 import { responseList } from "../responseList.ts";
 import { dayAndMoneyKeys, usualOfDay } from "../usualOfDay.ts";
+import { cutShortResponses } from "./cutShortResponses.ts";
 import { orderResponses } from "./orderResponses.ts";
 import { overDays, sumOf } from "./overDays.ts";
 import { restResponses } from "./restResponses.ts";
@@ -27,6 +28,7 @@ export function weekResponses(plan: Plan): WeekResponse[] {
     made(plan),
     ...orderResponses(plan),
     ...restResponses(plan),
+    ...cutShortResponses(plan),
     ...countedDays(plan).flatMap((day, row) =>
       ofDay.filter(({ key }) => listed.has(key)).map((info) => ofOneDay(info, day.name, row)),
     ),

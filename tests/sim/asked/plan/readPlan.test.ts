@@ -33,14 +33,14 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "an unknown key",
     (plan) => (plan.crews[0].peopel = 3),
     [
-      "crews[0].peopel: unknown key; allowed: 'name', 'people', 'rule', 'walking', 'absent', 'leaves', 'pay'; did you mean 'people'?",
+      "crews[0].peopel: unknown key; allowed: 'name', 'people', 'rule', 'walking', 'absent', 'ill', 'cover', 'atLeast', 'leaves', 'pay'; did you mean 'people'?",
     ],
   ],
   [
     "a key that reaches for the prototype",
     (plan) => Object.defineProperty(plan.crews[0], "__proto__", { value: {}, enumerable: true }),
     [
-      "crews[0].__proto__: unknown key; allowed: 'name', 'people', 'rule', 'walking', 'absent', 'leaves', 'pay'; delete it or write one of these",
+      "crews[0].__proto__: unknown key; allowed: 'name', 'people', 'rule', 'walking', 'absent', 'ill', 'cover', 'atLeast', 'leaves', 'pay'; delete it or write one of these",
     ],
   ],
   [
