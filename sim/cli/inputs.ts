@@ -43,6 +43,7 @@ const KINDS: Record<InputKind, { words: string; command: string; name: string }>
     command: 'answer it with "gambrel improve"',
     name: "a question for gambrel improve",
   },
+  season: { words: "is a season", command: 'run it with "gambrel season"', name: "a season" },
 };
 
 const BYTES_PER_MEGABYTE = 1_000_000;

@@ -155,6 +155,28 @@ function addWeek(gambrel: Command, terminal: Speak): void {
   ]);
 }
 
+function addSeason(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
+    .command("season")
+    .description("simulate the weeks of a year that differ in animals, weight and absence, and tell the year")
+    .argument("<season>", "file with the weeks of a season")
+    .addOption(seedOption())
+    .addOption(weeksOption().default(undefined, "as the file says"))
+    .addOption(threadsOption())
+    .option("--out <folder>", REPORT_FOLDER)
+    .addOption(overwriteOption())
+    .addOption(jsonOption("print the findings as JSON to standard output"))
+    .addOption(ceilingOption())
+    .action(async (path, options) => {
+      const { seasonCommand } = await import("./commands/season.ts");
+      await seasonCommand(await terminal(), path, options);
+    });
+  withExamples(command, [
+    ["gambrel season year.json", "the year in words: the hardest weeks, overtime, late orders, people"],
+    ["gambrel season year.json --out runs/year", "the year as a picture, too, and the weeks that it rests on"],
+  ]);
+}
+
 function addStudy(gambrel: Command, terminal: Speak): void {
   const command = gambrel
     .command("study")
@@ -529,6 +551,7 @@ const ENTRIES = [
   addCheck,
   addDay,
   addWeek,
+  addSeason,
   addStudy,
   addWhy,
   addTry,

@@ -44,6 +44,7 @@ export { carriedBy, mapWork, pacedIn, stationsIn, type Work } from "./mapWork.ts
 export { filesBeside, namedPlan } from "./namedPlan.ts";
 export { nearestName, nearestWords } from "./nearestName.ts";
 export { type PathStep, parsePath } from "./parsePath.ts";
+export { readDate } from "./readDate.ts";
 export { readNamedFile } from "./readNamedFile.ts";
 export { type Place, type Resolved, resolvePath } from "./resolvePath.ts";
 export { expandedLoadNames } from "./rules/expandedLoadNames.ts";

@@ -22,6 +22,8 @@ interface Watched {
 /** Fewer heads than this share of the day's are rounding, not a plant that handles fewer. */
 const FEWER_HEADS = 0.002;
 const UNFINISHED = "unfinished";
+/** Of a week: what was full over the night, so that a day did not end. */
+const FULL = "cutShortFull.";
 const HEADS = "carcasses";
 /** Of a week, at the end of which some of them are still in the chiller. */
 const WEEK_HEADS = "week.made";
@@ -50,7 +52,7 @@ const WORST_PART = 0.01;
  * each limit that chance moves.
  */
 export function harmOf({ limits }: Watched, before: Values, after: Values): string | null {
-  if (count(after[UNFINISHED]) > count(before[UNFINISHED])) return "its days did not end by themselves";
+  if (count(after[UNFINISHED]) > count(before[UNFINISHED])) return unfinishedWords(after);
   const [key, time] = before[WEEK_HEADS] === undefined ? [HEADS, "day"] : [WEEK_HEADS, "week"];
   const heads = difference(before[key], after[key]);
   const mean = estimate(before[key] ?? [], 0.95)?.mean ?? 0;
@@ -61,6 +63,15 @@ export function harmOf({ limits }: Watched, before: Values, after: Values): stri
     if (harm !== null) return harm;
   }
   return null;
+}
+
+/** Of a week the chiller that was full is named: who is missing behind it stops the line before it. */
+function unfinishedWords(after: Values): string {
+  const full = Object.keys(after).filter((key) => key.startsWith(FULL) && count(after[key]) > 0);
+  const words = "its days did not end by themselves";
+  if (full.length === 0) return words;
+  const names = full.map((key) => `'${key.slice(FULL.length)}'`).join(" and ");
+  return `${words}: ${names} was full, and nobody took anything out of it any more`;
 }
 
 function shareHarm(limit: WatchedLimit, before: Values, after: Values): string | null {

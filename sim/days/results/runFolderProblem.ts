@@ -24,7 +24,7 @@ const OURS = new Set([
     "charts",
     "fragment.json",
   ],
-  ...["asked.json", "improvement.json", "line-up.json", "doubt.json"],
+  ...["asked.json", "improvement.json", "line-up.json", "season.json", "doubt.json"],
 ]);
 
 /**

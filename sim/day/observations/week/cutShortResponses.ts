@@ -3,10 +3,15 @@ import type { DaysRecord } from "../../engine/index.ts";
 import { countedDays, type WeekResponse } from "./weekResponse.ts";
 
 const CUT_SHORT = "cutShort.";
+const FULL = "cutShortFull.";
 
-/** For each crew of which people may be missing: whether a week was cut short since they were. */
+/** Whether a week was cut short since people of a crew were missing, for each that may lack some, or since a chiller was full over a night. */
 export function cutShortResponses(plan: Plan): WeekResponse[] {
-  return crewsThatMayLack(plan).map((name) => ({
+  return [...crewsThatMayLack(plan).map(lacking), ...overnightStages(plan).map(full)];
+}
+
+function lacking(name: string): WeekResponse {
+  return {
     key: `${CUT_SHORT}${name}`,
     label: `Weeks cut short: too few of ${name} came, and what waited for them was never done`,
     unit: "share of weeks",
@@ -14,12 +19,42 @@ export function cutShortResponses(plan: Plan): WeekResponse[] {
     better: "less",
     needs: [],
     of: (_, record) => (lacked(record, name) ? 1 : 0),
-  }));
+  };
+}
+
+function full(name: string): WeekResponse {
+  return {
+    ...{
+      key: `${FULL}${name}`,
+      label: `Weeks cut short: ${name} was full, and nobody took anything out of it any more that day`,
+    },
+    ...{ unit: "share of weeks", format: "share", better: "less", needs: [] },
+    of: (_, { status, days }) => (status !== "finished" && isFull(days.at(-1)!, name) ? 1 : 0),
+  };
+}
+
+/** What is in it stays until tomorrow, and others wait for its places. */
+function isFull({ left }: DaysRecord["days"][number], name: string): boolean {
+  return (
+    left.some(({ stage, reason }) => stage === name && reason === "tomorrow") &&
+    left.some(({ reason }) => reason === "the next stage")
+  );
+}
+
+function overnightStages(plan: Plan): string[] {
+  return [
+    ...new Set(countedDays(plan).flatMap(({ plan: { day } }) => (day.overnight ?? []).map(({ stage }) => stage))),
+  ];
 }
 
 /** Kept of every study of weeks, so that a week cut short is never told without its reason. */
 export function cutShortKeys(plan: Plan): string[] {
-  return plan.week === undefined ? [] : crewsThatMayLack(plan).map((name) => `${CUT_SHORT}${name}`);
+  return plan.week === undefined
+    ? []
+    : [
+        ...crewsThatMayLack(plan).map((name) => `${CUT_SHORT}${name}`),
+        ...overnightStages(plan).map((name) => `${FULL}${name}`),
+      ];
 }
 
 function crewsThatMayLack(plan: Plan): string[] {
