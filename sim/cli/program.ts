@@ -211,7 +211,13 @@ function addWhy(gambrel: Command, terminal: Speak): void {
     .description("say why work ends when it does, try changes to the plan, and say which to make first")
     .argument("<plan>", "plan file")
     .addOption(seedOption().default("1"))
-    .addOption(replicationsOption("days to simulate of the plan and of each change").default(20))
+    .option("--on <day>", "of a plan with a week: this day of it (default: the day that decides the week)")
+    .addOption(
+      replicationsOption("days (of a plan with a week: weeks) to simulate of the plan and of each change").default(
+        undefined,
+        "20; 8 weeks",
+      ),
+    )
     .addOption(threadsOption())
     .option("--out <folder>", REPORT_FOLDER)
     .addOption(overwriteOption())
@@ -224,6 +230,7 @@ function addWhy(gambrel: Command, terminal: Speak): void {
   withExamples(command, [
     ["gambrel why plant.json", "20 days of the plan and of each change"],
     ["gambrel why plant.json --replications 60 --out runs/why", "narrower ranges, with a report"],
+    ["gambrel why plant-week.json --on Wednesday", "one day of a week, beginning with what the days before left"],
   ]);
 }
 

@@ -1,5 +1,5 @@
 import { type ScaleLinear, scaleLinear, utcFormat } from "d3";
-import { formatConfidence } from "../../sim/text/units/index.ts";
+import { formatConfidence, formatNumber, formatResponse } from "../../sim/text/units/index.ts";
 import type { Season, SeasonKey } from "../contract.ts";
 import {
   type ChartContext,
@@ -14,7 +14,7 @@ import {
   readable,
   textWidth,
 } from "../frame/index.ts";
-import { weeksOf } from "../words/index.ts";
+import { quoted, weeksOf } from "../words/index.ts";
 import { type ChartTable, endCells, endColumns, type PartialEnds, textColumn } from "./chartTable.ts";
 
 /** Weeks of one kind, one after another. */
@@ -32,9 +32,11 @@ export interface SeasonPanel {
   /** By band. */
   ends: readonly PartialEnds[];
   /** A level to hold it against: the people of the plan; null for none. */
-  level: { value: number; words: string } | null;
-  /** Bars stand on 0, marks at a height of their own. */
+  level: number | null;
+  /** Bars stand on 0, and no range goes below it; marks have a height of their own. */
   bars: boolean;
+  /** Pixels: a clock needs room for its hours. */
+  height: number;
 }
 
 export interface SeasonColumns extends ChartWords {
@@ -45,7 +47,8 @@ export interface SeasonColumns extends ChartWords {
 }
 
 const GUTTER = 52;
-const PANEL = 92;
+const PANEL = 84;
+const CLOCK_PANEL = 134;
 const GAP = 40;
 const MS_PER_WEEK = 604_800_000;
 
@@ -63,7 +66,7 @@ export function seasonChart(columns: SeasonColumns, context: ChartContext): SVGS
   for (const panel of panels) {
     top += GAP;
     drawPanel(frame, panel, bands, { x, top });
-    top += PANEL;
+    top += panel.height;
   }
   drawTicks(frame, columns, x, top);
   const list = bands.map(({ number, name, from, times }) => `${number} ${name}: ${weeksOf({ from, times })}`);
@@ -94,10 +97,10 @@ function drawPanel(
   bands: readonly SeasonBand[],
   { x, top }: { x: X; top: number },
 ): void {
-  const { quantity, ends, level, bars } = panel;
+  const { quantity, ends, level, bars, height } = panel;
   const y = scaleLinear()
     .domain(domainOf(panel))
-    .range([top + PANEL, top]);
+    .range([top + height, top]);
   const [left, right] = x.range() as [number, number];
   drawLeftAxis(frame, y, quantity, { left, right, labelY: top - 8 });
   bands.forEach((band, index) => {
@@ -106,16 +109,15 @@ function drawPanel(
   });
   frame.body
     .append("path")
-    .attr("d", `M${left},${top + PANEL}H${right}`)
+    .attr("d", `M${left},${top + height}H${right}`)
     .attr("stroke", frame.colour("rule"));
   if (level === null) return;
-  const at = y(level.value);
+  const at = y(level);
   frame.body
     .append("path")
     .attr("d", `M${left},${at.toFixed(1)}H${right}`)
     .attr("stroke", frame.colour("ink"))
     .attr("stroke-dasharray", "4 3");
-  drawText(frame.body, right, at - 4, level.words, { anchor: "end", fill: frame.colour("muted") });
 }
 
 /** A bar from 0, or a thick line at its height; the interval as a thin line in the middle. */
@@ -146,7 +148,7 @@ function drawBand(
   const middle = ((left + right) / 2).toFixed(1);
   group
     .append("path")
-    .attr("d", `M${middle},${y(low).toFixed(1)}V${y(high).toFixed(1)}`)
+    .attr("d", `M${middle},${y(bars ? Math.max(0, low) : low).toFixed(1)}V${y(high).toFixed(1)}`)
     .attr("stroke", frame.colour("line"))
     .attr("stroke-width", 1.2);
 }
@@ -154,7 +156,7 @@ function drawBand(
 /** Room for every interval and for the level; of bars from 0, of marks with a little air. */
 function domainOf({ ends, level, bars }: SeasonPanel): [number, number] {
   const values = ends.flatMap(({ mean, low, high }) => [mean, low, high]).filter((value) => value !== null);
-  const all = level === null ? values : [...values, level.value];
+  const all = level === null ? values : [...values, level];
   const [least, most] = [Math.min(...all), Math.max(...all)];
   const air = (most - least) * 0.15 || Math.abs(most) * 0.05 || 1;
   return bars ? [0, most + air] : [least - air, most + air];
@@ -185,14 +187,15 @@ export function seasonView(season: Season): SeasonColumns {
     level: SeasonPanel["level"] = null,
   ): SeasonPanel[] => {
     const ends = kinds.map(({ figures }) => endsOf(figures[key]));
-    return ends.every(({ mean }) => mean === null) ? [] : [{ quantity, ends, level, bars }];
+    const height = quantity.kind === "clock" ? CLOCK_PANEL : PANEL;
+    return ends.every(({ mean }) => mean === null) ? [] : [{ quantity, ends, level, bars, height }];
   };
   const { startClockSeconds } = season;
   return {
     title: "The year, week by week",
     caption: "High marks are hard weeks",
     subtitle: `Means of ${runs} simulated weeks of each kind with their ${formatConfidence(confidence)} intervals; the numbers above name the kinds of week`,
-    description: `${isolated(season.verdict)} ${season.words.map(isolated).join(" ")}`,
+    description: kinds.map((kind) => kindWords(kind, season)).join(" "),
     bands,
     panels: [
       ...panel("end", { kind: "clock", label: "Latest end of work of the week", startClockSeconds }, false),
@@ -200,15 +203,26 @@ export function seasonView(season: Season): SeasonColumns {
       ...(orders === 0
         ? []
         : panel("late", { kind: "number", label: `Orders late a week, of ${orders}`, unit: "" }, true)),
-      ...panel("people", { kind: "number", label: "People who do the work without overtime", unit: "" }, false, {
-        ...{ value: people, words: `${people} people of the plan` },
-      }),
+      ...panel(
+        "people",
+        { kind: "number", label: `People to do without overtime; dashed: the plan's ${people}`, unit: "" },
+        false,
+        people,
+      ),
     ],
     ticks: ticksOf(
       begins,
       kinds.reduce((sum, { times }) => sum + times, 0),
     ),
   };
+}
+
+/** One kind of week in words, for those who cannot see the picture. */
+function kindWords({ name, from, times, figures }: Season["kinds"][number], season: Season): string {
+  const weeks = times === 1 ? `week ${from}` : `weeks ${weeksOf({ from, times })}`;
+  if (figures.end === null || figures.overtimeHours === null) return `${quoted(name)}, ${weeks}: no end.`;
+  const end = formatResponse(figures.end.mean, { unit: "s", format: "clock" }, season.startClockSeconds);
+  return `${quoted(name)}, ${weeks}: latest end ${end}, overtime ${formatNumber(Math.round(figures.overtimeHours.mean))} person-hours a week.`;
 }
 
 function endsOf(found: Season["kinds"][number]["figures"][SeasonKey]): PartialEnds {

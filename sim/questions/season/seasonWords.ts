@@ -52,13 +52,13 @@ function hardestOf({ kinds }: SeasonFindings): SeasonKind | null {
 function verdictOf(hardest: SeasonKind, season: SeasonFindings): string {
   const { latestDay, figures } = hardest;
   const { value, range } = seasonFigure("end", figures.end!, season);
-  const when = `work ends latest on ${latestDay}, the week's latest end being ${value}${range === "" ? "" : ` (${range})`}`;
+  const when = `work goes on to ${value}${range === "" ? "" : ` (${range})`}, longest on ${latestDay}`;
   const hours = figures.overtimeHours!.mean;
   const over =
     hours < NO_OVERTIME
       ? "with no overtime to speak of"
-      : `with ${hoursWords(figures.overtimeHours!, season)} of overtime`;
-  return `Of ${yearWords(season)} ${named(hardest.name)} (${weeksWords(hardest)}) is hardest: ${when}, ${over}.`;
+      : `with ${hoursWords(figures.overtimeHours!, season)} of overtime a week`;
+  return `Hardest of ${yearWords(season)} is ${named(hardest.name)} (${weeksWords(hardest)}): ${when}, ${over}.`;
 }
 
 function yearWords({ kinds }: SeasonFindings): string {
@@ -73,7 +73,7 @@ function weeksWords({ from, times }: SeasonKind): string {
 
 function hoursWords(found: Estimate, season: SeasonFindings): string {
   const { value, range } = seasonFigure("overtimeHours", found, season);
-  return `${value} person-hours a week${range === "" ? "" : ` (${range})`}`;
+  return `${value}${range === "" ? "" : ` (${range})`} person-hours`;
 }
 
 function overtimeWords(season: SeasonFindings): string[] {

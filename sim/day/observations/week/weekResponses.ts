@@ -26,6 +26,7 @@ export function weekResponses(plan: Plan): WeekResponse[] {
     ...ofDay.map((info) => overWeek(plan, info)),
     ...ofDay.filter(({ key }) => SUMMED.includes(key)).map(summed),
     made(plan),
+    ...countedDays(plan).flatMap(({ name }, row) => leftBefore(plan, name, row)),
     ...orderResponses(plan),
     ...restResponses(plan),
     ...cutShortResponses(plan),
@@ -96,6 +97,32 @@ function made(plan: Plan): WeekResponse {
       return out + counted.at(-1)!.heads.onLine - counted[0]!.heads.fromBefore.onLine;
     },
   };
+}
+
+/** What a day begins with: of a plan's first day, nothing. */
+function leftBefore(plan: Plan, day: string, row: number): WeekResponse[] {
+  const response = (
+    key: string,
+    label: string,
+    of: (heads: { inLairage: number; onLine: number }) => number,
+  ): WeekResponse => ({
+    ...{
+      key: `${day}.left.${key}`,
+      label: `${day}: ${label}, left by the days before`,
+      unit: key,
+      format: "number",
+      better: "less",
+      needs: [],
+    },
+    of: (_, record) => {
+      const found = countedRecords(plan, record)[row];
+      return found === undefined ? null : of(found.heads.fromBefore);
+    },
+  });
+  return [
+    response("heads", "animals in their crates in the morning", ({ inLairage }) => inLairage),
+    response("carcasses", "carcasses on the line in the morning, in chillers above all", ({ onLine }) => onLine),
+  ];
 }
 
 function ofOneDay({ key, label, unit, format, better }: ResponseInfo, day: string, row: number): WeekResponse {
