@@ -1,13 +1,11 @@
 import process from "node:process";
 import { wrappedLines } from "../../../viz/index.ts";
-import { listWords, type Plan } from "../../asked/plan/index.ts";
-import { countedDays } from "../../day/observations/index.ts";
+import type { Plan } from "../../asked/plan/index.ts";
 import { type StudyResults, stableJsonParts } from "../../days/results/index.ts";
 import { answerWhy } from "../../questions/why/index.ts";
 import { formatConfidence } from "../../text/units/index.ts";
 import { decidedLines } from "../answerLines.ts";
-import { BadInput } from "../faults.ts";
-import { loadPlanWithWarnings, readInputFile } from "../inputs.ts";
+import { dayNamed, loadPlanWithWarnings, readInputFile } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
 import { alone, runInto } from "../runFolder.ts";
 import { type SearchThreads, simulateStudy, withSearchThreads } from "../simulate.ts";
@@ -54,18 +52,6 @@ export async function whyCommand(terminal: Terminal, path: string, options: WhyC
 /** Of a plan without replications asked for: a week takes as long as its days. */
 const DAYS = 20;
 const WEEKS = 8;
-
-/** A counted working day of the week by its name; `BadInput` says which there are. */
-function dayNamed(plan: Plan, name: string): string {
-  if (plan.week === undefined)
-    throw new BadInput(["--on: this plan is of one day alone; leave --on out, or name a plan with a week."]);
-  const names = countedDays(plan).map((day) => day.name);
-  const found = names.find((each) => each.toLowerCase() === name.toLowerCase());
-  if (found !== undefined) return found;
-  throw new BadInput([
-    `--on: '${name}' is no working day of the week that is counted; take one of ${listWords(names)}.`,
-  ]);
-}
 
 function runWhy(
   terminal: Terminal,

@@ -7,4 +7,5 @@ export { seasonJsonSchema } from "./seasonFile.ts";
 
 // The answer
 
-export { readSeasonResult, type Season, type SeasonKey, type SeasonKind, seasonOf } from "./season.ts";
+export { readSeasonResult, type Season, type SeasonKey, type SeasonKind } from "./season.ts";
+export { seasonOf } from "./seasonOf.ts";

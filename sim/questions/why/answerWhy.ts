@@ -85,7 +85,7 @@ async function answerOfWeek(plan: Plan, options: WhyOptions, tools: WhyTools): P
   if (today === undefined) return weeks;
   const known = responsesOf(plan).find((each) => each.key === key)!;
   const before = dayWords(plan, day.name, weeks, why === null ? undefined : ofDay.finish);
-  const responses = [...new Set([key, ...dayKeys(plan), ...harmResponses(plan)])];
+  const responses = [...new Set([key, `${day.name}.overtime`, ...harmResponses(plan)])];
   const found = changesToTry(day.plan);
   const asked = changesOnDay(day, found, await gainsAlone(day.plan, found, { seed, confidence }, tools));
   return advised(
