@@ -120,18 +120,19 @@ export function whatWasFull({ values }: Pick<StudyResults["variants"][number], "
 }
 
 function orderWords(results: StudyResults, { orders }: Week): string[] {
-  const { values } = results.variants[0]!;
+  const { values, estimates } = results.variants[0]!;
   return orders.map(({ name, day, bySeconds }) => {
     const late = values[`order.${name}.late`] ?? [];
-    const short = values[`order.${name}.short`] ?? [];
     const met = late.filter((value) => value === 0).length;
     const when = `${isolated(day)} ${writeClock(bySeconds % SECONDS_PER_DAY)}`;
     const head = `Order \u2018${isolated(name)}\u2019 (${when}): `;
     if (met === late.length) return `${head}ready in time in every one of ${late.length} weeks.`;
-    const missing = short.filter((value) => value !== null);
-    const mean = missing.reduce((sum, value) => sum + value!, 0) / Math.max(1, missing.length);
     const info = results.responses.find(({ key }) => key === `order.${name}.short`)!;
-    return `${head}ready in time in ${met} of ${late.length} weeks; ${Math.round(mean)} ${info.unit} are missing at its time on average.`;
+    const missing = estimates[info.key];
+    if (missing === undefined) return `${head}ready in time in ${met} of ${late.length} weeks.`;
+    const [mean, range] = formatEstimate(missing, { unit: "", format: "number" }, 0);
+    const ends = range === "" || missing.low === missing.high ? "" : ` (${range})`;
+    return `${head}ready in time in ${met} of ${late.length} weeks; ${mean}${ends} ${info.unit} are missing at its time on average.`;
   });
 }
 

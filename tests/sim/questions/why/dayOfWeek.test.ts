@@ -74,7 +74,7 @@ describe("why a day of a week ends when it does", () => {
       /^Start with line: one more person in the crew on Tuesday ends work (24|25)(\.\d+)? min earlier, but costs \d+(\.\d+)? EUR a week more than it saves/,
     );
     const variant = decides.variants.find(({ name }) => name === "one more person in line on Tuesday")!;
-    expect(variant.set).toEqual({ "week.days.Tuesday.set": { "crews.line.people": 3 } });
+    expect(variant.set).toEqual({ "week.days.Tuesday.set": { "crews.line.people": [3] } });
     expect(decides.advice!.words.join(" ")).toMatch(/weeks were simulated to try/);
     expect(decides.advice!.words.join(" ")).not.toMatch(/\bdays\b/);
   });
