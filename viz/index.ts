@@ -39,6 +39,7 @@ export {
   rankedSlopes,
   ranking,
   responseFormat,
+  seasonTable,
   slopeName,
   timesEstimate,
   WHY_NOTE,

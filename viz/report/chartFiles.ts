@@ -3,7 +3,7 @@ import { svgText, type ThemeName } from "../frame/index.ts";
 import { histogramChart, histogramView, probabilityChart, probabilityView } from "../pictures/index.ts";
 import type { ReportOptions } from "./renderReport.ts";
 import { serverDocument } from "./serverDocument.ts";
-import { type PlannedChart, slug, studyCharts, tradeOffChart, worthChart } from "./studyCharts.ts";
+import { type PlannedChart, seasonPicture, slug, studyCharts, tradeOffChart, worthChart } from "./studyCharts.ts";
 
 /**
  * The pictures of a study as stand-alone SVG files: `name` without ending (a-z, 0-9, hyphen; unique), `svg` the whole file.
@@ -12,14 +12,15 @@ import { type PlannedChart, slug, studyCharts, tradeOffChart, worthChart } from 
  */
 export function chartFiles(
   results: StudyResults,
-  options: { theme?: ThemeName; document?: Document } & Pick<ReportOptions, "improvement" | "offers"> = {},
+  options: { theme?: ThemeName; document?: Document } & Pick<ReportOptions, "improvement" | "offers" | "season"> = {},
 ): { name: string; svg: string }[] {
   const document = options.document ?? serverDocument();
   const theme = options.theme ?? "light";
-  const { improvement, offers } = options;
+  const { improvement, offers, season } = options;
   const answers = [
     improvement === undefined ? null : tradeOffChart(improvement),
     offers === undefined ? null : worthChart(offers),
+    season === undefined ? null : seasonPicture(season),
   ].filter((chart) => chart !== null);
   return [...answers, ...studyCharts(results)].map((chart) => ({
     name: chart.name,

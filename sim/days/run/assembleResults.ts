@@ -12,6 +12,7 @@ import {
   utilitySheet,
 } from "../../day/observations/index.ts";
 import { type ElementaryEffects, elementaryEffects, levelSteps, pairMeans } from "../../maths/statistics/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { SECONDS_PER_DAY } from "../../text/units/index.ts";
 import { decide } from "../decision/index.ts";
 import {
@@ -140,7 +141,19 @@ function keptDay({ week, ...day }: DayRecord): DayRecord {
 /** The day that stands for the week is kept whole; of the others only what the week's board is drawn from. */
 function keptDayOfWeek(day: DayRecord): DayRecord {
   const kept = keptDay(day);
-  return { ...kept, traces: kept.traces && { ...kept.traces, states: [], entered: [] } };
+  const { traces } = kept;
+  if (traces === null) return kept;
+  const queues = traces.queues.map((trace, stage) => (mayFill(day, stage) ? trace : emptied(trace)));
+  return { ...kept, traces: { ...traces, queues, states: [], entered: [] } };
+}
+
+/** The board draws what fills up: chillers, not the places before a station. */
+function mayFill({ stages }: DayRecord, stage: number): boolean {
+  return stages[stage] !== undefined && does(stages[stage], "hold heads");
+}
+
+function emptied<Trace extends Traces["queues"][number]>(trace: Trace): Trace {
+  return trace.kind === "binned" ? { ...trace, high: [], low: [], mean: [] } : { ...trace, times: [], values: [] };
 }
 
 /**

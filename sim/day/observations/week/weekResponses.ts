@@ -27,6 +27,8 @@ export function weekResponses(plan: Plan): WeekResponse[] {
   return [
     ...ofDay.map((info) => overWeek(plan, info)),
     ...ofDay.filter(({ key }) => SUMMED.includes(key)).map(summed),
+    made(plan),
+    ...countedDays(plan).flatMap(({ name }, row) => leftBefore(plan, name, row)),
     ...orderResponses(plan),
     ...restResponses(plan),
     ...cutShortResponses(plan),
@@ -82,6 +84,49 @@ function overAllDays({ key, label, unit, format, better, meaning }: ResponseInfo
 function summed({ key, label, unit, format, better }: ResponseInfo): WeekResponse {
   const info = { key: `week.${key}`, label: `Week: ${label}`, unit, format, better };
   return { ...info, needs: [key], of: (days) => sumOf(days(key)) };
+}
+
+/** What a week handles, however many carcasses wait for the next one: a later hour on Friday leaves more of them in the chiller, and none fewer made. */
+function made(plan: Plan): WeekResponse {
+  return {
+    ...{
+      key: "week.made",
+      label: "Week: carcasses made, those that stay in the chiller at its end included",
+      unit: "carcasses",
+    },
+    ...{ format: "number", better: "more", needs: ["carcasses"] },
+    of: (days, record) => {
+      const [out, counted] = [sumOf(days("carcasses")), countedRecords(plan, record)];
+      if (out === null || counted.length === 0) return null;
+      return out + counted.at(-1)!.heads.onLine - counted[0]!.heads.fromBefore.onLine;
+    },
+  };
+}
+
+/** What a day begins with: of a plan's first day, nothing. */
+function leftBefore(plan: Plan, day: string, row: number): WeekResponse[] {
+  const response = (
+    key: string,
+    label: string,
+    of: (heads: { inLairage: number; onLine: number }) => number,
+  ): WeekResponse => ({
+    ...{
+      key: `${day}.left.${key}`,
+      label: `${day}: ${label}, left by the days before`,
+      unit: key,
+      format: "number",
+      better: "less",
+      needs: [],
+    },
+    of: (_, record) => {
+      const found = countedRecords(plan, record)[row];
+      return found === undefined ? null : of(found.heads.fromBefore);
+    },
+  });
+  return [
+    response("heads", "animals in their crates in the morning", ({ inLairage }) => inLairage),
+    response("carcasses", "carcasses on the line in the morning, in chillers above all", ({ onLine }) => onLine),
+  ];
 }
 
 function ofOneDay({ key, label, unit, format, better }: ResponseInfo, day: string, row: number): WeekResponse {

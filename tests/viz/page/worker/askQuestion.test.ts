@@ -1,6 +1,9 @@
+import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
+import { readPlan } from "../../../../sim/asked/plan/index.ts";
 import type { StudyResults } from "../../../../sim/days/results/index.ts";
-import { runStudy } from "../../../../sim/days/run/index.ts";
+import { daySource, runStudy } from "../../../../sim/days/run/index.ts";
+import { weekStudy } from "../../../../sim/questions/week/index.ts";
 import { askQuestion, BaseDays } from "../../../../viz/page/worker/askQuestion.ts";
 import type { Outgoing } from "../../../../viz/page/worker/messages.ts";
 import { readQuestion } from "../../../../viz/page/worker/readQuestion.ts";
@@ -96,4 +99,16 @@ it("reads what the command line reads, and says what it says", () => {
   ).toEqual(without.faults.filter(({ words }) => !words.includes("open it together")).map(({ line }) => line));
   const bad = readQuestion({ plan: PLAN, set: { "line.skinning.positions": 0 }, seed: "1", replications: 2 });
   expect([bad.study, bad.faults.length, bad.variantFaults.length]).toEqual([null, 0, 1]);
+});
+
+it("simulates weeks in a worker's tasks as the program does, to the last digit", async () => {
+  const text = readFileSync(new URL("../../../../experiments/plans/parts/week.json", import.meta.url), "utf8");
+  const study = weekStudy(readPlan(JSON.parse(text)).plan!, "9", 3);
+  const source = daySource(study, "none", false);
+  const found = await askQuestion(new WorkerPool([new ThreadWorkerPort()]), {
+    ...{ study, source, base: new BaseDays(), key: "week", wanted: () => true },
+    ...{ progress: () => {}, onPartialResults: () => {} },
+  });
+  const alone = await runStudy(study, { gambrel: "test", command: "", traces: "none" });
+  expect(found.variants[0]!.values).toEqual(alone.variants[0]!.values);
 });

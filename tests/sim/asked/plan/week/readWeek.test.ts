@@ -152,7 +152,7 @@ describe("a week", () => {
     [
       "two days of one name",
       ({ days }) => (days[1].name = "Monday"),
-      ["week.days[1].name: 'Monday' appears twice; allowed: each name once; rename one of them"],
+      ["week.days[1].name: 'Monday' appears twice among the days; allowed: each name once; rename one of them"],
     ],
     [
       "an order for a day that there is not, and of nothing",
