@@ -94,19 +94,14 @@ function cutShort(results: StudyResults): string {
 }
 
 const CUT_SHORT = "cutShort.";
-const FULL = "full.";
 
-/** Whose absence, or which full chiller, cut weeks short; a sentence for each. */
+/** Whose absence cut weeks short; a sentence for each. */
 export function whoLacked({ values }: Pick<StudyResults["variants"][number], "values">): string[] {
   return Object.entries(values).flatMap(([key, ofWeeks]) => {
     const weeks = ofWeeks.filter((value) => value === 1).length;
     if (!key.startsWith(CUT_SHORT) || weeks === 0) return [];
     const name = key.slice(CUT_SHORT.length);
-    const inSome = `In ${weeks === 1 ? "one" : weeks} of them`;
-    if (name.startsWith(FULL))
-      return [`${inSome} \u2018${isolated(name.slice(FULL.length))}\u2019 was full, and the line stood before it.`];
-    const crew = isolated(name);
-    return [`${inSome} too few of \u2018${crew}\u2019 came to do its work.`];
+    return [`In ${weeks === 1 ? "one" : weeks} of them too few of \u2018${isolated(name)}\u2019 came to do its work.`];
   });
 }
 
