@@ -2,9 +2,11 @@ import { type ResponseInfo, supportOf } from "../../day/observations/index.ts";
 import { harmOf, harmResponses, type StudyResults } from "../../days/results/index.ts";
 import {
   chanceAboveZero,
+  chancesToBeBest,
   type Estimate,
   mainEffects,
   quantile,
+  shareInterval,
   studentQuantile,
   varianceComponents,
   within,
@@ -82,21 +84,31 @@ function estimateOf(
   if (found === null) return null;
   const { between, within: luck, mean, share } = found.components;
   const days = daysOf(found.groups, confidence);
+  const luckAlone = between + luck === 0 ? 0 : Math.sqrt(luck / (between + luck));
+  const middle = Math.min(Math.max(mean, days.low), days.high);
   const columns = figures.map(({ factors }) => factors);
   const effects = mainEffects(found.means, columns, found.noise, confidence);
   return {
     mean,
     ...meanDay(found, info, confidence),
     days,
+    luck: { low: middle - luckAlone * (middle - days.low), high: middle + luckAlone * (days.high - middle) },
     luckSd: Math.sqrt(luck),
     notKnownSd: Math.sqrt(between),
     notKnown: share,
+    spanNotKnown: share === null || days.low === days.high ? null : ofSpan(share),
     figures: effects.figures.map(({ variance, share }) => {
       // Between is what all figures do together, so that no figure takes more than that off.
       const left = between + luck === 0 ? 1 : 1 - Math.min(variance, between) / (between + luck);
       return { share, narrower: (days.high - days.low) * (1 - Math.sqrt(left)) };
     }),
   };
+}
+
+/** A span goes with the root of its variance. */
+function ofSpan({ value, low, high }: Between & { value: number }) {
+  const [middle, from, to] = [value, low, high].map((part) => 1 - Math.sqrt(1 - part)) as [number, number, number];
+  return { value: middle, low: from, high: to };
 }
 
 /** In so many of all simulated days as the confidence says. */
@@ -141,6 +153,8 @@ function decisionOf({ values, harms, better, figures, confidence }: Choice): Dou
   const worlds = values[0]!.length;
   const benefits = gains.map((gain) => (gain === null ? zeros(worlds) : withoutLuck(gain.means, gain.noise)));
   const { best, means, regrets, value } = worthOfKnowing(benefits);
+  const rivals = options.map((variant, option) => (option === best ? null : against(variant, options[best]!)));
+  const chances = chancesToBeBest(rivals);
   const columns = figures.map(({ factors }) => factors);
   const effects = gains.map((gain) => gain && mainEffects(gain.means, columns, gain.noise, confidence));
   return {
@@ -148,9 +162,12 @@ function decisionOf({ values, harms, better, figures, confidence }: Choice): Dou
     variants: values.map((_, variant) => {
       const option = options.indexOf(variant);
       if (option === -1) return null;
-      const rival = option === best ? null : against(variant, options[best]!);
+      const rival = rivals[option]!;
       const chance = rival === null ? null : chanceAboveZero(rival.means, rival.noise);
-      return { behind: means[best]! - means[option]!, chance, regret: regrets[option]! };
+      return {
+        ...{ behind: means[best]! - means[option]!, chance, regret: regrets[option]! },
+        best: chanceWithin(chances[option]!, worlds, confidence),
+      };
     }),
     worth: value,
     figures: figures.map((_, figure) => {
@@ -160,6 +177,12 @@ function decisionOf({ values, harms, better, figures, confidence }: Choice): Dou
       return worthOfKnowing(known).value;
     }),
   };
+}
+
+/** As if worlds were drawn one by one; spread over a hypercube they tell more, so the interval is rather too wide. */
+function chanceWithin(chance: number, worlds: number, confidence: number) {
+  const { low, high } = shareInterval(chance * worlds, worlds, confidence)!;
+  return { value: chance, low, high };
 }
 
 /** Differences day by day: both variants have the same luck. */
