@@ -36,11 +36,9 @@ export function chancesView(doubt: Doubt): ChancesColumns | null {
     .flatMap((variant) => {
       const found = decision.variants[variant] ?? null;
       if (found === null) return [];
-      const [worlds, low, high] = [found.best.value, found.best.low, found.best.high].map((part) => 100 * part) as [
-        number,
-        number,
-        number,
-      ];
+      const [worlds, low, high] = [found.chanceBest, found.bestWithin.low, found.bestWithin.high].map(
+        (part) => 100 * part,
+      ) as [number, number, number];
       const regret = formatSpan(found.regret, info, "plain");
       const lost = found.regret > 0 ? `\ngives away ${regret} a ${calendar.period}` : "";
       return [
@@ -50,7 +48,7 @@ export function chancesView(doubt: Doubt): ChancesColumns | null {
           low,
           high,
           regret,
-          text: `${worldsText(found.best.value)}${lost}`,
+          text: `${worldsText(found.chanceBest)}${lost}`,
         },
       ];
     })

@@ -48,16 +48,18 @@ export function renderDoubtReport({ doubt, words }: DoubtReport, document: Docum
   const several = variants.length > 1;
   // Before the figure to measure stands the span: the verdict, or the first sentence below that of a choice.
   const lead = doubt.decision === null ? 0 : 1;
+  // The figure, and how many more readings of it are worth their time.
+  const steps = doubt.readings.some((advice) => advice !== null && advice.enough !== null) ? 2 : 1;
   const first = html`<h1><bdi>${isolated(name)}</bdi></h1>
 <p class="question"><b>Question:</b> ${several ? "Which plan to choose, for all that is not known" : "What is luck, what is not known"}, and which figure to measure next?</p>
 ${firstPages(
   {
     verdict: isolated(words.verdict),
-    words: [...words.words.slice(0, lead), ...words.next.slice(0, 1), ...words.words.slice(lead)].map(isolated),
+    words: [...words.words.slice(0, lead), ...words.next.slice(0, steps), ...words.words.slice(lead)].map(isolated),
     table: several ? planTable(doubt) : resultTable(doubt),
     note: tableNote(doubt),
     picture,
-    next: [...words.next.slice(1), MEASURE].map(isolated),
+    next: [...words.next.slice(steps), MEASURE].map(isolated),
     second,
   },
   figures,
@@ -183,9 +185,9 @@ function planTable(doubt: Doubt): DecisionTable {
 }
 
 function chanceCells(found: NonNullable<NonNullable<Doubt["decision"]>["variants"][number]>, info: ResponseInfo) {
-  const { best, regret } = found;
+  const { chanceBest, bestWithin, regret } = found;
   return [
-    plain(worldsText(best.value), `${Math.round(100 * best.low)} to ${Math.round(100 * best.high)}`),
+    plain(worldsText(chanceBest), `${Math.round(100 * bestWithin.low)} to ${Math.round(100 * bestWithin.high)}`),
     plain(formatSpan(regret, info, "plain")),
   ];
 }

@@ -10,7 +10,7 @@ export function variantsShown({ variants, decision }: Doubt): number[] {
   const all = variants.map((_, variant) => variant);
   if (all.length <= MAX_SHOWN) return all;
   const worth = (variant: number) =>
-    variant === 0 ? Number.POSITIVE_INFINITY : (decision?.variants[variant]?.best.value ?? Number.NEGATIVE_INFINITY);
+    variant === 0 ? Number.POSITIVE_INFINITY : (decision?.variants[variant]?.chanceBest ?? Number.NEGATIVE_INFINITY);
   return all
     .sort((a, b) => worth(b) - worth(a))
     .slice(0, MAX_SHOWN)

@@ -61,5 +61,6 @@ export { soundKeys } from "./soundKeys.ts";
 export { tellable } from "./tellable.ts";
 export { factorsAt } from "./uncertain/factorsAt.ts";
 export { type FactoredFigure, inWorld } from "./uncertain/inWorld.ts";
+export { type FigureSpread, spreadAt } from "./uncertain/spreadAt.ts";
 export { dayJson } from "./week/dayJson.ts";
 export { zodFaults } from "./zodFaults.ts";

@@ -49,6 +49,14 @@ export { type LevelStep, levelSteps } from "./levelSteps.ts";
 
 // What luck does, and what is not known
 
+export { afterReadings } from "./afterReadings.ts";
+export {
+  type EffectShare,
+  type JointEffects,
+  type JointFigure,
+  type JointPair,
+  jointEffects,
+} from "./jointEffects.ts";
 export { type MainEffect, type MainEffects, mainEffects } from "./mainEffects.ts";
 export { type VarianceComponents, varianceComponents } from "./varianceComponents.ts";
 export {

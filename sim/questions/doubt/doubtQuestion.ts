@@ -4,6 +4,7 @@ import {
   inWorld,
   type Plan,
   readPlan,
+  spreadAt,
   type TextFiles,
   type UncertainFigure,
 } from "../../asked/plan/index.ts";
@@ -17,7 +18,7 @@ import {
 } from "../../asked/study/index.ts";
 import { responsesOf, usualResponses } from "../../day/observations/index.ts";
 import { harmResponses } from "../../days/results/index.ts";
-import type { DoubtFigure, DoubtQuestion, WorldCounts } from "./doubt.ts";
+import type { DoubtFigure, DoubtQuestion, FigureReadings, WorldCounts } from "./doubt.ts";
 
 /** A sound study with what it was read from: the base plan's JSON, and what reads files for it and for the study. */
 export interface DoubtSource {
@@ -59,7 +60,14 @@ export function doubtQuestion(source: DoubtSource, counts: WorldCounts): DoubtRe
   const wrong = worlds.flat().find((each) => each.faults.length > 0);
   if (wrong !== undefined) return { question: null, faults: wrong.faults };
   const plans = worlds.flatMap((world) => world.map(({ name, plan }) => asVariant(name, plan!)));
-  const figures = found.map((figure) => drawn(figure, counts.worlds, (world) => shareOf(figure.name, world)));
+  const figures = found.map((figure) => {
+    const { json } = variants.find((variant) => variant.figures.some(({ name }) => name === figure.name))!;
+    return drawn(
+      figure,
+      json,
+      Array.from({ length: counts.worlds }, (_, world) => shareOf(figure.name, world)),
+    );
+  });
   return { question: questionOf(source.study, plans, figures, counts), faults: [] };
 }
 
@@ -161,9 +169,21 @@ function asVariant(name: string, plan: Plan): Variant {
   return { name, levels: [], set: {}, insert: [], remove: [], plan };
 }
 
-function drawn(figure: UncertainFigure, worlds: number, shareOf: (world: number) => number): DoubtFigure {
+function drawn(figure: UncertainFigure, json: unknown, shares: readonly number[]): DoubtFigure {
   const { name, kind, note, paths, factor } = figure;
-  const all = Array.from({ length: worlds }, (_, world) => factorsAt(figure, shareOf(world)));
+  const all = shares.map((share) => factorsAt(figure, share));
   const apart = factor.family === "draws" ? paths : paths.slice(0, 1);
-  return { name, kind, note, paths, factors: apart.map((_, path) => all.map((factors) => factors[path]!)) };
+  const factors = apart.map((_, path) => all.map((each) => each[path]!));
+  return { name, kind, note, paths, factors, readings: readingsOf(figure, json, factors[0]!) };
+}
+
+/** Of a figure that stands there without any spread one reading would tell all: nothing is said of it. */
+function readingsOf({ paths, readings }: UncertainFigure, json: unknown, factors: number[]): FigureReadings | null {
+  const spread = spreadAt(json, paths[0]!);
+  const secondsEach = spread?.meanSeconds ?? null;
+  if (readings !== null) return { taken: readings, known: readings, secondsEach };
+  const mean = factors.reduce((sum, value) => sum + value, 0) / factors.length;
+  const variance = factors.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (factors.length - 1);
+  if (spread === null || spread.cv === 0 || variance === 0) return null;
+  return { taken: null, known: (spread.cv * mean) ** 2 / variance, secondsEach };
 }

@@ -1,5 +1,13 @@
 import type { ResponseInfo } from "../../day/observations/index.ts";
-import { formatEstimate, formatResponse, formatShare, formatSpan, textTable } from "../../text/units/index.ts";
+import {
+  capital,
+  formatDuration,
+  formatEstimate,
+  formatResponse,
+  formatShare,
+  formatSpan,
+  textTable,
+} from "../../text/units/index.ts";
 import type { Between, Doubt, DoubtContender, DoubtDecision, DoubtEstimate, DoubtFigure } from "./doubt.ts";
 import { partWords } from "./partWords.ts";
 
@@ -20,9 +28,8 @@ const AT_MOST = 0.25;
 /** Under this share of the span not knowing is not worth a sentence. */
 const HARDLY = 0.03;
 const MAX_NAMED = 3;
-/** A rival that is better in more worlds than this leaves the choice open; in fewer than this it can be dropped. */
+/** A rival that is better in more worlds than this leaves the choice open. */
 const OPEN = 0.2;
-const DROPPED = 0.01;
 
 export function doubtWords(doubt: Doubt): DoubtWords {
   const { decision, responses } = doubt;
@@ -41,6 +48,7 @@ export function doubtWords(doubt: Doubt): DoubtWords {
       ...(doubt.variants.length > 1 ? [variantRows(doubt, first)] : []),
       responseRows(doubt, best),
       ...(estimate === null ? [] : [figureRows(doubt, first, estimate)]),
+      ...(estimate !== null && doubt.readings.some((advice) => advice !== null) ? [readingRows(doubt, first)] : []),
     ],
   };
 }
@@ -105,7 +113,9 @@ function choiceSentences(doubt: Doubt, decision: DoubtDecision, info: ResponseIn
     next.chance >= OPEN
       ? `Whether ${best} or ${rival} is better is open: ${best} is better in ${often}.`
       : `${best} is better than ${rival} in ${often}.`;
-  const dropped = rivals.filter(({ chance }) => chance < DROPPED).map(({ variant }) => quoted(variants[variant]!));
+  const dropped = rivals
+    .filter(({ variant }) => decision.variants[variant]!.drop)
+    .map(({ variant }) => quoted(variants[variant]!));
   const others = dropped.length - MAX_NAMED;
   const named = others < 2 ? dropped : [...dropped.slice(0, MAX_NAMED), `${others} others`];
   const several = variants.length > 2 && dropped.length > 0;
@@ -165,14 +175,46 @@ function nextSentences(doubt: Doubt, info: ResponseInfo, estimate: DoubtEstimate
   const unsure = second !== undefined && first.low <= second.value;
   return [
     `Measure first: ${figureName(figures[first.figure]!)}, ${partWords(first.value)} of what is not known. Known exactly, it would make the span ${narrower} narrower on average.`,
+    ...readingSentences(doubt, info),
     ...(unsure
       ? [
           `Which figure weighs most is not sure yet; more worlds tell (--worlds ${4 * doubt.counts.worlds} halves the ranges).`,
         ]
       : []),
     ...(decision === null || decision.worth === 0 ? [] : [choiceFigure(doubt, decision, info)]),
+    ...togetherWords(doubt),
     ...nothingWords(doubt, order),
   ];
+}
+
+/** Of which figure more readings bring most, and how many of them are worth taking. */
+function readingSentences({ figures, readings, calendar }: Doubt, info: ResponseInfo): string[] {
+  const told = figures.flatMap((figure, index) => {
+    const { steps, enough } = readings[index] ?? { steps: [], enough: null };
+    return enough === null ? [] : [{ figure, step: steps[enough]! }];
+  });
+  if (told.length === 0) return [];
+  const { figure, step } = told.reduce((best, other) => (other.step.narrower > best.step.narrower ? other : best));
+  const { readings: count, seconds, left, narrower, worth } = step;
+  const more = figure.readings!.taken === null ? "" : "more ";
+  const time = seconds === null ? "" : ` (${formatDuration(seconds)} of watching, or longer)`;
+  const own = left < 0.95 ? ` and leave ${partWords(left)} of what it may be off by` : "";
+  const choice =
+    worth === null || worth <= 0
+      ? ""
+      : `; for the choice they are worth ${formatSpan(worth, info, "plain")} a ${calendar.period}`;
+  const span = formatSpan(narrower, info, "plain");
+  return [
+    `Take ${count} ${more}readings of ${figureName(figure)}${time}: they make the span ${span} narrower on average${own}${choice}.`,
+  ];
+}
+
+/** What two figures do only together belongs to neither of them. */
+function togetherWords({ joint, figures }: Doubt): string[] {
+  const pair = joint?.pairs[0];
+  if (pair === undefined || pair.share.value < NAMED || (pair.share.low ?? 0) <= 0) return [];
+  const names = listed(pair.figures.map((figure) => figureName(figures[figure]!)));
+  return [`${capital(partWords(pair.share.value))} of what is not known ${names} do only together: know both.`];
 }
 
 /** The figure that could turn the choice. */
@@ -187,7 +229,7 @@ function nothingWords({ figures }: Doubt, order: ReturnType<typeof ranked>): str
   const little = order.filter(({ value, high }) => value < NOTHING && high <= AT_MOST);
   if (little.length === 0) return [];
   const most = Math.max(...little.map(({ high }) => high));
-  const names = listed(little.map(({ figure }) => figures[figure]!.name));
+  const names = listed(little.map(({ figure }) => figureName(figures[figure]!)));
   return [
     `Measuring ${names} changes next to nothing (at most ${formatShare(Math.round(100 * most) / 100)} of what is not known).`,
   ];
@@ -195,7 +237,7 @@ function nothingWords({ figures }: Doubt, order: ReturnType<typeof ranked>): str
 
 function variantRows(doubt: Doubt, info: ResponseInfo): string[] {
   const { variants, decision } = doubt;
-  const chances = decision === null ? [] : [`beats ${quoted(variants[decision.best]!)}`, "regret"];
+  const chances = decision === null ? [] : [`beats ${quoted(variants[decision.best]!)}`, "best of all in", "regret"];
   return textTable([
     ["variant", ...headings(doubt), ...chances],
     ...variants.map((name, variant) => [
@@ -207,9 +249,10 @@ function variantRows(doubt: Doubt, info: ResponseInfo): string[] {
 }
 
 function contenderCells(contender: DoubtContender | null, info: ResponseInfo): string[] {
-  if (contender === null) return ["left out", "-"];
-  const { chance, regret } = contender;
-  return [chance === null ? "best" : `${Math.round(100 * chance)} of 100`, formatSpan(regret, info, "plain")];
+  if (contender === null) return ["left out", "-", "-"];
+  const { chance, regret, chanceBest } = contender;
+  const of100 = (part: number) => `${Math.round(100 * part)} of 100`;
+  return [chance === null ? "best" : of100(chance), of100(chanceBest), formatSpan(regret, info, "plain")];
 }
 
 function responseRows(doubt: Doubt, told: number): string[] {
@@ -240,19 +283,46 @@ function estimateCells(doubt: Doubt, info: ResponseInfo, estimate: DoubtEstimate
 }
 
 function figureRows(doubt: Doubt, info: ResponseInfo, { figures }: DoubtEstimate): string[] {
-  const { decision } = doubt;
+  const { decision, joint } = doubt;
   const order = doubt.figures
     .map((figure, index) => ({ figure, index, ...figures[index]! }))
     .sort((a, b) => (b.share?.value ?? 0) - (a.share?.value ?? 0));
   return textTable([
-    ["figure", "", "of what is not known", "narrower by", ...(decision === null ? [] : ["worth for the choice"])],
+    [
+      "figure",
+      "",
+      "of what is not known",
+      "with others",
+      "narrower by",
+      ...(decision === null ? [] : ["worth for the choice"]),
+    ],
     ...order.map(({ figure, index, share, narrower }) => [
       figure.name,
       figure.kind,
       share === null ? "-" : `${percent(share.value)} (${percent(share.low)} to ${percent(share.high)})`,
+      percent(joint?.figures[index]?.total.value),
       formatSpan(narrower, info, "plain"),
       ...(decision === null ? [] : [formatSpan(decision.figures[index]!, info, "plain")]),
     ]),
+  ]);
+}
+
+/** So many more readings: how much narrower the span would be. */
+function readingRows({ figures, readings, joint }: Doubt, info: ResponseInfo): string[] {
+  const told = figures.flatMap((figure, index) => {
+    const advice = readings[index];
+    return advice == null ? [] : [{ figure, advice, weight: joint?.figures[index]?.alone.value ?? 0 }];
+  });
+  const shown = told[0]!.advice.steps.filter((_, step) => step % 2 === 1);
+  return textTable([
+    ["narrower by so many more readings", "taken", ...shown.map((step) => String(step.readings))],
+    ...told
+      .sort((a, b) => b.weight - a.weight)
+      .map(({ figure, advice }) => [
+        figure.name,
+        String(figure.readings!.taken ?? "none"),
+        ...advice.steps.filter((_, step) => step % 2 === 1).map(({ narrower }) => formatSpan(narrower, info, "plain")),
+      ]),
   ]);
 }
 

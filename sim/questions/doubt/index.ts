@@ -7,8 +7,12 @@ export type {
   DoubtDecision,
   DoubtEstimate,
   DoubtFigure,
+  DoubtJoint,
   DoubtQuestion,
   FigureEffect,
+  FigureReadings,
+  MoreReadings,
+  ReadingAdvice,
   WorldCounts,
 } from "./doubt.ts";
 export { type DoubtReading, type DoubtSource, doubtQuestion } from "./doubtQuestion.ts";

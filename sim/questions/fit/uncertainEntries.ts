@@ -14,6 +14,7 @@ export interface UncertainEntry {
   paths: string[];
   factor: { lognormal: { mean: number; cv: number } };
   kind: "measured";
+  readings: number;
   note: string;
 }
 
@@ -37,6 +38,7 @@ export function uncertainEntries(fits: readonly ColumnFit[], file: string, seed:
         paths: [path],
         factor: { lognormal: { mean: 1, cv: Number(cv.toPrecision(DIGITS)) } },
         kind: "measured" as const,
+        readings: times,
         note: `standard error of the mean of ${times} times of ${file}`,
       },
     ];

@@ -66,7 +66,7 @@ describe("the report of what is not known", () => {
     const page = renderDoubtReport({ doubt: choice, words: doubtWords(choice) });
     expect(page).toMatch(/a machine that jams less<\/bdi> <span class="tag">best/);
     expect(page).toMatch(/a shortcut<\/bdi> <span class="tag" title="it handles 100 fewer heads a day">does harm/);
-    const worlds = Math.round(100 * choice.decision!.variants[1]!.best.value);
+    const worlds = Math.round(100 * choice.decision!.variants[1]!.chanceBest);
     expect(told(choice)).toMatch(new RegExp(`a machine that jams less best .* ${worlds} of 100 worlds`));
   });
 
