@@ -404,7 +404,7 @@ function addDoubt(gambrel: Command, terminal: Speak): void {
     .addOption(daysOfWorldOption())
     .addOption(seedOption())
     .addOption(threadsOption())
-    .option("--out <folder>", "write all figures to doubt.json in this folder (default: write nothing)")
+    .option("--out <folder>", "write a report, pictures and all figures to this folder (default: write nothing)")
     .addOption(overwriteOption())
     .addOption(jsonOption(RESULTS_AS_JSON))
     .addOption(ceilingOption())

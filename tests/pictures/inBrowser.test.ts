@@ -156,6 +156,7 @@ const UNITS: Record<string, readonly RegExp[]> = {
   binding: [/^time waited for it, h$/],
   bottleneck: [/^clock time \(h:min\)$/, /^55 % alone$/],
   chiller: [/^carcasses in the chiller, heads$/, /^heat out of carcasses, kW$/, /^clock time \(h:min\)$/],
+  chances: [/^best in so many worlds, of 100$/],
   cost: [/^cost, EUR\/head$/, /^throughput, heads\/h$/],
   crews: [/^people: /, /^clock time \(h:min\)$/],
   curve: [/^Throughput, heads\/h$/],
@@ -174,7 +175,9 @@ const UNITS: Record<string, readonly RegExp[]> = {
   response: [/, heads\/h$/],
   screening: [/^mean size .*, heads\/h$/, /^spread .*, heads\/h$/],
   slopes: [/, s$/],
+  spans: [/, clock time$/],
   states: [/^clock time \(h:min\)$/, /^working 60 %; on break 30 %$/],
+  tornado: [/^narrower if it were known, min$/],
   weekBoard: [/^people$/, /heads$/, /^clock time \(h\)$/],
   wip: [/, heads$/, /^clock time \(h:min\)$/],
 };

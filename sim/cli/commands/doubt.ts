@@ -33,6 +33,8 @@ export async function doubtCommand(terminal: Terminal, path: string, options: Do
   const { out, overwrite = false, json = false } = options;
   const file = readInputFile(path, ceilingsOf(options));
   const question = asked(file, options);
+  // Pictures are a heavy thing to load: only when asked for, and before the days, so that a bad folder costs no time.
+  const viz = out === undefined ? null : await import("../../../viz/index.ts");
   if (out !== undefined) checkRunFolder(out, overwrite);
   terminal.say(question.name, "bold");
   const doubt = analyse(question, await simulate(terminal, question, path, options));
@@ -44,8 +46,11 @@ export async function doubtCommand(terminal: Terminal, path: string, options: Do
   for (const line of wrappedLines(CAUTION)) terminal.say(line, "dim");
   const text = stableJson({ ...doubt, words: { verdict, words, next } });
   if (out !== undefined) {
-    await writeFolder(out, [{ path: "doubt.json", text }], overwrite);
-    terminal.say(`Written: ${out}/doubt.json`, "green");
+    const told = { doubt, words: { verdict, words, next } };
+    const charts = viz!.doubtChartFiles(doubt).map(({ name, svg }) => ({ path: `charts/${name}.svg`, text: svg }));
+    const report = { path: "report.html", text: viz!.renderDoubtReport(told) };
+    await writeFolder(out, [report, { path: "doubt.json", text }, ...charts], overwrite);
+    terminal.say(`Written: ${out}/report.html, charts, doubt.json.`, "green");
   }
   if (json) terminal.data(text);
 }

@@ -59,7 +59,14 @@ export {
 } from "./jointEffects.ts";
 export { type MainEffect, type MainEffects, mainEffects } from "./mainEffects.ts";
 export { type VarianceComponents, varianceComponents } from "./varianceComponents.ts";
-export { chanceAboveZero, type WorthOfKnowing, withoutLuck, worthOfKnowing } from "./worthOfKnowing.ts";
+export {
+  chanceAboveZero,
+  chancesToBeBest,
+  type Lead,
+  type WorthOfKnowing,
+  withoutLuck,
+  worthOfKnowing,
+} from "./worthOfKnowing.ts";
 
 // With less luck in it
 

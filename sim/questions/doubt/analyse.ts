@@ -2,10 +2,12 @@ import { type ResponseInfo, supportOf } from "../../day/observations/index.ts";
 import { harmOf, harmResponses, type StudyResults } from "../../days/results/index.ts";
 import {
   chanceAboveZero,
+  chancesToBeBest,
   type Estimate,
   jointEffects,
   mainEffects,
   quantile,
+  shareInterval,
   studentQuantile,
   varianceComponents,
   within,
@@ -122,18 +124,28 @@ function estimateOf(
   if (found === null) return null;
   const { between, within: luck, mean, share } = found.components;
   const days = daysOf(found.groups, confidence);
+  const luckAlone = between + luck === 0 ? 0 : Math.sqrt(luck / (between + luck));
+  const middle = Math.min(Math.max(mean, days.low), days.high);
   const columns = figures.map(({ factors }) => factors);
   const effects = mainEffects(found.means, columns, found.noise, confidence);
   return {
     mean,
     ...meanDay(found, info, confidence),
     ...{ days, luckSd: Math.sqrt(luck), notKnownSd: Math.sqrt(between) },
+    luck: { low: middle - luckAlone * (middle - days.low), high: middle + luckAlone * (days.high - middle) },
     notKnown: share,
+    spanNotKnown: share === null || days.low === days.high ? null : ofSpan(share),
     figures: effects.figures.map(({ variance, share }) => ({
       share,
       narrower: narrowerBy(days, between, luck, variance),
     })),
   };
+}
+
+/** A span goes with the root of its variance. */
+function ofSpan({ value, low, high }: Between & { value: number }) {
+  const [middle, from, to] = [value, low, high].map((part) => 1 - Math.sqrt(1 - part)) as [number, number, number];
+  return { value: middle, low: from, high: to };
 }
 
 /** In so many of all simulated days as the confidence says. */
@@ -187,6 +199,8 @@ function choiceOf({ values, harms, better, figures, confidence }: Asking): Choic
   const worlds = values[0]!.length;
   const benefits = gains.map((gain) => (gain === null ? zeros(worlds) : withoutLuck(gain.means, gain.noise)));
   const { best, means, regrets, value } = worthOfKnowing(benefits);
+  const rivals = options.map((variant, option) => (option === best ? null : against(variant, options[best]!)));
+  const chances = chancesToBeBest(rivals);
   const columns = figures.map(({ factors }) => factors);
   const effects = gains.map((gain) => gain && mainEffects(gain.means, columns, gain.noise, confidence));
   const curves = figures.map((_, figure) =>
@@ -199,16 +213,15 @@ function choiceOf({ values, harms, better, figures, confidence }: Asking): Choic
     const gain = variant === other ? null : against(variant, other);
     return gain && chanceAboveZero(gain.means, gain.noise);
   };
-  const often = bestShares(benefits);
   const decision: DoubtDecision = {
     best: options[best]!,
     variants: values.map((_, variant) => {
       const option = options.indexOf(variant);
       if (option === -1) return null;
       const chance = option === best ? null : beats(variant, options[best]!);
-      const drop = chance !== null && chance < DROPPED && often[option]! < DROPPED;
-      const behind = means[best]! - means[option]!;
-      return { behind, chance, regret: regrets[option]!, chanceBest: often[option]!, drop };
+      const drop = chance !== null && chance < DROPPED && chances[option]! < DROPPED;
+      const told = { chanceBest: chances[option]!, bestWithin: chanceWithin(chances[option]!, worlds, confidence) };
+      return { behind: means[best]! - means[option]!, chance, regret: regrets[option]!, ...told, drop };
     }),
     worth: value,
     figures: curves.map((options) => worthOfCurves(options)),
@@ -233,16 +246,10 @@ function matrixOf(
   return matrix;
 }
 
-/** In what part of the worlds each option is the best; equally good ones share a world. */
-function bestShares(benefits: readonly (readonly number[])[]): number[] {
-  const worlds = benefits[0]!.length;
-  const shares = benefits.map(() => 0);
-  for (let world = 0; world < worlds; world++) {
-    const most = Math.max(...benefits.map((values) => values[world]!));
-    const best = benefits.flatMap((values, option) => (values[world] === most ? [option] : []));
-    for (const option of best) shares[option]! += 1 / best.length / worlds;
-  }
-  return shares;
+/** As if worlds were drawn one by one; spread over a hypercube they tell more, so the interval is rather too wide. */
+function chanceWithin(chance: number, worlds: number, confidence: number): Between {
+  const { low, high } = shareInterval(chance * worlds, worlds, confidence)!;
+  return { low, high };
 }
 
 /** Differences day by day: both variants have the same luck. */

@@ -77,11 +77,15 @@ export interface DoubtEstimate {
   full: Between;
   /** What single days come to, in so many of 100 as the confidence says. */
   days: Between;
+  /** The part of that span which luck alone would leave if every figure were known; it lies within `days`. */
+  luck: Between;
   /** Standard deviations: of days of one world, and of worlds. */
   luckSd: number;
   notKnownSd: number;
   /** Part of the variance of days that is not knowing, with its interval; null where days do not vary. */
   notKnown: (Between & { value: number }) | null;
+  /** The same of the span of days: the part that `luck` leaves of it is the rest. Null where that span is 0. */
+  spanNotKnown: (Between & { value: number }) | null;
   /** One for each figure, in their order. */
   figures: FigureEffect[];
 }
@@ -94,8 +98,10 @@ export interface DoubtContender {
   chance: number | null;
   /** How much worse than the best of each world, on average. */
   regret: number;
-  /** Part of the worlds in which it is the best of all. */
+  /** Probability that it is the best of all; all of them together are 1. */
   chanceBest: number;
+  /** Interval of that. */
+  bestWithin: Between;
   /** Hardly ever the best, and hardly ever better than the one that is best on average: it can be dropped. */
   drop: boolean;
 }

@@ -25,7 +25,7 @@ const NAMED = 0.1;
 /** Under the first share, and surely under the second, it is said to do nothing. */
 const NOTHING = 0.05;
 const AT_MOST = 0.25;
-/** Under this share not knowing is not worth a sentence. */
+/** Under this share of the span not knowing is not worth a sentence. */
 const HARDLY = 0.03;
 const MAX_NAMED = 3;
 /** A rival that is better in more worlds than this leaves the choice open. */
@@ -33,19 +33,20 @@ const OPEN = 0.2;
 
 export function doubtWords(doubt: Doubt): DoubtWords {
   const { decision, responses } = doubt;
-  const told = decision?.best ?? 0;
+  const best = decision?.best ?? 0;
   const [first] = responses as [ResponseInfo, ...ResponseInfo[]];
-  const estimate = doubt.estimates[0]![told] ?? null;
+  const estimate = doubt.estimates[0]![best] ?? null;
   const span = estimate === null ? null : spanSentence(doubt, first, estimate);
   const choice = decision === null ? [] : choiceSentences(doubt, decision, first);
-  const sentences = [...choice, ...(span === null ? [`${first.label}: some world has no value.`] : [span])];
+  const told = span ?? `${first.label}: some world has no value.`;
+  const sentences = [...choice.slice(0, 1), told, ...choice.slice(1)];
   return {
     verdict: sentences[0]!,
     words: [...sentences.slice(1), ...harmSentences(doubt), basis(doubt), ...cautions(doubt)],
     next: estimate === null ? [] : nextSentences(doubt, first, estimate),
     tables: [
       ...(doubt.variants.length > 1 ? [variantRows(doubt, first)] : []),
-      responseRows(doubt, told),
+      responseRows(doubt, best),
       ...(estimate === null ? [] : [figureRows(doubt, first, estimate)]),
       ...(estimate !== null && doubt.readings.some((advice) => advice !== null) ? [readingRows(doubt, first)] : []),
     ],
@@ -54,28 +55,29 @@ export function doubtWords(doubt: Doubt): DoubtWords {
 
 /** "Work ends between 13:20 and 14:25 on 95 of 100 days; a third of that span is luck of the day, ..." */
 export function spanSentence(doubt: Doubt, info: ResponseInfo, estimate: DoubtEstimate): string {
-  const { confidence, variants, decision, calendar } = doubt;
-  const { notKnown, days } = estimate;
+  const { variants, decision, calendar } = doubt;
+  const { notKnown, spanNotKnown, days } = estimate;
   const isEnd = info.key === "finish";
   const of = variants.length > 1 ? ` with ${quoted(variants[decision?.best ?? 0]!)}` : "";
-  if (notKnown === null) {
-    const mean = formatResponse(estimate.mean, info, calendar.startClockSeconds);
-    return `${isEnd ? "Work ends at" : `${info.label}:`} ${mean}${of} on every ${calendar.period}.`;
+  if (spanNotKnown === null) {
+    const mean = formatResponse(days.low, info, calendar.startClockSeconds);
+    const often = notKnown === null ? `on every ${calendar.period}` : `on at least ${onDays(doubt)}`;
+    return `${isEnd ? "Work ends at" : `${info.label}:`} ${mean}${of} ${often}.`;
   }
   const ends = spanText(doubt, info, estimate, days).split(" to ").join(" and ");
   const lead = isEnd ? `Work ends between ${ends}` : `${info.label}: between ${ends}`;
-  const often = `on ${Math.round(100 * confidence)} of 100 ${calendar.period}s`;
-  return `${lead}${of} ${often}; ${partsSentence(doubt, estimate, notKnown.value)}.`;
+  return `${lead}${of} on ${onDays(doubt)}; ${partsSentence(doubt, estimate, spanNotKnown.value)}.`;
 }
 
-/** Both parts, or the one that is nearly all. */
+function onDays({ confidence, calendar }: Doubt): string {
+  return `${Math.round(100 * confidence)} of 100 ${calendar.period}s`;
+}
+
+/** Both parts of the span: what luck alone would leave of it, and the rest. */
 function partsSentence(doubt: Doubt, estimate: DoubtEstimate, notKnown: number): string {
-  const luck = `${partWords(1 - notKnown)} of what it varies by is luck of the ${doubt.calendar.period}`;
+  const luck = `${partWords(1 - notKnown)} of that span is luck of the ${doubt.calendar.period}`;
   if (notKnown < HARDLY) return `${luck}: what is not known hardly moves it`;
-  const unknown = `that we do not know ${reasons(doubt, estimate)}`;
-  return notKnown > 1 - HARDLY
-    ? `${partWords(notKnown)} of what it varies by is ${unknown}`
-    : `${luck}, the rest is ${unknown}`;
+  return `${luck}, the rest is that we do not know ${reasons(doubt, estimate)}`;
 }
 
 /** The figures that most of it is owed to. */
@@ -114,12 +116,14 @@ function choiceSentences(doubt: Doubt, decision: DoubtDecision, info: ResponseIn
   const dropped = rivals
     .filter(({ variant }) => decision.variants[variant]!.drop)
     .map(({ variant }) => quoted(variants[variant]!));
+  const others = dropped.length - MAX_NAMED;
+  const named = others < 2 ? dropped : [...dropped.slice(0, MAX_NAMED), `${others} others`];
   const several = variants.length > 2 && dropped.length > 0;
   return [
     verdict,
     ...(several
       ? [
-          `Better than ${best} in fewer than 1 of 100 worlds, so that by this result they can be dropped: ${listed(dropped)}.`,
+          `Better than ${best} in fewer than 1 of 100 worlds, so that by this result they can be dropped: ${listed(named)}.`,
         ]
       : []),
     decision.worth > 0
@@ -165,7 +169,7 @@ function nextSentences(doubt: Doubt, info: ResponseInfo, estimate: DoubtEstimate
   const { figures, decision, calendar } = doubt;
   const order = ranked(estimate);
   const [first, second] = order;
-  if (first === undefined || estimate.notKnown === null || estimate.notKnown.value < HARDLY)
+  if (first === undefined || (estimate.spanNotKnown?.value ?? 0) < HARDLY)
     return [`Measuring would hardly narrow the span: it is luck of the ${calendar.period}.`];
   const narrower = formatSpan(estimate.figures[first.figure]!.narrower, info, "plain");
   const unsure = second !== undefined && first.low <= second.value;
@@ -201,7 +205,7 @@ function readingSentences({ figures, readings, calendar }: Doubt, info: Response
       : `; for the choice they are worth ${formatSpan(worth, info, "plain")} a ${calendar.period}`;
   const span = formatSpan(narrower, info, "plain");
   return [
-    `Take ${count} ${more}readings of ${figure.name}${time}: they make the span ${span} narrower on average${own}${choice}.`,
+    `Take ${count} ${more}readings of ${figureName(figure)}${time}: they make the span ${span} narrower on average${own}${choice}.`,
   ];
 }
 
@@ -209,7 +213,7 @@ function readingSentences({ figures, readings, calendar }: Doubt, info: Response
 function togetherWords({ joint, figures }: Doubt): string[] {
   const pair = joint?.pairs[0];
   if (pair === undefined || pair.share.value < NAMED || (pair.share.low ?? 0) <= 0) return [];
-  const names = listed(pair.figures.map((figure) => figures[figure]!.name));
+  const names = listed(pair.figures.map((figure) => figureName(figures[figure]!)));
   return [`${capital(partWords(pair.share.value))} of what is not known ${names} do only together: know both.`];
 }
 
@@ -225,7 +229,7 @@ function nothingWords({ figures }: Doubt, order: ReturnType<typeof ranked>): str
   const little = order.filter(({ value, high }) => value < NOTHING && high <= AT_MOST);
   if (little.length === 0) return [];
   const most = Math.max(...little.map(({ high }) => high));
-  const names = listed(little.map(({ figure }) => figures[figure]!.name));
+  const names = listed(little.map(({ figure }) => figureName(figures[figure]!)));
   return [
     `Measuring ${names} changes next to nothing (at most ${formatShare(Math.round(100 * most) / 100)} of what is not known).`,
   ];
@@ -263,14 +267,19 @@ function responseRows(doubt: Doubt, told: number): string[] {
 }
 
 function headings({ confidence, calendar }: Doubt): string[] {
-  return ["mean", "which may be", `${Math.round(100 * confidence)} of 100 ${calendar.period}s`, "not known"];
+  return ["mean", "which may be", `${Math.round(100 * confidence)} of 100 ${calendar.period}s`, "not known of it"];
 }
 
 function estimateCells(doubt: Doubt, info: ResponseInfo, estimate: DoubtEstimate | null): string[] {
   if (estimate === null) return ["-", "-", "-", "-"];
-  const { full, days, notKnown } = estimate;
+  const { full, days, spanNotKnown } = estimate;
   const [mean] = formatEstimate({ mean: estimate.mean, ...full }, info, doubt.calendar.startClockSeconds);
-  return [mean, spanText(doubt, info, estimate, full), spanText(doubt, info, estimate, days), percent(notKnown?.value)];
+  return [
+    mean,
+    spanText(doubt, info, estimate, full),
+    spanText(doubt, info, estimate, days),
+    percent(spanNotKnown?.value),
+  ];
 }
 
 function figureRows(doubt: Doubt, info: ResponseInfo, { figures }: DoubtEstimate): string[] {
@@ -318,6 +327,7 @@ function readingRows({ figures, readings, joint }: Doubt, info: ResponseInfo): s
 }
 
 function spanText({ calendar }: Doubt, info: ResponseInfo, { mean }: DoubtEstimate, span: Between): string {
+  if (span.low === span.high) return formatResponse(span.low, info, calendar.startClockSeconds);
   const [alone, range] = formatEstimate({ mean, ...span }, info, calendar.startClockSeconds);
   return range === "" ? alone : range;
 }

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { cliFolder } from "../../../support/cliFolder.ts";
@@ -34,9 +34,12 @@ describe("gambrel doubt", PATIENCE, () => {
     const place = folder();
     const { code, out, err } = await runCli(place, ["doubt", "study.json", ...FEW, "--json", "--out", "runs/doubt"]);
     expect(code).toBe(0);
-    expect(err).toMatch(/Written: runs\/doubt\/doubt\.json/);
+    expect(err).toMatch(/Written: runs\/doubt\/report\.html, charts, doubt\.json\./);
     expect(readFileSync(join(place, "runs/doubt/doubt.json"), "utf8")).toBe(out);
     const doubt = JSON.parse(out);
+    expect(readFileSync(join(place, "runs/doubt/report.html"), "utf8")).toContain('<p class="verdict">');
+    const charts = readdirSync(join(place, "runs/doubt/charts"));
+    expect(charts).toEqual(expect.arrayContaining(["spans-2-finish.svg", "tornado.svg", "chances.svg"]));
     expect(doubt.counts).toEqual({ worlds: 10, days: 2, seed: "7" });
     // "same again" is the plan as it is: on the same days of the same worlds it must come out the same, to the bit.
     expect(doubt.means[2]).toEqual(doubt.means[0]);

@@ -32,6 +32,12 @@ describe("analyse", () => {
     expect(Math.abs(found.notKnownSd ** 2 / 0.3625 - 1)).toBeLessThan(0.15);
     expect(found.notKnown!.low).toBeLessThan(0.3625 / 0.7225);
     expect(found.notKnown!.high).toBeGreaterThan(0.3625 / 0.7225);
+    // With every figure known the standard deviation is 0.6 in place of 0.85, and the span as much shorter, inside the other.
+    const spanOf = ({ low, high }: { low: number; high: number }) => high - low;
+    expect(Math.abs(spanOf(found.luck) / spanOf(found.days) - 0.6 / 0.85)).toBeLessThan(0.07);
+    expect(spanOf(found.luck) / spanOf(found.days)).toBeCloseTo(1 - found.spanNotKnown!.value, 12);
+    expect(found.luck.low).toBeGreaterThan(found.days.low);
+    expect(found.luck.high).toBeLessThan(found.days.high);
     const [a, b, c] = found.figures.map(({ share }) => share!.value);
     expect(Math.abs(a! - 0.4413793)).toBeLessThan(0.06);
     expect(Math.abs(b! - 0.5586207)).toBeLessThan(0.06);
@@ -52,6 +58,7 @@ describe("analyse", () => {
       luckSd: 0,
       notKnownSd: 0,
       notKnown: null,
+      spanNotKnown: null,
       days: { low: 1000, high: 1000 },
     });
     const known = reckonedDoubt(question!, (_, __, day) => 1000 + (day % 2)).estimates[0]![0]!;
@@ -97,6 +104,11 @@ describe("analyse", () => {
     expect(Math.abs(variants[0]!.behind - mean(gains))).toBeLessThan(3.29 * (40 / Math.sqrt(2400)));
     expect(Math.abs(worth - mean(gains.map((gain) => Math.max(0, -gain))))).toBeLessThan(1);
     expect(variants[1]).toMatchObject({ behind: 0, chance: null, regret: worth });
+    // Of two one is the best where it beats the other.
+    expect(variants[0]!.chanceBest).toBeCloseTo(variants[0]!.chance!, 9);
+    expect(variants[1]!.chanceBest).toBeCloseTo(chance, 9);
+    expect(variants[1]!.bestWithin.low).toBeLessThan(0.7340144);
+    expect(variants[1]!.bestWithin.high).toBeGreaterThan(0.7340144);
     expect(Math.abs(variants[0]!.regret - (worth + variants[0]!.behind))).toBeLessThan(1e-9);
     expect(Math.abs(figures[0]! - 6.79829348)).toBeLessThan(1);
     expect(Math.abs(figures[1]! - 4.89090967)).toBeLessThan(1);
