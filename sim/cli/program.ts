@@ -9,6 +9,7 @@ import {
   ceilingOption,
   concurrencyOption,
   daysOfWorldOption,
+  inWorldsOption,
   jsonOption,
   lostAfterOption,
   moreOption,
@@ -380,6 +381,7 @@ function addOptions(gambrel: Command, terminal: Speak): void {
     .argument("<offers>", "file with a plan, and the offers as changes to it with their prices")
     .addOption(seedOption())
     .addOption(replicationsOption())
+    .addOption(inWorldsOption())
     .addOption(threadsOption())
     .option("--out <folder>", REPORT_FOLDER)
     .addOption(overwriteOption())
@@ -391,6 +393,7 @@ function addOptions(gambrel: Command, terminal: Speak): void {
     });
   withExamples(command, [
     ["gambrel options offers.json", "what each offer is worth"],
+    ["gambrel options offers.json --worlds 40", "in how many of 100 worlds each pays, where figures are not known"],
     ["gambrel options offers.json --replications 100 --out runs/offers", "narrower ranges, with a report"],
   ]);
 }
@@ -431,6 +434,7 @@ function addImprove(gambrel: Command, terminal: Speak): void {
     .description("find the best way to share out places, people or a budget")
     .argument("<question>", "file that says what to share out, and to what end")
     .addOption(seedOption())
+    .addOption(inWorldsOption())
     .addOption(threadsOption())
     .option("--out <folder>", REPORT_FOLDER)
     .addOption(overwriteOption())
