@@ -361,6 +361,7 @@ function addSize(gambrel: Command, terminal: Speak): void {
     .addOption(simulatedDaysOption())
     .addOption(threadsOption())
     .option("--out <file>", "write the plan to this file (default: write nothing)")
+    .option("--uncertain", "write into the plan that what the demand left to be assumed may be a third off")
     .option("--overwrite", "replace that file if it exists")
     .addOption(jsonOption("print the design and the simulated results as JSON to standard output"))
     .addOption(ceilingOption())
@@ -371,6 +372,10 @@ function addSize(gambrel: Command, terminal: Speak): void {
   withExamples(command, [
     ["gambrel size weekly.json", "all kinds of plant side by side"],
     ['gambrel size weekly.json --alternative "compact plant" --out plant.json', "write the plan of one kind"],
+    [
+      "gambrel size weekly.json --uncertain --out plant.json",
+      "a plan for gambrel doubt, whose assumed figures are guesses",
+    ],
   ]);
 }
 
