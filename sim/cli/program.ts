@@ -336,6 +336,7 @@ function addCalibrate(gambrel: Command, terminal: Speak): void {
     )
     .option("--at <stage>", "stage after which heads were counted (default: the last station)")
     .addOption(calibrationDaysOption())
+    .option("--uncertain", "also narrow the plan's uncertain figures by the observed days, and print them")
     .addOption(seedOption().default("1"))
     .option("--out <folder>", "write the picture and results to this folder (default: write nothing)")
     .addOption(overwriteOption())
@@ -348,6 +349,7 @@ function addCalibrate(gambrel: Command, terminal: Speak): void {
   withExamples(command, [
     ["gambrel calibrate plant.json observed.csv", "40 simulated days against those observed"],
     ["gambrel calibrate plant.json observed.csv --at skinning --days 100", "heads were counted after skinning"],
+    ["gambrel calibrate plant.json observed.csv --uncertain", "what the uncertain figures may still be"],
   ]);
 }
 

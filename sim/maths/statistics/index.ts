@@ -58,6 +58,7 @@ export {
   jointEffects,
 } from "./jointEffects.ts";
 export { type MainEffect, type MainEffects, mainEffects } from "./mainEffects.ts";
+export { type PosteriorQuestion, posteriorDraws } from "./posteriorDraws.ts";
 export { type VarianceComponents, varianceComponents } from "./varianceComponents.ts";
 export { daysPerWorld, furtherWorlds, halfWidthOfWorlds, type TwoStageVariance } from "./worldsAndDays.ts";
 export {
