@@ -62,11 +62,16 @@ export function spanSentence(doubt: Doubt, info: ResponseInfo, estimate: DoubtEs
   if (spanNotKnown === null) {
     const mean = formatResponse(days.low, info, calendar.startClockSeconds);
     const often = notKnown === null ? `on every ${calendar.period}` : `on at least ${onDays(doubt)}`;
-    return `${isEnd ? "Work ends at" : `${info.label}:`} ${mean}${of} ${often}.`;
+    return `${isEnd ? "Work ends at" : `${shortLabel(info)}:`} ${mean}${of} ${often}.`;
   }
   const ends = spanText(doubt, info, estimate, days).split(" to ").join(" and ");
-  const lead = isEnd ? `Work ends between ${ends}` : `${info.label}: between ${ends}`;
+  const lead = isEnd ? `Work ends between ${ends}` : `${shortLabel(info)}: between ${ends}`;
   return `${lead}${of} on ${onDays(doubt)}; ${partsSentence(doubt, estimate, spanNotKnown.value)}.`;
+}
+
+/** Without what a label defines after a comma. */
+function shortLabel({ label }: ResponseInfo): string {
+  return label.split(",")[0]!;
 }
 
 function onDays({ confidence, calendar }: Doubt): string {
@@ -108,7 +113,7 @@ function choiceSentences(doubt: Doubt, decision: DoubtDecision, info: ResponseIn
     .sort((a, b) => b.chance - a.chance);
   const next = rivals[0]!;
   const [best, rival] = [quoted(variants[decision.best]!), quoted(variants[next.variant]!)];
-  const often = `${worldsWords(1 - next.chance)}, by ${formatSpan(next.behind, info, "plain")} on average (${info.label})`;
+  const often = `${worldsWords(1 - next.chance)}, by ${formatSpan(next.behind, info, "plain")} on average (${shortLabel(info)})`;
   const verdict =
     next.chance >= OPEN
       ? `Whether ${best} or ${rival} is better is open: ${best} is better in ${often}.`
@@ -260,7 +265,7 @@ function responseRows(doubt: Doubt, told: number): string[] {
   return textTable([
     [of, ...headings(doubt)],
     ...doubt.responses.map((info, response) => [
-      info.label.split(",")[0]!,
+      shortLabel(info),
       ...estimateCells(doubt, info, doubt.estimates[response]![told] ?? null),
     ]),
   ]);

@@ -6,7 +6,7 @@ import { FAMILIES } from "./families/index.ts";
 import { lawOf } from "./families/lawOf.ts";
 import { resampler } from "./resample.ts";
 import { sampleOf } from "./sample.ts";
-import { subjectPath } from "./times/subject.ts";
+import { type Subject, subjectPath } from "./times/subject.ts";
 
 /** An uncertain figure as a plan's file names it. */
 export interface UncertainEntry {
@@ -45,9 +45,17 @@ export function uncertainEntries(fits: readonly ColumnFit[], file: string, seed:
   });
 }
 
+/** As sentences call each figure, "skinning's cycle time"; of a breakdown the second word says which. */
+const CALLED: Record<Subject["figure"], (stage: string, breakdown: string) => string> = {
+  cycle: (stage) => `${stage}'s cycle time`,
+  travel: (stage) => `${stage}'s way to the next stage`,
+  dwell: (stage) => `time in ${stage}`,
+  uptime: (stage, breakdown) => `time between ${stage}'s ${breakdown}s`,
+  repair: (stage, breakdown) => `repair of ${stage}'s ${breakdown}s`,
+};
+
 function nameOf({ subject: { stage, figure, breakdown } }: ColumnFit): string {
-  const words = breakdown === null ? `${stage}: ${figure}` : `${stage}: ${breakdown} ${figure}`;
-  return [...words].slice(0, 60).join("").trim();
+  return [...CALLED[figure](stage, breakdown ?? "stop")].slice(0, 60).join("").trim();
 }
 
 /** Of the mean, as a share of it; null where the times do not tell. */
