@@ -56,6 +56,8 @@ export interface JointQuestion {
 /** So many points for each term of a pair, and no more powers of either figure than the second number. */
 const POINTS_PER_TERM = 15;
 const MAX_DEPTH = 4;
+/** Pairs are looked for among so many figures, those that do most alone: who does nothing alone seldom does much with another (Wu and Hamada 2009, effect heredity; from memory). */
+const MAX_PAIRED = 8;
 /** Samples drawn anew: they tell a standard error to 7 %. */
 const SAMPLES = 100;
 
@@ -128,7 +130,9 @@ function structureOf({ response, figures, grid }: JointQuestion): Structure {
   const { residuals } = leastSquares([response.map(() => 1), ...mains], response);
   const nothing = leftOutSquares(residuals, []);
   const most = Math.min(MAX_DEPTH, Math.max(1, Math.floor(Math.sqrt(response.length / POINTS_PER_TERM))));
+  const paired = strongest(response, figures, degrees);
   const found = pairsOf
+    .filter((both) => both.every((figure) => paired.has(figure)))
     .map((both) => bestDepth(residuals, figures, degrees, both, most))
     .filter(({ misses }) => misses < nothing)
     .sort((a, b) => a.misses - b.misses);
@@ -139,6 +143,16 @@ function structureOf({ response, figures, grid }: JointQuestion): Structure {
     return true;
   });
   return { degrees, pairs };
+}
+
+function strongest(
+  response: readonly number[],
+  figures: readonly Columns[],
+  degrees: readonly number[],
+): ReadonlySet<number> {
+  const misses = figures.map((columns, figure) => leftOutSquares(response, curves(columns, degrees[figure]!)));
+  const order = figures.map((_, figure) => figure).sort((a, b) => misses[a]! - misses[b]!);
+  return new Set(order.slice(0, MAX_PAIRED));
 }
 
 function bestDepth(
