@@ -6,7 +6,7 @@ import { cliFolder } from "../support/cliFolder.ts";
 import { runCli } from "../support/runCli.ts";
 
 const WORKED = resolve(import.meta.dirname, "../../experiments/worked-path");
-const PATIENCE = { timeout: 180_000 };
+const PATIENCE = { timeout: 400_000 };
 
 /** The commands of the document, in its order. */
 function commands(): string[] {

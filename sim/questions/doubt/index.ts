@@ -15,6 +15,6 @@ export type {
   ReadingAdvice,
   WorldCounts,
 } from "./doubt.ts";
-export { type DoubtReading, type DoubtSource, doubtQuestion } from "./doubtQuestion.ts";
+export { type DoubtReading, type DoubtSource, doubtQuestion, plansOfWorlds } from "./doubtQuestion.ts";
 export { type DoubtWords, doubtWords } from "./doubtWords.ts";
 export { planStudy } from "./planStudy.ts";
