@@ -402,10 +402,16 @@ function addDoubt(gambrel: Command, terminal: Speak): void {
     .argument("<question>", "plan or study file; the plan says which figures are uncertain")
     .addOption(worldsOption())
     .addOption(daysOfWorldOption())
+    .option(
+      "--within <amount>",
+      'add worlds, at least cost, until chance moves the mean by no more than this: "2 min", "1 %", or a number',
+    )
     .addOption(seedOption())
     .addOption(threadsOption())
+    .addOption(queueOption())
     .option("--out <folder>", "write a report, pictures and all figures to this folder (default: write nothing)")
     .addOption(overwriteOption())
+    .addOption(resumeOption())
     .addOption(jsonOption(RESULTS_AS_JSON))
     .addOption(ceilingOption())
     .action(async (path, options) => {
@@ -414,6 +420,7 @@ function addDoubt(gambrel: Command, terminal: Speak): void {
     });
   withExamples(command, [
     ["gambrel doubt plant.json", "40 worlds of 4 days: when work ends, and which figure to time first"],
+    ["gambrel doubt plant.json --within 2min", "as many worlds and days as that takes"],
     ["gambrel doubt offers.json --worlds 160 --out runs/doubt", "which variant to choose, more surely"],
   ]);
 }

@@ -59,6 +59,7 @@ export {
 } from "./jointEffects.ts";
 export { type MainEffect, type MainEffects, mainEffects } from "./mainEffects.ts";
 export { type VarianceComponents, varianceComponents } from "./varianceComponents.ts";
+export { daysPerWorld, furtherWorlds, halfWidthOfWorlds, type TwoStageVariance } from "./worldsAndDays.ts";
 export {
   chanceAboveZero,
   chancesToBeBest,

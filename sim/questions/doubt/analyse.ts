@@ -42,6 +42,7 @@ export function analyse(question: DoubtQuestion, results: Pick<StudyResults, "re
   const told = choice?.decision.best ?? 0;
   const estimates = responses.map((info) => valuesOf(info.key).map((each) => estimateOf(each, info, asked)));
   return {
+    precision: null,
     ...{ name, counts, figures, variants, responses, calendar, harms, confidence: study.confidence, told },
     estimates,
     decision: choice?.decision ?? null,

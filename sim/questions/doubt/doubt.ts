@@ -1,7 +1,7 @@
 import type { Plan, UncertainFigure } from "../../asked/plan/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import type { ResponseInfo } from "../../day/observations/index.ts";
-import type { JointFigure, JointPair } from "../../maths/statistics/index.ts";
+import type { JointFigure, JointPair, Precision } from "../../maths/statistics/index.ts";
 
 /** How many worlds are drawn, and how many days each is simulated. */
 export interface WorldCounts {
@@ -147,6 +147,16 @@ export interface ReadingAdvice {
   enough: number | null;
 }
 
+/** How far chance may still move the mean of the first response, and what was simulated for it. */
+export interface DoubtPrecision {
+  /** Wanted half-width. */
+  wanted: Precision;
+  /** The one of the variant that is known worst, in the response's unit; null where a world has no value. */
+  reached: number | null;
+  isEnough: boolean;
+  rounds: { worlds: number; days: number }[];
+}
+
 /** What came of it. */
 export interface Doubt {
   name: string;
@@ -167,6 +177,8 @@ export interface Doubt {
   /** The variant that is told of: the best one, else today's plan. */
   told: number;
   joint: DoubtJoint | null;
+  /** How well the mean over all worlds is known, where that was asked for. */
+  precision: DoubtPrecision | null;
   /** Of the first response with that variant, one for each figure; null where nobody can tell how much a reading tells. */
   readings: (ReadingAdvice | null)[];
   /** Of the first response, means by variant and world: what can be drawn, or reckoned on. */

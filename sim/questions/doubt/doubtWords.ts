@@ -42,7 +42,13 @@ export function doubtWords(doubt: Doubt): DoubtWords {
   const sentences = [...choice.slice(0, 1), told, ...choice.slice(1)];
   return {
     verdict: sentences[0]!,
-    words: [...sentences.slice(1), ...harmSentences(doubt), basis(doubt), ...cautions(doubt)],
+    words: [
+      ...sentences.slice(1),
+      ...harmSentences(doubt),
+      basis(doubt),
+      ...precisionWords(doubt, first),
+      ...cautions(doubt),
+    ],
     next: estimate === null ? [] : nextSentences(doubt, first, estimate),
     tables: [
       ...(doubt.variants.length > 1 ? [variantRows(doubt, first)] : []),
@@ -149,12 +155,35 @@ function worldsWords(chance: number): string {
   return of100 === 100 ? "more than 99 of 100 worlds" : `${of100} of 100 worlds`;
 }
 
-function basis({ counts, figures, variants, calendar }: Doubt): string {
+function basis({ counts, figures, variants, calendar, precision }: Doubt): string {
   const guesses = figures.filter(({ kind }) => kind === "guess").length;
   const known =
     guesses === 0 ? "all measured" : guesses === figures.length ? "all guesses" : `${guesses} of them guesses`;
   const each = variants.length > 1 ? " of every variant" : "";
-  return `${counts.worlds} worlds with ${counts.days} ${calendar.period}s${each} (seed "${counts.seed}"); in a world every figure is one thing that it may be: ${figures.length} uncertain, ${known}.`;
+  const rounds = precision?.rounds ?? [];
+  const of = (worlds: number, days: number) =>
+    `${worlds} worlds with ${days} ${calendar.period}${days === 1 ? "" : "s"}`;
+  const simulated =
+    rounds.length > 1 ? listed(rounds.map(({ worlds, days }) => of(worlds, days))) : of(counts.worlds, counts.days);
+  return `${simulated}${each} (seed "${counts.seed}"); in a world every figure is one thing that it may be: ${figures.length} uncertain, ${known}.`;
+}
+
+/** Whether worlds and days were enough for the precision asked for. */
+function precisionWords({ precision, variants }: Doubt, info: ResponseInfo): string[] {
+  if (precision === null) return [];
+  const { wanted, reached, isEnough } = precision;
+  if (reached === null) return ["The precision asked for cannot be reached: some world has no value."];
+  const asked =
+    wanted.kind === "relative"
+      ? `${Number((100 * wanted.value).toPrecision(3))} % of it`
+      : formatSpan(wanted.value, info, "plain");
+  const mean = variants.length > 1 ? "mean of every variant" : "mean";
+  const now = formatSpan(reached, info, "plain");
+  return [
+    isEnough
+      ? `Chance moves the ${mean} over all worlds by ${now} at most; asked for was ${asked}.`
+      : `Chance may still move the ${mean} over all worlds by ${now}, more than the ${asked} asked for: the run stopped at its most worlds.`,
+  ];
 }
 
 function cautions({ unfinished, figures }: Doubt): string[] {

@@ -8,6 +8,7 @@ export type {
   DoubtEstimate,
   DoubtFigure,
   DoubtJoint,
+  DoubtPrecision,
   DoubtQuestion,
   FigureEffect,
   FigureReadings,
@@ -17,4 +18,5 @@ export type {
 } from "./doubt.ts";
 export { type DoubtReading, type DoubtSource, doubtQuestion, plansOfWorlds } from "./doubtQuestion.ts";
 export { type DoubtWords, doubtWords } from "./doubtWords.ts";
+export { doubtInRounds, type RoundsOptions } from "./inRounds.ts";
 export { planStudy } from "./planStudy.ts";

@@ -60,4 +60,34 @@ describe("gambrel doubt", PATIENCE, () => {
     expect(few).toMatchObject({ code: 2 });
     expect(few.err).toMatch(/Give a whole number from 10 to 10000/);
   });
+
+  it("goes on after a stop between two rounds, in threads as well, and comes to the same bytes as in one go", async () => {
+    const little = { ...SMALL_PLAN, uncertain: [{ ...UNSURE.uncertain[1], guess: "a tenth" }] };
+    const place = cliFolder({ "plan.json": little });
+    const asked = ["doubt", "plan.json", "--worlds", "10", "--days", "2", "--within", "20 s"];
+    // Later rounds are larger than the ceiling lets them be.
+    const out = ["--out", "runs/stopped"];
+    const stopped = await runCli(place, [...asked, ...out, "--threads", "1", "--ceiling", "days=30"]);
+    expect(stopped.code).not.toBe(0);
+    expect(stopped.err).toMatch(
+      /\d+ days are kept in .*gambrel doubt plan\.json --worlds 10 --days 2 --within .20 s. .*--resume/,
+    );
+    expect(existsSync(join(place, "runs/stopped"))).toBe(false);
+    const goneOn = await runCli(place, [...asked, ...out, "--threads", "2", "--resume"]);
+    expect(goneOn.code).toBe(0);
+    const once = await runCli(place, [...asked, "--out", "runs/once", "--threads", "1"]);
+    const written = (run: string) => readFileSync(join(place, "runs", run, "doubt.json"), "utf8");
+    expect(once.code).toBe(0);
+    expect(written("stopped")).toBe(written("once"));
+    const { precision } = JSON.parse(written("once"));
+    expect(precision.isEnough).toBe(true);
+    expect(precision.rounds[0]).toEqual({ worlds: 10, days: 2 });
+    expect(precision.rounds.length).toBeGreaterThan(2);
+  });
+
+  it("refuses --resume without a folder", async () => {
+    const { code, err } = await runCli(folder(), ["doubt", "plan.json", ...FEW, "--resume"]);
+    expect(code).toBe(2);
+    expect(err).toMatch(/--resume: worlds without a folder are not kept; add --out/);
+  });
 });
