@@ -9,6 +9,7 @@ import {
   ceilingOption,
   concurrencyOption,
   daysOfWorldOption,
+  inWorldsOption,
   jsonOption,
   lostAfterOption,
   moreOption,
@@ -360,6 +361,7 @@ function addSize(gambrel: Command, terminal: Speak): void {
     .addOption(simulatedDaysOption())
     .addOption(threadsOption())
     .option("--out <file>", "write the plan to this file (default: write nothing)")
+    .option("--uncertain", "write into the plan that what the demand left to be assumed may be a third off")
     .option("--overwrite", "replace that file if it exists")
     .addOption(jsonOption("print the design and the simulated results as JSON to standard output"))
     .addOption(ceilingOption())
@@ -370,6 +372,10 @@ function addSize(gambrel: Command, terminal: Speak): void {
   withExamples(command, [
     ["gambrel size weekly.json", "all kinds of plant side by side"],
     ['gambrel size weekly.json --alternative "compact plant" --out plant.json', "write the plan of one kind"],
+    [
+      "gambrel size weekly.json --uncertain --out plant.json",
+      "a plan for gambrel doubt, whose assumed figures are guesses",
+    ],
   ]);
 }
 
@@ -380,6 +386,7 @@ function addOptions(gambrel: Command, terminal: Speak): void {
     .argument("<offers>", "file with a plan, and the offers as changes to it with their prices")
     .addOption(seedOption())
     .addOption(replicationsOption())
+    .addOption(inWorldsOption())
     .addOption(threadsOption())
     .option("--out <folder>", REPORT_FOLDER)
     .addOption(overwriteOption())
@@ -391,6 +398,7 @@ function addOptions(gambrel: Command, terminal: Speak): void {
     });
   withExamples(command, [
     ["gambrel options offers.json", "what each offer is worth"],
+    ["gambrel options offers.json --worlds 40", "in how many of 100 worlds each pays, where figures are not known"],
     ["gambrel options offers.json --replications 100 --out runs/offers", "narrower ranges, with a report"],
   ]);
 }
@@ -431,6 +439,7 @@ function addImprove(gambrel: Command, terminal: Speak): void {
     .description("find the best way to share out places, people or a budget")
     .argument("<question>", "file that says what to share out, and to what end")
     .addOption(seedOption())
+    .addOption(inWorldsOption())
     .addOption(threadsOption())
     .option("--out <folder>", REPORT_FOLDER)
     .addOption(overwriteOption())
