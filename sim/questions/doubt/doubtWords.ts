@@ -80,6 +80,12 @@ function shortLabel({ label }: ResponseInfo): string {
   return label.split(",")[0]!;
 }
 
+/** "38 s a day"; what is per hour or in per cent adds up over no day. */
+function eachPeriod(size: number, info: ResponseInfo, { period }: Doubt["calendar"]): string {
+  const isRate = info.format === "share" || info.unit.includes("/");
+  return `${formatSpan(size, info, "plain")}${isRate ? "" : ` a ${period}`}`;
+}
+
 function onDays({ confidence, calendar }: Doubt): string {
   return `${Math.round(100 * confidence)} of 100 ${calendar.period}s`;
 }
@@ -138,7 +144,7 @@ function choiceSentences(doubt: Doubt, decision: DoubtDecision, info: ResponseIn
         ]
       : []),
     decision.worth > 0
-      ? `Choosing ${best} now gives away ${formatSpan(decision.worth, info, "plain")} a ${doubt.calendar.period} on average, against knowing every figure first.`
+      ? `Choosing ${best} now gives away ${eachPeriod(decision.worth, info, doubt.calendar)} on average, against knowing every figure first.`
       : `${best} is the best in every world that was drawn, so no figure has to be known to choose it.`,
   ];
 }
@@ -234,9 +240,7 @@ function readingSentences({ figures, readings, calendar }: Doubt, info: Response
   const time = seconds === null ? "" : ` (${formatDuration(seconds)} of watching, or longer)`;
   const own = left < 0.95 ? ` and leave ${partWords(left)} of what it may be off by` : "";
   const choice =
-    worth === null || worth <= 0
-      ? ""
-      : `; for the choice they are worth ${formatSpan(worth, info, "plain")} a ${calendar.period}`;
+    worth === null || worth <= 0 ? "" : `; for the choice they are worth ${eachPeriod(worth, info, calendar)}`;
   const span = formatSpan(narrower, info, "plain");
   return [
     `Take ${count} ${more}readings of ${figureName(figure)}${time}: they make the span ${span} narrower on average${own}${choice}.`,
@@ -256,7 +260,7 @@ function choiceFigure({ figures, calendar }: Doubt, decision: DoubtDecision, inf
   const worth = Math.max(...decision.figures);
   if (worth <= 0) return "No figure alone turns the choice.";
   const name = figureName(figures[decision.figures.indexOf(worth)]!);
-  return `For the choice ${name} matters most: to know it first is worth ${formatSpan(worth, info, "plain")} a ${calendar.period} on average.`;
+  return `For the choice ${name} matters most: to know it first is worth ${eachPeriod(worth, info, calendar)} on average.`;
 }
 
 function nothingWords({ figures }: Doubt, order: ReturnType<typeof ranked>): string[] {
