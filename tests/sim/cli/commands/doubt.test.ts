@@ -67,15 +67,15 @@ describe("gambrel doubt", PATIENCE, () => {
     const asked = ["doubt", "plan.json", "--worlds", "10", "--days", "2", "--within", "20 s"];
     // Later rounds are larger than the ceiling lets them be.
     const out = ["--out", "runs/stopped"];
-    const stopped = await runCli(place, [...asked, ...out, "--threads", "1", "--ceiling", "days=30"]);
+    const stopped = await callCli(place, [...asked, ...out, "--threads", "1", "--ceiling", "days=30"]);
     expect(stopped.code).not.toBe(0);
     expect(stopped.err).toMatch(
       /\d+ days are kept in .*gambrel doubt plan\.json --worlds 10 --days 2 --within .20 s. .*--resume/,
     );
     expect(existsSync(join(place, "runs/stopped"))).toBe(false);
-    const goneOn = await runCli(place, [...asked, ...out, "--threads", "2", "--resume"]);
+    const goneOn = await callCli(place, [...asked, ...out, "--threads", "2", "--resume"]);
     expect(goneOn.code).toBe(0);
-    const once = await runCli(place, [...asked, "--out", "runs/once", "--threads", "1"]);
+    const once = await callCli(place, [...asked, "--out", "runs/once", "--threads", "1"]);
     const written = (run: string) => readFileSync(join(place, "runs", run, "doubt.json"), "utf8");
     expect(once.code).toBe(0);
     expect(written("stopped")).toBe(written("once"));
@@ -86,7 +86,7 @@ describe("gambrel doubt", PATIENCE, () => {
   });
 
   it("refuses --resume without a folder", async () => {
-    const { code, err } = await runCli(folder(), ["doubt", "plan.json", ...FEW, "--resume"]);
+    const { code, err } = await callCli(folder(), ["doubt", "plan.json", ...FEW, "--resume"]);
     expect(code).toBe(2);
     expect(err).toMatch(/--resume: worlds without a folder are not kept; add --out/);
   });
