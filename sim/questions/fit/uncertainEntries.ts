@@ -1,4 +1,4 @@
-import { formatPath } from "../../asked/plan/index.ts";
+import { calledFigure, formatPath } from "../../asked/plan/index.ts";
 import { uniformStream } from "../../maths/random/index.ts";
 import { RunningMoments } from "../../maths/statistics/index.ts";
 import type { ColumnFit } from "./columnFit.ts";
@@ -6,7 +6,7 @@ import { FAMILIES } from "./families/index.ts";
 import { lawOf } from "./families/lawOf.ts";
 import { resampler } from "./resample.ts";
 import { sampleOf } from "./sample.ts";
-import { type Subject, subjectPath } from "./times/subject.ts";
+import { subjectPath } from "./times/subject.ts";
 
 /** An uncertain figure as a plan's file names it. */
 export interface UncertainEntry {
@@ -34,7 +34,7 @@ export function uncertainEntries(fits: readonly ColumnFit[], file: string, seed:
     const times = fit.ended.length + fit.open.length;
     return [
       {
-        name: nameOf(fit),
+        name: calledFigure(fit.subject),
         paths: [path],
         factor: { lognormal: { mean: 1, cv: Number(cv.toPrecision(DIGITS)) } },
         kind: "measured" as const,
@@ -43,19 +43,6 @@ export function uncertainEntries(fits: readonly ColumnFit[], file: string, seed:
       },
     ];
   });
-}
-
-/** As sentences call each figure, "skinning's cycle time"; of a breakdown the second word says which. */
-const CALLED: Record<Subject["figure"], (stage: string, breakdown: string) => string> = {
-  cycle: (stage) => `${stage}'s cycle time`,
-  travel: (stage) => `${stage}'s way to the next stage`,
-  dwell: (stage) => `time in ${stage}`,
-  uptime: (stage, breakdown) => `time between ${stage}'s ${breakdown}s`,
-  repair: (stage, breakdown) => `repair of ${stage}'s ${breakdown}s`,
-};
-
-function nameOf({ subject: { stage, figure, breakdown } }: ColumnFit): string {
-  return [...CALLED[figure](stage, breakdown ?? "stop")].slice(0, 60).join("").trim();
 }
 
 /** Of the mean, as a share of it; null where the times do not tell. */
