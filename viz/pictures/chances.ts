@@ -2,7 +2,7 @@ import { formatSpan } from "../../sim/text/units/index.ts";
 import type { Doubt } from "../contract.ts";
 import { type ChartContext, type ChartWords, chartFrame, emptyChart, isolated, type Quantity } from "../frame/index.ts";
 import { drawLevelInterval } from "../marks/index.ts";
-import { planName, quoted, variantsShown, worldsText } from "../words/index.ts";
+import { isRate, planName, quoted, shortLabel, variantsShown, worldsText } from "../words/index.ts";
 import { type BarWords, barRows } from "./barRows.ts";
 import { type ChartTable, textColumn } from "./chartTable.ts";
 import { MAX_TOLD } from "./response.ts";
@@ -40,7 +40,7 @@ export function chancesView(doubt: Doubt): ChancesColumns | null {
         (part) => 100 * part,
       ) as [number, number, number];
       const regret = formatSpan(found.regret, info, "plain");
-      const lost = found.regret > 0 ? `\ngives away ${regret} a ${calendar.period}` : "";
+      const lost = found.regret > 0 ? `\ngives away ${regret}${isRate(info) ? "" : ` a ${calendar.period}`}` : "";
       return [
         {
           name: planName(doubt, variant),
@@ -57,7 +57,7 @@ export function chancesView(doubt: Doubt): ChancesColumns | null {
     harm === null ? [] : [`${quoted(variants[variant]!)}: ${isolated(harm)}`],
   );
   return {
-    title: `Which plan is best, for all that we do not know: ${isolated(info.label)}`,
+    title: `Which plan is best, for all that we do not know: ${shortLabel(info)}`,
     caption: "The longest bar is the surest choice. Bars of like length: the choice is open",
     subtitle: `Share of ${counts.worlds} worlds in which no other plan is better. Gives away: how much worse than the best plan of each world, on average`,
     description: rows

@@ -4,12 +4,11 @@ import {
   type ChartWords,
   chartFrame,
   emptyChart,
-  isolated,
   type Quantity,
   textureFill,
 } from "../frame/index.ts";
 import { drawKey, drawTwoTone, type TwoTone } from "../marks/index.ts";
-import { figuresWanted, planName, quoted, responseFormat, variantsShown } from "../words/index.ts";
+import { figuresWanted, planName, quoted, responseFormat, shortLabel, variantsShown } from "../words/index.ts";
 import { type BarWords, barRows } from "./barRows.ts";
 import { type ChartTable, quantityCell, quantityUnit, textColumn } from "./chartTable.ts";
 import { MAX_TOLD, meaningOf, paddedDomain } from "./response.ts";
@@ -40,7 +39,7 @@ export function spansView(doubt: Doubt, response: number): SpansColumns {
   });
   const left = variants.length - known.length;
   return {
-    title: `${isolated(info.label)}: luck, and what we do not know`,
+    title: `${shortLabel(info)}: luck, and what we do not know`,
     caption: `Inside: what luck of the ${calendar.period} alone would leave. Outside: what not knowing the figures adds`,
     subtitle: `Bar: ${often} in ${doubt.counts.worlds} worlds of ${doubt.counts.days} simulated ${calendar.period}s, in each of which every uncertain figure is one thing that it may be. Upright line: mean${meaningOf(info)}`,
     description: known

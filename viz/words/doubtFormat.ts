@@ -1,4 +1,4 @@
-import type { Doubt, DoubtEstimate, DoubtFigure } from "../contract.ts";
+import type { Doubt, DoubtEstimate, DoubtFigure, ResponseInfo } from "../contract.ts";
 import { isolated } from "../frame/index.ts";
 import type { ResponseFormat } from "./responseFormat.ts";
 
@@ -46,4 +46,14 @@ export function worldsText(chance: number): string {
   const worlds = Math.round(100 * chance);
   const count = worlds === 0 ? "fewer than 1" : worlds === 100 ? "more than 99" : String(worlds);
   return `${count} of 100 worlds`;
+}
+
+/** What a response is called, without what its label defines after a comma. */
+export function shortLabel({ label }: ResponseInfo): string {
+  return isolated(label.split(",")[0]!);
+}
+
+/** Per hour or in per cent: nothing that adds up over a day. */
+export function isRate({ unit, format }: ResponseInfo): boolean {
+  return format === "share" || unit.includes("/");
 }

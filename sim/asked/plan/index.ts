@@ -59,6 +59,7 @@ export { whole } from "./schema/whole.ts";
 export { noPath, setPathInPlace } from "./setPath.ts";
 export { soundKeys } from "./soundKeys.ts";
 export { tellable } from "./tellable.ts";
+export { calledFigure, type TimedFigure } from "./uncertain/calledFigure.ts";
 export { factorsAt } from "./uncertain/factorsAt.ts";
 export { type FactoredFigure, inWorld } from "./uncertain/inWorld.ts";
 export { type FigureSpread, spreadAt } from "./uncertain/spreadAt.ts";

@@ -51,15 +51,9 @@ export function doubtQuestion(source: DoubtSource, counts: WorldCounts): DoubtRe
   const faults =
     found.length === 0 ? [nothingUncertain()] : [...contradictions(variants), ...tooFewWorlds(found, counts)];
   if (faults.length > 0) return { question: null, faults };
-  const shares = latinHypercube(found.length, counts.worlds, counts.seed);
-  const shareOf = (name: string, world: number) =>
-    Math.max(MIN_SHARE, shares[found.findIndex((figure) => figure.name === name)]![world]!);
-  const worlds = Array.from({ length: counts.worlds }, (_, world) =>
-    variants.map((variant) => plannedIn(variant, world, (name) => shareOf(name, world))),
-  );
-  const wrong = worlds.flat().find((each) => each.faults.length > 0);
-  if (wrong !== undefined) return { question: null, faults: wrong.faults };
-  const plans = worlds.flatMap((world) => world.map(({ name, plan }) => asVariant(name, plan!)));
+  const { planned, shareOf, faults: wrong } = drawnWorlds(variants, found, counts);
+  if (wrong.length > 0) return { question: null, faults: wrong };
+  const plans = planned.map(({ name, plan }) => asVariant(name, plan!));
   const figures = found.map((figure) => {
     const { json } = variants.find((variant) => variant.figures.some(({ name }) => name === figure.name))!;
     return drawn(
@@ -69,6 +63,23 @@ export function doubtQuestion(source: DoubtSource, counts: WorldCounts): DoubtRe
     );
   });
   return { question: questionOf(source.study, plans, figures, counts), faults: [] };
+}
+
+/** The plans alone, world by world, the variants of a world side by side: for whoever draws each day in a world of its own. */
+export function plansOfWorlds(source: DoubtSource, counts: WorldCounts): { plans: Plan[]; faults: Fault[] } {
+  const variants = source.study.variants.map((variant) => writtenVariant(variant, source));
+  const { planned, faults } = drawnWorlds(variants, figuresOf(variants), counts);
+  return { plans: planned.flatMap(({ plan }) => plan ?? []), faults };
+}
+
+function drawnWorlds(variants: readonly Written[], figures: readonly UncertainFigure[], counts: WorldCounts) {
+  const shares = latinHypercube(figures.length, counts.worlds, counts.seed);
+  const shareOf = (name: string, world: number) =>
+    Math.max(MIN_SHARE, shares[figures.findIndex((figure) => figure.name === name)]![world]!);
+  const planned = Array.from({ length: counts.worlds }, (_, world) =>
+    variants.map((variant) => plannedIn(variant, world, (name) => shareOf(name, world))),
+  ).flat();
+  return { planned, shareOf, faults: planned.find(({ faults }) => faults.length > 0)?.faults ?? [] };
 }
 
 function questionOf(study: Study, variants: Variant[], figures: DoubtFigure[], counts: WorldCounts): DoubtQuestion {

@@ -68,11 +68,22 @@ export function spanSentence(doubt: Doubt, info: ResponseInfo, estimate: DoubtEs
   if (spanNotKnown === null) {
     const mean = formatResponse(days.low, info, calendar.startClockSeconds);
     const often = notKnown === null ? `on every ${calendar.period}` : `on at least ${onDays(doubt)}`;
-    return `${isEnd ? "Work ends at" : `${info.label}:`} ${mean}${of} ${often}.`;
+    return `${isEnd ? "Work ends at" : `${shortLabel(info)}:`} ${mean}${of} ${often}.`;
   }
   const ends = spanText(doubt, info, estimate, days).split(" to ").join(" and ");
-  const lead = isEnd ? `Work ends between ${ends}` : `${info.label}: between ${ends}`;
+  const lead = isEnd ? `Work ends between ${ends}` : `${shortLabel(info)}: between ${ends}`;
   return `${lead}${of} on ${onDays(doubt)}; ${partsSentence(doubt, estimate, spanNotKnown.value)}.`;
+}
+
+/** Without what a label defines after a comma. */
+function shortLabel({ label }: ResponseInfo): string {
+  return label.split(",")[0]!;
+}
+
+/** "38 s a day"; what is per hour or in per cent adds up over no day. */
+function eachPeriod(size: number, info: ResponseInfo, { period }: Doubt["calendar"]): string {
+  const isRate = info.format === "share" || info.unit.includes("/");
+  return `${formatSpan(size, info, "plain")}${isRate ? "" : ` a ${period}`}`;
 }
 
 function onDays({ confidence, calendar }: Doubt): string {
@@ -114,7 +125,7 @@ function choiceSentences(doubt: Doubt, decision: DoubtDecision, info: ResponseIn
     .sort((a, b) => b.chance - a.chance);
   const next = rivals[0]!;
   const [best, rival] = [quoted(variants[decision.best]!), quoted(variants[next.variant]!)];
-  const often = `${worldsWords(1 - next.chance)}, by ${formatSpan(next.behind, info, "plain")} on average (${info.label})`;
+  const often = `${worldsWords(1 - next.chance)}, by ${formatSpan(next.behind, info, "plain")} on average (${shortLabel(info)})`;
   const verdict =
     next.chance >= OPEN
       ? `Whether ${best} or ${rival} is better is open: ${best} is better in ${often}.`
@@ -133,7 +144,7 @@ function choiceSentences(doubt: Doubt, decision: DoubtDecision, info: ResponseIn
         ]
       : []),
     decision.worth > 0
-      ? `Choosing ${best} now gives away ${formatSpan(decision.worth, info, "plain")} a ${doubt.calendar.period} on average, against knowing every figure first.`
+      ? `Choosing ${best} now gives away ${eachPeriod(decision.worth, info, doubt.calendar)} on average, against knowing every figure first.`
       : `${best} is the best in every world that was drawn, so no figure has to be known to choose it.`,
   ];
 }
@@ -229,9 +240,7 @@ function readingSentences({ figures, readings, calendar }: Doubt, info: Response
   const time = seconds === null ? "" : ` (${formatDuration(seconds)} of watching, or longer)`;
   const own = left < 0.95 ? ` and leave ${partWords(left)} of what it may be off by` : "";
   const choice =
-    worth === null || worth <= 0
-      ? ""
-      : `; for the choice they are worth ${formatSpan(worth, info, "plain")} a ${calendar.period}`;
+    worth === null || worth <= 0 ? "" : `; for the choice they are worth ${eachPeriod(worth, info, calendar)}`;
   const span = formatSpan(narrower, info, "plain");
   return [
     `Take ${count} ${more}readings of ${figureName(figure)}${time}: they make the span ${span} narrower on average${own}${choice}.`,
@@ -251,7 +260,7 @@ function choiceFigure({ figures, calendar }: Doubt, decision: DoubtDecision, inf
   const worth = Math.max(...decision.figures);
   if (worth <= 0) return "No figure alone turns the choice.";
   const name = figureName(figures[decision.figures.indexOf(worth)]!);
-  return `For the choice ${name} matters most: to know it first is worth ${formatSpan(worth, info, "plain")} a ${calendar.period} on average.`;
+  return `For the choice ${name} matters most: to know it first is worth ${eachPeriod(worth, info, calendar)} on average.`;
 }
 
 function nothingWords({ figures }: Doubt, order: ReturnType<typeof ranked>): string[] {
@@ -289,7 +298,7 @@ function responseRows(doubt: Doubt, told: number): string[] {
   return textTable([
     [of, ...headings(doubt)],
     ...doubt.responses.map((info, response) => [
-      info.label.split(",")[0]!,
+      shortLabel(info),
       ...estimateCells(doubt, info, doubt.estimates[response]![told] ?? null),
     ]),
   ]);

@@ -1,4 +1,4 @@
-import { formatPath, isRecord, readPlan, spreadAt, type TextFiles } from "../../asked/plan/index.ts";
+import { calledFigure, formatPath, isRecord, readPlan, spreadAt, type TextFiles } from "../../asked/plan/index.ts";
 
 /** A figure of a plan that nobody measured, as its file names it. */
 export interface GuessEntry {
@@ -33,24 +33,18 @@ export function guessesOf(plan: Record<string, unknown>, demand: unknown, files:
 function entriesOf(stage: Record<string, unknown>, given: object): GuessEntry[] {
   const name = String(stage.name);
   const breakdowns = Array.isArray(stage.breakdowns) ? stage.breakdowns.filter(isRecord) : [];
-  const cycle = "cycle" in given || "rate" in given ? [] : [entry(`${name}: cycle`, ["line", name, "cycle"])];
+  const cycle = "cycle" in given || "rate" in given ? [] : [entry(name, "cycle", null)];
   const stops =
     "breakdowns" in given
       ? []
       : breakdowns.flatMap((breakdown) =>
-          ["uptime", "repair"].map((key) =>
-            entry(`${name}: ${String(breakdown.name)} ${key}`, [
-              "line",
-              name,
-              "breakdowns",
-              String(breakdown.name),
-              key,
-            ]),
-          ),
+          (["uptime", "repair"] as const).map((key) => entry(name, key, String(breakdown.name))),
         );
   return [...cycle, ...stops];
 }
 
-function entry(name: string, path: string[]): GuessEntry {
-  return { name: [...name].slice(0, 60).join("").trim(), paths: [formatPath(path)], guess: "a third", note: NOTE };
+function entry(stage: string, figure: "cycle" | "uptime" | "repair", breakdown: string | null): GuessEntry {
+  const path = ["line", stage, ...(breakdown === null ? [] : ["breakdowns", breakdown]), figure];
+  const name = calledFigure({ stage, figure, breakdown });
+  return { name, paths: [formatPath(path)], guess: "a third", note: NOTE };
 }

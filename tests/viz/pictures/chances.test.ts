@@ -35,6 +35,13 @@ describe("chances", () => {
     expect(places!.text).toMatch(/^fewer than 1 of 100 worlds\ngives away 1\d\.\d min a day$/);
   });
 
+  it("give away a rate as a rate, which adds up over no day, and call a result by the short of its name", () => {
+    const [, rate] = doubt.responses;
+    const { rows, title } = chancesView({ ...doubt, responses: [rate!] })!;
+    expect(rows[1]!.text).toMatch(/\ngives away [\d.\u202f]+ carcasses\/h$/);
+    expect(title).toMatch(/: Throughput$/);
+  });
+
   it("are in the table as drawn, and nothing where there is nothing to choose among", () => {
     const view = chancesView(doubt)!;
     expect(chancesTable(view).rows.map(([name, worlds]) => [name, worlds])).toEqual(

@@ -22,7 +22,7 @@ describe("uncertainEntries", () => {
     const { mean, sd } = fits[0]!.summary!;
     expect(entry!.factor.lognormal.cv / (sd! / Math.sqrt(20) / mean)).toBeCloseTo(1, 2);
     expect(entry).toMatchObject({
-      name: "skinning: cycle",
+      name: "skinning's cycle time",
       paths: ["line.skinning.cycle"],
       kind: "measured",
       readings: 20,

@@ -8,8 +8,8 @@ it("guessesOf calls every assumed cycle time and breakdown a guess, not what the
   const plan = designOf(changes).design.plan as Record<string, unknown>;
   const guesses = guessesOf(plan, demandFile(changes), NO_FILES);
   const names = guesses.map(({ name }) => name);
-  expect(names).toContain("skinning: cycle");
-  expect(names).not.toContain("evisceration: cycle");
+  expect(names).toContain("skinning's cycle time");
+  expect(names).not.toContain("evisceration's cycle time");
   expect(new Set(names).size).toBe(names.length);
   const { plan: read, faults } = readPlan({ ...plan, uncertain: guesses }, NO_FILES);
   expect(faults).toEqual([]);
@@ -17,5 +17,5 @@ it("guessesOf calls every assumed cycle time and breakdown a guess, not what the
   // Every path is a time of a station or of its breakdowns.
   for (const { paths } of guesses) expect(paths[0]).toMatch(/^line(\.|\[).*(cycle|uptime|repair)$/);
   const all = guessesOf(designOf().design.plan as Record<string, unknown>, demandFile(), NO_FILES);
-  expect(all.map(({ name }) => name)).toContain("evisceration: cycle");
+  expect(all.map(({ name }) => name)).toContain("evisceration's cycle time");
 });
