@@ -4,17 +4,19 @@
 
 export {
   type CalibrationReport,
+  type DoubtReport,
   type FitReport,
   type ReportOptions,
   renderCalibrationReport,
   renderDayReport,
+  renderDoubtReport,
   renderFitReport,
   renderReport,
 } from "./report/index.ts";
 
 // Pictures and their figures as files
 
-export { chartFiles, chartTables, fitChartFiles, serverDocument } from "./report/index.ts";
+export { chartFiles, chartTables, doubtChartFiles, fitChartFiles, serverDocument } from "./report/index.ts";
 
 // Study results -> columns -> pictures
 

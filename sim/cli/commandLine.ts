@@ -9,12 +9,17 @@ export function commandLine(words: readonly string[]): string {
 }
 
 /** The command line that finishes a run that was stopped, ready to paste; without any password. */
-export function resumeLine(command: "study" | "improve", path: string, options: StudyCommandOptions): string {
+export function resumeLine(
+  command: "study" | "improve" | "doubt",
+  path: string,
+  options: StudyCommandOptions,
+  more: readonly string[] = [],
+): string {
   const { seed, replications, traces, verify, out, overwrite, threads, queue, json } = options;
   const given = (name: string, value: string | number | undefined): string[] =>
     value === undefined ? [] : [name, String(value)];
   return commandLine([
-    ...["gambrel", command, path, ...given("--seed", seed), ...given("--replications", replications)],
+    ...["gambrel", command, path, ...given("--seed", seed), ...given("--replications", replications), ...more],
     ...given("--traces", traces),
     ...(verify ? ["--verify"] : []),
     ...given("--out", out),

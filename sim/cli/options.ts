@@ -207,6 +207,14 @@ export function worldsOption(): Option {
     .argParser((text: string) => wholeNumber(text, 10, MAX_WORLDS));
 }
 
+/** For a question that is asked in worlds only when that is wanted. */
+export function inWorldsOption(): Option {
+  return new Option(
+    "--worlds <count>",
+    "also in so many worlds, in each of which every uncertain figure of the plan is one thing that it may be",
+  ).argParser((text: string) => wholeNumber(text, 10, MAX_WORLDS));
+}
+
 export function daysOfWorldOption(): Option {
   return new Option("--days <count>", "days (of a plan with a week: weeks) of each variant in each world")
     .default(4)

@@ -9,6 +9,7 @@ import {
   ceilingOption,
   concurrencyOption,
   daysOfWorldOption,
+  inWorldsOption,
   jsonOption,
   lostAfterOption,
   moreOption,
@@ -364,6 +365,7 @@ function addCalibrate(gambrel: Command, terminal: Speak): void {
     )
     .option("--at <stage>", "stage after which heads were counted (default: the last station)")
     .addOption(calibrationDaysOption())
+    .option("--uncertain", "also narrow the plan's uncertain figures by the observed days, and print them")
     .addOption(seedOption().default("1"))
     .option("--out <folder>", "write the picture and results to this folder (default: write nothing)")
     .addOption(overwriteOption())
@@ -376,6 +378,7 @@ function addCalibrate(gambrel: Command, terminal: Speak): void {
   withExamples(command, [
     ["gambrel calibrate plant.json observed.csv", "40 simulated days against those observed"],
     ["gambrel calibrate plant.json observed.csv --at skinning --days 100", "heads were counted after skinning"],
+    ["gambrel calibrate plant.json observed.csv --uncertain", "what the uncertain figures may still be"],
   ]);
 }
 
@@ -389,6 +392,7 @@ function addSize(gambrel: Command, terminal: Speak): void {
     .addOption(simulatedDaysOption())
     .addOption(threadsOption())
     .option("--out <file>", "write the plan to this file (default: write nothing)")
+    .option("--uncertain", "write into the plan that what the demand left to be assumed may be a third off")
     .option("--overwrite", "replace that file if it exists")
     .addOption(jsonOption("print the design and the simulated results as JSON to standard output"))
     .addOption(ceilingOption())
@@ -399,6 +403,10 @@ function addSize(gambrel: Command, terminal: Speak): void {
   withExamples(command, [
     ["gambrel size weekly.json", "all kinds of plant side by side"],
     ['gambrel size weekly.json --alternative "compact plant" --out plant.json', "write the plan of one kind"],
+    [
+      "gambrel size weekly.json --uncertain --out plant.json",
+      "a plan for gambrel doubt, whose assumed figures are guesses",
+    ],
   ]);
 }
 
@@ -409,6 +417,7 @@ function addOptions(gambrel: Command, terminal: Speak): void {
     .argument("<offers>", "file with a plan, and the offers as changes to it with their prices")
     .addOption(seedOption())
     .addOption(replicationsOption())
+    .addOption(inWorldsOption())
     .addOption(threadsOption())
     .option("--out <folder>", REPORT_FOLDER)
     .addOption(overwriteOption())
@@ -420,6 +429,7 @@ function addOptions(gambrel: Command, terminal: Speak): void {
     });
   withExamples(command, [
     ["gambrel options offers.json", "what each offer is worth"],
+    ["gambrel options offers.json --worlds 40", "in how many of 100 worlds each pays, where figures are not known"],
     ["gambrel options offers.json --replications 100 --out runs/offers", "narrower ranges, with a report"],
   ]);
 }
@@ -431,10 +441,16 @@ function addDoubt(gambrel: Command, terminal: Speak): void {
     .argument("<question>", "plan or study file; the plan says which figures are uncertain")
     .addOption(worldsOption())
     .addOption(daysOfWorldOption())
+    .option(
+      "--within <amount>",
+      'add worlds, at least cost, until chance moves the mean by no more than this: "2 min", "1 %", or a number',
+    )
     .addOption(seedOption())
     .addOption(threadsOption())
-    .option("--out <folder>", "write all figures to doubt.json in this folder (default: write nothing)")
+    .addOption(queueOption())
+    .option("--out <folder>", "write a report, pictures and all figures to this folder (default: write nothing)")
     .addOption(overwriteOption())
+    .addOption(resumeOption())
     .addOption(jsonOption(RESULTS_AS_JSON))
     .addOption(ceilingOption())
     .action(async (path, options) => {
@@ -443,6 +459,7 @@ function addDoubt(gambrel: Command, terminal: Speak): void {
     });
   withExamples(command, [
     ["gambrel doubt plant.json", "40 worlds of 4 days: when work ends, and which figure to time first"],
+    ["gambrel doubt plant.json --within 2min", "as many worlds and days as that takes"],
     ["gambrel doubt offers.json --worlds 160 --out runs/doubt", "which variant to choose, more surely"],
   ]);
 }
@@ -453,6 +470,7 @@ function addImprove(gambrel: Command, terminal: Speak): void {
     .description("find the best way to share out places, people or a budget")
     .argument("<question>", "file that says what to share out, and to what end")
     .addOption(seedOption())
+    .addOption(inWorldsOption())
     .addOption(threadsOption())
     .option("--out <folder>", REPORT_FOLDER)
     .addOption(overwriteOption())

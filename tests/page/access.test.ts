@@ -41,8 +41,13 @@ describe("for whoever comes with other eyes, hands or screens", () => {
   });
 
   it("at a phone's, a laptop's and a projector's width nothing reaches beyond the screen's edge or is cut off", async () => {
-    const { page, complaints } = await openPage(browser, { hash: await linkTo(SMALL_PLAN) });
+    const uncertain = [{ name: "skinning's cycle time", paths: ["line.skinning.cycle"], guess: "a third" }];
+    const { page, complaints } = await openPage(browser, { hash: await linkTo({ ...SMALL_PLAN, uncertain }) });
     await figuresThere(page);
+    expect(await page.getByText("One figure of this plan is uncertain, by guess").isVisible()).toBe(true);
+    await page.getByRole("radio", { name: "as well as we know them" }).check();
+    await page.getByText(/^On these 20 days work ends between .* and .* as well as we know them\.$/).waitFor();
+    expect(await axeFaults(page)).toEqual([]);
     // Pictures follow the new width a frame or two later.
     const fits = () =>
       page.waitForFunction(() => document.documentElement.scrollWidth <= window.innerWidth, null, { timeout: 30_000 });

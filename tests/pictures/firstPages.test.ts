@@ -3,9 +3,11 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { loadStudy, readInputFile } from "../../sim/cli/inputs.ts";
 import { runStudy } from "../../sim/days/run/index.ts";
+import { doubtWords } from "../../sim/questions/doubt/index.ts";
 import type { StudyResults } from "../../viz/contract.ts";
-import { renderReport } from "../../viz/index.ts";
+import { renderDoubtReport, renderReport } from "../../viz/index.ts";
 import { openBrowser } from "../support/browser.ts";
+import { seenDoubt } from "../support/doubtCase.ts";
 import { exampleDay } from "../support/exampleDay.ts";
 import { exampleWeek } from "../support/exampleWeek.ts";
 
@@ -86,6 +88,29 @@ test.each(Object.entries(LARGE_RUNS))(
     await page.close();
   },
   120_000,
+);
+
+test.each([
+  ["a plan", {}],
+  ["a choice", { choice: true }],
+  ["twelve plans with names of forty letters", { choice: true, names: LONG_NAMES.map(({ name }) => name) }],
+])(
+  "the report of what is not known of %s is two printed pages at most, and stays within a phone",
+  async (_, asked) => {
+    const doubt = seenDoubt(asked);
+    const text = renderDoubtReport({ doubt, words: doubtWords(doubt) });
+    const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+    await page.setContent(text);
+    expect(await printedPages(page)).toBeLessThanOrEqual(2);
+    // On the first screen, without scrolling: the answer, and which figure to measure.
+    const measure = page.getByText(/^Measure first: /);
+    expect((await measure.boundingBox())!.y).toBeLessThan(700);
+    await page.setViewportSize({ width: 390, height: 844 });
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    expect(over).toBe(0);
+    await page.close();
+  },
+  60_000,
 );
 
 describe.each(Object.entries(RUNS))("the report of %s", (_, run) => {

@@ -4,9 +4,11 @@ import { basename, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { chartFiles, renderDayReport, renderReport, type ThemeName } from "../../viz/index.ts";
+import { doubtWords } from "../../sim/questions/doubt/index.ts";
+import { chartFiles, renderDayReport, renderDoubtReport, renderReport, type ThemeName } from "../../viz/index.ts";
 import { axeFaults } from "../support/axeFaults.ts";
 import { openBrowser } from "../support/browser.ts";
+import { seenDoubt } from "../support/doubtCase.ts";
 import { hostileStudy } from "../support/hostileStudy.ts";
 import { referenceFont } from "../support/referenceFont.ts";
 import { pictureFault } from "../support/referencePicture.ts";
@@ -58,6 +60,11 @@ async function openParts(page: Page): Promise<void> {
 /** A sheet less the margins that the report's style sets, pixels. */
 const A4 = { width: 703, height: 1016 };
 
+function doubtReport(): string {
+  const doubt = seenDoubt({ choice: true });
+  return renderDoubtReport({ doubt, words: doubtWords(doubt) });
+}
+
 const REPORTS = {
   "a study of variants": () => renderReport(syntheticStudy()),
   "one numeric factor": () => renderReport(syntheticCurve()),
@@ -65,6 +72,7 @@ const REPORTS = {
   "a single day": () => renderDayReport(syntheticSingleDay()),
   "a day that tells why it ended": () => renderDayReport(whyDay()),
   "hostile names": () => renderReport(hostileStudy()),
+  "what is not known": () => doubtReport(),
 };
 
 test.each(Object.entries(REPORTS))(
@@ -156,6 +164,7 @@ const UNITS: Record<string, readonly RegExp[]> = {
   binding: [/^time waited for it, h$/],
   bottleneck: [/^clock time \(h:min\)$/, /^55 % alone$/],
   chiller: [/^carcasses in the chiller, heads$/, /^heat out of carcasses, kW$/, /^clock time \(h:min\)$/],
+  chances: [/^best in so many worlds, of 100$/],
   cost: [/^cost, EUR\/head$/, /^throughput, heads\/h$/],
   crews: [/^people: /, /^clock time \(h:min\)$/],
   curve: [/^Throughput, heads\/h$/],
@@ -174,7 +183,9 @@ const UNITS: Record<string, readonly RegExp[]> = {
   response: [/, heads\/h$/],
   screening: [/^mean size .*, heads\/h$/, /^spread .*, heads\/h$/],
   slopes: [/, s$/],
+  spans: [/, clock time$/],
   states: [/^clock time \(h:min\)$/, /^working 60 %; on break 30 %$/],
+  tornado: [/^narrower if it were known, min$/],
   weekBoard: [/^people$/, /heads$/, /^clock time \(h\)$/],
   wip: [/, heads$/, /^clock time \(h:min\)$/],
 };
@@ -234,12 +245,14 @@ test.for([
 });
 
 test("axe finds nothing serious in a report, light and dark", async () => {
-  const { page } = await open("axe.html", renderReport(await whyStudy()));
-  for (const colorScheme of ["light", "dark"] as const) {
-    await page.emulateMedia({ colorScheme });
-    expect(await axeFaults(page)).toEqual([]);
+  for (const report of [renderReport(await whyStudy()), doubtReport()]) {
+    const { page } = await open("axe.html", report);
+    for (const colorScheme of ["light", "dark"] as const) {
+      await page.emulateMedia({ colorScheme });
+      expect(await axeFaults(page)).toEqual([]);
+    }
+    await page.close();
   }
-  await page.close();
 }, 60_000);
 
 test("one time cursor goes through all pictures of a day, moved by pointer, arrow keys or slider", async () => {

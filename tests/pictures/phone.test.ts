@@ -1,9 +1,11 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { svgText } from "../../viz/frame/index.ts";
+import { doubtCharts } from "../../viz/report/doubtReport.ts";
 import { serverDocument } from "../../viz/report/serverDocument.ts";
 import { studyCharts } from "../../viz/report/studyCharts.ts";
 import { openBrowser } from "../support/browser.ts";
+import { seenDoubt } from "../support/doubtCase.ts";
 import { exampleDay } from "../support/exampleDay.ts";
 import { exampleWeek } from "../support/exampleWeek.ts";
 import { syntheticCurve, syntheticFactorial, syntheticStudy } from "../support/syntheticStudy.ts";
@@ -14,12 +16,13 @@ import { whyStudy } from "../support/whyStudy.ts";
 const [PHONE, PAPER] = [336, 700];
 
 const STUDIES = {
-  "a study of variants": async () => syntheticStudy(),
-  "one numeric factor": async () => syntheticCurve(),
-  "two numeric factors": async () => syntheticFactorial(),
-  "a study that tells why": () => whyStudy(),
-  "a day of a whole plant": async () => exampleDay("ferncote"),
-  "a week": () => exampleWeek({}, 1),
+  "a study of variants": async () => studyCharts(syntheticStudy()),
+  "one numeric factor": async () => studyCharts(syntheticCurve()),
+  "two numeric factors": async () => studyCharts(syntheticFactorial()),
+  "a study that tells why": async () => studyCharts(await whyStudy()),
+  "a day of a whole plant": async () => studyCharts(exampleDay("ferncote")),
+  "a week": async () => studyCharts(await exampleWeek({}, 1)),
+  "what is not known": async () => doubtCharts(seenDoubt({ choice: true })),
 };
 
 let browser: Browser;
@@ -42,7 +45,7 @@ test.each(Object.entries(STUDIES))(
   "on a telephone the pictures of %s are readable: nothing cut off or overlapping, no word broken or lost",
   async (_, study) => {
     const document = serverDocument();
-    const charts = studyCharts(await study());
+    const charts = await study();
     const drawn = charts.map(({ draw }, index) =>
       draw({ document, theme: "light", width: PHONE, idPrefix: `p${index}` }),
     );

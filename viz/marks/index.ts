@@ -4,4 +4,5 @@ export { drawLevelInterval, drawUprightInterval, type Ends, type IntervalStyle }
 export { drawKey } from "./drawKey.ts";
 export { drawLineKey, type LineSample } from "./drawLineKey.ts";
 export { drawTrace, type TraceColumns } from "./drawTrace.ts";
+export { drawTwoTone, type TwoTone, type TwoToneFills } from "./drawTwoTone.ts";
 export { stepBandPath, stepPath } from "./stepPaths.ts";

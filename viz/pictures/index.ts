@@ -9,6 +9,7 @@ export {
   bottleneckTable,
   bottleneckView,
 } from "./bottleneck.ts";
+export { type ChancesColumns, chancesChart, chancesTable, chancesView } from "./chances.ts";
 export {
   type ChillerColumns,
   type ChillerPanel,
@@ -55,7 +56,9 @@ export {
 } from "./screening.ts";
 export { type SeasonColumns, seasonChart, seasonChartTable, seasonView } from "./season.ts";
 export { type SlopeColumns, type SlopeRow, slopeChart, slopeTable, slopeView } from "./slope.ts";
+export { type SpansColumns, spansChart, spansTable, spansView } from "./spans.ts";
 export { type StateColumns, type StateRow, stateChart, stateReadings, stateTable, stateView } from "./state.ts";
+export { type TornadoColumns, tornadoChart, tornadoTable, tornadoView } from "./tornado.ts";
 export { weekBoardChart, weekBoardTable } from "./weekBoard.ts";
 export type {
   BoardCrewDay,

@@ -1,6 +1,7 @@
-import type { ColumnFit, FitPicture, StudyResults } from "../contract.ts";
+import type { ColumnFit, Doubt, FitPicture, StudyResults } from "../contract.ts";
 import { svgText, type ThemeName } from "../frame/index.ts";
 import { histogramChart, histogramView, probabilityChart, probabilityView } from "../pictures/index.ts";
+import { doubtCharts } from "./doubtReport.ts";
 import type { ReportOptions } from "./renderReport.ts";
 import { serverDocument } from "./serverDocument.ts";
 import { type PlannedChart, seasonPicture, slug, studyCharts, tradeOffChart, worthChart } from "./studyCharts.ts";
@@ -12,17 +13,30 @@ import { type PlannedChart, seasonPicture, slug, studyCharts, tradeOffChart, wor
  */
 export function chartFiles(
   results: StudyResults,
-  options: { theme?: ThemeName; document?: Document } & Pick<ReportOptions, "improvement" | "offers" | "season"> = {},
+  options: DrawingOptions & Pick<ReportOptions, "improvement" | "offers" | "season"> = {},
 ): { name: string; svg: string }[] {
-  const document = options.document ?? serverDocument();
-  const theme = options.theme ?? "light";
   const { improvement, offers, season } = options;
   const answers = [
     improvement === undefined ? null : tradeOffChart(improvement),
     offers === undefined ? null : worthChart(offers),
     season === undefined ? null : seasonPicture(season),
   ].filter((chart) => chart !== null);
-  return [...answers, ...studyCharts(results)].map((chart) => ({
+  return drawnFiles([...answers, ...studyCharts(results)], options);
+}
+
+/** The pictures of what is luck and what is not known as stand-alone SVG files, named as `chartFiles` does. */
+export function doubtChartFiles(doubt: Doubt, options: DrawingOptions = {}): { name: string; svg: string }[] {
+  return drawnFiles(doubtCharts(doubt), options);
+}
+
+interface DrawingOptions {
+  theme?: ThemeName;
+  document?: Document;
+}
+
+function drawnFiles(charts: readonly PlannedChart[], options: DrawingOptions): { name: string; svg: string }[] {
+  const { document = serverDocument(), theme = "light" } = options;
+  return charts.map((chart) => ({
     name: chart.name,
     svg: `${svgText(chart.draw({ document, theme, idPrefix: chart.name, ...widthOf(chart) }))}\n`,
   }));
@@ -35,10 +49,9 @@ function widthOf({ width }: PlannedChart): { width?: number } {
 /** The pictures of measured times as stand-alone SVG files, named as `chartFiles` does. */
 export function fitChartFiles(
   columns: readonly { fit: ColumnFit; picture: FitPicture }[],
-  options: { theme?: ThemeName; document?: Document } = {},
+  options: DrawingOptions = {},
 ): { name: string; svg: string }[] {
-  const document = options.document ?? serverDocument();
-  const theme = options.theme ?? "light";
+  const { document = serverDocument(), theme = "light" } = options;
   return columns.flatMap(({ fit, picture }, index) => {
     const stem = `${index + 1}-${slug(fit.heading)}`;
     const context = (name: string) => ({ document, theme, idPrefix: name });

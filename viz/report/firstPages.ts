@@ -23,6 +23,8 @@ export interface FirstPages {
   next: readonly string[];
   /** Below the table. */
   more?: Markup;
+  /** A second picture, below that. */
+  second?: PlannedChart | undefined;
   /** Above the answer; default: "Answer". */
   heading?: string;
   /** Id of the drawn day whose time cursor the picture follows; left out where it is not over the clock. */
@@ -42,7 +44,7 @@ const MANY_ROWS = 8;
 const MAX_UNSPLIT = 24;
 
 export function firstPages(pages: FirstPages, figures: Figures): Markup {
-  const { verdict, words, table, note, picture, next, heading = "Answer", ofDay, more, isWide = false } = pages;
+  const { verdict, words, table, note, picture, next, heading = "Answer", ofDay, more, second, isWide = false } = pages;
   const drawn = picture === undefined ? "" : figures([picture]);
   const following = ofDay === undefined ? drawn : html`<div class="follows" data-of-day="${ofDay}">${drawn}</div>`;
   return html`<h2>${heading}</h2>
@@ -53,6 +55,7 @@ ${following}
 </div>
 ${table === null ? "" : decisionMarkup(table, note)}
 ${more ?? ""}
+${second === undefined ? "" : figures([second])}
 <div class="then">
 ${nextSteps(next)}
 ${cautionBox()}

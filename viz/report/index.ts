@@ -3,12 +3,13 @@
 // Pages
 
 export { type CalibrationReport, renderCalibrationReport } from "./calibrationReport.ts";
+export { type DoubtReport, renderDoubtReport } from "./doubtReport.ts";
 export { type FitReport, renderFitReport } from "./fitReport.ts";
 export { type ReportOptions, renderDayReport, renderReport } from "./renderReport.ts";
 
 // Pictures and their figures as files
 
-export { chartFiles, fitChartFiles } from "./chartFiles.ts";
+export { chartFiles, doubtChartFiles, fitChartFiles } from "./chartFiles.ts";
 export { chartTables } from "./chartTables.ts";
 
 // What every page says

@@ -95,7 +95,7 @@ export interface PlannedChart {
 type Chart<Columns> = (columns: Columns, context: ChartContext) => SVGSVGElement;
 
 /** A picture from its columns, to be drawn later. */
-function planned<Columns extends ChartWords>(
+export function planned<Columns extends ChartWords>(
   name: string,
   columns: Columns,
   chart: Chart<Columns>,

@@ -17,6 +17,16 @@ export {
   responseHeading,
   type TableRoom,
 } from "./decisionTable.ts";
+export {
+  doubtName,
+  figuresWanted,
+  isRate,
+  planName,
+  shortLabel,
+  variantsShown,
+  variantTold,
+  worldsText,
+} from "./doubtFormat.ts";
 export { differenceIn, furthestVariant, headline, isSingleDay } from "./headline.ts";
 export { improvementTable } from "./improvementTable.ts";
 export { offersTable } from "./offersTable.ts";

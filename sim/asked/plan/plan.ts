@@ -66,6 +66,8 @@ export interface UncertainFigure {
   /** Of `draws` each row is as likely: one factor for all paths, or one for each. */
   factor: UncertainFactor;
   kind: "guess" | "measured";
+  /** How many readings it rests on; null where the plan does not say. */
+  readings: number | null;
   /** Who guessed it, or how it was measured. */
   note: string;
 }

@@ -11,7 +11,9 @@ import {
   calibrationVerdict,
   countingStages,
   type Explanation,
+  type NarrowedUncertain,
   type NoticeableFigure,
+  narrowUncertain,
   type Observed,
   readObserved,
   usualCountingStage,
@@ -25,7 +27,7 @@ import {
   textTable,
 } from "../../text/units/index.ts";
 import { BadInput } from "../faults.ts";
-import { loadPlan, readInputFile, readNamedText, refused } from "../inputs.ts";
+import { type InputFile, loadPlan, readInputFile, readNamedText, refused } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
 import { checkRunFolder, writeFolder } from "../runFolder.ts";
 import { CAUTION, counted, type Line, plainLine, type Style, type Terminal, untilInterrupted } from "../terminal.ts";
@@ -40,10 +42,13 @@ export interface CalibrationResults extends Calibration, CalibrationVerdict {
   observedFile: string;
   seed: string;
   passedOver: string[];
+  /** The plan's uncertain figures, narrowed by the observed days; absent where that was not asked. */
+  narrowed?: NarrowedUncertain;
 }
 
 export interface CalibrateCommandOptions {
   at?: string;
+  uncertain?: boolean;
   days: number;
   seed: string;
   out?: string;
@@ -67,15 +72,23 @@ export async function calibrateCommand(
 ): Promise<void> {
   const { out, overwrite = false, json, seed } = options;
   const ceilings = ceilingsOf(options);
-  const plan = loadPlan(readInputFile(planPath, ceilings));
+  const file = readInputFile(planPath, ceilings);
+  const plan = loadPlan(file);
+  refuseKnownPlan(plan, options);
   const observed = readDays(observedPath, plan, ceilings.megabytes);
   const countedAt = stageOf(plan, options.at);
   // Pictures are a heavy thing to load: only when asked for, and before the days, so that a bad folder costs no time.
   const viz = out === undefined ? null : await import("../../../viz/index.ts");
   if (out !== undefined) checkRunFolder(out, overwrite);
   const found = await simulate(terminal, plan, observed, { ...options, countedAt, mostEvents: ceilings.events });
+  const narrowed = await narrow(
+    terminal,
+    { plan, file, observed },
+    { ...options, countedAt, mostEvents: ceilings.events },
+  );
   const results: CalibrationResults = {
     ...found,
+    ...(narrowed === null ? {} : { narrowed }),
     ...calibrationVerdict(found),
     plan: plan.name,
     observedFile: basename(observedPath),
@@ -83,6 +96,9 @@ export async function calibrateCommand(
     passedOver: observed.passedOver,
   };
   for (const { line, style } of calibrationSummary(results)) terminal.say(line, style);
+  if (narrowed !== null) for (const line of narrowedLines(narrowed, observed.lines.length)) terminal.say(line);
+  else if (options.uncertain)
+    terminal.say("The uncertain figures are left as they are: nothing that was observed has a value in every world.");
   terminal.say(CAUTION, "dim");
   if (out !== undefined) await writeFolder(out, folderFiles(results, viz!), overwrite);
   terminal.say(
@@ -91,6 +107,51 @@ export async function calibrateCommand(
       : `Written: ${out}/report.html, charts, results.json.`,
   );
   if (json) terminal.data(stableJson(results));
+  else if (narrowed !== null) terminal.data(`${JSON.stringify({ uncertain: narrowed.uncertain }, null, 2)}\n`);
+}
+
+/** Worlds in which the observed days are sought. */
+const WORLDS = 60;
+
+function refuseKnownPlan(plan: Plan, { uncertain = false }: CalibrateCommandOptions): void {
+  if (!uncertain || (plan.uncertain ?? []).length > 0) return;
+  throw new BadInput(['--uncertain: the plan says of no figure that it is uncertain; write "uncertain" into it first']);
+}
+
+interface Observation {
+  plan: Plan;
+  file: InputFile;
+  observed: Observed;
+}
+
+function narrow(
+  terminal: Terminal,
+  { plan, file, observed }: Observation,
+  { uncertain, seed, countedAt, mostEvents }: CalibrateCommandOptions & { countedAt: string; mostEvents: number },
+): Promise<NarrowedUncertain | null> {
+  if (!uncertain) return Promise.resolve(null);
+  return simulating(terminal, (beforeDay, progress) =>
+    narrowUncertain(plan, { json: file.json, files: file.files }, observed, {
+      ...{ worlds: WORLDS, seed, countedAt, mostEvents, beforeDay, progress },
+    }),
+  );
+}
+
+/** Each figure with what the observed days leave of its range, as a multiple of what the plan says. */
+function narrowedLines({ figures }: NarrowedUncertain, days: number): string[] {
+  const rows = figures.map(({ name, low, high, left, narrowed }) => [
+    name,
+    narrowed ? `${formatNumber(low, 3)} to ${formatNumber(high, 3)} times` : "as before",
+    narrowed ? `${Math.round(100 * left)} % of its range left` : "",
+  ]);
+  const told = figures.some(({ narrowed }) => narrowed);
+  return [
+    `What ${dayCount(days, "observed")} say of the uncertain figures, if the plan is right in all else:`,
+    ...textTable(rows),
+    told
+      ? 'Put the "uncertain" printed here in place of the plan\'s; figures that the days tie together stand in one entry.'
+      : "The observed days tell nothing of them.",
+  ];
 }
 
 function folderFiles(
@@ -137,16 +198,25 @@ async function simulate(
 ): Promise<Calibration> {
   const { seed, days, countedAt, mostEvents } = options;
   if (!terminal.live) terminal.say("Simulating; a large plant takes a few minutes.");
+  return simulating(terminal, (beforeDay, progress) =>
+    calibrate(plan, observed, { seed, days, countedAt, mostEvents, confidence: CONFIDENCE, beforeDay, progress }),
+  );
+}
+
+/** Until it is done or a signal stops it; what is being done stands on the terminal's last line. */
+async function simulating<Result>(
+  terminal: Terminal,
+  work: (beforeDay: () => Promise<void>, progress: (words: string) => void) => Promise<Result>,
+): Promise<Result> {
   try {
     return await untilInterrupted(process, (signal) =>
-      calibrate(plan, observed, {
-        ...{ seed, days, countedAt, mostEvents, confidence: CONFIDENCE },
-        beforeDay: async () => {
+      work(
+        async () => {
           await setImmediate();
           signal.throwIfAborted();
         },
-        progress: (words) => terminal.live && terminal.rewrite(words),
-      }),
+        (words) => terminal.live && terminal.rewrite(words),
+      ),
     );
   } finally {
     if (terminal.live) terminal.rewrite("");

@@ -1,8 +1,9 @@
 import process from "node:process";
-import { improvementTable } from "../../../viz/index.ts";
+import { improvementTable, wrappedLines } from "../../../viz/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import { type StudyResults, stableJson } from "../../days/results/index.ts";
 import { type DayJournal, daySource } from "../../days/run/index.ts";
+import { analyse, type Doubt, doubtQuestion, doubtWords } from "../../questions/doubt/index.ts";
 import {
   type CandidateDesign,
   type Found,
@@ -27,10 +28,20 @@ import {
   withKept,
   withSearchThreads,
 } from "../simulate.ts";
-import { CAUTION, counted, type Line, sayingStages, section, type Terminal, untilInterrupted } from "../terminal.ts";
+import {
+  CAUTION,
+  counted,
+  type Line,
+  plainLine,
+  sayingStages,
+  section,
+  type Terminal,
+  untilInterrupted,
+} from "../terminal.ts";
 
 export interface ImproveCommandOptions {
   seed?: string;
+  worlds?: number;
   threads?: number;
   out?: string;
   overwrite?: boolean;
@@ -46,22 +57,74 @@ export async function improveCommand(terminal: Terminal, path: string, options: 
     throw new BadInput(["--resume: a search without a folder is not kept; add --out and the folder of the search."]);
   const file = readInputFile(path, ceilingsOf(options));
   const question = asked(path, file, options);
+  refuseKnownPlan(question, options);
   const tell = () => {
     terminal.say(question.name, "bold");
     if (question.question !== "") terminal.say(question.question);
   };
   const found = await withSearchThreads((rounds) => {
     const run: Run = (study, traces, journal) => simulate(terminal, study, { path, options, traces, journal, rounds });
-    const search: Search = { terminal, question, run, tell };
+    const search: Search = { terminal, question, run, tell, worlds: options.worlds };
     return out === undefined ? improved(search) : written(search, file, { ...options, out });
   });
   for (const { line, style } of improveSummary(found.improvement)) terminal.say(line, style);
+  for (const { line, style } of worldsSummary(question, found)) terminal.say(line, style);
   terminal.say(CAUTION, "dim");
   if (out !== undefined) terminal.say(`Written: ${out}/report.html, improvement.json and more.`, "green");
-  if (json) terminal.data(stableJson(found.improvement));
+  if (json)
+    terminal.data(stableJson(found.doubt === null ? found.improvement : { ...found.improvement, doubt: found.doubt }));
 }
 
-type Searched = { improvement: Improvement; recommended: CandidateDesign | null };
+/** `doubt`: the design recommended against the plan as it is, where figures are not known; null where that was not asked, or nothing new is recommended. */
+type Searched = { improvement: Improvement; recommended: CandidateDesign | null; doubt: Doubt | null };
+
+/** Days of both plans in each world. */
+const DAYS_OF_WORLD = 4;
+
+function worldsWords({ worlds }: ImproveCommandOptions): string[] {
+  return worlds === undefined ? [] : ["--worlds", String(worlds)];
+}
+
+/** Told before time is spent. */
+function refuseKnownPlan({ base }: ImproveQuestion, { worlds }: ImproveCommandOptions): void {
+  if (worlds !== undefined && (base.plan.uncertain ?? []).length === 0)
+    throw new BadInput([
+      '--worlds: the plan says of no figure that it is uncertain; write "uncertain" into it, or leave --worlds out',
+    ]);
+}
+
+async function inWorlds(
+  question: ImproveQuestion,
+  found: Omit<Searched, "doubt">,
+  worlds: number | undefined,
+  run: (study: Study) => Promise<StudyResults>,
+): Promise<Doubt | null> {
+  const study = improvementStudy(question, found);
+  if (worlds === undefined || study.variants.length < 2) return null;
+  const { json, files } = question.base;
+  const counts = { worlds, days: DAYS_OF_WORLD, seed: study.seed };
+  const reading = doubtQuestion({ study, base: { json, files }, studyFiles: files }, counts);
+  if (reading.question === null) throw refused("the plan recommended", reading.faults);
+  return analyse(reading.question, await run(reading.question.study));
+}
+
+/** How sure it is that the recommended plan is the better one, and what is given away by taking it now. */
+function worldsSummary({ base }: ImproveQuestion, { doubt, improvement }: Searched): Line[] {
+  if (doubt !== null) {
+    const { verdict, words, next } = doubtWords(doubt);
+    return section(
+      "Where figures are not known",
+      [verdict, ...words, ...next].flatMap((line) => wrappedLines(line)),
+    );
+  }
+  const uncertain = base.plan.uncertain?.length ?? 0;
+  if (uncertain === 0 || improvement.recommended?.isBase !== false) return [];
+  return [
+    plainLine(
+      `${counted(uncertain, "figure")} of the plan may be something else: --worlds 40 tells how sure it is then that this is better.`,
+    ),
+  ];
+}
 
 type Run = (study: Study, traces: "none" | "binned", journal?: DayJournal) => Promise<StudyResults>;
 
@@ -69,6 +132,7 @@ interface Search {
   terminal: Terminal;
   question: ImproveQuestion;
   run: Run;
+  worlds: number | undefined;
   /** Says what is asked. */
   tell(): void;
 }
@@ -81,16 +145,18 @@ function asked(path: string, file: InputFile, { seed }: ImproveCommandOptions): 
 }
 
 /** A signal that comes between two studies is heeded before the next one. */
-function improved({ terminal, question, run, tell }: Search, journalOf?: JournalOf): Promise<Searched> {
-  return untilInterrupted(process, (signal) => {
+function improved({ terminal, question, run, tell, worlds }: Search, journalOf?: JournalOf): Promise<Searched> {
+  return untilInterrupted(process, async (signal) => {
     tell();
-    return improve(question, {
+    const found = await improve(question, {
       simulate: (study, own) => {
         signal.throwIfAborted();
         return run(study, "none", journalOf === undefined ? own : withKept(own, journalOf(study, "none"), study));
       },
       say: sayingStages(terminal, () => performance.now()),
     });
+    const doubt = await inWorlds(question, found, worlds, (study) => run(study, "none", journalOf?.(study, "none")));
+    return { ...found, doubt };
   });
 }
 
@@ -105,7 +171,7 @@ async function written(
   const { terminal, question, run } = search;
   const { out, overwrite = false } = options;
   const { seed, base } = question;
-  const words = { ofAll: "", goOn: resumeLine("improve", file.path, options) };
+  const words = { ofAll: "", goOn: resumeLine("improve", file.path, options, worldsWords(options)) };
   const open = () => openSearchJournal(out, { asked: file.json, plan: base.plan, seed }, options);
   return runInto(out, overwrite, keepingDays(terminal, open, words), async (write, journal) => {
     const journalOf: JournalOf = (study, traces) => journal.of(daySource(study, traces, false));
@@ -116,6 +182,7 @@ async function written(
     const more = [
       { path: "asked.json", text: file.text },
       { path: "improvement.json", text: stableJson(improvement) },
+      ...(found.doubt === null ? [] : [{ path: "doubt.json", text: stableJson(found.doubt) }]),
     ];
     await write({ results, plan: base.json, more, answer: { improvement } });
     return found;
@@ -138,7 +205,11 @@ async function simulate(
   },
 ): Promise<StudyResults> {
   const seed = options.seed === undefined ? [] : ["--seed", options.seed];
-  return simulateStudy(terminal, study, { words: ["improve", path, ...seed], options, ...rest });
+  return simulateStudy(terminal, study, {
+    words: ["improve", path, ...worldsWords(options), ...seed],
+    options,
+    ...rest,
+  });
 }
 
 /** What was found as lines of text: the verdict, what it rests on, what it shares out, the finalists, and the trade-off curve. */

@@ -2,10 +2,12 @@ import { offersTable } from "../../../viz/index.ts";
 import { basePlan, type Study } from "../../asked/study/index.ts";
 import { type Difference, type ResponseInfo, type StudyResults, stableJson } from "../../days/results/index.ts";
 import type { TraceKind } from "../../days/run/index.ts";
+import { doubtQuestion } from "../../questions/doubt/index.ts";
 import {
   compareOffers,
   type OptionsQuestion,
   type OptionsResult,
+  offersInWorlds,
   type Ranged,
   readOptions,
 } from "../../questions/options/index.ts";
@@ -24,7 +26,7 @@ import { type Ceilings, ceilingsOf } from "../options.ts";
 import { alone, runInto } from "../runFolder.ts";
 import { simulateStudy } from "../simulate.ts";
 import type { Line } from "../terminal.ts";
-import { CAUTION, plainLine, type Terminal } from "../terminal.ts";
+import { CAUTION, counted, plainLine, type Terminal } from "../terminal.ts";
 
 /** A payback beyond a lifetime is none that a bank would read. */
 const LONGEST = 100;
@@ -32,6 +34,7 @@ const LONGEST = 100;
 export interface OptionsCommandOptions {
   seed?: string;
   replications?: number;
+  worlds?: number;
   threads?: number;
   out?: string;
   overwrite?: boolean;
@@ -44,12 +47,30 @@ export async function optionsCommand(terminal: Terminal, path: string, options: 
   const { out, overwrite = false, json = false } = options;
   const file = readInputFile(path, ceilingsOf(options));
   const question = asked(file, options);
-  const run = (traces: TraceKind) => simulate(terminal, question.study, { path, options, traces });
-  const results = out === undefined ? await run("none") : await written(file, question, { out, overwrite, run });
-  const found = compareOffers(question, results);
+  const worlds = worldsAsked(file, question, options);
+  const run = async (traces: TraceKind): Promise<Answered> => {
+    const results = await simulate(terminal, question.study, { path, options, traces });
+    const found = compareOffers(question, results);
+    if (worlds === null) return { results, found };
+    const words = ["options", path, "--worlds", String(worlds.counts.worlds), "--seed", question.study.seed];
+    const simulated = await simulateStudy(terminal, worlds.study, { words, options, traces: "none" });
+    const inWorlds = offersInWorlds(
+      question,
+      worlds,
+      simulated,
+      found.options.map(({ harm }) => harm),
+    );
+    return { results, found: { ...found, inWorlds, words: [...found.words, ...inWorlds.words] } };
+  };
+  const { results, found } = out === undefined ? await run("none") : await written(file, { out, overwrite, run });
   const decisions = offersTable(found, results.decision, results.variants[0]!.day.startClockSeconds);
   const lines = [...answerLines({ ...found, words: [] }, decisions), ...optionsSummary(found, results)];
   for (const { line, style } of lines) terminal.say(line, style);
+  const uncertain = question.study.variants[0]!.plan.uncertain?.length ?? 0;
+  if (worlds === null && uncertain > 0)
+    terminal.say(
+      `${counted(uncertain, "figure")} of the plan may be something else: --worlds 40 tells how each option fares then.`,
+    );
   terminal.say(CAUTION, "dim");
   if (out !== undefined) terminal.say(`Written: ${out}/report.html, line-up.json and more.`, "green");
   if (json) terminal.data(stableJson({ lineUp: found, simulated: results }));
@@ -64,23 +85,40 @@ function asked(file: InputFile, options: OptionsCommandOptions): OptionsQuestion
   return { ...question, study: { ...question.study, seed, replications } };
 }
 
+/** Days of each option in each world. */
+const DAYS_OF_WORLD = 4;
+
+/** Told before time is spent: a plan without uncertain figures has no worlds. */
+function worldsAsked(file: InputFile, { study }: OptionsQuestion, { worlds }: OptionsCommandOptions) {
+  if (worlds === undefined) return null;
+  const { json, files } = basePlan(file.json, file.files)!;
+  const source = { study, base: { json, files: files! }, studyFiles: file.files };
+  const reading = doubtQuestion(source, { worlds, days: DAYS_OF_WORLD, seed: study.seed });
+  if (reading.question === null) throw refused(file.path, reading.faults);
+  return reading.question;
+}
+
+interface Answered {
+  results: StudyResults;
+  found: OptionsResult;
+}
+
 interface Written {
   out: string;
   overwrite: boolean;
-  run: (traces: TraceKind) => Promise<StudyResults>;
+  run: (traces: TraceKind) => Promise<Answered>;
 }
 
 /** The folder is that of a study of the options; what they are worth goes with it. */
-function written(file: InputFile, question: OptionsQuestion, { out, overwrite, run }: Written): Promise<StudyResults> {
+function written(file: InputFile, { out, overwrite, run }: Written): Promise<Answered> {
   return runInto(out, overwrite, alone(out), async (write) => {
-    const results = await run("binned");
-    const found = compareOffers(question, results);
+    const { results, found } = await run("binned");
     const more = [
       { path: "asked.json", text: file.text },
       { path: "line-up.json", text: stableJson(found) },
     ];
     await write({ results, plan: basePlan(file.json, file.files)!.json, more, answer: { offers: found } });
-    return results;
+    return { results, found };
   });
 }
 

@@ -8,6 +8,8 @@ import { singleDayStudy } from "../../days/run/index.ts";
 import {
   ALTERNATIVES,
   type AlternativeName,
+  type GuessEntry,
+  guessesOf,
   type PlantDesign,
   readDemand,
   sizePlant,
@@ -17,7 +19,7 @@ import { readInputFile, refused, refuseOtherKind } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
 import { simulateStudy } from "../simulate.ts";
 import { sizeSummary } from "../sizeSummary.ts";
-import { CAUTION, type Terminal } from "../terminal.ts";
+import { CAUTION, counted, type Terminal } from "../terminal.ts";
 
 export interface SizeCommandOptions {
   seed: string;
@@ -25,6 +27,7 @@ export interface SizeCommandOptions {
   threads?: number;
   out?: string;
   alternative?: AlternativeName;
+  uncertain?: boolean;
   overwrite?: boolean;
   json?: boolean;
   ceiling?: Partial<Ceilings>;
@@ -45,12 +48,18 @@ export async function sizeCommand(terminal: Terminal, path: string, options: Siz
   terminal.say(DANGERS_IN_SHORT.join(" "), "yellow");
   terminal.say(CAUTION, "dim");
   const [design, ...others] = designs;
-  if (out !== undefined) writeNewFile(out, `${JSON.stringify(design!.plan, null, 2)}\n`);
+  const guesses = options.uncertain ? sizings[0].guesses() : [];
+  const plan = guesses.length === 0 ? design!.plan : { ...(design!.plan as object), uncertain: guesses };
+  if (guesses.length > 0)
+    terminal.say(
+      `${counted(guesses.length, "figure")} that nobody gave may be a third off in this plan: gambrel doubt says which to measure first.`,
+    );
+  if (out !== undefined) writeNewFile(out, `${JSON.stringify(plan, null, 2)}\n`);
   terminal.say(
     out === undefined ? "Nothing was written. Add --out FILE to write the plan." : `Written: ${out}`,
     "green",
   );
-  if (json) terminal.data(stableJson({ design, others, simulated }));
+  if (json) terminal.data(stableJson({ design: { ...design!, plan }, others, simulated }));
 }
 
 interface Sized {
@@ -58,8 +67,13 @@ interface Sized {
   plan: Plan;
 }
 
+/** The kind of plant whose plan is written, and its guesses once they are asked for. */
+interface Chosen extends Sized {
+  guesses(): GuessEntry[];
+}
+
 /** The kind of plant asked for, then the others that the demand can be sized to. */
-function sized(path: string, options: SizeCommandOptions): [Sized, ...Sized[]] {
+function sized(path: string, options: SizeCommandOptions): [Chosen, ...Sized[]] {
   const file = readInputFile(path, ceilingsOf(options));
   refuseOtherKind(file, "demand");
   const { demand, faults: unsound } = readDemand(file.json, file.files);
@@ -71,7 +85,8 @@ function sized(path: string, options: SizeCommandOptions): [Sized, ...Sized[]] {
     const other = sizePlant(demand, file.files, name);
     return other.design === null ? [] : [other];
   });
-  return [{ design, plan }, ...others];
+  const guesses = () => guessesOf(design.plan as Record<string, unknown>, file.json, file.files);
+  return [{ design, plan, guesses }, ...others];
 }
 
 async function simulate(

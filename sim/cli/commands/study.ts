@@ -20,7 +20,7 @@ import {
 } from "../../days/results/index.ts";
 import { type DayJournal, daySource } from "../../days/run/index.ts";
 import { formatConfidence, formatEstimate, formatSpan, textTable } from "../../text/units/index.ts";
-import { tableLines } from "../answerLines.ts";
+import { effectLines, tableLines } from "../answerLines.ts";
 import { BadInput } from "../faults.ts";
 import { loadStudy, readInputFile } from "../inputs.ts";
 import { ceilingsOf, type StudyCommandOptions } from "../options.ts";
@@ -168,7 +168,7 @@ export function studyListing(results: StudyResults): string[] {
     ...(decision == null ? rulesWords(procedure) : []),
     `${headline.label}:`,
     ...(headline.meaning === undefined ? [] : [`  ${headline.meaning}`]),
-    ...(results.screening === null ? comparisonLines(results, headline) : screeningTable(results, headline)),
+    ...(results.screening === null ? pointLines(results, headline) : screeningTable(results, headline)),
     ...otherResults(results),
   ];
 }
@@ -193,10 +193,25 @@ export function decided(results: StudyResults, decision: NonNullable<StudyResult
     ...wrappedLines(decision.verdict),
     ...words.flatMap((line) => wrappedLines(line, "  ")),
     "",
-    ...(screening === null ? table : screeningTable(results, results.responses[0]!)),
+    ...(screening === null ? [...effectsFirst(results), ...table] : screeningTable(results, results.responses[0]!)),
     `  ${variants.length === 1 ? counted(study.replications, simulatedOnce(results)) : `${counted(variants.length, "variant")}, ${daysWords(results)}`}; ranges are at ${formatConfidence(study.confidence)}.`,
     ...(decision.next.length === 0 ? [] : ["", "Next:", ...decision.next.flatMap((line) => wrappedLines(line, "  "))]),
   ];
+}
+
+/** More points of a design than this are told by what moves them, not one by one. */
+const MAX_POINTS = 24;
+
+/** What moves the first result, before the points themselves. */
+function effectsFirst(results: StudyResults): string[] {
+  const lines = effectLines(results, results.responses[0]!);
+  return lines.length === 0 ? [] : [...lines, ""];
+}
+
+function pointLines(results: StudyResults, headline: ResponseInfo): string[] {
+  const effects = effectLines(results, headline);
+  const isMany = effects.length > 0 && results.variants.length > MAX_POINTS;
+  return [...effects, ...(isMany ? bestNote(results, headline) : comparisonLines(results, headline))];
 }
 
 function comparisonLines(results: StudyResults, headline: ResponseInfo): string[] {
@@ -212,9 +227,14 @@ function otherResults(results: StudyResults): string[] {
   const left = responses.length - 1 - brief.length;
   const more = left === 1 ? "1 more result is" : `${left} more results are`;
   return [
-    ...brief.flatMap((info) => [`${info.label}:`, ...meanLines(results, info)]),
+    ...brief.flatMap((info) => briefLines(results, info)),
     ...(left === 0 ? [] : [`${more} in report.html and summary.csv; --out FOLDER writes them.`]),
   ];
+}
+
+function briefLines(results: StudyResults, info: ResponseInfo): string[] {
+  const effects = results.variants.length > MAX_POINTS ? effectLines(results, info) : [];
+  return effects.length > 0 ? effects : [`${info.label}:`, ...meanLines(results, info)];
 }
 
 /** "simulated day", or of a plan with a week "simulated week". */

@@ -10,7 +10,23 @@ import { worthIt } from "./worthIt.ts";
 /** Puts a decision into words: the verdict in one sentence, what it rests on, what to do next; for who is to read it. */
 export function said(weighed: Weighed): Decision {
   const { info: _, findings: __, study: ___, againstBest: ____, overtimeDays: _____, ...decision } = weighed;
-  return { ...decision, ...forReader(weighed, spoken(weighed)) };
+  const found = forReader(weighed, spoken(weighed));
+  return { ...decision, ...found, next: [...found.next, ...notKnown(weighed)] };
+}
+
+/** Days alone tell nothing of figures that nobody knows. */
+function notKnown({ study }: Weighed): string[] {
+  const figures = new Map(
+    study.variants.flatMap(({ plan }) => (plan.uncertain ?? []).map((each) => [each.name, each])),
+  );
+  if (figures.size === 0) return [];
+  const guesses = [...figures.values()].filter(({ kind }) => kind === "guess").length;
+  const called =
+    figures.size === 1 ? "one figure of the plan uncertain" : `${figures.size} figures of the plan uncertain`;
+  const guessed = guesses === 0 ? "" : guesses === figures.size ? ", by guess" : `, ${guesses} of them by guess`;
+  return [
+    `These ranges are luck alone, with every figure taken as written; somebody called ${called}${guessed}. \`gambrel doubt\` counts that in, and tells which to measure next.`,
+  ];
 }
 
 function spoken(weighed: Weighed): Spoken {

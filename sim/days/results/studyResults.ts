@@ -3,6 +3,7 @@ import type { DayRecord } from "../../day/engine/index.ts";
 import type { CostSheet, MassBalance, ResponseInfo, UtilitySheet } from "../../day/observations/index.ts";
 import type {
   AgainstBest,
+  EffectShare,
   ElementaryEffects,
   Estimate,
   LevelStep,
@@ -14,7 +15,17 @@ import type { Difference, MeanEstimate } from "./figures.ts";
 import type { KillLineResults } from "./killLineResults.ts";
 import type { Advice, Why } from "./why.ts";
 
-export type { AgainstBest, CostSheet, ElementaryEffects, Estimate, LevelStep, MassBalance, ResponseInfo, UtilitySheet };
+export type {
+  AgainstBest,
+  CostSheet,
+  EffectShare,
+  ElementaryEffects,
+  Estimate,
+  LevelStep,
+  MassBalance,
+  ResponseInfo,
+  UtilitySheet,
+};
 
 /** Everything a study found: what results.json holds and what the report is drawn from. */
 export interface StudyResults {
@@ -58,6 +69,11 @@ export interface StudyResults {
    * where no setting of the others was run with all levels. Null without factors, and in a screening.
    */
   levelSteps: Record<string, (LevelStep[] | null)[]> | null;
+  /**
+   * Of a factorial or a Latin hypercube, keyed by response (the first six of them): what each factor and
+   * each pair did, the greatest first; null where nothing varies. Null of other designs, absent in older results.
+   */
+  effects?: Record<string, StudyEffects | null> | null;
   /** Of a single day whose first stage never runs out of heads: what the line can do; else null. */
   capacity: CapacityResults | null;
   /** The answer to the study's question; null where there is nothing to decide by. Absent in older results. */
@@ -70,6 +86,30 @@ export interface StudyResults {
    */
   drawn?: number[];
   variants: VariantResults[];
+}
+
+/** What factors did to a response over all points of a design. */
+export interface StudyEffects {
+  points: number;
+  /** Part of what the points differ by that these effects predict of left-out points (of a factorial: that they hold); 0 to 1. */
+  explained: number;
+  /** Single factors and pairs of factors, the greatest share first. */
+  ranked: StudyEffect[];
+}
+
+/** What one factor did alone, or two did together beyond what each does alone. */
+export interface StudyEffect {
+  /** Index of the factor, or of both. */
+  factors: number[];
+  /** Part of the variance of the points, with its interval; none where one day is all there is. */
+  share: EffectShare;
+  /** Of a single factor: alone and together with one other (total-effect index). */
+  total: EffectShare | null;
+  /** From where it makes the response lowest to where it makes it highest, in the response's unit. */
+  span: number;
+  /** These places: a level of the factor, or of both. */
+  lowest: number[];
+  highest: number[];
 }
 
 /** What readers of results need to know of a plan's week. */

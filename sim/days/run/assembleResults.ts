@@ -28,6 +28,7 @@ import { askedKeys, knownResponses, UNFINISHED } from "./daySource.ts";
 import { killLineResultsOf } from "./killLineResultsOf.ts";
 import { meanEstimate, type ValuesByResponse } from "./meanEstimate.ts";
 import { procedureResults } from "./procedureResults.ts";
+import { studyEffects } from "./studyEffects.ts";
 import type { VariantDays } from "./variantDays.ts";
 import { whyOf } from "./whyOf.ts";
 
@@ -94,6 +95,7 @@ export function assembleResults(
     procedure: procedureResults(study, (key) => outcomes.map((each) => each.valuesOf(key))),
     screening,
     levelSteps: stepsOf(study, valuesOf, responses),
+    effects: effectsOf(study, valuesOf, responses),
     capacity: null,
     decision,
     advice: null,
@@ -221,6 +223,24 @@ function stepsOf(
     return levelSteps(levels, observed, confidence);
   };
   return Object.fromEntries(responses.map((info) => [info.key, steps(info)]));
+}
+
+/** More responses than this would keep a reader, and a study of many points, waiting. */
+const MAX_EFFECT_RESPONSES = 6;
+
+/** As with steps, variants that were given up rest on other days than the rest. */
+function effectsOf(
+  study: Study,
+  values: readonly ValuesByResponse[],
+  responses: readonly ResponseInfo[],
+): NonNullable<StudyResults["effects"]> | null {
+  const { design, procedure } = study;
+  const isSpread = design.kind === "factorial" || design.kind === "latin hypercube";
+  if (!isSpread || procedure.selection !== null) return null;
+  const told = responses.slice(0, MAX_EFFECT_RESPONSES);
+  const observed = ({ key }: ResponseInfo) =>
+    values.map((each) => (procedure.antithetic ? pairMeans(each[key]!) : each[key]!));
+  return Object.fromEntries(told.map((info) => [info.key, studyEffects(study, observed(info))]));
 }
 
 /** Leaves out what is null: a key that is absent means "not applicable". */

@@ -32,26 +32,38 @@ interface Fresh {
  * @example leastSquares([[1, 1, 1], [0, 1, 2]], [1, 3, 5]).coefficients // [1, 2]
  */
 export function leastSquares(columns: readonly (readonly number[])[], y: readonly number[]): LeastSquares {
+  return leastSquaresOn(columns)(y);
+}
+
+/** The same for many a `y`: what is the same for all of them is reckoned once. */
+export function leastSquaresOn(columns: readonly (readonly number[])[]): (y: readonly number[]) => LeastSquares {
   const basis = directions(columns);
-  let residuals = [...y];
-  const along = basis.map(({ direction }) => {
-    const length = dot(residuals, direction);
-    residuals = without(residuals, direction, length);
-    return length;
-  });
   const inverse = inverseOf(basis);
   const ofColumn = (values: (place: number) => number) =>
     columns.map((_, column) => {
       const place = basis.findIndex((fresh) => fresh.column === column);
       return place === -1 ? null : values(place);
     });
-  return {
-    coefficients: ofColumn((place) => dot(inverse[place]!, along)),
-    residuals,
-    residualSquares: dot(residuals, residuals),
-    rank: basis.length,
-    spread: ofColumn((place) => dot(inverse[place]!, inverse[place]!)),
-    leverages: y.map((_, row) => basis.reduce((sum, { direction }) => sum + direction[row]! ** 2, 0)),
+  const spread = ofColumn((place) => dot(inverse[place]!, inverse[place]!));
+  const rows = columns[0]?.length ?? 0;
+  const leverages = Array.from({ length: rows }, (_, row) =>
+    basis.reduce((sum, { direction }) => sum + direction[row]! ** 2, 0),
+  );
+  return (y) => {
+    let residuals = [...y];
+    const along = basis.map(({ direction }) => {
+      const length = dot(residuals, direction);
+      residuals = without(residuals, direction, length);
+      return length;
+    });
+    return {
+      coefficients: ofColumn((place) => dot(inverse[place]!, along)),
+      residuals,
+      residualSquares: dot(residuals, residuals),
+      rank: basis.length,
+      spread,
+      leverages: columns.length === 0 ? y.map(() => 0) : leverages,
+    };
   };
 }
 

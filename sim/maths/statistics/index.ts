@@ -49,9 +49,26 @@ export { type LevelStep, levelSteps } from "./levelSteps.ts";
 
 // What luck does, and what is not known
 
+export { afterReadings } from "./afterReadings.ts";
+export {
+  type EffectShare,
+  type JointEffects,
+  type JointFigure,
+  type JointPair,
+  jointEffects,
+} from "./jointEffects.ts";
 export { type MainEffect, type MainEffects, mainEffects } from "./mainEffects.ts";
+export { type PosteriorQuestion, posteriorDraws } from "./posteriorDraws.ts";
 export { type VarianceComponents, varianceComponents } from "./varianceComponents.ts";
-export { chanceAboveZero, type WorthOfKnowing, withoutLuck, worthOfKnowing } from "./worthOfKnowing.ts";
+export { daysPerWorld, furtherWorlds, halfWidthOfWorlds, type TwoStageVariance } from "./worldsAndDays.ts";
+export {
+  chanceAboveZero,
+  chancesToBeBest,
+  type Lead,
+  type WorthOfKnowing,
+  withoutLuck,
+  worthOfKnowing,
+} from "./worthOfKnowing.ts";
 
 // With less luck in it
 

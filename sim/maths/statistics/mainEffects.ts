@@ -24,7 +24,8 @@ const MAX_DEGREE = 8;
 /** Groups of worlds that are left out by turns. */
 const MAX_GROUPS = 40;
 
-type Columns = readonly (readonly number[])[];
+/** What a figure was in each world: a column for each of its numbers. */
+export type Columns = readonly (readonly number[])[];
 
 /**
  * First-order effects of figures on a response, by regression on the worlds in which it was simulated: of each figure a
@@ -101,7 +102,7 @@ function fitTogether(response: readonly number[], bases: readonly number[][][]):
 }
 
 /** Orthonormal polynomials of each coordinate, without the constant. */
-function curves(columns: Columns, degree: number): number[][] {
+export function curves(columns: Columns, degree: number): number[][] {
   const constant = columns[0]!.map(() => 1);
   return atRightAngles([constant, ...columns.flatMap((column) => powersOf(column, degree))]).slice(1);
 }
@@ -116,14 +117,17 @@ function powersOf(column: readonly number[], degree: number): number[][] {
 }
 
 /** The degree whose curve of this figure alone predicts each world best from all others. */
-function degreeOf(response: readonly number[], columns: Columns): number {
+export function degreeOf(response: readonly number[], columns: Columns): number {
   const most = Math.max(1, Math.min(MAX_DEGREE, Math.floor(response.length / WORLDS_PER_DEGREE)));
   const degrees = Array.from({ length: most }, (_, index) => index + 1);
-  const errors = degrees.map((degree) => {
-    const { residuals, leverages } = leastSquares([response.map(() => 1), ...curves(columns, degree)], response);
-    return compensatedSum(residuals.map((value, world) => (value / (1 - leverages[world]!)) ** 2));
-  });
+  const errors = degrees.map((degree) => leftOutSquares(response, curves(columns, degree)));
   return degrees[errors.indexOf(Math.min(...errors))] ?? 1;
+}
+
+/** Sum of squares by which a constant and these terms miss each world when it is left out (PRESS, Allen 1974). */
+export function leftOutSquares(response: readonly number[], terms: readonly (readonly number[])[]): number {
+  const { residuals, leverages } = leastSquares([response.map(() => 1), ...terms], response);
+  return compensatedSum(residuals.map((value, world) => (value / (1 - leverages[world]!)) ** 2));
 }
 
 function leftOut({ response, figures, degrees }: Worlds, noise: number) {
@@ -148,7 +152,7 @@ function shareWithin(value: number, others: readonly (number | null)[], confiden
   return { value: within(value), low: within(value - half), high: within(value + half) };
 }
 
-function varianceOf(values: readonly number[]): number {
+export function varianceOf(values: readonly number[]): number {
   const mean = compensatedSum(values) / values.length;
   return compensatedSum(values.map((value) => (value - mean) ** 2)) / (values.length - 1);
 }

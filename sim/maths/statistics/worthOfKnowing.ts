@@ -1,5 +1,6 @@
 import { standardNormalBelow } from "../random/index.ts";
 import { compensatedSum } from "./compensatedSum.ts";
+import { normalQuantile } from "./normalQuantile.ts";
 
 /** A choice between options of which each is better in some worlds. */
 export interface WorthOfKnowing {
@@ -46,11 +47,70 @@ export function withoutLuck(means: readonly number[], noise: number): number[] {
  * so many worlds and days leave open of the mean of all counts as not known, too. 0.5 where it is 0 everywhere.
  */
 export function chanceAboveZero(means: readonly number[], noise: number): number {
+  const { middles, sd } = inWorlds({ means, noise });
+  return meanOf(middles.map((middle) => aboveZero(middle, sd)));
+}
+
+/** By how much an option is better than a certain other one, in each world over few days; `noise` as above. */
+export interface Lead {
+  means: readonly number[];
+  noise: number;
+}
+
+/** Points at which a lead above 0 is looked at, each for as much of it. */
+const POINTS = 9;
+/** A lead that is above 0 less often than this is none. */
+const NEGLIGIBLE = 1e-9;
+
+/**
+ * Probability that each option is the best of all, from what it leads a certain one of them by: null is that one. Given the
+ * world leads are taken as independent. With two options it is `chanceAboveZero` and the rest. The sum is 1.
+ */
+export function chancesToBeBest(leads: readonly (Lead | null)[]): number[] {
+  const rivals = leads.map((lead) => lead && inWorlds(lead));
+  const worlds = leads.find((lead) => lead !== null)?.means.length ?? 0;
+  if (worlds === 0) return leads.map(() => 1);
+  const byWorld = Array.from({ length: worlds }, (_, world) => bestIn(rivals, world));
+  return leads.map((_, option) => meanOf(byWorld.map((chances) => chances[option]!)));
+}
+
+type Rival = ReturnType<typeof inWorlds>;
+
+/** The one that all are compared with is best where no lead is above 0; what is left is shared out among the others. */
+function bestIn(rivals: readonly (Rival | null)[], world: number): number[] {
+  const above = rivals.map((rival) => (rival === null ? 0 : aboveZero(rival.middles[world]!, rival.sd)));
+  const none = product(above.map((chance) => 1 - chance));
+  const contenders = rivals.filter((rival, option) => rival !== null && above[option]! > NEGLIGIBLE) as Rival[];
+  const weights = rivals.map((rival, option) =>
+    rival !== null && above[option]! > NEGLIGIBLE
+      ? above[option]! * ahead(rival, contenders, world, above[option]!)
+      : 0,
+  );
+  const all = compensatedSum(weights);
+  return rivals.map((rival, option) => (rival === null ? none : all > 0 ? ((1 - none) * weights[option]!) / all : 0));
+}
+
+/** How often a lead that is above 0, as it is in the part `above` of its normal, is above all others. */
+function ahead(rival: Rival, contenders: readonly Rival[], world: number, above: number): number {
+  const others = contenders.filter((other) => other !== rival);
+  const chances = Array.from({ length: POINTS }, (_, point) => {
+    const lead = rival.middles[world]! - rival.sd * normalQuantile((above * (point + 0.5)) / POINTS);
+    return product(others.map(({ middles, sd }) => aboveZero(lead - middles[world]!, sd)));
+  });
+  return meanOf(chances);
+}
+
+/** What a quantity is in each world: normal about a middle. */
+function inWorlds({ means, noise }: Lead): { middles: number[]; sd: number } {
   const { mean, between, all } = spreadOf(means, noise);
   const kept = all > 0 ? between / all : 0;
   const ofMean = (between + noise) / means.length;
   const sd = Math.sqrt(kept * noise + (1 - kept) ** 2 * ofMean);
-  return meanOf(means.map((value) => aboveZero(mean + kept * (value - mean), sd)));
+  return { middles: means.map((value) => mean + kept * (value - mean)), sd };
+}
+
+function product(values: readonly number[]): number {
+  return values.reduce((all, value) => all * value, 1);
 }
 
 function aboveZero(mean: number, sd: number): number {

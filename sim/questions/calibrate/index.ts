@@ -22,3 +22,7 @@ export type { NoticeableFigure } from "./noticeableFigures.ts";
 
 export { type PlanFigure, parametersOf } from "./parameter.ts";
 export { type Simulation, simulatedValues } from "./simulatedValues.ts";
+
+// What uncertain figures may still be
+
+export { type NarrowedUncertain, type NarrowingOptions, narrowUncertain } from "./narrowUncertain.ts";

@@ -1,6 +1,7 @@
 import type { Plan, UncertainFigure } from "../../asked/plan/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import type { ResponseInfo } from "../../day/observations/index.ts";
+import type { JointFigure, JointPair, Precision } from "../../maths/statistics/index.ts";
 
 /** How many worlds are drawn, and how many days each is simulated. */
 export interface WorldCounts {
@@ -15,6 +16,18 @@ export interface DoubtFigure extends Pick<UncertainFigure, "name" | "kind" | "no
   paths: string[];
   /** Factors by path and world: one row where all paths have the same. */
   factors: number[][];
+  /** Null where the plan does not tell how much a single reading of it would. */
+  readings: FigureReadings | null;
+}
+
+/** How much single readings of a figure tell. */
+export interface FigureReadings {
+  /** Readings that the figure rests on; null where the plan names none. */
+  taken: number | null;
+  /** Readings that would tell as much as is known now: those taken, else (cv of single readings / cv of what the figure may be)^2. */
+  known: number;
+  /** What one reading takes on average, in seconds: it cannot be read faster. Null of what is no time. */
+  secondsEach: number | null;
 }
 
 /** What is simulated to find out: every variant in every world, the variants of a world side by side. */
@@ -64,11 +77,15 @@ export interface DoubtEstimate {
   full: Between;
   /** What single days come to, in so many of 100 as the confidence says. */
   days: Between;
+  /** The part of that span which luck alone would leave if every figure were known; it lies within `days`. */
+  luck: Between;
   /** Standard deviations: of days of one world, and of worlds. */
   luckSd: number;
   notKnownSd: number;
   /** Part of the variance of days that is not knowing, with its interval; null where days do not vary. */
   notKnown: (Between & { value: number }) | null;
+  /** The same of the span of days: the part that `luck` leaves of it is the rest. Null where that span is 0. */
+  spanNotKnown: (Between & { value: number }) | null;
   /** One for each figure, in their order. */
   figures: FigureEffect[];
 }
@@ -81,6 +98,12 @@ export interface DoubtContender {
   chance: number | null;
   /** How much worse than the best of each world, on average. */
   regret: number;
+  /** Probability that it is the best of all; all of them together are 1. */
+  chanceBest: number;
+  /** Interval of that. */
+  bestWithin: Between;
+  /** Hardly ever the best, and hardly ever better than the one that is best on average: it can be dropped. */
+  drop: boolean;
 }
 
 /** Which variant to choose by the first response, for all that is not known, of those that do no harm. */
@@ -91,6 +114,47 @@ export interface DoubtDecision {
   /** What it is worth to know all figures before choosing, in the response's unit; and each one alone. */
   worth: number;
   figures: number[];
+  /** By variant and variant: probability that the first beats the second, null of itself and of one left out; null of many variants. */
+  beats: (number | null)[][] | null;
+}
+
+/** What figures do to the first response alone and together, with the variant that is told. */
+export interface DoubtJoint {
+  /** Part of what worlds differ by that curves of single figures and of pairs predict of left-out worlds. */
+  explained: number;
+  /** One for each figure: alone, and alone and together with others (total-effect index). */
+  figures: Pick<JointFigure, "alone" | "total">[];
+  /** What two figures do only together, the greatest first. */
+  pairs: Pick<JointPair, "figures" | "share">[];
+}
+
+/** What so many more readings of one figure would bring. */
+export interface MoreReadings {
+  readings: number;
+  /** Seconds that they take at least; null of what is no time. */
+  seconds: number | null;
+  /** Part of the figure's own standard deviation that stays. */
+  left: number;
+  /** How much narrower the span of days would be, on average, in the response's unit. */
+  narrower: number;
+  /** Worth for the choice, in the response's unit a day; null without a choice. */
+  worth: number | null;
+}
+
+export interface ReadingAdvice {
+  steps: MoreReadings[];
+  /** Index of the fewest that bring half of what it would bring to know the figure exactly; null where that is next to nothing or takes more. */
+  enough: number | null;
+}
+
+/** How far chance may still move the mean of the first response, and what was simulated for it. */
+export interface DoubtPrecision {
+  /** Wanted half-width. */
+  wanted: Precision;
+  /** The one of the variant that is known worst, in the response's unit; null where a world has no value. */
+  reached: number | null;
+  isEnough: boolean;
+  rounds: { worlds: number; days: number }[];
 }
 
 /** What came of it. */
@@ -110,6 +174,13 @@ export interface Doubt {
   calendar: DoubtCalendar;
   /** Days that did not end by themselves, of all. */
   unfinished: number;
+  /** The variant that is told of: the best one, else today's plan. */
+  told: number;
+  joint: DoubtJoint | null;
+  /** How well the mean over all worlds is known, where that was asked for. */
+  precision: DoubtPrecision | null;
+  /** Of the first response with that variant, one for each figure; null where nobody can tell how much a reading tells. */
+  readings: (ReadingAdvice | null)[];
   /** Of the first response, means by variant and world: what can be drawn, or reckoned on. */
   means: (number | null)[][];
 }

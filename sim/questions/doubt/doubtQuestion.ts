@@ -4,6 +4,7 @@ import {
   inWorld,
   type Plan,
   readPlan,
+  spreadAt,
   type TextFiles,
   type UncertainFigure,
 } from "../../asked/plan/index.ts";
@@ -17,7 +18,7 @@ import {
 } from "../../asked/study/index.ts";
 import { responsesOf, usualResponses } from "../../day/observations/index.ts";
 import { harmResponses } from "../../days/results/index.ts";
-import type { DoubtFigure, DoubtQuestion, WorldCounts } from "./doubt.ts";
+import type { DoubtFigure, DoubtQuestion, FigureReadings, WorldCounts } from "./doubt.ts";
 
 /** A sound study with what it was read from: the base plan's JSON, and what reads files for it and for the study. */
 export interface DoubtSource {
@@ -50,17 +51,35 @@ export function doubtQuestion(source: DoubtSource, counts: WorldCounts): DoubtRe
   const faults =
     found.length === 0 ? [nothingUncertain()] : [...contradictions(variants), ...tooFewWorlds(found, counts)];
   if (faults.length > 0) return { question: null, faults };
-  const shares = latinHypercube(found.length, counts.worlds, counts.seed);
-  const shareOf = (name: string, world: number) =>
-    Math.max(MIN_SHARE, shares[found.findIndex((figure) => figure.name === name)]![world]!);
-  const worlds = Array.from({ length: counts.worlds }, (_, world) =>
-    variants.map((variant) => plannedIn(variant, world, (name) => shareOf(name, world))),
-  );
-  const wrong = worlds.flat().find((each) => each.faults.length > 0);
-  if (wrong !== undefined) return { question: null, faults: wrong.faults };
-  const plans = worlds.flatMap((world) => world.map(({ name, plan }) => asVariant(name, plan!)));
-  const figures = found.map((figure) => drawn(figure, counts.worlds, (world) => shareOf(figure.name, world)));
+  const { planned, shareOf, faults: wrong } = drawnWorlds(variants, found, counts);
+  if (wrong.length > 0) return { question: null, faults: wrong };
+  const plans = planned.map(({ name, plan }) => asVariant(name, plan!));
+  const figures = found.map((figure) => {
+    const { json } = variants.find((variant) => variant.figures.some(({ name }) => name === figure.name))!;
+    return drawn(
+      figure,
+      json,
+      Array.from({ length: counts.worlds }, (_, world) => shareOf(figure.name, world)),
+    );
+  });
   return { question: questionOf(source.study, plans, figures, counts), faults: [] };
+}
+
+/** The plans alone, world by world, the variants of a world side by side: for whoever draws each day in a world of its own. */
+export function plansOfWorlds(source: DoubtSource, counts: WorldCounts): { plans: Plan[]; faults: Fault[] } {
+  const variants = source.study.variants.map((variant) => writtenVariant(variant, source));
+  const { planned, faults } = drawnWorlds(variants, figuresOf(variants), counts);
+  return { plans: planned.flatMap(({ plan }) => plan ?? []), faults };
+}
+
+function drawnWorlds(variants: readonly Written[], figures: readonly UncertainFigure[], counts: WorldCounts) {
+  const shares = latinHypercube(figures.length, counts.worlds, counts.seed);
+  const shareOf = (name: string, world: number) =>
+    Math.max(MIN_SHARE, shares[figures.findIndex((figure) => figure.name === name)]![world]!);
+  const planned = Array.from({ length: counts.worlds }, (_, world) =>
+    variants.map((variant) => plannedIn(variant, world, (name) => shareOf(name, world))),
+  ).flat();
+  return { planned, shareOf, faults: planned.find(({ faults }) => faults.length > 0)?.faults ?? [] };
 }
 
 function questionOf(study: Study, variants: Variant[], figures: DoubtFigure[], counts: WorldCounts): DoubtQuestion {
@@ -161,9 +180,21 @@ function asVariant(name: string, plan: Plan): Variant {
   return { name, levels: [], set: {}, insert: [], remove: [], plan };
 }
 
-function drawn(figure: UncertainFigure, worlds: number, shareOf: (world: number) => number): DoubtFigure {
+function drawn(figure: UncertainFigure, json: unknown, shares: readonly number[]): DoubtFigure {
   const { name, kind, note, paths, factor } = figure;
-  const all = Array.from({ length: worlds }, (_, world) => factorsAt(figure, shareOf(world)));
+  const all = shares.map((share) => factorsAt(figure, share));
   const apart = factor.family === "draws" ? paths : paths.slice(0, 1);
-  return { name, kind, note, paths, factors: apart.map((_, path) => all.map((factors) => factors[path]!)) };
+  const factors = apart.map((_, path) => all.map((each) => each[path]!));
+  return { name, kind, note, paths, factors, readings: readingsOf(figure, json, factors[0]!) };
+}
+
+/** Of a figure that stands there without any spread one reading would tell all: nothing is said of it. */
+function readingsOf({ paths, readings }: UncertainFigure, json: unknown, factors: number[]): FigureReadings | null {
+  const spread = spreadAt(json, paths[0]!);
+  const secondsEach = spread?.meanSeconds ?? null;
+  if (readings !== null) return { taken: readings, known: readings, secondsEach };
+  const mean = factors.reduce((sum, value) => sum + value, 0) / factors.length;
+  const variance = factors.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (factors.length - 1);
+  if (spread === null || spread.cv === 0 || variance === 0) return null;
+  return { taken: null, known: (spread.cv * mean) ** 2 / variance, secondsEach };
 }

@@ -7,10 +7,16 @@ export type {
   DoubtDecision,
   DoubtEstimate,
   DoubtFigure,
+  DoubtJoint,
+  DoubtPrecision,
   DoubtQuestion,
   FigureEffect,
+  FigureReadings,
+  MoreReadings,
+  ReadingAdvice,
   WorldCounts,
 } from "./doubt.ts";
-export { type DoubtReading, type DoubtSource, doubtQuestion } from "./doubtQuestion.ts";
+export { type DoubtReading, type DoubtSource, doubtQuestion, plansOfWorlds } from "./doubtQuestion.ts";
 export { type DoubtWords, doubtWords } from "./doubtWords.ts";
+export { doubtInRounds, type RoundsOptions } from "./inRounds.ts";
 export { planStudy } from "./planStudy.ts";

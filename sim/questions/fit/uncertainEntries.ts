@@ -1,4 +1,4 @@
-import { formatPath } from "../../asked/plan/index.ts";
+import { calledFigure, formatPath } from "../../asked/plan/index.ts";
 import { uniformStream } from "../../maths/random/index.ts";
 import { RunningMoments } from "../../maths/statistics/index.ts";
 import type { ColumnFit } from "./columnFit.ts";
@@ -14,6 +14,7 @@ export interface UncertainEntry {
   paths: string[];
   factor: { lognormal: { mean: number; cv: number } };
   kind: "measured";
+  readings: number;
   note: string;
 }
 
@@ -33,19 +34,15 @@ export function uncertainEntries(fits: readonly ColumnFit[], file: string, seed:
     const times = fit.ended.length + fit.open.length;
     return [
       {
-        name: nameOf(fit),
+        name: calledFigure(fit.subject),
         paths: [path],
         factor: { lognormal: { mean: 1, cv: Number(cv.toPrecision(DIGITS)) } },
         kind: "measured" as const,
+        readings: times,
         note: `standard error of the mean of ${times} times of ${file}`,
       },
     ];
   });
-}
-
-function nameOf({ subject: { stage, figure, breakdown } }: ColumnFit): string {
-  const words = breakdown === null ? `${stage}: ${figure}` : `${stage}: ${breakdown} ${figure}`;
-  return [...words].slice(0, 60).join("").trim();
 }
 
 /** Of the mean, as a share of it; null where the times do not tell. */

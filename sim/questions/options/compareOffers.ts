@@ -4,6 +4,7 @@ import { type AgainstBest, compareWithBest } from "../../maths/statistics/index.
 import { formatConfidence, formatDecimals, intervalDecimals } from "../../text/units/index.ts";
 import { type Appraisal, appraise } from "./appraise.ts";
 import { cashOfDay } from "./cashOfDay.ts";
+import type { OffersInWorlds } from "./offersInWorlds.ts";
 import type { OfferWorth, Ranged } from "./offerWorth.ts";
 import { type OptionsVerdict, optionsVerdict } from "./optionsVerdict.ts";
 import type { OptionsQuestion } from "./readOptions.ts";
@@ -21,9 +22,11 @@ export interface OptionsResult extends OptionsVerdict {
   options: OfferWorth[];
   /** Which may be the best of all; a sentence for each option, the best first; what is not reckoned. */
   words: string[];
+  /** How they fare for all that is not known; absent where that was not asked. */
+  inWorlds?: OffersInWorlds;
 }
 
-type FoundOffers = Omit<OptionsResult, "words" | keyof OptionsVerdict>;
+type FoundOffers = Omit<OptionsResult, "words" | "inWorlds" | keyof OptionsVerdict>;
 
 /** What each option is worth, from simulated days of today's plan and of each option on the same random numbers. */
 export function compareOffers(question: OptionsQuestion, results: StudyResults): OptionsResult {

@@ -8,6 +8,7 @@ export { type OptionsQuestion, type OptionsReading, readOptions } from "./readOp
 // The answer
 
 export { compareOffers, type OptionsResult } from "./compareOffers.ts";
+export { type OfferInWorlds, type OffersInWorlds, offersInWorlds, type SimulatedWorlds } from "./offersInWorlds.ts";
 export type { OfferWorth, Ranged } from "./offerWorth.ts";
 export { readOptionsResult } from "./readOptionsResult.ts";
 

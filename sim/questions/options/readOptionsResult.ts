@@ -45,10 +45,18 @@ export function readOptionsResult(json: unknown): OptionsResult | null {
     };
     return { ...option, worth };
   });
-  return { ...found, options };
+  const { inWorlds } = found;
+  if (inWorlds === undefined) return { ...found, options };
+  const fared = inWorlds.options.map(({ paybackYears, ...rest }) => {
+    return { ...rest, paybackYears: { low: years(paybackYears.low), high: years(paybackYears.high) } };
+  });
+  return { ...found, options, inWorlds: { ...inWorlds, options: fared } };
+}
+
+function years(value: number | null): number {
+  return value ?? Number.POSITIVE_INFINITY;
 }
 
 function endless({ mean, low, high }: { mean: number | null; low: number | null; high: number | null }) {
-  const years = (value: number | null) => value ?? Number.POSITIVE_INFINITY;
   return { mean: years(mean), low: years(low), high: years(high) };
 }

@@ -11,6 +11,7 @@ export { type DemandReading, readDemand } from "./readDemand.ts";
 
 export { ALTERNATIVES, type AlternativeName } from "./alternatives.ts";
 export type * from "./design.ts";
+export { type GuessEntry, guessesOf } from "./guesses.ts";
 export { type Sizing, sizePlant } from "./sizePlant.ts";
 
 // Usual figures, for those who begin with them

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { answerLines, decidedLines, tableLines } from "../../../sim/cli/answerLines.ts";
+import { answerLines, decidedLines, effectLines, tableLines } from "../../../sim/cli/answerLines.ts";
 import type { DecisionTable } from "../../../viz/index.ts";
 import { gain, handMadeDecision } from "../../support/handMadeDecision.ts";
+import { syntheticStudy } from "../../support/syntheticStudy.ts";
 
 const SAID = { verdict: "Yes: take it.", words: ["It saves 60 EUR a day."], next: ["Ask the crews."] };
 
@@ -49,5 +50,43 @@ describe("an answer on the terminal", () => {
       .join("\n");
     expect(text).toContain("base (today's plan)");
     expect(text).toMatch(/\n\* one more +14:20/);
+  });
+});
+
+describe("effectLines", () => {
+  const study = syntheticStudy();
+  const info = study.responses[0]!;
+  const factors = ["lorries every", "places", "hooks"].map((name) => ({ name, path: "", levels: ["few", "many"] }));
+  const share = (value: number) => ({ value, low: value - 0.1, high: value + 0.1 });
+  const effects = {
+    points: 199,
+    explained: 0.97,
+    ranked: [
+      { factors: [1], share: share(0.6), total: share(0.8), span: 720, lowest: [1], highest: [0] },
+      { factors: [0, 1], share: share(0.2), total: null, span: 300, lowest: [0, 1], highest: [1, 0] },
+      {
+        factors: [2],
+        share: { value: 0.001, low: 0, high: 0.002 },
+        total: share(0.1),
+        span: 5,
+        lowest: [0],
+        highest: [1],
+      },
+    ],
+  };
+
+  it("tells the greatest effects first, each in the result's unit, and names what does next to nothing", () => {
+    const lines = effectLines({ ...study, factors, effects: { [info.key]: effects } }, info);
+    expect(lines[0]).toMatch(/^What moves .* over all 199 points, the most first \(95 % ranges\):$/);
+    const text = lines.join("\n");
+    expect(text).toMatch(/\n {2}places +60 % \(50 % to 70 %\) +80 % .*many +few\n/);
+    expect(text).toMatch(/\n {2}lorries every, places \(together\) +20 % \(10 % to 30 %\) .*few, many +many, few\n/);
+    expect(text).toMatch(/account for 97 % of the differences\. Next to nothing: "hooks"\.$/);
+    expect(text).not.toMatch(/\n {2}hooks /);
+  });
+
+  it("says nothing where no effects were looked for", () => {
+    expect(effectLines(study, info)).toEqual([]);
+    expect(effectLines({ ...study, effects: { [info.key]: null } }, info)).toEqual([]);
   });
 });

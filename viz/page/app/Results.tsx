@@ -4,6 +4,7 @@ import type { StudyResults } from "../../../sim/days/results/index.ts";
 import { formatConfidence, visible } from "../../../sim/text/units/index.ts";
 import { isolated } from "../../frame/index.ts";
 import { differenceEnds, differenceWords, estimateWords, studyFormat } from "../../words/index.ts";
+import { AS_IF_KNOWN, AS_WELL_AS_KNOWN, spansTold, unsureWords } from "../plan/knowing.ts";
 import * as state from "./state.ts";
 
 /** How many responses stand in the short list, besides the time limits. */
@@ -18,6 +19,7 @@ export function Results() {
   return (
     <section class="results" aria-label="Results">
       <h2>Results</h2>
+      {state.unsure.value.figures > 0 && <Knowing />}
       <div class={state.stale.value ? "stale" : ""}>{results !== null && <Figures results={results} />}</div>
       <p class="small" role="status">
         {statusWords()}
@@ -39,10 +41,40 @@ function statusWords(): string {
     : `${of} Figures of the first ${results.study.replications} days.`;
 }
 
+/** Whether uncertain figures are taken as written or drawn anew for each day, and what that does to the days. */
+function Knowing() {
+  const { inWorlds, results, knownResults, unsure } = state;
+  const choice = (drawn: boolean, words: string) => (
+    <label>
+      <input
+        type="radio"
+        name="knowing"
+        checked={inWorlds.value === drawn}
+        onChange={() => {
+          inWorlds.value = drawn;
+        }}
+      />
+      {words}
+    </label>
+  );
+  const [known, drawn] = [knownResults.value, results.value];
+  return (
+    <div class={`knowing ${state.stale.value ? "stale" : ""}`}>
+      <fieldset>
+        <legend>{unsureWords(unsure.value)}</legend>
+        {choice(false, AS_IF_KNOWN)}
+        {choice(true, AS_WELL_AS_KNOWN)}
+      </fieldset>
+      {inWorlds.value && known !== null && drawn !== null && <p class="spans">{spansTold(known, drawn)}</p>}
+    </div>
+  );
+}
+
 function about({ study, variants }: StudyResults): string {
   const at = formatConfidence(study.confidence);
   const compared = variants.length > 1 ? " Both lines were compared on the same days." : "";
-  return `Means of ${study.replications} simulated days, each with its ${at} interval.${compared} Random seed: “${visible(study.seed)}”.`;
+  const drawn = state.knownResults.value === null ? "" : " Each day has uncertain figures of its own.";
+  return `Means of ${study.replications} simulated days, each with its ${at} interval.${compared}${drawn} Random seed: “${visible(study.seed)}”.`;
 }
 
 function Figures({ results }: { results: StudyResults }) {

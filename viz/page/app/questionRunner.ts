@@ -5,7 +5,7 @@ import type { Study } from "../../../sim/asked/study/index.ts";
 import type { DayCourse } from "../../../sim/day/course/index.ts";
 import type { StudyResults } from "../../../sim/days/results/index.ts";
 import type { DaySource } from "../../../sim/days/run/index.ts";
-import { askQuestion, BaseDays } from "../worker/askQuestion.ts";
+import { askQuestion, askWorlds, BaseDays } from "../worker/askQuestion.ts";
 import { type Question, type QuestionReading, TaskCancelled } from "../worker/messages.ts";
 import { warmUpWorkers } from "../worker/warmUpWorkers.ts";
 import type { WorkerPool } from "../worker/workerPool.ts";
@@ -15,6 +15,16 @@ import * as state from "./state.ts";
 export const UPDATE_MEASURE = "figures after a change";
 /** The same for the first figures, of fewer days, where all of them took long. */
 export const FIRST_MEASURE = "first figures after a change";
+
+/** Figures that are wanted; plans of worlds where each day is to be in one of its own. */
+interface Work {
+  study: Study;
+  source: DaySource;
+  worldPlans: readonly Plan[] | null;
+  key: string;
+  wanted: () => boolean;
+  began: number;
+}
 
 /** Who does the work of the page. */
 interface Workers {
@@ -54,6 +64,7 @@ export class QuestionRunner {
         set: state.changes.value,
         seed: state.seed.value,
         replications: state.REPLICATIONS,
+        inWorlds: state.inWorlds.value,
       };
       const replication = state.replication.value;
       void this.ask(question, replication).catch((error: unknown) => {
@@ -76,12 +87,12 @@ export class QuestionRunner {
     const reading = await this.pool.ask<"read">({ kind: "read", question }, { wanted, urgency: 3 });
     if (!wanted()) return;
     this.tell(question, reading);
-    const { study, source } = reading;
+    const { study, source, worldPlans } = reading;
     if (study === null || source === null) return;
     const key = JSON.stringify([question.plan, question.seed, study.responses]);
     const plans = study.variants.map(({ plan }) => plan);
     const draw = () => this.draw(question, plans, replication, wanted);
-    const work = () => this.work(study, source, key, wanted, began);
+    const work = () => this.work({ study, source, worldPlans, key, wanted, began });
     if (this.isRoomForBoth) await Promise.all([draw(), work()]);
     // Nothing is to be seen before the first picture: it comes as if alone.
     else if (state.courses.base.peek() === null) await Promise.all([this.pool.withOneResting(draw), work()]);
@@ -96,26 +107,21 @@ export class QuestionRunner {
   }
 
   /** Brings the figures: those of the days so far when all of them take long, then those of all days. */
-  private async work(
-    study: Study,
-    source: DaySource,
-    key: string,
-    wanted: () => boolean,
-    began: number,
-  ): Promise<void> {
+  private async work({ study, source, worldPlans, key, wanted, began }: Work): Promise<void> {
     state.stale.value = true;
     const progress = (done: number, total: number) => {
       state.progress.value = { done, total };
     };
     const onPartialResults = (results: StudyResults) => {
-      if (!wanted() || state.progress.value === null) return;
+      if (!wanted() || state.progress.value === null || worldPlans !== null) return;
       batch(() => {
         state.results.value = results;
+        state.knownResults.value = null;
         state.stale.value = false;
       });
       performance.measure(FIRST_MEASURE, { start: began });
     };
-    const results = await askQuestion(this.pool, {
+    const known = await askQuestion(this.pool, {
       study,
       source,
       base: this.base,
@@ -125,8 +131,11 @@ export class QuestionRunner {
       onPartialResults,
     });
     if (!wanted()) return;
+    const drawn = worldPlans && (await askWorlds(this.pool, { study, source, plans: worldPlans, wanted, progress }));
+    if (!wanted()) return;
     batch(() => {
-      state.results.value = results;
+      state.results.value = drawn ?? known;
+      state.knownResults.value = drawn && known;
       state.stale.value = false;
       state.progress.value = null;
       state.failure.value = null;

@@ -5,6 +5,7 @@ import type { StudyResults } from "../../../sim/days/results/index.ts";
 import type { Lesson } from "../lessons/lesson.ts";
 import { type Control, changesOf, type Moves } from "../plan/control.ts";
 import { controlsOf } from "../plan/controlsOf.ts";
+import { type Unsure, unsureOf } from "../plan/knowing.ts";
 import type { PlanFault, PlanText } from "../worker/messages.ts";
 import { DayClock } from "./dayClock.ts";
 
@@ -26,6 +27,10 @@ export const variantFaults: Signal<readonly PlanFault[]> = signal([]);
 export const warnings: Signal<readonly PlanFault[]> = signal([]);
 export const courses: Record<Which, Signal<DayCourse | null>> = { base: signal(null), variant: signal(null) };
 export const results: Signal<StudyResults | null> = signal(null);
+/** Uncertain figures are drawn anew for each day, in place of taken as written. */
+export const inWorlds = signal(false);
+/** Beside results in worlds: those of the same days as if every figure were known. */
+export const knownResults: Signal<StudyResults | null> = signal(null);
 /** The results are those of the question before. */
 export const stale = signal(false);
 /** Days simulated of those asked for; null when nothing is being simulated. */
@@ -58,6 +63,7 @@ export const changes: ReadonlySignal<Record<string, unknown>> = computed(() => {
   return lastChanges;
 });
 export const isChanged: ReadonlySignal<boolean> = computed(() => Object.keys(changes.value).length > 0);
+export const unsure: ReadonlySignal<Unsure> = computed(() => unsureOf(soundPlan.value));
 /** Name by which the plan calls itself, or its file's. */
 export const planTitle: ReadonlySignal<string> = computed(() => {
   const { value } = parseJson(plan.value.text);

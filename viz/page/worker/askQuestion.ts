@@ -1,3 +1,4 @@
+import type { Plan } from "../../../sim/asked/plan/index.ts";
 import type { Study } from "../../../sim/asked/study/index.ts";
 import type { StudyResults } from "../../../sim/days/results/index.ts";
 import type { Batch, DaySource, SimulatedDay } from "../../../sim/days/run/index.ts";
@@ -97,6 +98,34 @@ export async function askQuestion(pool: WorkerPool, run: StudyRun): Promise<Stud
   };
   await Promise.all(missing(study, base).map(take));
   return put(study.replications, [...base.known(), ...variantDays]);
+}
+
+/** What is asked of days of which each has a world of its own. */
+export interface WorldsRun extends Pick<StudyRun, "study" | "source" | "wanted" | "progress"> {
+  /** World by world, those of the study's variants side by side; as many worlds as the study has days. */
+  plans: readonly Plan[];
+}
+
+/**
+ * The same study with uncertain figures drawn anew for each day, which has the luck that it has where every figure is known.
+ * All variants of a day are in the same world.
+ */
+export async function askWorlds(pool: WorkerPool, run: WorldsRun): Promise<StudyResults> {
+  const { study, plans, wanted, progress } = run;
+  const number = pool.newStudyNumber();
+  const source = { ...run.source, plans };
+  const { length } = study.variants;
+  const days: SimulatedDay[] = [];
+  const simulate = async (at: number) => {
+    const world = Math.floor(at / length);
+    const batch = { variant: at, first: world, count: 1 };
+    const result = await pool.ask<"days">({ kind: "days", number, source, batch }, { wanted });
+    if (result.failed.length > 0) throw new Error(result.failed[0]!.message);
+    for (const day of result.days) days.push({ ...day, variant: at % length });
+    if (wanted()) progress(days.length, plans.length);
+  };
+  await Promise.all(plans.map((_, at) => simulate(at)));
+  return pool.ask<"results">({ kind: "results", study, days }, { wanted, urgency: 2 });
 }
 
 /** Days 0 to n - 1 that every variant has: what a study of n days would have simulated. */

@@ -18,6 +18,8 @@ export interface Question {
   set: Record<string, unknown>;
   seed: string;
   replications: number;
+  /** Each day is also wanted in a world of its own, whose uncertain figures are drawn anew. */
+  inWorlds?: boolean;
 }
 
 /** What a worker is asked to do. */
@@ -42,6 +44,8 @@ export interface QuestionReading {
   /** What workers need to simulate its days. */
   source: DaySource | null;
   faults: PlanFault[];
+  /** Where worlds are wanted: the plans of each of them, those of a world side by side. */
+  worldPlans: Plan[] | null;
   /** Faults that only the variant's changes bring in. */
   variantFaults: PlanFault[];
   warnings: PlanFault[];

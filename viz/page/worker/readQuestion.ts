@@ -13,6 +13,7 @@ import {
 import { readOnce, readStudy, type Study } from "../../../sim/asked/study/index.ts";
 import { responsesOf, usualResponses } from "../../../sim/day/observations/index.ts";
 import { daySource } from "../../../sim/days/run/index.ts";
+import { plansOfWorlds } from "../../../sim/questions/doubt/index.ts";
 import { does } from "../../../sim/text/kinds/index.ts";
 import { studyFile } from "../plan/studyFile.ts";
 import type { PlanFault, PlanText, Question, QuestionReading } from "./messages.ts";
@@ -73,9 +74,9 @@ function readBase(written: PlanText, value: unknown): ReadPlan {
 function studyOf(
   plan: unknown,
   files: TextFiles,
-  { plan: written, set, seed, replications }: Question,
+  { plan: written, set, seed, replications, inWorlds = false }: Question,
   responses: readonly string[],
-): Pick<QuestionReading, "study" | "source" | "variantFaults"> {
+): Omit<QuestionReading, "faults" | "warnings"> {
   const changed = Object.keys(set).length > 0;
   // A study has a change in it: one that says what the plan says already.
   const nothing = { notes: (plan as { notes?: unknown }).notes ?? "" };
@@ -83,10 +84,19 @@ function studyOf(
   // What the end of work was owed to is not among the figures of the page, and would lengthen every day by a third.
   const reading = readStudy({ ...asked, why: false }, files, { knownResponses: responsesOf });
   if (reading.study === null) {
-    return { study: null, source: null, variantFaults: reading.faults.map((each) => planFault(written, each)) };
+    const variantFaults = reading.faults.map((each) => planFault(written, each));
+    return { study: null, source: null, worldPlans: null, variantFaults };
   }
   const study = changed ? reading.study : baseOnly(reading.study);
-  return { study, source: daySource(study, "none", false), variantFaults: [] };
+  const source = daySource(study, "none", false);
+  const isUnsure = study.variants.some(({ plan: { uncertain = [] } }) => uncertain.length > 0);
+  if (!inWorlds || !isUnsure) return { study, source, worldPlans: null, variantFaults: [] };
+  const worlds = plansOfWorlds(
+    { study, base: { json: plan, files }, studyFiles: files },
+    { worlds: replications, days: 1, seed },
+  );
+  const variantFaults = worlds.faults.map((each) => planFault(written, each));
+  return { study, source, worldPlans: worlds.faults.length > 0 ? null : worlds.plans, variantFaults };
 }
 
 /** Nothing is changed: only the plan itself is run. */
@@ -95,7 +105,7 @@ function baseOnly(study: Study): Study {
 }
 
 function bad(faults: PlanFault[]): QuestionReading {
-  return { study: null, source: null, faults, variantFaults: [], warnings: [] };
+  return { study: null, source: null, worldPlans: null, faults, variantFaults: [], warnings: [] };
 }
 
 function planFault({ name }: PlanText, fault: Fault, before = ""): PlanFault {

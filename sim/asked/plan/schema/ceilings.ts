@@ -31,4 +31,5 @@ export const CEILINGS = {
   sources: 1000,
   uncertain: 100,
   uncertainPaths: 50,
+  readings: 1_000_000,
 } as const;

@@ -30,11 +30,20 @@ export function uncertainFigure() {
       .enum(["guess", "measured"])
       .optional()
       .describe('With "factor", and needed there: whether it comes from measurements, or is a guess.'),
+    readings: z
+      .int()
+      .min(2)
+      .max(CEILINGS.readings)
+      .optional()
+      .describe(
+        "With what was measured: from how many readings. gambrel doubt then says what more of them would bring.",
+      ),
     note: freeText().default("").describe("Who guessed it, or how it was measured."),
   })
     .superRefine(oneOfBoth)
-    .transform(({ guess, factor, kind, ...rest }) => ({
+    .transform(({ guess, factor, kind, readings = null, ...rest }) => ({
       ...rest,
+      readings,
       factor:
         guess === undefined
           ? factor!
@@ -48,6 +57,7 @@ interface Written {
   guess?: string | undefined;
   factor?: { family: string; rows?: readonly (readonly number[])[] } | undefined;
   kind?: string | undefined;
+  readings?: number | undefined;
 }
 
 function oneOfBoth(written: Written, context: z.core.$RefinementCtx): void {
@@ -59,7 +69,7 @@ function oneOfBoth(written: Written, context: z.core.$RefinementCtx): void {
 
 type Wrong = [path: string[], found: string, allowed: string, remedy: string];
 
-function wrongIn({ paths, guess, factor, kind }: Written): Wrong | null {
+function wrongIn({ paths, guess, factor, kind, readings }: Written): Wrong | null {
   if ((guess === undefined) === (factor === undefined)) {
     const found = guess === undefined ? 'neither "guess" nor "factor"' : 'both "guess" and "factor"';
     return [[], found, "one of the two", 'write for example "guess": "a third"'];
@@ -68,6 +78,13 @@ function wrongIn({ paths, guess, factor, kind }: Written): Wrong | null {
     return [["kind"], '"measured" beside "guess"', '"guess", or nothing', 'write "factor" for what was measured'];
   if (factor !== undefined && kind === undefined)
     return [[], 'a "factor" without "kind"', '"kind": "guess" or "measured"', "say whether it was measured"];
+  if (readings !== undefined && kind !== "measured")
+    return [
+      ["readings"],
+      "readings of a guess",
+      "readings of what was measured",
+      'write "kind": "measured", or leave them out',
+    ];
   const uneven = factor?.rows?.find((row) => row.length !== 1 && row.length !== paths.length);
   if (uneven === undefined) return null;
   const found = `a draw of ${uneven.length} numbers for ${paths.length} paths`;

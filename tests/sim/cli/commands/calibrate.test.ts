@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { explanationWords, noticeableWords } from "../../../../sim/cli/commands/calibrate.ts";
 import { callCli } from "../../../support/callCli.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
+import { SMALL_PLAN } from "../../../support/smallPlan.ts";
 
 /** Starting the program, some hundred days of the small plan, and drawing. */
 const PATIENCE = { timeout: 90_000 };
@@ -51,6 +52,22 @@ describe("gambrel calibrate", PATIENCE, () => {
     const again = await callCli(folder, args);
     expect(again.code).toBe(2);
     expect(again.err).toMatch(/add --overwrite/);
+  });
+
+  it("narrows uncertain figures on request, prints them for the plan, and refuses a plan that has none", async () => {
+    const uncertain = [{ name: "cycle", paths: ["line.skinning.cycle"], guess: "a third" }];
+    const folder = cliFolder({ "seen.csv": DIFFERS, "unsure.json": { ...SMALL_PLAN, uncertain } });
+    const { code, out, err } = await callCli(folder, ["calibrate", "unsure.json", "seen.csv", "--uncertain", ...FEW]);
+    expect(code).toBe(0);
+    expect(err).toMatch(
+      /What 2 observed days say of the uncertain figures, if the plan is right in all else:\ncycle {2}/,
+    );
+    const printed = JSON.parse(out).uncertain;
+    expect(printed).toHaveLength(1);
+    expect(printed[0].paths).toEqual(["line.skinning.cycle"]);
+    const known = await callCli(folder, ["calibrate", "plan.json", "seen.csv", "--uncertain"]);
+    expect(known).toMatchObject({ code: 2, out: "" });
+    expect(known.err).toMatch(/--uncertain: the plan says of no figure that it is uncertain/);
   });
 
   it("tells every fault of the table, and writes nothing", async () => {

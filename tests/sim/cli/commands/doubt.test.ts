@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { callCli } from "../../../support/callCli.ts";
@@ -34,9 +34,12 @@ describe("gambrel doubt", PATIENCE, () => {
     const place = folder();
     const { code, out, err } = await callCli(place, ["doubt", "study.json", ...FEW, "--json", "--out", "runs/doubt"]);
     expect(code).toBe(0);
-    expect(err).toMatch(/Written: runs\/doubt\/doubt\.json/);
+    expect(err).toMatch(/Written: runs\/doubt\/report\.html, charts, doubt\.json\./);
     expect(readFileSync(join(place, "runs/doubt/doubt.json"), "utf8")).toBe(out);
     const doubt = JSON.parse(out);
+    expect(readFileSync(join(place, "runs/doubt/report.html"), "utf8")).toContain('<p class="verdict">');
+    const charts = readdirSync(join(place, "runs/doubt/charts"));
+    expect(charts).toEqual(expect.arrayContaining(["spans-2-finish.svg", "tornado.svg", "chances.svg"]));
     expect(doubt.counts).toEqual({ worlds: 10, days: 2, seed: "7" });
     // "same again" is the plan as it is: on the same days of the same worlds it must come out the same, to the bit.
     expect(doubt.means[2]).toEqual(doubt.means[0]);
@@ -56,5 +59,35 @@ describe("gambrel doubt", PATIENCE, () => {
     const few = await callCli(place, ["doubt", "plan.json", "--worlds", "2"]);
     expect(few).toMatchObject({ code: 2 });
     expect(few.err).toMatch(/Give a whole number from 10 to 10000/);
+  });
+
+  it("goes on after a stop between two rounds, in threads as well, and comes to the same bytes as in one go", async () => {
+    const little = { ...SMALL_PLAN, uncertain: [{ ...UNSURE.uncertain[1], guess: "a tenth" }] };
+    const place = cliFolder({ "plan.json": little });
+    const asked = ["doubt", "plan.json", "--worlds", "10", "--days", "2", "--within", "20 s"];
+    // Later rounds are larger than the ceiling lets them be.
+    const out = ["--out", "runs/stopped"];
+    const stopped = await callCli(place, [...asked, ...out, "--threads", "1", "--ceiling", "days=30"]);
+    expect(stopped.code).not.toBe(0);
+    expect(stopped.err).toMatch(
+      /\d+ days are kept in .*gambrel doubt plan\.json --worlds 10 --days 2 --within .20 s. .*--resume/,
+    );
+    expect(existsSync(join(place, "runs/stopped"))).toBe(false);
+    const goneOn = await callCli(place, [...asked, ...out, "--threads", "2", "--resume"]);
+    expect(goneOn.code).toBe(0);
+    const once = await callCli(place, [...asked, "--out", "runs/once", "--threads", "1"]);
+    const written = (run: string) => readFileSync(join(place, "runs", run, "doubt.json"), "utf8");
+    expect(once.code).toBe(0);
+    expect(written("stopped")).toBe(written("once"));
+    const { precision } = JSON.parse(written("once"));
+    expect(precision.isEnough).toBe(true);
+    expect(precision.rounds[0]).toEqual({ worlds: 10, days: 2 });
+    expect(precision.rounds.length).toBeGreaterThan(2);
+  });
+
+  it("refuses --resume without a folder", async () => {
+    const { code, err } = await callCli(folder(), ["doubt", "plan.json", ...FEW, "--resume"]);
+    expect(code).toBe(2);
+    expect(err).toMatch(/--resume: worlds without a folder are not kept; add --out/);
   });
 });

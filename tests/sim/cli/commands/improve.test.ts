@@ -19,6 +19,26 @@ function folderWith(changes: Record<string, unknown>): string {
 }
 
 describe("gambrel improve", PATIENCE, () => {
+  it("says how sure it is that the plan found is better where figures are not known, and refuses a plan that has none", async () => {
+    const { plan } = improveFileOf() as { plan: Record<string, unknown> };
+    const uncertain = [{ name: "skinning", paths: ["line.skinning.cycle"], guess: "a tenth" }];
+    const folder = folderWith({ plan: { ...plan, uncertain } });
+    const { code, err } = await callCli(folder, ["improve", "improve.json", "--worlds", "10", "--out", "found"]);
+    expect(code).toBe(0);
+    expect(err).toMatch(
+      /Where figures are not known[\s\S]* is better (than “[^”]*” )?in (more than )?\d+ of 100\s+worlds/,
+    );
+    expect(err).toMatch(/gives\s+away|best in every world/);
+    const doubt = JSON.parse(readFileSync(join(folder, "found/doubt.json"), "utf8"));
+    expect(doubt.variants).toHaveLength(2);
+    expect(doubt.counts).toMatchObject({ worlds: 10, days: 4 });
+    const known = await callCli(folderWith({}), ["improve", "improve.json", "--worlds", "10"]);
+    expect(known).toMatchObject({
+      code: 2,
+      err: expect.stringMatching(/--worlds: the plan says of no figure that it is uncertain/),
+    });
+  });
+
   it("tells the recommendation, what it shares out, finalists and curve; leaves them in a folder with a report", async () => {
     const folder = folderWith({});
     const { code, out, err } = await callCli(folder, ["improve", "improve.json", "--out", "found", "--json"]);

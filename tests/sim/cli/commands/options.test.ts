@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { callCli } from "../../../support/callCli.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
 import { folderDigest } from "../../../support/folderDigest.ts";
-import { offersFile } from "../../../support/offers.ts";
+import { offersFile, PRICED_PLAN } from "../../../support/offers.ts";
 
 const PATIENCE = { timeout: 60_000 };
 
@@ -25,6 +25,33 @@ describe("gambrel options", PATIENCE, () => {
     const { lineUp } = JSON.parse(out);
     expect(lineUp.options).toHaveLength(3);
     expect(lineUp.options[0].worth.presentValue.mean).toBe(-1000);
+  });
+
+  it("tells of a plan with uncertain figures in how many worlds each option pays, in the folder as well", async () => {
+    const plan = {
+      ...PRICED_PLAN,
+      uncertain: [{ name: "skinning's cycle time", paths: ["line.skinning.cycle"], guess: "a third" }],
+    };
+    const folder = folderWith(offersFile({ plan }));
+    const { code, err } = await callCli(folder, ["options", "offers.json", "--worlds", "10", "--out", "worth"]);
+    expect(code).toBe(0);
+    expect(err).toMatch(
+      /"nothing new" never pays back in 95 of 100 worlds; it earns its price .* in hardly any world\./,
+    );
+    expect(err).toMatch(/"a fourth" (never )?pays back .*in 95 of 100 worlds[;,] /);
+    expect(err).toMatch(/To know every uncertain figure before choosing is worth|no figure has to be known first/);
+    const { inWorlds, words } = JSON.parse(readFileSync(join(folder, "worth/line-up.json"), "utf8"));
+    expect(inWorlds).toMatchObject({ worlds: 10, days: 4, uncertain: ["skinning's cycle time"] });
+    expect(inWorlds.options).toHaveLength(3);
+    expect(words).toEqual(expect.arrayContaining(inWorlds.words));
+    // It breaks a limit more often.
+    expect(inWorlds.words.join(" ")).not.toContain("fewer people");
+    expect(readFileSync(join(folder, "worth/report.html"), "utf8")).toContain("95 of 100 worlds");
+    const known = await callCli(folderWith(offersFile()), ["options", "offers.json", "--worlds", "10"]);
+    expect(known).toMatchObject({
+      code: 2,
+      err: expect.stringMatching(/the plan says of no figure that it is uncertain/),
+    });
   });
 
   it("leaves a folder whose report answers first what the offers are worth, and is drawn anew the same", async () => {

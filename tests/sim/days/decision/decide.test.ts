@@ -87,6 +87,27 @@ const why = (stages: Record<string, number>, animals = 0) =>
     parts: [{ cause: "arrivals", stage: "", detail: "", label: "", seconds: estimate(animals) }],
   }) as unknown as Why;
 
+it("says of a plan with figures that are not known that its ranges are luck alone, how many are guessed, and what counts them in", () => {
+  const unsure = (...kinds: string[]) =>
+    planOf({
+      uncertain: kinds.map((kind, index) => ({
+        ...{
+          name: `figure ${index}`,
+          paths: [["line.trim.cycle", "supply.stream.interarrival"][index]!],
+          factor: { uniform: { min: 0.9, max: 1.1 } },
+          kind,
+        },
+      })),
+    });
+  const nextOf = (base: Variant["plan"]) => answerOf("finish", [], { base }).next.join(" ");
+  expect(nextOf(PLAN)).not.toMatch(/gambrel doubt/);
+  expect(nextOf(unsure("guess", "measured"))).toMatch(
+    /ranges are luck alone, .* called 2 figures of the plan uncertain, 1 of them by guess\. `gambrel doubt` counts that in/,
+  );
+  expect(nextOf(unsure("guess"))).toMatch(/called one figure of the plan uncertain, by guess\./);
+  expect(nextOf(unsure("measured"))).toMatch(/called one figure of the plan uncertain\. /);
+});
+
 describe("is it worth it", () => {
   const person = (given: Given) => [{ name: "one more", given, set: { "crews.trim.people": 4 } }];
 

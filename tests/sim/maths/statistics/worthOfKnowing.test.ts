@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { uniformStream } from "../../../../sim/maths/random/index.ts";
 import {
   chanceAboveZero,
+  chancesToBeBest,
   normalQuantile,
   withoutLuck,
   worthOfKnowing,
@@ -85,5 +86,42 @@ describe("chanceAboveZero", () => {
     expect(chanceAboveZero([0, 0, 0], 0)).toBe(0.5);
     expect(chanceAboveZero([1, 1], 0)).toBe(1);
     expect(chanceAboveZero([-1, -1], 0)).toBe(0);
+  });
+});
+
+describe("chancesToBeBest", () => {
+  it("is one half, a quarter and a quarter of three that lead by two fair coins, whatever one is compared with", () => {
+    // Leads over the first: the second is ahead in half of the worlds by 1, else behind by 1; the third likewise, on its own.
+    const second = [1, 1, -1, -1];
+    const third = [2, -2, 2, -2];
+    expect(chancesToBeBest([null, { means: second, noise: 0 }, { means: third, noise: 0 }])).toEqual([0.25, 0.25, 0.5]);
+    const minus = (other: readonly number[]) => other.map((lead, world) => lead - second[world]!);
+    const other = [{ means: minus([0, 0, 0, 0]), noise: 0 }, null, { means: minus(third), noise: 0 }];
+    expect(chancesToBeBest(other)).toEqual([0.25, 0.25, 0.5]);
+  });
+
+  it("of two is the chance of the one and the rest; of one alone and of equals nothing else", () => {
+    const lead = { means: NORMAL.filter((_, world) => world % 100 === 50).map((z) => 0.4 + z), noise: 0.3 };
+    const [first, second] = chancesToBeBest([null, lead]) as [number, number];
+    expect(second).toBeCloseTo(chanceAboveZero(lead.means, lead.noise), 12);
+    expect(first + second).toBeCloseTo(1, 12);
+    expect(chancesToBeBest([null])).toEqual([1]);
+    expect(chancesToBeBest([null, { means: [0, 0], noise: 0 }])).toEqual([0.5, 0.5]);
+  });
+
+  it("takes the luck of few days off: with the noise of days 4 times that of worlds, as the worlds' normals say (false alarm 0.001)", () => {
+    // Leads of 0.5 + N(0, 1) and of N(0, 1), independent, seen with a noise of variance 0.25; the true order by 2,000,000 draws.
+    const uniforms = uniformStream("best", 0, "test", "worlds");
+    const draw = () => normalQuantile(uniforms.next());
+    const worlds = Array.from({ length: 4000 }, () => [0.5 + draw(), draw()] as const);
+    const means = (at: 0 | 1) => worlds.map((lead) => lead[at] + 0.5 * draw());
+    const found = chancesToBeBest([null, { means: means(0), noise: 0.25 }, { means: means(1), noise: 0.25 }]);
+    const share = (isBest: (a: number, b: number) => boolean) =>
+      worlds.filter(([a, b]) => isBest(a, b)).length / worlds.length;
+    const truth = [share((a, b) => a < 0 && b < 0), share((a, b) => a > 0 && a > b), share((a, b) => b > 0 && b > a)];
+    found.forEach((chance, option) => {
+      // The noise moves a world across the line now and then, to either side: no more than 0.4 of a binomial's error.
+      expect(Math.abs(chance - truth[option]!)).toBeLessThan(3.29 * Math.sqrt(0.25 / 4000));
+    });
   });
 });

@@ -32,6 +32,12 @@ describe("analyse", () => {
     expect(Math.abs(found.notKnownSd ** 2 / 0.3625 - 1)).toBeLessThan(0.15);
     expect(found.notKnown!.low).toBeLessThan(0.3625 / 0.7225);
     expect(found.notKnown!.high).toBeGreaterThan(0.3625 / 0.7225);
+    // With every figure known the standard deviation is 0.6 in place of 0.85, and the span as much shorter, inside the other.
+    const spanOf = ({ low, high }: { low: number; high: number }) => high - low;
+    expect(Math.abs(spanOf(found.luck) / spanOf(found.days) - 0.6 / 0.85)).toBeLessThan(0.07);
+    expect(spanOf(found.luck) / spanOf(found.days)).toBeCloseTo(1 - found.spanNotKnown!.value, 12);
+    expect(found.luck.low).toBeGreaterThan(found.days.low);
+    expect(found.luck.high).toBeLessThan(found.days.high);
     const [a, b, c] = found.figures.map(({ share }) => share!.value);
     expect(Math.abs(a! - 0.4413793)).toBeLessThan(0.06);
     expect(Math.abs(b! - 0.5586207)).toBeLessThan(0.06);
@@ -52,6 +58,7 @@ describe("analyse", () => {
       luckSd: 0,
       notKnownSd: 0,
       notKnown: null,
+      spanNotKnown: null,
       days: { low: 1000, high: 1000 },
     });
     const known = reckonedDoubt(question!, (_, __, day) => 1000 + (day % 2)).estimates[0]![0]!;
@@ -97,10 +104,69 @@ describe("analyse", () => {
     expect(Math.abs(variants[0]!.behind - mean(gains))).toBeLessThan(3.29 * (40 / Math.sqrt(2400)));
     expect(Math.abs(worth - mean(gains.map((gain) => Math.max(0, -gain))))).toBeLessThan(1);
     expect(variants[1]).toMatchObject({ behind: 0, chance: null, regret: worth });
+    // Of two one is the best where it beats the other.
+    expect(variants[0]!.chanceBest).toBeCloseTo(variants[0]!.chance!, 9);
+    expect(variants[1]!.chanceBest).toBeCloseTo(chance, 9);
+    expect(variants[1]!.bestWithin.low).toBeLessThan(0.7340144);
+    expect(variants[1]!.bestWithin.high).toBeGreaterThan(0.7340144);
     expect(Math.abs(variants[0]!.regret - (worth + variants[0]!.behind))).toBeLessThan(1e-9);
     expect(Math.abs(figures[0]! - 6.79829348)).toBeLessThan(1);
     expect(Math.abs(figures[1]! - 4.89090967)).toBeLessThan(1);
     expect(figures[2]).toBeLessThan(0.1);
+  });
+
+  it("weighs more readings against knowing all, for the span and for the choice, by closed forms", () => {
+    const counts = { worlds: 120, days: 20, seed: "readings" };
+    const figures = [{ ...FIGURES[0]!, readings: 20 }, FIGURES[1]!, { ...FIGURES[2]!, paths: ["line.hanging.cycle"] }];
+    const { question } = readDoubt(doubtStudy(doubtPlan(...figures), VARIANTS), counts);
+    // Twenty readings are taken; the cutter's cycle is always the same; hanging's has cv 0.3, its mean may be off by 0.1.
+    expect(question!.figures.map(({ readings }) => readings)).toEqual([
+      { taken: 20, known: 20, secondsEach: 5.5 },
+      null,
+      { taken: null, known: expect.closeTo(9, 0), secondsEach: expect.closeTo(5, 9) },
+    ]);
+    const days = luck("readings", 2400);
+    const doubt = reckonedDoubt(question!, (variant, [a], day) => {
+      const gain = 50 + 60 * ((a! - 1) / 0.2);
+      return 10_000 + 300 * ((a! - 1) / 0.2) + 100 * days[day]! - (variant === 0 ? 0 : gain);
+    });
+    const [skinning, cutter, hanging] = doubt.readings;
+    expect(cutter).toBeNull();
+    // With the other one: 240 s by the figure, 100 by luck. 80 more of 20 leave a fifth of the figure's variance.
+    expect(doubt.told).toBe(1);
+    const step = skinning!.steps.find(({ readings }) => readings === 80)!;
+    expect(step.left).toBeCloseTo(Math.sqrt(0.2), 12);
+    expect(step.seconds).toBe(440);
+    expect(Math.abs(step.narrower - 3.92 * (260 - Math.sqrt(0.2 * 240 ** 2 + 100 ** 2)))).toBeLessThan(40);
+    // Unit normal loss of N(50, (60 x root of 0.8)^2) is 53.67 phi(0.9317) - 50 Phi(-0.9317) = 5.0837.
+    expect(Math.abs(step.worth! - 5.0837)).toBeLessThan(1);
+    expect(step.worth!).toBeLessThan(doubt.decision!.figures[0]!);
+    const brings = skinning!.steps.map(({ narrower }) => narrower);
+    expect(brings).toEqual(brings.toSorted((a, b) => a - b));
+    const half = doubt.estimates[0]![1]!.figures[0]!.narrower / 2;
+    expect(brings[skinning!.enough!]).toBeGreaterThanOrEqual(half);
+    expect(hanging!.enough).toBeNull();
+    expect(doubt.joint!.figures[0]!.total.value).toBeGreaterThan(0.9);
+  });
+
+  it("says of three options how often each is the best, and which beats which", () => {
+    const list = [...VARIANTS, { name: "third", set: { "line.skinning.buffer": 8 } }];
+    const { question } = readDoubt(doubtStudy(doubtPlan(...FIGURES), list), { worlds: 60, days: 4, seed: "three" });
+    const gains = (a: number) => [0, 50 + 60 * ((a - 1) / 0.2), -900];
+    const { variants, beats, best } = reckonedDoubt(question!, (variant, [a]) => 10_000 - gains(a!)[variant]!)
+      .decision!;
+    expect(best).toBe(1);
+    const [a] = question!.figures.map(({ factors }) => factors[0]!) as [number[]];
+    const often = a.filter((value) => gains(value)[1]! > 0).length / 60;
+    expect(variants.map((each) => each!.chanceBest)).toEqual(
+      [1 - often, often, 0].map((part) => expect.closeTo(part, 9)),
+    );
+    expect(variants.map((each) => each!.drop)).toEqual([false, false, true]);
+    expect(beats!.map((row) => row.map((chance) => chance === null))).toEqual(
+      [0, 1, 2].map((row) => [0, 1, 2].map((at) => at === row)),
+    );
+    expect(beats![1]![0]! + beats![0]![1]!).toBeCloseTo(1, 12);
+    expect(beats![2]).toEqual([0, expect.closeTo(0, 9), null]);
   });
 
   it("leaves a variant that does harm out of the choice, and decides nothing where one is left", () => {

@@ -21,7 +21,12 @@ describe("uncertainEntries", () => {
     const [entry] = uncertainEntries(fits, "times.csv", "1");
     const { mean, sd } = fits[0]!.summary!;
     expect(entry!.factor.lognormal.cv / (sd! / Math.sqrt(20) / mean)).toBeCloseTo(1, 2);
-    expect(entry).toMatchObject({ name: "skinning: cycle", paths: ["line.skinning.cycle"], kind: "measured" });
+    expect(entry).toMatchObject({
+      name: "skinning's cycle time",
+      paths: ["line.skinning.cycle"],
+      kind: "measured",
+      readings: 20,
+    });
     const plan = {
       name: "timed",
       day: { shifts: [{ name: "day", from: "06:00", to: "14:00" }] },

@@ -1,10 +1,11 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
-import { readPlan } from "../../../../sim/asked/plan/index.ts";
+import { inWorld, readPlan } from "../../../../sim/asked/plan/index.ts";
+import { latinHypercube } from "../../../../sim/asked/study/index.ts";
 import type { StudyResults } from "../../../../sim/days/results/index.ts";
 import { daySource, runStudy } from "../../../../sim/days/run/index.ts";
 import { weekStudy } from "../../../../sim/questions/week/index.ts";
-import { askQuestion, BaseDays } from "../../../../viz/page/worker/askQuestion.ts";
+import { askQuestion, askWorlds, BaseDays } from "../../../../viz/page/worker/askQuestion.ts";
 import type { Outgoing } from "../../../../viz/page/worker/messages.ts";
 import { readQuestion } from "../../../../viz/page/worker/readQuestion.ts";
 import { TaskHandler } from "../../../../viz/page/worker/taskHandler.ts";
@@ -111,4 +112,33 @@ it("simulates weeks in a worker's tasks as the program does, to the last digit",
   });
   const alone = await runStudy(study, { gambrel: "test", command: "", traces: "none" });
   expect(found.variants[0]!.values).toEqual(alone.variants[0]!.values);
+});
+
+it("in worlds simulates every day with uncertain figures drawn anew, both lines in the same world, by the luck it had", async () => {
+  const uncertain = [{ name: "skinning's cycle time", paths: ["line.skinning.cycle"], guess: "a third" }];
+  const json = { ...SMALL_PLAN, uncertain };
+  const plan = { name: "plan.json", text: JSON.stringify(json), files: {} };
+  const asked = { plan, set: { "line.skinning.buffer": 30 }, seed: "9", replications: 4, inWorlds: true };
+  const { study, source, worldPlans } = readQuestion(asked);
+  expect(worldPlans).toHaveLength(8);
+  const pool = new WorkerPool([new ThreadWorkerPort()]);
+  const run = { study: study!, source: source!, plans: worldPlans!, wanted: () => true, progress: () => {} };
+  const found = await askWorlds(pool, run);
+  expect(found.variants.map(({ values }) => values.finish!.length)).toEqual([4, 4]);
+  // Afresh: what the hypercube draws, put into the plan by hand, the day of the same number simulated.
+  const [shares] = latinHypercube(1, 4, "9");
+  const factors = shares!.map((share) => 1 + (2 * share - 1) / 3);
+  for (const [world, factor] of factors.entries()) {
+    const { json: known } = inWorld(json, [{ paths: uncertain[0]!.paths, factors: [factor] }]);
+    const alone = readQuestion({ ...asked, plan: { ...plan, text: JSON.stringify(known) } });
+    expect(alone.worldPlans).toBeNull();
+    const { variants } = await runStudy(alone.study!, { gambrel: "test", command: "", traces: "none" });
+    for (const line of [0, 1])
+      expect(found.variants[line]!.values.finish![world]).toBe(variants[line]!.values.finish![world]);
+  }
+  expect(new Set(found.variants[0]!.values.finish).size).toBe(4);
+});
+
+it("has no worlds where nobody wants them, or where every figure of the plan is known", () => {
+  expect(readQuestion({ plan: PLAN, set: {}, seed: "9", replications: 4, inWorlds: true }).worldPlans).toBeNull();
 });

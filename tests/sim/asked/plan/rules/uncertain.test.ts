@@ -47,6 +47,7 @@ describe("uncertain figures of a plan", () => {
     [[{ name: "jams", paths: JAMS.paths }], /neither "guess" nor "factor"/],
     [[{ ...JAMS, factor: { uniform: { min: 0.5, max: 2 } }, kind: "guess" }], /both "guess" and "factor"/],
     [[{ ...JAMS, kind: "measured" }], /"measured" beside "guess"/],
+    [[{ ...JAMS, readings: 20 }], /uncertain\[0\]\.readings: readings of a guess; .*"kind": "measured"/],
     [[{ name: "jams", paths: JAMS.paths, factor: { uniform: { min: 0.5, max: 2 } } }], /a "factor" without "kind"/],
     [
       [{ name: "jams", paths: JAMS.paths, factor: { uniform: { min: 2, max: 0.5 } }, kind: "guess" }],
