@@ -1,12 +1,13 @@
 import { does } from "../../text/kinds/index.ts";
 import { peopleByShift, withCover } from "./parts/cover.ts";
+import { withRotations } from "./parts/rotation.ts";
 import { tidy } from "./parts/tidy.ts";
 import { dayStart, toDay } from "./parts/toDay.ts";
 import { toLiveHandling } from "./parts/toLiveHandling.ts";
 import { toMoney } from "./parts/toMoney.ts";
 import { toPlantUtilities } from "./parts/toPlantUtilities.ts";
 import { toStage } from "./parts/toStage.ts";
-import type { Crew, Load, Plan, Presentation, Stage, Stunned, Supply, Vessel } from "./plan.ts";
+import type { AtStart, Crew, Load, Plan, Presentation, Stage, Stunned, Supply, Vessel } from "./plan.ts";
 import { leftBefore } from "./presentation/massAlong.ts";
 import { expandedLoadNames } from "./rules/expandedLoadNames.ts";
 import type { PlanFile } from "./schema/planFile.ts";
@@ -23,6 +24,9 @@ export function toPlan(file: PlanFile): Plan {
   const { bodyParts } = file;
   const start = dayStart(file.day);
   const hours = { start, shifts: file.day.shifts.map(({ from }) => from - start) };
+  const line = withCarcassShares(
+    file.line.filter(({ leftOut }) => !leftOut).map((stage) => toStage(stage, hours, { presentation, bodyParts })),
+  );
   const plan: Plan = {
     name: file.name,
     notes: file.notes,
@@ -36,22 +40,21 @@ export function toPlan(file: PlanFile): Plan {
       uptimeSeconds: uptime,
       repairSeconds: repair,
     })),
-    line: withCarcassShares(
-      file.line.filter(({ leftOut }) => !leftOut).map((stage) => toStage(stage, hours, { presentation, bodyParts })),
-    ),
+    line,
     limits: file.limits.map(({ min, max, ...limit }) => ({ ...limit, minSeconds: min, maxSeconds: max })),
     gates: file.gates,
     stunned: file.stunned && toStunned(file.stunned),
     vessels: file.vessels.map(toVessel),
-    utilities: file.utilities && toPlantUtilities(file.utilities),
+    utilities: file.utilities && toPlantUtilities(file.utilities, file.day.cleaning),
     money: file.money && toMoney(file.money),
     dressing: file.dressing,
     presentation,
     bodyParts,
     targetHeadsPerSecond: file.target,
+    ...(file.atStart === null ? {} : { atStart: toAtStart(file.atStart, line) }),
     ...(file.uncertain.length === 0 ? {} : { uncertain: file.uncertain }),
   };
-  return withCover(plan, file);
+  return withRotations(withCover(plan, file), file);
 }
 
 /** A chiller that is not told how heavy carcasses are takes what the line leaves of them. */
@@ -63,6 +66,22 @@ function withCarcassShares(line: Stage[]): Stage[] {
     const carcassShare = tidy(leftBefore(line, stage.name));
     return { ...stage, dwell: { kind: "chilling", chilling: { ...chilling, carcassShare } } };
   });
+}
+
+/** Who is there longest comes first. */
+function toAtStart({ crates, carcasses }: NonNullable<PlanFile["atStart"]>, line: readonly Stage[]): AtStart {
+  const longestFirst = (a: { forSeconds: number }, b: { forSeconds: number }) => b.forSeconds - a.forSeconds;
+  return {
+    crates: crates
+      .map(({ for: forSeconds, liveWeight: liveWeightKg, ...rest }) => ({ ...rest, forSeconds, liveWeightKg }))
+      .sort(longestFirst),
+    carcasses: carcasses
+      .map(({ for: forSeconds, liveWeight: liveWeightKg, ...rest }) => {
+        const leftShare = tidy(leftBefore(line, rest.in));
+        return { ...rest, forSeconds, liveWeightKg, leftShare };
+      })
+      .sort(longestFirst),
+  };
 }
 
 /** Where heads come from, repeated loads written out. */

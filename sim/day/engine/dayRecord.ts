@@ -53,6 +53,8 @@ export interface DayRecord {
   perHead: HeadTable | null;
   /** Only on request; null also where the plan does not say where heads are stunned. */
   killStops: KillStopsRecord | null;
+  /** Sections that were cleaned, in the order in which that began; absent where the plan names none. */
+  cleaning?: SectionCleaning[];
   /** Of a week, for which the record of its first day stands: all of its days. Absent of a day alone. */
   week?: DaysRecord;
 }
@@ -276,9 +278,11 @@ export interface KillStop {
   startedAgain: boolean;
 }
 
-/** Kilograms. Live = by-products + out (by destination) + still on the line, to rounding. */
+/** Kilograms. Live + from before = by-products + out (by destination) + still on the line, to rounding. */
 export interface MassRecord {
   liveKg: number;
+  /** On the line when the day began; absent where nothing was. */
+  fromBeforeKg?: number;
   byProductsKg: Record<string, number>;
   outKg: Record<string, number>;
   onLineKg: number;
@@ -321,6 +325,14 @@ export interface SharedBreakdownRecord {
   stops: number;
   /** From each stop until it was repaired, the wait for somebody who repairs included. */
   downSeconds: number;
+}
+
+/** When a section was cleaned, by so many people; seconds after the day's start. */
+export interface SectionCleaning {
+  section: string;
+  people: number;
+  fromSeconds: number;
+  toSeconds: number;
 }
 
 export interface QueueRecord {

@@ -477,7 +477,7 @@ function beginHold(stage: StageState, item: Item, { heldIn, heldUntil }: LoadSta
 }
 
 /** Drawn, or read off the chilling curve for the head's weight; the heat that goes is booked with it. */
-function dwellOf(stage: StageState, item: Item): number {
+export function dwellOf(stage: StageState, item: Item): number {
   if (stage.chilling === null) return stage.work.draw();
   const { weightsKg, seconds, joules } = stage.chilling;
   const step = weightsKg[1]! - weightsKg[0]!;
@@ -487,6 +487,12 @@ function dwellOf(stage: StageState, item: Item): number {
   const within = Math.min(Math.max(at - row, 0), 1);
   stage.heatJoules += joules[row]! + within * (joules[row + 1]! - joules[row]!);
   return seconds[row]! + within * (seconds[row + 1]! - seconds[row]!);
+}
+
+/** The day begins with heads that dwell here, or whose time was up in the night. */
+export function beginDwelling(day: DayState, stage: StageState): void {
+  if (mayLeave(stage.positions[0]!)) day.path?.leavesNext(stage.index);
+  scheduleDwell(day, stage);
 }
 
 /** What comes next: the first head leaves whose time was up behind another one, or the next head's time is up. */

@@ -180,6 +180,7 @@ function changePace(day: DayState, chain: ChainState, row: number): void {
 /** No head leaves the stage any more today; one that waits for a place behind it, its time being up, still goes. */
 function closeForTheDay(day: DayState, stage: StageState): void {
   stage.isClosed = true;
+  day.path?.closes(stage.index);
   scheduleDwell(day, stage);
   checkFinished(day);
 }

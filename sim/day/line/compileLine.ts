@@ -1,4 +1,4 @@
-import { CREW_RULES, MOMENTS, type Plan, type Point } from "../../asked/plan/plan.ts";
+import { type AtStart, CREW_RULES, MOMENTS, type Plan, type Point } from "../../asked/plan/plan.ts";
 import { does } from "../../text/kinds/index.ts";
 import { compileBreakdowns } from "./compileBreakdowns.ts";
 import { compileCalendar, plannedPeople } from "./compileCalendar.ts";
@@ -6,6 +6,7 @@ import {
   BLED,
   type ChainColumns,
   type CompiledLine,
+  type CompiledLoad,
   type CompiledStunned,
   type CompiledSupply,
   type CrewColumns,
@@ -54,6 +55,8 @@ export function compileLine(plan: Plan): CompiledLine {
     stunned: compileStunned(plan, all),
     slots: compileSlots(plan, { stages, positions, breakdowns, chains, vessels }),
     supply: compileSupply(plan, all, destinationNames),
+    atStart: compileAtStart(plan, all),
+    cleaning: compileCleaning(plan, sectionNames),
     killLine: compileKillLine(plan, all),
     sectionNames,
     destinationNames,
@@ -188,6 +191,48 @@ function marksOf({ stunning, sticking, bleeding }: KillLine, all: Step[], indexO
     ...stunning.map((name) => [at(name, END), STUNNED] as const),
     ...sticking.map((name) => [at(name, START), STUCK] as const),
   ]);
+}
+
+function compileCleaning({ day, crews }: Plan, sectionNames: readonly string[]): CompiledLine["cleaning"] {
+  const { cleaning } = day;
+  if (cleaning?.sections === undefined) return null;
+  return {
+    sections: cleaning.sections.map((each) => ({ ...each, section: sectionNames.indexOf(each.section) })),
+    crews: cleaning.crews.map((crew) => crews.findIndex(({ name }) => name === crew)),
+  };
+}
+
+function compileAtStart({ atStart }: Plan, all: Step[]): CompiledLine["atStart"] {
+  if (atStart === undefined) return null;
+  return {
+    crates: atStart.crates.map((entry) => loadBefore(entry, entry)),
+    carcasses: atStart.carcasses.map((entry) => ({
+      load: loadBefore(entry, { crates: 1, headsPerCrate: entry.heads }),
+      stage: all.findLastIndex(({ name }) => name === entry.in),
+      heads: entry.heads,
+      leftShare: entry.leftShare,
+    })),
+  };
+}
+
+/** What is there when the day begins came before it did. */
+function loadBefore(
+  { lot, forSeconds, liveWeightKg }: AtStart["crates" | "carcasses"][number],
+  { crates, headsPerCrate }: Pick<CompiledLoad, "crates" | "headsPerCrate">,
+): CompiledLoad {
+  return {
+    ...{
+      name: lot ?? "there at the start",
+      lot,
+      seconds: -forSeconds,
+      delay: null,
+      comesShare: 1,
+      crates,
+      headsPerCrate,
+    },
+    ...{ withdrawnChance: 0, withdrawnAt: -1, withdrawnTo: -1, heldIn: -1, heldUntil: 0 },
+    ...{ deadOnArrivalShare: 0, liveWeightKg },
+  };
 }
 
 function compileSupply(plan: Plan, all: Step[], destinations: string[]): CompiledSupply {

@@ -82,6 +82,10 @@ export interface CompiledLine {
   stunned: CompiledStunned | null;
   slots: SlotColumns;
   supply: CompiledSupply;
+  /** What is there when the day begins, longest first; null where nothing is. */
+  atStart: { crates: CompiledLoad[]; carcasses: StartedCarcasses[] } | null;
+  /** Sections that are cleaned one by one, by index, and who does it; null where the plan names none. */
+  cleaning: { sections: { section: number; seconds: number; people: number }[]; crews: number[] } | null;
   /** Null where nothing in the plan says where heads are stunned. */
   killLine: KillLineColumns | null;
   sectionNames: string[];
@@ -411,6 +415,14 @@ export interface CompiledLoads {
   /** Crates in circulation, or NO_LIMIT. */
   fleet: number;
   awaySeconds: number;
+}
+
+/** Carcasses that hang in a stage, as a load that came before the day began. `leftShare`: what is left of their live weight. */
+export interface StartedCarcasses {
+  load: CompiledLoad;
+  stage: number;
+  heads: number;
+  leftShare: number;
 }
 
 export interface CompiledLoad {

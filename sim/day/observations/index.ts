@@ -17,6 +17,7 @@ export { measure, measurer } from "./measure.ts";
 
 export { weekMeasurer } from "./week/weekMeasurer.ts";
 export { countedDays, countedRecords } from "./week/weekResponse.ts";
+export { weekNeedsBinding } from "./week/weekResponses.ts";
 
 // Values as words
 

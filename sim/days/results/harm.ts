@@ -23,7 +23,7 @@ interface Watched {
 const FEWER_HEADS = 0.002;
 const UNFINISHED = "unfinished";
 /** Of a week: what was full over the night, so that a day did not end. */
-const FULL = "cutShortFull.";
+const FULL = "cutShort.full.";
 const HEADS = "carcasses";
 /** Of a week, at the end of which some of them are still in the chiller. */
 const WEEK_HEADS = "week.made";

@@ -112,7 +112,12 @@ const WEEKS_COLUMNS = [
   column("week", "whole number", "", "Number of the simulated week, from 1."),
   column("day", "text", "", "Name of the day, as the plan has it; days of the warm-up are left out."),
   moments("work_ends_date_time", "End of the last work; empty behind a day that did not end"),
-  column("overtime_with_cleaning_s", "number", "s", "From the end of the last shift to the end of the last work, cleaning after it included."),
+  column(
+    "overtime_with_cleaning_s",
+    "number",
+    "s",
+    "From the end of the last shift to the end of the last work, cleaning after it included.",
+  ),
   column("carcasses", "whole number", HEADS, "Carcasses that left on the day."),
   column("left_lairage_heads", "whole number", HEADS, "In crates, left for the next day."),
 ];

@@ -41,8 +41,8 @@ export function seasonOf({ name, question, begins, entries, study }: SeasonQuest
     ...{ currency: plan.money?.currency ?? null, startClockSeconds: plan.day.startClockSeconds },
     ...{ people, orders, kinds },
     year: Object.fromEntries(YEAR_KEYS.map((key) => [key, yearOf(key, entries, results, orders)])) as Season["year"],
-    lacking: cutBy("cutShort.", results),
-    full: cutBy("cutShortFull.", results),
+    lacking: cutBy("cutShort.", results).filter((name) => !name.startsWith(FULL)),
+    full: cutBy(`cutShort.${FULL}`, results),
   };
   return { ...found, ...seasonWords(found) };
 }
@@ -139,6 +139,9 @@ function sumOfMeans(ofKinds: readonly KindValues[], confidence: number): Estimat
   if (Number.isNaN(half)) return { ...first, mean, low: null, high: null, halfWidth: null };
   return { ...first, mean, low: mean - half, high: mean + half, halfWidth: half };
 }
+
+/** Before the name of a chiller that was full; the others are crews. */
+const FULL = "full.";
 
 function cutBy(prefix: string, { variants }: StudyResults): string[] {
   const keys = variants.flatMap(({ values }) =>

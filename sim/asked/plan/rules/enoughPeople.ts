@@ -1,8 +1,8 @@
-import { readShare } from "../../../text/units/index.ts";
+import { readQuantity, readShare, time } from "../../../text/units/index.ts";
 import type { Fault } from "../fault.ts";
 import { isRecord } from "../isRecord.ts";
 import { type CrewUse, crewUses } from "./crewUses.ts";
-import { faultAt, type Located, locatedList, locatedTexts } from "./located.ts";
+import { faultAt, type Located, located, locatedList, locatedTexts } from "./located.ts";
 
 /** In some shift, one crew that may do a piece of work has the people it takes: else the line stands for ever. */
 export function enoughPeople(json: unknown): Fault[] {
@@ -13,6 +13,7 @@ export function enoughPeople(json: unknown): Fault[] {
     ...uses.filter((use) => use.crews.length > 1).flatMap((use) => ofSeveral(use, crews)),
     ...crews.flatMap(allAbsent),
     ...crews.flatMap((crew) => missingPeople(json, crew)),
+    ...crews.flatMap((crew) => rotation(json, crew, uses)),
   ];
 }
 
@@ -37,6 +38,40 @@ function ofSeveral({ at, crews, people, what }: CrewUse, all: readonly Located[]
 function allAbsent({ at, value }: Located): Fault[] {
   if (value.absent === undefined || readShare(value.absent).value !== 1) return [];
   return [faultAt([...at, "absent"], "everybody is always absent", "less than 100 %", "lower it")];
+}
+
+/** There is another place to change to, and time to work between. */
+function rotation(json: unknown, { at, value }: Located, uses: readonly CrewUse[]): Fault[] {
+  const written = located(json, ...at, "rotation");
+  if (written === null) return [];
+  const places = uses.filter(
+    ({ what, crews }) => what === "one position" && crews.some(({ text }) => text === value.name),
+  );
+  const every = readQuantity(time, written.value.every).value;
+  const takes = readQuantity(time, written.value.takes).value;
+  const isShort = every !== null && takes !== null && takes >= every;
+  return [
+    ...(places.length >= 2
+      ? []
+      : [
+          faultAt(
+            written.at,
+            `'${value.name}' works at ${places.length === 0 ? "no place" : "one place"}`,
+            "a crew with two places or more",
+            "name the crew at another place too, or delete it",
+          ),
+        ]),
+    ...(isShort
+      ? [
+          faultAt(
+            [...written.at, "takes"],
+            "changing takes as long as the work between",
+            `less than ${written.value.every}`,
+            "lower it",
+          ),
+        ]
+      : []),
+  ];
 }
 
 /** Who is ill, who steps in, and how many are there at least. */

@@ -2,8 +2,8 @@ import { readClock } from "../../../text/units/index.ts";
 import type { Fault } from "../fault.ts";
 import { listWords } from "../listWords.ts";
 import { nearestWords } from "../nearestName.ts";
-import { faultAt, type Located, located, locatedList, namesOf } from "./located.ts";
-import { stagesOf, writtenDoes } from "./stages.ts";
+import { faultAt, located, locatedList, namesOf } from "./located.ts";
+import { chillersOf, stagesOf } from "./stages.ts";
 
 /** A load is withdrawn at a stage that there is, as something that this stage removes. */
 export function withdrawals(json: unknown): Fault[] {
@@ -34,9 +34,7 @@ export function withdrawals(json: unknown): Fault[] {
 
 /** A lot is held in a chiller that there is, behind the killing, until after its lorry is due. */
 export function heldLots(json: unknown): Fault[] {
-  const stages = stagesOf(json);
-  const killed = stages.findLastIndex((stage) => isKilling(json, stage));
-  const chillers = namesOf(stages.slice(killed + 1).filter(({ value }) => writtenDoes(value, "hold heads")));
+  const chillers = namesOf(chillersOf(json));
   return locatedList(json, "supply", "loads").flatMap((load) => {
     const held = located(json, ...load.at, "held");
     if (held === null) return [];
@@ -60,10 +58,4 @@ export function heldLots(json: unknown): Fault[] {
           ]),
     ];
   });
-}
-
-/** A stage where animals are killed or bled: by its name, or by what the plan says of it. */
-function isKilling(json: unknown, { value }: Located): boolean {
-  const told = [located(json, "day", "safeStop")?.value.to, located(json, "stunned")?.value.to];
-  return told.includes(value.name) || /stun|stick|bleed/i.test(String(value.name));
 }

@@ -80,7 +80,8 @@ function load(varying: VaryingQuantities) {
   });
 }
 
-function liveWeight(varying: VaryingQuantities) {
+/** Live weight of one head. */
+export function liveWeight(varying: VaryingQuantities) {
   return varying.massAboveZero
     .prefault("2.5 kg")
     .describe(

@@ -40,7 +40,7 @@ export function keepDwelling(day: DayState, stage: StageState, here: StageState,
 }
 
 /** Its time was up in the night, or will be today. */
-function turn(day: DayState, here: StageState, kept: Item): void {
+export function turn(day: DayState, here: StageState, kept: Item): void {
   kept.doneAt = NONE;
   if (kept.ready > 0) {
     here.ends.push(kept);

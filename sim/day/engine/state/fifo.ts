@@ -5,7 +5,8 @@ export class Fifo {
   length = 0;
   /** Who goes next; of no meaning in an empty list. */
   first: Item | null = null;
-  private last: Item | null = null;
+  /** Who came last; of no meaning in an empty list. */
+  last: Item | null = null;
 
   push(item: Item): void {
     item.next = null;

@@ -39,6 +39,8 @@ export function whyLoadIsWithheld({ supply }: Plan): string | null {
 /** Decisions that hang on an hour: who just misses it waits for all that follows. */
 function hourReason(plan: Plan): string | null {
   const { day, crews } = plan;
+  if (day.overnight !== undefined)
+    return "the day goes on from the one before, and a small change of both alters what it begins with";
   const paced = steps(plan).find(({ of }) => "pace" in of && of.pace.length > 0);
   if (paced !== undefined)
     return `${paced.name} changes its speed at an hour, so a small change alters which heads it meets`;

@@ -3,58 +3,48 @@ import type { DaysRecord } from "../../engine/index.ts";
 import { countedDays, type WeekResponse } from "./weekResponse.ts";
 
 const CUT_SHORT = "cutShort.";
-const FULL = "cutShortFull.";
 
-/** Whether a week was cut short since people of a crew were missing, for each that may lack some, or since a chiller was full over a night. */
+const FULL = `${CUT_SHORT}full.`;
+
+/** For each crew of which people may be missing, and for each chiller: whether a week was cut short by it. */
 export function cutShortResponses(plan: Plan): WeekResponse[] {
-  return [...crewsThatMayLack(plan).map(lacking), ...overnightStages(plan).map(full)];
-}
-
-function lacking(name: string): WeekResponse {
-  return {
-    key: `${CUT_SHORT}${name}`,
-    label: `Weeks cut short: too few of ${name} came, and what waited for them was never done`,
-    unit: "share of weeks",
-    format: "share",
-    better: "less",
-    needs: [],
-    of: (_, record) => (lacked(record, name) ? 1 : 0),
-  };
-}
-
-function full(name: string): WeekResponse {
-  return {
-    ...{
-      key: `${FULL}${name}`,
-      label: `Weeks cut short: ${name} was full, and nobody took anything out of it any more that day`,
-    },
-    ...{ unit: "share of weeks", format: "share", better: "less", needs: [] },
-    of: (_, { status, days }) => (status !== "finished" && isFull(days.at(-1)!, name) ? 1 : 0),
-  };
-}
-
-/** What is in it stays until tomorrow, and others wait for its places. */
-function isFull({ left }: DaysRecord["days"][number], name: string): boolean {
-  return (
-    left.some(({ stage, reason }) => stage === name && reason === "tomorrow") &&
-    left.some(({ reason }) => reason === "the next stage")
-  );
-}
-
-function overnightStages(plan: Plan): string[] {
+  const row = (key: string, label: string, is: (record: DaysRecord) => boolean): WeekResponse => ({
+    ...{ key, label: `Weeks cut short: ${label}`, unit: "share of weeks", format: "share", better: "less", needs: [] },
+    of: (_, record) => (record.status !== "finished" && is(record) ? 1 : 0),
+  });
   return [
-    ...new Set(countedDays(plan).flatMap(({ plan: { day } }) => (day.overnight ?? []).map(({ stage }) => stage))),
+    ...crewsThatMayLack(plan).map((name) =>
+      row(`${CUT_SHORT}${name}`, `too few of ${name} came, and what waited for them was never done`, (record) =>
+        lacked(record, name),
+      ),
+    ),
+    ...chillers(plan).map((name) =>
+      row(`${FULL}${name}`, `${name} was full, and the line stood before it`, (record) => wasFull(record, name)),
+    ),
   ];
 }
 
 /** Kept of every study of weeks, so that a week cut short is never told without its reason. */
 export function cutShortKeys(plan: Plan): string[] {
-  return plan.week === undefined
-    ? []
-    : [
-        ...crewsThatMayLack(plan).map((name) => `${CUT_SHORT}${name}`),
-        ...overnightStages(plan).map((name) => `${FULL}${name}`),
-      ];
+  if (plan.week === undefined) return [];
+  return [
+    ...crewsThatMayLack(plan).map((name) => `${CUT_SHORT}${name}`),
+    ...chillers(plan).map((name) => `${FULL}${name}`),
+  ];
+}
+
+/** Stages that heads may stay in overnight. */
+function chillers(plan: Plan): string[] {
+  return [...new Set(countedDays(plan).flatMap((day) => (day.plan.day.overnight ?? []).map(({ stage }) => stage)))];
+}
+
+/** Nobody takes heads out of the stage any more on the day that did not end, and heads wait for a place in it. */
+function wasFull({ days }: DaysRecord, stage: string): boolean {
+  const { left } = days.at(-1)!;
+  return (
+    left.some((each) => each.stage === stage && each.reason === "tomorrow") &&
+    left.some(({ reason }) => reason === "the next stage")
+  );
 }
 
 function crewsThatMayLack(plan: Plan): string[] {
@@ -64,8 +54,7 @@ function crewsThatMayLack(plan: Plan): string[] {
 }
 
 /** The day that did not end waits for people of the crew, and no shift had more of them to send. */
-function lacked({ status, days }: DaysRecord, crew: string): boolean {
-  if (status === "finished") return false;
+function lacked({ days }: DaysRecord, crew: string): boolean {
   const { left, crews } = days.at(-1)!;
   const isEmpty = Math.max(...crews.find(({ name }) => name === crew)!.people) === 0;
   return left.some(({ reason, of }) => {

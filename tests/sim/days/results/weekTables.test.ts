@@ -64,7 +64,10 @@ test("a row for each day of every simulated week, the first of which is told in 
   const first = read("week.csv");
   for (const column of ["work_ends_date_time", "carcasses", "left_lairage_heads"])
     expect(rows.slice(0, 3).map((row) => row[column])).toEqual(first.map((row) => row[column]));
-  expect(Number(rows[4]!.overtime_with_cleaning_s)).toBeCloseTo(RESULTS.variants[0]!.values["Tuesday.overtime"]![1]!, 2);
+  expect(Number(rows[4]!.overtime_with_cleaning_s)).toBeCloseTo(
+    RESULTS.variants[0]!.values["Tuesday.overtime"]![1]!,
+    2,
+  );
 });
 
 test("without a date the first day is the invented one of all tables", () => {

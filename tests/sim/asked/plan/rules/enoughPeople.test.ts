@@ -61,6 +61,16 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     ],
   ],
   [
+    "a crew that has no other place to change to, and no time to work between",
+    (plan) => {
+      plan.crews[4].rotation = { every: "1 min", takes: "60 s" };
+    },
+    [
+      "crews[4].rotation: 'maintenance' works at no place; allowed: a crew with two places or more; name the crew at another place too, or delete it",
+      "crews[4].rotation.takes: changing takes as long as the work between; allowed: less than 1 min; lower it",
+    ],
+  ],
+  [
     "a crew that steps in for itself, one that is not there, and so many at least with nobody who steps in",
     (plan) => {
       plan.crews[3].cover = ["relief", "relif"];

@@ -1,7 +1,13 @@
 import { describe, expect, it } from "vitest";
 import type { Plan, Week } from "../../../../../sim/asked/plan/index.ts";
 import { compileWeek, runWeek } from "../../../../../sim/day/engine/index.ts";
-import { dayNotes, responsesOf, usualResponses, weekMeasurer } from "../../../../../sim/day/observations/index.ts";
+import {
+  dayNotes,
+  responsesOf,
+  usualResponses,
+  weekMeasurer,
+  weekNeedsBinding,
+} from "../../../../../sim/day/observations/index.ts";
 import { constant, crew, dwell, manual, planOf, station, stream } from "../../../../support/plans.ts";
 
 const DAY = 86_400;
@@ -153,5 +159,18 @@ describe("what is measured of a week", () => {
       "Absent today: 'one' 1 of 1.",
       "4 heads at 'kill' stay unworked: nobody of 'one' came today (1 absent), and 'others' had nobody to spare.",
     ]);
+  });
+
+  it("tells of each day what its end was owed to, where that is asked for", () => {
+    // Of Monday two heads stay, packed on Tuesday at 0 and 5; then its own two, at 111 and 121.
+    const monday = dayPlan(4, { overnight: [{ stage: "chiller", untilSeconds: 125 }] });
+    const tuesday = dayPlan(40, { overnight: [] });
+    const plan = weekOf([monday, tuesday]);
+    const keys = ["Monday.bound.work.packing", "Tuesday.bound.leftOver.packing", "Tuesday.bound.arrivals"];
+    expect(weekNeedsBinding(plan, keys)).toBe(true);
+    expect(weekNeedsBinding(plan, ["Monday.finish", "cost.bound.x"])).toBe(false);
+    const record = runWeek(compileWeek(plan), { seed: "1", replication: 0, binding: true });
+    // Tuesday ends with its last head: 400 s until it comes, killed in 1, chilled 100, packed in 5.
+    expect(weekMeasurer(plan, keys)(record)).toEqual([5, 0, 400]);
   });
 });
