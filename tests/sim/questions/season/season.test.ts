@@ -62,7 +62,7 @@ describe("a season", () => {
   let season: Season;
   beforeAll(async () => {
     season = await seasonHere(asked);
-  });
+  }, 120_000);
 
   it("simulates each kind of week once, with crates and orders as many times the plan's", () => {
     expect(asked.study.variants.map(({ name }) => name)).toEqual(["the week as planned", "busy"]);

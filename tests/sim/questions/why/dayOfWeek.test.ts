@@ -47,7 +47,7 @@ describe("why a day of a week ends when it does", () => {
   beforeAll(async () => {
     decides = await why();
     wednesday = await why("Wednesday");
-  }, 60_000);
+  }, 120_000);
 
   it("begins with the day that decides the week where none is asked for", () => {
     // Tuesday's nine hundred heads take two people 75 min of a shift of 60; Wednesday's seven hundred 58 min.

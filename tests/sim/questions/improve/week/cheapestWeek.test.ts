@@ -51,12 +51,12 @@ async function found(json: Json): Promise<Improvement> {
 const people = (on: string, more: Json = {}) => ({ people: { crew: "line", on, from: 1, to: 4, ...more } });
 const lastLorry = { day: { load: "farm", on: "Monday", days: ["Tuesday", "Wednesday"], lorries: 1 } };
 
-describe("the cheapest week", () => {
+describe("the cheapest week", { timeout: 120_000 }, () => {
   const days = [dayOf("Monday", 2), dayOf("Tuesday", 8, { people: { line: 1 } }), dayOf("Wednesday", 13)];
   let all: Improvement;
   beforeAll(async () => {
     all = await found(question(planOf(days), { among: ["Monday", "Tuesday", "Wednesday"].map((on) => people(on)) }));
-  });
+  }, 120_000);
 
   it("has each day's cheapest number of people, and costs what they cost by hand", () => {
     const lorries = [2, 8, 13];
