@@ -47,6 +47,7 @@ export {
   weekClock,
   weekTold,
   welfareLead,
+  whoLacked,
   whyWords,
   withheldWords,
   wrappedLines,

@@ -90,7 +90,24 @@ function cutShort(results: StudyResults): string {
   const cut = values.filter((value) => value === 1).length;
   if (cut === 0) return "";
   const notes = results.variants[0]!.dayNotes ?? [];
-  return `${cut} of ${values.length} weeks ${cut === 1 ? "was" : "were"} cut short, since a day did not end, or not before the next one began: what is told of later days rests on the others. ${notes.map(isolated).join(" ")}`;
+  return `${cut} of ${values.length} weeks ${cut === 1 ? "was" : "were"} cut short, since a day did not end, or not before the next one began: what is told of later days rests on the others. ${[...whoLacked(results.variants[0]!), ...notes.map(isolated)].join(" ")}`;
+}
+
+const CUT_SHORT = "cutShort.";
+const FULL = "full.";
+
+/** Whose absence, or which full chiller, cut weeks short; a sentence for each. */
+export function whoLacked({ values }: Pick<StudyResults["variants"][number], "values">): string[] {
+  return Object.entries(values).flatMap(([key, ofWeeks]) => {
+    const weeks = ofWeeks.filter((value) => value === 1).length;
+    if (!key.startsWith(CUT_SHORT) || weeks === 0) return [];
+    const name = key.slice(CUT_SHORT.length);
+    const inSome = `In ${weeks === 1 ? "one" : weeks} of them`;
+    if (name.startsWith(FULL))
+      return [`${inSome} \u2018${isolated(name.slice(FULL.length))}\u2019 was full, and the line stood before it.`];
+    const crew = isolated(name);
+    return [`${inSome} too few of \u2018${crew}\u2019 came to do its work.`];
+  });
 }
 
 function orderWords(results: StudyResults, { orders }: Week): string[] {

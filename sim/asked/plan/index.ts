@@ -8,6 +8,7 @@ export { type Fault, formatFault } from "./fault.ts";
 export { type ParsedJson, parseJson } from "./parseJson.ts";
 export { PARSING } from "./parsing.ts";
 export { CRATE_STEP_NAMES, CRATE_STEPS } from "./parts/crateStepNames.ts";
+export { stopsOf } from "./parts/rotation.ts";
 export { planJsonSchema } from "./planJsonSchema.ts";
 export { type PlanReading, readPlan } from "./readPlan.ts";
 export { NO_FILES, type TextFiles } from "./textFiles.ts";

@@ -3,6 +3,7 @@ import type { Study } from "../../asked/study/index.ts";
 import type { DayRecord, StateTrace, StepTrace, Traces } from "../../day/engine/index.ts";
 import {
   costSheet,
+  cutShortKeys,
   dayNotes,
   massBalance,
   needsBinding,
@@ -152,7 +153,10 @@ function reportedResponses(study: Study, outcomes: readonly VariantDays[]): Resp
   const known = knownResponses(study);
   const asked = askedKeys(study);
   const someUnfinished = outcomes.some((each) => each.valuesOf(UNFINISHED).includes(1));
-  const keys = new Set(someUnfinished ? [...asked, UNFINISHED] : asked);
+  const cutShort = study.variants
+    .flatMap(({ plan }) => cutShortKeys(plan))
+    .filter((key) => outcomes.some((each) => each.keys.includes(key) && each.valuesOf(key).includes(1)));
+  const keys = new Set(someUnfinished ? [...asked, UNFINISHED, ...cutShort] : asked);
   return [...keys].map((key) => {
     const response = known.get(key);
     if (response === undefined) throw new Error(`assembleResults: no variant has a response "${key}"`);

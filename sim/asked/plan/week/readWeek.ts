@@ -59,6 +59,7 @@ function readDay(
   const midnight = index * SECONDS_PER_DAY;
   if (day.closed) return { day: { name, plan: null, startSeconds: midnight }, faults: [] };
   const own = dayJson(json, (json.week as { days: Json[] }).days[index]!);
+  if (file.days.slice(0, index).some(({ closed }) => !closed)) delete own.json.atStart;
   const reading = own.faults.length > 0 ? null : readDay(own.json);
   const faults = [...own.faults, ...(reading?.faults ?? [])];
   const at = formatPath(["week", "days", index]);

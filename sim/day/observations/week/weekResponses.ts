@@ -1,8 +1,10 @@
 import type { Plan } from "../../../asked/plan/index.ts";
 import { needsBinding } from "../binding/bindingKeys.ts";
+import { reasonResponses } from "../binding/reasonResponses.ts";
 import type { ResponseInfo } from "../responseInfo.ts";
 import { responseList } from "../responseList.ts";
 import { dayAndMoneyKeys, usualOfDay } from "../usualOfDay.ts";
+import { cutShortResponses } from "./cutShortResponses.ts";
 import { orderResponses } from "./orderResponses.ts";
 import { overDays, sumOf } from "./overDays.ts";
 import { restResponses } from "./restResponses.ts";
@@ -16,7 +18,8 @@ const SUMMED = [
 
 /**
  * What can be measured of a plan's week. Each response of a day under its own key, over all days (see `overDays`): so a study
- * of weeks is read like one of days. Sums under `week.KEY`, single days under `DAY.KEY`, and orders and hours of rest.
+ * of weeks is read like one of days. Sums under `week.KEY`, single days under `DAY.KEY`, with what each day's end was owed to, and
+ * orders and hours of rest.
  */
 export function weekResponses(plan: Plan): WeekResponse[] {
   const ofDay = responseList(plan).filter(({ key }) => !needsBinding(key));
@@ -26,8 +29,11 @@ export function weekResponses(plan: Plan): WeekResponse[] {
     ...ofDay.filter(({ key }) => SUMMED.includes(key)).map(summed),
     ...orderResponses(plan),
     ...restResponses(plan),
+    ...cutShortResponses(plan),
     ...countedDays(plan).flatMap((day, row) =>
-      ofDay.filter(({ key }) => listed.has(key)).map((info) => ofOneDay(info, day.name, row)),
+      [...ofDay.filter(({ key }) => listed.has(key)), ...reasonResponses(day.plan)].map((info) =>
+        ofOneDay(info, day.name, row),
+      ),
     ),
   ];
 }
@@ -81,4 +87,10 @@ function summed({ key, label, unit, format, better }: ResponseInfo): WeekRespons
 function ofOneDay({ key, label, unit, format, better }: ResponseInfo, day: string, row: number): WeekResponse {
   const info = { key: `${day}.${key}`, label: `${day}: ${label}`, unit, format, better };
   return { ...info, needs: [key], of: (days) => days(key)[row] ?? null };
+}
+
+/** True where some of the keys are of what a day's end was owed to. */
+export function weekNeedsBinding(plan: Plan, keys: readonly string[]): boolean {
+  const days = countedDays(plan).map(({ name }) => `${name}.`);
+  return keys.some((key) => days.some((day) => key.startsWith(day) && needsBinding(key.slice(day.length))));
 }
