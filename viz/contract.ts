@@ -48,3 +48,4 @@ export type { Doubt, DoubtEstimate, DoubtFigure, DoubtWords } from "../sim/quest
 export type { ColumnFit, FamilyFit, FitAnswer, FitPicture } from "../sim/questions/fit/index.ts";
 export type { Found, Improvement } from "../sim/questions/improve/index.ts";
 export type { OptionsResult, Ranged } from "../sim/questions/options/index.ts";
+export type { Season, SeasonKey } from "../sim/questions/season/index.ts";

@@ -25,6 +25,7 @@ export const SIZE_GUIDE = "sim/questions/size/README.md";
 export const OPTIONS_GUIDE = "sim/questions/options/README.md";
 
 export const IMPROVE_GUIDE = "sim/questions/improve/README.md";
+export const SEASON_GUIDE = "sim/questions/season/README.md";
 
 export const NEW_GUIDE = "sim/questions/new/README.md";
 

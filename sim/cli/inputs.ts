@@ -7,6 +7,7 @@ import {
   formatFault,
   type InputKind,
   inputKind,
+  listWords,
   namedPlan,
   type Plan,
   parseJson,
@@ -14,6 +15,7 @@ import {
   type TextFiles,
 } from "../asked/plan/index.ts";
 import type { Study } from "../asked/study/index.ts";
+import { countedDays } from "../day/observations/index.ts";
 import { BadInput, PLAN_GUIDE, STUDY_GUIDE } from "./faults.ts";
 import { CEILINGS, type Ceilings } from "./options.ts";
 
@@ -43,6 +45,7 @@ const KINDS: Record<InputKind, { words: string; command: string; name: string }>
     command: 'answer it with "gambrel improve"',
     name: "a question for gambrel improve",
   },
+  season: { words: "is a season", command: 'run it with "gambrel season"', name: "a season" },
 };
 
 const BYTES_PER_MEGABYTE = 1_000_000;
@@ -188,4 +191,16 @@ export function refused(path: string, faults: readonly Fault[], guides: readonly
     faults.map((fault) => `${path}: ${formatFault(fault)}`),
     guides,
   );
+}
+
+/** A counted working day of the week by its name; `BadInput` says which there are. */
+export function dayNamed(plan: Plan, name: string): string {
+  if (plan.week === undefined)
+    throw new BadInput(["--on: this plan is of one day alone; leave --on out, or name a plan with a week."]);
+  const names = countedDays(plan).map((day) => day.name);
+  const found = names.find((each) => each.toLowerCase() === name.toLowerCase());
+  if (found !== undefined) return found;
+  throw new BadInput([
+    `--on: '${name}' is no working day of the week that is counted; take one of ${listWords(names)}.`,
+  ]);
 }

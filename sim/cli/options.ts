@@ -20,7 +20,7 @@ export interface StudyCommandOptions {
 }
 
 /** Kinds of files that have a published schema. */
-export const SCHEMA_KINDS = ["plan", "study", "demand", "options", "improve"] as const;
+export const SCHEMA_KINDS = ["plan", "study", "demand", "options", "improve", "season"] as const;
 
 export type SchemaKind = (typeof SCHEMA_KINDS)[number];
 

@@ -156,6 +156,28 @@ function addWeek(gambrel: Command, terminal: Speak): void {
   ]);
 }
 
+function addSeason(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
+    .command("season")
+    .description("simulate the weeks of a year that differ in animals, weight and absence, and tell the year")
+    .argument("<season>", "file with the weeks of a season")
+    .addOption(seedOption())
+    .addOption(weeksOption().default(undefined, "as the file says"))
+    .addOption(threadsOption())
+    .option("--out <folder>", REPORT_FOLDER)
+    .addOption(overwriteOption())
+    .addOption(jsonOption("print the findings as JSON to standard output"))
+    .addOption(ceilingOption())
+    .action(async (path, options) => {
+      const { seasonCommand } = await import("./commands/season.ts");
+      await seasonCommand(await terminal(), path, options);
+    });
+  withExamples(command, [
+    ["gambrel season year.json", "the year in words: the hardest weeks, overtime, late orders, people"],
+    ["gambrel season year.json --out runs/year", "the year as a picture, too, and the weeks that it rests on"],
+  ]);
+}
+
 function addStudy(gambrel: Command, terminal: Speak): void {
   const command = gambrel
     .command("study")
@@ -190,7 +212,13 @@ function addWhy(gambrel: Command, terminal: Speak): void {
     .description("say why work ends when it does, try changes to the plan, and say which to make first")
     .argument("<plan>", "plan file")
     .addOption(seedOption().default("1"))
-    .addOption(replicationsOption("days to simulate of the plan and of each change").default(20))
+    .option("--on <day>", "of a plan with a week: this day of it (default: the day that decides the week)")
+    .addOption(
+      replicationsOption("days (of a plan with a week: weeks) to simulate of the plan and of each change").default(
+        undefined,
+        "20; 8 weeks",
+      ),
+    )
     .addOption(threadsOption())
     .option("--out <folder>", REPORT_FOLDER)
     .addOption(overwriteOption())
@@ -203,6 +231,7 @@ function addWhy(gambrel: Command, terminal: Speak): void {
   withExamples(command, [
     ["gambrel why plant.json", "20 days of the plan and of each change"],
     ["gambrel why plant.json --replications 60 --out runs/why", "narrower ranges, with a report"],
+    ["gambrel why plant-week.json --on Wednesday", "one day of a week, beginning with what the days before left"],
   ]);
 }
 
@@ -547,6 +576,7 @@ const ENTRIES = [
   addCheck,
   addDay,
   addWeek,
+  addSeason,
   addStudy,
   addWhy,
   addTry,

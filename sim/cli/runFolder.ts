@@ -12,6 +12,7 @@ import { daySource, type TraceKind } from "../days/run/index.ts";
 import type { OpenJournal, QuestionJournal } from "../days/run/journal/index.ts";
 import type { Improvement } from "../questions/improve/index.ts";
 import type { OptionsResult } from "../questions/options/index.ts";
+import type { Season } from "../questions/season/index.ts";
 import { BadInput } from "./faults.ts";
 import type { StudyCommandOptions } from "./options.ts";
 import { programVersion } from "./project.ts";
@@ -74,6 +75,7 @@ export function takeRunFolder(folder: string, overwrite: boolean): void {
 export interface RunAnswer {
   improvement?: Improvement | undefined;
   offers?: OptionsResult | undefined;
+  season?: Season | undefined;
 }
 
 interface Written extends Pick<RunParts, "results" | "plan"> {

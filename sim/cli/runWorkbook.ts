@@ -59,7 +59,7 @@ export function runWorkbook(results: StudyResults, planFile: unknown): Promise<U
   ]);
 }
 
-const WEEK_SHEETS = { days: "Days", lots: "Lots", orders: "Orders" } as const;
+const WEEK_SHEETS = { days: "Days", lots: "Lots", orders: "Orders", weeks: "All weeks" } as const;
 
 /** Moments are dates with their time where the plan says when its week begins, else the day's name and the time. */
 function weekSheet(name: string, { columns, rows }: WeekTable, week: WeekOutline): Sheet {

@@ -30,7 +30,8 @@ function wholeLine(day: DayRecord): [sum: number, area: number] {
   for (let head = 0; head < heads; head++) {
     const known = rowOf(day, head).filter((time) => !Number.isNaN(time));
     const left = destinations[head]! < 0 ? day.finishSeconds : Math.max(...known);
-    sum += left - Math.min(...known);
+    // Who was there when the day began is counted from then.
+    sum += left - Math.max(0, Math.min(...known));
   }
   const present = day.sections.reduce((total, section) => total + section.wip.mean, 0);
   return [sum, present * day.finishSeconds];
@@ -45,7 +46,7 @@ function queue(day: DayRecord, stage: number): [sum: number, area: number] {
     const entry = row[MOMENTS.indexOf("entry")]!;
     if (Number.isNaN(entry)) continue;
     const left = row[MOMENTS.indexOf(leaves)]!;
-    sum += (Number.isNaN(left) ? day.finishSeconds : left) - entry;
+    sum += (Number.isNaN(left) ? day.finishSeconds : left) - Math.max(0, entry);
   }
   return [sum, day.stages[stage]!.queue.mean * day.finishSeconds];
 }

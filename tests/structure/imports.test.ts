@@ -37,6 +37,7 @@ const ROOMS: Record<string, string[]> = {
   "questions/options": [],
   "questions/why": ["questions/estimate"],
   "questions/try": ["questions/why"],
+  "questions/season": [],
   "questions/week": [],
   "questions/size": ["questions/estimate"],
   "questions/new": ["questions/size"],

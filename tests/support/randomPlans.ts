@@ -3,6 +3,7 @@ import type {
   Breakdown,
   ByProduct,
   ChainStation,
+  Crew,
   Gate,
   LiveHandling,
   Pace,
@@ -289,6 +290,47 @@ function stunnedOf(line: Stage[], parts: { nth: number; hold: boolean; late: Stu
   return { from: "s0", to: places[nth % places.length]!, hold: hold || late === null, late };
 }
 
+interface Parts {
+  supply: Supply;
+  line: Stage[];
+  handling: LiveHandling;
+  there: { number: number; forSeconds: number } | null;
+  heldUntil: number | null;
+}
+
+/** Crates in lairage and heads in the first dwell stage that has room for them. */
+function startOf({ supply, line, handling, there }: Parts): Pick<Plan, "atStart"> {
+  if (there === null) return {};
+  const { number, forSeconds } = there;
+  const lot = { lot: null, forSeconds, liveWeightKg: weightKg };
+  const room = line.find((stage) => stage.kind === "dwell" && stage.places >= number);
+  const lairage = handling.toHanging.at(-1)!.places;
+  const holds = Math.min(number, lairage, handling.fleet?.crates ?? Infinity);
+  return {
+    atStart: {
+      crates: supply.kind === "loads" ? [{ ...lot, crates: holds, headsPerCrate: 3 }] : [],
+      carcasses: room === undefined ? [] : [{ ...lot, in: room.name, heads: number, leftShare: 0.9 }],
+    },
+  };
+}
+
+/** The first load's heads are held in the first dwell stage. */
+function heldIn({ line, heldUntil }: Parts, supply: Supply): Supply {
+  const room = line.find((stage) => stage.kind === "dwell");
+  if (supply.kind !== "loads" || heldUntil === null || room === undefined) return supply;
+  const held = { in: room.name, untilSeconds: heldUntil };
+  return { ...supply, loads: supply.loads.map((load, index) => (index === 0 ? { ...load, held } : load)) };
+}
+
+/** One person, who may be missing where somebody of another crew steps in. */
+function maintenance(isCovered: boolean): Crew {
+  const by = [
+    { crew: "c1", keeps: 2 },
+    { crew: "c0", keeps: 1 },
+  ];
+  return isCovered ? crew("maintenance", 1, { absentShare: 0.4, cover: { by, atLeast: [1] } }) : crew("maintenance", 1);
+}
+
 /** Crews of two to four people, so that every station can be served unless somebody is absent. */
 export const randomPlan: fc.Arbitrary<Plan> = fc
   .record({
@@ -300,6 +342,15 @@ export const randomPlan: fc.Arbitrary<Plan> = fc
     rule: fc.constantFrom("furthest downstream" as const, "longest queue" as const, "fixed order" as const),
     walkSeconds: fc.constantFrom(0, 2),
     absentShare: fc.constantFrom(0, 0, 0.1),
+    covered: fc.boolean(),
+    there: fc.option(
+      fc.record({ number: fc.integer({ min: 1, max: 4 }), forSeconds: fc.integer({ min: 0, max: 20 }) }),
+      {
+        freq: 2,
+        nil: null,
+      },
+    ),
+    heldUntil: fc.option(fc.integer({ min: 1, max: 400 }), { freq: 2, nil: null }),
     closing: fc.option(fc.integer({ min: 0, max: 500 }), { freq: 3, nil: null }),
     gate: fc.option(fc.integer({ min: 1, max: 3 }), { nil: null }),
     safe: fc.boolean(),
@@ -313,8 +364,8 @@ export const randomPlan: fc.Arbitrary<Plan> = fc
       parts.gate === null
         ? []
         : [{ name: "gate", from: "s0", to: { stage: "last", moment: "start" }, atMost: parts.gate }];
-    const plan = planOf(parts.supply, parts.line, {
-      crews: [crew("c0", parts.people, people), crew("c1", 2, people), crew("maintenance", 1)],
+    const plan = planOf(heldIn(parts, parts.supply), parts.line, {
+      crews: [crew("c0", parts.people, people), crew("c1", 2, people), maintenance(parts.covered)],
       gates,
       stunned: stunnedOf(parts.line, parts.care),
       vessels: [
@@ -328,6 +379,7 @@ export const randomPlan: fc.Arbitrary<Plan> = fc
         },
       ],
       liveHandling: parts.supply.kind === "loads" ? parts.handling : null,
+      ...startOf(parts),
     });
     const crates = [...(plan.liveHandling?.toHanging ?? []), ...(plan.liveHandling?.back ?? [])].map(
       ({ name }) => name,

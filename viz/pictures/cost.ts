@@ -219,7 +219,9 @@ export function tradeOffView(found: Improvement): CostColumns | null {
   const known = curve.filter((point) => point.goal !== null && point.uses !== null);
   if (known.length < 2) return null;
   const format = goalFormat(found);
-  const label = { places: "Places", people: "People", budget: "Money spent", times: "Minutes moved" }[allocated.kind];
+  const label = { places: "Places", people: "People", budget: "Money spent", times: "Minutes moved", week: "Steps" }[
+    allocated.kind
+  ];
   const points = known.map((point) => {
     const { mean, low, high, halfWidth } = point.goal!;
     const name = isolated(point.isBase ? "as it is" : usesWords(point, found));

@@ -54,6 +54,7 @@ export {
   screeningTable,
   screeningView,
 } from "./screening.ts";
+export { type SeasonColumns, seasonChart, seasonChartTable, seasonView } from "./season.ts";
 export { type SlopeColumns, type SlopeRow, slopeChart, slopeTable, slopeView } from "./slope.ts";
 export { type SpansColumns, spansChart, spansTable, spansView } from "./spans.ts";
 export { type StateColumns, type StateRow, stateChart, stateReadings, stateTable, stateView } from "./state.ts";

@@ -4,7 +4,7 @@ import { histogramChart, histogramView, probabilityChart, probabilityView } from
 import { doubtCharts } from "./doubtReport.ts";
 import type { ReportOptions } from "./renderReport.ts";
 import { serverDocument } from "./serverDocument.ts";
-import { type PlannedChart, slug, studyCharts, tradeOffChart, worthChart } from "./studyCharts.ts";
+import { type PlannedChart, seasonPicture, slug, studyCharts, tradeOffChart, worthChart } from "./studyCharts.ts";
 
 /**
  * The pictures of a study as stand-alone SVG files: `name` without ending (a-z, 0-9, hyphen; unique), `svg` the whole file.
@@ -13,12 +13,13 @@ import { type PlannedChart, slug, studyCharts, tradeOffChart, worthChart } from 
  */
 export function chartFiles(
   results: StudyResults,
-  options: DrawingOptions & Pick<ReportOptions, "improvement" | "offers"> = {},
+  options: DrawingOptions & Pick<ReportOptions, "improvement" | "offers" | "season"> = {},
 ): { name: string; svg: string }[] {
-  const { improvement, offers } = options;
+  const { improvement, offers, season } = options;
   const answers = [
     improvement === undefined ? null : tradeOffChart(improvement),
     offers === undefined ? null : worthChart(offers),
+    season === undefined ? null : seasonPicture(season),
   ].filter((chart) => chart !== null);
   return drawnFiles([...answers, ...studyCharts(results)], options);
 }

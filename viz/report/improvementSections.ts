@@ -19,7 +19,7 @@ export function improvementSections(found: Improvement, results: StudyResults, f
         verdict: isolated(found.verdict),
         words: withWelfare(results, found.words.slice(0, MAX_TOLD).map(isolated)),
         table: improvementTable(found),
-        note: `Means over ${found.recommended?.goal?.n ?? 0} new days, the same for both, with ${formatConfidence(found.confidence)} ranges. Grey: no difference to today's arrangement shown.`,
+        note: `Means over ${found.recommended?.goal?.n ?? 0} new ${period(found)}, the same for both, with ${formatConfidence(found.confidence)} ranges. Grey: no difference to today's arrangement shown.`,
         picture: tradeOffChart(found) ?? undefined,
         next: found.next.map(isolated),
       },
@@ -40,8 +40,8 @@ ${finalistsTable(found)}
 ${recommended === null || recommended.limits.length === 0 ? "" : limitsTable(found, recommended)}`;
 }
 
-function sharesTable({ allocated }: Improvement, { counts, uses }: Found): Markup {
-  const { kind, elements, unit, most } = allocated;
+function sharesTable(found: Improvement, { counts, uses }: Found): Markup {
+  const { kind, elements, unit, most } = found.allocated;
   const shown = (count: number | null, { time }: Partial<(typeof elements)[number]> = {}) => {
     if (count === null) return "\u2013";
     if (time !== undefined) return time.moments[count]!;
@@ -52,7 +52,12 @@ function sharesTable({ allocated }: Improvement, { counts, uses }: Found): Marku
       html`<tr><th scope="row"><bdi>${isolated(element.name)}</bdi></th><td>${shown(element.base, element)}</td><td>${shown(counts === null ? element.base : counts[index]!, element)}</td></tr>`,
   );
   const total = html`<tr><th scope="row">of ${formatDecimals(most, 0)} ${isolated(unit)}</th><td>${kind === "budget" ? "" : shown(sumOf(elements.map(({ base }) => base)))}</td><td>${uses === null ? "\u2013" : formatDecimals(uses, 0)}</td></tr>`;
-  return html`<div class="scroll"><table class="even"><caption>${kind === "times" ? "What is moved." : "What is shared out."}</caption><thead><tr><th scope="col"></th><th scope="col">Today</th><th scope="col">Recommended</th></tr></thead><tbody>${kind === "times" ? rows : [...rows, total]}</tbody></table></div>`;
+  return html`<div class="scroll"><table class="even"><caption>${isMoved(found) ? "What is moved." : "What is shared out."}</caption><thead><tr><th scope="col"></th><th scope="col">Today</th><th scope="col">Recommended</th></tr></thead><tbody>${isMoved(found) ? rows : [...rows, total]}</tbody></table></div>`;
+}
+
+/** Hours, days and numbers of people that are moved have no total. */
+function isMoved({ allocated }: Improvement): boolean {
+  return allocated.kind === "times" || allocated.kind === "week";
 }
 
 function sumOf(counts: readonly (number | null)[]): number | null {
@@ -61,6 +66,7 @@ function sumOf(counts: readonly (number | null)[]): number | null {
 
 function finalistsTable(found: Improvement): Markup {
   const { finalists, choice, confidence } = found;
+  const days = period(found);
   const limited = finalists.some(({ limits }) => limits !== "kept") || (found.recommended?.limits.length ?? 0) > 0;
   const picked = found.recommended?.name;
   const rows = finalists.map((finalist) => {
@@ -69,14 +75,14 @@ function finalistsTable(found: Improvement): Markup {
         ? html`<b>recommended</b>`
         : finalist.droppedAfter === null
           ? ""
-          : `dropped after ${finalist.droppedAfter} days`;
+          : `dropped after ${finalist.droppedAfter} ${days}`;
     return html`<tr><th scope="row"><bdi>${isolated(finalist.name)}</bdi></th><td>${usesWords(finalist, found)}</td><td>${goalCell(finalist, found)}</td><td>${finalist.goal?.n ?? 0}</td>${limited ? html`<td>${finalist.limits}</td>` : ""}<td>${fate}</td></tr>`;
   });
   const promise =
     choice.kind === "selected"
       ? `The recommended one is the best of them with a probability of ${formatConfidence(choice.probability)} or more, unless others are as close to it as the answer says.`
       : "No probability is stated; the answer says why.";
-  return html`<div class="scroll"><table><caption>Finalists, simulated on new days. ${promise} Each was simulated until it was dropped or recommended, so their means rest on different numbers of days; differences on the same days decided. The recommended arrangement was simulated again on new days for the answer, because a winner is often partly lucky. Each ${formatConfidence(confidence)} interval stands by itself.</caption><thead><tr><th scope="col">Arrangement</th><th scope="col">Takes</th><th scope="col">${isolated(found.goal.label)}</th><th scope="col">Days</th>${limited ? html`<th scope="col">Time limits</th>` : ""}<th scope="col">Result</th></tr></thead><tbody>${rows}</tbody></table></div>`;
+  return html`<div class="scroll"><table><caption>Finalists, simulated on new ${days}. ${promise} Each was simulated until it was dropped or recommended, so their means rest on different numbers of ${days}; differences on the same ${days} decided. The recommended arrangement was simulated again on new ${days} for the answer, because a winner is often partly lucky. Each ${formatConfidence(confidence)} interval stands by itself.</caption><thead><tr><th scope="col">Arrangement</th><th scope="col">Takes</th><th scope="col">${isolated(found.goal.label)}</th><th scope="col">${period(found) === "weeks" ? "Weeks" : "Days"}</th>${limited ? html`<th scope="col">Time limits</th>` : ""}<th scope="col">Result</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 function limitsTable({ confidence }: Improvement, { limits }: NonNullable<Improvement["recommended"]>): Markup {
@@ -119,6 +125,11 @@ function curveSection(found: Improvement): Markup {
 
 function triedSection(found: Improvement): Markup {
   const { tried, effort, confidence } = found;
+  const days = period(found);
+  const first =
+    found.allocated.kind === "week"
+      ? "each move by itself, then what gained together"
+      : "what an estimate of today's plan suggests";
   const limited = tried.some(({ keepsLimits }) => !keepsLimits);
   const rows = tried.map((design) => {
     const notes = [
@@ -129,11 +140,15 @@ function triedSection(found: Improvement): Markup {
     return html`<tr><th scope="row"><bdi>${isolated(design.name)}</bdi></th><td>${usesWords(design, found)}</td><td>${goalCell(design, found)}</td><td>${notes.join(", ")}</td></tr>`;
   });
   return html`<h2>Arrangements tried</h2>
-<p>The search tried ${formatDecimals(effort.designsTried, 0)} of ${formatDecimals(effort.designsAllowed, 0)} allowed arrangements, on the same ${tried[0]?.goal?.n ?? 0} days; those that fell behind on the first days had no more. It began with what an estimate of today's plan suggests. Round after round it then tried the most promising neighbours of the best so far. Arrangements that it never tried may be better. Seeds: search <code>${isolated(`${found.seed}, search`)}</code>; choice and curve <code>${isolated(found.seed)}</code>; comparison of the recommended arrangement with today's plan, in the answer and the rest of this report, <code>${isolated(`${found.seed}, comparison`)}</code>.</p>
-<div class="scroll"><table><caption>The best first. Do not read results from so few days: what leads here may only be lucky, so the choice was made on other days. Each ${formatConfidence(confidence)} interval stands by itself.</caption><thead><tr><th scope="col">Arrangement</th><th scope="col">Takes</th><th scope="col">${isolated(found.goal.label)}</th><th scope="col">To note</th></tr></thead><tbody>${rows}</tbody></table></div>`;
+<p>The search tried ${formatDecimals(effort.designsTried, 0)} of ${formatDecimals(effort.designsAllowed, 0)} allowed arrangements, on the same ${tried[0]?.goal?.n ?? 0} ${days}; those that fell behind on the first ${days} had no more. It began with ${first}. Round after round it then tried the most promising neighbours of the best so far. Arrangements that it never tried may be better. Seeds: search <code>${isolated(`${found.seed}, search`)}</code>; choice and curve <code>${isolated(found.seed)}</code>; comparison of the recommended arrangement with today's plan, in the answer and the rest of this report, <code>${isolated(`${found.seed}, comparison`)}</code>.</p>
+<div class="scroll"><table><caption>The best first. Do not read results from so few ${days}: what leads here may only be lucky, so the choice was made on other ${days}. Each ${formatConfidence(confidence)} interval stands by itself.</caption><thead><tr><th scope="col">Arrangement</th><th scope="col">Takes</th><th scope="col">${isolated(found.goal.label)}</th><th scope="col">To note</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 }
 
 function goalCell({ goal }: Found, found: Improvement): Markup {
   const words = estimateWords(goal ?? undefined, goalFormat(found), found.confidence);
   return html`${words.mean}${words.interval === "" ? "" : html`<span class="range">${words.interval}</span>`}`;
+}
+
+function period(found: Improvement): string {
+  return `${found.period ?? "day"}s`;
 }

@@ -8,6 +8,7 @@ type Line = MassBalance["lines"][number];
 const KINDS: Record<Line["kind"], string> = {
   "at the farm": "in",
   hung: "in",
+  "from before": "there when the day began",
   carcass: "out: sold as carcass",
   "chill loss": "out: lost in the chiller",
   "by-product": "out: by-product or cut",

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import type { Improvement, OptionsResult, StudyResults, VariantResults } from "../contract.ts";
+import type { Improvement, OptionsResult, Season, StudyResults, VariantResults } from "../contract.ts";
 import { CHART_CLASS, safeText } from "../frame/index.ts";
 import { isSingleDay, periodNoun, quoted, whichDay } from "../words/index.ts";
 import { appendix } from "./appendix.ts";
@@ -23,6 +23,7 @@ import {
   resultsSection,
 } from "./reportSections.ts";
 import { reportStyle } from "./reportStyle.ts";
+import { seasonSections } from "./seasonSections.ts";
 import { serverDocument } from "./serverDocument.ts";
 import { utilityTable } from "./utilityTable.ts";
 import { lotSection } from "./weekSections.ts";
@@ -33,9 +34,10 @@ export interface ReportOptions {
   planFile?: unknown;
   /** To draw into; default: a document for where there is no browser. */
   document?: Document;
-  /** Of a search or a line-up of offers, whose answer then comes first: the study is what it rests on. */
+  /** Of a search, a line-up of offers or a season, whose answer then comes first: the study is what it rests on. */
   improvement?: Improvement | undefined;
   offers?: OptionsResult | undefined;
+  season?: Season | undefined;
 }
 
 /**
@@ -72,8 +74,13 @@ export function renderReport(results: StudyResults, options: ReportOptions = {})
 }
 
 /** Null where the study itself was what was asked. */
-function otherAnswer(results: StudyResults, figures: Figures, { improvement, offers }: ReportOptions): Markup[] | null {
+function otherAnswer(
+  results: StudyResults,
+  figures: Figures,
+  { improvement, offers, season }: ReportOptions,
+): Markup[] | null {
   if (improvement !== undefined) return improvementSections(improvement, results, figures);
+  if (season !== undefined) return seasonSections(season, results, figures);
   return offers === undefined ? null : optionsSections(offers, results, figures);
 }
 

@@ -1,4 +1,4 @@
-import type { Improvement, OptionsResult, ResponseInfo, StudyResults, VariantResults } from "../contract.ts";
+import type { Improvement, OptionsResult, ResponseInfo, Season, StudyResults, VariantResults } from "../contract.ts";
 import type { ChartContext, ChartWords } from "../frame/index.ts";
 import {
   bindingChart,
@@ -54,6 +54,9 @@ import {
   screeningChart,
   screeningTable,
   screeningView,
+  seasonChart,
+  seasonChartTable,
+  seasonView,
   slopeChart,
   slopeTable,
   slopeView,
@@ -318,6 +321,11 @@ export function tradeOffChart(improvement: Improvement): PlannedChart | null {
 /** What each option of a line-up is worth. */
 export function worthChart(found: OptionsResult): PlannedChart {
   return planned("worth", worthView(found), differenceChart, differenceTable);
+}
+
+/** The weeks of a year. */
+export function seasonPicture(season: Season): PlannedChart {
+  return planned("season", seasonView(season), seasonChart, seasonChartTable);
 }
 
 /** Every picture of a study, each under its own name: responses first, then why days ended, then the drawn days with their limits. */

@@ -79,6 +79,11 @@ const CAUSES: Record<Cause, CauseText> = {
   load: { kind: "supply", words: "its arrival", because: "it had not arrived" },
   arrivals: { kind: "supply", words: "heads that arrive one by one", because: "heads arrive one by one" },
   "lorry away": { kind: "supply", words: "crates that are under way", because: "crates were under way" },
+  "left over": {
+    kind: "work",
+    words: "what was left over from yesterday",
+    because: "what was left over from yesterday came first",
+  },
 };
 
 /**

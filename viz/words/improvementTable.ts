@@ -4,10 +4,10 @@ import { isolated } from "../frame/index.ts";
 import type { DecisionCell, DecisionTable } from "./decisionTable.ts";
 
 /** What the table of a search reads of it. */
-type Searched = Pick<Improvement, "goal" | "allocated" | "answer" | "recommended">;
+type Searched = Pick<Improvement, "goal" | "allocated" | "answer" | "recommended" | "period">;
 
 /** Today's arrangement and the recommended one, with the goal, the end of work, what each takes and money; null where today's is recommended or none is. */
-export function improvementTable({ goal, allocated, answer, recommended }: Searched): DecisionTable | null {
+export function improvementTable({ goal, allocated, answer, recommended, period }: Searched): DecisionTable | null {
   if (recommended === null || recommended.isBase || recommended.goal === null || recommended.gain === null) return null;
   const { gain, ends, money, uses, name } = recommended;
   const [mean, range] = formatEstimate(recommended.goal, goal, 0);
@@ -25,9 +25,9 @@ export function improvementTable({ goal, allocated, answer, recommended }: Searc
   return {
     columns: [
       isolated(goal.label),
-      ...(ends === null ? [] : ["End of work"]),
+      ...(ends === null ? [] : [period === undefined ? "End of work" : "End of work, mean of the days"]),
       isolated(allocated.kind === "budget" ? `Spent [${allocated.unit}]` : allocated.unit),
-      ...(money === null ? [] : ["Money a day, to today"]),
+      ...(money === null ? [] : [`Money a ${money.daysTogether === undefined ? "day" : "week"}, to today`]),
     ],
     rows: [
       {
@@ -35,7 +35,7 @@ export function improvementTable({ goal, allocated, answer, recommended }: Searc
         cells: [
           plain(before),
           ...(ends === null ? [] : [plain(clock(ends.today))]),
-          plain(allocated.kind === "budget" || allocated.kind === "times" ? "0" : today),
+          plain(["budget", "times", "week"].includes(allocated.kind) ? "0" : today),
           ...(money === null ? [] : [plain("")]),
         ],
         ...{ best: answer === "no" || answer === "too small", harm: null },

@@ -32,9 +32,10 @@ export { improvementTable } from "./improvementTable.ts";
 export { offersTable } from "./offersTable.ts";
 export { otherResponseWords } from "./otherResponseWords.ts";
 export { type FactorEffect, rankedEffects, screeningWords } from "./screeningWords.ts";
+export { seasonTable, weeksOf } from "./seasonTable.ts";
 export { stepWords } from "./stepWords.ts";
 export { dateWords, hoursOf, weekClock, whichDay } from "./weekDay.ts";
-export { type WeekTold, weekTold } from "./weekTold.ts";
+export { type WeekTold, weekTold, whoLacked } from "./weekTold.ts";
 export { welfareLead } from "./welfareLead.ts";
 
 // Estimates and differences

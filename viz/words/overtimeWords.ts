@@ -8,8 +8,9 @@ export function overtimeWords({ plan }: Pick<StudyResults, "plan">, day: DayReco
   const work = `Work on the line ended at ${clock(day.workFinishSeconds)}`;
   // A run of an earlier version did not keep how long cleaning takes.
   const cleaning = day.workFinishSeconds > 0 ? (plan.cleaningSeconds ?? 0) : 0;
-  const end = day.workFinishSeconds + cleaning;
-  const ended = cleaning > 0 ? `${work} and cleaning at ${clock(end)}` : work;
+  const sections = (day.cleaning ?? []).map(({ toSeconds }) => toSeconds);
+  const end = Math.max(day.workFinishSeconds + cleaning, ...sections);
+  const ended = end > day.workFinishSeconds ? `${work} and cleaning at ${clock(end)}` : work;
   const over = end - day.shiftEndSeconds;
   return `${ended}, ${over > 0 ? `${minutes(over)} after the end of the last shift` : "within the shifts"}.`;
 }

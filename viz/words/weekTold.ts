@@ -90,22 +90,49 @@ function cutShort(results: StudyResults): string {
   const cut = values.filter((value) => value === 1).length;
   if (cut === 0) return "";
   const notes = results.variants[0]!.dayNotes ?? [];
-  return `${cut} of ${values.length} weeks ${cut === 1 ? "was" : "were"} cut short, since a day did not end, or not before the next one began: what is told of later days rests on the others. ${notes.map(isolated).join(" ")}`;
+  return `${cut} of ${values.length} weeks ${cut === 1 ? "was" : "were"} cut short, since a day did not end, or not before the next one began: what is told of later days rests on the others. ${[...whoLacked(results.variants[0]!), ...whatWasFull(results.variants[0]!), ...notes.map(isolated)].join(" ")}`;
+}
+
+const CUT_SHORT = "cutShort.";
+
+/** Whose absence cut weeks short; a sentence for each. */
+export function whoLacked({ values }: Pick<StudyResults["variants"][number], "values">): string[] {
+  return Object.entries(values).flatMap(([key, ofWeeks]) => {
+    const weeks = ofWeeks.filter((value) => value === 1).length;
+    if (!key.startsWith(CUT_SHORT) || weeks === 0) return [];
+    const name = key.slice(CUT_SHORT.length);
+    return [`In ${weeks === 1 ? "one" : weeks} of them too few of \u2018${isolated(name)}\u2019 came to do its work.`];
+  });
+}
+
+const FULL = "cutShortFull.";
+
+/** What was full when weeks were cut short; a sentence for each. */
+export function whatWasFull({ values }: Pick<StudyResults["variants"][number], "values">): string[] {
+  return Object.entries(values).flatMap(([key, ofWeeks]) => {
+    const weeks = ofWeeks.filter((value) => value === 1).length;
+    if (!key.startsWith(FULL) || weeks === 0) return [];
+    const stage = isolated(key.slice(FULL.length));
+    return [
+      `In ${weeks === 1 ? "one" : weeks} of them \u2018${stage}\u2019 was full, and nobody took anything out of it any more that day: the line before it had to stand.`,
+    ];
+  });
 }
 
 function orderWords(results: StudyResults, { orders }: Week): string[] {
-  const { values } = results.variants[0]!;
+  const { values, estimates } = results.variants[0]!;
   return orders.map(({ name, day, bySeconds }) => {
     const late = values[`order.${name}.late`] ?? [];
-    const short = values[`order.${name}.short`] ?? [];
     const met = late.filter((value) => value === 0).length;
     const when = `${isolated(day)} ${writeClock(bySeconds % SECONDS_PER_DAY)}`;
     const head = `Order \u2018${isolated(name)}\u2019 (${when}): `;
     if (met === late.length) return `${head}ready in time in every one of ${late.length} weeks.`;
-    const missing = short.filter((value) => value !== null);
-    const mean = missing.reduce((sum, value) => sum + value!, 0) / Math.max(1, missing.length);
     const info = results.responses.find(({ key }) => key === `order.${name}.short`)!;
-    return `${head}ready in time in ${met} of ${late.length} weeks; ${Math.round(mean)} ${info.unit} are missing at its time on average.`;
+    const missing = estimates[info.key];
+    if (missing === undefined) return `${head}ready in time in ${met} of ${late.length} weeks.`;
+    const [mean, range] = formatEstimate(missing, { unit: "", format: "number" }, 0);
+    const ends = range === "" || missing.low === missing.high ? "" : ` (${range})`;
+    return `${head}ready in time in ${met} of ${late.length} weeks; ${mean}${ends} ${info.unit} are missing at its time on average.`;
   });
 }
 

@@ -1,5 +1,5 @@
 /** Kinds of files that people write. */
-export type InputKind = "plan" | "study" | "demand" | "options" | "improve";
+export type InputKind = "plan" | "study" | "demand" | "options" | "improve" | "season";
 
 /** Keys that tell kinds apart; those that all have say nothing. Where as many speak for two kinds, the first one is meant. */
 const KEYS: Record<InputKind, readonly string[]> = {
@@ -8,6 +8,7 @@ const KEYS: Record<InputKind, readonly string[]> = {
   demand: ["week", "animals", "steps", "crates", "day", "line"],
   options: ["plan", "options", "interest", "daysPerYear", "question", "replications", "baseName"],
   improve: ["plan", "allocate", "goal", "search", "firstStage", "question", "baseName", "interest", "daysPerYear"],
+  season: ["plan", "weeks", "runs", "absent", "begins"],
 };
 
 /** What a file's content is; null when it shows signs of nothing. Its name does not matter. */

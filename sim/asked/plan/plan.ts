@@ -36,10 +36,26 @@ export interface Plan {
   bodyParts: BodyParts | null;
   /** Heads per hour the owner wants, or null. Drawn and reported, never enforced. */
   targetHeadsPerSecond: number | null;
+  /** What is there when the day begins, or the first day of a week; absent: nothing. */
+  atStart?: AtStart;
   /** Days one after another; absent where the plan is of one day alone. */
   week?: Week;
   /** Figures that nobody knows exactly; absent where the plan names none. A day takes them as written. */
   uncertain?: UncertainFigure[];
+}
+
+/** Crates in lairage and carcasses in chillers, each so many seconds there when the day's clock starts; longest first. */
+export interface AtStart {
+  crates: (StartedLot & { crates: number; headsPerCrate: number })[];
+  /** `leftShare`: of the live weight, what the stages before leave of a head. */
+  carcasses: (StartedLot & { in: string; heads: number; leftShare: number })[];
+}
+
+interface StartedLot {
+  /** Null: a lot of its own. */
+  lot: string | null;
+  forSeconds: number;
+  liveWeightKg: Varying;
 }
 
 /** A figure that nobody knows exactly, as a multiple of what the plan says. */
@@ -115,13 +131,20 @@ export interface DayPlan {
   /** Checks before the first head of the day: crews are there but begin so much after the first shift's start. */
   preStartSeconds: number;
   /** Cleaning after the last work; null for none. */
-  cleaning: { seconds: number; crews: string[] } | null;
+  cleaning: Cleaning | null;
   /** No planned stop may leave a head on this stretch; null when the plan names none. */
   safeStop: SafeStop | null;
   /** Stages whose heads may stay until the next day; only in a day of a week. */
   overnight?: Overnight[];
   /** The run is stopped, and says so, when the simulated clock passes this many seconds. */
   ceilingSeconds: number;
+}
+
+/** `seconds` after the last work; the sections as soon as each is empty, absent where the plan names none. */
+export interface Cleaning {
+  seconds: number;
+  crews: string[];
+  sections?: { section: string; seconds: number; people: number }[];
 }
 
 export interface Shift {
@@ -146,6 +169,9 @@ export interface SafeStop {
   /** A head is through at the end of this stage. */
   to: string;
 }
+
+/** What the shares of rest allowances are taken of. */
+export const ALLOWANCE_BASES = ["basic time", "shift"] as const;
 
 /** When a break ends for somebody who had a head to finish first. */
 export const BREAK_ENDS = ["after its length", "at its time"] as const;
@@ -185,6 +211,8 @@ export interface Load {
   lot?: string;
   /** The whole load may be withdrawn: all its heads are taken off at the end of a stage; absent: it never is. */
   withdrawn?: Withdrawal;
+  /** Its carcasses hang apart in that stage until then; absent: they are not held. */
+  held?: { in: string; untilSeconds: number };
   atSeconds: number;
   /** Added to `atSeconds`; null for a lorry that is always on time. */
   delay: Varying | null;
@@ -259,10 +287,23 @@ export interface Crew {
   walkSeconds: number;
   /** Each person is missing for the whole day with this probability, independently. */
   absentShare: number;
+  /** Its people change places by rule, as breaks of their own say; absent: they do not. */
+  rotates?: true;
+  /** Who steps in where too few of them are there; absent: nobody. */
+  cover?: Cover;
   /** Goes home when its own work is done, in overtime if need be; absent: with the day's last work, like everybody. */
   leavesOnItsOwn?: true;
   /** Pay per person-second; null without money. */
   payPerSecond: number | null;
+}
+
+/**
+ * Where fewer than `atLeast` (by shift) of a crew are there, people of the first crew of `by` that can spare somebody work
+ * with it for the shift. A crew keeps the people that its own work takes.
+ */
+export interface Cover {
+  by: { crew: string; keeps: number }[];
+  atLeast: number[];
 }
 
 export const CREW_RULES = ["furthest downstream", "longest queue", "fixed order"] as const;

@@ -1,11 +1,13 @@
 import { does } from "../../text/kinds/index.ts";
+import { peopleByShift, withCover } from "./parts/cover.ts";
+import { withRotations } from "./parts/rotation.ts";
 import { tidy } from "./parts/tidy.ts";
 import { dayStart, toDay } from "./parts/toDay.ts";
 import { toLiveHandling } from "./parts/toLiveHandling.ts";
 import { toMoney } from "./parts/toMoney.ts";
 import { toPlantUtilities } from "./parts/toPlantUtilities.ts";
 import { toStage } from "./parts/toStage.ts";
-import type { Crew, Load, Plan, Presentation, Stage, Stunned, Supply, Vessel } from "./plan.ts";
+import type { AtStart, Crew, Load, Plan, Presentation, Stage, Stunned, Supply, Vessel } from "./plan.ts";
 import { leftBefore } from "./presentation/massAlong.ts";
 import { expandedLoadNames } from "./rules/expandedLoadNames.ts";
 import type { PlanFile } from "./schema/planFile.ts";
@@ -20,7 +22,12 @@ type FileLoad = NonNullable<FileSupply["loads"]>[number];
 export function toPlan(file: PlanFile): Plan {
   const presentation = file.presentation && toPresentation(file.presentation);
   const { bodyParts } = file;
-  return {
+  const start = dayStart(file.day);
+  const hours = { start, shifts: file.day.shifts.map(({ from }) => from - start) };
+  const line = withCarcassShares(
+    file.line.filter(({ leftOut }) => !leftOut).map((stage) => toStage(stage, hours, { presentation, bodyParts })),
+  );
+  const plan: Plan = {
     name: file.name,
     notes: file.notes,
     sources: file.sources,
@@ -33,23 +40,21 @@ export function toPlan(file: PlanFile): Plan {
       uptimeSeconds: uptime,
       repairSeconds: repair,
     })),
-    line: withCarcassShares(
-      file.line
-        .filter(({ leftOut }) => !leftOut)
-        .map((stage) => toStage(stage, dayStart(file.day), { presentation, bodyParts })),
-    ),
+    line,
     limits: file.limits.map(({ min, max, ...limit }) => ({ ...limit, minSeconds: min, maxSeconds: max })),
     gates: file.gates,
     stunned: file.stunned && toStunned(file.stunned),
     vessels: file.vessels.map(toVessel),
-    utilities: file.utilities && toPlantUtilities(file.utilities),
+    utilities: file.utilities && toPlantUtilities(file.utilities, file.day.cleaning),
     money: file.money && toMoney(file.money),
     dressing: file.dressing,
     presentation,
     bodyParts,
     targetHeadsPerSecond: file.target,
+    ...(file.atStart === null ? {} : { atStart: toAtStart(file.atStart, line) }),
     ...(file.uncertain.length === 0 ? {} : { uncertain: file.uncertain }),
   };
+  return withRotations(withCover(plan, file), file);
 }
 
 /** A chiller that is not told how heavy carcasses are takes what the line leaves of them. */
@@ -61,6 +66,22 @@ function withCarcassShares(line: Stage[]): Stage[] {
     const carcassShare = tidy(leftBefore(line, stage.name));
     return { ...stage, dwell: { kind: "chilling", chilling: { ...chilling, carcassShare } } };
   });
+}
+
+/** Who is there longest comes first. */
+function toAtStart({ crates, carcasses }: NonNullable<PlanFile["atStart"]>, line: readonly Stage[]): AtStart {
+  const longestFirst = (a: { forSeconds: number }, b: { forSeconds: number }) => b.forSeconds - a.forSeconds;
+  return {
+    crates: crates
+      .map(({ for: forSeconds, liveWeight: liveWeightKg, ...rest }) => ({ ...rest, forSeconds, liveWeightKg }))
+      .sort(longestFirst),
+    carcasses: carcasses
+      .map(({ for: forSeconds, liveWeight: liveWeightKg, ...rest }) => {
+        const leftShare = tidy(leftBefore(line, rest.in));
+        return { ...rest, forSeconds, liveWeightKg, leftShare };
+      })
+      .sort(longestFirst),
+  };
 }
 
 /** Where heads come from, repeated loads written out. */
@@ -79,6 +100,7 @@ function toLoads(load: FileLoad, start: number): Load[] {
     name,
     ...(load.lot === null ? {} : { lot: load.lot }),
     ...(load.withdrawn === null ? {} : { withdrawn: load.withdrawn }),
+    ...(load.held === null ? {} : { held: { in: load.held.in, untilSeconds: load.held.until - start } }),
     atSeconds: load.at - start + index * (load.repeat?.every ?? 0),
     delay: load.delay,
     comesShare: load.comes,
@@ -91,10 +113,9 @@ function toLoads(load: FileLoad, start: number): Load[] {
 
 /** A pool of people, counted by shift. */
 function toCrew(file: PlanFile["crews"][number], shifts: PlanFile["day"]["shifts"]): Crew {
-  const { people } = file;
   return {
     name: file.name,
-    people: shifts.map((shift) => (typeof people === "number" ? people : (people[shift.name] ?? 0))),
+    people: peopleByShift(file, shifts).map((there) => Math.max(0, there - file.ill)),
     rule: file.rule,
     walkSeconds: file.walking,
     absentShare: file.absent,

@@ -10,7 +10,15 @@ import {
 } from "../../asked/plan/index.ts";
 import type { Study } from "../../asked/study/index.ts";
 import { formatNumber } from "../../text/units/index.ts";
-import { BadInput, IMPROVE_GUIDE, OPTIONS_GUIDE, PLAN_GUIDE, SIZE_GUIDE, STUDY_GUIDE } from "../faults.ts";
+import {
+  BadInput,
+  IMPROVE_GUIDE,
+  OPTIONS_GUIDE,
+  PLAN_GUIDE,
+  SEASON_GUIDE,
+  SIZE_GUIDE,
+  STUDY_GUIDE,
+} from "../faults.ts";
 import { type InputFile, loadPlan, loadPlanWithWarnings, loadStudy, readInputFile, refused } from "../inputs.ts";
 import { type Ceilings, ceilingsOf } from "../options.ts";
 import { counted, readingProgress, type Terminal } from "../terminal.ts";
@@ -31,6 +39,7 @@ const GUIDES: Record<InputKind, string[]> = {
   demand: [SIZE_GUIDE],
   options: [OPTIONS_GUIDE, PLAN_GUIDE],
   improve: [IMPROVE_GUIDE, PLAN_GUIDE],
+  season: [SEASON_GUIDE, PLAN_GUIDE],
 };
 
 interface Checked {
@@ -177,6 +186,16 @@ async function checkImprove(file: InputFile): Promise<Sound> {
   return { words, warnings: [] };
 }
 
+async function checkSeason(file: InputFile): Promise<Sound> {
+  const { readSeason } = await import("../../questions/season/index.ts");
+  const { question, faults } = readSeason(file.json, file.files);
+  refuse(file, faults);
+  const { name, entries, study } = question!;
+  const weeks = entries.reduce((sum, { times }) => sum + times, 0);
+  const words = `Season "${name}": ${counted(weeks, "week")} of ${counted(study.variants.length, "kind")}, ${counted(study.replications, "simulated week")} each.`;
+  return { words, warnings: [] };
+}
+
 function refuse({ path }: InputFile, faults: readonly Fault[]): void {
   if (faults.length > 0) throw refused(path, faults);
 }
@@ -187,4 +206,5 @@ const CHECKS: Record<InputKind, (file: InputFile, terminal: Terminal) => Sound |
   demand: checkDemand,
   options: checkOptions,
   improve: checkImprove,
+  season: checkSeason,
 };

@@ -11,6 +11,7 @@ import {
   type ImproveQuestion,
   improve,
   improvementStudy,
+  isMoved,
   readImprove,
 } from "../../questions/improve/index.ts";
 import { formatConfidence, formatEstimate, formatNumber, groupDigits, textTable } from "../../text/units/index.ts";
@@ -218,7 +219,7 @@ function improveSummary(found: Improvement): Line[] {
     ...section("How sure that is", found.words),
     ...(found.recommended === null
       ? []
-      : section(found.allocated.kind === "times" ? "What is moved" : "What is shared out", sharesTable(found))),
+      : section(isMoved(found.allocated) ? "What is moved" : "What is shared out", sharesTable(found))),
     ...section("Finalists", finalistsTable(found)),
     ...(found.curve.length === 0 ? [] : section("What more of the total brings", curveTable(found))),
   ];
@@ -235,7 +236,7 @@ function sharesTable({ allocated, recommended }: Improvement): string[] {
   return textTable([
     ["", "as it is", "recommended"],
     ...elements.map((element, index) => [element.name, shown(element.base, element), shown(counts[index]!, element)]),
-    ...(kind === "times"
+    ...(isMoved(allocated)
       ? []
       : [[`of ${groupDigits(formatNumber(allocated.most))} ${unit}`, "", usesOf(recommended!)]]),
   ]);
@@ -245,7 +246,7 @@ function finalistsTable(found: Improvement): string[] {
   const picked = found.recommended?.name;
   const limited = found.recommended === null || found.recommended.limits.length > 0;
   return textTable([
-    ["", found.allocated.unit, headOf(found), "days", limited ? "limits" : "", ""],
+    ["", found.allocated.unit, headOf(found), `${found.period ?? "day"}s`, limited ? "limits" : "", ""],
     ...found.finalists.map((finalist) => [
       finalist.name,
       usesOf(finalist),
@@ -256,7 +257,7 @@ function finalistsTable(found: Improvement): string[] {
         ? "recommended"
         : finalist.droppedAfter === null
           ? ""
-          : `dropped after ${counted(finalist.droppedAfter, "day")}`,
+          : `dropped after ${counted(finalist.droppedAfter, found.period ?? "day")}`,
     ]),
   ]);
 }

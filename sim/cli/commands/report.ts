@@ -5,6 +5,7 @@ import { chartFiles, renderReport } from "../../../viz/index.ts";
 import { type Drawn, readResults, rebuiltFiles, type StudyResults, writeRunFolder } from "../../days/results/index.ts";
 import { readImprovement } from "../../questions/improve/index.ts";
 import { readOptionsResult } from "../../questions/options/index.ts";
+import { readSeasonResult } from "../../questions/season/index.ts";
 import { BadInput } from "../faults.ts";
 import { readInputFile, readNamedText } from "../inputs.ts";
 import type { RunAnswer } from "../runFolder.ts";
@@ -89,6 +90,7 @@ function readRun(folder: string): Run {
   const answer = {
     improvement: answerIn(folder, "improvement.json", readImprovement),
     offers: answerIn(folder, "line-up.json", readOptionsResult),
+    season: answerIn(folder, "season.json", readSeasonResult),
   };
   return { results, plan, answer };
 }

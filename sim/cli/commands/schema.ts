@@ -2,6 +2,7 @@ import { planJsonSchema } from "../../asked/plan/index.ts";
 import { studyJsonSchema } from "../../asked/study/index.ts";
 import { improveJsonSchema } from "../../questions/improve/index.ts";
 import { optionsJsonSchema } from "../../questions/options/index.ts";
+import { seasonJsonSchema } from "../../questions/season/index.ts";
 import { demandJsonSchema } from "../../questions/size/index.ts";
 import type { SchemaKind } from "../options.ts";
 import type { Terminal } from "../terminal.ts";
@@ -12,6 +13,7 @@ const SCHEMAS: Record<SchemaKind, () => Record<string, unknown>> = {
   demand: demandJsonSchema,
   options: optionsJsonSchema,
   improve: improveJsonSchema,
+  season: seasonJsonSchema,
 };
 
 /** Prints the JSON Schema of one kind of file, for editors. */

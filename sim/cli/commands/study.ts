@@ -5,6 +5,7 @@ import {
   plansTold,
   ranking,
   welfareLead,
+  whoLacked,
   wrappedLines,
 } from "../../../viz/index.ts";
 import type { Study } from "../../asked/study/index.ts";
@@ -330,7 +331,7 @@ function unfinishedWarning({ plan }: StudyResults, { name, values, dayNotes = []
   const held = day.status === "finished" ? "" : ` On the first day: ${dayNotes.join(" ")}`;
   if (plan.week !== undefined)
     return [
-      `Note on "${name}": ${cut} of ${counted(days.length, "week")} did not come to its end; later days rest on the others. ${dayNotes.join(" ")}`.trim(),
+      `Note on "${name}": ${cut} of ${counted(days.length, "week")} did not come to its end; later days rest on the others. ${[...whoLacked({ values }), ...dayNotes].join(" ")}`.trim(),
     ];
   return [
     `Note on "${name}": ${cut} of ${counted(days.length, "day")} did not end by itself (cut off at the plan's longest day, or stuck); its end is a lower bound.${held}`,

@@ -75,8 +75,9 @@ export class Scribe {
     crates.set(2, day.now, day.cleanCrates);
     let takenOff = 0;
     for (let destination = CARCASS + 1; destination < day.out.length; destination++) takenOff += day.out[destination]!;
-    counts.set(0, day.now, day.arrived);
-    counts.set(1, day.now, day.hung);
+    // Carcasses that were there when the day began came and were hung before it.
+    counts.set(0, day.now, day.arrived + day.keptHeads);
+    counts.set(1, day.now, day.hung + day.keptHeads);
     counts.set(3, day.now, day.out[CARCASS]!);
     counts.set(4, day.now, takenOff);
   }

@@ -53,6 +53,8 @@ export interface DayRecord {
   perHead: HeadTable | null;
   /** Only on request; null also where the plan does not say where heads are stunned. */
   killStops: KillStopsRecord | null;
+  /** Sections that were cleaned, in the order in which that began; absent where the plan names none. */
+  cleaning?: SectionCleaning[];
   /** Of a week, for which the record of its first day stands: all of its days. Absent of a day alone. */
   week?: DaysRecord;
 }
@@ -276,9 +278,11 @@ export interface KillStop {
   startedAgain: boolean;
 }
 
-/** Kilograms. Live = by-products + out (by destination) + still on the line, to rounding. */
+/** Kilograms. Live + from before = by-products + out (by destination) + still on the line, to rounding. */
 export interface MassRecord {
   liveKg: number;
+  /** On the line when the day began; absent where nothing was. */
+  fromBeforeKg?: number;
   byProductsKg: Record<string, number>;
   outKg: Record<string, number>;
   onLineKg: number;
@@ -323,6 +327,14 @@ export interface SharedBreakdownRecord {
   downSeconds: number;
 }
 
+/** When a section was cleaned, by so many people; seconds after the day's start. */
+export interface SectionCleaning {
+  section: string;
+  people: number;
+  fromSeconds: number;
+  toSeconds: number;
+}
+
 export interface QueueRecord {
   mean: number;
   max: number;
@@ -333,8 +345,10 @@ export interface CrewRecord {
   /** When its people last ended some work; 0 where there was none. */
   lastWorkSeconds: number;
   peopleMax: number;
-  /** People there by shift, in the order of the plan's shifts; who is absent that day is not counted. */
+  /** People there by shift, in the order of the plan's shifts; who is absent that day, or works with another crew, is not counted. */
   people: number[];
+  /** People of other crews who stepped in, by shift; absent where nobody did. */
+  helpers?: { crew: string; people: number[] }[];
   /** Who is absent that day, by shift. */
   absent: number[];
   /** Person-seconds with work in hand: those of `work` and `jobSeconds` together. */

@@ -26,9 +26,10 @@ import {
   WORK_ENDS,
   WORKING,
 } from "./state/dayState.ts";
-import { DIVERTED, type Item, STUCK, UNDRAINED, UNFINISHED } from "./state/item.ts";
+import { DIVERTED, HELD, type Item, STUCK, UNDRAINED, UNFINISHED } from "./state/item.ts";
+import type { LoadState } from "./state/loadState.ts";
 import type { PositionState } from "./state/positionState.ts";
-import type { StageState } from "./state/stageState.ts";
+import { nextOut, type StageState } from "./state/stageState.ts";
 import { noteStuck, noteStunned, stickingLeft } from "./stunned/late.ts";
 import { firstOwnBreakdown, spendOwnUptime, startStationClocks, stopStationClocks } from "./uptime.ts";
 import { END, ENTRY, EXIT, passGates, passPoint, START } from "./watchLimits.ts";
@@ -110,16 +111,23 @@ export function endDwell(day: DayState, position: PositionState): void {
 function endDwellOf(day: DayState, stage: StageState): void {
   const item = stage.ends.shift();
   item.doneAt = stage.index;
+  if ((item.flags & HELD) !== 0) endHold(stage, item);
   passPoint(day, item, stage, END);
   stage.processed++;
   if (vesselIsFull(stage)) item.flags |= UNDRAINED;
   else takeProducts(day, stage, item);
 }
 
-/** The first head's time is up, and nothing was done about it yet. */
+/** Its lot is released. */
+export function endHold(stage: StageState, item: Item): void {
+  item.flags &= ~HELD;
+  stage.heldHeads--;
+}
+
+/** The next head's time is up, and nothing was done about it yet. */
 function firstIsDue({ stage, item }: PositionState): boolean {
-  const { queue } = stage;
-  return queue.length > 0 && queue.first!.doneAt === stage.index && queue.first !== item;
+  const next = nextOut(stage);
+  return next !== null && next.doneAt === stage.index && next !== item;
 }
 
 function mayLeave(position: PositionState): boolean {
@@ -128,7 +136,7 @@ function mayLeave(position: PositionState): boolean {
 
 /** The first head leaves, unless the vessel that its blood or drip runs into is full: runDay.ts calls again. */
 function leaveFirst(day: DayState, position: PositionState): void {
-  position.item = position.stage.queue.first;
+  position.item = nextOut(position.stage);
   if ((position.item!.flags & UNDRAINED) !== 0) position.done = true;
   else release(day, position);
 }
@@ -201,7 +209,7 @@ function isQueuedFor(stage: StageState): boolean {
 }
 
 function itemOf({ stage, item }: PositionState): Item {
-  return stage.kind === DWELL ? stage.queue.first! : item!;
+  return stage.kind === DWELL ? nextOut(stage)! : item!;
 }
 
 /**
@@ -296,7 +304,7 @@ function noteActive(day: DayState, to: number): void {
   const stage = day.stageAt[to]!;
   if (stage.kind === CHAIN) noteChainActive(day, stage.chain!);
   if (stage.kind !== DWELL) return;
-  const firstDwells = stage.queue.length > 0 && stage.queue.first!.doneAt !== to;
+  const firstDwells = stage.queue.length > 0 && nextOut(stage)?.doneAt !== to;
   day.active?.turn(stage.positions[0]!.index, firstDwells && isFull(stage), day.now);
 }
 
@@ -451,6 +459,7 @@ function enterDwell(day: DayState, stage: StageState, item: Item): void {
   day.recorders?.entered[stage.index]?.pass(day.now);
   item.entered = day.now;
   item.ready = day.now + dwellOf(stage, item);
+  if (item.load !== NONE) beginHold(stage, item, day.loadAt[item.load]!);
   item.doneAt = NONE;
   day.path?.dwells(stage.index, item);
   stage.ends.push(item);
@@ -459,8 +468,16 @@ function enterDwell(day: DayState, stage: StageState, item: Item): void {
   if (stage.isClosed) checkFinished(day);
 }
 
+/** A head of a lot that is held here is ready when that is released. */
+function beginHold(stage: StageState, item: Item, { heldIn, heldUntil }: LoadState): void {
+  if (heldIn !== stage.index || heldUntil <= item.ready) return;
+  item.ready = heldUntil;
+  item.flags |= HELD;
+  stage.heldHeads++;
+}
+
 /** Drawn, or read off the chilling curve for the head's weight; the heat that goes is booked with it. */
-function dwellOf(stage: StageState, item: Item): number {
+export function dwellOf(stage: StageState, item: Item): number {
   if (stage.chilling === null) return stage.work.draw();
   const { weightsKg, seconds, joules } = stage.chilling;
   const step = weightsKg[1]! - weightsKg[0]!;
@@ -470,6 +487,12 @@ function dwellOf(stage: StageState, item: Item): number {
   const within = Math.min(Math.max(at - row, 0), 1);
   stage.heatJoules += joules[row]! + within * (joules[row + 1]! - joules[row]!);
   return seconds[row]! + within * (seconds[row + 1]! - seconds[row]!);
+}
+
+/** The day begins with heads that dwell here, or whose time was up in the night. */
+export function beginDwelling(day: DayState, stage: StageState): void {
+  if (mayLeave(stage.positions[0]!)) day.path?.leavesNext(stage.index);
+  scheduleDwell(day, stage);
 }
 
 /** What comes next: the first head leaves whose time was up behind another one, or the next head's time is up. */
@@ -482,7 +505,7 @@ export function scheduleDwell(day: DayState, { ends, positions }: StageState): v
 /** Books the head's dwell and the wait after it, and turns to the next head. */
 function leaveDwell(day: DayState, stage: StageState, item: Item): void {
   const wayOut = stage.positions[0]!;
-  stage.queue.shift();
+  stage.queue.remove(item);
   wayOut.item = null;
   noteQueue(day, stage, stage.queue.length);
   bookDwell(day, stage, item);

@@ -5,7 +5,7 @@ import { notHung } from "./leaveLine.ts";
 import { crewFor } from "./people.ts";
 import { peopleHere } from "./state/crewState.ts";
 import { BLOCKED, type DayState, DOWN, WORKING } from "./state/dayState.ts";
-import type { StageState } from "./state/stageState.ts";
+import { nextOut, type StageState } from "./state/stageState.ts";
 
 /**
  * What is left where, and what it waits for, on a day that did not end by itself; in line order. Stages whose heads only
@@ -52,9 +52,7 @@ function reasonOf(day: DayState, stage: StageState): Reason {
 /** A head that has not dwelt or ridden to its end waits for that, another one for a place. */
 function dwelling(day: DayState, stage: StageState): Reason {
   const isReady =
-    stage.kind === DWELL
-      ? stage.queue.length > 0 && stage.queue.first!.ready <= day.now
-      : stage.positions[0]!.item !== null;
+    stage.kind === DWELL ? (nextOut(stage)?.ready ?? Infinity) <= day.now : stage.positions[0]!.item !== null;
   if (isReady) return nextFull(stage);
   const waitsForStations = stage.kind === CHAIN && stage.chain!.stations.some((station) => station.queue.length > 0);
   return waitsForStations ? { reason: "the next stage", of: [] } : { reason: "time", of: [] };

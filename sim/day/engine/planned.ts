@@ -106,16 +106,17 @@ function applyRow(day: DayState, row: number): void {
     return;
   }
   const crew = day.crewAt[target]!;
-  if (action === CREW_PEOPLE) changePeople(day, crew, calendar.amount[row]!);
+  if (action === CREW_PEOPLE) changePeople(day, crew, row);
   else beginBreak(day, crew, calendar.lengthSeconds[row]!, calendar.endSeconds[row]!);
   callAgain(day, crew);
 }
 
 /** Whoever holds a head finishes it first: only free people go at once. */
-function changePeople(day: DayState, crew: CrewState, amount: number): void {
+function changePeople(day: DayState, crew: CrewState, row: number): void {
+  const { amount, shift } = day.line.calendar;
   bookCrew(day, crew);
-  crew.missing = crew.absent[amount]!;
-  crew.people = amount - crew.missing;
+  crew.people = crew.present[shift[row]!] ?? 0;
+  crew.missing = amount[row]! - crew.people;
   if (crew.people === 0) dropBreaks(day, crew);
 }
 
@@ -179,6 +180,7 @@ function changePace(day: DayState, chain: ChainState, row: number): void {
 /** No head leaves the stage any more today; one that waits for a place behind it, its time being up, still goes. */
 function closeForTheDay(day: DayState, stage: StageState): void {
   stage.isClosed = true;
+  day.path?.closes(stage.index);
   scheduleDwell(day, stage);
   checkFinished(day);
 }

@@ -16,15 +16,26 @@ export type Visitor = (item: Item, stage: StageState, travelling: boolean) => vo
 export function visitPresent(day: DayState, visit: Visitor): void {
   for (const stage of day.stageAt) {
     visitList(stage.travelling, (item) => visit(item, stage, true));
-    // A head at a station on a chain hangs on the chain and is met there.
-    if (stage.kind === CHAIN_STATION) continue;
     const here = (item: Item) => visit(item, stage, false);
-    if (stage.kind === CHAIN) visitRing(stage.chain!, here);
-    else {
-      visitList(stage.queue, here);
-      if (stage.kind !== DWELL) visitPositions(stage, here);
-    }
+    if (waitsInQueue(stage)) visitList(stage.queue, here);
+    visitOthers(stage, here);
   }
+}
+
+/** A head at a station on a chain hangs on the chain and is met there. */
+export function waitsInQueue({ kind }: StageState): boolean {
+  return kind !== CHAIN_STATION && kind !== CHAIN;
+}
+
+/** The same at one stage, without those that wait or dwell in its queue. */
+export function visitMoving(stage: StageState, visit: (item: Item, travelling: boolean) => void): void {
+  visitList(stage.travelling, (item) => visit(item, true));
+  visitOthers(stage, (item) => visit(item, false));
+}
+
+function visitOthers({ kind, chain, positions }: StageState, here: (item: Item) => void): void {
+  if (kind === CHAIN) visitRing(chain!, here);
+  else if (kind !== CHAIN_STATION && kind !== DWELL) visitPositions(positions, here);
 }
 
 /** The items of a list, from its first one. */
@@ -43,8 +54,8 @@ function visitRing(chain: ChainState, visit: (item: Item) => void): void {
   }
 }
 
-function visitPositions(stage: StageState, visit: (item: Item) => void): void {
-  for (const { item, held } of stage.positions) {
+function visitPositions(positions: StageState["positions"], visit: (item: Item) => void): void {
+  for (const { item, held } of positions) {
     if (item !== null) visit(item);
     visitList(held, visit);
   }

@@ -22,6 +22,7 @@ import { notHung } from "./leaveLine.ts";
 import { leftOver } from "./leftOver.ts";
 import { ownTimes } from "./ownTimeRecord.ts";
 import { visitList, visitPresent } from "./present.ts";
+import { sectionCleanings } from "./sectionCleaning.ts";
 import type { ChainState } from "./state/chainState.ts";
 import type { CrewState } from "./state/crewState.ts";
 import { type DayState, STANDS_DOWN, STANDS_PAUSE, STANDS_UNFINISHED, STANDS_UNLOADING } from "./state/dayState.ts";
@@ -34,6 +35,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
   const { line } = day;
   const killStops = day.killStops?.record() ?? null;
   closeBooks(day);
+  const stages = stageRecords(day);
   return {
     replication: day.options.replication,
     status,
@@ -54,7 +56,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
       inLairage: line.supply.kind === "loads" ? day.arrived - day.hung : notHung(day),
       onLine: day.headsOnLine - notHung(day),
     },
-    stages: stageRecords(day),
+    stages,
     crews: day.crewAt.map((crew) => crewRecord(day, crew)),
     sections: line.sectionNames.map((_, section) => sectionRecord(day, section)),
     limits: line.limits.names.map((_, limit) => limitRecord(day, limit)),
@@ -71,6 +73,7 @@ export function recordOf(day: DayState, status: DayRecord["status"]): DayRecord 
     perHead: day.recorders?.headTable() ?? null,
     binding: bindingRecord(day, status),
     killStops,
+    ...(line.cleaning === null ? {} : { cleaning: sectionCleanings(day, stages) }),
   };
 }
 
@@ -179,6 +182,7 @@ function massRecord(day: DayState): MassRecord {
   });
   return {
     liveKg: day.liveKg,
+    ...(day.keptKg > 0 ? { fromBeforeKg: day.keptKg } : {}),
     carcassLiveKg: day.carcassLiveKg,
     byProductsKg: Object.fromEntries(line.productNames.map((name, product) => [name, day.productKg[product]!])),
     outKg: Object.fromEntries(line.destinationNames.map((name, index) => [name, day.outKg[index]!])),
@@ -210,8 +214,11 @@ function crewRecord(day: DayState, crew: CrewState): CrewRecord {
     name: names[crew.index]!,
     lastWorkSeconds: crew.lastWork,
     peopleMax: crew.peopleMax,
-    people: shiftPeople[crew.index]!.map((people) => people - crew.absent[people]!),
+    people: [...crew.present],
     absent: shiftPeople[crew.index]!.map((people) => crew.absent[people]!),
+    ...(crew.helpers.length === 0
+      ? {}
+      : { helpers: crew.helpers.map((each) => ({ crew: names[each.crew.index]!, people: [...each.people] })) }),
     busySeconds: crew.busySeconds,
     work: crew.stations.map(({ index }, row) => ({
       stage: day.stages.names[index]!,

@@ -26,6 +26,7 @@ import { sendPeople } from "./dispatch.ts";
 import { drainDwell, endDwell, endTravel, endWork, startWaiting } from "./flow.ts";
 import { emptyingJob } from "./jobs.ts";
 import { KillStops } from "./killStops/killStops.ts";
+import { beginWith } from "./overnight/atStart.ts";
 import { callKept, carryOver } from "./overnight/carryOver.ts";
 import { releaseFromJob } from "./people.ts";
 import {
@@ -69,8 +70,9 @@ export interface DayBefore {
 
 /** A day with its first events scheduled and nothing simulated yet; with what the day before left in the plant. */
 export function startDay(line: CompiledLine, options: DayOptions, before: DayBefore | null = null): DayState {
-  const day = new DayState(line, options);
-  if (before !== null) carryOver(before, day);
+  const day = new DayState(line, options, before !== null || line.atStart !== null);
+  if (before === null) beginWith(day);
+  else carryOver(before, day);
   if (options.killStops && line.killLine !== null) day.killStops = new KillStops(line.killLine, day);
   startCalendarClocks(day);
   startChains(day);
@@ -78,7 +80,7 @@ export function startDay(line: CompiledLine, options: DayOptions, before: DayBef
   countUnmanned(day);
   for (const stage of day.stageAt) notePlannedAbsence(day, stage);
   startSupply(day);
-  if (before !== null) callKept(day);
+  if (before !== null || line.atStart !== null) callKept(day);
   // What happens at the day's first instant comes before people are sent; if nothing does, they are sent now.
   nextSlot(day);
   return day;

@@ -16,6 +16,8 @@ interface Entry {
   action: number;
   target: number;
   amount: number;
+  /** The shift that begins; left out elsewhere. */
+  shift?: number;
   length: number;
   /** Of a break that ends at its time; NaN otherwise. */
   end: number;
@@ -40,6 +42,7 @@ export function compileCalendar(plan: Plan, all: Step[]): CalendarColumns {
     action: Int8Array.from(entries, (entry) => entry.action),
     target: Int32Array.from(entries, (entry) => entry.target),
     amount: Int32Array.from(entries, (entry) => entry.amount),
+    shift: Int8Array.from(entries, (entry) => entry.shift ?? -1),
     lengthSeconds: Float64Array.from(entries, (entry) => entry.length),
     endSeconds: Float64Array.from(entries, (entry) => entry.end),
   };
@@ -50,7 +53,8 @@ function shiftEntries(plan: Plan): Entry[] {
     plan.day.shifts.flatMap((shift, index) => {
       const checks = index === 0 ? plan.day.preStartSeconds : 0;
       const entry = { action: CREW_PEOPLE, target, length: 0, end: Number.NaN };
-      const begins = { ...entry, seconds: shift.fromSeconds + checks, amount: crew.people[index]! };
+      const seconds = shift.fromSeconds + checks;
+      const begins = { ...entry, seconds, amount: plannedPeople(crew)[index]!, shift: index };
       const following = plan.day.shifts[index + 1];
       // Whoever leaves when their own work is done stays beyond their last shift, whatever shifts of others follow.
       if (crew.leavesOnItsOwn && index > lastManned(crew)) return [];
@@ -61,8 +65,13 @@ function shiftEntries(plan: Plan): Entry[] {
   );
 }
 
-function lastManned({ people }: Crew): number {
-  return people.findLastIndex((there) => there > 0);
+function lastManned(crew: Crew): number {
+  return plannedPeople(crew).findLastIndex((there) => there > 0);
+}
+
+/** By shift, whoever is ill where somebody steps in. */
+export function plannedPeople({ people, cover }: Crew): number[] {
+  return people.map((there, shift) => Math.max(there, cover?.atLeast[shift] ?? 0));
 }
 
 function breakEntries(plan: Plan, all: Step[]): Entry[] {

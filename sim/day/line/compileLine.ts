@@ -1,11 +1,12 @@
-import { CREW_RULES, MOMENTS, type Plan, type Point } from "../../asked/plan/plan.ts";
+import { type AtStart, CREW_RULES, MOMENTS, type Plan, type Point } from "../../asked/plan/plan.ts";
 import { does } from "../../text/kinds/index.ts";
 import { compileBreakdowns } from "./compileBreakdowns.ts";
-import { compileCalendar } from "./compileCalendar.ts";
+import { compileCalendar, plannedPeople } from "./compileCalendar.ts";
 import {
   BLED,
   type ChainColumns,
   type CompiledLine,
+  type CompiledLoad,
   type CompiledStunned,
   type CompiledSupply,
   type CrewColumns,
@@ -54,6 +55,8 @@ export function compileLine(plan: Plan): CompiledLine {
     stunned: compileStunned(plan, all),
     slots: compileSlots(plan, { stages, positions, breakdowns, chains, vessels }),
     supply: compileSupply(plan, all, destinationNames),
+    atStart: compileAtStart(plan, all),
+    cleaning: compileCleaning(plan, sectionNames),
     killLine: compileKillLine(plan, all),
     sectionNames,
     destinationNames,
@@ -73,13 +76,22 @@ function compileCrews(plan: Plan, all: Step[]): CrewColumns {
     count: plan.crews.length,
     names: plan.crews.map((crew) => crew.name),
     rule: Int8Array.from(plan.crews, (crew) => CREW_RULES.indexOf(crew.rule)),
-    peopleMax: Int32Array.from(plan.crews, (crew) => Math.max(...crew.people)),
+    peopleMax: Int32Array.from(plan.crews, (crew) => Math.max(...crew.people, ...(crew.cover?.atLeast ?? []))),
     shiftPeople: plan.crews.map((crew) => crew.people),
+    cover: plan.crews.map(({ cover }) =>
+      cover === undefined
+        ? null
+        : {
+            by: cover.by.map(({ crew }) => plan.crews.findIndex(({ name }) => name === crew)),
+            keeps: cover.by.map(({ keeps }) => keeps),
+            atLeast: cover.atLeast,
+          },
+    ),
     walkSeconds: Float64Array.from(plan.crews, (crew) => crew.walkSeconds),
     absentShare: Float64Array.from(plan.crews, (crew) => crew.absentShare),
     leavesFrom: Float64Array.from(plan.crews, (crew) => {
       if (!crew.leavesOnItsOwn) return Number.NaN;
-      return plan.day.shifts[crew.people.findLastIndex((there) => there > 0)]?.toSeconds ?? 0;
+      return plan.day.shifts[plannedPeople(crew).findLastIndex((there) => there > 0)]?.toSeconds ?? 0;
     }),
     protected: Int8Array.from(served, (list) => (list.some((stage) => stretch[stage]) ? 1 : 0)),
     stationFrom: rowRanges(served.map((list) => list.length)),
@@ -181,6 +193,48 @@ function marksOf({ stunning, sticking, bleeding }: KillLine, all: Step[], indexO
   ]);
 }
 
+function compileCleaning({ day, crews }: Plan, sectionNames: readonly string[]): CompiledLine["cleaning"] {
+  const { cleaning } = day;
+  if (cleaning?.sections === undefined) return null;
+  return {
+    sections: cleaning.sections.map((each) => ({ ...each, section: sectionNames.indexOf(each.section) })),
+    crews: cleaning.crews.map((crew) => crews.findIndex(({ name }) => name === crew)),
+  };
+}
+
+function compileAtStart({ atStart }: Plan, all: Step[]): CompiledLine["atStart"] {
+  if (atStart === undefined) return null;
+  return {
+    crates: atStart.crates.map((entry) => loadBefore(entry, entry)),
+    carcasses: atStart.carcasses.map((entry) => ({
+      load: loadBefore(entry, { crates: 1, headsPerCrate: entry.heads }),
+      stage: all.findLastIndex(({ name }) => name === entry.in),
+      heads: entry.heads,
+      leftShare: entry.leftShare,
+    })),
+  };
+}
+
+/** What is there when the day begins came before it did. */
+function loadBefore(
+  { lot, forSeconds, liveWeightKg }: AtStart["crates" | "carcasses"][number],
+  { crates, headsPerCrate }: Pick<CompiledLoad, "crates" | "headsPerCrate">,
+): CompiledLoad {
+  return {
+    ...{
+      name: lot ?? "there at the start",
+      lot,
+      seconds: -forSeconds,
+      delay: null,
+      comesShare: 1,
+      crates,
+      headsPerCrate,
+    },
+    ...{ withdrawnChance: 0, withdrawnAt: -1, withdrawnTo: -1, heldIn: -1, heldUntil: 0 },
+    ...{ deadOnArrivalShare: 0, liveWeightKg },
+  };
+}
+
 function compileSupply(plan: Plan, all: Step[], destinations: string[]): CompiledSupply {
   const { supply } = plan;
   if (supply.kind === "saturated") return { kind: "saturated", heads: supply.heads, liveWeightKg: supply.liveWeightKg };
@@ -196,6 +250,8 @@ function compileSupply(plan: Plan, all: Step[], destinations: string[]): Compile
       lot: load.lot ?? null,
       withdrawnChance: load.withdrawn?.chance ?? 0,
       withdrawnAt: all.findLastIndex(({ name }) => name === load.withdrawn?.at),
+      heldIn: all.findLastIndex(({ name }) => name === load.held?.in),
+      heldUntil: load.held?.untilSeconds ?? 0,
       withdrawnTo: destinations.indexOf(load.withdrawn?.as ?? ""),
       seconds: load.atSeconds,
       delay: load.delay,

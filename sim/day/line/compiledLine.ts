@@ -82,6 +82,10 @@ export interface CompiledLine {
   stunned: CompiledStunned | null;
   slots: SlotColumns;
   supply: CompiledSupply;
+  /** What is there when the day begins, longest first; null where nothing is. */
+  atStart: { crates: CompiledLoad[]; carcasses: StartedCarcasses[] } | null;
+  /** Sections that are cleaned one by one, by index, and who does it; null where the plan names none. */
+  cleaning: { sections: { section: number; seconds: number; people: number }[]; crews: number[] } | null;
   /** Null where nothing in the plan says where heads are stunned. */
   killLine: KillLineColumns | null;
   sectionNames: string[];
@@ -243,6 +247,8 @@ export interface CrewColumns {
   peopleMax: Int32Array;
   /** By crew: people by shift. */
   shiftPeople: number[][];
+  /** By crew: who steps in where fewer than so many (by shift) are there, and what each of those keeps; null: nobody. */
+  cover: (CoverColumns | null)[];
   walkSeconds: Float64Array;
   absentShare: Float64Array;
   /** By crew: end of its last shift where it leaves when its own work is done; NaN where it leaves with the day's last work. */
@@ -254,6 +260,13 @@ export interface CrewColumns {
   stations: Int32Array;
 }
 
+/** Crews by index, in order of preference. */
+export interface CoverColumns {
+  by: number[];
+  keeps: number[];
+  atLeast: number[];
+}
+
 /** Planned changes, by time. */
 export interface CalendarColumns {
   count: number;
@@ -261,8 +274,10 @@ export interface CalendarColumns {
   action: Int8Array;
   /** Crew or stage index. */
   target: Int32Array;
-  /** People for CREW_PEOPLE, row of the chain's pace for CHAIN_PACE; 0 otherwise. */
+  /** By plan, whoever is missing, for CREW_PEOPLE; row of the chain's pace for CHAIN_PACE; 0 otherwise. */
   amount: Int32Array;
+  /** The shift that begins, for CREW_PEOPLE; -1 where none does, and for the others. */
+  shift: Int8Array;
   /** How long a break or pause lasts; 0 for the others. */
   lengthSeconds: Float64Array;
   /** When a break ends for everybody; NaN where each has its whole length, and for the others. */
@@ -402,6 +417,14 @@ export interface CompiledLoads {
   awaySeconds: number;
 }
 
+/** Carcasses that hang in a stage, as a load that came before the day began. `leftShare`: what is left of their live weight. */
+export interface StartedCarcasses {
+  load: CompiledLoad;
+  stage: number;
+  heads: number;
+  leftShare: number;
+}
+
 export interface CompiledLoad {
   name: string;
   /** Null: a lot of its own. */
@@ -410,6 +433,9 @@ export interface CompiledLoad {
   withdrawnChance: number;
   withdrawnAt: number;
   withdrawnTo: number;
+  /** Stage in which its carcasses are held, -1 where they are not; and until when, seconds. */
+  heldIn: number;
+  heldUntil: number;
   seconds: number;
   delay: Varying | null;
   comesShare: number;

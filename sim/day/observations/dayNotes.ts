@@ -1,12 +1,16 @@
 import { listWords, type Plan } from "../../asked/plan/index.ts";
 import { does } from "../../text/kinds/index.ts";
 import { formatClock } from "../../text/units/index.ts";
-import type { CrewRecord, DayRecord, LeftRecord } from "../engine/index.ts";
+import type { CrewRecord, DayRecord, DaysRecord, LeftRecord } from "../engine/index.ts";
 import { steps, workplace } from "../line/index.ts";
 
-/** What must be said of a day beside its figures: who was absent, and which heads were left where and why. */
+/**
+ * What must be said of a day beside its figures: who was absent, who stepped in, and which heads were left where and why. Of
+ * a week: on which day it was cut off, if it was, and why.
+ */
 export function dayNotes(plan: Plan, day: DayRecord): string[] {
-  return [...absentWords(plan, day), ...leftWords(plan, day)];
+  if (day.week !== undefined) return weekLeftWords(plan, day.week);
+  return [...absentWords(plan, day), ...coverWords(plan, day), ...leftWords(plan, day)];
 }
 
 /** "Absent today: 'evisceration' 2 of 6."; nothing where nobody can be absent. */
@@ -14,14 +18,42 @@ export function absentWords(plan: Plan, day: DayRecord): string[] {
   if (plan.crews.every(({ absentShare }) => absentShare === 0)) return [];
   const missing = day.crews.filter(({ absent }) => absent.some((people) => people > 0));
   if (missing.length === 0) return ["Nobody is absent today."];
-  return [`Absent today: ${missing.map((crew) => `${quoted(crew.name)} ${byShift(plan, crew)}`).join(", ")}.`];
+  return [
+    `Absent today: ${missing.map((crew) => `${quoted(crew.name)} ${absentByShift(plan, day, crew)}`).join(", ")}.`,
+  ];
 }
 
-/** "2 of 6", or "2 of 6 (early), 1 of 4 (late)" where the shifts differ; a shift without people is not told. */
-function byShift(plan: Plan, { people, absent }: CrewRecord): string {
-  const told = plan.day.shifts.flatMap(({ name }, shift) => {
-    const all = people[shift]! + absent[shift]!;
-    return all === 0 ? [] : [{ name, words: `${absent[shift]} of ${all}` }];
+/** "2 of 6", or by shift. */
+function absentByShift(plan: Plan, day: DayRecord, { name, people, absent, helpers = [] }: CrewRecord): string {
+  return byShift(plan, (shift) => {
+    const came = helpers.reduce((sum, each) => sum + each.people[shift]!, 0);
+    const all = people[shift]! + absent[shift]! - came + lentBy(day, name, shift);
+    return all === 0 ? null : `${absent[shift]} of ${all}`;
+  });
+}
+
+/** People of the crew who work with others in that shift. */
+function lentBy({ crews }: DayRecord, crew: string, shift: number): number {
+  const helpers = crews.flatMap(({ helpers = [] }) => helpers.filter((each) => each.crew === crew));
+  return helpers.reduce((sum, { people }) => sum + people[shift]!, 0);
+}
+
+/** "Who steps in today: 1 of 'evisceration' at 'rinsing'."; nothing where nobody does. */
+export function coverWords(plan: Plan, { crews }: DayRecord): string[] {
+  const told = crews.flatMap(({ name, helpers = [] }) =>
+    helpers.map(({ crew, people }) => {
+      const count = byShift(plan, (shift) => (people[shift] === 0 ? null : String(people[shift])));
+      return `${count} of ${quoted(crew)} with ${quoted(name)}`;
+    }),
+  );
+  return told.length === 0 ? [] : [`Who steps in today: ${told.join(", ")}.`];
+}
+
+/** What is said of each shift, once where it is the same for all: "2 of 6 (early), 1 of 4 (late)". Null: nothing of that one. */
+function byShift({ day }: Plan, wordsOf: (shift: number) => string | null): string {
+  const told = day.shifts.flatMap(({ name }, shift) => {
+    const words = wordsOf(shift);
+    return words === null ? [] : [{ name, words }];
   });
   if (new Set(told.map(({ words }) => words)).size === 1) return told[0]!.words;
   return told.map(({ name, words }) => `${words} (${name})`).join(", ");
@@ -30,7 +62,6 @@ function byShift(plan: Plan, { people, absent }: CrewRecord): string {
 /** Why the day did not end by itself: first what holds heads up, then who waits behind it. */
 export function leftWords(plan: Plan, day: DayRecord): string[] {
   if (day.status === "finished") return [];
-  if (day.week?.status === "overrun") return [overrunWords(plan, day.week)];
   const causes = day.left.filter(({ reason }) => reason !== "the next stage" && reason !== "hanging is over");
   const behind = day.left.filter(({ reason }) => reason === "the next stage");
   const sentences = causes.map(
@@ -78,7 +109,7 @@ function nobodyWords(plan: Plan, day: DayRecord, { of }: LeftRecord): string {
   const words = of.map((name) => {
     const record = day.crews.find((crew) => crew.name === name)!;
     const last = record.people.findLastIndex((people) => people > 0);
-    if (last < 0) return `nobody of ${quoted(name)} came today${allAbsent(record)}`;
+    if (last < 0) return `nobody of ${quoted(name)} came today${allAbsent(record)}${noCover(plan, name)}`;
     const end = formatClock(day.startClockSeconds + plan.day.shifts[last]!.toSeconds);
     return `nobody of ${quoted(name)} is on duty after ${end}, the end of its last shift`;
   });
@@ -88,6 +119,12 @@ function nobodyWords(plan: Plan, day: DayRecord, { of }: LeftRecord): string {
 function allAbsent({ absent }: CrewRecord): string {
   const most = Math.max(...absent);
   return most === 0 ? "" : ` (${most} absent)`;
+}
+
+/** Who should have stepped in and had nobody to spare. */
+function noCover({ crews }: Plan, name: string): string {
+  const by = crews.find((crew) => crew.name === name)?.cover?.by.map(({ crew }) => crew) ?? [];
+  return by.length === 0 ? "" : `, and ${listWords(by)} had nobody to spare`;
 }
 
 function tooFewWords(plan: Plan, day: DayRecord, { stage, of }: LeftRecord): string {
@@ -106,7 +143,20 @@ function quoted(name: string): string {
   return `'${name}'`;
 }
 
-function overrunWords({ week }: Plan, { days }: NonNullable<DayRecord["week"]>): string {
+/** The day on which a week was cut off, and why. */
+function weekLeftWords(plan: Plan, week: DaysRecord): string[] {
+  if (week.status === "finished") return [];
+  if (week.status === "overrun") return [overrunWords(plan, week)];
+  const last = plan.week!.days.filter((day) => day.plan !== null)[week.days.length - 1]!;
+  const record = week.days.at(-1)!;
+  return [
+    `The week is cut off on ${last.name}, which did not end.`,
+    ...absentWords(last.plan!, record),
+    ...leftWords(last.plan!, record),
+  ];
+}
+
+function overrunWords({ week }: Plan, { days }: DaysRecord): string {
   const working = week!.days.filter(({ plan }) => plan !== null);
   const [last, next] = [working[days.length - 1]!, working[days.length]!];
   return `Work of ${last.name} was not over when ${next.name} was to begin; the week is cut off there.`;

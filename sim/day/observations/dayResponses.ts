@@ -72,6 +72,16 @@ function cleaned(plan: Plan): Response[] {
       better: "less",
       of: (day) => cleaningEndSeconds(day, plan),
     },
+    ...(plan.day.cleaning.sections ?? []).map(
+      ({ section }): Response => ({
+        key: `cleaningEnd.${section}`,
+        label: `${section}: end of cleaning`,
+        unit: "s after day start",
+        format: "clock",
+        better: "less",
+        of: ({ cleaning = [] }) => cleaning.find((each) => each.section === section)?.toSeconds ?? null,
+      }),
+    ),
   ];
 }
 

@@ -17,6 +17,7 @@ export { measure, measurer } from "./measure.ts";
 
 export { weekMeasurer } from "./week/weekMeasurer.ts";
 export { countedDays, countedRecords } from "./week/weekResponse.ts";
+export { weekNeedsBinding } from "./week/weekResponses.ts";
 
 // Values as words
 
@@ -38,6 +39,7 @@ export { PARAMETERS, type Slope, type SlopeParameter, slopesOf, slopesThatHold }
 // Where heads stood between stunning and sticking
 
 export { killLineKeys, killStopResponses, needsKillStops } from "./killStopResponses.ts";
+export { cutShortKeys } from "./week/cutShortResponses.ts";
 
 // What a day cost, used and yielded
 

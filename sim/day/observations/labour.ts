@@ -1,6 +1,6 @@
 import type { Crew, Plan } from "../../asked/plan/index.ts";
 import type { DayRecord } from "../engine/index.ts";
-import { cleaningEndSeconds } from "./workingTime.ts";
+import { cleaningEndSeconds, sectionsCleanSeconds } from "./workingTime.ts";
 
 /** Person-seconds of one crew that are paid: inside the shifts, and beyond the end of the last one. */
 export interface PaidTime {
@@ -29,7 +29,8 @@ function leaves(crew: Crew, day: DayRecord, plan: Plan): number {
   if (!crew.leavesOnItsOwn)
     return cleans(crew, plan) ? (cleaningEndSeconds(day, plan) ?? day.workFinishSeconds) : day.workFinishSeconds;
   const own = day.crews.find(({ name }) => name === crew.name)?.lastWorkSeconds ?? 0;
-  return own === 0 || !cleans(crew, plan) ? own : own + plan.day.cleaning!.seconds;
+  if (own === 0 || !cleans(crew, plan)) return own;
+  return Math.max(own + plan.day.cleaning!.seconds, sectionsCleanSeconds(day));
 }
 
 function cleans(crew: Crew, plan: Plan): boolean {

@@ -9,6 +9,7 @@ export interface MassLine {
   kind:
     | "at the farm"
     | "hung"
+    | "from before"
     | "carcass"
     | "chill loss"
     | "by-product"
@@ -45,6 +46,7 @@ export function massBalance(day: DayRecord, plan: Plan): MassBalance | null {
     ...Object.entries(masses.outKg).flatMap(([name, kg]) => (name === CARCASS ? [] : [line("way out", name, kg)])),
     line("left on the line", "left on the line", masses.onLineKg),
   ];
+  const before = masses.fromBeforeKg ?? 0;
   const known = out.reduce((sum, { kilograms }) => sum + kilograms, 0);
   const { presentation } = plan;
   const lost = presentation?.journeyLossShare ?? null;
@@ -55,8 +57,9 @@ export function massBalance(day: DayRecord, plan: Plan): MassBalance | null {
     lines: [
       ...farm.map((kg) => line("at the farm", "live weight at the farm", kg)),
       line("hung", "live weight hung", masses.liveKg),
+      ...(before === 0 ? [] : [line("from before", "on the line when the day began", before)]),
       ...out,
-      line("unaccounted", "not accounted for", masses.liveKg - known),
+      line("unaccounted", "not accounted for", masses.liveKg + before - known),
     ],
   };
 }

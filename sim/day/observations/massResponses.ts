@@ -54,5 +54,5 @@ function byProduct(name: string): Response {
 function balanceError({ masses }: DayRecord): number | null {
   const sum = (kilograms: Record<string, number>) => Object.values(kilograms).reduce((total, kg) => total + kg, 0);
   const known = sum(masses.byProductsKg) + sum(masses.outKg) + masses.onLineKg;
-  return per(Math.abs(masses.liveKg - known), masses.liveKg);
+  return per(Math.abs(masses.liveKg + (masses.fromBeforeKg ?? 0) - known), masses.liveKg);
 }

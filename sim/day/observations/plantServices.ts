@@ -1,7 +1,7 @@
 import type { Consumer, Plan, PlantUtilities } from "../../asked/plan/index.ts";
 import type { DayRecord } from "../engine/index.ts";
 import { per } from "./row.ts";
-import { workingSeconds } from "./workingTime.ts";
+import { cleaningSeconds, workingSeconds } from "./workingTime.ts";
 
 const HOURS_OF_DAY = 24;
 const SECONDS_PER_HOUR = 3600;
@@ -55,7 +55,7 @@ function useOf(consumer: Consumer, utilities: PlantUtilities, day: DayRecord, pl
 function hoursOf({ during }: Consumer, day: DayRecord, plan: Plan): number {
   if (during === "all day") return HOURS_OF_DAY;
   if (during === "work") return workingSeconds(day, plan) / SECONDS_PER_HOUR;
-  return day.workFinishSeconds === 0 ? 0 : (plan.day.cleaning?.seconds ?? 0) / SECONDS_PER_HOUR;
+  return cleaningSeconds(day, plan) / SECONDS_PER_HOUR;
 }
 
 /** Sum over consumers; peaks: the larger of work and cleaning, what runs all day in both. */

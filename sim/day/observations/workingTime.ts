@@ -18,8 +18,31 @@ export function openSeconds(day: DayRecord, plan: Plan): number {
   return Math.max(0, day.finishSeconds - start);
 }
 
-/** When cleaning ends, which begins after the last work; null without cleaning, or on a day without work. */
+/**
+ * When cleaning ends, of what is cleaned after the last work and of the sections that are cleaned one by one; null without
+ * cleaning, or on a day without work.
+ */
 export function cleaningEndSeconds(day: DayRecord, plan: Plan): number | null {
   if (plan.day.cleaning === null || day.workFinishSeconds === 0) return null;
-  return day.workFinishSeconds + plan.day.cleaning.seconds;
+  return Math.max(day.workFinishSeconds + plan.day.cleaning.seconds, sectionsCleanSeconds(day));
+}
+
+/** When the last section is clean; 0 where none is cleaned by itself. */
+export function sectionsCleanSeconds({ cleaning = [] }: DayRecord): number {
+  return Math.max(0, ...cleaning.map(({ toSeconds }) => toSeconds));
+}
+
+/** Seconds in which something is cleaned. */
+export function cleaningSeconds(day: DayRecord, plan: Plan): number {
+  const { workFinishSeconds, cleaning = [] } = day;
+  if (plan.day.cleaning === null || workFinishSeconds === 0) return 0;
+  if (cleaning.length === 0) return plan.day.cleaning.seconds;
+  const whole = { fromSeconds: workFinishSeconds, toSeconds: workFinishSeconds + plan.day.cleaning.seconds };
+  let until = 0;
+  let seconds = 0;
+  for (const each of [...cleaning, whole].sort((a, b) => a.fromSeconds - b.fromSeconds)) {
+    seconds += Math.max(0, each.toSeconds - Math.max(until, each.fromSeconds));
+    until = Math.max(until, each.toSeconds);
+  }
+  return seconds;
 }

@@ -32,7 +32,7 @@ const MARGIN_COLUMNS = ["fullMargin", "margin"];
 
 /** Keys that have to be known of every day of a plan for its decision, besides those that a study asks for. */
 export function decisionKeys(plan: Plan): string[] {
-  const known = new Set(dayAndMoneyKeys(plan));
+  const known = new Set([...dayAndMoneyKeys(plan), ...(plan.week === undefined ? [] : ["week.made"])]);
   const wanted = [...DAY_COLUMNS, ...MONEY_COLUMNS, ...COST_COLUMNS, ...MARGIN_COLUMNS, ...MONEY_KEYS];
   return [...wanted, ...harmResponses(plan)].filter((key) => known.has(key));
 }
@@ -204,7 +204,7 @@ interface Compared {
 /** Where it is asked what fewer heads would do, fewer heads are no harm. */
 function harm(today: Compared, own: Compared, kind: QuestionKind): string | null {
   const fewerAsked = kind === "what if" && headsPlanned(own.plan) < headsPlanned(today.plan);
-  const { carcasses: _, ...others } = own.values;
+  const { carcasses: _, "week.made": __, ...others } = own.values;
   return harmOf(today.plan, today.values, fewerAsked ? others : own.values);
 }
 

@@ -71,7 +71,8 @@ function dayCosts({ values }: Compared): (number | null)[] {
 /** Costs with a minus sign; of the variant at the number of heads that today's plan has that day. */
 function costPair(today: Compared, variant: Compared): [(number | null)[], (number | null)[]] {
   const [before, after] = [dayCosts(today), dayCosts(variant)];
-  const [heads, others] = [today.values.carcasses ?? [], variant.values.carcasses ?? []];
+  const headsOf = ({ values }: Compared) => values["week.made"] ?? values.carcasses ?? [];
+  const [heads, others] = [headsOf(today), headsOf(variant)];
   const scale = (day: number) => {
     const [from, to] = [heads[day] ?? 0, others[day] ?? 0];
     return to > 0 && Math.abs(to - from) > OTHER_HEADS * from ? from / to : 1;

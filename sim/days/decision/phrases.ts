@@ -33,9 +33,15 @@ export function amountWords(size: number, info: ResponseInfo): string {
 }
 
 /** A response's label within a sentence. */
-export function lowered({ label }: ResponseInfo): string {
+export function lowered({ key, label }: ResponseInfo): string {
+  // Of one day of a week: the day keeps its capital, and stands behind.
+  const day = label.split(": ", 1)[0]!;
+  if (label.length > day.length && key.startsWith(`${day}.`))
+    return `${lowered({ ...BARE, label: label.slice(day.length + 2) })} on ${day}`;
   return /^\p{Lu}\p{Ll}/u.test(label) ? label.replace(/\p{Lu}/u, (letter) => letter.toLowerCase()) : label;
 }
+
+const BARE: ResponseInfo = { key: "", label: "", unit: "", format: "number", better: null };
 
 /** "work ends 69 min (66 to 72 min) earlier": what a variant does to the response, as a clause. */
 export function changeWords(gain: Gain, info: ResponseInfo): string {
@@ -44,7 +50,8 @@ export function changeWords(gain: Gain, info: ResponseInfo): string {
   const [, day = ""] = /^(?:(.+)\.)?finish$/.exec(info.key) ?? [];
   if (info.key === "finish" || day !== "")
     return `work ${day === "" ? "" : `on ${day} `}ends ${size} ${isBetter ? "earlier" : "later"}`;
-  if (info.key === "overtime") return `overtime is ${size} ${isBetter ? "shorter" : "longer"}`;
+  if (info.key === "overtime" || info.key === "week.overtime")
+    return `overtime is ${size} ${isBetter ? "shorter" : "longer"}`;
   if (info.key === "headsPerHour") return `the line makes ${size} ${isBetter ? "more" : "fewer"}`;
   const goesUp = isBetter === (info.better === "more");
   if (info.key.startsWith("p95."))

@@ -8,13 +8,14 @@ export interface DifferenceInWords extends PairedDifference {
   words: string;
 }
 
-/** The paired difference of two lists of days (see `pairedDifference`) with its sentence; null when no pair is left. */
+/** The paired difference of two lists of days (see `pairedDifference`) with its sentence; null when no pair is left. `noun`: what was simulated, days where it is left out. */
 export function differenceInWords(
   variantValues: readonly (number | null)[],
   baseValues: readonly (number | null)[],
   confidence: number,
   info: ResponseInfo,
+  noun?: string,
 ): DifferenceInWords | null {
   const found = pairedDifference(variantValues, baseValues, confidence, scaleOf(info));
-  return found === null ? null : { ...found, words: differenceWords(found, confidence, info) };
+  return found === null ? null : { ...found, words: differenceWords(found, confidence, info, { noun }) };
 }

@@ -15,17 +15,27 @@ interface WatchedLimit {
 /** What watches over animals, people and hygiene: the plan's limits. */
 interface Watched {
   limits: readonly WatchedLimit[];
+  /** The plan's own, where it has one. */
+  week?: unknown;
 }
 
 /** Fewer heads than this share of the day's are rounding, not a plant that handles fewer. */
 const FEWER_HEADS = 0.002;
 const UNFINISHED = "unfinished";
+/** Of a week: what was full over the night, so that a day did not end. */
+const FULL = "cutShortFull.";
 const HEADS = "carcasses";
+/** Of a week, at the end of which some of them are still in the chiller. */
+const WEEK_HEADS = "week.made";
 const SECONDS: ResponseInfo = { key: "", label: "", unit: "s", format: "duration", better: null };
 
 /** What has to be known of each day to see harm. */
-export function harmResponses({ limits }: Watched): string[] {
-  return [HEADS, ...limits.flatMap((limit) => [beyondKey(limit), ...excessKeys(limit).map(({ key }) => key)])];
+export function harmResponses({ limits, week }: Watched): string[] {
+  return [
+    HEADS,
+    ...(week === undefined ? [] : [WEEK_HEADS]),
+    ...limits.flatMap((limit) => [beyondKey(limit), ...excessKeys(limit).map(({ key }) => key)]),
+  ];
 }
 
 /** One-sided error probabilities of calling harm what is luck: of a share of heads, and of the worst head, which swings more. */
@@ -42,16 +52,26 @@ const WORST_PART = 0.01;
  * each limit that chance moves.
  */
 export function harmOf({ limits }: Watched, before: Values, after: Values): string | null {
-  if (count(after[UNFINISHED]) > count(before[UNFINISHED])) return "its days did not end by themselves";
-  const heads = difference(before[HEADS], after[HEADS]);
-  const mean = estimate(before[HEADS] ?? [], 0.95)?.mean ?? 0;
+  if (count(after[UNFINISHED]) > count(before[UNFINISHED])) return unfinishedWords(after);
+  const [key, time] = before[WEEK_HEADS] === undefined ? [HEADS, "day"] : [WEEK_HEADS, "week"];
+  const heads = difference(before[key], after[key]);
+  const mean = estimate(before[key] ?? [], 0.95)?.mean ?? 0;
   if (heads !== null && heads.mean < -FEWER_HEADS * mean && isMore(negative(heads), SHARE_ALPHA))
-    return `it handles ${plain(-heads.mean)} fewer heads a day`;
+    return `it handles ${plain(-heads.mean)} fewer heads a ${time}`;
   for (const limit of limits) {
     const harm = shareHarm(limit, before, after) ?? worstHarm(limit, before, after);
     if (harm !== null) return harm;
   }
   return null;
+}
+
+/** Of a week the chiller that was full is named: who is missing behind it stops the line before it. */
+function unfinishedWords(after: Values): string {
+  const full = Object.keys(after).filter((key) => key.startsWith(FULL) && count(after[key]) > 0);
+  const words = "its days did not end by themselves";
+  if (full.length === 0) return words;
+  const names = full.map((key) => `'${key.slice(FULL.length)}'`).join(" and ");
+  return `${words}: ${names} was full, and nobody took anything out of it any more`;
 }
 
 function shareHarm(limit: WatchedLimit, before: Values, after: Values): string | null {
@@ -109,6 +129,16 @@ function difference(before: readonly (number | null)[] | undefined, after: reado
 function isMore({ mean, sd, n }: Estimate, alpha: number): boolean {
   if (mean <= 1e-9) return false;
   return n < 2 || mean > (studentQuantile(1 - alpha, n - 1) * sd) / Math.sqrt(n);
+}
+
+/** Whether values of the same days are more afterwards, beyond rounding and luck; `alpha`: probability of calling luck so. */
+export function shownMore(
+  before: readonly (number | null)[],
+  after: readonly (number | null)[],
+  alpha: number,
+): boolean {
+  const more = difference(before, after);
+  return more !== null && isMore(more, alpha);
 }
 
 function negative(found: Estimate): Estimate {

@@ -52,7 +52,7 @@ export type {
 
 // What a change makes worse
 
-export { harmOf, harmResponses } from "./harm.ts";
+export { harmOf, harmResponses, shownMore } from "./harm.ts";
 
 // As text and tables
 

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { dayRecordShape } from "./dayRecordShape.ts";
-import { unpacked } from "./resultsFile.ts";
+import { unpacked, withoutRuns } from "./resultsFile.ts";
 import type { StudyResults } from "./studyResults.ts";
 
 export type ReadResults = { results: StudyResults; problem: null } | { results: null; problem: string };
@@ -18,7 +18,8 @@ export function readResults(text: string): ReadResults {
     return { results: null, problem: "this is no JSON; the file is cut off or was changed, so run it again" };
   }
   try {
-    if (isInColumns(json)) json = unpacked(json);
+    if (isOfFormat(json, 2)) json = unpacked(json);
+    else if (isOfFormat(json, 3)) json = withoutRuns(json);
   } catch {
     return { results: null, problem: "its columns do not fit together; the file was changed, so run it again" };
   }
@@ -34,8 +35,9 @@ export function readResults(text: string): ReadResults {
   return { results: withInfinity(json as StudyResults), problem: null };
 }
 
-function isInColumns(json: unknown): json is object {
-  return typeof json === "object" && json !== null && "format" in json && json.format === 2;
+/** 2 is in columns, 3 has traces in runs. */
+function isOfFormat(json: unknown, format: 2 | 3): json is object {
+  return typeof json === "object" && json !== null && "format" in json && json.format === format;
 }
 
 /** What the report walks through; a result of another format is not read at all. */

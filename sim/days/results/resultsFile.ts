@@ -1,7 +1,9 @@
+import type { DayRecord } from "../../day/engine/index.ts";
 import { comparisonWords } from "./comparisonsInWords.ts";
 import type { DecisionRow } from "./decision.ts";
 import type { Difference } from "./figures.ts";
 import { asRows, inColumns } from "./inColumns.ts";
+import { fromRuns, inRuns } from "./numberRuns.ts";
 import { stableJson, stableJsonParts } from "./stableJson.ts";
 import type { StudyResults, VariantResults } from "./studyResults.ts";
 
@@ -10,7 +12,38 @@ export const MAX_AS_OBJECTS = 20;
 
 /** The text of results.json, in parts. */
 export function resultsParts(results: StudyResults): Generator<string> {
-  return stableJsonParts(results.variants.length > MAX_AS_OBJECTS ? packed(results) : results);
+  if (results.variants.length > MAX_AS_OBJECTS) return stableJsonParts(packed(results));
+  return stableJsonParts(results.plan.week === undefined ? results : withRuns(results));
+}
+
+/** A week has a day's traces many times over, and most of the time nothing changes in them. */
+function withRuns(results: StudyResults) {
+  return {
+    ...results,
+    format: 3,
+    variants: results.variants.map((variant) => ({ ...variant, day: dayInRuns(variant.day) })),
+  };
+}
+
+function dayInRuns({ week, ...day }: DayRecord): unknown {
+  const runs = { ...day, traces: inRuns(day.traces) };
+  return week === undefined ? runs : { ...runs, week: { ...week, days: week.days.map(dayInRuns) } };
+}
+
+/** The results that a results.json of a plan with a week holds. */
+export function withoutRuns(json: object): object {
+  const { variants, ...others } = json as { variants: { day: PackedDay }[] };
+  return { ...others, format: 1, variants: variants.map((variant) => ({ ...variant, day: dayFromRuns(variant.day) })) };
+}
+
+interface PackedDay {
+  traces?: unknown;
+  week?: { days: PackedDay[] };
+}
+
+function dayFromRuns({ week, ...day }: PackedDay): unknown {
+  const whole = { ...day, traces: fromRuns(day.traces) };
+  return week === undefined ? whole : { ...whole, week: { ...week, days: week.days.map(dayFromRuns) } };
 }
 
 type Packed = Omit<StudyResults, "format" | "variants" | "decision"> & {

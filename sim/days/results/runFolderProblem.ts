@@ -13,7 +13,7 @@ const OURS = new Set([
     "values.parquet",
     "traces.csv",
     "stops.csv",
-    ...["week.csv", "lots.csv", "orders.csv", "week.ics"],
+    ...["week.csv", "lots.csv", "orders.csv", "weeks.csv", "week.ics"],
   ],
   ...[
     "data-dictionary.json",
@@ -24,7 +24,7 @@ const OURS = new Set([
     "charts",
     "fragment.json",
   ],
-  ...["asked.json", "improvement.json", "line-up.json", "doubt.json"],
+  ...["asked.json", "improvement.json", "line-up.json", "season.json", "doubt.json"],
 ]);
 
 /**

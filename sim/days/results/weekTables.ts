@@ -8,9 +8,9 @@ import type { StudyResults, VariantResults, WeekOutline } from "./studyResults.t
 /** A cell: as in any table, or a moment in seconds after midnight of the first day, null where it never came. */
 export type WeekCell = CsvCell | { moment: number | null };
 
-/** A table about the first simulated week of each variant whose week is kept whole. */
+/** A table about the first simulated week of each variant whose week is kept whole; `weeks` about the days of all of them. */
 export interface WeekTable {
-  name: "days" | "lots" | "orders";
+  name: "days" | "lots" | "orders" | "weeks";
   /** What one row is. */
   row: string;
   columns: Column[];
@@ -23,11 +23,16 @@ const HEADS = "heads";
 export function weekTables(results: StudyResults): WeekTable[] {
   const week = results.plan.week;
   if (week === undefined) return [];
-  const tables = [daysTable(results.variants, week), lotsTable(results.variants), ordersTable(results.variants)];
+  const tables = [
+    daysTable(results.variants, week),
+    lotsTable(results.variants),
+    ordersTable(results.variants),
+    weeksTable(results, week),
+  ];
   return tables.filter(({ rows }) => rows.length > 0);
 }
 
-/** The same as files: week.csv, lots.csv, orders.csv. */
+/** The same as files: week.csv, lots.csv, orders.csv, weeks.csv. */
 export function weekCsvs(results: StudyResults): { path: string; text: string }[] {
   return weekTables(results).map(({ name, columns, rows }) => ({
     path: fileOf(name),
@@ -100,6 +105,36 @@ function dayCells(day: DayRecord, { days }: WeekOutline): WeekCell[] {
     thousandth(day.masses.outKg.carcass ?? 0),
     ...[inLairage, onLine],
   ];
+}
+
+const WEEKS_COLUMNS = [
+  VARIANT_COLUMN,
+  column("week", "whole number", "", "Number of the simulated week, from 1."),
+  column("day", "text", "", "Name of the day, as the plan has it; days of the warm-up are left out."),
+  moments("work_ends_date_time", "End of the last work; empty behind a day that did not end"),
+  column("overtime_with_cleaning_s", "number", "s", "From the end of the last shift to the end of the last work, cleaning after it included."),
+  column("carcasses", "whole number", HEADS, "Carcasses that left on the day."),
+  column("left_lairage_heads", "whole number", HEADS, "In crates, left for the next day."),
+];
+
+/** Of the results that a study of weeks keeps; none where it was asked for others. */
+function weeksTable({ variants }: StudyResults, { days }: WeekOutline): WeekTable {
+  const counted = days.flatMap(({ name, counted }, index) => (counted ? [{ name, index }] : []));
+  const rows = variants.flatMap(({ name: variant, values, day: { startClockSeconds } }) =>
+    (values[`${counted[0]?.name}.finish`] ?? []).flatMap((_, week) =>
+      counted.map(({ name, index }): WeekCell[] => {
+        const of = (key: string) => values[`${name}.${key}`]?.[week] ?? null;
+        const end = of("finish");
+        const moment = end === null ? null : index * SECONDS_PER_DAY + startClockSeconds + end;
+        const overtime = of("overtime");
+        return [
+          ...[variant, week + 1, name, { moment }],
+          ...[overtime === null ? null : thousandth(overtime), of("carcasses"), of("leftInLairage")],
+        ];
+      }),
+    ),
+  );
+  return { name: "weeks", row: "one day of one simulated week", columns: WEEKS_COLUMNS, rows };
 }
 
 const LOT_COLUMNS = [

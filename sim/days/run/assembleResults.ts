@@ -3,6 +3,7 @@ import type { Study } from "../../asked/study/index.ts";
 import type { DayRecord, StateTrace, StepTrace, Traces } from "../../day/engine/index.ts";
 import {
   costSheet,
+  cutShortKeys,
   dayNotes,
   massBalance,
   needsBinding,
@@ -11,6 +12,7 @@ import {
   utilitySheet,
 } from "../../day/observations/index.ts";
 import { type ElementaryEffects, elementaryEffects, levelSteps, pairMeans } from "../../maths/statistics/index.ts";
+import { does } from "../../text/kinds/index.ts";
 import { SECONDS_PER_DAY } from "../../text/units/index.ts";
 import { decide } from "../decision/index.ts";
 import {
@@ -141,7 +143,19 @@ function keptDay({ week, ...day }: DayRecord): DayRecord {
 /** The day that stands for the week is kept whole; of the others only what the week's board is drawn from. */
 function keptDayOfWeek(day: DayRecord): DayRecord {
   const kept = keptDay(day);
-  return { ...kept, traces: kept.traces && { ...kept.traces, states: [], entered: [] } };
+  const { traces } = kept;
+  if (traces === null) return kept;
+  const queues = traces.queues.map((trace, stage) => (mayFill(day, stage) ? trace : emptied(trace)));
+  return { ...kept, traces: { ...traces, queues, states: [], entered: [] } };
+}
+
+/** The board draws what fills up: chillers, not the places before a station. */
+function mayFill({ stages }: DayRecord, stage: number): boolean {
+  return stages[stage] !== undefined && does(stages[stage], "hold heads");
+}
+
+function emptied<Trace extends Traces["queues"][number]>(trace: Trace): Trace {
+  return trace.kind === "binned" ? { ...trace, high: [], low: [], mean: [] } : { ...trace, times: [], values: [] };
 }
 
 /**
@@ -152,7 +166,10 @@ function reportedResponses(study: Study, outcomes: readonly VariantDays[]): Resp
   const known = knownResponses(study);
   const asked = askedKeys(study);
   const someUnfinished = outcomes.some((each) => each.valuesOf(UNFINISHED).includes(1));
-  const keys = new Set(someUnfinished ? [...asked, UNFINISHED] : asked);
+  const cutShort = study.variants
+    .flatMap(({ plan }) => cutShortKeys(plan))
+    .filter((key) => outcomes.some((each) => each.keys.includes(key) && each.valuesOf(key).includes(1)));
+  const keys = new Set(someUnfinished ? [...asked, UNFINISHED, ...cutShort] : asked);
   return [...keys].map((key) => {
     const response = known.get(key);
     if (response === undefined) throw new Error(`assembleResults: no variant has a response "${key}"`);

@@ -2,7 +2,14 @@ import type { Plan } from "../../asked/plan/index.ts";
 import { drawsOf } from "../../asked/study/index.ts";
 import { compileWeek, type DayOptions, type DayRecord, runDay, runWeek } from "../../day/engine/index.ts";
 import { compileLine } from "../../day/line/index.ts";
-import { countedRecords, measurer, needsBinding, needsKillStops, weekMeasurer } from "../../day/observations/index.ts";
+import {
+  countedRecords,
+  measurer,
+  needsBinding,
+  needsKillStops,
+  weekMeasurer,
+  weekNeedsBinding,
+} from "../../day/observations/index.ts";
 import type { Batch } from "./batch.ts";
 import { type DaySource, recordedTraces } from "./daySource.ts";
 import type { BatchResult, SimulatedDay } from "./simulatedDay.ts";
@@ -88,9 +95,10 @@ function prepared(plan: Plan, keys: readonly string[]): Prepared {
 function preparedWeek(plan: Plan, keys: readonly string[]): Prepared {
   const compiled = compileWeek(plan);
   const valuesOf = weekMeasurer(plan, keys);
+  const binding = weekNeedsBinding(plan, keys);
   return {
-    run: ({ binding: _, ...options }) => {
-      const week = runWeek(compiled, options);
+    run: (options) => {
+      const week = runWeek(compiled, { ...options, binding });
       if (week.status === "finished") return { ...countedRecords(plan, week)[0]!, week };
       // The day that did not end tells why.
       return { ...week.days.at(-1)!, status: week.status === "overrun" ? "ceiling" : week.status, week };

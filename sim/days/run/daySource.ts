@@ -2,6 +2,7 @@ import type { Plan } from "../../asked/plan/index.ts";
 import type { Procedure, Study } from "../../asked/study/index.ts";
 import {
   bindingKeys,
+  cutShortKeys,
   killLineKeys,
   type ResponseInfo,
   responsesOf,
@@ -47,14 +48,15 @@ export function daySource(study: Study, traces: TraceKind, check: boolean, mostE
 }
 
 /**
- * What the study asks for, the usual responses when it asks for nothing; `UNFINISHED` is among them in any case, and so is what
- * tells how stunned heads fared, and what tells why the day ended when it did unless the study does without.
+ * What the study asks for, the usual responses when it asks for nothing; `UNFINISHED` is among them in any case, and so is what tells whose
+ * absence cut a week short, how stunned heads fared, and what tells why the day ended when it did unless the study does without.
  */
 function keptKeys(study: Study): string[] {
   const why = study.why ? study.variants.flatMap(({ plan }) => bindingKeys(plan)) : [];
   const killLine = study.variants.flatMap(({ plan }) => killLineKeys(plan));
+  const cutShort = study.variants.flatMap(({ plan }) => cutShortKeys(plan));
   const decision = study.variants.flatMap(({ plan }) => decisionKeys(plan));
-  return [...new Set([...askedKeys(study), UNFINISHED, ...decision, ...killLine, ...why])];
+  return [...new Set([...askedKeys(study), UNFINISHED, ...cutShort, ...decision, ...killLine, ...why])];
 }
 
 /**

@@ -102,7 +102,7 @@ async function simulateRounds(
   const key = ruleResponse(study);
   let days = firstDays(study);
   for (;;) {
-    refuseTooManyDays(days, options.mostDays ?? MAX_DAYS);
+    refuseTooManyDays(study, days, options.mostDays ?? MAX_DAYS);
     await simulateMissing(study, days, ledger, runner, options);
     if (key === null) return days;
     const next = nextDays(study, days, valuesOf(key, ledger, days));
@@ -111,8 +111,11 @@ async function simulateRounds(
   }
 }
 
-function refuseTooManyDays(days: readonly number[], most: number): void {
-  const asked = days.reduce((sum, until) => sum + until, 0);
+/** A week is as many days as it has working days. */
+function refuseTooManyDays({ variants }: Study, days: readonly number[], most: number): void {
+  const daysOf = (variant: number) =>
+    variants[variant]!.plan.week?.days.filter(({ plan }) => plan !== null).length ?? 1;
+  const asked = days.reduce((sum, until, variant) => sum + until * daysOf(variant), 0);
   if (asked > most) throw new TooManyDays(asked, most);
 }
 

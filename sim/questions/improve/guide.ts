@@ -3,7 +3,7 @@ import { steps, workplace } from "../../day/line/index.ts";
 import type { Why } from "../../days/results/index.ts";
 import { does } from "../../text/kinds/index.ts";
 import type { ImproveQuestion } from "./question.ts";
-import type { Counts } from "./space.ts";
+import { type Counts, isMoved } from "./space.ts";
 
 /**
  * What one more of each element is likely to take off the end of work, seconds, and what one fewer adds, from the
@@ -33,7 +33,7 @@ export function guideOf(why: Why, counts: Counts, { space, base }: ImproveQuesti
       return { more: worth / (count + 1), fewer: worth / Math.max(0.5, count - 1) };
     });
   }
-  if (space.kind === "times") return forEach(counts, () => ({ more: 0, fewer: 0 }));
+  if (isMoved(space)) return forEach(counts, () => ({ more: 0, fewer: 0 }));
   return forEach(counts, (index) => {
     const option = space.elements.map((_, other) => (other === index ? 1 : 0));
     const worth = worthOfPaths(base.plan, Object.keys(space.changeOf(option).set), bound);

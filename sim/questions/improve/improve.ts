@@ -1,7 +1,7 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { supportOf } from "../../day/observations/index.ts";
 import { gainOf, netMoney, usualMatters } from "../../days/decision/index.ts";
-import { differenceInWords, harmOf } from "../../days/results/index.ts";
+import { differenceInWords } from "../../days/results/index.ts";
 import type { Simulate } from "../../days/run/index.ts";
 import { estimateWithin, shareEstimate } from "../../maths/statistics/index.ts";
 import { type Choice, chooseBest } from "./chooseBest.ts";
@@ -13,11 +13,12 @@ import { improveVerdict } from "./improveVerdict.ts";
 import { improveWords } from "./improveWords.ts";
 import { type Kept, keepLimits } from "./keepLimits.ts";
 import type { ImproveQuestion } from "./question.ts";
-import { meanOf, ranked, scoreOf } from "./score.ts";
+import { beyondLimit, meanOf, ranked, scoreOf } from "./score.ts";
 import { search } from "./search.ts";
 import { searchHarm, unasked } from "./searchHarm.ts";
 import { isAllowed } from "./space.ts";
 import { type Trial, Trials } from "./trials.ts";
+import { harmWithOrders } from "./week/orderHarm.ts";
 
 /** 1 % of what the plan as it is does, where the file says nothing. */
 const USUAL_DIFFERENCE = 0.01;
@@ -87,14 +88,15 @@ function goalToday(tried: readonly Trial[], question: ImproveQuestion) {
   return base === undefined ? undefined : (foundOf(base, question).goal ?? undefined);
 }
 
-function about({ name, question, seed, confidence, response, space }: ImproveQuestion) {
+function about({ name, question, seed, confidence, response, space, base: { plan } }: ImproveQuestion) {
   const { kind, unit, least, most, base } = space;
   const elements = space.elements.map((element, index) => {
     const { name, from, to, time } = element;
     return { name, from, to, base: base[index] ?? null, ...(time === undefined ? {} : { time }) };
   });
   const allocated = { kind, unit, least, most, elements };
-  return { format: 1 as const, name, question, seed, confidence, goal: response, allocated };
+  const period = plan.week === undefined ? {} : { period: "week" as const };
+  return { format: 1 as const, name, question, seed, confidence, goal: response, ...period, allocated };
 }
 
 /** The best of the search that are allowed; the plan as it is among them where it is allowed. */
@@ -164,7 +166,7 @@ async function harmsOf(
   return new Map(
     after.map(({ design, responses }) => [
       design,
-      design === base ? null : harmOf(unasked(question), before!.responses, responses),
+      design === base ? null : harmWithOrders(unasked(question), before!.responses, responses),
     ]),
   );
 }
@@ -194,7 +196,8 @@ async function recommend(
   const { confidence, response, limits } = question;
   const [picked, compared] = await trials.of([pick, base], days);
   const isBase = pick === base;
-  const difference = isBase ? null : differenceInWords(picked!.values, compared!.values, confidence, response);
+  const noun = base.plan.week === undefined ? "days" : "weeks";
+  const difference = isBase ? null : differenceInWords(picked!.values, compared!.values, confidence, response, noun);
   const worth = { confidence, matters: null };
   return {
     ...foundOf(picked!, question),
@@ -211,9 +214,12 @@ async function recommend(
             worth,
           ),
     ends: endsOf(compared!, picked!, base.plan),
-    limits: limits.map(({ name, share, key }) => {
-      const [found, today] = [picked!, compared!].map(({ responses }) => shareEstimate(responses[key]!, confidence));
-      return { name, share, found: found!, today: today! };
+    limits: limits.map((limit) => {
+      const { name, share, of } = limit;
+      const [found, today] = [picked!, compared!].map(({ responses }) =>
+        shareEstimate(beyondLimit(limit, responses), confidence),
+      );
+      return { name, share, ...(of === "heads" ? {} : { of }), found: found!, today: today! };
     }),
   };
 }

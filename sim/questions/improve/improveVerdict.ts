@@ -1,6 +1,7 @@
 import { amountWords, changeWords, listed, moneyWords, named, yearWords } from "../../days/decision/index.ts";
 import { formatResponse, formatShare } from "../../text/units/index.ts";
-import type { ImproveVerdict, Recommendation, SearchFindings } from "./improvement.ts";
+import { isMoney } from "./goal.ts";
+import { type ImproveVerdict, periodOf, type Recommendation, type SearchFindings } from "./improvement.ts";
 import { moveWords } from "./moveWords.ts";
 
 const WHY = "`gambrel why` with the plan tries what else would help.";
@@ -12,21 +13,24 @@ export function improveVerdict(found: SearchFindings): ImproveVerdict {
   if (recommended.isBase || recommended.gain === null)
     return {
       answer: "no",
-      verdict: `No: today's arrangement is as good as any of the ${found.effort.designsTried} tried${endToday(recommended)}.`,
+      verdict: `No: today's arrangement is as good as any of the ${found.effort.designsTried} tried${endToday(recommended, found)}.`,
       next: [WHY],
     };
   return changed(found, recommended);
 }
 
-function noneFound({ choice, finalists }: SearchFindings): ImproveVerdict {
+function noneFound(found: SearchFindings): ImproveVerdict {
+  const { choice, finalists } = found;
+  const days = `${periodOf(found)}s`;
   if (choice.kind === "no value")
-    return { answer: "undecided", verdict: "It cannot be told: on some days the goal has no value.", next: [] };
+    return { answer: "undecided", verdict: `It cannot be told: on some ${days} the goal has no value.`, next: [] };
   const open = finalists.filter(({ limits }) => limits === "not shown").length;
+  const more = `Ask for more ${days}: a larger firstStage in the question.`;
   if (open > 0)
     return {
       answer: "undecided",
       verdict: `It cannot be told yet: ${open} of the ${finalists.length} best arrangements may keep the limits, none is shown to.`,
-      next: ["Ask for more days: a larger firstStage in the question."],
+      next: [more],
     };
   return {
     answer: "no",
@@ -46,8 +50,8 @@ function changed(found: SearchFindings, recommended: Recommendation): ImproveVer
   if (size === "open")
     return {
       answer: "undecided",
-      verdict: `It cannot be told yet: best so far is to ${moves}, but ${recommended.goal!.n} simulated days cannot tell it from today's arrangement.`,
-      next: ["Ask for more days: a larger firstStage in the question."],
+      verdict: `It cannot be told yet: best so far is to ${moves}, but ${recommended.goal!.n} simulated ${periodOf(found)}s cannot tell it from today's arrangement.`,
+      next: [`Ask for more ${periodOf(found)}s: a larger firstStage in the question.`],
     };
   if (size === "no difference" || size === "loss")
     return {
@@ -66,7 +70,7 @@ function changed(found: SearchFindings, recommended: Recommendation): ImproveVer
   const lead = costly ? "It is a matter of choice" : "Yes";
   return {
     answer: costly ? "told" : "yes",
-    verdict: `${lead}: ${moves}: ${clause}${moneyClause(recommended, found)}${endChange(recommended)}.`,
+    verdict: `${lead}: ${moves}: ${clause}${moneyClause(recommended, found)}${endChange(recommended, found)}.`,
     next: nextSteps(found, recommended),
   };
 }
@@ -83,8 +87,9 @@ function limitsFirst(
   broken: Recommendation["limits"],
 ): ImproveVerdict {
   const { gain, money } = recommended;
-  const kept = broken.map(({ name, found: then, today }) => {
+  const kept = broken.map(({ name, of, found: then, today }) => {
     const [before, after] = [today?.mean ?? 0, then?.mean ?? 0].map(formatShare);
+    if (of === "orders") return `${before} of the orders are late today, then ${after}`;
     return `${before} of heads are outside ${named(name)} today, then ${after}`;
   });
   const shown = gain!.size === "gain" || gain!.size === "loss";
@@ -92,26 +97,31 @@ function limitsFirst(
   const costly = gain!.size === "loss" || money?.size === "loss";
   return {
     answer: costly ? "told" : "yes",
-    verdict: `${costly ? "It keeps the limits at a price" : "Yes"}: ${moveWords(found, recommended)}: ${listed(kept)}${worth}${endChange(recommended)}.`,
+    verdict: `${costly ? "It keeps the limits at a price" : "Yes"}: ${moveWords(found, recommended)}: ${listed(kept)}${worth}${endChange(recommended, found)}.`,
     next: nextSteps(found, recommended),
   };
 }
 
 /** Where the goal is money itself nothing is said of it twice. */
 function moneyClause({ money }: Recommendation, { goal }: SearchFindings): string {
-  if (money === null || goal.key === "margin") return "";
+  if (money === null || isMoney(goal.key)) return "";
   if (money.size === "no difference" || money.size === "too small") return ", at no cost";
   return `${money.size === "loss" ? ", but" : " and"} it ${moneyWords(money)}`;
 }
 
-function endChange({ ends }: Recommendation): string {
+function endChange({ ends }: Recommendation, { period }: SearchFindings): string {
   if (ends === null) return "";
   const [before, after] = [ends.today, ends.pick].map((seconds) => clock(seconds, ends.startClockSeconds));
-  return before === after ? "" : `; work ends at ${after} instead of ${before}`;
+  return before === after ? "" : `; work ends${onAverage(period)} at ${after} instead of ${before}`;
 }
 
-function endToday({ ends }: Recommendation): string {
-  return ends === null ? "" : `; work ends at ${clock(ends.today, ends.startClockSeconds)}`;
+function endToday({ ends }: Recommendation, { period }: SearchFindings): string {
+  return ends === null ? "" : `; work ends${onAverage(period)} at ${clock(ends.today, ends.startClockSeconds)}`;
+}
+
+/** Of a week the mean end of its days. */
+function onAverage(period: SearchFindings["period"]): string {
+  return period === undefined ? "" : " on average";
 }
 
 function clock(seconds: number, startClockSeconds: number): string {
@@ -129,6 +139,11 @@ function nextSteps({ choice, finalists, allocated }: SearchFindings, { name, mon
     ...(money !== null && money.size === "gain" ? [`It brings about ${yearWords(money)}.`] : []),
     ...(allocated.kind === "people"
       ? ["Ask the crews first: who moves needs training, and nobody may stand alone where two are needed."]
+      : []),
+    ...(allocated.kind === "week"
+      ? [
+          "Ask those whose hours and days it changes first: farms, drivers, crews, the official veterinarian. Breaks keep their length; rest and notice are for the law and the agreements at the site.",
+        ]
       : []),
     ...(allocated.kind === "times"
       ? ["Ask those whose hours it changes first: drivers, crews, the official veterinarian. Breaks keep their length."]

@@ -27,6 +27,8 @@ export interface Improvement extends ImproveVerdict {
   confidence: number;
   /** The response that tells how well the goal is met; of a priced budget, what is bought is taken off it. */
   goal: ResponseInfo;
+  /** Of a plan with a week: what is called a day below is a week. */
+  period?: "week";
   /** The least difference in it that matters, in its own unit. */
   matters: number;
   allocated: {
@@ -55,6 +57,11 @@ export interface Improvement extends ImproveVerdict {
   words: string[];
 }
 
+/** What was simulated so many times. */
+export function periodOf({ period }: { period?: "week" | undefined }): "day" | "week" {
+  return period ?? "day";
+}
+
 /** Before it is put into words. */
 export type SearchFindings = Omit<Improvement, "words" | keyof ImproveVerdict>;
 
@@ -81,8 +88,11 @@ export interface Recommendation extends Found, Change {
   money: NetMoney | null;
   /** Mean end of work, seconds after the day's start; null where the plan has no end of its own. */
   ends: { today: number; pick: number; startClockSeconds: number } | null;
-  /** The share that is allowed, the one that was found, and today's plan's on the same days; null where no head passed the limit. */
-  limits: { name: string; share: number; found: Estimate | null; today: Estimate | null }[];
+  /**
+   * The share that is allowed, the one that was found, and today's plan's on the same days; null where no head passed the limit.
+   * `of`: the share is of the orders of a week, which are late.
+   */
+  limits: { name: string; share: number; of?: "orders"; found: Estimate | null; today: Estimate | null }[];
 }
 
 export interface Finalist extends Found {

@@ -5,6 +5,7 @@ import { type CandidateDesign, variantOf } from "./designs.ts";
 import { comparisonSeed } from "./improve.ts";
 import type { Improvement } from "./improvement.ts";
 import type { ImproveQuestion } from "./question.ts";
+import { isMoved } from "./space.ts";
 
 /**
  * The study that a report of what `improve` found rests on: the plan as it is and, where it is another one, the design
@@ -28,7 +29,7 @@ export function improvementStudy(
       confidence,
       question: question.question || questionWords(question),
       reader: "process engineer",
-      why: true,
+      why: base.plan.week === undefined,
     },
     replications: improvement.recommended?.goal?.n ?? firstStage,
     responses: [...new Set([question.response.key, ...usualResponses(base.plan)])],
@@ -37,5 +38,6 @@ export function improvementStudy(
 }
 
 function questionWords({ space, response }: ImproveQuestion): string {
+  if (isMoved(space)) return `What is best moved? Looked at: ${response.label}.`;
   return `How are ${space.most} ${space.unit} best shared out? Looked at: ${response.label}.`;
 }

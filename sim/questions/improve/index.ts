@@ -18,3 +18,4 @@ export { readImprovement } from "./readImprovement.ts";
 export { countDesigns } from "./countDesigns.ts";
 export type { CandidateDesign } from "./designs.ts";
 export { variantOf } from "./designs.ts";
+export { isMoved } from "./space.ts";

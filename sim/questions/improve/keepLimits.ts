@@ -1,6 +1,7 @@
 import { shareEstimate } from "../../maths/statistics/index.ts";
 import type { CandidateDesign } from "./designs.ts";
 import type { AskedLimit, ImproveQuestion } from "./question.ts";
+import { beyondLimit } from "./score.ts";
 import type { Trial, Trials } from "./trials.ts";
 
 /** Whether a design is shown to keep all limits, shown to break one, or neither at the most days looked at. */
@@ -36,9 +37,10 @@ export async function keepLimits(
 }
 
 function verdictOf({ responses }: Trial, limits: readonly AskedLimit[], alpha: number): Kept {
-  const verdicts = limits.map(({ key, share }): Kept => {
+  const verdicts = limits.map((limit): Kept => {
+    const { share } = limit;
     // A day on which no head passed the limit's two points breaks nothing.
-    const days = responses[key]!.map((value) => value ?? 0);
+    const days = beyondLimit(limit, responses).map((value) => value ?? 0);
     const { max, low, high } = shareEstimate(days, 1 - 2 * alpha)!;
     if (max === 0 || (high !== null && high < share)) return "kept";
     return low !== null && low > share ? "broken" : "not shown";

@@ -2,6 +2,7 @@ import { listed, named } from "../../days/decision/index.ts";
 import { formatDuration } from "../../text/units/index.ts";
 import type { Improvement, Recommendation } from "./improvement.ts";
 import type { TimeElement } from "./space.ts";
+import { weekMoveWords } from "./week/weekMoveWords.ts";
 
 const NUMBERS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
 
@@ -21,6 +22,7 @@ export function moveWords({ allocated }: Pick<Improvement, "allocated">, { name,
   const { kind, elements } = allocated;
   if (counts === null || elements.some(({ base }) => base === null)) return `arrange it as ${name}`;
   if (kind === "times") return timesWords(elements, counts);
+  if (kind === "week") return weekMoveWords(elements, counts);
   const steps = elements.map((element, index) => ({ name: element.name, count: counts[index]! - element.base! }));
   const [to, from] = [steps.filter(({ count }) => count > 0), steps.filter(({ count }) => count < 0).map(turned)];
   if (kind === "budget") return to.length === 0 ? "buy nothing" : `buy ${listed(to.map((step) => named(step.name)))}`;

@@ -53,6 +53,7 @@ export function promiseOf(
 ): number {
   if (goal === "overtime") return lastShiftEnd(plan) - finishSeconds;
   if (goal === "throughput") return carcasses / Math.max(1, finishSeconds - (plan.day.shifts[0]?.fromSeconds ?? 0));
+  // Of cost the margin before pay is 0.
   return carcasses * perCarcass - payOf(plan, finishSeconds) - chargePerDay;
 }
 
@@ -60,7 +61,8 @@ export function promiseOf(
 export function marginPerCarcass({ design, values, responses }: Trial, goal: ImproveQuestion["goal"]): number {
   const carcasses = mean(responses.carcasses!);
   if (goal !== "margin" || carcasses <= 0) return 0;
-  return (mean(values) + design.chargePerDay + payOf(design.plan, mean(responses.finish!))) / carcasses;
+  const margin = design.plan.week === undefined ? mean(values) + design.chargePerDay : mean(responses.margin!);
+  return (margin + payOf(design.plan, mean(responses.finish!))) / carcasses;
 }
 
 export function guessOf({ responses }: Trial): DayGuess {

@@ -28,10 +28,11 @@ export interface ImproveQuestion {
 }
 
 export interface AskedLimit {
-  /** Name of the plan's time limit. */
+  /** Name of the plan's time limit, or "orders". */
   name: string;
-  /** Key of the share of heads outside it. */
+  /** Key of the share of heads outside it, or of the orders that are met. */
   key: string;
-  /** That share has to stay below this. */
+  /** The share of heads outside it, or of orders that are late, has to stay below this. */
   share: number;
+  of: "heads" | "orders";
 }

@@ -16,13 +16,15 @@ import { amountFault, basePlan, planWith } from "../../asked/study/index.ts";
 import { type ResponseInfo, responsesOf } from "../../day/observations/index.ts";
 import { does } from "../../text/kinds/index.ts";
 import { elementFaults, totals } from "./elementFaults.ts";
-import { GOAL_RESPONSE } from "./goal.ts";
+import { goalLabel, goalResponse } from "./goal.ts";
 import type { ImproveQuestion } from "./question.ts";
 import { type ImproveFile, improveFile } from "./schema/improveFile.ts";
-import type { Counts, Space } from "./space.ts";
+import { type Counts, isMoved, type Space } from "./space.ts";
 import { type BaseRead, spaceOfBudget } from "./spaceOfBudget.ts";
 import { spaceOfPeople } from "./spaceOfPeople.ts";
 import { spaceOfTimes } from "./spaceOfTimes.ts";
+import { orderLimitFaults, ordersLimit, unusedFaults, weekFaults } from "./week/asksWeek.ts";
+import { spaceOfWeek } from "./week/spaceOfWeek.ts";
 
 type Asked = NonNullable<ImproveFile["allocate"]["places"]>;
 
@@ -46,12 +48,13 @@ export function readImprove(written: unknown, files: TextFiles = NO_FILES): Impr
   const file = shape.data;
   const { space, faults: ofSpace } = readSpace(file, base.read);
   const known = responsesOf(base.read.plan);
-  const response = known.find(({ key }) => key === GOAL_RESPONSE[file.goal]);
+  const response = known.find(({ key }) => key === goalResponse(file.goal, base.read!.plan));
   faults.push(
     ...ofSpace,
     ...(ofSpace.length > 0 || file.allocate.budget !== undefined ? [] : endFaults(space, base.read)),
     ...goalFaults(file, response),
     ...limitFaults(file, base.read.plan),
+    ...orderLimitFaults(file, base.read.plan),
     ...orderFaults(file),
     ...yearlyFaults(file),
   );
@@ -63,13 +66,22 @@ function toQuestion(file: ImproveFile, base: BaseRead, space: Space, response: R
   const { name, question, seed, confidence, goal, probability, firstStage, atMost, search, interest, daysPerYear } =
     file;
   const usual = goal === "overtime" ? OVERTIME_DIFFERENCE : null;
-  const priced = goal === "margin" && space.kind === "budget";
+  const priced = (goal === "margin" || goal === "cost") && space.kind === "budget";
   return {
-    ...{ name, question, seed, confidence, goal, response, space, probability, firstStage, atMost },
+    ...{ name, question, seed, confidence, goal, space, probability, firstStage, atMost },
+    response: { ...response, label: goalLabel(response.key) ?? response.label },
     // Moving things by more minutes is no price to be set against what it brings.
-    search: space.kind === "times" ? { ...search, curve: 0 } : search,
+    search: isMoved(space) ? { ...search, curve: 0 } : search,
     base: { name: file.baseName, ...base },
-    limits: file.limits.map(({ limit, beyond }) => ({ name: limit, key: `beyond.${limit}`, share: beyond })),
+    limits: [
+      ...file.limits.map(({ limit, beyond }) => ({
+        name: limit,
+        key: `beyond.${limit}`,
+        share: beyond,
+        of: "heads" as const,
+      })),
+      ...ordersLimit(file),
+    ],
     difference: file.difference?.value ?? usual,
     yearly: priced ? { interest: interest!, daysPerYear: daysPerYear! } : null,
   };
@@ -103,7 +115,14 @@ function partFaults(json: unknown, base: BaseRead): Fault[] {
 function readSpace({ allocate }: Pick<ImproveFile, "allocate">, base: BaseRead): { space: Space; faults: Fault[] } {
   if (allocate.places !== undefined) return spaceOfPlaces(allocate.places, base.plan);
   if (allocate.people !== undefined) return spaceOfPeople(allocate.people, base.plan, base.json);
-  if (allocate.times !== undefined) return spaceOfTimes(allocate.times, base.json);
+  if (allocate.times !== undefined) {
+    const { space, faults } = spaceOfTimes(allocate.times, base.json);
+    return { space, faults: [...faults, ...unusedFaults(allocate.times, base)] };
+  }
+  if (allocate.week !== undefined) {
+    const faults = weekFaults(base.plan);
+    return faults.length > 0 ? { space: EMPTY, faults } : spaceOfWeek(allocate.week, base.plan, base.json);
+  }
   return spaceOfBudget(allocate.budget!, base);
 }
 
@@ -111,7 +130,7 @@ function readSpace({ allocate }: Pick<ImproveFile, "allocate">, base: BaseRead):
 function endFaults(space: Space, base: BaseRead): Fault[] {
   // What is moved is moved by itself: the first moments of all of them need not go together. Nor need the fewest people of all
   // crews: one may go to 0 where another does its work; designs in which nobody does are left out of the search.
-  const alone = space.kind === "people" || space.kind === "times";
+  const alone = space.kind === "people" || isMoved(space);
   const fewest = space.elements.map(({ from, to, today }) => (space.kind === "people" ? to : (today ?? from)));
   const ends = space.elements.flatMap(({ from, to }, index): Counts[] => [
     ...(alone ? [fewest.with(index, from)] : []),
@@ -130,7 +149,7 @@ function endFaults(space: Space, base: BaseRead): Fault[] {
 
 function goalFaults({ goal, difference }: ImproveFile, response: ResponseInfo | undefined): Fault[] {
   if (response !== undefined) return difference === undefined ? [] : amountFault(difference, ["difference"], response);
-  const found = "the plan reckons no margin";
+  const found = `the plan reckons no ${goal}`;
   const remedy = 'give the plan "money" with prices, and "pay" to its crews';
   return [{ path: "goal", found: `'${goal}', but ${found}`, allowed: "a goal that the plan can tell", remedy }];
 }
@@ -165,11 +184,11 @@ function orderFaults({ firstStage, atMost }: ImproveFile): Fault[] {
 
 /** A purchase lowers the margin of a day by its share of the yearly amount. */
 function yearlyFaults({ goal, allocate, interest, daysPerYear }: ImproveFile): Fault[] {
-  if (goal !== "margin" || allocate.budget === undefined) return [];
+  if ((goal !== "margin" && goal !== "cost") || allocate.budget === undefined) return [];
   const missing = (key: string, allowed: string, example: string): Fault => {
     return {
       path: key,
-      found: "missing, and margin is the goal of a budget",
+      found: `missing, and ${goal} is the goal of a budget`,
       allowed,
       remedy: `write for example ${example}`,
     };
@@ -179,6 +198,13 @@ function yearlyFaults({ goal, allocate, interest, daysPerYear }: ImproveFile): F
     ...(daysPerYear === undefined ? [missing("daysPerYear", "working days a year", "250")] : []),
   ];
 }
+
+/** Of a question that is refused. */
+const EMPTY: Space = {
+  ...{ kind: "week", unit: "", elements: [], least: 0, most: 0, base: [], apart: [], offerCosts: [] },
+  changeOf: () => ({ set: {}, insert: [], remove: [] }),
+  nameOf: () => "",
+};
 
 /** Places to share out among buffers. */
 function spaceOfPlaces({ total, least, among }: Asked, plan: Plan): { space: Space; faults: Fault[] } {

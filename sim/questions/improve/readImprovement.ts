@@ -21,7 +21,7 @@ const SHAPE = z.looseObject({
   next: z.array(z.string()),
   goal: z.looseObject({ key: z.string(), label: z.string(), unit: z.string(), format: z.string() }),
   allocated: z.looseObject({
-    kind: z.enum(["places", "people", "budget", "times"]),
+    kind: z.enum(["places", "people", "budget", "times", "week"]),
     unit: z.string(),
     most: z.number(),
     elements: z.array(z.looseObject({ name: z.string(), base: z.number().nullable() })),

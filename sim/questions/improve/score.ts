@@ -1,5 +1,5 @@
 import { RunningMoments } from "../../maths/statistics/index.ts";
-import type { ImproveQuestion } from "./question.ts";
+import type { AskedLimit, ImproveQuestion } from "./question.ts";
 import type { Trial } from "./trials.ts";
 
 /** How good some days of a design were. */
@@ -11,11 +11,17 @@ export interface Score {
 }
 
 export function scoreOf({ values, responses }: Trial, { limits }: Pick<ImproveQuestion, "limits">): Score {
-  const excess = limits.reduce((sum, { key, share }) => {
-    const beyond = meanOf(responses[key]!.filter((value) => value !== null));
-    return sum + Math.max(0, (beyond ?? 0) - share);
+  const excess = limits.reduce((sum, limit) => {
+    const beyond = meanOf(beyondLimit(limit, responses).filter((value) => value !== null));
+    return sum + Math.max(0, (beyond ?? 0) - limit.share);
   }, 0);
   return { excess, mean: values.includes(null) ? null : meanOf(values as number[]) };
+}
+
+/** Of each day the share of heads outside the limit, or of orders that are late. */
+export function beyondLimit({ key, of }: AskedLimit, responses: Trial["responses"]): (number | null)[] {
+  const values = responses[key]!;
+  return of === "heads" ? values : values.map((met) => (met === null ? null : 1 - met));
 }
 
 /**

@@ -8,6 +8,7 @@ import { meanOf, ranked, scoreOf } from "./score.ts";
 import { searchHarm } from "./searchHarm.ts";
 import { type Counts, isAllowed, type Space } from "./space.ts";
 import { firstDays, type Trial, type Trials } from "./trials.ts";
+import { promisingWeeks, singleMoves } from "./week/weekSearch.ts";
 
 /** Units that go from one element to another in one step. */
 const STEPS = [1, 2];
@@ -129,6 +130,7 @@ async function starts(state: State): Promise<CandidateDesign[]> {
   const { question, designs } = state;
   const { space, search: asked } = question;
   if (space.kind === "times") return startsOfTimes(state);
+  if (space.kind === "week") return singleMoves(question).flatMap((counts) => designs.of(counts) ?? []);
   const path = greedyPath(space, designs, (design) => estimatedPromise(state, design));
   const levels = asked.curve === 0 ? [space.most] : levelsOf(space, asked.curve).toReversed();
   const guide = await guideFrom(state, designs.base);
@@ -170,6 +172,8 @@ function downhill(state: State, from: Counts): Counts {
 }
 
 async function guideFrom({ question, explained }: State, design: CandidateDesign): Promise<GuideOf | null> {
+  // Nobody can tell yet where the time of a week went.
+  if (question.base.plan.week !== undefined) return null;
   const [trial] = await explained.of([design], firstOf(question));
   const { why } = trial!;
   return why === null ? null : (counts) => guideOf(why, counts, question);
@@ -179,7 +183,7 @@ type GuideOf = (counts: Counts) => Guide;
 
 /** Neighbours of the best design that was not gone round often enough; empty when there is no such design. */
 async function nextRound(state: State, rounds: Map<CandidateDesign, number>): Promise<CandidateDesign[]> {
-  for (const centre of allowedTrials(state).slice(0, MAX_CENTRES)) {
+  for (const centre of centres(state)) {
     const before = rounds.get(centre.design) ?? 0;
     if (before >= MAX_ROUNDS) continue;
     rounds.set(centre.design, before + 1);
@@ -189,10 +193,20 @@ async function nextRound(state: State, rounds: Map<CandidateDesign, number>): Pr
   return [];
 }
 
+/** Of weeks alone none that does harm: more of them do than of days, and what lies around them does as well. */
+function centres(state: State): Trial[] {
+  const { question, tried } = state;
+  const trials = allowedTrials(state);
+  const open =
+    question.space.kind === "week" ? trials.filter((trial) => searchHarm(trial, tried, question) === null) : trials;
+  return open.slice(0, MAX_CENTRES);
+}
+
 /** By turns what the estimate and what the slopes promise most. */
 async function promising(state: State, centre: Trial): Promise<CandidateDesign[]> {
   const { question, designs } = state;
   const counts = centre.design.counts!;
+  if (question.space.kind === "week") return firstThatGo(promisingWeeks(state.tried, counts, question), state);
   const around = neighbours(question.space, counts)
     .flatMap((next) => designs.of(next) ?? [])
     .filter((design) => !isTried(state, design));
@@ -205,6 +219,17 @@ async function promising(state: State, centre: Trial): Promise<CandidateDesign[]
   const byEstimate = sorted(shortlist, (design) => estimatedPromise(state, design));
   const turns = shortlist.flatMap((_, rank) => [byEstimate[rank]!, bySlope[rank]!]);
   return [...new Set(turns)].slice(0, ROUND);
+}
+
+/** Reading a week's plan takes longer than reckoning what it promises, so no more are read than are tried. */
+function firstThatGo(counts: readonly Counts[], { designs }: State): CandidateDesign[] {
+  const found: CandidateDesign[] = [];
+  for (const each of counts) {
+    const design = designs.of(each);
+    if (design !== null) found.push(design);
+    if (found.length === ROUND) break;
+  }
+  return found;
 }
 
 function sorted(designs: readonly CandidateDesign[], promise: (design: CandidateDesign) => number): CandidateDesign[] {

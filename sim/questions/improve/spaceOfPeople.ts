@@ -45,8 +45,24 @@ export function spaceOfPeople(
   return { space, faults };
 }
 
+/** Paths of the plan that a crew of `count` people sets, and of stations with `by` positions more than they have. */
+export function settingsOfPeople(
+  { crew, positions, count, by }: { crew: string; positions: readonly string[]; count: number; by: number },
+  plan: Plan,
+  json: unknown,
+): Record<string, unknown> {
+  const works = steps(plan).filter(({ name }) => positions.includes(name));
+  return Object.fromEntries([
+    [formatPath(["crews", crew, "people"]), written(crew, count, json)],
+    ...works.map((step) => [pathOfWork(plan, step.name, "positions"), workplace(step).positions + by]),
+  ]);
+}
+
 /** Null where its stations have other numbers of positions: the plan as it is is then none of the designs. */
-function countNow({ crew, positions }: Asked["among"][number], plan: Plan): number | null {
+export function countNow(
+  { crew, positions }: Pick<Asked["among"][number], "crew" | "positions">,
+  plan: Plan,
+): number | null {
   const people = Math.max(0, ...peopleOf(plan, crew));
   const works = steps(plan).filter(({ name }) => positions.includes(name));
   return works.every((step) => workplace(step).positions === people) ? people : null;
@@ -54,6 +70,14 @@ function countNow({ crew, positions }: Asked["among"][number], plan: Plan): numb
 
 function peopleOf(plan: Plan, crew: string): number[] {
   return plan.crews.find(({ name }) => name === crew)?.people ?? [];
+}
+
+/** A crew that the plan does not have, or of which "so many people" says nothing. */
+export function crewFaults(crew: string, at: readonly (string | number)[], plan: Plan): Fault[] {
+  const names = plan.crews.map(({ name }) => name);
+  if (names.includes(crew)) return unevenFaults(crew, at, plan);
+  const remedy = nearestWords(crew, names, "name one of these");
+  return [{ path: formatPath(at), found: `'${crew}' is no crew of the plan`, allowed: listWords(names), remedy }];
 }
 
 /** "So many people" has one meaning only where every shift that the crew works has as many. */
@@ -65,7 +89,7 @@ function unevenFaults(crew: string, at: readonly (string | number)[], plan: Plan
   return [{ path: formatPath(at), found, allowed: "a crew with as many people in every shift that it works", remedy }];
 }
 
-function positionFaults(stages: readonly string[], at: readonly (string | number)[], plan: Plan): Fault[] {
+export function positionFaults(stages: readonly string[], at: readonly (string | number)[], plan: Plan): Fault[] {
   const works = steps(plan).filter((step) => does(step, "work"));
   return stages.flatMap((stage, index): Fault[] => {
     const step = works.find(({ name }) => name === stage);

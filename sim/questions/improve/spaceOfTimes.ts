@@ -5,6 +5,9 @@ import type { Counts, Element, Space, TimeElement } from "./space.ts";
 
 type Asked = NonNullable<ImproveFile["allocate"]["times"]>;
 
+/** What has an hour, or a gap between hours. */
+export type Hour = "load" | "gap" | "shift" | "break";
+
 type At = readonly (string | number)[];
 
 /** More moments of one thing than this tell nothing that a longer step does not. */
@@ -24,8 +27,8 @@ interface Movable {
 }
 
 /** Something that may be moved, with what the plan says of it. */
-interface Asking extends Movable {
-  what: TimeElement["what"];
+export interface HourAsked extends Movable {
+  what: Hour;
   from: number;
   to: number;
   step: number;
@@ -34,11 +37,11 @@ interface Asking extends Movable {
 /** Lorry times, shift starts and breaks to move; `json` is the plan as its file writes it. */
 export function spaceOfTimes({ among }: Asked, json: unknown): { space: Space; faults: Fault[] } {
   const at = ["allocate", "times", "among"];
-  const read = among.map((asked, index) => readOne(asked, [...at, index], json));
-  const faults = [...read.flatMap(({ faults: own }) => own), ...twiceFaults(among, at)];
+  const read = among.map((asked, index) => readHour(asked, [...at, index], json, "of the plan"));
+  const keys = among.map(hourKey);
+  const faults = [...read.flatMap(({ faults: own }) => own), ...twiceFaults(keys, at)];
   const asking = read.flatMap(({ found }) => (found === null ? [] : [found]));
-  const elements = asking.map(elementOf);
-  const start = startOf(json);
+  const elements = asking.map(hourElement);
   const space: Space = {
     kind: "times",
     unit: "min moved",
@@ -48,14 +51,23 @@ export function spaceOfTimes({ among }: Asked, json: unknown): { space: Space; f
     base: elements.map(({ today = 0 }) => today),
     apart: [],
     offerCosts: [],
-    changeOf: (counts) => ({ set: settings(asking, elements, counts, start), insert: [], remove: [] }),
+    changeOf: (counts) => ({ set: hourSettings(asking, elements, counts, json), insert: [], remove: [] }),
     nameOf: (counts) =>
       elements.map(({ time: moved }, index) => `${moved!.label} ${moved!.moments[counts[index]!]}`).join(", "),
   };
   return { space, faults };
 }
 
-function elementOf({ what, name, many, today, from, to, step }: Asking): Element {
+/** A moment for each step from today's on, both ways. */
+export function hourElement({
+  what,
+  name,
+  many,
+  today,
+  from,
+  to,
+  step,
+}: HourAsked): Element & { today: number; time: TimeElement } {
   const earlier = Math.floor((today - from) / step);
   const later = Math.floor((to - today) / step);
   const moments = Array.from({ length: earlier + later + 1 }, (_, count) =>
@@ -74,7 +86,7 @@ function elementOf({ what, name, many, today, from, to, step }: Asking): Element
   };
 }
 
-function momentWords(what: TimeElement["what"], seconds: number): string {
+function momentWords(what: Hour, seconds: number): string {
   return what === "gap" ? `${minutes(seconds)} min` : writeClock(seconds);
 }
 
@@ -83,12 +95,13 @@ function minutes(seconds: number): number {
 }
 
 /** The plan's own hours are not set, so that what is not moved stays as its file writes it. */
-function settings(
-  asking: readonly Asking[],
+export function hourSettings(
+  asking: readonly HourAsked[],
   elements: readonly Element[],
   counts: Counts,
-  start: string | null,
+  json: unknown,
 ): Record<string, unknown> {
+  const start = startOf(json);
   const moved = asking.flatMap((each, index) => {
     const by = (counts[index]! - elements[index]!.today!) * each.step;
     return by === 0 ? [] : [{ ...each, by }];
@@ -118,44 +131,60 @@ function startOf(json: unknown): string | null {
   return day.start === undefined && typeof first === "string" ? first : null;
 }
 
-function readOne(asked: Asked["among"][number], at: At, json: unknown): { found: Asking | null; faults: Fault[] } {
+/** `where`: "of the plan", or the day whose plan `json` is, "on Thursday". */
+export function readHour(
+  asked: Asked["among"][number],
+  at: At,
+  json: unknown,
+  where: string,
+): { found: HourAsked | null; faults: Fault[] } {
   const [what, { from, to, step }, name] = named(asked);
   const known = movables(what, json);
   const key = what === "gap" ? "load" : "name";
   const movable = known.find((each) => each.name === name);
-  if (movable === undefined) return { found: null, faults: [unknownFault(what, name, [...at, what, key], known)] };
+  if (movable === undefined)
+    return {
+      found: null,
+      faults: [
+        unknownFault(
+          `${NOUNS[what]} ${where}${what === "gap" ? " that repeats" : ""}`,
+          name,
+          [...at, what, key],
+          known,
+        ),
+      ],
+    };
   const faults = boundFaults({ ...movable, what, from, to, step }, [...at, what], startSeconds(json));
   return { found: faults.length > 0 ? null : { ...movable, what, from, to, step }, faults };
 }
 
-function named(
-  asked: Asked["among"][number],
-): [TimeElement["what"], { from: number; to: number; step: number }, string] {
+/** The same text for the same thing. */
+export function hourKey(asked: Asked["among"][number]): string {
+  const [what, , name] = named(asked);
+  return `${what} ${name}`;
+}
+
+function named(asked: Asked["among"][number]): [Hour, { from: number; to: number; step: number }, string] {
   if (asked.load !== undefined) return ["load", asked.load, asked.load.name];
   if (asked.gap !== undefined) return ["gap", asked.gap, asked.gap.load];
   if (asked.shift !== undefined) return ["shift", asked.shift, asked.shift.name];
   return ["break", asked.break!, asked.break!.name];
 }
 
-const NOUNS: Record<TimeElement["what"], string> = {
-  load: "load of the plan",
-  gap: "load of the plan that repeats",
-  shift: "shift of the plan",
-  break: "break of the plan",
-};
+const NOUNS: Record<Hour, string> = { load: "load", gap: "load", shift: "shift", break: "break" };
 
-function unknownFault(what: TimeElement["what"], name: string, at: At, known: readonly Movable[]): Fault {
+export function unknownFault(noun: string, name: string, at: At, known: readonly { name: string }[]): Fault {
   const names = known.map((each) => each.name);
   return {
     path: formatPath(at),
-    found: `'${name}' is no ${NOUNS[what]}`,
-    allowed: names.length === 0 ? `the plan has none, so none can be moved` : listWords(names),
+    found: `'${name}' is no ${noun}`,
+    allowed: names.length === 0 ? "there is none, so none can be moved" : listWords(names),
     remedy: nearestWords(name, names, names.length === 0 ? "leave it out" : "name one of these"),
   };
 }
 
 /** The plan's own moment is one of those that are tried: what is gained is told against it. */
-function boundFaults({ what, today, from, to, step }: Asking, at: At, start: number | null): Fault[] {
+function boundFaults({ what, today, from, to, step }: HourAsked, at: At, start: number | null): Fault[] {
   const now = momentWords(what, today);
   const fault = (key: string, found: string, allowed: string, remedy = ""): Fault => {
     return { path: formatPath([...at, key]), found, allowed, remedy };
@@ -181,11 +210,7 @@ function startSeconds(json: unknown): number | null {
   return readClock(day.start ?? startOf(json)).value;
 }
 
-function twiceFaults(among: Asked["among"], at: At): Fault[] {
-  const keys = among.map((asked) => {
-    const [what, , name] = named(asked);
-    return `${what} ${name}`;
-  });
+export function twiceFaults(keys: readonly string[], at: At): Fault[] {
   return keys.flatMap((key, index): Fault[] => {
     if (keys.indexOf(key) === index) return [];
     const found = `${key} stands twice`;
@@ -194,7 +219,7 @@ function twiceFaults(among: Asked["among"], at: At): Fault[] {
 }
 
 /** Of a plan that was read without fault. */
-function movables(what: TimeElement["what"], json: unknown): Movable[] {
+function movables(what: Hour, json: unknown): Movable[] {
   const plan = isRecord(json) ? json : {};
   const day = isRecord(plan.day) ? plan.day : {};
   const supply = isRecord(plan.supply) ? plan.supply : {};

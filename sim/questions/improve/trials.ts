@@ -1,5 +1,6 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import { PLAIN_PROCEDURE, type Study, type Variant } from "../../asked/study/index.ts";
+import { countedDays } from "../../day/observations/index.ts";
 import { decisionKeys } from "../../days/decision/index.ts";
 import { harmResponses, type Why } from "../../days/results/index.ts";
 import type { DayJournal, Simulate, SimulatedDay } from "../../days/run/index.ts";
@@ -88,7 +89,10 @@ export class Trials {
 
   #goalOf({ chargePerDay }: CandidateDesign, responses: Trial["responses"]): (number | null)[] {
     const values = responses[this.#question.response.key]!;
-    return chargePerDay === 0 ? values : values.map((value) => (value === null ? null : value - chargePerDay));
+    const { response, base } = this.#question;
+    const days = base.plan.week === undefined ? 1 : countedDays(base.plan).length;
+    const charge = (response.better === "less" ? -1 : 1) * chargePerDay * days;
+    return charge === 0 ? values : values.map((value) => (value === null ? null : value - charge));
   }
 }
 
@@ -101,7 +105,8 @@ export function firstDays({ design, values, responses, why }: Trial, days: numbe
 /** What is read of each day: the goal, the limits, and what everyone looks at. */
 function responsesFor({ response, limits, base }: ImproveQuestion): string[] {
   const asked = [response.key, ...limits.map(({ key }) => key), "headsPerHour", "carcasses", "finish", "overtime"];
-  return [...new Set([...asked, ...harmResponses(base.plan), ...decisionKeys(base.plan)])];
+  const ofOrders = (base.plan.week?.orders.length ?? 0) > 0 ? ["ordersMet"] : [];
+  return [...new Set([...asked, ...harmResponses(base.plan), ...decisionKeys(base.plan), ...ofOrders])];
 }
 
 /** A purchase is charged at its average yearly cost; the plan's own capital would charge it twice. */
@@ -110,5 +115,9 @@ function withoutCapital(plan: Plan): Plan {
     if (!does(stage, "carry stations")) return { ...stage, capital: null };
     return { ...stage, capital: null, stations: stage.stations.map((station) => ({ ...station, capital: null })) };
   });
-  return { ...plan, line };
+  const week = plan.week && {
+    ...plan.week,
+    days: plan.week.days.map((day) => ({ ...day, plan: day.plan && withoutCapital(day.plan) })),
+  };
+  return { ...plan, line, ...(week === undefined ? {} : { week }) };
 }

@@ -17,11 +17,18 @@ export interface WordsContext {
   /** Those that `changes` of the advice tell of. */
   changes: readonly PlanChange[];
   confidence: number;
+  /** What was simulated so many of. */
+  noun: "days" | "weeks";
   /** How many time limits the plan watches. */
   limits: number;
 }
 
 const MAX_LOSSES = 3;
+
+/** Of the day, or of one day of a week. */
+export function isEnd({ key }: Pick<ResponseInfo, "key">): boolean {
+  return key === "finish" || key.endsWith(".finish");
+}
 
 /**
  * The advice in sentences, for terminal, report and page alike: where to start and what each change is worth, place by
@@ -45,7 +52,7 @@ export function adviceWords(advice: Told, context: WordsContext): string[] {
 
 function nothing({ response, effort }: Told): string {
   const what = effort.pairs > 0 ? "None of the changes tried, alone or in pairs," : "None of the changes tried";
-  return response.key === "finish" ? `${what} is shown to end work earlier.` : `${what} is shown to bring more heads.`;
+  return isEnd(response) ? `${what} is shown to end work earlier.` : `${what} is shown to bring more heads.`;
 }
 
 /** One paragraph for each place, that of the best change first. */
@@ -69,7 +76,7 @@ function placeSentences(
 
 /** "ends work 78 min (70 to 86 min) earlier", "brings 12 heads/h (9 to 15) more". */
 function effect(change: TriedChange, plural: boolean, response: ResponseInfo): string {
-  if (response.key === "finish") return `${plural ? "end" : "ends"} work ${worth(change, response)} earlier`;
+  if (isEnd(response)) return `${plural ? "end" : "ends"} work ${worth(change, response)} earlier`;
   return `${plural ? "bring" : "brings"} ${worth(change, response)} more`;
 }
 
@@ -114,17 +121,17 @@ function losses({ others, response }: Told, { little }: WordsContext): string[] 
   const worse = found.map(
     ({ label, loss: [low, high] }) => `${label}, ${spreadWords((low + high) / 2, low, high, response)}`,
   );
-  return [`${response.key === "finish" ? "Work ends later" : "Fewer heads come out"} with: ${worse.join("; ")}.`];
+  return [`${isEnd(response) ? "Work ends later" : "Fewer heads come out"} with: ${worse.join("; ")}.`];
 }
 
-function notFollowedUp(advice: Told, { little }: WordsContext): string[] {
+function notFollowedUp(advice: Told, { little, noun }: WordsContext): string[] {
   const { response, changes, others } = advice;
   const unclear = changes.filter((change) => !change.gains && !within(gainEnds(change.difference, response), little));
   const open = others.filter((other) => !within(otherEnds(other), little) && lossEnds(other, response)[0] <= 0);
   const list = (found: readonly { label: string }[]) => found.map(({ label }) => label).join("; ");
   return [
     ...(unclear.length === 0 ? [] : [`No difference shown, but one is possible: ${list(unclear)}.`]),
-    ...(open.length === 0 ? [] : [`Dropped early, because others looked better after a few days: ${list(open)}.`]),
+    ...(open.length === 0 ? [] : [`Dropped early, because others looked better after a few ${noun}: ${list(open)}.`]),
   ];
 }
 
@@ -141,8 +148,11 @@ function within([low, high]: [number, number], little: number): boolean {
   return low >= -little && high <= little;
 }
 
-function notTried({ asked: { guarded, fullCrews }, limits }: WordsContext): string[] {
+function notTried({ asked: { guarded, fullCrews, dropped = 0 }, limits }: WordsContext): string[] {
   return [
+    ...(dropped === 0
+      ? []
+      : [`${dropped} changes more gained less, or nothing, on the day alone, so they were not tried in weeks.`]),
     ...(guarded.length === 0
       ? []
       : [`Not tried: quicker work at ${listWords(guarded)}. The animals or hygiene need that time.`]),
@@ -158,14 +168,14 @@ function notTried({ asked: { guarded, fullCrews }, limits }: WordsContext): stri
   ];
 }
 
-function effortWords({ days, changes, others, leftOut, effort }: Told, { confidence }: WordsContext): string {
+function effortWords({ days, changes, others, leftOut, effort }: Told, { confidence, noun }: WordsContext): string {
   const pairs = effort.pairs === 0 ? "" : ` and ${effort.pairs} ${effort.pairs === 1 ? "pair" : "pairs"} of them`;
   const own =
     changes.length + leftOut.length > 0
-      ? ` Those told first had ${days} new days; their ranges are at ${formatConfidence(confidence)}, sure even though all were compared.`
+      ? ` Those told first had ${days} new ${noun}; their ranges are at ${formatConfidence(confidence)}, sure even though all were compared.`
       : "";
-  const rest = others.length === 0 ? "" : ` The others had ${effort.firstDays} to ${effort.secondDays} days each.`;
-  return `Each figure is for that change alone; once one is made, the others may be worth less. ${effort.searchDays + effort.ownDays} days were simulated to try ${effort.singles} changes${pairs}.${own}${rest}`;
+  const rest = others.length === 0 ? "" : ` The others had ${effort.firstDays} to ${effort.secondDays} ${noun} each.`;
+  return `Each figure is for that change alone; once one is made, the others may be worth less. ${effort.searchDays + effort.ownDays} ${noun} were simulated to try ${effort.singles} changes${pairs}.${own}${rest}`;
 }
 
 /** "78 min (70 to 86 min)", "12 carcasses/h (9 to 15 carcasses/h)": a size with its interval, no finer than the interval is wide. */

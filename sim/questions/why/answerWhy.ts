@@ -1,21 +1,24 @@
 import type { Plan } from "../../asked/plan/index.ts";
 import type { Study } from "../../asked/study/index.ts";
-import type { ResponseInfo } from "../../day/observations/index.ts";
+import { countedDays, type ResponseInfo, responsesOf } from "../../day/observations/index.ts";
 import {
   type Advice,
   type ChangeKind,
   harmOf,
   harmResponses,
+  type MeanEstimate,
   type OtherChange,
   type StudyResults,
   type TriedChange,
+  type Why,
 } from "../../days/results/index.ts";
 import type { DayJournal, Simulate } from "../../days/run/index.ts";
 import { estimate } from "../../maths/statistics/index.ts";
 import { adviceWords } from "./adviceWords.ts";
 import type { PlanChange } from "./change.ts";
-import { changesToTry } from "./changesToTry.ts";
+import { type ChangesToTry, changesToTry } from "./changesToTry.ts";
 import { ChangeTrials, type Values } from "./changeTrials.ts";
+import { changesOnDay, dayKeys, dayResponse, dayWords, decidingDay } from "./dayOfWeek.ts";
 import { gainEnds, isShownToGain } from "./gains.ts";
 import { type SearchResult, searchAdvice, searchDays, type Tried } from "./searchAdvice.ts";
 import { studyName, type WhyOptions, whyResponses, whyStudy } from "./whyStudy.ts";
@@ -46,21 +49,115 @@ const OTHERS_CONFIDENCE = 0.99;
  * alone without advice where its days do not end by themselves. A function of plan and options alone.
  */
 export async function answerWhy(plan: Plan, options: WhyOptions, tools: WhyTools): Promise<StudyResults> {
-  const { simulate, say = () => {} } = tools;
-  const alone = await simulate(whyStudy(plan, options) satisfies Study, NO_JOURNAL, "binned");
+  if (plan.week !== undefined) return answerOfWeek(plan, options, tools);
+  const alone = await tools.simulate(whyStudy(plan, options) satisfies Study, NO_JOURNAL, "binned");
   const { why, estimates } = alone.variants[0]!;
   const response = alone.responses[0]!;
   if (why === null || estimates[response.key] === undefined) return alone;
-  const asked = changesToTry(plan);
-  say(`Trying ${asked.singles.length} changes on the same days.`);
-  const today = estimates[response.key]!;
-  const little = littleWorth(plan, response, today.mean);
-  const days = searchDays({ ...today, mean: today.mean - startOf(plan, response) });
   const responses = [...new Set([...whyResponses(plan), ...harmResponses(plan)])];
-  const about = { plan, name: studyName(plan), confidence: options.confidence, responses };
+  const today = estimates[response.key]!;
+  const asked = changesToTry(plan);
+  return advised(
+    { plan, dayPlan: plan, asked, why, response, today, responses, before: [], name: studyName(plan) },
+    options,
+    tools,
+  );
+}
+
+/**
+ * The same of one day of a week: what the days before left it, and what each change is worth in that day's end of work, simulated in whole weeks. Where the time went
+ * is traced on such a day alone, which begins with an empty plant.
+ */
+async function answerOfWeek(plan: Plan, options: WhyOptions, tools: WhyTools): Promise<StudyResults> {
+  const { seed, confidence, replications } = options;
+  const keys = [...new Set([...dayKeys(plan), ...harmResponses(plan)])];
+  const name = `Why ${plan.name} goes as it does`;
+  const first = new ChangeTrials({ plan, name, confidence, responses: keys, seed, traces: "none" }, tools.simulate);
+  const weeks = await first.run([], replications);
+  const { estimates } = weeks.variants[0]!;
+  const on = options.on ?? decidingDay(plan, estimates);
+  const day = countedDays(plan).find((each) => each.name === on);
+  if (day === undefined) return weeks;
+  const key = dayResponse(day);
+  const alone = await tools.simulate(whyStudy(day.plan, options) satisfies Study, NO_JOURNAL, "none");
+  const { why, estimates: ofDay } = alone.variants[0]!;
+  const today = estimates[key] ?? estimates[`${day.name}.finish`];
+  if (today === undefined) return weeks;
+  const known = responsesOf(plan).find((each) => each.key === key)!;
+  const before = dayWords(plan, day.name, weeks, why === null ? undefined : ofDay.finish);
+  const responses = [...new Set([key, `${day.name}.overtime`, ...harmResponses(plan)])];
+  const found = changesToTry(day.plan);
+  const asked = changesOnDay(day, found, await gainsAlone(day.plan, found, { seed, confidence }, tools));
+  return advised(
+    {
+      plan,
+      dayPlan: day.plan,
+      asked,
+      why,
+      response: known,
+      today,
+      responses,
+      before,
+      name: `Why ${day.name} of ${plan.name} ends when it does`,
+    },
+    options,
+    tools,
+  );
+}
+
+/** Days alone on which changes are looked at before any is tried in weeks. */
+const SCREENING_DAYS = 3;
+
+/** What each change gains on such a day that begins with an empty plant: a hint at what is worth a week. */
+async function gainsAlone(
+  plan: Plan,
+  { singles }: ChangesToTry,
+  { seed, confidence }: Pick<WhyOptions, "seed" | "confidence">,
+  { simulate, say = () => {} }: WhyTools,
+): Promise<(change: PlanChange) => number> {
+  say(`Looking at ${singles.length} changes on the day alone.`);
+  const about = { plan, name: studyName(plan), confidence, responses: whyResponses(plan) };
+  const trials = new ChangeTrials({ ...about, seed: `${seed}, day alone`, traces: "none" }, simulate);
+  const { responses } = await trials.run(singles, SCREENING_DAYS);
+  const [{ key, better }] = responses as [ResponseInfo, ...ResponseInfo[]];
+  const mean = (change: PlanChange | null) => estimate(trials.valuesOf(change)[key] ?? [], 0.95)?.mean ?? Number.NaN;
+  const today = mean(null);
+  return (change) => {
+    const gain = trials.hasFailed(change) ? Number.NaN : (mean(change) - today) * (better === "less" ? -1 : 1);
+    return Number.isNaN(gain) ? Number.NEGATIVE_INFINITY : gain;
+  };
+}
+
+/** What is asked of: a plan of one day, or one day of a plan with a week. */
+interface Asked {
+  /** What is simulated. */
+  plan: Plan;
+  /** The plan of the day that is asked of. */
+  dayPlan: Plan;
+  asked: ChangesToTry;
+  why: Why | null;
+  /** What changes are told by. */
+  response: ResponseInfo;
+  today: MeanEstimate;
+  responses: string[];
+  /** Of a week: what is to be said first. */
+  before: string[];
+  name: string;
+}
+
+async function advised(
+  { plan, dayPlan, asked, why, response, today, responses, before, name }: Asked,
+  options: WhyOptions,
+  { simulate, say = () => {} }: WhyTools,
+): Promise<StudyResults> {
+  const noun = plan.week === undefined ? "days" : "weeks";
+  say(`Trying ${asked.singles.length} changes on the same ${noun}.`);
+  const little = littleWorth(dayPlan, response, today.mean);
+  const days = searchDays({ ...today, mean: today.mean - startOf(dayPlan, response) });
+  const about = { plan, name, confidence: options.confidence, responses };
   const searching = new ChangeTrials({ ...about, seed: `${options.seed}, search`, traces: "none" }, simulate);
   const found = await searchAdvice(plan, asked, { trials: searching, response, little, days });
-  say(`Trying the best ${found.finalists.length} on ${options.replications} new days.`);
+  say(`Trying the best ${found.finalists.length} on ${options.replications} new ${noun}.`);
   const own = new ChangeTrials({ ...about, seed: options.seed, traces: "binned" }, simulate);
   const ownDays = await runUntilTold(own, found.finalists, { response, little, days: options.replications });
   const harms = found.finalists.map((change) => ({ change, harm: finalHarm(plan, [searching, own], change) }));
@@ -83,13 +180,15 @@ export async function answerWhy(plan: Plan, options: WhyOptions, tools: WhyTools
   };
   const variants = results.variants.map((variant, index) => (index === 0 ? { ...variant, why } : variant));
   const told = { changes: sound, why, limits: plan.limits.length };
-  const decision = results.decision == null ? null : whyVerdict(results.decision, told);
+  const verdict = results.decision == null ? null : whyVerdict(results.decision, told);
+  const decision = verdict === null ? null : { ...verdict, words: [...before, ...verdict.words] };
   const words = adviceWords(advice, {
     little,
     matters: decision?.matters.size ?? little,
     asked,
     changes: sound,
     confidence: options.confidence,
+    noun,
     limits: plan.limits.length,
   });
   return { ...results, variants, decision, advice: { ...advice, words } };

@@ -30,6 +30,8 @@ export interface ChangesToTry {
   guarded: string[];
   /** Crews near the highest load of which every position has its people: one more person has nowhere to work. */
   fullCrews: string[];
+  /** Of a week: changes that looked worse on the day alone, and are not tried in weeks. */
+  dropped?: number;
 }
 
 /**

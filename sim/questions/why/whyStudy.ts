@@ -6,6 +6,8 @@ export interface WhyOptions {
   /** Days of their own of the plan and of each change that is told. */
   replications: number;
   confidence: number;
+  /** A working day of the plan's week that is counted. Default: of a plan with a week the day that decides it. */
+  on?: string;
 }
 
 /** What a change is worth is told in the end of work; in throughput or carcasses where the plan has no end of its own. */

@@ -11,6 +11,7 @@ import {
 } from "../../days/decision/index.ts";
 import type { Decision, DecisionRow, NetMoney, Why } from "../../days/results/index.ts";
 import { capital, formatDifference, formatEstimate, formatSpan } from "../../text/units/index.ts";
+import { isEnd } from "./adviceWords.ts";
 import type { PlanChange } from "./change.ts";
 
 export interface VerdictContext {
@@ -119,7 +120,7 @@ function nothingGains(
       verdict: `No change tried is worth making: the best of them, ${named(small.change.label)}, gains ${sizeOf(small, info)}, less than the ${least} that matter${reason}.`,
       ...{ words: [], next: [], best: decision.rows[0]! },
     };
-  const what = info.key === "finish" ? "ends work earlier" : "brings more";
+  const what = isEnd(info) ? "ends work earlier" : "brings more";
   return {
     answer: "no",
     verdict: `No: none of the changes tried, alone or in pairs, ${what}${reason}.`,
@@ -142,10 +143,9 @@ function effectOf(tried: Tried, subject: string, info: ResponseInfo): string {
   const { row, change } = tried;
   const { gain, money } = row;
   const lost = gain!.mean < 0;
-  const does =
-    info.key === "finish"
-      ? `${change.plural ? "end" : "ends"} work ${sizeOf(tried, info)} ${lost ? "later" : "earlier"}`
-      : `${change.plural ? "bring" : "brings"} ${sizeOf(tried, info)} ${lost ? "less" : "more"}`;
+  const does = isEnd(info)
+    ? `${change.plural ? "end" : "ends"} work ${sizeOf(tried, info)} ${lost ? "later" : "earlier"}`
+    : `${change.plural ? "bring" : "brings"} ${sizeOf(tried, info)} ${lost ? "less" : "more"}`;
   if (money === null) return `${subject} ${does}`;
   const link = money.size === "loss" ? ", but" : " and";
   return `${subject} ${does}${link} ${change.plural ? plural(moneyWords(money)) : moneyWords(money)}`;

@@ -3,7 +3,7 @@ import type { PlanFile } from "../schema/planFile.ts";
 import { shacklesIn } from "./shackles.ts";
 import { tidy } from "./tidy.ts";
 import type { Anatomy } from "./toByProducts.ts";
-import { toPace } from "./toPace.ts";
+import { type Hours, toPace } from "./toPace.ts";
 import { toUpkeep } from "./toUpkeep.ts";
 import { toWork } from "./toWork.ts";
 
@@ -12,7 +12,7 @@ type FileChain = PlanFile["line"][number] & { kind: "chain" };
 /** What only chains have. */
 export function toChain(
   file: FileChain,
-  start: number,
+  hours: Hours,
   anatomy: Anatomy,
 ): Pick<Chain, "kind" | "places" | "secondsPerShackle" | "pace" | "shackles" | "stations" | "unfinishedTo"> {
   const { length, pitch, speed, shackles } = file;
@@ -20,9 +20,9 @@ export function toChain(
     kind: "chain",
     places: shacklesIn(length, pitch),
     secondsPerShackle: tidy(pitch / speed),
-    pace: toPace(file.pace, start),
+    pace: toPace(file.pace, hours.start),
     shackles: shackles && { count: shackles.count, backSeconds: shackles.back },
-    stations: file.stations.map((station) => toChainStation(station, pitch, start, anatomy)),
+    stations: file.stations.map((station) => toChainStation(station, pitch, hours, anatomy)),
     unfinishedTo: file.unfinishedTo,
   };
 }
@@ -30,7 +30,7 @@ export function toChain(
 function toChainStation(
   file: FileChain["stations"][number],
   pitch: number,
-  start: number,
+  hours: Hours,
   anatomy: Anatomy,
 ): ChainStation {
   return {
@@ -38,7 +38,7 @@ function toChainStation(
     at: shacklesIn(file.at, pitch),
     window: file.window,
     ifUnfinished: file.ifUnfinished === "stop the chain" ? "stop" : "pass",
-    ...toWork(file, start),
+    ...toWork(file, hours),
     ...toUpkeep(file, anatomy),
   };
 }

@@ -1,4 +1,4 @@
-import type { Break, Closing, DayPlan } from "../plan.ts";
+import type { Break, Cleaning, Closing, DayPlan } from "../plan.ts";
 import type { PlanFile } from "../schema/planFile.ts";
 
 type FileDay = PlanFile["day"];
@@ -17,9 +17,22 @@ export function toDay(day: FileDay, crews: PlanFile["crews"]): DayPlan {
     breaks: day.breaks.map((pause) => toBreak(pause, everybody, start)),
     closing: toClosing(day.closing, start),
     preStartSeconds: day.preStart,
-    cleaning: day.cleaning && { seconds: day.cleaning.length, crews: day.cleaning.crews ?? [...everybody] },
+    cleaning: day.cleaning && toCleaning(day.cleaning, everybody),
     safeStop: day.safeStop,
     ceilingSeconds: day.ceiling,
+  };
+}
+
+function toCleaning(
+  { length, crews, sections }: NonNullable<FileDay["cleaning"]>,
+  everybody: readonly string[],
+): Cleaning {
+  return {
+    seconds: length ?? 0,
+    crews: crews ?? [...everybody],
+    ...(sections.length === 0
+      ? {}
+      : { sections: sections.map(({ section, length: seconds, people }) => ({ section, seconds, people })) }),
   };
 }
 

@@ -13,14 +13,18 @@ const ATMOSPHERE = 101_325;
 /** Specific heats of air, the one by the other. */
 const KAPPA = 1.4;
 
-export function toPlantUtilities({ coldWater, heating, compressor, wasteWater, consumers }: File): PlantUtilities {
+/** `cleaning`: its sections' water is that of consumers of their own. */
+export function toPlantUtilities(
+  { coldWater, heating, compressor, wasteWater, consumers }: File,
+  cleaning: PlanFile["day"]["cleaning"],
+): PlantUtilities {
   return {
     coldCelsius: coldWater,
     fuelPerHeat: tidy((1 - heating.recovered) / heating.efficiency),
     kilowattHoursPerAir: tidy(idealAirWork(compressor.ratio) / compressor.efficiency),
     codPerLitre: wasteWater.cod === null ? null : tidy(wasteWater.cod / LITRES_PER_M3),
     codRemovedShare: wasteWater.removed,
-    consumers: consumers.map(toConsumer),
+    consumers: [...consumers.map(toConsumer), ...(cleaning?.sections ?? []).flatMap(cleaningWater)],
   };
 }
 
@@ -33,6 +37,16 @@ export function toPlantUtilities({ coldWater, heating, compressor, wasteWater, c
 export function idealAirWork(ratio: number): number {
   const exponent = (KAPPA - 1) / KAPPA;
   return ((ATMOSPHERE / exponent) * (power(ratio, exponent) - 1)) / JOULES_PER_KILOWATT_HOUR;
+}
+
+function cleaningWater({ section, water }: NonNullable<PlanFile["day"]["cleaning"]>["sections"][number]): Consumer[] {
+  if (water === null) return [];
+  return [
+    {
+      ...{ name: `cleaning of ${section}`, during: "cleaning", waterPerHead: 0, waterPerHour: 0 },
+      ...{ waterPerDay: tidy(water * LITRES_PER_M3), celsius: null, airPerHour: 0, powerKilowatts: 0 },
+    },
+  ];
 }
 
 function toConsumer({ name, during, water, air, power: watts }: File["consumers"][number]): Consumer {

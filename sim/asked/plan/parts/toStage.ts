@@ -5,6 +5,7 @@ import type { PlanFile } from "../schema/planFile.ts";
 import type { Anatomy } from "./toByProducts.ts";
 import { toChain } from "./toChain.ts";
 import { toCooling } from "./toCooling.ts";
+import type { Hours } from "./toPace.ts";
 import { toUpkeep } from "./toUpkeep.ts";
 import { toWork } from "./toWork.ts";
 
@@ -19,10 +20,10 @@ type FileDwell = FileStage & { kind: "dwell" };
 type StationOnly = Omit<Station, keyof Dwell> & Pick<Station, "kind">;
 
 /**
- * `start`: of the day, seconds after midnight. A computed chilling whose share of carcass the file leaves open gets NaN here;
+ * A computed chilling whose share of carcass the file leaves open gets NaN here;
  * `toPlan` fills it in from the line.
  */
-export function toStage(file: FileStage, start: number, anatomy: Anatomy): Stage {
+export function toStage(file: FileStage, hours: Hours, anatomy: Anatomy): Stage {
   const common = {
     name: file.name,
     section: file.section,
@@ -34,20 +35,20 @@ export function toStage(file: FileStage, start: number, anatomy: Anatomy): Stage
     ...toUpkeep(file, anatomy),
   };
   return byKind<FileStage, Stage>(file, {
-    station: (own) => ({ ...common, ...toStation(own, start) }),
+    station: (own) => ({ ...common, ...toStation(own, hours) }),
     dwell: (own) => ({ ...common, ...toDwell(own) }),
-    chain: (own) => ({ ...common, ...toChain(own, start, anatomy) }),
+    chain: (own) => ({ ...common, ...toChain(own, hours, anatomy) }),
   });
 }
 
-function toStation(file: FileStage & { kind: "station" }, start: number): StationOnly {
+function toStation(file: FileStage & { kind: "station" }, hours: Hours): StationOnly {
   const { weights } = file;
   return {
     kind: "station",
     work: file.work ?? (file.crew.length === 0 ? "machine" : "manual"),
     buffer: file.buffer ?? Number.POSITIVE_INFINITY,
     weights: weights && { fromKg: weights.from, toKg: weights.to, else: weights.else },
-    ...toWork(file, start),
+    ...toWork(file, hours),
   };
 }
 

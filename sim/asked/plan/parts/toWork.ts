@@ -2,7 +2,7 @@ import type { Varying } from "../../../maths/varying/index.ts";
 import type { ChainStation, Station } from "../plan.ts";
 import type { PlanFile } from "../schema/planFile.ts";
 import { toBreakdown } from "./toBreakdown.ts";
-import { toPace } from "./toPace.ts";
+import { type Hours, toPace, withAllowance } from "./toPace.ts";
 
 type FileStation = PlanFile["line"][number] & { kind: "station" };
 type FileWork = Pick<
@@ -14,6 +14,7 @@ type FileWork = Pick<
   | "weightFactor"
   | "changeover"
   | "learning"
+  | "allowance"
   | "crew"
   | "peoplePerPosition"
   | "breakdowns"
@@ -32,12 +33,12 @@ type Work = Pick<
 >;
 
 /** What stations have in common, on a chain or not. */
-export function toWork(file: FileWork, start: number): Work {
+export function toWork(file: FileWork, hours: Hours): Work {
   const { weightFactor } = file;
   return {
     positions: file.positions,
     cycleSeconds: file.cycle ?? cycleOfRate(file.rate as number),
-    pace: toPace(file.pace, start),
+    pace: withAllowance(toPace(file.pace, hours.start), file.allowance, hours.shifts),
     weightFactor: weightFactor && { perKg: weightFactor.perKg, atKg: weightFactor.at },
     ...(file.changeover === null ? {} : { changeoverSeconds: file.changeover }),
     ...(file.learning === null ? {} : { learning: file.learning }),

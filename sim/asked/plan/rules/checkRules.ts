@@ -6,6 +6,7 @@ import { nearestWords } from "../nearestName.ts";
 import { parsePath } from "../parsePath.ts";
 import { readPoint } from "../readPoint.ts";
 import { resolvePath } from "../resolvePath.ts";
+import { atStart } from "./atStart.ts";
 import { breaksForSomeone } from "./breaksForSomeone.ts";
 import { byProductShares } from "./byProductShares.ts";
 import { calendar } from "./calendar.ts";
@@ -30,7 +31,7 @@ import { uncertain } from "./uncertain.ts";
 import { uniqueNames } from "./uniqueNames.ts";
 import { comesAfter, type WayGraph, wayGraph } from "./wayGraph.ts";
 import { ways } from "./ways.ts";
-import { withdrawals } from "./withdrawals.ts";
+import { heldLots, withdrawals } from "./withdrawals.ts";
 
 /** What the keys of one kind of stage say of each other; rules for stations are for those on chains as well. */
 const RULES_OF_KIND: Record<StageKind, ((json: unknown) => Fault[])[]> = {
@@ -56,8 +57,11 @@ const RULES = [
   vesselFilling,
   supplyHandling,
   withdrawals,
+  heldLots,
+  atStart,
   crateHandling,
   calendar,
+  cleaning,
   safeStop,
   stunned,
   breaksForSomeone,
@@ -94,6 +98,53 @@ function safeStop(json: unknown): Fault[] {
   if (from === -1 || to === -1 || from <= to) return [];
   const found = `'${stretch.value.to}' stands before '${stretch.value.from}' in the line`;
   return [faultAt([...stretch.at, "to"], found, "the same stage as from, or a later one", "swap the two")];
+}
+
+/** Cleaning takes some time; a section is one of the line, named once, and its water is counted with the plant's. */
+function cleaning(json: unknown): Fault[] {
+  const written = located(json, "day", "cleaning");
+  if (written === null) return [];
+  const sections = locatedList(json, ...written.at, "sections");
+  const known = [...new Set(stagesOf(json).map(({ value }) => String(value.section ?? "line")))];
+  const names = sections.map(({ value }) => String(value.section));
+  const wet = sections.find(({ value }) => value.water !== undefined && value.water !== null);
+  return [
+    ...(written.value.length === undefined && sections.length === 0
+      ? [
+          faultAt(
+            written.at,
+            "no length and no sections",
+            '"length", "sections" or both',
+            'write for example "length": "45 min"',
+          ),
+        ]
+      : []),
+    ...sections.flatMap(({ at }, row) => {
+      const name = names[row]!;
+      if (!known.includes(name))
+        return [
+          faultAt(
+            [...at, "section"],
+            `'${name}' is no section`,
+            listWords(known),
+            nearestWords(name, known, "check the name"),
+          ),
+        ];
+      return names.indexOf(name) < row
+        ? [faultAt([...at, "section"], `'${name}' appears twice`, "each section once", "delete one of them")]
+        : [];
+    }),
+    ...(wet !== undefined && located(json, "utilities") === null
+      ? [
+          faultAt(
+            [...wet.at, "water"],
+            "the plan counts no water of the plant",
+            '"utilities" beside it',
+            'add "utilities": {} to the plan',
+          ),
+        ]
+      : []),
+  ];
 }
 
 /** The hours of a pace come one after another. */

@@ -25,6 +25,7 @@ function crews(json: unknown): Fault[] {
     ...breaks.flatMap(({ at }) => locatedTexts(json, ...at, "crews")),
     ...breaks.flatMap(({ at, value }) => keysOf(value.later, [...at, "later"])),
     ...locatedTexts(json, "day", "cleaning", "crews"),
+    ...locatedList(json, "crews").flatMap(({ at }) => locatedTexts(json, ...at, "cover")),
   ];
   return texts.flatMap((text) => missing(text, names, "crew"));
 }

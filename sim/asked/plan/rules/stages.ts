@@ -1,5 +1,5 @@
 import { type Deed, does, stageKind } from "../../../text/kinds/index.ts";
-import { type Located, locatedList, namesOf } from "./located.ts";
+import { type Located, located, locatedList, namesOf } from "./located.ts";
 
 /** The stages of the line as written, without those that are left out. */
 export function stagesOf(json: unknown): Located[] {
@@ -31,4 +31,17 @@ export function stationsOf(json: unknown): Located[] {
 export function leftOutNames(json: unknown): string[] {
   const out = locatedList(json, "line").filter(({ value }) => value.leftOut === true);
   return namesOf(out.flatMap((stage) => [stage, ...chainStationsOf(json, stage)]));
+}
+
+/** Dwell stages behind the killing and bleeding, where carcasses can stay: no animal ever waits before. */
+export function chillersOf(json: unknown): Located[] {
+  const stages = stagesOf(json);
+  const killed = stages.findLastIndex((stage) => isKilling(json, stage));
+  return stages.slice(killed + 1).filter(({ value }) => writtenDoes(value, "hold heads"));
+}
+
+/** A stage where animals are killed or bled: by its name, or by what the plan says of it. */
+function isKilling(json: unknown, { value }: Located): boolean {
+  const told = [located(json, "day", "safeStop")?.value.to, located(json, "stunned")?.value.to];
+  return told.includes(value.name) || /stun|stick|bleed/i.test(String(value.name));
 }

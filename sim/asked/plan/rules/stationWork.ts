@@ -1,4 +1,4 @@
-import { mass, readQuantity, readShare } from "../../../text/units/index.ts";
+import { mass, readQuantity, readShare, time } from "../../../text/units/index.ts";
 import type { Fault } from "../fault.ts";
 import { faultAt, type Located, located, locatedList } from "./located.ts";
 import { stagesOf, stationsOf } from "./stages.ts";
@@ -10,6 +10,7 @@ export function stationWork(json: unknown): Fault[] {
   return [
     ...stations.flatMap(cycleOrRate),
     ...stations.flatMap(manualCrew),
+    ...stations.flatMap((station) => allowances(json, station)),
     ...stages.flatMap((stage) => weightRange(located(json, ...stage.at, "weights"))),
     ...stages.flatMap((stage) => leaving(json, stage)),
   ];
@@ -24,11 +25,38 @@ function cycleOrRate({ at, value }: Located): Fault[] {
   return [faultAt(at, found, 'exactly one of "cycle" and "rate"', remedy)];
 }
 
-function manualCrew({ at, value }: Located): Fault[] {
-  const { crew } = value;
-  const hasNone = crew === undefined || crew === null || (Array.isArray(crew) && crew.length === 0);
-  if (value.work !== "manual" || !hasNone) return [];
+function hasNoCrew({ value: { crew } }: Located): boolean {
+  return crew === undefined || crew === null || (Array.isArray(crew) && crew.length === 0);
+}
+
+function manualCrew(station: Located): Fault[] {
+  const { at, value } = station;
+  if (value.work !== "manual" || !hasNoCrew(station)) return [];
   return [faultAt(at, "manual work without a crew", 'the name of a crew, or "work": "machine"', 'add the key "crew"')];
+}
+
+/** Only people rest; the shares stand in the order of the hours, and leave some of the shift for work. */
+function allowances(json: unknown, station: Located): Fault[] {
+  const allowance = located(json, ...station.at, "allowance");
+  if (allowance === null) return [];
+  const steps = locatedList(json, ...allowance.at, "steps");
+  const after = ({ value }: Located) => readQuantity(time, value.after).value;
+  return [
+    ...(hasNoCrew(station)
+      ? [faultAt(allowance.at, "rest where nobody works", "a station with a crew", "delete it, or name the crew")]
+      : []),
+    ...steps.flatMap((step, row) => {
+      const [before, now] = [row === 0 ? null : after(steps[row - 1]!), after(step)];
+      if (before === null || now === null || before < now) return [];
+      const found = `${step.value.after} is not more than ${steps[row - 1]!.value.after}`;
+      return [faultAt([...step.at, "after"], found, "times in their order, each once", "put the entries in order")];
+    }),
+    ...steps.flatMap((step) =>
+      readShare(step.value.share).value === 1 && allowance.value.of === "shift"
+        ? [faultAt([...step.at, "share"], "all of the shift is rest", "less than 100 %", "lower it")]
+        : [],
+    ),
+  ];
 }
 
 function weightRange(weights: Located | null): Fault[] {

@@ -35,7 +35,8 @@ const OF_ONE_STAGE: readonly [string, string, string][] = [
   ["settings", "settings", "name"],
 ];
 
-function repeated(list: readonly Located[], what: string, key: string): Fault[] {
+/** Those of a list that have a name which one before has. `what`: the list in words; `key`: of the name. */
+export function repeated(list: readonly Located[], what: string, key: string): Fault[] {
   const seen = new Set<unknown>();
   return list.flatMap(({ at, value }) => {
     const name = value[key];

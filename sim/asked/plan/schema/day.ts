@@ -1,10 +1,11 @@
 import { z } from "zod";
-import { time } from "../../../text/units/index.ts";
+import { time, volume } from "../../../text/units/index.ts";
 import { BREAK_ENDS } from "../plan.ts";
 import { CEILINGS } from "./ceilings.ts";
 import { clock, quantity, quantityAboveZero } from "./readBy.ts";
 import { oneKeyOf, record } from "./record.ts";
 import { name, reference } from "./text.ts";
+import { whole } from "./whole.ts";
 
 const MIDNIGHT_WORDS = "Hours from 24 on are those of the next day.";
 
@@ -27,7 +28,14 @@ export function day() {
         "Checks before the first head: the crews begin so much after the start of the first shift. Default: none.",
       ),
     cleaning: record({
-      length: quantityAboveZero(time).describe("How long it takes, after the last work."),
+      length: quantityAboveZero(time)
+        .optional()
+        .describe('How long it takes, after the last work. Either this, or "sections", or both.'),
+      sections: z
+        .array(cleanedSection())
+        .max(CEILINGS.stages)
+        .default([])
+        .describe("Sections that are cleaned each as soon as nothing comes there any more. Default: none."),
       crews: z.array(reference()).max(CEILINGS.crews).optional().describe("Crews that clean. Default: every crew."),
     })
       .nullable()
@@ -45,6 +53,19 @@ export function day() {
     ceiling: quantityAboveZero(time)
       .prefault("48 h")
       .describe("The run stops, and says so, when the day has lasted this long; counted from its start."),
+  });
+}
+
+/** One section's cleaning. */
+function cleanedSection() {
+  return record({
+    section: reference().describe("Section of the line."),
+    length: quantityAboveZero(time).describe("How long it takes with so many people."),
+    people: whole(1, CEILINGS.people).default(1).describe("How many of the crews that clean it takes. Default: 1."),
+    water: quantity(volume)
+      .nullable()
+      .default(null)
+      .describe('What it uses; needs "utilities". Default: null, not reckoned.'),
   });
 }
 

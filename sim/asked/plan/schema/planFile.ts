@@ -3,6 +3,7 @@ import { mass, rate, time } from "../../../text/units/index.ts";
 import { CREW_RULES, LATE_HELP, SHARED_CLOCKS, SOURCE_KINDS } from "../plan.ts";
 import { readGateStart } from "../readPoint.ts";
 import type { TextFiles } from "../textFiles.ts";
+import { atStart } from "./atStart.ts";
 import { CEILINGS } from "./ceilings.ts";
 import { crewName } from "./crewNames.ts";
 import { day } from "./day.ts";
@@ -43,6 +44,12 @@ export function planFile(files: TextFiles) {
       ),
     day: day().describe("Shifts, breaks and how the day ends."),
     supply: supply(varying).describe(`Where the heads come from. At most ${CEILINGS.heads} heads in all.`),
+    atStart: atStart(varying)
+      .nullable()
+      .default(null)
+      .describe(
+        "What stands in lairage and hangs in chillers when the day begins, or the first day of a week. Default: null, nothing.",
+      ),
     liveHandling: liveHandling(varying)
       .nullable()
       .default(null)
@@ -193,6 +200,32 @@ function crew() {
     absent: share()
       .prefault(0)
       .describe("Chance of each person, on their own, to be missing for the whole day. Default: 0."),
+    rotation: record({
+      every: quantityAboveZero(time).describe("Longest time at one task; a head in hand is finished."),
+      takes: quantityAboveZero(time).describe(
+        "How long everybody is away from work to change, hands and knives washed.",
+      ),
+    })
+      .nullable()
+      .default(null)
+      .describe("Its people change places so that nobody does one task for longer. Default: null, by no rule."),
+    ill: whole(0, CEILINGS.people)
+      .default(0)
+      .describe("So many of them are missing for sure, in every shift that they work. Default: 0."),
+    cover: z
+      .array(reference())
+      .max(CEILINGS.crews)
+      .default([])
+      .describe(
+        'Crews that lend people for the whole shift where fewer than "atLeast" of this one are there, the first that can ' +
+          "spare somebody. Default: none.",
+      ),
+    atLeast: whole(1, CEILINGS.people)
+      .optional()
+      .describe(
+        'So many are there at least, with "cover"; no more than the shift has by plan. Default: what its work takes that ' +
+          "nobody else may do, one person or more.",
+      ),
     leaves: z
       .enum(["with the last work of the day", "when its own work is done"])
       .default("with the last work of the day")

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { mass, rate, time } from "../../../text/units/index.ts";
-import { SHARE_SHAPES } from "../plan.ts";
+import { ALLOWANCE_BASES, SHARE_SHAPES } from "../plan.ts";
 import { stationBreakdowns } from "./breakdowns.ts";
 import { byProducts } from "./byProducts.ts";
 import { capital } from "./capital.ts";
@@ -11,7 +11,7 @@ import { pace } from "./pace.ts";
 import { quantity, quantityAboveZero, share } from "./readBy.ts";
 import { record } from "./record.ts";
 import { settings } from "./settings.ts";
-import { name, reference } from "./text.ts";
+import { name, reference, saidText } from "./text.ts";
 import { utilities } from "./utilities.ts";
 import type { VaryingQuantities } from "./varying.ts";
 import { whole } from "./whole.ts";
@@ -110,6 +110,7 @@ export function workParts(varying: VaryingQuantities) {
       .nullable()
       .default(null)
       .describe("Time that a position takes before the first head of another lot. Default: null, none."),
+    allowance: allowance(),
     learning: record({
       rate: share().describe("What the time for one head falls to with each doubling of the heads done: 90 %."),
       known: whole(2, CEILINGS.heads).describe("Heads done at a position after which the cycle is as written."),
@@ -124,6 +125,27 @@ export function workParts(varying: VaryingQuantities) {
     peoplePerPosition: whole(1, CEILINGS.peoplePerPosition).default(1).describe("People it takes at each position."),
     breakdowns: stationBreakdowns(varying),
   };
+}
+
+/** Rest that people take between heads, more of it the longer the shift. */
+function allowance() {
+  const step = record({
+    after: quantity(time).describe("So long after the start of the shift."),
+    share: share().describe("From then on until the next entry."),
+  });
+  return record({
+    steps: z.array(step).min(1).max(CEILINGS.paces).describe("Shares by the time since the start of the shift."),
+    of: z
+      .enum(ALLOWANCE_BASES)
+      .default("basic time")
+      .describe(
+        'Shares of the cycle as written, which is "basic time" (default), or of the "shift", work and rest together.',
+      ),
+    source: saidText().describe("Where the shares come from: a time study, an agreement, a handbook with its edition."),
+  })
+    .nullable()
+    .default(null)
+    .describe("Rest allowances, which lengthen the cycle over the shift. Default: null, none.");
 }
 
 /** A share that depends on the head's live weight, or on the time it took between two points of its way. */

@@ -62,6 +62,13 @@ function load(varying: VaryingQuantities) {
       .nullable()
       .default(null)
       .describe("The whole load may be withdrawn, at inspection say. Default: null, it never is."),
+    held: record({
+      in: reference().describe("Dwell stage in which its carcasses hang apart, a chiller."),
+      until: clock().describe("When they are released; hours from 24 on are those of the next day."),
+    })
+      .nullable()
+      .default(null)
+      .describe("Its carcasses are held: others pass them, and none leaves before the hour. Default: null, no."),
     deadOnArrival: share().prefault(0).describe("Share of the heads that are dead on arrival."),
     liveWeight: liveWeight(varying),
     repeat: record({
@@ -73,7 +80,8 @@ function load(varying: VaryingQuantities) {
   });
 }
 
-function liveWeight(varying: VaryingQuantities) {
+/** Live weight of one head. */
+export function liveWeight(varying: VaryingQuantities) {
   return varying.massAboveZero
     .prefault("2.5 kg")
     .describe(

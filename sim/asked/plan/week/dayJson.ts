@@ -51,7 +51,7 @@ function givePeople(json: Json, name: string, people: unknown): Fault[] {
   return [];
 }
 
-/** So many fewer in every shift that has that many. */
+/** So many fewer in every shift. */
 function takePeople(json: Json, name: string, ill: number): Fault[] {
   const crew = crewOf(json, name, "ill");
   if ("fault" in crew) return [crew.fault];
@@ -62,6 +62,11 @@ function takePeople(json: Json, name: string, ill: number): Fault[] {
     return [
       { path: formatPath(["ill", name]), found, allowed: `at most ${most}`, remedy: "write how many are missing" },
     ];
+  }
+  if (Array.isArray(crew.value.cover) && crew.value.cover.length > 0) {
+    // Whoever steps in has to know how many are there by plan.
+    crew.value.ill = Number(crew.value.ill ?? 0) + ill;
+    return [];
   }
   const fewer = (there: unknown) => Math.max(0, Number(there) - ill);
   crew.value.people = isRecord(people)

@@ -5,6 +5,8 @@ import { formatPath } from "../formatPath.ts";
 import { listWords } from "../listWords.ts";
 import { nearestWords } from "../nearestName.ts";
 import type { Order, Overnight, Plan, Week, WeekDay } from "../plan.ts";
+import { locatedList } from "../rules/located.ts";
+import { repeated } from "../rules/uniqueNames.ts";
 import type { WeekFile } from "../schema/week.ts";
 import { dayJson } from "./dayJson.ts";
 import { differentPlant } from "./samePlant.ts";
@@ -24,12 +26,12 @@ interface Written {
 
 /** The days of a plan's week, each with its own plan, or all that is wrong with them. */
 export function readWeek(written: Written): WeekReading {
-  const { file, plan } = written;
+  const { json, file, plan } = written;
   const days = file.days.map((day, index) => readDay(written, day, index));
   const faults = [
     ...supplyFaults(plan),
-    ...repeatedNames(file.days, ["week", "days"]),
-    ...repeatedNames(file.orders, ["week", "orders"]),
+    ...repeated(locatedList(json, "week", "days"), "days", "name"),
+    ...repeated(locatedList(json, "week", "orders"), "orders", "name"),
     ...overnightFaults(file, plan),
     ...orderFaults(file),
     ...countFaults(file),
@@ -59,6 +61,7 @@ function readDay(
   const midnight = index * SECONDS_PER_DAY;
   if (day.closed) return { day: { name, plan: null, startSeconds: midnight }, faults: [] };
   const own = dayJson(json, (json.week as { days: Json[] }).days[index]!);
+  if (file.days.slice(0, index).some(({ closed }) => !closed)) delete own.json.atStart;
   const reading = own.faults.length > 0 ? null : readDay(own.json);
   const faults = [...own.faults, ...(reading?.faults ?? [])];
   const at = formatPath(["week", "days", index]);
@@ -100,14 +103,6 @@ function supplyFaults({ supply }: Plan): Fault[] {
       remedy: "say when animals come, or leave out the week",
     },
   ];
-}
-
-function repeatedNames(list: readonly { name: string }[], at: readonly string[]): Fault[] {
-  return list.flatMap(({ name }, index) => {
-    if (list.findIndex((other) => other.name === name) === index) return [];
-    const path = formatPath([...at, index, "name"]);
-    return [{ path, found: `'${name}' appears twice`, allowed: "each name once", remedy: "rename one of them" }];
-  });
 }
 
 function overnightFaults(file: WeekFile, plan: Plan): Fault[] {

@@ -46,6 +46,9 @@ export class BindingPath {
   readonly cells: PathCells;
   private readonly line: CompiledLine;
   private readonly rows: PathRows;
+  private readonly goesOn: boolean;
+  /** Loads of the day itself; those behind them were there, or due, before. */
+  private readonly ownLoads: number;
   /** Row of the event under way; it stands for the time of the event. */
   private at: number;
   /** What the event's last stretch of time was owed to, how long it was, and at which stage: a start may tell it more precisely. */
@@ -98,11 +101,14 @@ export class BindingPath {
   private readonly warmUpRow: number;
   private workEnded = false;
 
-  constructor(line: CompiledLine) {
-    const { slots, stages, chains, crews } = line;
+  /** `goesOn`: something may be there when the day begins, left by the day before or told by the plan. */
+  constructor(line: CompiledLine, goesOn: boolean) {
+    const { slots, stages, chains, crews, supply } = line;
     const callers = stages.count + crews.count + 1;
     this.line = line;
-    this.cells = pathCells(line);
+    this.cells = pathCells(line, goesOn);
+    this.goesOn = goesOn;
+    this.ownLoads = supply.kind === "loads" ? supply.loads.length : 0;
     this.readyRow = slots.count;
     this.scratch = slots.count + stages.count;
     this.absolute = this.scratch + 1;
@@ -139,8 +145,8 @@ export class BindingPath {
     this.unit = NONE;
     this.chain = NONE;
     this.lastStage = NONE;
-    if (kind === SLOT_POSITION) this.firePosition(day.positionAt[owner]!, day.now);
-    else if (kind === SLOT_DWELL) this.fireDwell(day.positionAt[owner]!, day.now);
+    if (kind === SLOT_POSITION) this.firePosition(day, day.positionAt[owner]!);
+    else if (kind === SLOT_DWELL) this.fireDwell(day, day.positionAt[owner]!);
     else if (kind === SLOT_TRAVEL) {
       this.goOn(this.rows.ofItem(day.stageAt[owner]!.travelling.first!.row), this.cells.travel[owner]!, owner, day.now);
     } else if (kind === SLOT_BREAKDOWN) this.fireBreakdown(day, slot, owner);
@@ -155,21 +161,30 @@ export class BindingPath {
     else this.fireAbsolute(day, kind);
   }
 
-  private firePosition({ announces, slot, stage, ownBreakdown }: PositionState, now: number): void {
+  private firePosition(day: DayUnderWay, position: PositionState): void {
+    const { announces, slot, stage, ownBreakdown } = position;
     if (announces !== POSITION_REPAIRED) {
-      this.goOn(slot, this.workCell(stage.index, slot, now), stage.index, now);
+      this.goOn(slot, this.workCell(day, position), stage.index, day.now);
       return;
     }
     this.unit = ownBreakdown!.index;
-    this.goOn(slot, this.cells.repair[this.unit]!, stage.index, now);
+    this.goOn(slot, this.cells.repair[this.unit]!, stage.index, day.now);
+  }
+
+  /** The stage's own time with that head or crate: told apart where that was there when the day began. */
+  private ownCell({ keptHeads }: DayUnderWay, { index, takesHeads }: StageState, item: Item | null): number {
+    const wasThere =
+      this.goesOn && item !== null && (item.load >= this.ownLoads || (takesHeads && item.number < keptHeads));
+    return wasThere ? this.cells.leftOver[index]! : this.cells.own[index]!;
   }
 
   /** A head's dwell is over now; or the first one leaves, whose dwell was over while it stood behind another one. */
-  private fireDwell({ stage, slot }: PositionState, now: number): void {
+  private fireDwell(day: DayUnderWay, { stage, slot }: PositionState): void {
     const { index, ends } = stage;
-    const row = this.leavesLate[index] ? slot : this.rows.ofItem(ends.first.row);
+    const isLate = this.leavesLate[index] === 1;
     this.leavesLate[index] = 0;
-    this.goOn(row, this.cells.own[index]!, index, now);
+    const row = isLate ? slot : this.rows.ofItem(ends.first.row);
+    this.goOn(row, this.ownCell(day, stage, isLate ? null : ends.first), index, day.now);
   }
 
   private fireBreakdown(day: DayUnderWay, slot: number, unit: number): void {
@@ -183,7 +198,9 @@ export class BindingPath {
     this.rows.clear(this.absolute);
     this.lastSeconds = 0;
     if (kind === SLOT_LOAD) {
-      this.rows.accrue(this.absolute, this.cells.load[day.loadsDue[day.loadRow]!.index]!, day.now);
+      const { index } = day.loadsDue[day.loadRow]!;
+      const cell = index < this.ownLoads ? this.cells.load[index]! : this.cells.leftOverLoad;
+      this.rows.accrue(this.absolute, cell, day.now);
       return;
     }
     if (kind === SLOT_LATE) {
@@ -399,13 +416,13 @@ export class BindingPath {
   }
 
   /** Work in hand is interrupted by something that stops more than this position. */
-  suspend(day: DayUnderWay, { slot, stage }: PositionState): void {
-    this.rows.accrue(slot, this.workCell(stage.index, slot, day.now), day.now);
+  suspend(day: DayUnderWay, position: PositionState): void {
+    this.rows.accrue(position.slot, this.workCell(day, position), day.now);
   }
 
   /** Walking is booked ahead: when work is interrupted before people are there, what they did not walk is taken back. */
-  private workCell(stage: number, row: number, now: number): number {
-    return this.rows.since(row) > now ? this.cells.walking[stage]! : this.cells.own[stage]!;
+  private workCell(day: DayUnderWay, { slot, stage, item }: PositionState): number {
+    return this.rows.since(slot) > day.now ? this.cells.walking[stage.index]! : this.ownCell(day, stage, item);
   }
 
   /** Interrupted work goes on after a repair. */
@@ -462,6 +479,11 @@ export class BindingPath {
     this.take(this.line.slots.ofPosition[this.line.stages.positionFrom[stage]!]!, NONE);
   }
 
+  /** The stage closes for the day: only times end there from now on. */
+  closes(stage: number): void {
+    this.leavesLate[stage] = 0;
+  }
+
   /** A head is hung on a chain. */
   hung(day: DayUnderWay, item: Item): void {
     item.entered = day.now;
@@ -472,7 +494,8 @@ export class BindingPath {
   turnTo(day: DayUnderWay, { index, slot, stage }: ChainState, item: Item | null): void {
     if (this.chain !== index) return;
     const bound = item === null || item.entered < this.setFree[index]!;
-    this.goOn(bound ? slot : this.rows.ofItem(item.row), this.cells.own[stage.index]!, stage.index, day.now);
+    const cell = bound ? this.cells.own[stage.index]! : this.ownCell(day, stage, item);
+    this.goOn(bound ? slot : this.rows.ofItem(item.row), cell, stage.index, day.now);
   }
 
   /** A chain that stood with its step due is set free by something else than its own pace: `unfinished` or for want of a place. */

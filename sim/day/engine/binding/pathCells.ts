@@ -20,6 +20,8 @@ import { CHAIN, type CompiledLine, DWELL, NO_LIMIT, STAGE_PAUSE } from "../../li
  * - `emptying`: a vessel being emptied (`detail`: the vessel)
  * - `load`: the day up to a load's arrival (`detail`: the load); `arrivals`: heads of a stream that come one by one
  * - `lorry away`: crates of a finite fleet that are under way
+ * - `left over`: the cycle, dwell or ride of heads and crates that were there when the day began, whatever waited meanwhile; without a
+ *   stage: a load that was due the day before
  */
 export const CAUSES = [
   "work",
@@ -42,6 +44,7 @@ export const CAUSES = [
   "load",
   "arrivals",
   "lorry away",
+  "left over",
 ] as const;
 export type Cause = (typeof CAUSES)[number];
 
@@ -78,10 +81,13 @@ export interface PathCells {
   load: Int32Array;
   arrivals: number;
   lorryAway: number;
+  /** By stage, for what was there when the day began; and for a load that was due before. -1 where nothing was. */
+  leftOver: Int32Array;
+  leftOverLoad: number;
 }
 
-/** Only what the line can owe seconds to gets a cell: every copy of a row costs as much as it is long. */
-export function pathCells(line: CompiledLine): PathCells {
+/** Only what the line can owe seconds to gets a cell. `goesOn`: something may be there when the day begins. */
+export function pathCells(line: CompiledLine, goesOn: boolean): PathCells {
   const { stages, breakdowns, vessels, supply, crews, gates, chains, calendar, stunned } = line;
   const cells: PathCell[] = [];
   const add = (cause: Cause, stage = "", detail = "") => {
@@ -93,7 +99,10 @@ export function pathCells(line: CompiledLine): PathCells {
   const always = () => true;
   const paused = new Set([...calendar.target].filter((_, row) => calendar.action[row] === STAGE_PAUSE));
   const repairs = new Set([...breakdowns.stage].filter((_, unit) => breakdowns.crew[unit]! >= 0));
-  const mayLack = new Set([...crews.absentShare].flatMap((share, crew) => (share > 0 ? [crew] : [])));
+  const mayLack = new Set([
+    ...[...crews.absentShare].flatMap((share, crew) => (share > 0 ? [crew] : [])),
+    ...crews.cover.flatMap((cover, crew) => (cover === null ? [] : [crew, ...cover.by])),
+  ]);
   const crewsOf = (stage: number) => [
     ...stages.crew.subarray(stages.crewFrom[stage]!, stages.crewFrom[stage + 1]!),
     ...[...breakdowns.crew].filter((_, unit) => breakdowns.stage[unit] === stage),
@@ -157,6 +166,11 @@ export function pathCells(line: CompiledLine): PathCells {
     load: Int32Array.from(supply.kind === "loads" ? supply.loads : [], ({ name }) => add("load", "", name)),
     arrivals: supply.kind === "stream" ? add("arrivals") : -1,
     lorryAway: supply.kind === "loads" && supply.fleet !== NO_LIMIT ? add("lorry away") : -1,
+    leftOver: byStage(
+      () => goesOn,
+      () => "left over",
+    ),
+    leftOverLoad: goesOn && supply.kind === "loads" ? add("left over") : -1,
   };
 }
 

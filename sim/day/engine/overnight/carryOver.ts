@@ -1,7 +1,7 @@
 import { DWELL, FLEET_BACK, NO_LIMIT } from "../../line/index.ts";
 import { noteQueue } from "../accounting.ts";
 import { admitLoads } from "../arrivals.ts";
-import { hasWork, scheduleDwell, startWaiting } from "../flow.ts";
+import { beginDwelling, hasWork, startWaiting } from "../flow.ts";
 import { visitList, visitPresent } from "../present.ts";
 import { addReturn } from "../returns.ts";
 import { type DayState, NONE } from "../state/dayState.ts";
@@ -49,7 +49,7 @@ export function callKept(day: DayState): void {
   callEmptyings(day);
   bringThoseOfTheNight(day);
   for (const stage of day.stageAt) {
-    if (stage.kind === DWELL) scheduleDwell(day, stage);
+    if (stage.kind === DWELL) beginDwelling(day, stage);
     else if (hasWork(day, stage)) startWaiting(day, stage);
   }
 }
@@ -97,7 +97,7 @@ function keepCrates(day: DayState, stage: StageState, here: StageState, loadOf: 
   visitList(stage.travelling, (crate) => keep(crate, day.stageAt[crate.sendTo]!));
 }
 
-function keepCrate(day: DayState, here: StageState, load: number, heads: number): void {
+export function keepCrate(day: DayState, here: StageState, load: number, heads: number): void {
   const crate = day.pool.take();
   crate.load = load;
   crate.number = heads;
@@ -132,7 +132,10 @@ function keepFleet(before: DayState, day: DayState, later: number): void {
   if (supply.kind !== "loads" || supply.fleet === NO_LIMIT) return;
   day.fleetFree = before.fleetFree;
   for (const back of before.returns) {
-    if (back.action === FLEET_BACK) addReturn(day, { ...back, seconds: Math.max(0, back.seconds - later) });
+    if (back.action !== FLEET_BACK) continue;
+    // What sent them away was before the day began.
+    const owed = { bound: day.path?.snapshot(), boundSince: 0 };
+    addReturn(day, { ...back, ...owed, seconds: Math.max(0, back.seconds - later) });
   }
 }
 

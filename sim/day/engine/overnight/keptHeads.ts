@@ -1,9 +1,10 @@
 import { noteQueue, noteSection } from "../accounting.ts";
+import { endHold } from "../flow.ts";
 import { vesselIsFull } from "../gates.ts";
 import { visitList } from "../present.ts";
 import { takeProducts } from "../products.ts";
 import { type DayState, NONE } from "../state/dayState.ts";
-import { type Item, UNDRAINED } from "../state/item.ts";
+import { HELD, type Item, UNDRAINED } from "../state/item.ts";
 import type { StageState } from "../state/stageState.ts";
 import { END, passPointAt } from "../watchLimits.ts";
 
@@ -32,19 +33,21 @@ export function keepDwelling(day: DayState, stage: StageState, here: StageState,
     here.occupancy++;
     here.queue.push(kept);
     noteSection(day, here.section, 1);
+    if ((kept.flags & HELD) !== 0) here.heldHeads++;
     if (item.doneAt !== stage.index) turn(day, here, kept);
   });
   noteQueue(day, here, here.queue.length);
 }
 
 /** Its time was up in the night, or will be today. */
-function turn(day: DayState, here: StageState, kept: Item): void {
+export function turn(day: DayState, here: StageState, kept: Item): void {
   kept.doneAt = NONE;
   if (kept.ready > 0) {
     here.ends.push(kept);
     return;
   }
   kept.doneAt = here.index;
+  if ((kept.flags & HELD) !== 0) endHold(here, kept);
   passPointAt(day, kept, here, { moment: END, time: kept.ready });
   here.processed++;
   if (vesselIsFull(here)) kept.flags |= UNDRAINED;

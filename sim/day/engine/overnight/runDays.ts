@@ -17,7 +17,7 @@ export interface WorkingDay {
 }
 
 /** `startSeconds` of the days and the times of orders count from the same moment. */
-export interface DaysOptions extends Omit<DayOptions, "goesOn" | "binding" | "warmUpHeads"> {
+export interface DaysOptions extends Omit<DayOptions, "goesOn" | "warmUpHeads"> {
   /** Days of the calendar, those without work included: so a day has the same chance whichever others are worked on. */
   calendarDays: number;
   /** Machines begin every day as new, as a day alone does. Default: their uptimes go on from day to day. */
@@ -61,5 +61,7 @@ export function runDays(days: readonly WorkingDay[], options: DaysOptions): Days
 function endOf(day: DayState): DayRecord["status"] {
   const status = advance(day, day.line.ceilingSeconds);
   if (status === "running") return "ceiling";
-  return status === "stuck" && day.options.goesOn === true && isClear(day) ? "finished" : status;
+  if (status !== "stuck" || day.options.goesOn !== true || !isClear(day)) return status;
+  day.path?.dayEnds();
+  return "finished";
 }

@@ -24,7 +24,7 @@ export function compileWeek({ week }: Plan): CompiledWeek {
 /** Simulates one week: a pure function of the compiled week, the seed and the replication number. Throws what `runDay` throws. */
 export function runWeek(
   { days, ...calendar }: CompiledWeek,
-  options: Omit<DayOptions, "goesOn" | "binding" | "warmUpHeads">,
+  options: Omit<DayOptions, "goesOn" | "warmUpHeads">,
 ): DaysRecord {
   return runDays(days, { ...options, ...calendar });
 }

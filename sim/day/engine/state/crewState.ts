@@ -47,6 +47,10 @@ export class CrewState {
   lastWork = Number.NaN;
   /** How many of its first n people are missing today: absent[n]. */
   readonly absent: Int32Array;
+  /** By shift: people there, those who step in for others counted where they work. */
+  readonly present: Int32Array;
+  /** Who steps in here. */
+  readonly helpers: { crew: CrewState; people: Int32Array }[] = [];
   /** Free people by the station where they worked last, and those who have not worked yet. */
   readonly located: Int32Array;
   unlocated: number;
@@ -62,6 +66,8 @@ export class CrewState {
     this.at = stageAt.map((stage) => (this.stations.includes(stage) ? new Headcount() : null));
     this.repairSeconds = new Float64Array(this.stations.length);
     this.absent = absentees(this.peopleMax, crews.absentShare[index]!, absence);
+    const { absent } = this;
+    this.present = Int32Array.from(crews.shiftPeople[index]!, (people) => people - absent[people]!);
     this.located = new Int32Array(this.stations.length);
     this.unlocated = this.peopleMax;
     this.leavesFrom = crews.leavesFrom[index]!;
@@ -69,6 +75,30 @@ export class CrewState {
     this.since = 0;
     this.busySeconds = 0;
     this.presentSeconds = 0;
+  }
+}
+
+/**
+ * People of other crews step in, for the whole shift, where too few are there: crews in the plan's order, each helped by the
+ * first of its own list that can spare somebody, as long as somebody can.
+ */
+export function stepIn({ crews }: CompiledLine, crewAt: readonly CrewState[]): void {
+  for (const [index, cover] of crews.cover.entries()) {
+    if (cover === null) continue;
+    const here = crewAt[index]!;
+    for (const [row, by] of cover.by.entries()) {
+      const crew = crewAt[by]!;
+      const people = here.present.map((there, shift) => {
+        const keeps = Math.max(cover.keeps[row]!, crews.cover[by]?.atLeast[shift] ?? 0);
+        return Math.min(Math.max(0, cover.atLeast[shift]! - there), Math.max(0, crew.present[shift]! - keeps));
+      });
+      if (people.every((count) => count === 0)) continue;
+      here.helpers.push({ crew, people });
+      for (const [shift, count] of people.entries()) {
+        here.present[shift]! += count;
+        crew.present[shift]! -= count;
+      }
+    }
   }
 }
 

@@ -9,7 +9,7 @@ import { BreakdownState } from "./breakdownState.ts";
 import { Calendar } from "./calendar.ts";
 import { ChainState } from "./chainState.ts";
 import { NONE } from "./codes.ts";
-import { CrewState } from "./crewState.ts";
+import { CrewState, stepIn } from "./crewState.ts";
 import type { Return } from "./dayUnderWay.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
@@ -180,7 +180,8 @@ export class DayState {
   /** Put there by startDay: what it looks at is this state. */
   killStops: KillStopWatch | null = null;
 
-  constructor(line: CompiledLine, options: DayOptions) {
+  /** `goesOn`: something may be there when the day begins. */
+  constructor(line: CompiledLine, options: DayOptions, goesOn = false) {
     const { stages, positions, breakdowns, crews, gates, chains, vessels, supply } = line;
     const stream = (owner: string, purpose: string) =>
       uniformStream(options.seed, options.replication, owner, purpose, options.antithetic ?? false);
@@ -203,6 +204,7 @@ export class DayState {
     this.crewAt = crews.names.map(
       (name, crew) => new CrewState(line, crew, this.stageAt, () => stream(name, "absent")),
     );
+    stepIn(line, this.crewAt);
     this.vesselAt = vessels.names.map((_, vessel) => new VesselState(line, vessel, this.stageAt));
     this.breakdownAt = breakdowns.names.map((_, unit) => {
       const name = unitName(line, unit);
@@ -237,7 +239,7 @@ export class DayState {
     this.limitTallies = line.limits.names.map(() => new TallyBuilder());
     this.stunned = line.stunned === null ? null : new StunnedState(line, this.stageAt);
     this.recorders = Recorders.wanted(options, line);
-    this.path = options.binding ? new BindingPath(line) : null;
+    this.path = options.binding ? new BindingPath(line, goesOn) : null;
     this.active = options.binding ? activePeriodsOf(line) : null;
     this.now = 0;
     this.watchedFrom = 0;

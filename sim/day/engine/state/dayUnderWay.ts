@@ -8,6 +8,8 @@ import type { Waiting } from "./stunnedState.ts";
 export interface DayUnderWay {
   /** Seconds after the day's start. */
   readonly now: number;
+  /** Heads that were there when the day began: they have the first numbers. */
+  readonly keptHeads: number;
   /** By index. */
   readonly stageAt: readonly StageState[];
   readonly positionAt: readonly PositionState[];

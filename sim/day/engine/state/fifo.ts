@@ -5,7 +5,8 @@ export class Fifo {
   length = 0;
   /** Who goes next; of no meaning in an empty list. */
   first: Item | null = null;
-  private last: Item | null = null;
+  /** Who came last; of no meaning in an empty list. */
+  last: Item | null = null;
 
   push(item: Item): void {
     item.next = null;
@@ -13,6 +14,19 @@ export class Fifo {
     else this.last!.next = item;
     this.last = item;
     this.length++;
+  }
+
+  /** Takes out an item that is in the list. Cost: those before it. */
+  remove(item: Item): void {
+    if (this.first === item) {
+      this.shift();
+      return;
+    }
+    let before = this.first!;
+    while (before.next !== item) before = before.next!;
+    before.next = item.next;
+    if (this.last === item) this.last = before;
+    this.length--;
   }
 
   /** Takes the first item; the list must not be empty. */

@@ -12,6 +12,9 @@ export const STUNNED = 8;
 /** Stuck where it was, by somebody who was called. */
 export const STUCK = 16;
 
+/** Its lot is held in the dwell stage where it hangs: others pass it. */
+export const HELD = 32;
+
 /** One for all items of a plan without limits: a list of their own would take up half as much again. */
 const NO_STAMPS = new Float64Array(0);
 
@@ -29,7 +32,7 @@ export class Item {
   destination = NONE;
   /** Stage it has to go to next instead of the usual one, or -1. */
   sendTo = NONE;
-  /** DIVERTED, UNFINISHED, UNDRAINED, STUNNED and STUCK bits. */
+  /** DIVERTED, UNFINISHED, UNDRAINED, STUNNED, STUCK and HELD bits. */
   flags = 0;
   /** Gates it is between, one bit each. */
   inside = 0;

@@ -31,6 +31,9 @@ export class LoadState {
   /** Stage at whose end all its heads are taken off, -1 where that is not so; and where they go. */
   readonly withdrawnAt: number;
   readonly withdrawnTo: number;
+  /** Stage in which its carcasses are held, -1 where they are not; and until when, seconds after the day's start. */
+  readonly heldIn: number;
+  heldUntil: number;
   /** When its lorry is due with its delay, and once it has come, when it came. */
   arrived: number;
   /** When its last crate was off the lorry, its last head hung, its last crate clean; and when its lorry left. NaN before. */
@@ -70,6 +73,8 @@ export class LoadState {
     const isWithdrawn = load.withdrawnChance > 0 && stream("withdrawn").next() < load.withdrawnChance;
     this.withdrawnAt = isWithdrawn ? load.withdrawnAt : NONE;
     this.withdrawnTo = load.withdrawnTo;
+    this.heldIn = load.heldIn;
+    this.heldUntil = load.heldUntil;
     this.arrived = load.seconds + (load.delay === null ? 0 : new Sampler(load.delay, stream("delay")).draw());
     this.headsLeft = load.crates * load.headsPerCrate;
     this.cratesAboard = load.crates;
@@ -98,6 +103,7 @@ export class LoadState {
     this.index = index;
     this.dueSeconds -= later;
     this.arrived -= later;
+    this.heldUntil -= later;
     this.unloaded -= later;
     this.emptied -= later;
     this.washed -= later;

@@ -9,6 +9,7 @@ import type { CrewState } from "./crewState.ts";
 import { DwellEnds } from "./dwellEnds.ts";
 import { Fifo } from "./fifo.ts";
 import { Headcount } from "./headcount.ts";
+import { HELD, type Item } from "./item.ts";
 import { Learner } from "./learner.ts";
 import { Pace } from "./pace.ts";
 import { PositionState } from "./positionState.ts";
@@ -119,6 +120,8 @@ export class StageState {
   readonly queue: Fifo;
   /** Dwell stages: heads whose time is not up. */
   readonly ends = new DwellEnds();
+  /** Dwell stages: heads of lots that are held. */
+  heldHeads = 0;
   /** Items on their way out of the stage to the next one, in order. */
   readonly travelling: Fifo;
   /** When the last item on its way arrives: travel keeps the order. */
@@ -217,6 +220,15 @@ export class StageState {
     this.heldSeconds = 0;
     this.heatJoules = 0;
   }
+}
+
+/** Of a dwell stage: who leaves it next, past heads that are held; null where nobody may. */
+export function nextOut({ queue, positions, heldHeads }: StageState): Item | null {
+  const { item } = positions[0]!;
+  if (item !== null) return item;
+  let next = queue.length === 0 ? null : queue.first;
+  for (let held = 0; held < heldHeads && next !== null && (next.flags & HELD) !== 0; held++) next = next.next;
+  return heldHeads === queue.length ? null : next;
 }
 
 function positionsOf(line: CompiledLine, stage: StageState): PositionState[] {

@@ -13,6 +13,7 @@ export function needsBinding(key: string): boolean {
 const CAUSE_KEYS: Partial<Record<Cause, string>> = {
   "planned stop": "plannedStop",
   "lorry away": "lorryAway",
+  "left over": "leftOver",
   "few people": "fewPeople",
   "shared breakdown": "sharedBreakdown",
   "shared repairer": "sharedRepairer",

@@ -12,12 +12,14 @@ export function reasonCells(plan: Plan): PathCell[] {
     ...(supply.kind === "loads" ? supply.loads.map(({ name }) => cell("load", "", name)) : []),
     ...(supply.kind === "stream" ? [cell("arrivals")] : []),
     ...(plan.liveHandling?.fleet ? [cell("lorry away")] : []),
+    ...(beginsWithSome(plan) && supply.kind === "loads" ? [cell("left over")] : []),
     ...steps(plan).flatMap((step) => {
       const { crews, breakdowns, positions } = workplace(step);
       const isCrewed = crews.length > 0;
       const isRepaired = breakdowns.some(({ crew }) => crew !== null);
       return [
         cell(OWN_CAUSES[step.kind], step.name),
+        ...(beginsWithSome(plan) ? [cell("left over", step.name)] : []),
         cell("place", step.name),
         cell("hold", step.name),
         ...(isCrewed || isRepaired ? [cell("people", step.name)] : []),
@@ -39,6 +41,11 @@ export function reasonCells(plan: Plan): PathCell[] {
   ];
 }
 
+/** The day goes on from one before, or from what the plan says is there. */
+function beginsWithSome({ day, atStart }: Plan): boolean {
+  return day.overnight !== undefined || atStart !== undefined;
+}
+
 /** What a step's own time is called on the path. */
 const OWN_CAUSES: Record<StepKind, Cause> = {
   crates: "work",
@@ -52,7 +59,11 @@ const OWN_CAUSES: Record<StepKind, Cause> = {
 function mayLack(plan: Plan, step: Step): boolean {
   const { crews, breakdowns } = workplace(step);
   const names = [...crews, ...breakdowns.map(({ crew }) => crew)];
-  return plan.crews.some(({ name, absentShare }) => absentShare > 0 && names.includes(name));
+  const lenders = plan.crews.flatMap(({ cover }) => cover?.by.map(({ crew }) => crew) ?? []);
+  return plan.crews.some(
+    ({ name, absentShare, cover }) =>
+      names.includes(name) && (absentShare > 0 || cover !== undefined || lenders.includes(name)),
+  );
 }
 
 function mayStop({ day, line, stunned }: Plan, step: Step, isCrewed: boolean): boolean {

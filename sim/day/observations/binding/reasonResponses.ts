@@ -97,6 +97,7 @@ const WORDS: Record<Cause, string> = {
   load: "the arrival of",
   arrivals: "heads that arrive one by one",
   "lorry away": "crates that were under way",
+  "left over": "what was left over from the day before",
 };
 
 /** "skinning: repairs (jam)", "the arrival of the first lorry". */

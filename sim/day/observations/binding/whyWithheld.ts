@@ -39,11 +39,16 @@ export function whyLoadIsWithheld({ supply }: Plan): string | null {
 /** Decisions that hang on an hour: who just misses it waits for all that follows. */
 function hourReason(plan: Plan): string | null {
   const { day, crews } = plan;
+  if (day.overnight !== undefined)
+    return "the day goes on from the one before, and a small change of both alters what it begins with";
   const paced = steps(plan).find(({ of }) => "pace" in of && of.pace.length > 0);
   if (paced !== undefined)
     return `${paced.name} changes its speed at an hour, so a small change alters which heads it meets`;
   if (day.closing.rule === "stop hanging")
     return "hanging stops at an hour, so a small change alters how many heads are hung";
+  const held = plan.supply.kind === "loads" ? plan.supply.loads.find((load) => load.held !== undefined) : undefined;
+  if (held !== undefined)
+    return `${held.name} is held in ${held.held!.in} until an hour, so a small change alters what waits behind it`;
   if (day.breaks.length > 0) return "breaks begin at an hour: a head that just misses one waits for all of it";
   if (day.shifts.length > 1 && crews.length > 0)
     return "shifts end at an hour: a head that just misses one waits for the next";

@@ -1,8 +1,10 @@
 import type { Plan } from "../../../asked/plan/index.ts";
 import { needsBinding } from "../binding/bindingKeys.ts";
+import { reasonResponses } from "../binding/reasonResponses.ts";
 import type { ResponseInfo } from "../responseInfo.ts";
 import { responseList } from "../responseList.ts";
 import { dayAndMoneyKeys, usualOfDay } from "../usualOfDay.ts";
+import { cutShortResponses } from "./cutShortResponses.ts";
 import { orderResponses } from "./orderResponses.ts";
 import { overDays, sumOf } from "./overDays.ts";
 import { restResponses } from "./restResponses.ts";
@@ -16,7 +18,8 @@ const SUMMED = [
 
 /**
  * What can be measured of a plan's week. Each response of a day under its own key, over all days (see `overDays`): so a study
- * of weeks is read like one of days. Sums under `week.KEY`, single days under `DAY.KEY`, and orders and hours of rest.
+ * of weeks is read like one of days. Sums under `week.KEY`, single days under `DAY.KEY`, with what each day's end was owed to, and
+ * orders and hours of rest.
  */
 export function weekResponses(plan: Plan): WeekResponse[] {
   const ofDay = responseList(plan).filter(({ key }) => !needsBinding(key));
@@ -24,10 +27,15 @@ export function weekResponses(plan: Plan): WeekResponse[] {
   return [
     ...ofDay.map((info) => overWeek(plan, info)),
     ...ofDay.filter(({ key }) => SUMMED.includes(key)).map(summed),
+    made(plan),
+    ...countedDays(plan).flatMap(({ name }, row) => leftBefore(plan, name, row)),
     ...orderResponses(plan),
     ...restResponses(plan),
+    ...cutShortResponses(plan),
     ...countedDays(plan).flatMap((day, row) =>
-      ofDay.filter(({ key }) => listed.has(key)).map((info) => ofOneDay(info, day.name, row)),
+      [...ofDay.filter(({ key }) => listed.has(key)), ...reasonResponses(day.plan)].map((info) =>
+        ofOneDay(info, day.name, row),
+      ),
     ),
   ];
 }
@@ -78,7 +86,56 @@ function summed({ key, label, unit, format, better }: ResponseInfo): WeekRespons
   return { ...info, needs: [key], of: (days) => sumOf(days(key)) };
 }
 
+/** What a week handles, however many carcasses wait for the next one: a later hour on Friday leaves more of them in the chiller, and none fewer made. */
+function made(plan: Plan): WeekResponse {
+  return {
+    ...{
+      key: "week.made",
+      label: "Week: carcasses made, those that stay in the chiller at its end included",
+      unit: "carcasses",
+    },
+    ...{ format: "number", better: "more", needs: ["carcasses"] },
+    of: (days, record) => {
+      const [out, counted] = [sumOf(days("carcasses")), countedRecords(plan, record)];
+      if (out === null || counted.length === 0) return null;
+      return out + counted.at(-1)!.heads.onLine - counted[0]!.heads.fromBefore.onLine;
+    },
+  };
+}
+
+/** What a day begins with: of a plan's first day, nothing. */
+function leftBefore(plan: Plan, day: string, row: number): WeekResponse[] {
+  const response = (
+    key: string,
+    label: string,
+    of: (heads: { inLairage: number; onLine: number }) => number,
+  ): WeekResponse => ({
+    ...{
+      key: `${day}.left.${key}`,
+      label: `${day}: ${label}, left by the days before`,
+      unit: key,
+      format: "number",
+      better: "less",
+      needs: [],
+    },
+    of: (_, record) => {
+      const found = countedRecords(plan, record)[row];
+      return found === undefined ? null : of(found.heads.fromBefore);
+    },
+  });
+  return [
+    response("heads", "animals in their crates in the morning", ({ inLairage }) => inLairage),
+    response("carcasses", "carcasses on the line in the morning, in chillers above all", ({ onLine }) => onLine),
+  ];
+}
+
 function ofOneDay({ key, label, unit, format, better }: ResponseInfo, day: string, row: number): WeekResponse {
   const info = { key: `${day}.${key}`, label: `${day}: ${label}`, unit, format, better };
   return { ...info, needs: [key], of: (days) => days(key)[row] ?? null };
+}
+
+/** True where some of the keys are of what a day's end was owed to. */
+export function weekNeedsBinding(plan: Plan, keys: readonly string[]): boolean {
+  const days = countedDays(plan).map(({ name }) => `${name}.`);
+  return keys.some((key) => days.some((day) => key.startsWith(day) && needsBinding(key.slice(day.length))));
 }

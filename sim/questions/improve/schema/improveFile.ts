@@ -1,19 +1,19 @@
 import { z } from "zod";
 import {
-  clock,
   freeText,
   moneyAmount,
   name,
   oneKeyOf,
-  quantityAboveZero,
   record,
   share,
+  shareAboveZero,
   whole,
 } from "../../../asked/plan/index.ts";
 import { amountAboveZero, planReference, seed } from "../../../asked/study/index.ts";
-import { time } from "../../../text/units/index.ts";
 import { offer } from "../../options/index.ts";
 import { GOALS } from "../goal.ts";
+import { gaps, moments } from "./moments.ts";
+import { week } from "./weekEntries.ts";
 
 const MAX_TOTAL = 100_000;
 const MAX_ELEMENTS = 50;
@@ -39,15 +39,21 @@ export function improveFile() {
     goal: z
       .enum(GOALS)
       .describe(
-        "What is to be had: most carcasses an hour, most margin of the day (it needs money and prices in the plan), or " +
-          "least overtime.",
+        "What is to be had: most carcasses an hour, most margin of the day (it needs money and prices in the plan), " +
+          "least cost without the animals (it needs money), or least overtime; of a plan with a week all but the first over the whole week.",
       ),
     allocate: oneKeyOf({
       places: places().optional(),
       people: people().optional(),
       budget: budget().optional(),
       times: times().optional(),
+      week: week().optional(),
     }),
+    orders: shareAboveZero()
+      .optional()
+      .describe(
+        'Of the orders of the plan\'s week, the share that is late has to stay below this: "2 %". Default: not more are late than today.',
+      ),
     limits: z
       .array(
         record({
@@ -154,24 +160,6 @@ function times() {
       .max(MAX_ELEMENTS)
       .describe("What may be moved."),
   }).describe("Hours of the plan: lorries, shifts, breaks.");
-}
-
-function moments(what: string) {
-  return record({
-    name: name().describe("As the plan names it."),
-    from: clock().describe("Earliest moment; today's or before it."),
-    to: clock().describe("Latest moment; today's or after it."),
-    step: quantityAboveZero(time).prefault("15 min").describe("From today's moment on, both ways."),
-  }).describe(`A ${what}.`);
-}
-
-function gaps() {
-  return record({
-    load: name().describe("A load of the plan that repeats."),
-    from: quantityAboveZero(time).describe("Shortest; today's or less."),
-    to: quantityAboveZero(time).describe("Longest; today's or more."),
-    step: quantityAboveZero(time).prefault("5 min").describe("From today's gap on, both ways."),
-  }).describe("Time from one lorry to the next of a load that repeats; the first one stays.");
 }
 
 function total(what: string) {

@@ -12,7 +12,8 @@ it("knows a plan, a study, and a study that holds its plan", () => {
   expect(inputKind({ ...SMALL_STUDY, plan: SMALL_PLAN })).toBe("study");
 });
 
-it("knows demands, options and improvements", () => {
+it("knows demands, options, improvements and seasons", () => {
+  expect(inputKind({ name: "a year", plan: "plant-week.json", weeks: [] })).toBe("season");
   expect(inputKind(demandFile())).toBe("demand");
   expect(inputKind(weeklyDemand())).toBe("demand");
   expect(inputKind(offersFile())).toBe("options");

@@ -33,14 +33,14 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     "an unknown key",
     (plan) => (plan.crews[0].peopel = 3),
     [
-      "crews[0].peopel: unknown key; allowed: 'name', 'people', 'rule', 'walking', 'absent', 'leaves', 'pay'; did you mean 'people'?",
+      "crews[0].peopel: unknown key; allowed: 'name', 'people', 'rule', 'walking', 'absent', 'rotation', 'ill', 'cover', 'atLeast', 'leaves', 'pay'; did you mean 'people'?",
     ],
   ],
   [
     "a key that reaches for the prototype",
     (plan) => Object.defineProperty(plan.crews[0], "__proto__", { value: {}, enumerable: true }),
     [
-      "crews[0].__proto__: unknown key; allowed: 'name', 'people', 'rule', 'walking', 'absent', 'leaves', 'pay'; delete it or write one of these",
+      "crews[0].__proto__: unknown key; allowed: 'name', 'people', 'rule', 'walking', 'absent', 'rotation', 'ill', 'cover', 'atLeast', 'leaves', 'pay'; delete it or write one of these",
     ],
   ],
   [
@@ -467,7 +467,7 @@ describe("readPlan", () => {
     plan.day.breaks[0].at = "05:00";
     expect(messages(plan)).toEqual([
       'target: "600" has no unit; allowed: a rate in /d, /h, /min or /s; write for example "620 /h"',
-      "line[0].bufer: unknown key; allowed: 'name', 'section', 'travel', 'next', 'offLine', 'leftOut', 'removals', 'diversions', 'takesOff', 'water', 'energyPerHead', 'power', 'capital', 'settings', 'kind', 'work' and 12 more; did you mean 'buffer'?",
+      "line[0].bufer: unknown key; allowed: 'name', 'section', 'travel', 'next', 'offLine', 'leftOut', 'removals', 'diversions', 'takesOff', 'water', 'energyPerHead', 'power', 'capital', 'settings', 'kind', 'work' and 13 more; did you mean 'buffer'?",
       "line[3].crew: 'skining' is not a crew; allowed: 'hanging', 'skinning'; did you mean 'skinning'?",
       "day.breaks[0]: the break (05:00 to 05:15) lies outside the shifts; allowed: 06:00 to 25:30; move or shorten it",
       'limits[0].to: "start of hanging" does not come after "end of stunning" on a head\'s way; allowed: a later point than that of from; swap the two, or name a later point',

@@ -268,3 +268,38 @@ describe("every distribution", () => {
     expect(planOf({ ...smallest, line }).line[0]).toMatchObject({ cycleSeconds: varying });
   });
 });
+
+describe("who steps in", () => {
+  const withCrews = (changes: object[]) => ({
+    ...smallest,
+    day: { shifts: [...smallest.day.shifts, { name: "late", from: "15:00", to: "18:00" }] },
+    line: [
+      { name: "kill", kind: "station", cycle: "5 s", crew: "kill", peoplePerPosition: 2 },
+      { name: "skinning", kind: "station", cycle: "5 s", crew: ["skinning", "relief"] },
+    ],
+    crews: [
+      { name: "kill", people: 2 },
+      { name: "skinning", people: { day: 3 } },
+      { name: "relief", people: 1 },
+    ].map((crew, row) => ({ ...crew, ...changes[row] })),
+  });
+
+  it("is kept from leaving undone what nobody else may do, and brings a crew to what its own work takes", () => {
+    const [kill, skinning, relief] = planOf(withCrews([{ cover: ["skinning", "relief"] }, { cover: ["kill"] }])).crews;
+    expect(kill!.cover).toEqual({
+      by: [
+        { crew: "skinning", keeps: 0 },
+        { crew: "relief", keeps: 0 },
+      ],
+      atLeast: [2, 2],
+    });
+    // Nobody need stand at skinning, since relief may; and the crew has no people late.
+    expect(skinning!.cover).toEqual({ by: [{ crew: "kill", keeps: 2 }], atLeast: [1, 0] });
+    expect(relief).not.toHaveProperty("cover");
+  });
+
+  it("is asked for people who are ill as well, as far as the plan says", () => {
+    const [, skinning] = planOf(withCrews([{}, { cover: ["relief"], atLeast: 9, ill: 2 }])).crews;
+    expect(skinning).toMatchObject({ people: [1, 0], cover: { atLeast: [3, 0] } });
+  });
+});

@@ -175,7 +175,7 @@ describe("idle positions", () => {
           }
         }
       }),
-      { seed: 2026, numRuns: 200 },
+      { seed: 2026, numRuns: 230 },
     );
     expect(met).toBeGreaterThan(1000);
   });

@@ -78,7 +78,12 @@ const HAPPENINGS: Record<string, (day: DayRecord, plan: Plan) => number> = {
     sum(
       plan.line.map((stage) => (stage.kind === "station" && stage.crews.length === 2 ? processed(day, stage.name) : 0)),
     ),
-  "people absent": (day, plan) => sum(day.crews.map((crew, row) => plan.crews[row]!.people[0]! - crew.people[0]!)),
+  "people absent": (day) => sum(day.crews.map(({ absent }) => absent[0]!)),
+  "carcasses there at the start": (day) => day.heads.fromBefore?.onLine ?? 0,
+  "animals in lairage at the start": (day) => day.heads.fromBefore?.inLairage ?? 0,
+  "heads held in a dwell": (_, plan) =>
+    plan.supply.kind === "loads" && plan.supply.loads[0]!.held !== undefined ? 1 : 0,
+  "people who step in": (day) => day.crews.filter(({ helpers }) => helpers !== undefined).length,
   "repairers at work": (day) => day.crews.find((crew) => crew.name === "maintenance")?.busySeconds ?? 0,
   "people who walk": (_, plan) => plan.crews.filter((crew) => crew.walkSeconds > 0).length,
   "by-products in kilograms": (day) => sum(Object.values(day.masses.byProductsKg)),

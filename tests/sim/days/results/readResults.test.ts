@@ -22,5 +22,5 @@ test("a text that is cut off, or holds something else, is refused with the reaso
   expect(readResults("{}").problem).toMatch(/does not hold the results of a run \(at format\); name the folder/);
   const broken = { ...handMadeResults(), variants: [] };
   expect(readResults(stableJson(broken)).problem).toContain("(at variants)");
-  expect(readResults(stableJson({ ...handMadeResults(), format: 3 })).problem).toContain("(at format)");
+  expect(readResults(stableJson({ ...handMadeResults(), format: 4 })).problem).toContain("(at format)");
 });

@@ -56,6 +56,17 @@ test("a row for each order, in its own measure", () => {
   expect(hotel!.order).toBe("hotel");
 });
 
+test("a row for each day of every simulated week, the first of which is told in week.csv as well", () => {
+  const rows = read("weeks.csv");
+  expect(rows.map(({ week, day }) => `${week} ${day}`)).toEqual(
+    ["1", "2"].flatMap((week) => ["Monday", "Tuesday", "Thursday"].map((day) => `${week} ${day}`)),
+  );
+  const first = read("week.csv");
+  for (const column of ["work_ends_date_time", "carcasses", "left_lairage_heads"])
+    expect(rows.slice(0, 3).map((row) => row[column])).toEqual(first.map((row) => row[column]));
+  expect(Number(rows[4]!.overtime_with_cleaning_s)).toBeCloseTo(RESULTS.variants[0]!.values["Tuesday.overtime"]![1]!, 2);
+});
+
 test("without a date the first day is the invented one of all tables", () => {
   const week = { ...RESULTS.plan.week!, begins: null };
   expect(weekMoment(week, 86_400 + 6 * 3600 + 0.4).toISOString()).toBe("2001-01-02T06:00:00.000Z");

@@ -1,8 +1,10 @@
+import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
-import { inWorld } from "../../../../sim/asked/plan/index.ts";
+import { inWorld, readPlan } from "../../../../sim/asked/plan/index.ts";
 import { latinHypercube } from "../../../../sim/asked/study/index.ts";
 import type { StudyResults } from "../../../../sim/days/results/index.ts";
-import { runStudy } from "../../../../sim/days/run/index.ts";
+import { daySource, runStudy } from "../../../../sim/days/run/index.ts";
+import { weekStudy } from "../../../../sim/questions/week/index.ts";
 import { askQuestion, askWorlds, BaseDays } from "../../../../viz/page/worker/askQuestion.ts";
 import type { Outgoing } from "../../../../viz/page/worker/messages.ts";
 import { readQuestion } from "../../../../viz/page/worker/readQuestion.ts";
@@ -127,4 +129,16 @@ it("in worlds simulates every day with uncertain figures drawn anew, both lines 
 
 it("has no worlds where nobody wants them, or where every figure of the plan is known", () => {
   expect(readQuestion({ plan: PLAN, set: {}, seed: "9", replications: 4, inWorlds: true }).worldPlans).toBeNull();
+});
+
+it("simulates weeks in a worker's tasks as the program does, to the last digit", async () => {
+  const text = readFileSync(new URL("../../../../experiments/plans/parts/week.json", import.meta.url), "utf8");
+  const study = weekStudy(readPlan(JSON.parse(text)).plan!, "9", 3);
+  const source = daySource(study, "none", false);
+  const found = await askQuestion(new WorkerPool([new ThreadWorkerPort()]), {
+    ...{ study, source, base: new BaseDays(), key: "week", wanted: () => true },
+    ...{ progress: () => {}, onPartialResults: () => {} },
+  });
+  const alone = await runStudy(study, { gambrel: "test", command: "", traces: "none" });
+  expect(found.variants[0]!.values).toEqual(alone.variants[0]!.values);
 });

@@ -51,6 +51,38 @@ const BAD: [string, (plan: Loose) => void, string[]][] = [
     ],
   ],
   [
+    "more people ill than the crew has",
+    (plan) => {
+      plan.crews[4].ill = 3;
+    },
+    [
+      "crews[4].people: 'maintenance' never has more than 0, but a repair takes 1; allowed: 1 or more in at least one shift; add people",
+      "crews[4].ill: 3 ill of 1 people; allowed: at most 1; lower it",
+    ],
+  ],
+  [
+    "a crew that has no other place to change to, and no time to work between",
+    (plan) => {
+      plan.crews[4].rotation = { every: "1 min", takes: "60 s" };
+    },
+    [
+      "crews[4].rotation: 'maintenance' works at no place; allowed: a crew with two places or more; name the crew at another place too, or delete it",
+      "crews[4].rotation.takes: changing takes as long as the work between; allowed: less than 1 min; lower it",
+    ],
+  ],
+  [
+    "a crew that steps in for itself, one that is not there, and so many at least with nobody who steps in",
+    (plan) => {
+      plan.crews[3].cover = ["relief", "relif"];
+      plan.crews[4].atLeast = 1;
+    },
+    [
+      "crews[3].cover[1]: 'relif' is not a crew; allowed: 'fork-lift', 'kill', 'dressing', 'relief', 'maintenance'; did you mean 'relief'?",
+      "crews[3].cover[0]: the crew steps in for itself; allowed: other crews; delete it",
+      'crews[4].atLeast: nobody steps in; allowed: "cover" with it; name crews under "cover", or delete it',
+    ],
+  ],
+  [
     "manual work with an empty list of crews",
     (plan) => {
       Object.assign(stageOf(plan, "hanging"), { work: "manual", crew: [] });

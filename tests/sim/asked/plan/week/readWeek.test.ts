@@ -78,6 +78,25 @@ describe("a week", () => {
     expect(days[0]!.plan!.crews[0]!.people).toEqual([6, 6]);
   });
 
+  it("keeps in mind how many are there by plan where somebody steps in for those who are ill", () => {
+    const { days } = week(({ days }, plan) => {
+      plan.crews[1].cover = [plan.crews[0].name];
+      days[1].ill = { [plan.crews[1].name]: 1 };
+    });
+    const before = days[0]!.plan!.crews[1]!;
+    const tuesday = days[1]!.plan!.crews[1]!;
+    expect(tuesday.people).toEqual(before.people.map((there) => Math.max(0, there - 1)));
+    expect(tuesday.cover).toEqual(before.cover);
+  });
+
+  it("begins with what is there on its first working day alone", () => {
+    const { days } = week(({ days }, plan) => {
+      days[0].closed = true;
+      plan.atStart = { crates: [{ crates: 2, headsPerCrate: 5, for: "8 h" }] };
+    });
+    expect(days.map(({ plan }) => plan?.atStart?.crates.length)).toEqual([undefined, 1, undefined, undefined]);
+  });
+
   it("reads hours of the night from the day's own start, the day's before the week's", () => {
     const { days } = week((week) => {
       const chiller = week.chiller;
@@ -133,7 +152,7 @@ describe("a week", () => {
     [
       "two days of one name",
       ({ days }) => (days[1].name = "Monday"),
-      ["week.days[1].name: 'Monday' appears twice; allowed: each name once; rename one of them"],
+      ["week.days[1].name: 'Monday' appears twice among the days; allowed: each name once; rename one of them"],
     ],
     [
       "an order for a day that there is not, and of nothing",

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Plan, Supply } from "../../../../../sim/asked/plan/index.ts";
-import { type BoundSeconds, type DayRecord, runDay } from "../../../../../sim/day/engine/index.ts";
+import { type BoundSeconds, type DayRecord, runDay, runDays } from "../../../../../sim/day/engine/index.ts";
 import { compileLine } from "../../../../../sim/day/line/index.ts";
 import { breakdown } from "../../../../support/breakdowns.ts";
 import { handling, load } from "../../../../support/loads.ts";
@@ -141,4 +141,69 @@ describe("the binding path", () => {
     const plan = planOf(saturated(1000), [station("a", 2)]);
     expect(run({ ...plan, day: { ...plan.day, ceilingSeconds: 50 } }).binding).toBeNull();
   });
+});
+
+describe("a day that goes on from the one before", () => {
+  // Killed in 1 s, chilled 100 s, packed in 5 s.
+  const line = [station("kill", 1), dwell("chiller", 100, Infinity), station("packing", 5, { buffer: Infinity })];
+  const heads = (number: number) => planOf(stream(constant(10), number), line);
+  const closed = (plan: Plan, untilSeconds: number) => ({
+    ...plan,
+    day: { ...plan.day, overnight: [{ stage: "chiller", untilSeconds }] },
+  });
+  const second = (today: Plan, tomorrow: Plan) => {
+    const days = [today, tomorrow].map((plan, number) => ({
+      ...{ line: compileLine(plan), startSeconds: number * 1000, number },
+    }));
+    return runDays(days, { seed: "binding", replication: 0, calendarDays: 2, binding: true, check: true }).days;
+  };
+
+  it("names work on what was left over, and counts the day alone from its own start", () => {
+    // Forty stay; they are packed from 0 to 200. The day's own, ready at 111 and 121, follow to 210.
+    const [first, next] = second(closed(heads(40), 50), heads(2));
+    expect(parts(first!.binding!.day)).toEqual({ arrivals: 400, "work kill": 1 });
+    expect(next!.workFinishSeconds).toBe(210);
+    expect(parts(next!.binding!.work!)).toEqual({ "left over packing": 200, "work packing": 10 });
+  });
+
+  it("names the rest of their time in the chiller, and nothing where the way does not lead back to them", () => {
+    const slow = [station("kill", 1), dwell("chiller", 1200, Infinity), station("packing", 5)];
+    const plan = planOf(stream(constant(10), 1), slow);
+    // Hung at 11; 211 of 1200 s are left, packed to 216; the day's own is ready at 1211.
+    expect(parts(second(closed(plan, 50), closed(plan, 300))[1]!.binding!.work!)).toEqual({
+      "left over chiller": 211,
+      "left over packing": 5,
+    });
+    expect(parts(second(closed(heads(1), 50), heads(2))[1]!.binding!.work!)).toEqual({
+      arrivals: 20,
+      "work kill": 1,
+      "dwell chiller": 100,
+      "work packing": 5,
+    });
+  });
+
+  it("adds up to each day's own end over three days of random plans", () => {
+    let named = 0;
+    fc.assert(
+      fc.property(randomPlan, fc.nat({ max: 999 }), (plan, replication) => {
+        fc.pre(plan.supply.kind !== "saturated");
+        const stage = plan.line.find(({ kind }) => kind === "dwell")?.name;
+        const overnight = stage === undefined ? [] : [{ stage, untilSeconds: 60 }];
+        const closing = { rule: "stop hanging" as const, atSeconds: 150 };
+        const day = compileLine({ ...plan, day: { ...plan.day, closing, overnight } });
+        const days = [0, 1, 2].map((number) => ({ line: day, startSeconds: number * 20_000, number }));
+        const options = { seed: "nights", replication, calendarDays: 3 };
+        const record = runDays(days, { ...options, binding: true });
+        for (const { binding, status, finishSeconds, workFinishSeconds } of record.days) {
+          if (status !== "finished") continue;
+          expect(sum(binding!.day)).toBeCloseTo(finishSeconds, 6);
+          if (binding!.work) expect(sum(binding!.work)).toBeCloseTo(workFinishSeconds, 6);
+          expect(Math.min(0, ...binding!.day.map(({ seconds }) => seconds))).toBe(0);
+          if (binding!.day.some(({ cause }) => cause === "left over")) named++;
+        }
+      }),
+      { seed: 62, numRuns: 100 },
+    );
+    expect(named).toBeGreaterThan(20);
+  }, 60_000);
 });

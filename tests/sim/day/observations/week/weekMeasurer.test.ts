@@ -1,8 +1,14 @@
 import { describe, expect, it } from "vitest";
 import type { Plan, Week } from "../../../../../sim/asked/plan/index.ts";
 import { compileWeek, runWeek } from "../../../../../sim/day/engine/index.ts";
-import { responsesOf, usualResponses, weekMeasurer } from "../../../../../sim/day/observations/index.ts";
-import { constant, dwell, planOf, station, stream } from "../../../../support/plans.ts";
+import {
+  dayNotes,
+  responsesOf,
+  usualResponses,
+  weekMeasurer,
+  weekNeedsBinding,
+} from "../../../../../sim/day/observations/index.ts";
+import { constant, crew, dwell, manual, planOf, station, stream } from "../../../../support/plans.ts";
 
 const DAY = 86_400;
 
@@ -130,5 +136,41 @@ describe("what is measured of a week", () => {
     const keys = responsesOf(plan).map(({ key }) => key);
     expect(new Set(keys).size).toBe(keys.length);
     for (const key of usualResponses(plan)) expect(keys).toContain(key);
+  });
+
+  it("tells of a week cut short on which day, whose people were missing, and why nobody stepped in", () => {
+    const cover = { by: [{ crew: "others", keeps: 2 }], atLeast: [1] };
+    const manned = (absentShare: number): Plan => ({
+      ...dayPlan(4),
+      line: [manual("kill", 1, "one", { buffer: 9 }), manual("packing", 5, "others", { buffer: 9, positions: 2 })],
+      limits: [],
+      crews: [crew("one", 1, { absentShare, cover }), crew("others", 2)],
+    });
+    const plan = weekOf([manned(0), manned(1), manned(0)]);
+    expect(values(plan, ["unfinished", "cutShort.one", "cutShort.others", "Monday.carcasses"])).toEqual({
+      unfinished: 1,
+      "cutShort.one": 1,
+      "cutShort.others": null,
+      "Monday.carcasses": 4,
+    });
+    const record = runWeek(compileWeek(plan), { seed: "1", replication: 0 });
+    expect(dayNotes(plan, { ...record.days[0]!, week: record })).toEqual([
+      "The week is cut off on Tuesday, which did not end.",
+      "Absent today: 'one' 1 of 1.",
+      "4 heads at 'kill' stay unworked: nobody of 'one' came today (1 absent), and 'others' had nobody to spare.",
+    ]);
+  });
+
+  it("tells of each day what its end was owed to, where that is asked for", () => {
+    // Of Monday two heads stay, packed on Tuesday at 0 and 5; then its own two, at 111 and 121.
+    const monday = dayPlan(4, { overnight: [{ stage: "chiller", untilSeconds: 125 }] });
+    const tuesday = dayPlan(40, { overnight: [] });
+    const plan = weekOf([monday, tuesday]);
+    const keys = ["Monday.bound.work.packing", "Tuesday.bound.leftOver.packing", "Tuesday.bound.arrivals"];
+    expect(weekNeedsBinding(plan, keys)).toBe(true);
+    expect(weekNeedsBinding(plan, ["Monday.finish", "cost.bound.x"])).toBe(false);
+    const record = runWeek(compileWeek(plan), { seed: "1", replication: 0, binding: true });
+    // Tuesday ends with its last head: 400 s until it comes, killed in 1, chilled 100, packed in 5.
+    expect(weekMeasurer(plan, keys)(record)).toEqual([5, 0, 400]);
   });
 });

@@ -1,14 +1,19 @@
+import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
 import { Queue } from "bullmq";
 import { Redis } from "ioredis";
 import { describe, expect, it, onTestFinished } from "vitest";
+import { readPlan } from "../../../../../sim/asked/plan/index.ts";
 import type { Study } from "../../../../../sim/asked/study/index.ts";
 import { stableJson } from "../../../../../sim/days/results/index.ts";
 import { type RunOptions, runStudy, type SimulatedDay } from "../../../../../sim/days/run/index.ts";
 import { onQueue, type QueueWorker, startQueueWorker } from "../../../../../sim/days/run/queue/index.ts";
+import { weekStudy } from "../../../../../sim/questions/week/index.ts";
 import { itWithRedis, startRedis } from "../../../../support/redisServer.ts";
 import { threeVariants } from "../../../../support/threeVariants.ts";
 
 const PATIENCE = 120_000;
+const WEEK = resolve(import.meta.dirname, "../../../../../experiments/plans/parts/week.json");
 
 function redisAt(address: string): Redis {
   const redis = new Redis(address, { maxRetriesPerRequest: null });
@@ -39,12 +44,18 @@ async function here(study: Study): Promise<string> {
 }
 
 describe("onQueue", () => {
-  itWithRedis("gives the bytes of a run in this thread, and leaves nothing in Redis", PATIENCE, async (address) => {
-    const study = threeVariants({ replications: 6 });
-    await Promise.all([worker(address), worker(address)]);
-    expect(await run(study, address)).toBe(await here(study));
-    expect(await keysAt(address)).toEqual([]);
-  });
+  itWithRedis(
+    "gives the bytes of a run in this thread, of days and of weeks, and leaves nothing in Redis",
+    PATIENCE,
+    async (address) => {
+      const study = threeVariants({ replications: 6 });
+      const weeks = weekStudy(readPlan(JSON.parse(readFileSync(WEEK, "utf8"))).plan!, "1", 2);
+      await Promise.all([worker(address), worker(address)]);
+      expect(await run(study, address)).toBe(await here(study));
+      expect(await run(weeks, address)).toBe(await here(weeks));
+      expect(await keysAt(address)).toEqual([]);
+    },
+  );
 
   itWithRedis("serves two studies at once without mixing them", PATIENCE, async (address) => {
     const one = threeVariants({ replications: 5 });
