@@ -102,18 +102,6 @@ it("reads what the command line reads, and says what it says", () => {
   expect([bad.study, bad.faults.length, bad.variantFaults.length]).toEqual([null, 0, 1]);
 });
 
-it("simulates weeks in a worker's tasks as the program does, to the last digit", async () => {
-  const text = readFileSync(new URL("../../../../experiments/plans/parts/week.json", import.meta.url), "utf8");
-  const study = weekStudy(readPlan(JSON.parse(text)).plan!, "9", 3);
-  const source = daySource(study, "none", false);
-  const found = await askQuestion(new WorkerPool([new ThreadWorkerPort()]), {
-    ...{ study, source, base: new BaseDays(), key: "week", wanted: () => true },
-    ...{ progress: () => {}, onPartialResults: () => {} },
-  });
-  const alone = await runStudy(study, { gambrel: "test", command: "", traces: "none" });
-  expect(found.variants[0]!.values).toEqual(alone.variants[0]!.values);
-});
-
 it("in worlds simulates every day with uncertain figures drawn anew, both lines in the same world, by the luck it had", async () => {
   const uncertain = [{ name: "skinning's cycle time", paths: ["line.skinning.cycle"], guess: "a third" }];
   const json = { ...SMALL_PLAN, uncertain };
@@ -141,4 +129,16 @@ it("in worlds simulates every day with uncertain figures drawn anew, both lines 
 
 it("has no worlds where nobody wants them, or where every figure of the plan is known", () => {
   expect(readQuestion({ plan: PLAN, set: {}, seed: "9", replications: 4, inWorlds: true }).worldPlans).toBeNull();
+});
+
+it("simulates weeks in a worker's tasks as the program does, to the last digit", async () => {
+  const text = readFileSync(new URL("../../../../experiments/plans/parts/week.json", import.meta.url), "utf8");
+  const study = weekStudy(readPlan(JSON.parse(text)).plan!, "9", 3);
+  const source = daySource(study, "none", false);
+  const found = await askQuestion(new WorkerPool([new ThreadWorkerPort()]), {
+    ...{ study, source, base: new BaseDays(), key: "week", wanted: () => true },
+    ...{ progress: () => {}, onPartialResults: () => {} },
+  });
+  const alone = await runStudy(study, { gambrel: "test", command: "", traces: "none" });
+  expect(found.variants[0]!.values).toEqual(alone.variants[0]!.values);
 });
