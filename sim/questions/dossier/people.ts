@@ -1,0 +1,124 @@
+import { jStat, power } from "../../maths/numeric/index.ts";
+import type { Demand, PlantDesign } from "../size/index.ts";
+
+const WEEKS_OF_YEAR = 52;
+
+/** One post: a crew of the plan. */
+export interface Post {
+  name: string;
+  /** What its people must know. */
+  skills: string[];
+  zone: string;
+  /** In each shift. */
+  people: number;
+  load: number;
+}
+
+/** People by post, and how many must be employed for that. */
+export interface Staffing {
+  posts: Post[];
+  shifts: number;
+  /** At their posts in each shift. */
+  atPosts: number;
+  /** More in each shift, who relieve the others: posts x time relieved / (shift - that time). */
+  relief: number;
+  /** So many must be due in a shift for enough to come on the wanted share of days (binomial). */
+  due: number;
+  /** On the books, leave covered, all shifts. */
+  employed: number;
+  /** Paid hours for each hour at a post. */
+  paidPerPost: number;
+}
+
+/**
+ * People to employ. Relief: posts / (1 - relieved share), rounded up. Absence: the fewest who are due so that enough come (binomial).
+ * Leave: weeks of leave that the weeks without work do not take, over the working weeks.
+ */
+export function staffingOf({ staff, years, day }: Demand, { crews, people, shifts }: PlantDesign): Staffing {
+  const shiftSeconds = day.shifts.reduce((sum, { from, to }) => sum + to - from, 0) / shifts;
+  const onDuty = withRelief(people, staff.relief / shiftSeconds);
+  const due = dueFor(onDuty, 1 - staff.absence, staff.enough);
+  const away = Math.max(0, staff.leave - (WEEKS_OF_YEAR - years.weeks)) / years.weeks;
+  const employed = Math.ceil((due * shifts) / (1 - Math.min(away, MAX_AWAY)) - ROUNDING);
+  return {
+    posts: crews.map(({ name, zone, people: hands, steps, load }) => ({
+      ...{ name, skills: steps, zone: zone ?? "one step", people: hands, load },
+    })),
+    ...{ shifts, atPosts: people, relief: onDuty - people, due, employed },
+    paidPerPost: people === 0 ? 0 : employed / (people * shifts),
+  };
+}
+
+const ROUNDING = 1e-9;
+const MAX_AWAY = 0.9;
+
+/** Posts always manned while each person is off for this share: posts / (1 - share), rounded up. */
+export function withRelief(posts: number, share: number): number {
+  return Math.ceil(posts / (1 - Math.min(share, MAX_AWAY)) - ROUNDING);
+}
+
+/**
+ * The fewest people due so that at least `needed` come with this probability, each present by itself with `presence` (binomial; 18 needed
+ * at 0.94 and 0.95 take 21).
+ */
+export function dueFor(needed: number, presence: number, enough: number): number {
+  if (presence >= 1 || needed === 0) return needed;
+  const most = Math.ceil(needed / Math.max(presence, 0.05)) * 4;
+  let due = needed;
+  while (due < most && atLeast(needed, due, presence) < enough) due++;
+  return due;
+}
+
+/** P(at least `needed` of `due` come), by the incomplete beta function (Abramowitz and Stegun 26.5.24). */
+function atLeast(needed: number, due: number, presence: number): number {
+  return jStat.beta.cdf(presence, needed, due - needed + 1);
+}
+
+/** One week of the way up to the rated speed. */
+export interface RampWeek {
+  week: number;
+  /** Of the rated speed, mean of the week. */
+  share: number;
+  heads: number;
+  /** Whose people set the pace. */
+  slowest: string;
+}
+
+const MAX_WEEKS = 26;
+
+/**
+ * Weeks until the crew that learns longest has the usual time. The time for head n is that of somebody who knows the work x (n / known)^b,
+ * b = log2 of the learning rate, while n < known (Wright 1936, read for units): the line goes at the pace of that crew, day by day.
+ */
+export function rampUp({ staff, week }: Demand, { stations, rate }: PlantDesign): RampWeek[] {
+  const manual = stations.filter(({ work, personSecondsPerHead }) => work === "manual" && personSecondsPerHead > 0);
+  const slowest = manual.reduce(
+    (found, station) => (perPerson(station) < perPerson(found) ? station : found),
+    manual[0] ?? stations[0]!,
+  );
+  const exponent = Math.log2(staff.learning);
+  const dailyHeads = rate.headsPerWeek / week.days;
+  const weeks: RampWeek[] = [];
+  let done = staff.done;
+  while (weeks.length < MAX_WEEKS && (weeks.length === 0 || weeks.at(-1)!.share < 1)) {
+    let shares = 0;
+    for (let day = 0; day < week.days; day++) {
+      const share = speedShare(done, staff.known, exponent);
+      shares += share;
+      done += share * dailyHeads * perPerson(slowest);
+    }
+    const share = shares / week.days;
+    weeks.push({ week: weeks.length + 1, share, heads: share * rate.headsPerWeek, slowest: slowest.name });
+  }
+  return weeks;
+}
+
+/** Heads that one person does for each head hung. */
+function perPerson({ visitsPerHead, positions }: PlantDesign["stations"][number]): number {
+  return visitsPerHead / positions;
+}
+
+/** Of the usual speed, of somebody who has done so many heads. */
+export function speedShare(done: number, known: number, exponent: number): number {
+  return done >= known ? 1 : 1 / power(done / known, exponent);
+}
