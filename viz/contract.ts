@@ -47,3 +47,4 @@ export type { Calibration, CalibrationVerdict } from "../sim/questions/calibrate
 export type { ColumnFit, FamilyFit, FitAnswer, FitPicture } from "../sim/questions/fit/index.ts";
 export type { Found, Improvement } from "../sim/questions/improve/index.ts";
 export type { OptionsResult, Ranged } from "../sim/questions/options/index.ts";
+export type { Dossier, KindTold, OwnerRow } from "../sim/questions/dossier/index.ts";

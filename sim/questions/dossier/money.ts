@@ -215,14 +215,15 @@ export function netPresentValue(business: Business, factors: Factors = AS_WRITTE
   return presentValue(cashFlows(business, factors), business.interest);
 }
 
-/** Equal yearly amount of what was bought: price x i(1 + i)^n / ((1 + i)^n - 1), over the life of each. */
-export function capitalPerYear({ capital, interest, life, buildingLife, training, years }: Business): number {
+/** Equal yearly amount of what was bought: price x i(1 + i)^n / ((1 + i)^n - 1), over the life of each; training over the years looked at. */
+export function capitalPerYear(business: Business, factors: Factors = AS_WRITTEN): number {
+  const { capital, interest, life, buildingLife, training, years } = business;
   if (capital === null) return 0;
-  return (
+  const bought =
     capital.machines / annuityFactor(interest, life) +
     capital.building / annuityFactor(interest, buildingLife) +
-    (capital.once + training) / annuityFactor(interest, years.looked)
-  );
+    capital.once / annuityFactor(interest, years.looked);
+  return bought * factors.capital + (training / annuityFactor(interest, years.looked)) * factors.pay;
 }
 
 /** Full cost of a year, animals not included. */
@@ -235,7 +236,7 @@ export interface FullCost {
 
 export function fullCost(business: Business, year: number, factors: Factors = AS_WRITTEN): FullCost {
   const { heads, kilograms, pay, energy, packing, overhead, upkeep } = yearMoney(business, year, factors);
-  const parts = { pay, energy, packing, overhead, upkeep, capital: capitalPerYear(business) * factors.capital };
+  const parts = { pay, energy, packing, overhead, upkeep, capital: capitalPerYear(business, factors) };
   const total = Object.values(parts).reduce((sum, part) => sum + part, 0);
   return { parts, total, perHead: total / heads, perKg: total / kilograms };
 }
@@ -292,7 +293,15 @@ export function loanPlan(business: Business): LoanPlan | null {
 }
 
 /** Full years in which the busiest day fits into the shifts; null where that is beyond the years looked at. */
-export function yearsUntilTooSmall({ markets, years, daysPerWeek, peak, capacityHeads }: Business): number | null {
+export function yearsUntilTooSmall({
+  markets,
+  years,
+  daysPerWeek,
+  peak,
+  capacityHeads,
+}: Pick<Business, "markets" | "daysPerWeek" | "peak" | "capacityHeads"> & { years: { looked: number } }):
+  | number
+  | null {
   for (let year = 1; year <= years.looked; year++) {
     for (let month = 0; month < MONTHS_OF_YEAR; month++) {
       if ((headsOfWeek(markets, year, month) / daysPerWeek) * peak > capacityHeads) return year - 1;

@@ -80,42 +80,41 @@ export interface RampWeek {
   /** Of the rated speed, mean of the week. */
   share: number;
   heads: number;
-  /** Whose people set the pace. */
+  /** Whose people set the pace last in it; "" where nobody does any more. */
   slowest: string;
 }
 
 const MAX_WEEKS = 26;
 
 /**
- * Weeks until the crew that learns longest has the usual time. The time for head n is that of somebody who knows the work x (n / known)^b,
- * b = log2 of the learning rate, while n < known (Wright 1936, read for units): the line goes at the pace of that crew, day by day.
+ * Weeks until everybody keeps up. Somebody who has done n heads works at (n / known)^-b of the usual speed while n < known, b = log2 of the
+ * learning rate (Wright 1936, read for units). A post that is loaded by half keeps up at half speed: the line goes at the least of speed / load,
+ * at most 1, day by day; its heads are what people learn by. Off the line nobody sets the pace.
  */
-export function rampUp({ staff, week }: Demand, { stations, rate }: PlantDesign): RampWeek[] {
-  const manual = stations.filter(({ work, personSecondsPerHead }) => work === "manual" && personSecondsPerHead > 0);
-  const slowest = manual.reduce(
-    (found, station) => (perPerson(station) < perPerson(found) ? station : found),
-    manual[0] ?? stations[0]!,
-  );
+export function rampUp({ staff, week, steps }: Demand, { stations, crews, rate }: PlantDesign): RampWeek[] {
   const exponent = Math.log2(staff.learning);
+  const offLine = steps.filter((step) => step.offLine).map(({ name }) => name);
+  const learners = stations
+    .filter(({ name, work }) => work === "manual" && !offLine.includes(name))
+    .map(({ name, crew, load, visitsPerHead, positions }) => {
+      const post = crews.find((each) => each.name === crew);
+      return { name, perHead: visitsPerHead / positions, load: Math.max(load, post?.load ?? 0), done: staff.done };
+    });
   const dailyHeads = rate.headsPerWeek / week.days;
   const weeks: RampWeek[] = [];
-  let done = staff.done;
-  while (weeks.length < MAX_WEEKS && (weeks.length === 0 || weeks.at(-1)!.share < 1)) {
-    let shares = 0;
+  while (weeks.length < MAX_WEEKS && (weeks.at(-1)?.share ?? 0) < 1) {
+    let [shares, slowest] = [0, ""];
     for (let day = 0; day < week.days; day++) {
-      const share = speedShare(done, staff.known, exponent);
+      const paces = learners.map(({ done, load }) => speedShare(done, staff.known, exponent) / load);
+      const share = Math.min(1, ...paces);
+      if (share < 1) slowest = learners[paces.indexOf(share)]!.name;
       shares += share;
-      done += share * dailyHeads * perPerson(slowest);
+      for (const learner of learners) learner.done += share * dailyHeads * learner.perHead;
     }
     const share = shares / week.days;
-    weeks.push({ week: weeks.length + 1, share, heads: share * rate.headsPerWeek, slowest: slowest.name });
+    weeks.push({ week: weeks.length + 1, share, heads: share * rate.headsPerWeek, slowest });
   }
   return weeks;
-}
-
-/** Heads that one person does for each head hung. */
-function perPerson({ visitsPerHead, positions }: PlantDesign["stations"][number]): number {
-  return visitsPerHead / positions;
 }
 
 /** Of the usual speed, of somebody who has done so many heads. */

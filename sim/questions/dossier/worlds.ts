@@ -4,8 +4,8 @@ import type { Ranged } from "../options/index.ts";
 import type { Demand } from "../size/index.ts";
 import { AS_WRITTEN, type Business, type Factors, fullCost, netPresentValue } from "./money.ts";
 
-/** Worlds that are drawn: the standard error of a probability is 1 % at most. */
-export const WORLDS = 2500;
+/** Worlds that are drawn: the standard error of a probability is 1.6 % at most. */
+export const WORLDS = 1000;
 
 const NINETEEN_OF_TWENTY = 0.975;
 const WITHIN = normalQuantile(NINETEEN_OF_TWENTY);
@@ -43,6 +43,8 @@ export interface WorldOutcome {
   value: Ranged | null;
   /** Share of worlds in which no other kind is worth more; null likewise. */
   best: number | null;
+  /** Share of worlds in which it is worth less than nothing; null likewise. */
+  loss: number | null;
 }
 
 /**
@@ -77,6 +79,7 @@ export function overWorlds(
     costPerKg: ranged(fullCost(business, year).perKg, costs[kind]!),
     value: valued ? ranged(netPresentValue(business), values[kind]!) : null,
     best: valued ? wins[kind]! / WORLDS : null,
+    loss: valued ? values[kind]!.filter((value) => value < 0).length / WORLDS : null,
   }));
 }
 
