@@ -76,6 +76,7 @@ export const SITE_FIGURES = {
   "line.walking": row(speed, "1.2 m/s", "speed of people on foot", ASSUMED),
   "rooms.height": row(length, "4 m", "clear height of the rooms", ASSUMED),
   "rooms.wall": row(length, "0.2 m", "thickness of walls", ASSUMED),
+  "rooms.corridor": row(length, "1.8 m", "clear width of corridors at least", ASSUMED),
   "rooms.crateLength": row(length, "0.8 m", "length of a live crate", {
     ...ASSUMED,
     note: "0.48 m2 of floor; crates of 0.143 to 1 m2 were seen in Spain (Buil et al. 2004)",
@@ -169,6 +170,7 @@ export const SITE_FIGURES = {
   "cold.outside": row(temperature, "25 degC", "air around cold rooms on a hot day", ASSUMED),
   "cold.stores": row(power, "60 W", "heat of cutting, dispatch and cold stores, for each square metre", ASSUMED),
   "byProducts.container": row(mass, "500 kg", "capacity of a container, where the plan has no vessel", ASSUMED),
+  "byProducts.collection": row(mass, "8 t", "what is collected at once, of one legal category", ASSUMED),
   "byProducts.filled": row("share", "80 %", "how full a container is when it is changed", ASSUMED),
 } as const satisfies Record<string, SiteFigureInfo>;
 

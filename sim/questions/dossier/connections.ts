@@ -13,7 +13,15 @@ export interface ConnectionRow {
   source: string;
 }
 
-export const SERVICES = ["electricity", "refrigeration", "cold water", "hot water", "compressed air", "drains", "ventilation"] as const;
+export const SERVICES = [
+  "electricity",
+  "refrigeration",
+  "cold water",
+  "hot water",
+  "compressed air",
+  "drains",
+  "ventilation",
+] as const;
 export type Service = (typeof SERVICES)[number];
 
 export interface ConnectionPart {

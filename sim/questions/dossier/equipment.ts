@@ -2,7 +2,16 @@ import type { Plan } from "../../asked/plan/index.ts";
 import type { DayRecord } from "../../day/engine/index.ts";
 import type { PlantLayout } from "./layout.ts";
 
-export const EQUIPMENT_GROUPS = ["live animals", "line", "rail", "chiller", "by-products", "hygiene", "services", "people"] as const;
+export const EQUIPMENT_GROUPS = [
+  "live animals",
+  "line",
+  "rail",
+  "chiller",
+  "by-products",
+  "hygiene",
+  "services",
+  "people",
+] as const;
 export type EquipmentGroup = (typeof EQUIPMENT_GROUPS)[number];
 
 /** A machine, a place of work or another thing to buy; no makers, no brands. */

@@ -40,9 +40,9 @@ export interface LayoutRoom extends Rectangle {
 export const DOOR_USES = ["product", "people", "by-products", "crates", "goods"] as const;
 export type DoorUse = (typeof DOOR_USES)[number];
 
-/** An opening in the wall between two rooms; null is outdoors. `x`, `y` are its middle. */
+/** An opening in the wall, in the direction in which it is mostly gone through; null is outdoors. `x`, `y` are its middle. */
 export interface LayoutDoor {
-  from: string;
+  from: string | null;
   to: string | null;
   x: number;
   y: number;
@@ -81,7 +81,7 @@ export interface WorkPlace extends Rectangle {
 /** What stands on the floor and is counted: stacks of crates, rails of the chiller, containers, lorries. */
 export interface FloorItem extends Rectangle {
   room: string;
-  what: "crate stack" | "chiller rail" | "container" | "crate washer" | "lorry" | "table";
+  what: "crate stack" | "crate conveyor" | "chiller rail" | "container" | "crate washer" | "lorry";
   /** Crates in the stack, hooks on the rail; 1 for all others. */
   holds: number;
 }
@@ -134,13 +134,6 @@ export interface WalkCheck {
   zones: RoomKind[];
 }
 
-/** What goes through the plant, for arrows: never two of them through one door. */
-export interface LayoutFlow {
-  use: DoorUse;
-  label: string;
-  points: Spot[];
-}
-
 /**
  * A schematic of the plant, to talk about, not to build from. All lengths in metres. Made by `plantLayout`; drawn by `viz` at any scale.
  */
@@ -156,7 +149,6 @@ export interface PlantLayout {
   rail: RailStretch[];
   workPlaces: WorkPlace[];
   items: FloorItem[];
-  flows: LayoutFlow[];
   stages: StageLength[];
   ways: WayCheck[];
   walks: WalkCheck[];
