@@ -44,6 +44,17 @@ export type {
   WithheldSlope,
 } from "../sim/days/results/index.ts";
 export type { Calibration, CalibrationVerdict } from "../sim/questions/calibrate/index.ts";
+export type {
+  ByProductRow,
+  ConnectionPart,
+  ConnectionSheet,
+  EquipmentRow,
+  LayoutDoor,
+  LayoutRoom,
+  PlantLayout,
+  RailStretch,
+  RoomKind,
+} from "../sim/questions/dossier/index.ts";
 export type { ColumnFit, FamilyFit, FitAnswer, FitPicture } from "../sim/questions/fit/index.ts";
 export type { Found, Improvement } from "../sim/questions/improve/index.ts";
 export type { OptionsResult, Ranged } from "../sim/questions/options/index.ts";

@@ -16,3 +16,14 @@ export type { Post, RampWeek, Staffing } from "./people.ts";
 export type { CleaningRow, MaintenanceTask, MeasureRow, SpareRow } from "./running.ts";
 export type { LimitKept, Trial } from "./trial.ts";
 export { type Swing, WORLDS } from "./worlds.ts";
+
+// The drawing
+
+export type * from "./layout.ts";
+export { DOOR_USES, RAIL_USES, ROOM_KINDS } from "./layout.ts";
+export { plantLayout } from "./plantLayout.ts";
+
+// What has to be bought, and what it is connected to
+
+export type * from "./connections.ts";
+export type * from "./equipment.ts";

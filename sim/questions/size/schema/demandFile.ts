@@ -9,6 +9,7 @@ import {
   quantityAboveZero,
   record,
   share,
+  site,
   type TextFiles,
   varyingQuantities,
   WAYS,
@@ -108,6 +109,10 @@ export function demandFile(files: TextFiles) {
       .nullable()
       .default(null)
       .describe("Prices for the plan, as a plan writes them. Default: null, none."),
+    site: site()
+      .nullable()
+      .default(null)
+      .describe("Building and services for the plan, as a plan writes them. Default: null, usual figures."),
     ...businessKeys(),
   });
 }
