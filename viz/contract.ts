@@ -48,9 +48,12 @@ export type {
   ByProductRow,
   ConnectionPart,
   ConnectionSheet,
+  Dossier,
   EquipmentRow,
+  KindTold,
   LayoutDoor,
   LayoutRoom,
+  OwnerRow,
   PlantLayout,
   RailStretch,
   RoomKind,
@@ -58,4 +61,3 @@ export type {
 export type { ColumnFit, FamilyFit, FitAnswer, FitPicture } from "../sim/questions/fit/index.ts";
 export type { Found, Improvement } from "../sim/questions/improve/index.ts";
 export type { OptionsResult, Ranged } from "../sim/questions/options/index.ts";
-export type { Dossier, KindTold, OwnerRow } from "../sim/questions/dossier/index.ts";

@@ -15,10 +15,10 @@ export {
 // The dossier of a demand
 
 export {
-  type BuilderParts,
   type DossierDocument,
   type DossierTable,
   dossierDocuments,
+  dossierDrawing,
   dossierTables,
   ownerLines,
 } from "./report/index.ts";

@@ -74,3 +74,19 @@ export async function pagePrint(browser: Browser, pageHtml: string): Promise<Uin
     await context.close();
   }
 }
+
+/** A drawing in millimetres on paper of just its size, at its own scale. */
+export async function sheetPrint(
+  browser: Browser,
+  { svg, widthMillimetres, heightMillimetres }: { svg: string; widthMillimetres: number; heightMillimetres: number },
+): Promise<Uint8Array> {
+  const context = await browser.newContext({ javaScriptEnabled: false, offline: true });
+  try {
+    const page = await context.newPage();
+    await page.setContent(`<style>@page{margin:0}body{margin:0}svg{display:block}</style>${svg}`);
+    const [width, height] = [`${widthMillimetres}mm`, `${heightMillimetres}mm`];
+    return new Uint8Array(await page.pdf({ width, height, printBackground: true, pageRanges: "1" }));
+  } finally {
+    await context.close();
+  }
+}

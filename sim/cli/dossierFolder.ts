@@ -1,4 +1,4 @@
-import { type BuilderParts, dossierDocuments, dossierTables, ownerLines, wrappedLines } from "../../viz/index.ts";
+import { dossierDocuments, dossierDrawing, dossierTables, ownerLines, wrappedLines } from "../../viz/index.ts";
 import type { Study } from "../asked/study/index.ts";
 import {
   type RunFile,
@@ -14,11 +14,10 @@ import {
   dossierOf,
   firstWeeksPlan,
   type SizedKind,
-  type SurroundingsOf,
   sizeKinds,
   trialStudy,
 } from "../questions/dossier/index.ts";
-import { NoBrowser, openBrowser, pagePrint } from "./browser.ts";
+import { NoBrowser, openBrowser, pagePrint, sheetPrint } from "./browser.ts";
 import { type InputFile, refused } from "./inputs.ts";
 import { checkRunFolder, writeFolder } from "./runFolder.ts";
 import { counted, type Line, plainLine } from "./terminal.ts";
@@ -53,13 +52,12 @@ export async function writeDossier(
     overwrite,
   }: { kinds: readonly SizedKind[]; results: StudyResults; file: InputFile; overwrite: boolean },
 ): Promise<{ lines: Line[]; dossier: string; missing: NoBrowser | null }> {
-  const { surroundingsOf, builder } = around(kinds, results);
-  const dossier = dossierOf(kinds, results, surroundingsOf);
-  const parts = builder(dossier);
-  const documents = dossierDocuments(dossier, parts);
-  const { prints, missing } = await printed(documents);
+  const dossier = dossierOf(kinds, results);
+  const documents = dossierDocuments(dossier);
+  const drawing = dossierDrawing(dossier);
+  const { prints, missing } = await printed(documents, drawing);
   const tables = await workbook(
-    dossierTables(dossier, parts).map(({ name, columns, rows }) => ({
+    dossierTables(dossier).map(({ name, columns, rows }) => ({
       ...{ name, rows: tableRows({ columns, rows }), frozen: 1, widths: tableWidths({ columns }) },
     })),
   );
@@ -67,6 +65,7 @@ export async function writeDossier(
   const files: RunFile[] = [
     ...documents.map(({ name, html }) => ({ path: `${name}.html`, text: html })),
     ...prints.map(({ name, bytes }) => ({ path: `${name}.pdf`, bytes })),
+    { path: "layout.svg", text: drawing.svg },
     { path: "tables.xlsx", bytes: tables },
     { path: "demand.json", text: file.text },
     { path: "dossier.json", text: found },
@@ -78,24 +77,6 @@ export async function writeDossier(
     lines: linesOf(ownerLines(dossier), owner === undefined ? 0 : pagesOf(owner.bytes)),
     dossier: found,
     missing,
-  };
-}
-
-/** Until there is a drawing: what the sizing says. */
-function around(
-  _kinds: readonly SizedKind[],
-  _results: StudyResults,
-): { surroundingsOf: SurroundingsOf; builder: (dossier: Dossier) => BuilderParts | null } {
-  return {
-    surroundingsOf: ({ design: { utilities } }) => ({
-      ...{
-        squareMetres: null,
-        kilowatts: utilities.kilowatts,
-        cubicMetres: utilities.litresPerDay / 1000,
-        sections: null,
-      },
-    }),
-    builder: () => null,
   };
 }
 
@@ -128,12 +109,14 @@ interface Print {
 /** Without a browser the HTML is written nevertheless, and it is said what is missing. */
 async function printed(
   documents: readonly { name: string; html: string }[],
+  drawing: Parameters<typeof sheetPrint>[1],
 ): Promise<{ prints: Print[]; missing: NoBrowser | null }> {
   try {
     const browser = await openBrowser();
     try {
       const prints: Print[] = [];
       for (const { name, html } of documents) prints.push({ name, bytes: await pagePrint(browser, html) });
+      prints.push({ name: "layout", bytes: await sheetPrint(browser, drawing) });
       return { prints, missing: null };
     } finally {
       await browser.close();

@@ -9,9 +9,9 @@ export { type ReportOptions, renderDayReport, renderReport } from "./renderRepor
 // The dossier of a demand
 
 export {
-  type BuilderParts,
   type DossierDocument,
   dossierDocuments,
+  dossierDrawing,
   dossierTables,
 } from "./dossier/dossierDocuments.ts";
 export { ownerLines } from "./dossier/ownerWords.ts";

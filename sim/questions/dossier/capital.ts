@@ -20,17 +20,22 @@ export interface CapitalSheet {
   once: number;
 }
 
-/** What a drawing and a connection sheet say of a kind of plant; null where there is none. */
+/** What the drawing and the connections of a kind of plant come to. */
 export interface Surroundings {
-  squareMetres: number | null;
+  squareMetres: number;
+  /** Drawn together at the busiest minute, reserve included. */
   kilowatts: number;
+  /** Fresh water of a day. */
+  cubicMetres: number;
+  /** Floor by section of the line. */
+  sections: ReadonlyMap<string, number>;
 }
 
 /** What has to be bought: positions, places, crates, vessels, building, installation, and what is paid once. Price x number. */
 export function capitalSheet(
   demand: Demand,
   design: PlantDesign,
-  { squareMetres, kilowatts }: Surroundings,
+  { squareMetres, kilowatts }: Pick<Surroundings, "squareMetres" | "kilowatts">,
 ): CapitalSheet {
   const prices = demand.capital;
   const line = (

@@ -11,7 +11,7 @@ export interface OwnerRow {
   /** At their posts in each shift, and on the books. */
   people: number;
   employed: number;
-  squareMetres: number | null;
+  squareMetres: number;
   kilowatts: number;
   cubicMetres: number;
   /** Full cost of a kilogram of carcass, animals not included; without capital where that is open. */

@@ -1,8 +1,11 @@
+import type { Plan } from "../../asked/plan/index.ts";
+import type { DayRecord } from "../../day/engine/index.ts";
 import type { StudyResults } from "../../days/results/index.ts";
 import { type Demand, type Figure, marketsOf } from "../size/index.ts";
 import { type CapitalSheet, capitalSheet, type Surroundings, wholeCapital } from "./capital.ts";
 import { type Choice, chooseKind, isUndominated, mayBeBuilt, type OwnerRow } from "./choose.ts";
 import type { SizedKind } from "./kinds.ts";
+import type { PlantLayout } from "./layout.ts";
 import {
   type Business,
   breakEvenHeads,
@@ -21,6 +24,7 @@ import {
   yearsUntilTooSmall,
 } from "./money.ts";
 import { type RampWeek, rampUp, type Staffing, staffingOf } from "./people.ts";
+import { plantLayout } from "./plantLayout.ts";
 import {
   type CleaningRow,
   cleaningPlan,
@@ -57,6 +61,7 @@ export interface KindTold {
   kind: SizedKind;
   trial: Trial;
   row: OwnerRow;
+  built: Built;
   staffing: Staffing;
   ramp: RampWeek[];
   /** Null where the demand names no money. */
@@ -83,19 +88,14 @@ export interface Dossier {
   figures: Figure[];
 }
 
-/** Of each kind what its drawing and its connections say; of one without them what its sizing says. */
-export type SurroundingsOf = (
-  kind: SizedKind,
-  at: number,
-) => Surroundings & { cubicMetres: number; sections: ReadonlyMap<string, number> | null };
-
 /**
  * Puts together what the kinds of plant, their simulated days and the demand's money say. A pure function. `results`: of `trialStudy` of the
- * same kinds in the same order.
+ * same kinds in the same order, with traces of every variant.
  */
-export function dossierOf(kinds: readonly SizedKind[], results: StudyResults, surroundingsOf: SurroundingsOf): Dossier {
+export function dossierOf(kinds: readonly SizedKind[], results: StudyResults): Dossier {
   const { demand } = kinds[0]!;
-  const around = kinds.map(surroundingsOf);
+  const built = kinds.map(({ plan }, at) => builtOf(plan, [results.variants[at]!.day]));
+  const around = built.map((each, at) => surroundingsOf(each, kinds[at]!));
   const trials = trialsOf(kinds, results);
   const told = kinds.map((kind, at) => {
     const staffing = staffingOf(kind.demand, kind.design);
@@ -130,7 +130,7 @@ export function dossierOf(kinds: readonly SizedKind[], results: StudyResults, su
     ...{ name: demand.name, notes: demand.notes, currency: demand.money?.currency ?? null },
     ...{ seed, days: results.study.replications, worlds: WORLDS, choice },
     kinds: begun.map(({ kind, trial, staffing, ramp, capital, business }, at) => ({
-      ...{ kind, trial, staffing, ramp, row: rows[at]! },
+      ...{ kind, trial, staffing, ramp, row: rows[at]!, built: built[at]! },
       money: business === null ? null : moneyOf(business, capital, { year, demand }),
     })),
     cleaning: cleaningPlan(kinds[shown]!, around[shown]!.sections),
@@ -138,6 +138,27 @@ export function dossierOf(kinds: readonly SizedKind[], results: StudyResults, su
     spares: spareParts(kinds[shown]!),
     measures: firstMonth(kinds[shown]!),
     figures: [...kinds[shown]!.design.figures, ...demand.businessFigures],
+  };
+}
+
+/** What a builder asks for of one kind of plant. */
+export interface Built {
+  layout: PlantLayout;
+}
+
+function builtOf(plan: Plan, days: readonly DayRecord[]): Built {
+  return { layout: plantLayout(plan, days) };
+}
+
+function surroundingsOf({ layout }: Built, { design: { utilities } }: SizedKind): Surroundings {
+  const sections = new Map<string, number>();
+  for (const { lineRoom, squareMetres } of layout.rooms)
+    if (lineRoom !== null) sections.set(lineRoom, (sections.get(lineRoom) ?? 0) + squareMetres);
+  return {
+    squareMetres: layout.areas.find(({ kind }) => kind === "building")!.squareMetres,
+    kilowatts: utilities.kilowatts,
+    cubicMetres: utilities.litresPerDay / 1000,
+    sections,
   };
 }
 
@@ -151,7 +172,7 @@ interface Begun {
 
 type RowBegun = Omit<OwnerRow, "undominated">;
 
-function rowBegun({ kind, trial, staffing, capital, business }: Begun, around: ReturnType<SurroundingsOf>): RowBegun {
+function rowBegun({ kind, trial, staffing, capital, business }: Begun, around: Surroundings): RowBegun {
   const { demand, name, shifts } = kind;
   const open = demand.capital === null ? ["capital"] : capital.open;
   return {
@@ -177,7 +198,7 @@ function tooSmallWithout({ demand }: SizedKind, trial: Trial): number | null {
 }
 
 /** What stands against a kind whatever it earns: the site, and a day that it does not manage. */
-function obstaclesOf({ available, day }: Demand, trial: Trial, around: ReturnType<SurroundingsOf>): string[] {
+function obstaclesOf({ available, day }: Demand, trial: Trial, around: Surroundings): string[] {
   const too = (what: string, needed: number, has: number | undefined, unit: string): string[] =>
     has !== undefined && needed > has
       ? [`${what}: ${Math.ceil(needed)} ${unit} needed, the site has ${Math.floor(has)}`]
@@ -187,7 +208,7 @@ function obstaclesOf({ available, day }: Demand, trial: Trial, around: ReturnTyp
     ...too("electricity", around.kilowatts, available.power === undefined ? undefined : available.power / 1000, "kW"),
     ...too("water of a day", around.cubicMetres, available.waterPerDay, "m3"),
     ...too("waste water of a day", around.cubicMetres, available.drains, "m3"),
-    ...too("floor", around.squareMetres ?? 0, available.floor, "m2"),
+    ...too("floor", around.squareMetres, available.floor, "m2"),
     ...(trial.spare.high < 0 ? ["the shifts cannot take the heads of the busiest day"] : []),
     ...(available.to !== undefined && cleaned > available.to ? ["cleaning ends after the hours of the site"] : []),
   ];

@@ -9,7 +9,7 @@ export { PRESSED, trialStudy } from "./trial.ts";
 
 export type { Bought, CapitalSheet } from "./capital.ts";
 export { type Choice, type OwnerRow, outsideOf } from "./choose.ts";
-export { type Dossier, dossierOf, type KindMoney, type KindTold, type SurroundingsOf } from "./dossier.ts";
+export { type Dossier, dossierOf, type KindMoney, type KindTold } from "./dossier.ts";
 export { firstWeeksPlan } from "./firstWeeksPlan.ts";
 export type { Factors, FullCost, LoanPlan, YearMoney } from "./money.ts";
 export type { Post, RampWeek, Staffing } from "./people.ts";

@@ -8,7 +8,8 @@ export interface Post {
   name: string;
   /** What its people must know. */
   skills: string[];
-  zone: string;
+  /** Null where nobody needs to be kept out of another: a crew of one step, or those who repair. */
+  zone: string | null;
   /** In each shift. */
   people: number;
   load: number;
@@ -42,7 +43,7 @@ export function staffingOf({ staff, years, day }: Demand, { crews, people, shift
   const employed = Math.ceil((due * shifts) / (1 - Math.min(away, MAX_AWAY)) - ROUNDING);
   return {
     posts: crews.map(({ name, zone, people: hands, steps, load }) => ({
-      ...{ name, skills: steps, zone: zone ?? "one step", people: hands, load },
+      ...{ name, skills: steps, zone, people: hands, load },
     })),
     ...{ shifts, atPosts: people, relief: onDuty - people, due, employed },
     paidPerPost: people === 0 ? 0 : employed / (people * shifts),

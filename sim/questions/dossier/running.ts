@@ -8,9 +8,8 @@ export interface CleaningRow {
   section: string;
   minutes: number;
   people: number;
-  /** Null where no drawing says the floor. */
-  squareMetres: number | null;
-  litres: number | null;
+  squareMetres: number;
+  litres: number;
 }
 
 export interface MaintenanceTask {
@@ -44,19 +43,16 @@ export interface MeasureRow {
 export const LITRES_PER_SQUARE_METRE = 10;
 
 /** Sections are cleaned at once by the crews that work in them, for as long as the demand says. */
-export function cleaningPlan(
-  { demand, design }: SizedKind,
-  floorOf: ReadonlyMap<string, number> | null,
-): CleaningRow[] {
+export function cleaningPlan({ demand, design }: SizedKind, floorOf: ReadonlyMap<string, number>): CleaningRow[] {
   const sections = [...new Set(demand.steps.map(({ section }) => section))];
   return sections.map((section) => {
     const own = design.crews.filter(
       ({ steps }) => design.stations.find(({ name }) => name === steps[0])?.section === section,
     );
-    const squareMetres = floorOf?.get(section) ?? null;
+    const squareMetres = floorOf.get(section) ?? 0;
     return {
       ...{ section, minutes: demand.day.cleaning / 60, people: own.reduce((sum, { people }) => sum + people, 0) },
-      ...{ squareMetres, litres: squareMetres === null ? null : squareMetres * LITRES_PER_SQUARE_METRE },
+      ...{ squareMetres, litres: squareMetres * LITRES_PER_SQUARE_METRE },
     };
   });
 }

@@ -1,14 +1,16 @@
 import { formatDecimals } from "../../../sim/text/units/index.ts";
-import type { Dossier, OwnerRow } from "../../contract.ts";
-import { isolated } from "../../frame/index.ts";
+import type { Dossier, KindTold, OwnerRow } from "../../contract.ts";
+import { isolated, svgText } from "../../frame/index.ts";
+import { layoutSheet } from "../../pictures/index.ts";
 import { CAUTIONS, DANGERS } from "../cautions.ts";
 import { type Figures, figuresFor } from "../figures.ts";
 import { html, type Markup, unbroken, unsplit } from "../html.ts";
 import { page } from "../renderReport.ts";
 import { serverDocument } from "../serverDocument.ts";
+import { areaTable, roomTable, wayTables } from "./builderTables.ts";
 import { DOSSIER_STYLE } from "./dossierStyle.ts";
 import { nextSteps, ownerSentences, reasonWords, risks, verdictWords } from "./ownerWords.ts";
-import { swingPicture, worthPicture } from "./pictures.ts";
+import { drawing, swingPicture, worthPicture } from "./pictures.ts";
 import {
   breakEvenTable,
   capitalTable,
@@ -34,36 +36,30 @@ export interface DossierDocument {
   html: string;
 }
 
-/** What a builder's drawing and lists add to the documents; null where there are none. */
-export interface BuilderParts {
-  /** Drawings as SVG text. */
-  drawing: string;
-  rooms: DossierTable;
-  equipment: DossierTable;
-  connections: DossierTable[];
-  checks: DossierTable[];
-  open: string[];
-}
-
 /** The owner's document first, then the annexes. */
-export function dossierDocuments(
-  dossier: Dossier,
-  builder: BuilderParts | null,
-  document = serverDocument(),
-): DossierDocument[] {
+export function dossierDocuments(dossier: Dossier, document = serverDocument()): DossierDocument[] {
   const figures = figuresFor(document);
   return [
-    made("dossier", `What should we build? ${dossier.name}`, ownerParts(dossier, builder, figures)),
-    made("annex-builder", `For the builder: ${dossier.name}`, builderParts(dossier, builder)),
+    made("dossier", `What should we build? ${dossier.name}`, ownerParts(dossier, figures)),
+    made("annex-builder", `For the builder: ${dossier.name}`, builderParts(dossier, figures)),
     made("annex-bank", `For the bank: ${dossier.name}`, bankParts(dossier)),
-    made("annex-veterinarian", `For the official veterinarian: ${dossier.name}`, veterinarianParts(dossier, builder)),
+    made("annex-veterinarian", `For the official veterinarian: ${dossier.name}`, veterinarianParts(dossier, figures)),
     made("annex-trainer", `For the trainer: ${dossier.name}`, trainerParts(dossier)),
     made("annex-sources", `Every figure and its source: ${dossier.name}`, sourceParts(dossier)),
   ];
 }
 
+/** The drawing at 1:100 as a file of its own. */
+export function dossierDrawing(
+  dossier: Dossier,
+  document = serverDocument(),
+): { svg: string; widthMillimetres: number; heightMillimetres: number } {
+  const { svg, widthMillimetres, heightMillimetres } = layoutSheet(shownKind(dossier).built.layout, document);
+  return { svg: svgText(svg), widthMillimetres, heightMillimetres };
+}
+
 /** Every table of the dossier, for its workbook. */
-export function dossierTables(dossier: Dossier, builder: BuilderParts | null): DossierTable[] {
+export function dossierTables(dossier: Dossier): DossierTable[] {
   const { kinds, currency } = dossier;
   const told = shownKind(dossier);
   const money =
@@ -75,10 +71,9 @@ export function dossierTables(dossier: Dossier, builder: BuilderParts | null): D
           ...kinds.flatMap((each) => [capitalTable(each, currency), yearTable(each, currency)]),
           swingTable(told, currency),
         ];
-  const built = builder === null ? [] : [builder.rooms, builder.equipment, ...builder.connections, ...builder.checks];
   return [
     ...[ownerTable(dossier), ...money, limitTable(kinds), postTable(told), rampTable(told)],
-    ...[...runningTables(dossier), ...built, figureTable(dossier)],
+    ...[...runningTables(dossier), ...builderTables(told), figureTable(dossier)],
   ];
 }
 
@@ -93,7 +88,7 @@ function cautions(more: readonly string[] = []): Markup {
 const DRAWN =
   "A schematic to talk about, not to build from: licensed planners, the law at the site and the official veterinarian decide.";
 
-function ownerParts(dossier: Dossier, builder: BuilderParts | null, figures: Figures): Markup[] {
+function ownerParts(dossier: Dossier, figures: Figures): Markup[] {
   const told = shownKind(dossier);
   const pictures = [worthPicture(dossier), swingPicture(dossier)].filter((each) => each !== null);
   return [
@@ -105,11 +100,7 @@ ${dossier.notes === "" ? "" : html`<p class="small">${isolated(dossier.notes)}</
 ${cautions()}`,
     html`<h2>The kinds of plant side by side</h2>${ownerMarkup(dossier)}`,
     ...pictures.map((picture) => figures([picture])),
-    ...(builder === null
-      ? []
-      : [
-          html`<h2>Drawing: ${isolated(told.row.name)}</h2><p class="caution">${DRAWN}</p><div class="drawing">${{ markup: builder.drawing }}</div>`,
-        ]),
+    html`<h2>Drawing: ${isolated(told.row.name)}</h2>${figures([drawing(told)])}`,
     html`<h2>Risks</h2><table class="risks"><thead><tr><th scope="col">What can go wrong</th><th scope="col">How large</th><th scope="col">What to do</th></tr></thead><tbody>${risks(dossier).map(({ what, size, remedy }) => html`<tr><th scope="row">${what}</th><td>${unbroken(isolated(size))}</td><td>${isolated(remedy)}</td></tr>`)}</tbody></table>
 <h2>What to do next</h2><ul>${nextSteps(dossier).map((step) => html`<li>${isolated(step)}</li>`)}</ul>`,
     html`<h2>People</h2>${tableMarkup(postTable(told))}${tableMarkup(firstWeeks(dossier))}`,
@@ -208,18 +199,20 @@ function methodWords(dossier: Dossier): Markup {
 <p>Not in it: taxes, inflation, subsidies, the ground, building time, what competitors do, and weeks whose days differ. People do not tire in the model; an animal's fear and the effect of stunning are not in it.</p>`;
 }
 
-function builderParts(dossier: Dossier, builder: BuilderParts | null): Markup[] {
-  const head = html`<h1>For the builder</h1><p class="question">${isolated(dossier.name)}: ${isolated(shownKind(dossier).row.name)}</p>${cautions([DRAWN])}`;
-  if (builder === null) return [head];
-  const open =
-    builder.open.length === 0 ? "" : html`<h3>Open</h3><ul>${builder.open.map((line) => html`<li>${line}</li>`)}</ul>`;
+function builderParts(dossier: Dossier, figures: Figures): Markup[] {
+  const told = shownKind(dossier);
+  const { layout } = told.built;
   return [
-    head,
-    html`<h2>Drawing</h2><div class="drawing">${{ markup: builder.drawing }}</div>${tableMarkup(builder.rooms)}`,
-    html`<h2>Equipment</h2>${tableMarkup(builder.equipment)}`,
-    html`<h2>Connections</h2>${builder.connections.map(tableMarkup)}${open}`,
-    html`<h2>Ways and walks</h2>${builder.checks.map(tableMarkup)}`,
+    html`<h1>For the builder</h1><p class="question">${isolated(dossier.name)}: ${isolated(told.row.name)}</p>${cautions([DRAWN])}<p>layout.svg and layout.pdf hold the drawing at 1:100.</p>`,
+    html`<h2>Drawing</h2>${figures([drawing(told)])}`,
+    html`<h2>Rooms</h2>${tableMarkup(roomTable(layout))}${tableMarkup(areaTable(layout))}`,
+    html`<h2>Ways and walks</h2>${wayTables(layout).map(tableMarkup)}`,
   ];
+}
+
+/** All tables of what is built. */
+function builderTables({ built: { layout } }: KindTold): DossierTable[] {
+  return [roomTable(layout), areaTable(layout), ...wayTables(layout)];
 }
 
 function bankParts(dossier: Dossier): Markup[] {
@@ -239,7 +232,7 @@ function bankParts(dossier: Dossier): Markup[] {
 /** Heads a year from which an animal welfare officer is needed. */
 const OFFICER_FROM = 150_000;
 
-function veterinarianParts(dossier: Dossier, builder: BuilderParts | null): Markup[] {
+function veterinarianParts(dossier: Dossier, figures: Figures): Markup[] {
   const told = shownKind(dossier);
   const { kind, trial } = told;
   const { design, demand } = kind;
@@ -300,12 +293,7 @@ function veterinarianParts(dossier: Dossier, builder: BuilderParts | null): Mark
       "certificates of competence of everybody who handles, hangs, stuns or sticks (Article 7)",
       "who inspects, where, and at which speed: no figure for rabbits was found in EU law",
     ].map((line) => html`<li>${line}</li>`)}</ul>`,
-    ...(builder === null
-      ? []
-      : [
-          html`<h2>Rooms and ways</h2><div class="drawing">${{ markup: builder.drawing }}</div>`,
-          ...builder.connections.filter(({ name }) => /by-product/i.test(name)).map(tableMarkup),
-        ]),
+    html`<h2>Rooms and ways</h2>${figures([drawing(told)])}${tableMarkup(areaTable(told.built.layout))}`,
   ];
 }
 

@@ -9,8 +9,10 @@ td:has(+.number),th:has(+.number){padding-right:14px}
 .owner tr.best{font-weight:600}
 .owner .tag,.tag{border:1px solid currentColor;border-radius:3px;padding:0 4px;font-size:11px;font-weight:600;white-space:nowrap}
 .risks th{width:22%}
-.drawing svg{max-width:100%;height:auto}
 .caution p{margin:4px 0}
+.caution h3{margin:0 0 4px;font-size:15px}
+table{width:auto;min-width:40%}
+table.owner,table.risks{width:100%}
 @page{size:A4 landscape;margin:12mm}
 @media print{
 body{font-size:10pt}
@@ -23,6 +25,7 @@ tbody th,thead th:first-child{min-width:0}
 .owner thead th{vertical-align:bottom}
 .owner .range{display:block;margin:0;font-size:7.5pt;white-space:nowrap}
 .owner th .range{white-space:normal}
-figure svg{max-height:165mm}
-.drawing svg{max-height:150mm}
+figure figcaption{display:none}
+figure .plot svg.gambrel-chart{min-width:0;width:100%;height:158mm}
+.caution{font-size:9pt}
 }`;

@@ -1,9 +1,12 @@
+import { formatDecimals } from "../../../sim/text/units/index.ts";
 import type { Dossier, KindTold } from "../../contract.ts";
 import { isolated } from "../../frame/index.ts";
 import {
   type DifferenceColumns,
   differenceChart,
   differenceTable,
+  layoutChart,
+  layoutTable,
   type ResponseColumns,
   responseChart,
   responseTable,
@@ -20,7 +23,7 @@ export function worthPicture({ kinds, currency }: Dossier): PlannedChart | null 
   const unit = valued ? `million ${currency}` : `${currency}/kg`;
   const rows = kinds.map(({ row }) => {
     const range = valued ? row.value! : row.costPerKg!;
-    const text = (value: number) => (value * scale).toFixed(2);
+    const text = (value: number) => formatDecimals(value * scale, 2);
     return {
       name: isolated(row.name),
       ...{ mean: range.mean * scale, low: range.low * scale, high: range.high * scale },
@@ -73,10 +76,23 @@ export function swingPicture(dossier: Dossier): PlannedChart | null {
   };
 }
 
+/** The floor plan of a kind. */
+export function drawing({ built: { layout }, row }: KindTold): PlannedChart {
+  const title = `Layout of ${isolated(row.name)}`;
+  const rooms = layout.rooms.map(({ name }) => name).join(", ");
+  return {
+    ...{ name: "layout", title, readings: null },
+    description: `A schematic to talk about, not to build from. Rooms: ${rooms}.`,
+    draw: (context) => layoutChart(layout, context),
+    table: () => layoutTable(layout),
+  };
+}
+
 type SwingTold = NonNullable<KindTold["money"]>["swings"][number];
 
 function wordsFor({ money }: KindTold, currency: string): (value: number) => string {
-  return (value) => (money!.swingOf === "value" ? moneyWords(value, currency) : `${value.toFixed(2)} ${currency}/kg`);
+  return (value) =>
+    money!.swingOf === "value" ? moneyWords(value, currency) : `${formatDecimals(value, 2)} ${currency}/kg`;
 }
 
 function swingRow(
@@ -85,7 +101,7 @@ function swingRow(
 ) {
   const [low, high] = [Math.min(atLow, atHigh), Math.max(atLow, atHigh)];
   return {
-    name: `${RANGE_WORDS[key]!}, ±${Math.round(100 * range)} %`,
+    name: `${RANGE_WORDS[key]!}, ±${Math.round(100 * range)}\u00a0%`,
     ...{ mean: 0, low: (low - middle) * scale, high: (high - middle) * scale, shown: true },
     text: `${words(low)}\nto ${words(high)}`,
   };
