@@ -10,8 +10,24 @@ import {
 import type { DayRecord } from "../../day/engine/index.ts";
 import { CARCASS, DEAD_ON_ARRIVAL } from "../../day/line/index.ts";
 import { does } from "../../text/kinds/index.ts";
-import type { ByProductRow } from "./connections.ts";
 import { roomsOfLine } from "./railLine.ts";
+
+/** A by-product or a way out of the plant that is not food. */
+export interface ByProductRow {
+  name: string;
+  category: ByProductCategory;
+  /** The article that it falls under, or why the safe side was taken. */
+  reason: string;
+  /** Means over the simulated days, and the most of one. */
+  kilograms: number;
+  kilogramsMost: number;
+  containerKilograms: number;
+  /** In use at once: those that fill up, and one to change. */
+  containers: number;
+  /** Changed or emptied on the busiest day. */
+  changes: number;
+  collectionsPerDay: number;
+}
 
 interface Ruling {
   category: ByProductCategory;

@@ -25,5 +25,8 @@ export { plantLayout } from "./plantLayout.ts";
 
 // What has to be bought, and what it is connected to
 
+export type { ByProductRow } from "./byProducts.ts";
 export type * from "./connections.ts";
+export { connectionSheet, SERVICES } from "./connections.ts";
 export type * from "./equipment.ts";
+export { EQUIPMENT_GROUPS, equipmentList } from "./equipment.ts";

@@ -3,8 +3,7 @@ import type { DayRecord } from "../../day/engine/index.ts";
 import { steps, workplace } from "../../day/line/index.ts";
 import { meanOf } from "../../maths/random/index.ts";
 import { does } from "../../text/kinds/index.ts";
-import { byProductRows } from "./byProducts.ts";
-import type { ByProductRow } from "./connections.ts";
+import { type ByProductRow, byProductRows } from "./byProducts.ts";
 import { roomsOfLine, wantedRate } from "./railLine.ts";
 
 /** What a plan and its days ask of the building. */

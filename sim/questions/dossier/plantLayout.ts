@@ -579,7 +579,8 @@ function yardOf(
       `most lorries at once in the simulated days: ${needs.lorries}; under cover (Regulation (EC) 853/2004, Annex III, Section II, Chapter II 1)`,
     );
   const dispatch = rooms.find(({ name }) => name === "dispatch");
-  if (dispatch !== undefined) add("meat lorries", dispatch, false, 1, "one place");
+  if (dispatch !== undefined)
+    add("meat lorries", dispatch, false, meatLorries(plan, needs), "a place for each 6 t that stand in dispatch");
   return found;
 }
 
