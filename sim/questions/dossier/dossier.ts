@@ -4,6 +4,8 @@ import type { StudyResults } from "../../days/results/index.ts";
 import { type Demand, type Figure, marketsOf } from "../size/index.ts";
 import { type CapitalSheet, capitalSheet, type Surroundings, wholeCapital } from "./capital.ts";
 import { type Choice, chooseKind, isUndominated, mayBeBuilt, type OwnerRow } from "./choose.ts";
+import { type ConnectionSheet, connectionSheet, type Service } from "./connections.ts";
+import { type EquipmentRow, equipmentList } from "./equipment.ts";
 import type { SizedKind } from "./kinds.ts";
 import type { PlantLayout } from "./layout.ts";
 import {
@@ -95,13 +97,13 @@ export interface Dossier {
 export function dossierOf(kinds: readonly SizedKind[], results: StudyResults): Dossier {
   const { demand } = kinds[0]!;
   const built = kinds.map(({ plan }, at) => builtOf(plan, [results.variants[at]!.day]));
-  const around = built.map((each, at) => surroundingsOf(each, kinds[at]!));
+  const around = built.map(surroundingsOf);
   const trials = trialsOf(kinds, results);
   const told = kinds.map((kind, at) => {
     const staffing = staffingOf(kind.demand, kind.design);
     const ramp = rampUp(kind.demand, kind.design);
     const capital = capitalSheet(kind.demand, kind.design, around[at]!);
-    const business = businessOf(kind, trials[at]!, { capital, staffing, ramp });
+    const business = businessOf(kind, trials[at]!, { capital, staffing, ramp, around: around[at]! });
     return { kind, trial: trials[at]!, staffing, ramp, capital, business };
   });
   const businesses = told.flatMap(({ business }) => (business === null ? [] : [business]));
@@ -144,20 +146,28 @@ export function dossierOf(kinds: readonly SizedKind[], results: StudyResults): D
 /** What a builder asks for of one kind of plant. */
 export interface Built {
   layout: PlantLayout;
+  equipment: EquipmentRow[];
+  connections: ConnectionSheet;
 }
 
 function builtOf(plan: Plan, days: readonly DayRecord[]): Built {
-  return { layout: plantLayout(plan, days) };
+  const layout = plantLayout(plan, days);
+  return { layout, equipment: equipmentList(plan, layout, days), connections: connectionSheet(plan, layout, days) };
 }
 
-function surroundingsOf({ layout }: Built, { design: { utilities } }: SizedKind): Surroundings {
+function surroundingsOf({ layout, connections }: Built): Surroundings {
   const sections = new Map<string, number>();
   for (const { lineRoom, squareMetres } of layout.rooms)
     if (lineRoom !== null) sections.set(lineRoom, (sections.get(lineRoom) ?? 0) + squareMetres);
+  const figure = (service: Service, what: string): number =>
+    connections.parts.find((part) => part.service === service)?.rows.find((row) => row.what === what)?.value ?? 0;
   return {
     squareMetres: layout.areas.find(({ kind }) => kind === "building")!.squareMetres,
-    kilowatts: utilities.kilowatts,
-    cubicMetres: utilities.litresPerDay / 1000,
+    kilowatts: figure("electricity", "to ask for"),
+    cubicMetres: figure("cold water", "fresh water a day"),
+    litresPerMinute: figure("cold water", "fresh water, busiest minutes"),
+    kilowattHours: figure("electricity", "a day"),
+    fuelKilowattHours: figure("electricity", "fuel for hot water"),
     sections,
   };
 }
@@ -206,12 +216,20 @@ function obstaclesOf({ available, day }: Demand, trial: Trial, around: Surroundi
   const cleaned = trial.finish.mean + day.cleaning;
   return [
     ...too("electricity", around.kilowatts, available.power === undefined ? undefined : available.power / 1000, "kW"),
+    ...too("water in the busiest minutes", around.litresPerMinute, perMinute(available.water), "L/min"),
     ...too("water of a day", around.cubicMetres, available.waterPerDay, "m3"),
     ...too("waste water of a day", around.cubicMetres, available.drains, "m3"),
     ...too("floor", around.squareMetres, available.floor, "m2"),
     ...(trial.spare.high < 0 ? ["the shifts cannot take the heads of the busiest day"] : []),
     ...(available.to !== undefined && cleaned > available.to ? ["cleaning ends after the hours of the site"] : []),
   ];
+}
+
+const LITRES = 1000;
+const MINUTE = 60;
+
+function perMinute(cubicMetresPerSecond: number | undefined): number | undefined {
+  return cubicMetresPerSecond === undefined ? undefined : cubicMetresPerSecond * LITRES * MINUTE;
 }
 
 function moneyOf(

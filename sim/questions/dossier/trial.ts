@@ -69,8 +69,8 @@ export function trialStudy(kinds: readonly SizedKind[], files: TextFiles, seed: 
 const KEYS = ["carcasses", "finish", "overtime", "unfinished"];
 
 export const MONEY_KEYS = [
-  ...["cost.regularPay", "cost.overtimePay", "cost.water", "cost.wasteWater", "cost.energy", "cost.fuel"],
-  ...["cost.animals", "plantCost.packaging", "plantCost.inspection", "plantCost.waste", "plantCost.overhead"],
+  ...["cost.regularPay", "cost.overtimePay", "cost.animals"],
+  ...["plantCost.packaging", "plantCost.inspection", "plantCost.waste", "plantCost.overhead"],
 ];
 
 interface WrittenPlan {

@@ -22,7 +22,11 @@ export function tableMarkup({ name, columns, rows, notes }: DossierTable): Marku
       html`<th scope="col">${column.name}${column.unit === "" ? "" : html` <span class="unit">${column.unit}</span>`}</th>`,
   );
   const cell = (value: DossierCell, decimals = 0): string =>
-    value === null ? "–" : typeof value === "number" ? unsplit(formatDecimals(value, decimals)) : isolated(value);
+    value === null
+      ? "–"
+      : typeof value === "number"
+        ? unsplit(formatDecimals(value, Number.isInteger(value) ? 0 : decimals))
+        : isolated(value);
   const body = rows.map(
     (row) =>
       html`<tr>${row.map((value, at) =>
