@@ -12,6 +12,17 @@ export {
   renderReport,
 } from "./report/index.ts";
 
+// The dossier of a demand
+
+export {
+  type DossierDocument,
+  type DossierTable,
+  dossierDocuments,
+  dossierDrawing,
+  dossierTables,
+  ownerLines,
+} from "./report/index.ts";
+
 // Pictures and their figures as files
 
 export { chartFiles, chartTables, fitChartFiles, serverDocument } from "./report/index.ts";

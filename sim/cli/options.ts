@@ -99,9 +99,10 @@ export function replicationsOption(what = "simulated days of each variant (defau
 }
 
 export function simulatedDaysOption(): Option {
-  return new Option("--replications <count>", "days to simulate of each plan")
-    .default(20)
-    .argParser((text: string) => wholeNumber(text, 2));
+  return new Option(
+    "--replications <count>",
+    "days to simulate of each plan (default: 20; for a dossier as many as take a few minutes)",
+  ).argParser((text: string) => wholeNumber(text, 2));
 }
 
 export function whichDayOption(): Option {

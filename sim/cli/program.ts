@@ -353,14 +353,19 @@ function addCalibrate(gambrel: Command, terminal: Speak): void {
 function addSize(gambrel: Command, terminal: Speak): void {
   const command = gambrel
     .command("size")
-    .description("size five kinds of plant from a weekly demand, side by side, and write the plan of one")
+    .description(
+      "size kinds of plant from a demand, side by side; write the plan of one, or a dossier: what to build, and why",
+    )
     .argument("<demand>", "demand file")
     .addOption(alternativeOption())
     .addOption(seedOption().default("1"))
     .addOption(simulatedDaysOption())
     .addOption(threadsOption())
-    .option("--out <file>", "write the plan to this file (default: write nothing)")
-    .option("--overwrite", "replace that file if it exists")
+    .option(
+      "--out <path>",
+      "a name that ends in .json: write the plan to this file; else write the dossier to this folder (default: write nothing)",
+    )
+    .option("--overwrite", "replace that file or folder if it exists")
     .addOption(jsonOption("print the design and the simulated results as JSON to standard output"))
     .addOption(ceilingOption())
     .action(async (demand, options) => {
@@ -370,6 +375,7 @@ function addSize(gambrel: Command, terminal: Speak): void {
   withExamples(command, [
     ["gambrel size weekly.json", "all kinds of plant side by side"],
     ['gambrel size weekly.json --alternative "compact plant" --out plant.json', "write the plan of one kind"],
+    ["gambrel size market.json --out runs/dossier", "the whole answer: documents, drawing, workbook, every plan"],
   ]);
 }
 

@@ -6,6 +6,17 @@ export { type CalibrationReport, renderCalibrationReport } from "./calibrationRe
 export { type FitReport, renderFitReport } from "./fitReport.ts";
 export { type ReportOptions, renderDayReport, renderReport } from "./renderReport.ts";
 
+// The dossier of a demand
+
+export {
+  type DossierDocument,
+  dossierDocuments,
+  dossierDrawing,
+  dossierTables,
+} from "./dossier/dossierDocuments.ts";
+export { ownerLines } from "./dossier/ownerWords.ts";
+export type { DossierTable } from "./dossier/tables.ts";
+
 // Pictures and their figures as files
 
 export { chartFiles, fitChartFiles } from "./chartFiles.ts";

@@ -64,7 +64,7 @@ export { type Place, type Resolved, resolvePath } from "./resolvePath.ts";
 export { expandedLoadNames } from "./rules/expandedLoadNames.ts";
 export { breakdowns, stationBreakdowns } from "./schema/breakdowns.ts";
 export { money } from "./schema/money.ts";
-export { amount as moneyAmount, pay } from "./schema/moneyText.ts";
+export { amount as moneyAmount, pay, price as moneyPrice } from "./schema/moneyText.ts";
 export { presentation } from "./schema/presentation.ts";
 export { clock, quantity, quantityAboveZero, readBy, share } from "./schema/readBy.ts";
 export { oneKeyOf, record } from "./schema/record.ts";

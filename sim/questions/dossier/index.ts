@@ -1,4 +1,21 @@
-/** From a plan and its simulated days to what a builder asks for. */
+/** From a demand to the answer to "what should we build?": kinds of plant side by side, their money, people and running. */
+
+// The question
+
+export { type KindsReading, type SizedKind, sizeKinds } from "./kinds.ts";
+export { PRESSED, trialStudy } from "./trial.ts";
+
+// The answer
+
+export type { Bought, CapitalSheet } from "./capital.ts";
+export { type Choice, type OwnerRow, outsideOf } from "./choose.ts";
+export { type Dossier, dossierOf, type KindMoney, type KindTold } from "./dossier.ts";
+export { firstWeeksPlan } from "./firstWeeksPlan.ts";
+export type { Factors, FullCost, LoanPlan, YearMoney } from "./money.ts";
+export type { Post, RampWeek, Staffing } from "./people.ts";
+export type { CleaningRow, MaintenanceTask, MeasureRow, SpareRow } from "./running.ts";
+export type { LimitKept, Trial } from "./trial.ts";
+export { type Swing, WORLDS } from "./worlds.ts";
 
 // The drawing
 
