@@ -49,6 +49,8 @@ const DOOR_DASH: Record<LayoutDoor["use"], string> = {
 const LABEL_STRIP = 1.15;
 /** Of the aisle beside a work place that its name may reach into; metres. */
 const AISLE = 1.3;
+/** Beside the rail, of the name of places where heads stay; metres. */
+const STAY_WIDTH = 1.9;
 /** Lines of text stand so far apart, by their size. */
 const LEADING = 1.25;
 
@@ -185,7 +187,24 @@ function drawLabels(group: Group, layout: PlantLayout, style: FloorStyle): Floor
   }
   for (const [index, stage] of [...new Set(layout.workPlaces.map((place) => place.stage))].entries())
     key.stages.push({ letter: labelStage(labels, layout, { stage, index, style }), name: stage });
+  for (const stage of layout.stages) labelPlaces(labels, stage, style);
   return key;
+}
+
+/** Places where heads stay stand along the rail without anybody: their name stands beside its middle. */
+function labelPlaces(
+  group: Group,
+  { stage, positions, places, middle }: PlantLayout["stages"][number],
+  style: FloorStyle,
+): void {
+  const { perMetre, textSize } = style;
+  const size = textSize * 0.85;
+  if (positions > 0 || places === 0) return;
+  const lines = fitting(`${isolated(stage)}, ${places} places`, { width: STAY_WIDTH * perMetre, size, most: 3 });
+  if (lines === null) return;
+  const [x, y] = [style.left + middle.x * perMetre + size * 0.5, style.top + middle.y * perMetre];
+  for (const [line, words] of lines.entries())
+    drawText(group, x, y + (line + 1) * size * LEADING, words, { size, bold: true });
 }
 
 /** Name and floor where they fit, else the number alone; false where the name has to stand below. */

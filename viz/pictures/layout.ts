@@ -207,8 +207,8 @@ export function layoutSheet(layout: PlantLayout, document: Document): LayoutShee
     ...{ perMetre: MM_PER_METRE, left, top: MARGIN - bounds.y * MM_PER_METRE },
     ...{ textSize: 3, stroke: 0.35, colour },
   };
-  drawFloor(svg.append("g").attr("id", "plan"), layout, style);
-  drawFoot(svg.append("g").attr("id", "foot"), layout, { sheet, width, y: height - FOOT, style });
+  const key = drawFloor(svg.append("g").attr("id", "plan"), layout, style);
+  drawFoot(svg.append("g").attr("id", "foot"), layout, { sheet, width, y: height - FOOT, style, key });
   return { sheet, widthMillimetres: width, heightMillimetres: height, svg: svg.node()! };
 }
 
@@ -221,10 +221,11 @@ interface Foot {
   width: number;
   y: number;
   style: FloorStyle;
+  key: FloorKey;
 }
 
 /** Title, scale and key at the foot of the sheet. */
-function drawFoot(group: Group, layout: PlantLayout, { sheet, width, y, style }: Foot): void {
+function drawFoot(group: Group, layout: PlantLayout, { sheet, width, y, style, key }: Foot): void {
   const rule = group
     .append("line")
     .attr("x1", MARGIN)
@@ -249,14 +250,17 @@ function drawFoot(group: Group, layout: PlantLayout, { sheet, width, y, style }:
     line += 4.2;
   }
   drawScale(group, { x: MARGIN, y: y + FOOT - 14, metres: 10, style });
-  drawSheetKey(group, { x: width / 2, y: y + 6, right: width - MARGIN, style });
+  const lower = drawSheetKey(group, { x: width / 2, y: y + 6, right: width - MARGIN, style });
+  const names = key.rooms.map(({ number, name }) => `${number} ${isolated(name)}`).join("; ");
+  for (const [index, words] of (names === "" ? [] : wrapText(names, width / 2 - MARGIN, 3, 3)).entries())
+    drawText(group, width / 2, lower + 6 + index * 4.2, words, { size: 3 });
 }
 
-/** Samples of fills and arrows in rows. */
+/** Samples of fills and arrows in rows; returns their lower edge. */
 function drawSheetKey(
   group: Group,
   { x: left, y: top, right, style }: { x: number; y: number; right: number; style: FloorStyle },
-): void {
+): number {
   let [x, y] = [left, top];
   const next = (name: string, sample: (x: number, y: number) => void): void => {
     const width = 12 + textWidth(name, 3) + 5;
@@ -275,4 +279,5 @@ function drawSheetKey(
   const small = { ...style, perMetre: 5 };
   for (const use of Object.keys(DOOR_PAINT) as (keyof typeof DOOR_PAINT)[])
     next(use, (at, line) => drawArrow(group, use, { x: at + 4.5, y: line + 2, turn: 0 }, small));
+  return y + 4;
 }

@@ -68,7 +68,7 @@ export function connectionSheet(plan: Plan, layout: PlantLayout, days: readonly 
     parts: sheets.length === 0 ? [] : PARTS.map(([service, rows]) => ({ service, rows: rows(all) })),
     byProducts: byProductRows(plan, days),
     profile: {
-      seconds: minutes.map((minute) => minute * 60),
+      seconds: minutes.map((minute) => minute * SECONDS_PER_MINUTE),
       kilowatts: Array.from(worst.kilowatts),
       coldLitresPerMinute: Array.from(worst.coldLitres),
       hotLitresPerMinute: Array.from(worst.hotLitres),
@@ -99,6 +99,7 @@ const PARTS: readonly [Service, (all: Sheets) => ConnectionRow[]][] = [
   ["ventilation", ventilation],
 ];
 
+const SECONDS_PER_MINUTE = 60;
 const THE_PLAN = "the plan";
 const SIMULATED = "the simulated days";
 
@@ -303,6 +304,11 @@ function coldWater(all: Sheets): ConnectionRow[] {
   const whole = busiestOf(all, ({ coldLitres, hotLitres }) =>
     coldLitres.map((litres, minute) => litres + hotLitres[minute]!),
   );
+  const working = busiestOf(all, ({ coldLitres, hotLitres }, { workFinishSeconds }) =>
+    coldLitres
+      .map((litres, minute) => litres + hotLitres[minute]!)
+      .subarray(0, Math.floor(workFinishSeconds / SECONDS_PER_MINUTE)),
+  );
   const perTonne = meanOrNull(sheets.map(({ litresPerTonne }) => litresPerTonne));
   const stages = mean(sheets, ({ stages: own }) => own.reduce((sum, { litres }) => sum + litres, 0));
   return [
@@ -313,6 +319,8 @@ function coldWater(all: Sheets): ConnectionRow[] {
       `${whole.words}; what is heated is drawn cold`,
       SIMULATED,
     ),
+    row("the same while the line works", working.value, "L/min", working.words, SIMULATED),
+    row("the same while the line works", working.value, "L/min", working.words, SIMULATED),
     row("of it used cold, busiest minutes", cold.value, "L/min", cold.words, SIMULATED),
     row(
       "fresh water a day",
@@ -500,15 +508,15 @@ function row(what: string, value: number, unit: string, formula: string, source:
 
 /** The largest of the days, and when. */
 function busiestOf(
-  { profiles, minutes, startSeconds }: Sheets,
-  of: (profile: DayProfile) => Float64Array,
+  { profiles, days: records, minutes, startSeconds }: Sheets,
+  of: (profile: DayProfile, day: DayRecord) => Float64Array,
 ): { value: number; words: string } {
-  const spans = profiles.map((profile) => busiest(of(profile), minutes));
+  const spans = profiles.map((profile, index) => busiest(of(profile, records[index]!), minutes));
   const best = spans.reduce((most, each) => (each.mean > most.mean ? each : most));
   const days = profiles.length === 1 ? "the simulated day" : `${profiles.length} simulated days`;
   return {
     value: best.mean,
-    words: `mean of the busiest ${minutes} min of ${days}, from ${formatClock(best.minute * 60 + startSeconds)}`,
+    words: `mean of the busiest ${minutes} min of ${days}, from ${formatClock(best.minute * SECONDS_PER_MINUTE + startSeconds)}`,
   };
 }
 
@@ -527,6 +535,7 @@ function openQuestions({ assumed: filled }: ServicedPlan): string[] {
   return [
     ...own,
     "Droppings in lairage, sludge and screenings of the waste water are not weighed here; screenings are Category 2 (Regulation (EC) 1069/2009, Art. 9(b)).",
+    "Raw Category 3 material is chilled, frozen or ensiled unless it is processed within 24 h (Regulation (EU) 142/2011, Annex VIII, from memory): so its store is cold here.",
     "Ask who supplies power, water and sewers what they allow; ask for the site's own limits of waste water, noise and smell.",
   ];
 }

@@ -68,7 +68,7 @@ export function equipmentList(plan: Plan, layout: PlantLayout, days: readonly Da
     ...hygiene(listing),
     ...services(listing),
     ...people(listing),
-  ];
+  ].map((each) => ({ ...each, unit: each.number === 1 ? each.unit.replace(/s$/u, "") : each.unit }));
 }
 
 const HOUR = 3600;
@@ -208,7 +208,7 @@ function station(
   const machine = isMachine({ crews });
   const cycle = meanOf(step.of.cycleSeconds);
   const able = (positions * HOUR) / cycle;
-  const share = visits.get(on ?? step.name) ?? 1;
+  const share = visits.get(on ?? step.name) ?? seenShare(step.name, listing.days);
   const repairs = repairShare(breakdowns);
   const needed = perHour * share;
   const load = (needed * cycle * (1 + repairs)) / (positions * HOUR);
@@ -219,15 +219,27 @@ function station(
     why: `${show(perHour)} heads/h hung${share === 1 ? "" : ` x ${show(share)}`}, ${show(cycle)} s each${words}, over ${positions}: busy ${Math.round(100 * load)} % of the time`,
     ...{ number: positions, unit: "positions", metres, price },
     places: buffer !== null && Number.isFinite(buffer) ? buffer : null,
-    connectedTo: connectionsOf(step, plan, machine ? 0 : positions * peoplePerPosition),
+    connectedTo: connectionsOf(step, plan, machine || isHanging(step, listing) ? 0 : positions * peoplePerPosition),
     standBy: stunning
       ? "a second way of stunning at hand at once (Regulation (EC) 1099/2009, from memory); the stunner shows and records its values for every animal (Annex II 4.1)"
       : standByOf({ breakdowns, positions, able, needed, unit: "heads/h" }),
   });
 }
 
+/** Where animals are hung nobody has a knife. */
+function isHanging({ name }: Step, { layout }: Listing): boolean {
+  return layout.workPlaces.find(({ stage }) => stage === name)?.room === "hanging";
+}
+
 function rate({ perHour, visits }: Listing, stage: string): string {
   return `${show(perHour * (visits.get(stage) ?? 1))} heads/h`;
+}
+
+/** Of the heads hung: those that were worked on there in the simulated days, where only the animal's weight sends them. */
+function seenShare(stage: string, days: readonly DayRecord[]): number {
+  const hung = days.reduce((sum, { heads }) => sum + heads.hung, 0);
+  const worked = days.reduce((sum, day) => sum + (day.stages.find(({ name }) => name === stage)?.processed ?? 0), 0);
+  return hung === 0 ? 0 : worked / hung;
 }
 
 /** Repair time for each second of running. */

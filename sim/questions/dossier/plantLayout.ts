@@ -466,7 +466,12 @@ function doorsOf(rooms: readonly LayoutRoom[], { wall, people }: { wall: number;
     const names = [room.name, next.name];
     const joins =
       names.some((name) => name.startsWith("changing")) && !names.some((name) => name.startsWith("cleaning"));
-    if (joins) beside(room, next, "people");
+    // On the way in: from the changing room through the lock.
+    if (joins)
+      beside(
+        ...((room.name.startsWith("hygiene lock") ? [next, room] : [room, next]) as [LayoutRoom, LayoutRoom]),
+        "people",
+      );
   }
   const lowest = Math.max(...rooms.filter(isProduction).map(({ y }) => y));
   for (const room of rooms.filter(({ y }) => y > lowest)) {
@@ -658,7 +663,7 @@ function areasOf({ rooms, building }: Pick<Drawn, "rooms" | "building">): AreaRo
   ];
 }
 
-/** Seconds of a way that the plan may be out by before it is told. */
+/** Seconds that the plan may be out by before it is told. */
 const TELL_SECONDS = 5;
 
 function findingsOf(line: RailLine, ways: PlantLayout["ways"], walks: PlantLayout["walks"]): string[] {
@@ -670,7 +675,7 @@ function findingsOf(line: RailLine, ways: PlantLayout["ways"], walks: PlantLayou
         `From ${way.from} to ${way.to} the plan gives ${Math.round(way.plannedSeconds)} s; the way drawn is ${metres(way.drawnMetres)} and takes ${Math.round(way.drawnSeconds)} s at ${metres(way.metresPerSecond * 60)}/min. Set its travel to that, or make it shorter or faster.`,
     );
   const short = walks
-    .filter(({ verdict }) => verdict !== "enough")
+    .filter(({ farthestSeconds, plannedSeconds }) => farthestSeconds > plannedSeconds + TELL_SECONDS)
     .map(
       (walk) =>
         `${walk.crew}: the plan gives ${walk.plannedSeconds} s to walk between its places; from ${walk.from} to ${walk.to} are ${Math.round(walk.farthestMetres)} m, ${Math.round(walk.farthestSeconds)} s on foot.`,
