@@ -68,7 +68,7 @@ export function mayBeBuilt(rows: readonly ComparedRow[]): boolean[] {
   return rows.map((row) => sound.includes(row) && outsideOf(row.limits) === fewest);
 }
 
-export interface Choice {
+export interface KindChoice {
   /** Index of the kind to build; null where none may be. */
   row: number | null;
   /** By what it was chosen. */
@@ -86,7 +86,7 @@ const MIN_RIVAL = 0.1;
  * Animals first: of the kinds without an obstacle those with the fewest heads outside a limit; of these the one worth most, or cheapest where a
  * price is missing, or with the fewest people where no money is known.
  */
-export function chooseKind(rows: readonly OwnerRow[]): Choice {
+export function chooseKind(rows: readonly OwnerRow[]): KindChoice {
   const kept = mayBeBuilt(rows).flatMap((may, at) => (may ? [at] : []));
   const by = rows.every(({ value }) => value !== null)
     ? "value"

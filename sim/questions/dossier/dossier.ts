@@ -3,7 +3,7 @@ import type { DayRecord } from "../../day/engine/index.ts";
 import type { StudyResults } from "../../days/results/index.ts";
 import { type Demand, type Figure, marketsOf } from "../size/index.ts";
 import { type CapitalSheet, capitalSheet, type Surroundings, wholeCapital } from "./capital.ts";
-import { type Choice, chooseKind, isUndominated, mayBeBuilt, type OwnerRow } from "./choose.ts";
+import { chooseKind, isUndominated, type KindChoice, mayBeBuilt, type OwnerRow } from "./choose.ts";
 import { type ConnectionSheet, connectionSheet, type Service } from "./connections.ts";
 import { type EquipmentRow, equipmentList } from "./equipment.ts";
 import type { SizedKind } from "./kinds.ts";
@@ -25,7 +25,7 @@ import {
   yearMoney,
   yearsUntilTooSmall,
 } from "./money.ts";
-import { type RampWeek, rampUp, type Staffing, staffingOf } from "./people.ts";
+import { type RampWeek, rampUp, type StaffingPlan, staffingOf } from "./people.ts";
 import { plantLayout } from "./plantLayout.ts";
 import {
   type CleaningRow,
@@ -37,7 +37,7 @@ import {
   type SpareRow,
   spareParts,
 } from "./running.ts";
-import { type Trial, trialsOf } from "./trial.ts";
+import { type KindTrial, trialsOf } from "./trial.ts";
 import { overWorlds, type Swing, swings, WORLDS } from "./worlds.ts";
 
 /** What the bank asks of one kind of plant; what has no price is null. */
@@ -61,10 +61,10 @@ export interface KindMoney {
 /** Everything that is told of one kind of plant. */
 export interface KindTold {
   kind: SizedKind;
-  trial: Trial;
+  trial: KindTrial;
   row: OwnerRow;
   built: Built;
-  staffing: Staffing;
+  staffing: StaffingPlan;
   ramp: RampWeek[];
   /** Null where the demand names no money. */
   money: KindMoney | null;
@@ -80,7 +80,7 @@ export interface Dossier {
   /** Imagined worlds of the money. */
   worlds: number;
   kinds: KindTold[];
-  choice: Choice;
+  choice: KindChoice;
   /** Of the kind to build, or of the first where none may be built. */
   cleaning: CleaningRow[];
   maintenance: MaintenanceTask[];
@@ -174,8 +174,8 @@ function surroundingsOf({ layout, connections }: Built): Surroundings {
 
 interface Begun {
   kind: SizedKind;
-  trial: Trial;
-  staffing: Staffing;
+  trial: KindTrial;
+  staffing: StaffingPlan;
   capital: CapitalSheet;
   business: Business | null;
 }
@@ -197,7 +197,7 @@ function rowBegun({ kind, trial, staffing, capital, business }: Begun, around: S
 }
 
 /** The same of a demand without money. */
-function tooSmallWithout({ demand }: SizedKind, trial: Trial): number | null {
+function tooSmallWithout({ demand }: SizedKind, trial: KindTrial): number | null {
   return yearsUntilTooSmall({
     markets: marketsOf(demand),
     years: { looked: demand.years.looked },
@@ -208,7 +208,7 @@ function tooSmallWithout({ demand }: SizedKind, trial: Trial): number | null {
 }
 
 /** What stands against a kind whatever it earns: the site, and a day that it does not manage. */
-function obstaclesOf({ available, day }: Demand, trial: Trial, around: Surroundings): string[] {
+function obstaclesOf({ available, day }: Demand, trial: KindTrial, around: Surroundings): string[] {
   const too = (what: string, needed: number, has: number | undefined, unit: string): string[] =>
     has !== undefined && needed > has
       ? [`${what}: ${Math.ceil(needed)} ${unit} needed, the site has ${Math.floor(has)}`]

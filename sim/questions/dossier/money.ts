@@ -3,8 +3,8 @@ import { presentFactor } from "../options/index.ts";
 import { type Demand, headsOfWeek, type Market, MONTHS_OF_YEAR, marketsOf } from "../size/index.ts";
 import type { CapitalSheet, Surroundings } from "./capital.ts";
 import type { SizedKind } from "./kinds.ts";
-import type { RampWeek, Staffing } from "./people.ts";
-import type { Trial } from "./trial.ts";
+import type { RampWeek, StaffingPlan } from "./people.ts";
+import type { KindTrial } from "./trial.ts";
 
 /** Figures of the business that are not sure, each as a factor on what is written; 1 is what is written. */
 export interface Factors {
@@ -67,13 +67,13 @@ export interface YearMoney {
 /** What a kind of plant's money is made of; null where the demand names no money. */
 export function businessOf(
   { demand, design }: SizedKind,
-  trial: Trial,
+  trial: KindTrial,
   {
     capital,
     staffing,
     ramp,
     around,
-  }: { capital: CapitalSheet; staffing: Staffing; ramp: readonly RampWeek[]; around: Surroundings },
+  }: { capital: CapitalSheet; staffing: StaffingPlan; ramp: readonly RampWeek[]; around: Surroundings },
 ): Business | null {
   const { money } = trial;
   if (money === null || demand.money === null) return null;
@@ -130,7 +130,7 @@ const DEFAULT_INTEREST = 0;
 function trainingPay(
   { staff }: Demand,
   headsPerDay: number,
-  { staffing, payPerDay }: { staffing: Staffing; payPerDay: number },
+  { staffing, payPerDay }: { staffing: StaffingPlan; payPerDay: number },
 ): number {
   const perPerson = headsPerDay / Math.max(1, staffing.atPosts);
   return (staff.done / Math.max(1, perPerson * staffing.posts.length)) * payPerDay;

@@ -216,7 +216,7 @@ export function swingTable({ kind, money }: KindTold, currency: string): Dossier
 export function postTable({ kind, staffing }: KindTold): DossierTable {
   return {
     name: `People by post: ${kind.name}`,
-    columns: [words("Post"), words("Zone"), figure("In each shift", ""), figure("Load", "%"), words("Must know")],
+    columns: [words("StaffPost"), words("Zone"), figure("In each shift", ""), figure("Load", "%"), words("Must know")],
     rows: staffing.posts.map(({ name, zone, people, load, skills }) => [
       name,
       zone,
