@@ -39,7 +39,7 @@ const ROOMS: Record<string, string[]> = {
   "questions/try": ["questions/why"],
   "questions/week": [],
   "questions/size": ["questions/estimate"],
-  "questions/dossier": ["questions/size", "questions/options"],
+  "questions/dossier": ["questions/estimate", "questions/size", "questions/options"],
   "questions/new": ["questions/size"],
   "questions/improve": ["questions/estimate", "questions/options"],
 };
