@@ -5,10 +5,13 @@
 export {
   type CalibrationReport,
   type FitReport,
+  type LayoutReport,
+  layoutVerdict,
   type ReportOptions,
   renderCalibrationReport,
   renderDayReport,
   renderFitReport,
+  renderLayoutReport,
   renderReport,
 } from "./report/index.ts";
 

@@ -105,6 +105,12 @@ export function simulatedDaysOption(): Option {
   ).argParser((text: string) => wholeNumber(text, 2));
 }
 
+export function layoutDaysOption(): Option {
+  return new Option("--replications <count>", "days to simulate: loads and peaks are those of these days")
+    .default(5)
+    .argParser((text: string) => wholeNumber(text, 1));
+}
+
 export function whichDayOption(): Option {
   return new Option("--day <number>", "which day of that seed, counted from 1")
     .default(1)

@@ -10,6 +10,7 @@ import {
   concurrencyOption,
   daysOfWorldOption,
   jsonOption,
+  layoutDaysOption,
   lostAfterOption,
   moreOption,
   overwriteOption,
@@ -379,6 +380,31 @@ function addSize(gambrel: Command, terminal: Speak): void {
   ]);
 }
 
+function addLayout(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
+    .command("layout")
+    .description("draw the plant of a plan at 1:100, and list what has to be bought and connected for it")
+    .argument("<plan>", "plan file")
+    .addOption(seedOption().default("1"))
+    .addOption(layoutDaysOption())
+    .option("--out <folder>", "write drawing, report and tables to this folder (default: write nothing)")
+    .addOption(overwriteOption())
+    .option("--pdf", "also write the drawing as PDF at 1:100 (needs an installed browser)")
+    .addOption(jsonOption("print layout, equipment and connections as JSON to standard output"))
+    .addOption(ceilingOption())
+    .action(async (plan, options) => {
+      const { layoutCommand } = await import("./commands/layout.ts");
+      await layoutCommand(await terminal(), plan, options);
+    });
+  withExamples(command, [
+    ["gambrel layout plant.json", "floor, connection and what does not fit, in words"],
+    [
+      "gambrel layout plant.json --out runs/layout --pdf",
+      "the drawing at 1:100 as SVG and PDF, with report and tables",
+    ],
+  ]);
+}
+
 function addOptions(gambrel: Command, terminal: Speak): void {
   const command = gambrel
     .command("options")
@@ -539,6 +565,7 @@ const ENTRIES = [
   addWhy,
   addTry,
   addSize,
+  addLayout,
   addOptions,
   addDoubt,
   addImprove,

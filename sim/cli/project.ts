@@ -5,7 +5,7 @@ import { fileURLToPath } from "node:url";
 
 /**
  * The folder with this project's package.json: the checkout, or the installed package. This file lies at a different
- * depth in the two (sim/cli, dist/sim/cli), so the folders above are searched.
+ * depth in the two (sim/cli, dist/program), so the folders above are searched.
  */
 export function projectRoot(): string {
   for (let folder = dirname(fileURLToPath(import.meta.url)); ; folder = dirname(folder)) {

@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import packageJson from "../../package.json" with { type: "json" };
+import { builtProgram } from "../support/builtProgram.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const TSC = join(ROOT, "node_modules", "typescript", "bin", "tsc");
@@ -32,9 +33,9 @@ beforeAll(() => {
   const schemas = Object.values(packageJson.exports).filter((door) => typeof door === "string");
   for (const schema of schemas)
     for (const path of [schema, join(dirname(schema), "README.md")]) cpSync(join(ROOT, path), join(staging, path));
-  expect(
-    run(process.execPath, [TSC, "-p", join(ROOT, "tsconfig.build.json"), "--outDir", join(staging, "dist")], ROOT),
-  ).toEqual({ status: 0, said: "" });
+  const types = [TSC, "-p", join(ROOT, "tsconfig.build.json"), "--outDir", join(staging, "dist", "types")];
+  expect(run(process.execPath, types, ROOT)).toEqual({ status: 0, said: "" });
+  cpSync(dirname(builtProgram()), join(staging, "dist", "program"), { recursive: true });
   expect(run("npm", ["pack", "--ignore-scripts", "--pack-destination", top], staging).status).toBe(0);
   mkdirSync(installed, { recursive: true });
   const [packed] = readdirSync(top).filter((name) => name.endsWith(".tgz"));
@@ -99,7 +100,7 @@ describe("the packed package, in an empty folder, with what npm would install be
     const source = (door: string) =>
       `import(${JSON.stringify(door)}${door.endsWith(".json") ? ', { with: { type: "json" } }' : ""})`;
     for (const door of doors) expect(run(process.execPath, ["-e", source(door)], app)).toMatchObject({ status: 0 });
-    expect(run(process.execPath, ["-e", source("gambrel/dist/sim/day/engine/index.js")], app).said).toMatch(
+    expect(run(process.execPath, ["-e", source("gambrel/dist/program/library.js")], app).said).toMatch(
       /ERR_PACKAGE_PATH_NOT_EXPORTED/,
     );
   });

@@ -2,9 +2,9 @@ import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { setTimeout } from "node:timers/promises";
 import { describe, expect, it } from "vitest";
+import { callCli } from "../support/callCli.ts";
 import { cliFolder } from "../support/cliFolder.ts";
 import { folderDigest } from "../support/folderDigest.ts";
-import { runCli } from "../support/runCli.ts";
 import { startCli } from "../support/startCli.ts";
 
 const PATIENCE = { timeout: 240_000 };
@@ -22,16 +22,16 @@ describe("kill -9", PATIENCE, () => {
       if (existsSync(join(folder, "run"))) break;
     }
     if (!existsSync(join(folder, "run"))) {
-      expect((await runCli(folder, [...ARGS, "--out", "run", "--resume"])).code).toBe(0);
+      expect((await callCli(folder, [...ARGS, "--out", "run", "--resume"])).code).toBe(0);
     }
-    expect((await runCli(folder, [...ARGS, "--threads", "1", "--out", "whole"])).code).toBe(0);
+    expect((await callCli(folder, [...ARGS, "--threads", "1", "--out", "whole"])).code).toBe(0);
     expect(folderDigest(join(folder, "run"))).toEqual(folderDigest(join(folder, "whole")));
   });
 
   it("while the folder is being written leaves the earlier run or the new one, whole", async () => {
     const folder = cliFolder();
     const day = (seed: string) => ["day", "plan.json", "--traces", "exact", "--seed", seed, "--out", "run"];
-    expect((await runCli(folder, day("1"))).code).toBe(0);
+    expect((await callCli(folder, day("1"))).code).toBe(0);
     const earlier = folderDigest(join(folder, "run"));
     const started = startCli(folder, [...day("2"), "--overwrite"]);
     const isWriting = () => readdirSync(folder).some((name) => name.includes("gambrel-"));
@@ -39,10 +39,10 @@ describe("kill -9", PATIENCE, () => {
     started.child.kill("SIGKILL");
     await started.ended();
     // What comes next puts things right before it looks at the folder; it may not replace what is there.
-    const next = await runCli(folder, day("2"));
+    const next = await callCli(folder, day("2"));
     expect(next.code).toBe(2);
     const left = folderDigest(join(folder, "run"));
-    expect((await runCli(folder, [...day("2"), "--overwrite"])).code).toBe(0);
+    expect((await callCli(folder, [...day("2"), "--overwrite"])).code).toBe(0);
     const latest = folderDigest(join(folder, "run"));
     expect([earlier, latest]).toContainEqual(left);
     expect(readdirSync(folder).sort()).toEqual(["plan.json", "run", "study.json"]);

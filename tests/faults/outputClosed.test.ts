@@ -1,9 +1,9 @@
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { callCli } from "../support/callCli.ts";
 import { cliFolder } from "../support/cliFolder.ts";
 import { folderDigest } from "../support/folderDigest.ts";
-import { runCli } from "../support/runCli.ts";
 import { runShell } from "../support/runShell.ts";
 import { startCli } from "../support/startCli.ts";
 
@@ -39,8 +39,8 @@ describe("a run that nobody listens to any more", PATIENCE, () => {
     started.child.kill("SIGHUP");
     expect((await started.ended()).code).toBe(129);
     expect(existsSync(join(folder, "run.partial", "journal.jsonl"))).toBe(true);
-    expect((await runCli(folder, [...args, "--out", "run", "--resume"])).code).toBe(0);
-    expect((await runCli(folder, [...args, "--out", "whole"])).code).toBe(0);
+    expect((await callCli(folder, [...args, "--out", "run", "--resume"])).code).toBe(0);
+    expect((await callCli(folder, [...args, "--out", "whole"])).code).toBe(0);
     expect(folderDigest(join(folder, "run"))).toEqual(folderDigest(join(folder, "whole")));
   });
 });

@@ -9,7 +9,7 @@ const folder = mkdtempSync(join(tmpdir(), "gambrel-demo-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 it("the demo runs one study for each user on the invented plant and leaves reports, tables and charts", () => {
-  const main = join(ROOT, "sim/cli/main.ts");
+  const main = join(ROOT, "sim/cli/checkout.ts");
   execFileSync(process.execPath, ["--import", "tsx", main, "demo", "--replications", "3", "--out", folder], {
     cwd: ROOT,
     stdio: "pipe",

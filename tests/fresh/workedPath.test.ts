@@ -2,8 +2,8 @@ import { spawnSync } from "node:child_process";
 import { cpSync, existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
+import { callCli } from "../support/callCli.ts";
 import { cliFolder } from "../support/cliFolder.ts";
-import { runCli } from "../support/runCli.ts";
 
 const WORKED = resolve(import.meta.dirname, "../../experiments/worked-path");
 const PATIENCE = { timeout: 180_000 };
@@ -21,7 +21,7 @@ const THREADED = new Set(["study", "improve", "options"]);
 async function give(folder: string, command: string): Promise<string> {
   const [program, ...words] = command.split(" ");
   if (program === "gambrel") {
-    const { code, err } = await runCli(folder, [...words, ...(THREADED.has(words[0]!) ? ["--threads", "1"] : [])]);
+    const { code, err } = await callCli(folder, [...words, ...(THREADED.has(words[0]!) ? ["--threads", "1"] : [])]);
     return code === 0 ? "" : err;
   }
   const [file] = words.slice(words.indexOf(">") + 1);

@@ -7,11 +7,11 @@ import { BadInput } from "../../sim/cli/faults.ts";
 import { loadPlan, readInputFile } from "../../sim/cli/inputs.ts";
 import type { StudyResults } from "../../sim/days/results/index.ts";
 import { openBrowser } from "../support/browser.ts";
+import { callCli } from "../support/callCli.ts";
 import { cliFolder } from "../support/cliFolder.ts";
 import { NAMED_DANGERS } from "../support/dangers.ts";
 import { HOSTILE } from "../support/hostileStudy.ts";
 import { figuresThere, linkTo, openPage, updates } from "../support/openPage.ts";
-import { runCli } from "../support/runCli.ts";
 import { SMALL_PLAN } from "../support/smallPlan.ts";
 import { temporaryFolder } from "../support/temporaryFolder.ts";
 
@@ -110,7 +110,7 @@ describe("the live page, opened from the disk", () => {
     expect(await verdict.textContent()).toMatch(/carcasses\/h.*shown/);
     const study = await saved(page, "Save as a study for the command line");
     const figures = JSON.parse((await saved(page, "Save the figures (JSON)")).text) as StudyResults;
-    const run = await runCli(cliFolder({ "study.json": study.text }), ["study", "study.json", "--json"]);
+    const run = await callCli(cliFolder({ "study.json": study.text }), ["study", "study.json", "--json"]);
     expect(run.code).toBe(0);
     const told = JSON.parse(run.out) as StudyResults;
     expect(figures.variants).toHaveLength(2);

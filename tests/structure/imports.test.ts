@@ -50,6 +50,7 @@ const VIZ: Record<string, string[]> = {
   words: ["frame"],
   pictures: ["frame", "marks", "words"],
   report: ["frame", "marks", "pictures", "words"],
+  build: [],
   page: ["frame", "marks", "pictures", "words", "report"],
 };
 /** The one room of viz/ that runs the simulator, in the browser's workers; nothing else may import it. */
@@ -61,11 +62,13 @@ const ENTRIES = [
   "sim/index.ts",
   "viz/index.ts",
   "sim/cli/main.ts",
+  "sim/cli/checkout.ts",
   "sim/days/run/threads/lastingThread.ts",
   "sim/days/run/threads/studyThread.ts",
   "sim/days/run/queue/queueThread.ts",
   "viz/page/main.tsx",
-  "viz/page/vite.config.ts",
+  "viz/build/page.config.ts",
+  "viz/build/program.config.ts",
   "viz/page/worker/pageWorker.ts",
 ];
 /** Its reason stands at the head of stageState.ts. */

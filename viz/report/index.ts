@@ -4,6 +4,7 @@
 
 export { type CalibrationReport, renderCalibrationReport } from "./calibrationReport.ts";
 export { type FitReport, renderFitReport } from "./fitReport.ts";
+export { type LayoutReport, layoutVerdict, renderLayoutReport } from "./layoutReport.ts";
 export { type ReportOptions, renderDayReport, renderReport } from "./renderReport.ts";
 
 // The dossier of a demand

@@ -1,5 +1,5 @@
 import { once } from "node:events";
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from "node:fs";
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, statSync } from "node:fs";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { basename, dirname, join } from "node:path";
@@ -7,6 +7,7 @@ import process from "node:process";
 import { readPlan, type TextFiles } from "../../asked/plan/index.ts";
 import { BadInput } from "../faults.ts";
 import { type InputFile, loadPlan, readInputFile } from "../inputs.ts";
+import { newestSource } from "../newestSource.ts";
 import { projectRoot } from "../project.ts";
 import { CAUTION, interruption, type Terminal, untilInterrupted } from "../terminal.ts";
 
@@ -104,12 +105,12 @@ export async function builtPage(
   folder = join(root, "dist", "page"),
 ): Promise<string> {
   const page = join(folder, "index.html");
-  const config = join(root, "viz", "page", "vite.config.ts");
+  const config = join(root, "viz", "build", "page.config.ts");
   if (!existsSync(config)) {
     if (existsSync(page)) return page;
     throw new Error(`${page} is missing; is the installation complete?`);
   }
-  const isFresh = () => existsSync(page) && statSync(page).mtimeMs > newestSource(root);
+  const isFresh = () => existsSync(page) && statSync(page).mtimeMs > newestSource(root, SOURCES);
   if (isFresh()) return page;
   say("Building the page from its sources: this takes some seconds, once.");
   await build(config, folder, isFresh);
@@ -129,16 +130,6 @@ async function build(configFile: string, folder: string, isFresh: () => boolean)
   } finally {
     rmSync(fresh, { recursive: true, force: true });
   }
-}
-
-function newestSource(root: string): number {
-  const files = SOURCES.flatMap((name) => {
-    const path = join(root, name);
-    if (!existsSync(path)) return [];
-    if (!statSync(path).isDirectory()) return [path];
-    return readdirSync(path, { recursive: true, encoding: "utf8" }).map((inside) => join(path, inside));
-  });
-  return Math.max(0, ...files.map((path) => statSync(path).mtimeMs));
 }
 
 /**

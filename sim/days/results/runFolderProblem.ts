@@ -26,6 +26,7 @@ const OURS = new Set([
   ],
   ...["asked.json", "improvement.json", "line-up.json", "doubt.json"],
   ...["demand.json", "dossier.json", "dossier.html", "dossier.pdf", "layout.svg", "layout.pdf", "plans"],
+  ...["layout.json", "equipment.csv", "connections.csv"],
 ]);
 
 /** Annexes of a dossier. */

@@ -4,7 +4,7 @@ import { explain } from "../../../sim/cli/faults.ts";
 import { openFilesLimit, threadsFor } from "../../../sim/cli/openFiles.ts";
 
 it("starts no more threads than can load under the limit on open files, and always one", () => {
-  expect([64, 256, 310, 430, 1024].map(threadsFor)).toEqual([1, 1, 1, 3, 12]);
+  expect([64, 256, 310, 430, 1024].map(threadsFor)).toEqual([1, 16, 20, 30, 80]);
   expect(threadsFor(null)).toBe(Number.POSITIVE_INFINITY);
 });
 

@@ -3,9 +3,9 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { withKept } from "../../../sim/cli/simulate.ts";
 import type { SimulatedDay } from "../../../sim/days/run/index.ts";
+import { callCli } from "../../support/callCli.ts";
 import { cliFolder } from "../../support/cliFolder.ts";
 import { folderDigest } from "../../support/folderDigest.ts";
-import { runCli } from "../../support/runCli.ts";
 import { startCli } from "../../support/startCli.ts";
 
 /** Starting the program and loading the report take most of a second each time. */
@@ -23,7 +23,7 @@ function undisturbed(): Promise<Record<string, string>> {
 
 async function runInOneGo(): Promise<Record<string, string>> {
   const folder = cliFolder();
-  expect((await runCli(folder, [...ARGS.slice(0, -1), "whole", "--threads", "1"])).code).toBe(0);
+  expect((await callCli(folder, [...ARGS.slice(0, -1), "whole", "--threads", "1"])).code).toBe(0);
   return folderDigest(join(folder, "whole"));
 }
 
@@ -48,7 +48,7 @@ describe("a run that is stopped", PATIENCE, () => {
       const line = /Continue with: gambrel (.*)\n$/.exec(err)![1]!;
       expect(line).toBe(`study study.json --replications 200 --out run --threads ${threads} --resume`);
       expect(readdirSync(folder).sort()).toEqual(["plan.json", "run.partial", "study.json"]);
-      expect((await runCli(folder, line.split(" "))).code).toBe(0);
+      expect((await callCli(folder, line.split(" "))).code).toBe(0);
       expect(readdirSync(folder).sort()).toEqual(["plan.json", "run", "study.json"]);
       expect(folderDigest(join(folder, "run"))).toEqual(await undisturbed());
     },
@@ -64,10 +64,10 @@ describe("a run that is stopped", PATIENCE, () => {
     expect(linesIn(journal)).toBeLessThan(600);
     // As if the kill had come in the middle of a line.
     appendFileSync(journal, '{"variant":1,"replication":');
-    const refused = await runCli(folder, ARGS);
+    const refused = await callCli(folder, ARGS);
     expect(refused.code).toBe(2);
     expect(refused.err).toMatch(/run\.partial: an unfinished run is there; add --resume to finish it, or --overwrite/);
-    expect((await runCli(folder, [...ARGS, "--resume", "--threads", "1"])).code).toBe(0);
+    expect((await callCli(folder, [...ARGS, "--resume", "--threads", "1"])).code).toBe(0);
     expect(folderDigest(join(folder, "run"))).toEqual(await undisturbed());
     expect(existsSync(join(folder, "run.partial"))).toBe(false);
   });
@@ -78,7 +78,7 @@ describe("a run that is stopped", PATIENCE, () => {
     await started.until(/./);
     await expect.poll(() => existsSync(join(folder, "run.partial", "header.json")), { timeout: 30_000 }).toBe(true);
     for (const more of [[], ["--overwrite"], ["--resume"]]) {
-      const { code, err } = await runCli(folder, [...ARGS, ...more]);
+      const { code, err } = await callCli(folder, [...ARGS, ...more]);
       expect(code).toBe(2);
       expect(err).toMatch(/a run is under way there \(process \d+ on /);
     }
@@ -101,19 +101,19 @@ describe("a run that is stopped", PATIENCE, () => {
 describe("--resume", PATIENCE, () => {
   it("begins from the start where nothing was begun", async () => {
     const folder = cliFolder();
-    expect((await runCli(folder, ["study", "study.json", "--out", "run", "--resume"])).code).toBe(0);
+    expect((await callCli(folder, ["study", "study.json", "--out", "run", "--resume"])).code).toBe(0);
     expect(existsSync(join(folder, "run", "results.json"))).toBe(true);
   });
 
   it("finds the same run finished already, touches nothing, and says what differs in another one", async () => {
     const folder = cliFolder();
     const args = ["study", "study.json", "--replications", "3", "--out", "run"];
-    expect((await runCli(folder, args)).code).toBe(0);
+    expect((await callCli(folder, args)).code).toBe(0);
     const before = folderDigest(join(folder, "run"));
-    const again = await runCli(folder, [...args, "--resume"]);
+    const again = await callCli(folder, [...args, "--resume"]);
     expect(again.code).toBe(0);
     expect(again.err).toMatch(/^run: finished already; nothing was simulated or written\.\n/);
-    const other = await runCli(folder, [
+    const other = await callCli(folder, [
       "study",
       "study.json",
       "--replications",
@@ -130,8 +130,8 @@ describe("--resume", PATIENCE, () => {
     );
     const file = JSON.parse(readFileSync(join(folder, "study.json"), "utf8"));
     writeFileSync(join(folder, "study.json"), JSON.stringify({ ...file, question: "Another one?" }));
-    expect((await runCli(folder, [...args, "--resume"])).err).toMatch(/differs in the study file \(question\); name/);
-    const traced = await runCli(folder, [...args, "--resume", "--traces", "none"]);
+    expect((await callCli(folder, [...args, "--resume"])).err).toMatch(/differs in the study file \(question\); name/);
+    const traced = await callCli(folder, [...args, "--resume", "--traces", "none"]);
     expect(traced.err).toMatch(/differs in /);
     expect(folderDigest(join(folder, "run"))).toEqual(before);
     expect(existsSync(join(folder, "run.partial"))).toBe(false);
@@ -144,17 +144,17 @@ describe("--resume", PATIENCE, () => {
     started.child.kill("SIGINT");
     await started.ended();
     const other = ["study", "study.json", "--out", "run", "--seed", "another", "--replications", "2"];
-    const { code, err } = await runCli(folder, [...other, "--resume"]);
+    const { code, err } = await callCli(folder, [...other, "--resume"]);
     expect(code).toBe(2);
     expect(err).toMatch(
       /the unfinished run is of another study \(plan, variants, seed, .*--overwrite without --resume/,
     );
-    expect((await runCli(folder, [...other, "--overwrite"])).code).toBe(0);
+    expect((await callCli(folder, [...other, "--overwrite"])).code).toBe(0);
     expect(existsSync(join(folder, "run.partial"))).toBe(false);
   });
 
   it("needs a folder", async () => {
-    const { code, err } = await runCli(cliFolder(), ["study", "study.json", "--json", "--resume"]);
+    const { code, err } = await callCli(cliFolder(), ["study", "study.json", "--json", "--resume"]);
     expect(code).toBe(2);
     expect(err).toMatch(/a run with --json alone is not kept; add --out/);
   });

@@ -2,8 +2,8 @@ import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { explanationWords, noticeableWords } from "../../../../sim/cli/commands/calibrate.ts";
+import { callCli } from "../../../support/callCli.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
-import { runCli } from "../../../support/runCli.ts";
 
 /** Starting the program, some hundred days of the small plan, and drawing. */
 const PATIENCE = { timeout: 90_000 };
@@ -14,7 +14,7 @@ const FEW = ["--days", "5"];
 describe("gambrel calibrate", PATIENCE, () => {
   it("tells that no difference was found, and what would have been, and writes nothing", async () => {
     const folder = cliFolder({ "seen.csv": AGREES });
-    const { code, out, err } = await runCli(folder, ["calibrate", "plan.json", "seen.csv", ...FEW]);
+    const { code, out, err } = await callCli(folder, ["calibrate", "plan.json", "seen.csv", ...FEW]);
     expect({ code, out }).toEqual({ code: 0, out: "" });
     expect(err).toMatch(/2 observed days compared with 5 simulated days\.\n/);
     expect(err).toMatch(/Carcasses out +473 carcasses +\d+/);
@@ -31,7 +31,7 @@ describe("gambrel calibrate", PATIENCE, () => {
   it("tells where a plan differs and which figures would explain it, as JSON too, and draws it where it is told to", async () => {
     const folder = cliFolder({ "seen.csv": DIFFERS });
     const args = ["calibrate", "plan.json", "seen.csv", "--at", "skinning", "--json", "--out", "check", ...FEW];
-    const { code, out, err } = await runCli(folder, args);
+    const { code, out, err } = await callCli(folder, args);
     expect(code).toBe(0);
     expect(err).toMatch(/Heads are counted at the end of skinning\./);
     expect(err).toMatch(/No: the plan does not fit the [\s\S]*What would explain it, one figure/);
@@ -48,14 +48,14 @@ describe("gambrel calibrate", PATIENCE, () => {
     expect(results.explanations[0]).toMatchObject({ path: expect.any(String), removed: expect.any(Number) });
     expect(readdirSync(join(folder, "check")).sort()).toEqual(["charts", "report.html", "results.json"]);
     expect(readdirSync(join(folder, "check", "charts"))).toEqual(["observed.svg"]);
-    const again = await runCli(folder, args);
+    const again = await callCli(folder, args);
     expect(again.code).toBe(2);
     expect(again.err).toMatch(/add --overwrite/);
   });
 
   it("tells every fault of the table, and writes nothing", async () => {
     const folder = cliFolder({ "seen.csv": "06:00-07:00,finish\nx,8.20\n" });
-    const { code, out, err } = await runCli(folder, ["calibrate", "plan.json", "seen.csv", "--out", "check"]);
+    const { code, out, err } = await callCli(folder, ["calibrate", "plan.json", "seen.csv", "--out", "check"]);
     expect({ code, out }).toEqual({ code: 2, out: "" });
     expect(err).toMatch(/seen\.csv: line 2, column "06:00-07:00": "x"/);
     expect(err).toMatch(/seen\.csv: line 2, column "finish": "8\.20" is not a clock time/);
@@ -64,7 +64,7 @@ describe("gambrel calibrate", PATIENCE, () => {
 
   it("answers a stage that is not there, a study in place of a plan, and too few days", async () => {
     const folder = cliFolder({ "seen.csv": AGREES });
-    const run = (...args: string[]) => runCli(folder, ["calibrate", ...args]);
+    const run = (...args: string[]) => callCli(folder, ["calibrate", ...args]);
     expect((await run("plan.json", "seen.csv", "--at", "skining")).err).toMatch(
       /the plan has no stage 'skining'; .*did you mean 'skinning'/,
     );

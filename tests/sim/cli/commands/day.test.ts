@@ -4,11 +4,11 @@ import { describe, expect, it } from "vitest";
 import { daySummary } from "../../../../sim/cli/commands/day.ts";
 import { OWN_TIME, WORK_IN_HAND } from "../../../../sim/day/observations/index.ts";
 import { runSingleDay } from "../../../../sim/index.ts";
+import { callCli } from "../../../support/callCli.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
 import { handMadeResults } from "../../../support/handMadeResults.ts";
 import { killLineDay, smoothPlan } from "../../../support/killStopResults.ts";
 import { readSmallPlan } from "../../../support/readSmallPlan.ts";
-import { runCli } from "../../../support/runCli.ts";
 import { SMALL_PLAN } from "../../../support/smallPlan.ts";
 
 /** Starting the program and loading the report take most of a second each time. */
@@ -26,7 +26,7 @@ const TABLES = [
 describe("gambrel day", PATIENCE, () => {
   it("shows the day on standard error and writes nothing", async () => {
     const folder = cliFolder();
-    const { code, out, err } = await runCli(folder, ["day", "plan.json"]);
+    const { code, out, err } = await callCli(folder, ["day", "plan.json"]);
     expect({ code, out }).toEqual({ code: 0, out: "" });
     expect(err).toMatch(/Carcasses out +\d+ carcasses/);
     expect(err).toMatch(/stage, share of own time +working +blocked +starved +no crew +down +on break/);
@@ -37,7 +37,7 @@ describe("gambrel day", PATIENCE, () => {
   it("gives the same data for the same seed and day, and other data for others", async () => {
     const folder = cliFolder();
     const day = async (...more: string[]): Promise<number | null> => {
-      const { out } = await runCli(folder, ["day", "plan.json", "--json", "--traces", "none", ...more]);
+      const { out } = await callCli(folder, ["day", "plan.json", "--json", "--traces", "none", ...more]);
       return JSON.parse(out).variants[0].values.finish[0];
     };
     const first = await day("--seed", "a");
@@ -48,7 +48,7 @@ describe("gambrel day", PATIENCE, () => {
 
   it("writes a run folder where it is told to", async () => {
     const folder = cliFolder();
-    const { code } = await runCli(folder, ["day", "plan.json", "--out", "my day", "--traces", "exact"]);
+    const { code } = await callCli(folder, ["day", "plan.json", "--out", "my day", "--traces", "exact"]);
     expect(code).toBe(0);
     expect(readdirSync(join(folder, "my day")).sort()).toEqual([
       "charts",
@@ -60,7 +60,7 @@ describe("gambrel day", PATIENCE, () => {
   });
 
   it("points out that a study is no plan", async () => {
-    const { code, err } = await runCli(cliFolder(), ["day", "study.json"]);
+    const { code, err } = await callCli(cliFolder(), ["day", "study.json"]);
     expect(code).toBe(2);
     expect(err).toMatch(/this is a study; run it with "gambrel study"/);
   });

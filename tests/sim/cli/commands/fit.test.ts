@@ -3,9 +3,9 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { UNITS_OF_TIME } from "../../../../sim/cli/options.ts";
 import { time } from "../../../../sim/text/units/index.ts";
+import { callCli } from "../../../support/callCli.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
 import { NAMED_DANGERS } from "../../../support/dangers.ts";
-import { runCli } from "../../../support/runCli.ts";
 import { CYCLES } from "../../../support/timeStudies.ts";
 
 /** Starting the program and drawing take most of a second each time. */
@@ -16,7 +16,7 @@ const FEW = ["--samples", "99"];
 describe("gambrel fit", PATIENCE, () => {
   it("tells people on standard error and prints the part of the plan on standard output", async () => {
     const folder = cliFolder({ "times.csv": TIMES });
-    const { code, out, err } = await runCli(folder, ["fit", "times.csv", ...FEW]);
+    const { code, out, err } = await callCli(folder, ["fit", "times.csv", ...FEW]);
     expect(code).toBe(0);
     expect(JSON.parse(out).line).toEqual([{ name: "skinning", cycle: { lognormal: { mean: "7.152 s", cv: 0.2403 } } }]);
     expect(err).toMatch(/skinning: 20 times/);
@@ -34,7 +34,7 @@ describe("gambrel fit", PATIENCE, () => {
   it("gives everything as JSON, the same for the same seed", async () => {
     const folder = cliFolder({ "times.csv": TIMES.replace(" (s)", "") });
     const results = async (...more: string[]) => {
-      const { out } = await runCli(folder, ["fit", "times.csv", "--unit", "s", "--json", ...FEW, ...more]);
+      const { out } = await callCli(folder, ["fit", "times.csv", "--unit", "s", "--json", ...FEW, ...more]);
       return JSON.parse(out);
     };
     const first = await results();
@@ -46,7 +46,7 @@ describe("gambrel fit", PATIENCE, () => {
 
   it("writes pictures, results and the part of the plan where it is told to, and nothing over other files", async () => {
     const folder = cliFolder({ "times.csv": `who,${TIMES.replaceAll("\n", "\nx,").slice(0, -2)}` });
-    const { code, err } = await runCli(folder, ["fit", "times.csv", "--out", "fits", ...FEW]);
+    const { code, err } = await callCli(folder, ["fit", "times.csv", "--out", "fits", ...FEW]);
     expect(code).toBe(0);
     expect(err).toMatch(/Left out, because they hold no times: who\./);
     expect(readdirSync(join(folder, "fits")).sort()).toEqual([
@@ -60,14 +60,14 @@ describe("gambrel fit", PATIENCE, () => {
       "times-1-skinning.svg",
     ]);
     expect(JSON.parse(readFileSync(join(folder, "fits", "fragment.json"), "utf8")).line[0].name).toBe("skinning");
-    const again = await runCli(folder, ["fit", "times.csv", "--out", "fits", ...FEW]);
+    const again = await callCli(folder, ["fit", "times.csv", "--out", "fits", ...FEW]);
     expect(again.code).toBe(2);
     expect(again.err).toMatch(/add --overwrite/);
   });
 
   it("tells every fault of a table with its line and column, and writes nothing", async () => {
     const folder = cliFolder({ "times.csv": "a (s),b\n4,5\nx,6\n-1,7\n" });
-    const { code, out, err } = await runCli(folder, ["fit", "times.csv", "--out", "fits"]);
+    const { code, out, err } = await callCli(folder, ["fit", "times.csv", "--out", "fits"]);
     expect({ code, out }).toEqual({ code: 2, out: "" });
     expect(err).toMatch(/times\.csv: line 3, column "a \(s\)": "x"/);
     expect(err).toMatch(/times\.csv: line 4, column "a \(s\)": "-1"/);
@@ -78,12 +78,12 @@ describe("gambrel fit", PATIENCE, () => {
 
   it("answers a table that is not there and options that cannot be", async () => {
     const folder = cliFolder();
-    expect((await runCli(folder, ["fit", "none.csv"])).err).toMatch(/none\.csv: there is no such file/);
+    expect((await callCli(folder, ["fit", "none.csv"])).err).toMatch(/none\.csv: there is no such file/);
     for (const args of [
       ["--unit", "sec"],
       ["--samples", "5"],
     ]) {
-      expect((await runCli(folder, ["fit", "none.csv", ...args])).code).toBe(2);
+      expect((await callCli(folder, ["fit", "none.csv", ...args])).code).toBe(2);
     }
   });
 

@@ -2,11 +2,11 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { reportCommand } from "../../../../sim/cli/commands/report.ts";
+import { callCli } from "../../../support/callCli.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
 import { fakeTerminal } from "../../../support/fakeTerminal.ts";
 import { folderDigest } from "../../../support/folderDigest.ts";
 import { improveFileOf } from "../../../support/improveCases.ts";
-import { runCli } from "../../../support/runCli.ts";
 import { startCli } from "../../../support/startCli.ts";
 
 const PATIENCE = { timeout: 60_000 };
@@ -21,7 +21,7 @@ function folderWith(changes: Record<string, unknown>): string {
 describe("gambrel improve", PATIENCE, () => {
   it("tells the recommendation, what it shares out, finalists and curve; leaves them in a folder with a report", async () => {
     const folder = folderWith({});
-    const { code, out, err } = await runCli(folder, ["improve", "improve.json", "--out", "found", "--json"]);
+    const { code, out, err } = await callCli(folder, ["improve", "improve.json", "--out", "found", "--json"]);
     expect([code, err]).toEqual([
       0,
       expect.stringMatching(/^Recommended: stunning \d+, sticking \d+, skinning \d+\.$/m),
@@ -53,18 +53,18 @@ describe("gambrel improve", PATIENCE, () => {
     const { variants } = JSON.parse(readFileSync(join(inside, "results.json"), "utf8"));
     expect(variants[1].estimates.headsPerHour.mean).toBeCloseTo(found.recommended.goal.mean, 9);
     const before = folderDigest(inside);
-    expect((await runCli(folder, ["report", "found"])).code).toBe(0);
+    expect((await callCli(folder, ["report", "found"])).code).toBe(0);
     expect(folderDigest(inside)).toEqual(before);
     writeFileSync(join(inside, "improvement.json"), "{}");
     const spoilt = reportCommand(fakeTerminal(false).terminal, inside, {});
     await expect(spoilt).rejects.toThrow(/improvement\.json: there is no answer in this file/);
-    const again = await runCli(folder, ["improve", "improve.json", "--out", "found"]);
+    const again = await callCli(folder, ["improve", "improve.json", "--out", "found"]);
     expect([again.code, again.err]).toEqual([2, expect.stringMatching(/--overwrite/)]);
   });
 
   it("tells every fault and ends with 2, and writes nothing", async () => {
     const folder = folderWith({ goal: "margin", firstStage: 300 });
-    const { code, err } = await runCli(folder, ["improve", "improve.json", "--out", "found"]);
+    const { code, err } = await callCli(folder, ["improve", "improve.json", "--out", "found"]);
     expect(code).toBe(2);
     expect(err).toMatch(/improve\.json: goal: 'margin', but the plan reckons no margin/);
     expect(err).toMatch(/improve\.json: firstStage: 300/);
@@ -87,26 +87,26 @@ describe("a search that is stopped", { timeout: 180_000 }, () => {
     expect(err).toMatch(/Continue with: gambrel improve improve\.json --out found --threads 1 --resume\n$/);
     expect(readdirSync(folder)).not.toContain("found");
 
-    const other = await runCli(folder, [...ARGS, "--seed", "another", "--resume"]);
+    const other = await callCli(folder, [...ARGS, "--seed", "another", "--resume"]);
     expect([other.code, other.err]).toEqual([
       2,
       expect.stringMatching(/the unfinished run is of another question \(its file, the plan or the seed/),
     ]);
-    expect((await runCli(folder, ARGS)).err).toMatch(/an unfinished run is there; add --resume/);
+    expect((await callCli(folder, ARGS)).err).toMatch(/an unfinished run is there; add --resume/);
 
     const kept = linesIn(folder);
     const second = startCli(folder, [...ARGS, "--threads", "1", "--resume"]);
     await expect.poll(() => linesIn(folder), { timeout: 60_000, interval: 20 }).toBeGreaterThan(kept);
     second.child.kill("SIGKILL");
     expect((await second.ended()).signal).toBe("SIGKILL");
-    expect((await runCli(folder, [...ARGS, "--threads", "2", "--resume"])).code).toBe(0);
+    expect((await callCli(folder, [...ARGS, "--threads", "2", "--resume"])).code).toBe(0);
     expect(existsSync(join(folder, "found.partial"))).toBe(false);
-    expect((await runCli(folder, [...ARGS.slice(0, -1), "whole", "--threads", "1"])).code).toBe(0);
+    expect((await callCli(folder, [...ARGS.slice(0, -1), "whole", "--threads", "1"])).code).toBe(0);
     expect(folderDigest(join(folder, "found"))).toEqual(folderDigest(join(folder, "whole")));
   });
 
   it("needs a folder to be gone on with", async () => {
-    const { code, err } = await runCli(folderWith(QUICK), ["improve", "improve.json", "--resume"]);
+    const { code, err } = await callCli(folderWith(QUICK), ["improve", "improve.json", "--resume"]);
     expect([code, err]).toEqual([
       2,
       expect.stringMatching(/--resume: a search without a folder is not kept; add --out/),

@@ -4,9 +4,9 @@ import { join, resolve } from "node:path";
 import { expect, it, onTestFinished } from "vitest";
 import { builtPage, openedPlan, pageWithPlan, servePage } from "../../../../sim/cli/commands/page.ts";
 import { readInputFile } from "../../../../sim/cli/inputs.ts";
+import { callCli } from "../../../support/callCli.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
 import { pagePath } from "../../../support/openPage.ts";
-import { runCli } from "../../../support/runCli.ts";
 import { SMALL_PLAN } from "../../../support/smallPlan.ts";
 import { startCli } from "../../../support/startCli.ts";
 import { temporaryFolder } from "../../../support/temporaryFolder.ts";
@@ -23,11 +23,11 @@ it("serves the page with the plan in it until Ctrl-C, and ends well", async () =
 }, 90_000);
 
 it("refuses a plan that is not sound, fault by fault, before anything is served", async () => {
-  const run = await runCli(cliFolder({ "bad.json": { name: "x" } }), ["page", "bad.json", "--no-open"]);
+  const run = await callCli(cliFolder({ "bad.json": { name: "x" } }), ["page", "bad.json", "--no-open"]);
   expect(run.code).toBe(2);
   expect(run.err).toContain("bad.json: line:");
   expect(run.err).not.toContain("http://");
-  const port = await runCli(cliFolder(), ["page", "--port", "70000"]);
+  const port = await callCli(cliFolder(), ["page", "--port", "70000"]);
   expect([port.code, port.err.includes("from 1 to 65535")]).toEqual([2, true]);
 }, 60_000);
 
@@ -57,11 +57,11 @@ it("takes a built page as it is unless a source is newer, and says when it build
   writeFileSync(page, "built");
   // An installed package has no sources.
   expect(await builtPage(root, (line) => said.push(line))).toBe(page);
-  mkdirSync(join(root, "viz", "page"), { recursive: true });
-  const config = join(root, "viz", "page", "vite.config.ts");
+  mkdirSync(join(root, "viz", "build"), { recursive: true });
+  const config = join(root, "viz", "build", "page.config.ts");
   writeFileSync(config, "export default { no config");
   utimesSync(config, new Date(0), new Date(0));
-  for (const folder of ["viz", "viz/page"]) utimesSync(join(root, folder), new Date(0), new Date(0));
+  for (const folder of ["viz", "viz/build"]) utimesSync(join(root, folder), new Date(0), new Date(0));
   expect(await builtPage(root, (line) => said.push(line))).toBe(page);
   expect(said).toEqual([]);
   utimesSync(config, new Date(), new Date(Date.now() + 1000));

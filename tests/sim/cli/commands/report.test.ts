@@ -16,18 +16,18 @@ import readWorkbook from "read-excel-file/node";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { reportCommand } from "../../../../sim/cli/commands/report.ts";
 import { BadInput } from "../../../../sim/cli/faults.ts";
+import { callCli } from "../../../support/callCli.ts";
 import { fakeTerminal } from "../../../support/fakeTerminal.ts";
-import { runCli } from "../../../support/runCli.ts";
 import { SMALL_PLAN } from "../../../support/smallPlan.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "gambrel-report-"));
 const run = join(folder, "run");
 const text = (name: string) => readFileSync(join(run, name), "utf8");
-const report = (args: readonly string[], env = {}) => runCli(folder, ["report", ...args], env);
+const report = (args: readonly string[], env = {}) => callCli(folder, ["report", ...args], env);
 
 beforeAll(async () => {
   writeFileSync(join(folder, "plan.json"), JSON.stringify(SMALL_PLAN));
-  await runCli(folder, ["day", "plan.json", "--out", "run"]);
+  await callCli(folder, ["day", "plan.json", "--out", "run"]);
 }, 120_000);
 
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

@@ -4,10 +4,10 @@ import { describe, expect, it } from "vitest";
 import { checkNewFile, writeNewFile } from "../../../../sim/cli/commands/size.ts";
 import { BadInput } from "../../../../sim/cli/faults.ts";
 import { KINDS_OF_PLANT } from "../../../../sim/cli/options.ts";
+import { callCli } from "../../../support/callCli.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
 import { NAMED_DANGERS } from "../../../support/dangers.ts";
 import { demandFile } from "../../../support/demands.ts";
-import { runCli } from "../../../support/runCli.ts";
 import { temporaryFolder } from "../../../support/temporaryFolder.ts";
 
 const PATIENCE = { timeout: 120_000 };
@@ -33,7 +33,7 @@ const SMALL = demandFile({ steps: Object.fromEntries(LEFT_OUT.map((name) => [nam
 describe("gambrel size", PATIENCE, () => {
   it("tells the design, estimate beside simulation with its interval, and every figure's source; writes a plan that is sound", async () => {
     const folder = folderWith(SMALL);
-    const { code, err } = await runCli(folder, ["size", "demand.json", "--replications", "3", "--out", "first.json"]);
+    const { code, err } = await callCli(folder, ["size", "demand.json", "--replications", "3", "--out", "first.json"]);
     expect(code).toBe(0);
     expect(err).toMatch(/^Full line by hand: \d+ people in each shift; in 3 simulated days it ends work at \d\d:\d\d/m);
     expect(err).toMatch(/takt: 1 \/ design rate +\d/);
@@ -42,31 +42,31 @@ describe("gambrel size", PATIENCE, () => {
     expect(err).toMatch(/given by the demand:\n {2}heads a week 20000/);
     expect(err).toMatch(/published:\n {2}\(Lebas/);
     expect(err).toMatch(/invented, to be replaced by your own:/);
-    const check = await runCli(folder, ["check", "first.json"]);
+    const check = await callCli(folder, ["check", "first.json"]);
     expect(check.code).toBe(0);
   });
 
   it("shows every kind of plant in a row, and writes the plan of the one that is asked for", async () => {
     const folder = folderWith(SMALL);
     const choice = ["--alternative", "compact plant, fewest people", "--out", "small.json"];
-    const { code, err } = await runCli(folder, ["size", "demand.json", "--replications", "2", ...choice]);
+    const { code, err } = await callCli(folder, ["size", "demand.json", "--replications", "2", ...choice]);
     expect(code).toBe(0);
     for (const name of KINDS_OF_PLANT) expect(err).toMatch(new RegExp(`^${name} +\\d+ +\\d+ +\\d`, "m"));
     expect(err).toMatch(/^What the plan does: compact plant, fewest people$/m);
     const plan = JSON.parse(readFileSync(join(folder, "small.json"), "utf8"));
     expect(plan.crews.map(({ name }: { name: string }) => name)).toContain("live side");
-    const refused = await runCli(folder, ["size", "demand.json", "--alternative", "huge plant"]);
+    const refused = await callCli(folder, ["size", "demand.json", "--alternative", "huge plant"]);
     expect(refused.code).toBe(2);
   });
 
   it("says what hurts on such a line, and who decides", async () => {
-    const { err } = await runCli(folderWith(SMALL), ["size", "demand.json", "--replications", "2"]);
+    const { err } = await callCli(folderWith(SMALL), ["size", "demand.json", "--replications", "2"]);
     for (const danger of NAMED_DANGERS) expect(err).toMatch(danger);
   });
 
   it("prints design and results as JSON and writes nothing unless asked", async () => {
     const folder = folderWith(SMALL);
-    const { code, out } = await runCli(folder, ["size", "demand.json", "--replications", "2", "--json"]);
+    const { code, out } = await callCli(folder, ["size", "demand.json", "--replications", "2", "--json"]);
     expect(code).toBe(0);
     const { design, simulated } = JSON.parse(out);
     expect(design.rate.headsPerDay).toBe(4000);
@@ -75,7 +75,7 @@ describe("gambrel size", PATIENCE, () => {
   });
 
   it("tells every fault and ends with 2", async () => {
-    const { code, err } = await runCli(folderWith(demandFile({ stpes: {}, week: { days: 9 } })), [
+    const { code, err } = await callCli(folderWith(demandFile({ stpes: {}, week: { days: 9 } })), [
       "size",
       "demand.json",
       "--out",
@@ -126,11 +126,11 @@ describe("gambrel size", PATIENCE, () => {
   it("never replaces a file unless told to, and finds that out before it works", async () => {
     const folder = folderWith(SMALL);
     writeFileSync(join(folder, "mine.json"), "precious");
-    const refused = await runCli(folder, ["size", "demand.json", "--out", "mine.json"]);
+    const refused = await callCli(folder, ["size", "demand.json", "--out", "mine.json"]);
     expect(refused.code).toBe(2);
     expect(refused.err).toMatch(/mine\.json: this file exists; name another one, or add --overwrite/);
     expect(readFileSync(join(folder, "mine.json"), "utf8")).toBe("precious");
-    const nowhere = await runCli(folder, ["size", "demand.json", "--out", "no/where.json"]);
+    const nowhere = await callCli(folder, ["size", "demand.json", "--out", "no/where.json"]);
     expect(nowhere.err).toMatch(/there is no folder no; make it first/);
   });
 });

@@ -8,9 +8,9 @@ import { commandTree } from "../../../../sim/cli/commandTree.ts";
 import { program } from "../../../../sim/cli/program.ts";
 import { addTryOptions } from "../../../../sim/cli/tryOptions.ts";
 import { readTries, TRY_OPTIONS, tryStudyFile } from "../../../../sim/questions/try/index.ts";
+import { callCli } from "../../../support/callCli.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
 import { fakeTerminal } from "../../../support/fakeTerminal.ts";
-import { runCli } from "../../../support/runCli.ts";
 
 /** Starting the program takes most of a second each time. */
 const PATIENCE = { timeout: 120_000 };
@@ -25,7 +25,7 @@ function words(line: string): string[] {
 describe("gambrel try", PATIENCE, () => {
   it("begins with what happens, then the table, and writes nothing", async () => {
     const folder = cliFolder();
-    const { code, out, err } = await runCli(folder, ["try", "plan.json", "--ill", "dressing=1", ...FEW]);
+    const { code, out, err } = await callCli(folder, ["try", "plan.json", "--ill", "dressing=1", ...FEW]);
     expect({ code, out }).toEqual({ code: 0, out: "" });
     expect(err).toMatch(
       /\nWith “one ill at dressing” (work ends .* later, at \d\d:\d\d|work ends as it does today|3 simulated days cannot tell)/,
@@ -50,7 +50,7 @@ describe("gambrel try", PATIENCE, () => {
       "finish=10 min",
     ];
     mkdirSync(join(folder, "questions"));
-    const written = await runCli(folder, ["try", "plan.json", ...asked, ...FEW, "--as-study", "questions/ill.json"]);
+    const written = await callCli(folder, ["try", "plan.json", ...asked, ...FEW, "--as-study", "questions/ill.json"]);
     expect(written).toMatchObject({ code: 0, out: "" });
     expect(written.err).toMatch(/Written: questions\/ill\.json\. Run it with: gambrel study questions\/ill\.json/);
     expect(JSON.parse(readFileSync(join(folder, "questions/ill.json"), "utf8"))).toMatchObject({
@@ -58,8 +58,8 @@ describe("gambrel try", PATIENCE, () => {
       matters: [{ response: "finish", difference: "10 min" }],
     });
     const [tried, studied] = await Promise.all([
-      runCli(folder, ["try", "plan.json", ...asked, ...FEW, "--json"]),
-      runCli(folder, ["study", "questions/ill.json", "--json", "--threads", "1"]),
+      callCli(folder, ["try", "plan.json", ...asked, ...FEW, "--json"]),
+      callCli(folder, ["study", "questions/ill.json", "--json", "--threads", "1"]),
     ]);
     const [one, other] = [tried, studied].map(({ out }) => JSON.parse(out));
     expect(one.decision.verdict).toMatch(/“one ill at dressing/);
@@ -71,7 +71,7 @@ describe("gambrel try", PATIENCE, () => {
       study,
     });
     expect(withoutCommand(one)).toEqual(withoutCommand(other));
-    const again = await runCli(folder, ["try", "plan.json", ...asked, ...FEW, "--as-study", "questions/ill.json"]);
+    const again = await callCli(folder, ["try", "plan.json", ...asked, ...FEW, "--as-study", "questions/ill.json"]);
     expect(again.code).toBe(2);
     expect(again.err).toMatch(/questions\/ill\.json: this file is there already/);
   });
@@ -79,7 +79,7 @@ describe("gambrel try", PATIENCE, () => {
   it("asks of today's plan alone where nothing is tried: what decides, what is told besides, and for whom", async () => {
     const folder = cliFolder();
     const asked = ["--decides", "headsPerHour", "--also", "carcasses", "finish", "--reader", "official veterinarian"];
-    const { code, err, out } = await runCli(folder, ["try", "plan.json", ...asked, ...FEW, "--json"]);
+    const { code, err, out } = await callCli(folder, ["try", "plan.json", ...asked, ...FEW, "--json"]);
     expect(code).toBe(0);
     const { decision, study, responses, variants } = JSON.parse(out);
     expect(variants).toHaveLength(1);
@@ -88,14 +88,14 @@ describe("gambrel try", PATIENCE, () => {
     expect(study.command).toMatch(/--also carcasses --also finish --reader 'official veterinarian'/);
     expect(decision.verdict).toMatch(/^(Today|The plan watches no time limit).*Throughput.* on average\.$/s);
     expect(err).toMatch(/Nothing was tried: 3 simulated days of the plan as it is/);
-    const wrong = await runCli(folder, ["try", "plan.json", "--also", "heads"]);
+    const wrong = await callCli(folder, ["try", "plan.json", "--also", "heads"]);
     expect(wrong.code).toBe(2);
     expect(wrong.err).toMatch(/--also heads: 'heads' is not a result of this plan/);
   });
 
   it("writes a whole run, of which the study can be run again", async () => {
     const folder = cliFolder();
-    const { code, err } = await runCli(folder, [
+    const { code, err } = await callCli(folder, [
       "try",
       "plan.json",
       "--fewer",
@@ -119,7 +119,7 @@ describe("gambrel try", PATIENCE, () => {
 
   it("tells all that is wrong at once, and what is allowed, and writes nothing", async () => {
     const folder = cliFolder();
-    const { code, out, err } = await runCli(folder, [
+    const { code, out, err } = await callCli(folder, [
       ...[
         "try",
         "plan.json",
@@ -142,7 +142,7 @@ describe("gambrel try", PATIENCE, () => {
     expect(err).toMatch(/--matters finish: no result with an amount/);
     expect(err).toMatch(/4 faults found\. Nothing was written\./);
     expect(existsSync(join(folder, "new.json"))).toBe(false);
-    const outside = await runCli(folder, ["try", "plan.json", "--break", "coffee=09:00", "--matters", "finish=5"]);
+    const outside = await callCli(folder, ["try", "plan.json", "--break", "coffee=09:00", "--matters", "finish=5"]);
     expect(outside.code).toBe(2);
     expect(outside.err).toMatch(/try 'coffee at 09:00', day\.breaks\[0\]: the break .* lies outside the shifts/);
   });
@@ -150,8 +150,8 @@ describe("gambrel try", PATIENCE, () => {
   it("points out that a study is no plan, and meets a wrong option by the nearest", async () => {
     const folder = cliFolder();
     const [study, option] = await Promise.all([
-      runCli(folder, ["try", "study.json", "--ill", "dressing=1"]),
-      runCli(folder, ["try", "plan.json", "--lories", "spread"]),
+      callCli(folder, ["try", "study.json", "--ill", "dressing=1"]),
+      callCli(folder, ["try", "plan.json", "--lories", "spread"]),
     ]);
     expect(study).toMatchObject({ code: 2, out: "" });
     expect(option.code).toBe(2);

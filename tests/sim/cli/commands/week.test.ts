@@ -5,8 +5,8 @@ import { readPlan } from "../../../../sim/asked/plan/index.ts";
 import { responsesOf } from "../../../../sim/day/observations/index.ts";
 import { readTries } from "../../../../sim/questions/try/index.ts";
 import { weekStudy } from "../../../../sim/questions/week/index.ts";
+import { callCli } from "../../../support/callCli.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
-import { runCli } from "../../../support/runCli.ts";
 
 /** Starting the program takes most of a second each time. */
 const PATIENCE = { timeout: 120_000 };
@@ -17,7 +17,7 @@ const FEW = ["--weeks", "3", "--threads", "1"];
 describe("gambrel week", PATIENCE, () => {
   it("tells each day and the week, with conservation checked at every event, and leaves a report", async () => {
     const folder = cliFolder();
-    const { code, err } = await runCli(folder, ["week", WEEK, ...FEW, "--verify", "--out", "run"]);
+    const { code, err } = await callCli(folder, ["week", WEEK, ...FEW, "--verify", "--out", "run"]);
     expect(code).toBe(0);
     expect(err).toMatch(/\nWork ends latest on (Monday|Tuesday|Thursday), at 1\d:\d\d \(mean of 3 weeks\)/);
     expect(err).toMatch(/\b3 of 3 weeks simulated/);
@@ -35,7 +35,7 @@ describe("gambrel week", PATIENCE, () => {
   });
 
   it("refuses a plan of one day alone, and says how to write a week", async () => {
-    const { code, err } = await runCli(cliFolder(), ["week", "plan.json", ...FEW]);
+    const { code, err } = await callCli(cliFolder(), ["week", "plan.json", ...FEW]);
     expect(code).toBe(2);
     expect(err).toMatch(/plan\.json: this plan is of one day alone; give it a "week" with its days, or write/);
   });
@@ -45,11 +45,11 @@ describe("gambrel week", PATIENCE, () => {
     const { week, ...plant } = json;
     writeFileSync(join(folder, "plant.json"), JSON.stringify(plant));
     writeFileSync(join(folder, "week.json"), JSON.stringify({ plan: "plant.json", name: "our week", week }));
-    const { code, err } = await runCli(folder, ["check", "week.json"]);
+    const { code, err } = await callCli(folder, ["check", "week.json"]);
     expect({ code, err }).toMatchObject({ code: 0 });
     expect(err).toMatch(/week\.json: valid\. Plan "our week": .* A week of 5 days, 4 of them with work, 2 orders\./);
     writeFileSync(join(folder, "lost.json"), JSON.stringify({ plan: "no.json", week }));
-    const lost = await runCli(folder, ["week", "lost.json", ...FEW]);
+    const lost = await callCli(folder, ["week", "lost.json", ...FEW]);
     expect(lost.code).toBe(2);
     expect(lost.err).toMatch(/lost\.json: plan: .*no\.json/);
   });

@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { callCli } from "../../../support/callCli.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
-import { runCli } from "../../../support/runCli.ts";
 
 /** Starting the program takes most of a second each time, and each run tries several plans. */
 const PATIENCE = { timeout: 120_000 };
@@ -11,7 +11,7 @@ const FEW = ["--replications", "3", "--threads", "1"];
 describe("gambrel why", PATIENCE, () => {
   it("says what the end of work was owed to, how it moves, and what to change first", async () => {
     const folder = cliFolder();
-    const { code, out, err } = await runCli(folder, ["why", "plan.json", ...FEW]);
+    const { code, out, err } = await callCli(folder, ["why", "plan.json", ...FEW]);
     expect({ code, out }).toEqual({ code: 0, out: "" });
     expect(err).toMatch(/Means over 3 days of seed "1", 95 % intervals in brackets/);
     expect(err).toMatch(/The line waited for \w+.*: its work +[\d.]+ (s|min|h) +\(.+ to .+\) +\d+\.\d %/);
@@ -29,7 +29,7 @@ describe("gambrel why", PATIENCE, () => {
 
   it("gives all of it as data, and a run folder where it is told to", async () => {
     const folder = cliFolder();
-    const { out, code } = await runCli(folder, ["why", "plan.json", ...FEW, "--json", "--out", "why"]);
+    const { out, code } = await callCli(folder, ["why", "plan.json", ...FEW, "--json", "--out", "why"]);
     expect(code).toBe(0);
     const results = JSON.parse(out);
     const [base, ...tried] = results.variants;
@@ -51,8 +51,8 @@ describe("gambrel why", PATIENCE, () => {
 
   it("points out that a study is no plan, and that days are counted in whole numbers", async () => {
     const folder = cliFolder();
-    expect(await runCli(folder, ["why", "study.json"])).toMatchObject({ code: 2, out: "" });
-    const { code, err } = await runCli(folder, ["why", "plan.json", "--replications", "many"]);
+    expect(await callCli(folder, ["why", "study.json"])).toMatchObject({ code: 2, out: "" });
+    const { code, err } = await callCli(folder, ["why", "plan.json", "--replications", "many"]);
     expect(code).toBe(2);
     expect(err).toMatch(/Give a whole number/);
   });

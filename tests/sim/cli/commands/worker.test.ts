@@ -2,6 +2,7 @@ import { hostname } from "node:os";
 import { join } from "node:path";
 import { Redis } from "ioredis";
 import { describe, expect, it, onTestFinished } from "vitest";
+import { callCli } from "../../../support/callCli.ts";
 import { cliFolder } from "../../../support/cliFolder.ts";
 import { folderDigest } from "../../../support/folderDigest.ts";
 import { itWithRedis } from "../../../support/redisServer.ts";
@@ -36,7 +37,7 @@ function withoutQueue(): Promise<Record<string, string>> {
 
 async function runHere(): Promise<Record<string, string>> {
   const folder = cliFolder();
-  expect((await runCli(folder, [...ARGS, "--threads", "1", "--out", "here"])).code).toBe(0);
+  expect((await callCli(folder, [...ARGS, "--threads", "1", "--out", "here"])).code).toBe(0);
   return folderDigest(join(folder, "here"));
 }
 
@@ -76,7 +77,7 @@ describe("gambrel worker", () => {
     expect(err).toContain(`--queue ${address} --resume`);
     worker.child.kill("SIGINT");
     expect((await worker.ended()).code).toBe(130);
-    expect((await runCli(folder, [...ARGS, "--out", "run", "--resume"])).code).toBe(0);
+    expect((await callCli(folder, [...ARGS, "--out", "run", "--resume"])).code).toBe(0);
     expect(folderDigest(join(folder, "run"))).toEqual(await withoutQueue());
   });
 

@@ -19,7 +19,7 @@ function rowOf(sheet: typeof own, service: Service, what: string) {
   if (found === undefined) throw new Error(`no "${what}" among ${rows.map((row) => row.what).join("; ")}`);
   return found;
 }
-const valueOf = (...where: Parameters<typeof rowOf>) => rowOf(...where).value;
+const figureOf = (...where: Parameters<typeof rowOf>) => rowOf(...where).value;
 const sum = (values: ArrayLike<number>) => Array.from(values).reduce((total, value) => total + value, 0);
 const mean = (values: readonly number[]) => sum(values) / values.length;
 
@@ -61,21 +61,21 @@ describe("the profile of a day", () => {
 describe("the connection sheet, beside values from outside", () => {
   it("1,000 L of water from 10 to 60 and 82 °C take 58.08 and 83.69 kWh (property library, 3 bar), within 0.5 %", () => {
     // Ferncote: 6 m³ at 60 °C; tools 180 L/h at 82 °C; hands 200 L/h at 40 °C.
-    const hot = (what: string) => 1000 * valueOf(own, "hot water", what);
+    const hot = (what: string) => 1000 * figureOf(own, "hot water", what);
     const heat = (hot("cleaning, warm") * 58.084 + hot("tool sterilisers") * 83.693 + hot("hand wash") * 34.86) / 1000;
-    expect(valueOf(own, "hot water", "heat a day") / heat).toBeCloseTo(1, 2);
+    expect(figureOf(own, "hot water", "heat a day") / heat).toBeCloseTo(1, 2);
     expect(hot("cleaning, warm")).toBeCloseTo(6000, 6);
   });
 
   it("ammonia from -8 to 35 °C has 5.1707 without losses (property library), 65 % of it are 3.361", () => {
     // Property equations differ by up to 1e-3.
-    expect(Math.abs(valueOf(own, "refrigeration", "chilling: coefficient") / (0.65 * 5.1707) - 1)).toBeLessThan(1e-3);
+    expect(Math.abs(figureOf(own, "refrigeration", "chilling: coefficient") / (0.65 * 5.1707) - 1)).toBeLessThan(1e-3);
   });
 
   it("refrigeration takes out what comes in: carcasses + doors + people + walls + fans and lights", () => {
-    const carcasses = valueOf(own, "refrigeration", "chilling: heat of the carcasses");
-    const other = valueOf(own, "refrigeration", "chilling: doors");
-    expect(valueOf(own, "refrigeration", "chilling: all heat")).toBeCloseTo(carcasses + other, 9);
+    const carcasses = figureOf(own, "refrigeration", "chilling: heat of the carcasses");
+    const other = figureOf(own, "refrigeration", "chilling: doors");
+    expect(figureOf(own, "refrigeration", "chilling: all heat")).toBeCloseTo(carcasses + other, 9);
     // Fans 4.5 and lights 0.6 kW, walls 2.5 kW; half a person at 0 °C: 272 W / 2 (ASHRAE Refrigeration, from memory).
     expect(other - 4.5 - 0.6 - 2.5 - 0.136).toBeCloseTo(
       OWN.plan.line.flatMap((stage) => ("cooling" in stage ? [stage.cooling!.doorKilowatts] : []))[0]!,
@@ -87,29 +87,29 @@ describe("the connection sheet, beside values from outside", () => {
   });
 
   it("compressed air at a ratio of 8 takes 0.079936 kWh/m³ in one ideal stage (textbook), 0.1142 at 70 %", () => {
-    expect(valueOf(own, "compressed air", "compressor") / ((40 * 0.079936) / 0.7)).toBeCloseTo(1, 4);
+    expect(figureOf(own, "compressed air", "compressor") / ((40 * 0.079936) / 0.7)).toBeCloseTo(1, 4);
   });
 
   it("40 CFR 432.12 allows 0.24, 0.12 and 0.40 g for each kg of live weight", () => {
     const live = mean(OWN.days.map(({ masses }) => masses.liveKg));
-    expect(valueOf(own, "drains", "what a limit")).toBeCloseTo((0.24 * live) / 1000, 9);
-    expect(valueOf(own, "drains", "the same: oil")).toBeCloseTo((0.12 * live) / 1000, 9);
-    expect(valueOf(own, "drains", "the same: solids")).toBeCloseTo((0.4 * live) / 1000, 9);
+    expect(figureOf(own, "drains", "what a limit")).toBeCloseTo((0.24 * live) / 1000, 9);
+    expect(figureOf(own, "drains", "the same: oil")).toBeCloseTo((0.12 * live) / 1000, 9);
+    expect(figureOf(own, "drains", "the same: solids")).toBeCloseTo((0.4 * live) / 1000, 9);
   });
 
   it("oxygen demand is litres x 3 g/L less the 30 % taken out, as the plan gives it", () => {
-    expect(valueOf(own, "drains", "oxygen demand (COD)")).toBeCloseTo(
-      valueOf(own, "drains", "waste water a day") * 3 * 0.7,
+    expect(figureOf(own, "drains", "oxygen demand (COD)")).toBeCloseTo(
+      figureOf(own, "drains", "waste water a day") * 3 * 0.7,
       9,
     );
   });
 
   it("a usual plant of the tool's own figures lies inside what is published for chickens, by analogy: 1.45 to 6.30 m³ and 170 to 490 kWh a tonne", () => {
     for (const sheet of [own, assumed]) {
-      expect(valueOf(sheet, "cold water", "for a tonne")).toBeGreaterThan(1.45);
-      expect(valueOf(sheet, "cold water", "for a tonne")).toBeLessThan(6.3);
-      expect(valueOf(sheet, "electricity", "electricity and fuel")).toBeGreaterThan(160);
-      expect(valueOf(sheet, "electricity", "electricity and fuel")).toBeLessThan(490);
+      expect(figureOf(sheet, "cold water", "for a tonne")).toBeGreaterThan(1.45);
+      expect(figureOf(sheet, "cold water", "for a tonne")).toBeLessThan(6.3);
+      expect(figureOf(sheet, "electricity", "electricity and fuel")).toBeGreaterThan(160);
+      expect(figureOf(sheet, "electricity", "electricity and fuel")).toBeLessThan(490);
     }
   });
 });
@@ -140,7 +140,7 @@ describe("the connection sheet", () => {
     const { plan, days } = ASSUMED;
     const site = { given: { "water.tools": (2 * 15) / 3_600_000 }, rooms: {}, categories: {} };
     const doubled = sheetOf({ ...ASSUMED, plan: { ...plan, site }, layout: plantLayout({ ...plan, site }, days) });
-    const tools = (sheet: typeof own) => valueOf(sheet, "hot water", "tool sterilisers");
+    const tools = (sheet: typeof own) => figureOf(sheet, "hot water", "tool sterilisers");
     expect(tools(doubled) / tools(assumed)).toBeCloseTo(2, 9);
   });
 
@@ -149,12 +149,12 @@ describe("the connection sheet", () => {
       [own, OWN],
       [assumed, ASSUMED],
     ] as const) {
-      const peak = valueOf(sheet, "electricity", "peak together");
-      expect(peak).toBeLessThan(valueOf(sheet, "electricity", "connected"));
-      expect(peak).toBeGreaterThan(valueOf(sheet, "electricity", "a day") / 24);
-      expect(valueOf(sheet, "electricity", "to ask for") / peak).toBeCloseTo(1.15, 9);
-      expect(valueOf(sheet, "cold water", "fresh water, busiest")).toBeGreaterThanOrEqual(
-        valueOf(sheet, "cold water", "the same while"),
+      const peak = figureOf(sheet, "electricity", "peak together");
+      expect(peak).toBeLessThan(figureOf(sheet, "electricity", "connected"));
+      expect(peak).toBeGreaterThan(figureOf(sheet, "electricity", "a day") / 24);
+      expect(figureOf(sheet, "electricity", "to ask for") / peak).toBeCloseTo(1.15, 9);
+      expect(figureOf(sheet, "cold water", "fresh water, busiest")).toBeGreaterThanOrEqual(
+        figureOf(sheet, "cold water", "the same while"),
       );
       expect(sheet.days).toBe(days.length);
     }
@@ -164,7 +164,7 @@ describe("the connection sheet", () => {
     const floor = ASSUMED.layout.rooms
       .filter(({ kind }) => kind === "live side")
       .reduce((total, { squareMetres }) => total + squareMetres, 0);
-    expect(valueOf(assumed, "ventilation", "live animals")).toBeCloseTo(floor * 4 * 12, 6);
+    expect(figureOf(assumed, "ventilation", "live animals")).toBeCloseTo(floor * 4 * 12, 6);
   });
 });
 

@@ -2,7 +2,8 @@ import { readFileSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vite";
-import { noteModules, oneFile } from "./build/oneFile.ts";
+import { noteModules } from "./licences.ts";
+import { oneFile } from "./oneFile.ts";
 
 const HERE = dirname(fileURLToPath(import.meta.url));
 const ROOT = resolve(HERE, "../..");
@@ -11,7 +12,7 @@ const modules = new Set<string>();
 
 /** The live page as one file that opens from a disk, a mail or any host. */
 export default defineConfig({
-  root: HERE,
+  root: resolve(ROOT, "viz/page"),
   base: "./",
   define: { __VERSION__: JSON.stringify(version) },
   worker: { format: "iife", plugins: () => [noteModules(modules)] },

@@ -1,9 +1,6 @@
 import { createHash } from "node:crypto";
-import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { dirname, join } from "node:path";
 import type { Plugin } from "vite";
-
-const LICENCE_FILE = /^(licen[cs]e|copying)(\.(md|txt))?$/iu;
+import { licencesOf } from "./licences.ts";
 
 /**
  * Puts script, style and the licences of everything in them into the page, with a policy that names the scripts by their
@@ -39,19 +36,6 @@ export function oneFile(modules: Set<string>): Plugin {
   };
 }
 
-/** Notes the modules that a build puts together; the worker is a build of its own. */
-export function noteModules(modules: Set<string>): Plugin {
-  return {
-    name: "note-modules",
-    apply: "build",
-    generateBundle(_, bundle) {
-      for (const file of Object.values(bundle)) {
-        if (file.type === "chunk") for (const id of Object.keys(file.modules)) modules.add(id);
-      }
-    },
-  };
-}
-
 function tag(name: "script" | "link", file: string): RegExp {
   const escaped = file.replace(/[.*+?^${}()|[\]\\]/gu, "\\$&");
   return new RegExp(`<${name}[^>]*${escaped}"[^>]*>${name === "script" ? "</script>" : ""}`, "u");
@@ -68,33 +52,4 @@ function policyFor(scripts: string): string {
     "base-uri 'none'",
     "form-action 'none'",
   ].join("; ");
-}
-
-/**
- * The licence of every package that the modules come from, with its text, in alphabetical order: what has to go along
- * with the page. `modules`: paths as the bundler gives them. Throws for a package that tells no licence.
- */
-export function licencesOf(modules: Iterable<string>): string {
-  const folders = new Set([...modules].flatMap((id) => packageFolder(id.split("?")[0]!) ?? []));
-  const parts = [...folders].map((folder) => {
-    const { name, version, license } = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
-    const file = readdirSync(folder).find((each) => LICENCE_FILE.test(each));
-    if (typeof license !== "string" && file === undefined) throw new Error(`${name}: no licence is told`);
-    const text = file === undefined ? "" : readFileSync(join(folder, file), "utf8").trim();
-    return { name: String(name), text: `${name} ${version}: ${license ?? "see below"}\n\n${text}` };
-  });
-  parts.sort((a, b) => (a.name < b.name ? -1 : 1));
-  return parts.map(({ text }) => text).join("\n\n----\n\n");
-}
-
-/** The folder of the package that a module belongs to; null for the program's own modules. */
-function packageFolder(path: string): string | null {
-  if (!path.includes("/node_modules/")) return null;
-  for (let folder = dirname(path); !folder.endsWith("/node_modules"); folder = dirname(folder)) {
-    const manifest = join(folder, "package.json");
-    // Packages put small manifests into folders of theirs, without a name.
-    if (existsSync(manifest) && JSON.parse(readFileSync(manifest, "utf8")).name !== undefined) return folder;
-    if (folder === dirname(folder)) return null;
-  }
-  return null;
 }

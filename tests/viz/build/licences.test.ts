@@ -1,8 +1,8 @@
 import { resolve } from "node:path";
 import { expect, it } from "vitest";
-import { licencesOf } from "../../../../viz/page/build/oneFile.ts";
+import { licencesOf } from "../../../viz/build/licences.ts";
 
-const ROOT = resolve(import.meta.dirname, "../../../..");
+const ROOT = resolve(import.meta.dirname, "../../..");
 const inPackage = (path: string) => resolve(ROOT, "node_modules", path);
 
 it("tells the licence of every package once, with its text, and none of the program's own modules", () => {
