@@ -5,62 +5,6 @@ const words = (name: string) => ({ name, unit: "" });
 const figure = (name: string, unit: string, decimals = 0) => ({ name, unit, decimals });
 
 type Layout = KindTold["built"]["layout"];
-type Equipment = KindTold["built"]["equipment"];
-type Connections = KindTold["built"]["connections"];
-
-/** What has to be bought; no makers, no brands. */
-export function equipmentTable(equipment: Equipment): DossierTable {
-  return {
-    name: "Equipment",
-    columns: [
-      ...[words("Part"), words("Name"), words("What"), figure("Number", "", 1), words("of"), words("Rate needed")],
-      ...[
-        figure("Places before", ""),
-        figure("Length", "m", 1),
-        words("Connected to"),
-        words("Why"),
-        words("Stand-by"),
-      ],
-    ],
-    rows: equipment.map((each) => [
-      ...[each.group, each.name, each.what, each.number, each.unit, each.rateNeeded],
-      ...[each.places, each.metres, each.connectedTo.join(", "), each.why, each.standBy],
-    ]),
-    notes: ["No makers and no brands. Prices are those of the demand: the annex for the bank."],
-  };
-}
-
-/** Every service with its figures, formulas and sources. */
-export function connectionTables({ parts, days }: Connections): DossierTable[] {
-  return parts.map(({ service, rows }) => ({
-    name: `${service[0]!.toUpperCase()}${service.slice(1)}`,
-    columns: [words("What"), figure("Figure", "", 1), words("Unit"), words("How it comes about"), words("Source")],
-    rows: rows.map(({ what, value, unit, formula, source }) => [what, value, unit, formula, source]),
-    notes: [`By ${days} simulated ${days === 1 ? "day" : "days"}.`],
-  }));
-}
-
-/** By-products by legal category, with containers and collections. */
-export function byProductTable({ byProducts }: Connections): DossierTable {
-  return {
-    name: "By-products",
-    columns: [
-      ...[
-        words("What"),
-        figure("Category", ""),
-        figure("A day", "kg"),
-        figure("Most", "kg"),
-        figure("A container", "kg"),
-      ],
-      ...[figure("Containers", ""), figure("Changes a day", ""), figure("Collections a day", ""), words("Why")],
-    ],
-    rows: byProducts.map((each) => [
-      ...[each.name, each.category, each.kilograms, each.kilogramsMost, each.containerKilograms],
-      ...[each.containers, each.changes, each.collectionsPerDay, each.reason],
-    ]),
-    notes: ["Categories of Regulation (EC) 1069/2009. What is mixed with category 2 is category 2."],
-  };
-}
 
 /** Rooms with their floor; numbers are those of the drawing. */
 export function roomTable({ rooms }: Layout): DossierTable {

@@ -89,7 +89,7 @@ describe("gambrel size", PATIENCE, () => {
   it("writes a dossier to a folder: documents, drawing, workbook, figures, every plan; and never into a folder of somebody else's", async () => {
     const demand = { ...SMALL, compare: { kinds: ["compact plant"] } };
     const folder = folderWith(demand);
-    const { code, err } = await runCli(folder, ["size", "demand.json", "--replications", "2", "--out", "dossier"]);
+    const { code, err } = await callCli(folder, ["size", "demand.json", "--replications", "2", "--out", "dossier"]);
     expect(err).toMatch(/^Build: compact plant\.$/m);
     expect(err).toMatch(/Money is open, since the demand names no prices/);
     for (const danger of NAMED_DANGERS) expect(err).toMatch(danger);
@@ -115,10 +115,10 @@ describe("gambrel size", PATIENCE, () => {
     expect(pages).toBeGreaterThan(3);
     expect(pages).toBeLessThanOrEqual(12);
     writeFileSync(join(folder, "dossier", "mine.txt"), "precious");
-    const refused = await runCli(folder, ["size", "demand.json", "--out", "dossier", "--overwrite"]);
+    const refused = await callCli(folder, ["size", "demand.json", "--out", "dossier", "--overwrite"]);
     expect(refused.code).toBe(2);
     expect(refused.err).toMatch(/holds files that are not of a run \(mine\.txt\)/);
-    const kind = await runCli(folder, ["size", "demand.json", "--out", "other", "--alternative", "compact plant"]);
+    const kind = await callCli(folder, ["size", "demand.json", "--out", "other", "--alternative", "compact plant"]);
     expect(kind.err).toMatch(/--alternative: a dossier compares kinds of plant; name them under "compare"/);
     expect(existsSync(join(folder, "other"))).toBe(false);
   });
