@@ -68,7 +68,9 @@ export function equipmentList(plan: Plan, layout: PlantLayout, days: readonly Da
     ...hygiene(listing),
     ...services(listing),
     ...people(listing),
-  ].map((each) => ({ ...each, unit: each.number === 1 ? each.unit.replace(/s$/u, "") : each.unit }));
+  ]
+    .filter(({ number }) => number > 0)
+    .map((each) => ({ ...each, unit: each.number === 1 ? each.unit.replace(/s$/u, "") : each.unit }));
 }
 
 const HOUR = 3600;

@@ -72,8 +72,9 @@ interface Drawn {
 }
 
 function drawnAt(plan: Plan, asked: { line: RailLine; needs: LayoutNeeds; depth: number }): Drawn {
-  const row = production({ plan, ...asked });
   const wall = siteFigure(plan, "rooms.wall");
+  const narrow = production({ plan, ...asked });
+  const row = widened(narrow, new Bands(plan, narrow, asked.needs).leastWidth);
   const width = row.width + 2 * wall;
   const bands = new Bands(plan, row, asked.needs);
   const top = bands.top();
@@ -107,6 +108,16 @@ function drawnAt(plan: Plan, asked: { line: RailLine; needs: LayoutNeeds; depth:
 
 type Side = "unclean" | "clean";
 
+/** The last room takes what a short line lacks. */
+function widened(row: Production, least: number): Production {
+  const last = row.rooms.at(-1);
+  if (last === undefined || row.width >= least) return row;
+  const width = last.width + least - row.width;
+  const why = `${last.why}; widened for the rooms below`;
+  const wider = { ...last, width, squareMetres: width * last.depth, why };
+  return { ...row, rooms: [...row.rooms.slice(0, -1), wider], width: least };
+}
+
 /** The rows above and below the production rooms. */
 class Bands {
   private readonly plan: Plan;
@@ -130,6 +141,12 @@ class Bands {
   /** Whether there is a clean side behind the unclean one. */
   private get isSplit(): boolean {
     return this.border > 0 && this.border < this.right - MIN_WIDTH;
+  }
+
+  /** Of the row, so that every room below it can be as wide as a door and a person beside it. */
+  get leastWidth(): number {
+    const { length } = this.wantedBelow();
+    return length * MIN_WIDTH + (length - 1) * this.wall;
   }
 
   top(): { rooms: LayoutRoom[]; depth: number } {
@@ -205,16 +222,21 @@ class Bands {
   }
 
   bottom(y: number): { rooms: LayoutRoom[]; depth: number; items: FloorItem[] } {
+    const wanted = this.wantedBelow();
+    const { depth, rooms } = below(wanted, { row: this.row, wall: this.wall, y });
+    return { depth, rooms, items: rooms.flatMap((room) => this.itemsOf(room)) };
+  }
+
+  /** The rooms of the lower row in their order. */
+  private wantedBelow(): Below[] {
     const clean = (room: LayoutRoom) => room.lineRoom === "evisceration";
-    const wanted = [
+    return [
       ...this.crateRooms(),
       ...this.byProductRooms(3, ({ kind }) => kind === "unclean side"),
       ...this.byProductRooms(2, clean),
       ...this.lockedStores(clean),
       ...this.serviceRooms(),
     ];
-    const { depth, rooms } = below(wanted, { row: this.row, wall: this.wall, y });
-    return { depth, rooms, items: rooms.flatMap((room) => this.itemsOf(room)) };
   }
 
   private crateRooms(): Below[] {

@@ -101,7 +101,10 @@ export function capitalTable({ kind, money }: KindTold, currency: string): Dossi
       price,
       price === null ? null : price * number,
     ]),
-    notes: ["Together = number x price. A dash: the demand names no price, and the capital is open."],
+    notes: [
+      "Together = number x price. A dash: the demand names no price, and the capital is open.",
+      "Refrigeration, hot water, compressed air, rail, basins and lockers of the builder's list are in it only as far as capital.other in the demand names them.",
+    ],
   };
 }
 
