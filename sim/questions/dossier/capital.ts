@@ -25,8 +25,12 @@ export interface Surroundings {
   squareMetres: number;
   /** Drawn together at the busiest minute, reserve included. */
   kilowatts: number;
-  /** Fresh water of a day. */
+  /** Fresh water of a day, and what can flow in its busiest minutes. */
   cubicMetres: number;
+  litresPerMinute: number;
+  /** Of a day; fuel is what heats water. */
+  kilowattHours: number;
+  fuelKilowattHours: number;
   /** Floor by section of the line. */
   sections: ReadonlyMap<string, number>;
 }

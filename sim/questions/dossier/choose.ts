@@ -49,9 +49,10 @@ export function outsideOf(limits: readonly LimitKept[]): number {
 
 /**
  * Whether no other kind is as good in limits, overtime (whole minutes), spare rate (whole percent), capital and value (or cost, or people, where
- * there are no prices), and better in one of them. Kinds with an obstacle beat nobody.
+ * there are no prices), and better in one of them. Kinds with an obstacle are out of this.
  */
 export function isUndominated(row: ComparedRow, rows: readonly ComparedRow[]): boolean {
+  if (row.obstacles.length > 0) return false;
   const own = CRITERIA.map((of) => of(row));
   return !rows.some((other) => {
     if (other === row || other.obstacles.length > 0) return false;
@@ -67,13 +68,15 @@ export function mayBeBuilt(rows: readonly ComparedRow[]): boolean[] {
   return rows.map((row) => sound.includes(row) && outsideOf(row.limits) === fewest);
 }
 
-export interface Choice {
+export interface KindChoice {
   /** Index of the kind to build; null where none may be. */
   row: number | null;
   /** By what it was chosen. */
   by: "value" | "cost" | "people";
   /** Others that may be as good, best first. */
   rivals: number[];
+  /** A kind that only an obstacle keeps from being worth more (or cheaper); null where there is none. */
+  hindered: number | null;
 }
 
 /** A rival is worth naming from this probability of being best on. */
@@ -83,7 +86,7 @@ const MIN_RIVAL = 0.1;
  * Animals first: of the kinds without an obstacle those with the fewest heads outside a limit; of these the one worth most, or cheapest where a
  * price is missing, or with the fewest people where no money is known.
  */
-export function chooseKind(rows: readonly OwnerRow[]): Choice {
+export function chooseKind(rows: readonly OwnerRow[]): KindChoice {
   const kept = mayBeBuilt(rows).flatMap((may, at) => (may ? [at] : []));
   const by = rows.every(({ value }) => value !== null)
     ? "value"
@@ -96,8 +99,13 @@ export function chooseKind(rows: readonly OwnerRow[]): Choice {
   };
   const ranked = kept.toSorted((a, b) => merit(b) - merit(a));
   const [row, ...others] = ranked;
+  const fewest = row === undefined ? 0 : outsideOf(rows[row]!.limits);
   const rivals = others.filter((at) =>
     by === "value" ? rows[at]!.best! >= MIN_RIVAL : by === "people" && merit(at) === merit(row!),
   );
-  return { row: row ?? null, by, rivals };
+  const hindered = rows
+    .flatMap((each, at) => (each.obstacles.length > 0 && by !== "people" ? [at] : []))
+    .toSorted((a, b) => merit(b) - merit(a))
+    .find((at) => row !== undefined && merit(at) > merit(row) && outsideOf(rows[at]!.limits) <= fewest);
+  return { row: row ?? null, by, rivals, hindered: hindered ?? null };
 }

@@ -3,7 +3,9 @@ import type { DayRecord } from "../../day/engine/index.ts";
 import type { StudyResults } from "../../days/results/index.ts";
 import { type Demand, type Figure, marketsOf } from "../size/index.ts";
 import { type CapitalSheet, capitalSheet, type Surroundings, wholeCapital } from "./capital.ts";
-import { type Choice, chooseKind, isUndominated, mayBeBuilt, type OwnerRow } from "./choose.ts";
+import { chooseKind, isUndominated, type KindChoice, mayBeBuilt, type OwnerRow } from "./choose.ts";
+import { type ConnectionSheet, connectionSheet, type Service } from "./connections.ts";
+import { type EquipmentRow, equipmentList } from "./equipment.ts";
 import type { SizedKind } from "./kinds.ts";
 import type { PlantLayout } from "./layout.ts";
 import {
@@ -23,7 +25,7 @@ import {
   yearMoney,
   yearsUntilTooSmall,
 } from "./money.ts";
-import { type RampWeek, rampUp, type Staffing, staffingOf } from "./people.ts";
+import { type RampWeek, rampUp, type StaffingPlan, staffingOf } from "./people.ts";
 import { plantLayout } from "./plantLayout.ts";
 import {
   type CleaningRow,
@@ -35,7 +37,7 @@ import {
   type SpareRow,
   spareParts,
 } from "./running.ts";
-import { type Trial, trialsOf } from "./trial.ts";
+import { type KindTrial, trialsOf } from "./trial.ts";
 import { overWorlds, type Swing, swings, WORLDS } from "./worlds.ts";
 
 /** What the bank asks of one kind of plant; what has no price is null. */
@@ -59,10 +61,10 @@ export interface KindMoney {
 /** Everything that is told of one kind of plant. */
 export interface KindTold {
   kind: SizedKind;
-  trial: Trial;
+  trial: KindTrial;
   row: OwnerRow;
   built: Built;
-  staffing: Staffing;
+  staffing: StaffingPlan;
   ramp: RampWeek[];
   /** Null where the demand names no money. */
   money: KindMoney | null;
@@ -78,7 +80,7 @@ export interface Dossier {
   /** Imagined worlds of the money. */
   worlds: number;
   kinds: KindTold[];
-  choice: Choice;
+  choice: KindChoice;
   /** Of the kind to build, or of the first where none may be built. */
   cleaning: CleaningRow[];
   maintenance: MaintenanceTask[];
@@ -95,13 +97,13 @@ export interface Dossier {
 export function dossierOf(kinds: readonly SizedKind[], results: StudyResults): Dossier {
   const { demand } = kinds[0]!;
   const built = kinds.map(({ plan }, at) => builtOf(plan, [results.variants[at]!.day]));
-  const around = built.map((each, at) => surroundingsOf(each, kinds[at]!));
+  const around = built.map(surroundingsOf);
   const trials = trialsOf(kinds, results);
   const told = kinds.map((kind, at) => {
     const staffing = staffingOf(kind.demand, kind.design);
     const ramp = rampUp(kind.demand, kind.design);
     const capital = capitalSheet(kind.demand, kind.design, around[at]!);
-    const business = businessOf(kind, trials[at]!, { capital, staffing, ramp });
+    const business = businessOf(kind, trials[at]!, { capital, staffing, ramp, around: around[at]! });
     return { kind, trial: trials[at]!, staffing, ramp, capital, business };
   });
   const businesses = told.flatMap(({ business }) => (business === null ? [] : [business]));
@@ -144,28 +146,36 @@ export function dossierOf(kinds: readonly SizedKind[], results: StudyResults): D
 /** What a builder asks for of one kind of plant. */
 export interface Built {
   layout: PlantLayout;
+  equipment: EquipmentRow[];
+  connections: ConnectionSheet;
 }
 
 function builtOf(plan: Plan, days: readonly DayRecord[]): Built {
-  return { layout: plantLayout(plan, days) };
+  const layout = plantLayout(plan, days);
+  return { layout, equipment: equipmentList(plan, layout, days), connections: connectionSheet(plan, layout, days) };
 }
 
-function surroundingsOf({ layout }: Built, { design: { utilities } }: SizedKind): Surroundings {
+function surroundingsOf({ layout, connections }: Built): Surroundings {
   const sections = new Map<string, number>();
   for (const { lineRoom, squareMetres } of layout.rooms)
     if (lineRoom !== null) sections.set(lineRoom, (sections.get(lineRoom) ?? 0) + squareMetres);
+  const figure = (service: Service, what: string): number =>
+    connections.parts.find((part) => part.service === service)?.rows.find((row) => row.what === what)?.value ?? 0;
   return {
     squareMetres: layout.areas.find(({ kind }) => kind === "building")!.squareMetres,
-    kilowatts: utilities.kilowatts,
-    cubicMetres: utilities.litresPerDay / 1000,
+    kilowatts: figure("electricity", "to ask for"),
+    cubicMetres: figure("cold water", "fresh water a day"),
+    litresPerMinute: figure("cold water", "fresh water, busiest minutes"),
+    kilowattHours: figure("electricity", "a day"),
+    fuelKilowattHours: figure("electricity", "fuel for hot water"),
     sections,
   };
 }
 
 interface Begun {
   kind: SizedKind;
-  trial: Trial;
-  staffing: Staffing;
+  trial: KindTrial;
+  staffing: StaffingPlan;
   capital: CapitalSheet;
   business: Business | null;
 }
@@ -187,7 +197,7 @@ function rowBegun({ kind, trial, staffing, capital, business }: Begun, around: S
 }
 
 /** The same of a demand without money. */
-function tooSmallWithout({ demand }: SizedKind, trial: Trial): number | null {
+function tooSmallWithout({ demand }: SizedKind, trial: KindTrial): number | null {
   return yearsUntilTooSmall({
     markets: marketsOf(demand),
     years: { looked: demand.years.looked },
@@ -198,7 +208,7 @@ function tooSmallWithout({ demand }: SizedKind, trial: Trial): number | null {
 }
 
 /** What stands against a kind whatever it earns: the site, and a day that it does not manage. */
-function obstaclesOf({ available, day }: Demand, trial: Trial, around: Surroundings): string[] {
+function obstaclesOf({ available, day }: Demand, trial: KindTrial, around: Surroundings): string[] {
   const too = (what: string, needed: number, has: number | undefined, unit: string): string[] =>
     has !== undefined && needed > has
       ? [`${what}: ${Math.ceil(needed)} ${unit} needed, the site has ${Math.floor(has)}`]
@@ -206,12 +216,20 @@ function obstaclesOf({ available, day }: Demand, trial: Trial, around: Surroundi
   const cleaned = trial.finish.mean + day.cleaning;
   return [
     ...too("electricity", around.kilowatts, available.power === undefined ? undefined : available.power / 1000, "kW"),
+    ...too("water in the busiest minutes", around.litresPerMinute, perMinute(available.water), "L/min"),
     ...too("water of a day", around.cubicMetres, available.waterPerDay, "m3"),
     ...too("waste water of a day", around.cubicMetres, available.drains, "m3"),
     ...too("floor", around.squareMetres, available.floor, "m2"),
     ...(trial.spare.high < 0 ? ["the shifts cannot take the heads of the busiest day"] : []),
     ...(available.to !== undefined && cleaned > available.to ? ["cleaning ends after the hours of the site"] : []),
   ];
+}
+
+const LITRES = 1000;
+const MINUTE = 60;
+
+function perMinute(cubicMetresPerSecond: number | undefined): number | undefined {
+  return cubicMetresPerSecond === undefined ? undefined : cubicMetresPerSecond * LITRES * MINUTE;
 }
 
 function moneyOf(

@@ -8,13 +8,13 @@ export { PRESSED, trialStudy } from "./trial.ts";
 // The answer
 
 export type { Bought, CapitalSheet } from "./capital.ts";
-export { type Choice, type OwnerRow, outsideOf } from "./choose.ts";
+export { type KindChoice, type OwnerRow, outsideOf } from "./choose.ts";
 export { type Dossier, dossierOf, type KindMoney, type KindTold } from "./dossier.ts";
 export { firstWeeksPlan } from "./firstWeeksPlan.ts";
 export type { Factors, FullCost, LoanPlan, YearMoney } from "./money.ts";
-export type { Post, RampWeek, Staffing } from "./people.ts";
+export type { RampWeek, StaffingPlan, StaffPost } from "./people.ts";
 export type { CleaningRow, MaintenanceTask, MeasureRow, SpareRow } from "./running.ts";
-export type { LimitKept, Trial } from "./trial.ts";
+export type { KindTrial, LimitKept } from "./trial.ts";
 export { type Swing, WORLDS } from "./worlds.ts";
 
 // The drawing

@@ -1,4 +1,5 @@
 import { type Fault, isRecord, type Plan, type TextFiles } from "../../asked/plan/index.ts";
+import { stableJson } from "../../days/results/index.ts";
 import { type AlternativeName, type Demand, type PlantDesign, readDemand, sizePlant } from "../size/index.ts";
 
 /** One kind of plant, for so many shifts, sized to the demand. */
@@ -16,7 +17,7 @@ export type KindsReading = { kinds: SizedKind[]; faults: [] } | { kinds: null; f
 
 /**
  * Every kind of plant that the demand wants compared, for its own shifts and, where it names a second shift, for both. A kind that cannot be
- * sized to the demand is left out; faults where none can.
+ * sized to the demand is left out, and so is one whose plan is that of an earlier one; faults where none can.
  */
 export function sizeKinds(json: unknown, files: TextFiles): KindsReading {
   const own = readDemand(json, files);
@@ -33,8 +34,15 @@ export function sizeKinds(json: unknown, files: TextFiles): KindsReading {
       return { kind: { name, kind, shifts, demand, design, plan }, faults: [] };
     }),
   );
-  const kinds = sized.flatMap(({ kind }) => (kind === null ? [] : [kind]));
+  const all = sized.flatMap(({ kind }) => (kind === null ? [] : [kind]));
+  const kinds = all.filter((kind, at) => !all.slice(0, at).some((before) => isAlike(before, kind)));
   return kinds.length > 0 ? { kinds, faults: [] } : { kinds: null, faults: sized[0]!.faults };
+}
+
+/** Two kinds whose plants differ by nothing but what their notes call them. */
+function isAlike(one: SizedKind, other: SizedKind): boolean {
+  const bare = ({ design }: SizedKind) => stableJson({ ...design.plan, notes: "" });
+  return one.shifts === other.shifts && bare(one) === bare(other);
 }
 
 const SHIFTS: Record<number, string> = { 1: "one shift", 2: "two shifts" };

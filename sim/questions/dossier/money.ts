@@ -1,10 +1,10 @@
 import { annuityFactor, loanPayment, power } from "../../maths/numeric/index.ts";
 import { presentFactor } from "../options/index.ts";
 import { type Demand, headsOfWeek, type Market, MONTHS_OF_YEAR, marketsOf } from "../size/index.ts";
-import type { CapitalSheet } from "./capital.ts";
+import type { CapitalSheet, Surroundings } from "./capital.ts";
 import type { SizedKind } from "./kinds.ts";
-import type { RampWeek, Staffing } from "./people.ts";
-import type { Trial } from "./trial.ts";
+import type { RampWeek, StaffingPlan } from "./people.ts";
+import type { KindTrial } from "./trial.ts";
 
 /** Figures of the business that are not sure, each as a factor on what is written; 1 is what is written. */
 export interface Factors {
@@ -67,8 +67,13 @@ export interface YearMoney {
 /** What a kind of plant's money is made of; null where the demand names no money. */
 export function businessOf(
   { demand, design }: SizedKind,
-  trial: Trial,
-  { capital, staffing, ramp }: { capital: CapitalSheet; staffing: Staffing; ramp: readonly RampWeek[] },
+  trial: KindTrial,
+  {
+    capital,
+    staffing,
+    ramp,
+    around,
+  }: { capital: CapitalSheet; staffing: StaffingPlan; ramp: readonly RampWeek[]; around: Surroundings },
 ): Business | null {
   const { money } = trial;
   if (money === null || demand.money === null) return null;
@@ -88,7 +93,7 @@ export function businessOf(
     payPerDay: pay,
     perHead: {
       animals: at("cost.animals") / heads,
-      energy: (at("cost.water") + at("cost.wasteWater") + at("cost.energy") + at("cost.fuel")) / heads,
+      energy: servicesOfDay(demand.money, around) / heads,
       packing: (at("plantCost.packaging") + at("plantCost.inspection") + at("plantCost.waste")) / heads,
       byProducts: other.reduce((sum, key) => sum + at(key), 0) / heads,
     },
@@ -105,6 +110,19 @@ export function businessOf(
   };
 }
 
+const JOULES = 3_600_000;
+
+/** Electricity, fuel, water and waste water of a day as the connection sheet has them; without a price of fuel it is electricity that heats water. */
+function servicesOfDay(money: NonNullable<Demand["money"]>, around: Surroundings): number {
+  const perKilowattHour = (price: { amount: number } | null): number => (price?.amount ?? 0) * JOULES;
+  const water = (money.water?.amount ?? 0) + (money.wasteWater?.amount ?? 0);
+  return (
+    around.kilowattHours * perKilowattHour(money.energy) +
+    around.fuelKilowattHours * perKilowattHour(money.fuel ?? money.energy) +
+    around.cubicMetres * water
+  );
+}
+
 /** Where no capital is named, no money is moved over the years, and it does not matter. */
 const DEFAULT_INTEREST = 0;
 
@@ -112,7 +130,7 @@ const DEFAULT_INTEREST = 0;
 function trainingPay(
   { staff }: Demand,
   headsPerDay: number,
-  { staffing, payPerDay }: { staffing: Staffing; payPerDay: number },
+  { staffing, payPerDay }: { staffing: StaffingPlan; payPerDay: number },
 ): number {
   const perPerson = headsPerDay / Math.max(1, staffing.atPosts);
   return (staff.done / Math.max(1, perPerson * staffing.posts.length)) * payPerDay;

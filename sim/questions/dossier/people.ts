@@ -4,7 +4,7 @@ import type { Demand, PlantDesign } from "../size/index.ts";
 const WEEKS_OF_YEAR = 52;
 
 /** One post: a crew of the plan. */
-export interface Post {
+export interface StaffPost {
   name: string;
   /** What its people must know. */
   skills: string[];
@@ -16,8 +16,8 @@ export interface Post {
 }
 
 /** People by post, and how many must be employed for that. */
-export interface Staffing {
-  posts: Post[];
+export interface StaffingPlan {
+  posts: StaffPost[];
   shifts: number;
   /** At their posts in each shift. */
   atPosts: number;
@@ -35,7 +35,7 @@ export interface Staffing {
  * People to employ. Relief: posts / (1 - relieved share), rounded up. Absence: the fewest who are due so that enough come (binomial).
  * Leave: weeks of leave that the weeks without work do not take, over the working weeks.
  */
-export function staffingOf({ staff, years, day }: Demand, { crews, people, shifts }: PlantDesign): Staffing {
+export function staffingOf({ staff, years, day }: Demand, { crews, people, shifts }: PlantDesign): StaffingPlan {
   const shiftSeconds = day.shifts.reduce((sum, { from, to }) => sum + to - from, 0) / shifts;
   const onDuty = withRelief(people, staff.relief / shiftSeconds);
   const due = dueFor(onDuty, 1 - staff.absence, staff.enough);

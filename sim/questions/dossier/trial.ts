@@ -17,7 +17,7 @@ export interface LimitKept {
 }
 
 /** What the simulated days say of one kind of plant; ranges are Student's intervals over the days. */
-export interface Trial {
+export interface KindTrial {
   days: number;
   carcasses: Ranged;
   /** Seconds of the clock. */
@@ -69,8 +69,8 @@ export function trialStudy(kinds: readonly SizedKind[], files: TextFiles, seed: 
 const KEYS = ["carcasses", "finish", "overtime", "unfinished"];
 
 export const MONEY_KEYS = [
-  ...["cost.regularPay", "cost.overtimePay", "cost.water", "cost.wasteWater", "cost.energy", "cost.fuel"],
-  ...["cost.animals", "plantCost.packaging", "plantCost.inspection", "plantCost.waste", "plantCost.overhead"],
+  ...["cost.regularPay", "cost.overtimePay", "cost.animals"],
+  ...["plantCost.packaging", "plantCost.inspection", "plantCost.waste", "plantCost.overhead"],
 ];
 
 interface WrittenPlan {
@@ -96,11 +96,15 @@ function pressedPlan(json: Record<string, unknown>, files: TextFiles): Plan {
 }
 
 /** Reads the trial of each kind out of the study's results. */
-export function trialsOf(kinds: readonly SizedKind[], results: StudyResults): Trial[] {
+export function trialsOf(kinds: readonly SizedKind[], results: StudyResults): KindTrial[] {
   return kinds.map((kind, at) => trialOf(kind, results, [at, at + kinds.length]));
 }
 
-function trialOf(kind: SizedKind, { variants, study, plan }: StudyResults, [usual, pressed]: [number, number]): Trial {
+function trialOf(
+  kind: SizedKind,
+  { variants, study, plan }: StudyResults,
+  [usual, pressed]: [number, number],
+): KindTrial {
   const { values, day, estimates } = variants[usual]!;
   const ranged = (list: readonly (number | null)[]): Ranged => rangedOf(list, study.confidence);
   const clock = day.startClockSeconds;

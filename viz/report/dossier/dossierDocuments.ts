@@ -8,6 +8,7 @@ import { html, type Markup, unbroken, unsplit } from "../html.ts";
 import { page } from "../renderReport.ts";
 import { serverDocument } from "../serverDocument.ts";
 import { areaTable, roomTable, wayTables } from "./builderTables.ts";
+import { connectionTables, equipmentTable, siteTable } from "./connectionTables.ts";
 import { DOSSIER_STYLE } from "./dossierStyle.ts";
 import { nextSteps, ownerSentences, reasonWords, risks, verdictWords } from "./ownerWords.ts";
 import { drawing, swingPicture, worthPicture } from "./pictures.ts";
@@ -201,18 +202,23 @@ function methodWords(dossier: Dossier): Markup {
 
 function builderParts(dossier: Dossier, figures: Figures): Markup[] {
   const told = shownKind(dossier);
-  const { layout } = told.built;
+  const { layout, equipment, connections } = told.built;
   return [
     html`<h1>For the builder</h1><p class="question">${isolated(dossier.name)}: ${isolated(told.row.name)}</p>${cautions([DRAWN])}<p>layout.svg and layout.pdf hold the drawing at 1:100.</p>`,
     html`<h2>Drawing</h2>${figures([drawing(told)])}`,
     html`<h2>Rooms</h2>${tableMarkup(roomTable(layout))}${tableMarkup(areaTable(layout))}`,
+    html`<h2>Equipment</h2>${tableMarkup(equipmentTable(equipment))}`,
+    html`<h2>Connections</h2>${connectionTables(connections).map(tableMarkup)}`,
     html`<h2>Ways and walks</h2>${wayTables(layout).map(tableMarkup)}`,
   ];
 }
 
 /** All tables of what is built. */
-function builderTables({ built: { layout } }: KindTold): DossierTable[] {
-  return [roomTable(layout), areaTable(layout), ...wayTables(layout)];
+function builderTables({ built: { layout, equipment, connections } }: KindTold): DossierTable[] {
+  return [
+    ...[equipmentTable(equipment), ...connectionTables(connections), siteTable(layout)],
+    ...[roomTable(layout), areaTable(layout), ...wayTables(layout)],
+  ];
 }
 
 function bankParts(dossier: Dossier): Markup[] {
@@ -260,7 +266,7 @@ function veterinarianParts(dossier: Dossier, figures: Figures): Markup[] {
     ["Way of live handling", design.way],
     [
       "Inspection",
-      `${people(design, "inspection")} people; ${formatDecimals(100 * demand.animals.condemned, 1)} % condemned, ${formatDecimals(100 * demand.animals.toTrim, 1)} % to trim and back, taken for the plan`,
+      `people at it: ${people(design, "inspection")}; ${formatDecimals(100 * demand.animals.condemned, 1)} % condemned, ${formatDecimals(100 * demand.animals.toTrim, 1)} % to trim and back, taken for the plan`,
     ],
     [
       "Animal welfare officer",
@@ -293,7 +299,7 @@ function veterinarianParts(dossier: Dossier, figures: Figures): Markup[] {
       "certificates of competence of everybody who handles, hangs, stuns or sticks (Article 7)",
       "who inspects, where, and at which speed: no figure for rabbits was found in EU law",
     ].map((line) => html`<li>${line}</li>`)}</ul>`,
-    html`<h2>Rooms and ways</h2>${figures([drawing(told)])}${tableMarkup(areaTable(told.built.layout))}`,
+    html`<h2>Rooms and ways</h2>${figures([drawing(told)])}${connectionTables(told.built.connections).slice(-1).map(tableMarkup)}`,
   ];
 }
 
@@ -316,5 +322,6 @@ function sourceParts(dossier: Dossier): Markup[] {
   return [
     html`<h1>Every figure and its source</h1><p class="question">${isolated(dossier.name)}</p>${cautions()}`,
     html`<h2>Figures</h2>${tableMarkup(figureTable(dossier))}`,
+    html`<h2>Building and services</h2>${tableMarkup(siteTable(shownKind(dossier).built.layout))}`,
   ];
 }

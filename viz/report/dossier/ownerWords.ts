@@ -24,8 +24,13 @@ export function verdictWords({ kinds, choice, currency }: Dossier): string {
   const { row } = kinds[choice.row]!;
   if (row.value !== null && row.value.mean < 0)
     return `Do not build at these prices: even the best kind, ${isolated(row.name)}, loses ${moneyWords(-row.value.mean, currency!)}.`;
+  if (row.loss !== null && row.loss >= MANY_LOSSES)
+    return `Hardly: the best kind, ${isolated(row.name)}, loses money in ${percent(row.loss)} of the imagined worlds.`;
   return `Build: ${isolated(row.name)}.`;
 }
+
+/** Worlds in which money is lost, from which on nobody should be told to build (our own rule, no source). */
+const MANY_LOSSES = 0.25;
 
 /** The reason, in one sentence. */
 export function reasonWords(dossier: Dossier): string {
@@ -72,7 +77,21 @@ export function ownerSentences(dossier: Dossier): string[] {
       ? `It is large enough for all of the ${looked} years looked at.`
       : `It is too small after ${row.yearsUntilTooSmall} ${row.yearsUntilTooSmall === 1 ? "year" : "years"}: from then on the busiest day does not fit into the shifts.`,
     ...(rivals.length > 0 ? [`May be as good: ${rivals.map(rivalWords).join("; ")}.`] : []),
+    ...hinderedWords(dossier),
     ...(money === null ? ["The demand names no money: add pay and money, and the dossier reckons costs."] : []),
+  ];
+}
+
+/** What would have to change for a better kind. */
+function hinderedWords({ kinds, choice, currency }: Dossier): string[] {
+  if (choice.hindered === null || choice.row === null) return [];
+  const [better, built] = [kinds[choice.hindered]!.row, kinds[choice.row]!.row];
+  const more =
+    choice.by === "value"
+      ? `worth ${moneyWords(better.value!.mean - built.value!.mean, currency!)} more`
+      : `${formatDecimals(built.costPerKg!.mean - better.costPerKg!.mean, 2)} ${currency}/kg cheaper`;
+  return [
+    `${isolated(better.name)} would be ${more}, but for this: ${isolated(better.obstacles.join("; "))}. Ask what it takes to change that.`,
   ];
 }
 

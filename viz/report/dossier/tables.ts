@@ -22,7 +22,11 @@ export function tableMarkup({ name, columns, rows, notes }: DossierTable): Marku
       html`<th scope="col">${column.name}${column.unit === "" ? "" : html` <span class="unit">${column.unit}</span>`}</th>`,
   );
   const cell = (value: DossierCell, decimals = 0): string =>
-    value === null ? "–" : typeof value === "number" ? unsplit(formatDecimals(value, decimals)) : isolated(value);
+    value === null
+      ? "–"
+      : typeof value === "number"
+        ? unsplit(formatDecimals(value, Number.isInteger(value) ? 0 : decimals))
+        : isolated(value);
   const body = rows.map(
     (row) =>
       html`<tr>${row.map((value, at) =>
@@ -212,7 +216,7 @@ export function swingTable({ kind, money }: KindTold, currency: string): Dossier
 export function postTable({ kind, staffing }: KindTold): DossierTable {
   return {
     name: `People by post: ${kind.name}`,
-    columns: [words("Post"), words("Zone"), figure("In each shift", ""), figure("Load", "%"), words("Must know")],
+    columns: [words("StaffPost"), words("Zone"), figure("In each shift", ""), figure("Load", "%"), words("Must know")],
     rows: staffing.posts.map(({ name, zone, people, load, skills }) => [
       name,
       zone,
