@@ -44,6 +44,20 @@ export type {
   WithheldSlope,
 } from "../sim/days/results/index.ts";
 export type { Calibration, CalibrationVerdict } from "../sim/questions/calibrate/index.ts";
+export type {
+  ByProductRow,
+  ConnectionPart,
+  ConnectionSheet,
+  Dossier,
+  EquipmentRow,
+  KindTold,
+  LayoutDoor,
+  LayoutRoom,
+  OwnerRow,
+  PlantLayout,
+  RailStretch,
+  RoomKind,
+} from "../sim/questions/dossier/index.ts";
 export type { Doubt, DoubtEstimate, DoubtFigure, DoubtWords } from "../sim/questions/doubt/index.ts";
 export type { ColumnFit, FamilyFit, FitAnswer, FitPicture } from "../sim/questions/fit/index.ts";
 export type { Found, Improvement } from "../sim/questions/improve/index.ts";

@@ -6,12 +6,26 @@ export {
   type CalibrationReport,
   type DoubtReport,
   type FitReport,
+  type LayoutReport,
+  layoutVerdict,
   type ReportOptions,
   renderCalibrationReport,
   renderDayReport,
   renderDoubtReport,
   renderFitReport,
+  renderLayoutReport,
   renderReport,
+} from "./report/index.ts";
+
+// The dossier of a demand
+
+export {
+  type DossierDocument,
+  type DossierTable,
+  dossierDocuments,
+  dossierDrawing,
+  dossierTables,
+  ownerLines,
 } from "./report/index.ts";
 
 // Pictures and their figures as files

@@ -99,9 +99,16 @@ export function replicationsOption(what = "simulated days of each variant (defau
 }
 
 export function simulatedDaysOption(): Option {
-  return new Option("--replications <count>", "days to simulate of each plan")
-    .default(20)
-    .argParser((text: string) => wholeNumber(text, 2));
+  return new Option(
+    "--replications <count>",
+    "days to simulate of each plan (default: 20; for a dossier as many as take a few minutes)",
+  ).argParser((text: string) => wholeNumber(text, 2));
+}
+
+export function layoutDaysOption(): Option {
+  return new Option("--replications <count>", "days to simulate: loads and peaks are those of these days")
+    .default(5)
+    .argParser((text: string) => wholeNumber(text, 1));
 }
 
 export function whichDayOption(): Option {

@@ -11,6 +11,7 @@ import {
   daysOfWorldOption,
   inWorldsOption,
   jsonOption,
+  layoutDaysOption,
   lostAfterOption,
   moreOption,
   overwriteOption,
@@ -385,15 +386,20 @@ function addCalibrate(gambrel: Command, terminal: Speak): void {
 function addSize(gambrel: Command, terminal: Speak): void {
   const command = gambrel
     .command("size")
-    .description("size five kinds of plant from a weekly demand, side by side, and write the plan of one")
+    .description(
+      "size kinds of plant from a demand, side by side; write the plan of one, or a dossier: what to build, and why",
+    )
     .argument("<demand>", "demand file")
     .addOption(alternativeOption())
     .addOption(seedOption().default("1"))
     .addOption(simulatedDaysOption())
     .addOption(threadsOption())
-    .option("--out <file>", "write the plan to this file (default: write nothing)")
+    .option(
+      "--out <path>",
+      "a name that ends in .json: write the plan to this file; else write the dossier to this folder (default: write nothing)",
+    )
     .option("--uncertain", "write into the plan that what the demand left to be assumed may be a third off")
-    .option("--overwrite", "replace that file if it exists")
+    .option("--overwrite", "replace that file or folder if it exists")
     .addOption(jsonOption("print the design and the simulated results as JSON to standard output"))
     .addOption(ceilingOption())
     .action(async (demand, options) => {
@@ -406,6 +412,32 @@ function addSize(gambrel: Command, terminal: Speak): void {
     [
       "gambrel size weekly.json --uncertain --out plant.json",
       "a plan for gambrel doubt, whose assumed figures are guesses",
+    ],
+    ["gambrel size market.json --out runs/dossier", "the whole answer: documents, drawing, workbook, every plan"],
+  ]);
+}
+
+function addLayout(gambrel: Command, terminal: Speak): void {
+  const command = gambrel
+    .command("layout")
+    .description("draw the plant of a plan at 1:100, and list what has to be bought and connected for it")
+    .argument("<plan>", "plan file")
+    .addOption(seedOption().default("1"))
+    .addOption(layoutDaysOption())
+    .option("--out <folder>", "write drawing, report and tables to this folder (default: write nothing)")
+    .addOption(overwriteOption())
+    .option("--pdf", "also write the drawing as PDF at 1:100 (needs an installed browser)")
+    .addOption(jsonOption("print layout, equipment and connections as JSON to standard output"))
+    .addOption(ceilingOption())
+    .action(async (plan, options) => {
+      const { layoutCommand } = await import("./commands/layout.ts");
+      await layoutCommand(await terminal(), plan, options);
+    });
+  withExamples(command, [
+    ["gambrel layout plant.json", "floor, connection and what does not fit, in words"],
+    [
+      "gambrel layout plant.json --out runs/layout --pdf",
+      "the drawing at 1:100 as SVG and PDF, with report and tables",
     ],
   ]);
 }
@@ -581,6 +613,7 @@ const ENTRIES = [
   addWhy,
   addTry,
   addSize,
+  addLayout,
   addOptions,
   addDoubt,
   addImprove,

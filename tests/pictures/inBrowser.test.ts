@@ -174,6 +174,7 @@ const UNITS: Record<string, readonly RegExp[]> = {
   heatMap: [/ heads\/h$/],
   histogram: [/, %$/, /, s$/],
   killStops: [/^most \(heads\)$/, /^clock time \(h:min\)$/],
+  layout: [/ m²/, /^10 m$|^20 m$/],
   limit: [/, heads$/, /, s$/],
   loads: [/^crates in lairage$/, /^clock time \(h:min\)$/],
   mass: [/ kg$/],

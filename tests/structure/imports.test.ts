@@ -40,6 +40,7 @@ const ROOMS: Record<string, string[]> = {
   "questions/season": [],
   "questions/week": [],
   "questions/size": ["questions/estimate"],
+  "questions/dossier": ["questions/estimate", "questions/size", "questions/options"],
   "questions/new": ["questions/size"],
   "questions/improve": ["questions/estimate", "questions/options"],
 };

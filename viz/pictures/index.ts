@@ -40,6 +40,7 @@ export {
   killStopTable,
   killStopView,
 } from "./killStop.ts";
+export { LAYOUT_CAUTION, type LayoutSheet, layoutChart, layoutSheet, layoutTable } from "./layout.ts";
 export { type LimitColumns, limitChart, limitTable, limitView } from "./limit.ts";
 export { type LoadColumns, type LoadRow, loadChart, loadReadings, loadTable, loadView } from "./load.ts";
 export { type MassColumns, type MassFlow, massChart, massTable, massView } from "./mass.ts";

@@ -5,7 +5,19 @@
 export { type CalibrationReport, renderCalibrationReport } from "./calibrationReport.ts";
 export { type DoubtReport, renderDoubtReport } from "./doubtReport.ts";
 export { type FitReport, renderFitReport } from "./fitReport.ts";
+export { type LayoutReport, layoutVerdict, renderLayoutReport } from "./layoutReport.ts";
 export { type ReportOptions, renderDayReport, renderReport } from "./renderReport.ts";
+
+// The dossier of a demand
+
+export {
+  type DossierDocument,
+  dossierDocuments,
+  dossierDrawing,
+  dossierTables,
+} from "./dossier/dossierDocuments.ts";
+export { ownerLines } from "./dossier/ownerWords.ts";
+export type { DossierTable } from "./dossier/tables.ts";
 
 // Pictures and their figures as files
 

@@ -98,9 +98,9 @@ export function renderDayReport(results: StudyResults, options: ReportOptions = 
   return renderReport(results, options);
 }
 
-/** A whole page: its style, its script and a policy that lets it ask for nothing. */
-export function page(title: string, body: readonly Markup[]): Markup {
-  const [style, script] = [reportStyle(), READER_SCRIPT];
+/** A whole page: its style, its script and a policy that lets it ask for nothing. `more`: rules of its own behind the usual ones. */
+export function page(title: string, body: readonly Markup[], more = ""): Markup {
+  const [style, script] = [`${reportStyle()}${more}`, READER_SCRIPT];
   return html`<!doctype html>
 <html lang="en">
 <head>

@@ -2,6 +2,21 @@
 
 export * from "./plan.ts";
 
+// Its building and services
+
+export {
+  BY_PRODUCT_CATEGORIES,
+  type ByProductCategory,
+  LINE_ROOMS,
+  type LineRoom,
+  SITE_FIGURES,
+  type Site,
+  type SiteFigureInfo,
+  type SiteKey,
+  siteFigure,
+  siteGroups,
+} from "./site.ts";
+
 // Reading plan files
 
 export { type Fault, formatFault } from "./fault.ts";
@@ -51,10 +66,11 @@ export { type Place, type Resolved, resolvePath } from "./resolvePath.ts";
 export { expandedLoadNames } from "./rules/expandedLoadNames.ts";
 export { breakdowns, stationBreakdowns } from "./schema/breakdowns.ts";
 export { money } from "./schema/money.ts";
-export { amount as moneyAmount, pay } from "./schema/moneyText.ts";
+export { amount as moneyAmount, pay, price as moneyPrice } from "./schema/moneyText.ts";
 export { presentation } from "./schema/presentation.ts";
 export { clock, quantity, quantityAboveZero, readBy, share, shareAboveZero } from "./schema/readBy.ts";
 export { oneKeyOf, record } from "./schema/record.ts";
+export { site } from "./schema/site.ts";
 export { freeText, name, reference, saidText } from "./schema/text.ts";
 export { type VaryingQuantities, varyingQuantities } from "./schema/varying.ts";
 export { whole } from "./schema/whole.ts";

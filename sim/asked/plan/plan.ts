@@ -1,5 +1,6 @@
 import type { Varying } from "../../maths/varying/index.ts";
 import type { StageKind } from "../../text/kinds/index.ts";
+import type { Site } from "./site.ts";
 
 /**
  * A checked plan: plain data in SI units (seconds, kilograms, heads). Times are seconds after the day's start
@@ -26,6 +27,8 @@ export interface Plan {
   vessels: Vessel[];
   /** What the plant uses beside its stages; null when the plan tells nothing of it. */
   utilities: PlantUtilities | null;
+  /** Building and services, for drawing and connections; absent where the plan says nothing of them. No day depends on it. */
+  site?: Site;
   /** What it all costs and earns; null when the plan gives no money. */
   money: Money | null;
   /** What stays on the carcass, in words: a dressing percentage means nothing without it. Empty where the next says it. */
@@ -556,6 +559,8 @@ export interface Chain extends StageBase {
   places: number;
   /** pitch / speed. */
   secondsPerShackle: number;
+  /** Metres from shackle to shackle; absent where the chain was not read from a file. */
+  pitchMetres?: number;
   pace: Pace[];
   /** Detachable shackles in circulation and their way back through the washer; null for a closed chain. */
   shackles: { count: number; backSeconds: number } | null;

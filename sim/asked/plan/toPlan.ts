@@ -11,6 +11,7 @@ import type { AtStart, Crew, Load, Plan, Presentation, Stage, Stunned, Supply, V
 import { leftBefore } from "./presentation/massAlong.ts";
 import { expandedLoadNames } from "./rules/expandedLoadNames.ts";
 import type { PlanFile } from "./schema/planFile.ts";
+import type { Site } from "./site.ts";
 
 type FileSupply = PlanFile["supply"];
 type FileLoad = NonNullable<FileSupply["loads"]>[number];
@@ -46,6 +47,7 @@ export function toPlan(file: PlanFile): Plan {
     stunned: file.stunned && toStunned(file.stunned),
     vessels: file.vessels.map(toVessel),
     utilities: file.utilities && toPlantUtilities(file.utilities, file.day.cleaning),
+    ...(file.site === null ? {} : { site: toSite(file.site) }),
     money: file.money && toMoney(file.money),
     dressing: file.dressing,
     presentation,
@@ -141,6 +143,18 @@ function toVessel(file: PlanFile["vessels"][number]): Vessel {
     emptyingSeconds: file.emptying,
     crew: file.crew,
     whenFull: file.whenFull,
+  };
+}
+
+function toSite({ roomOf, categoryOf, ...groups }: NonNullable<PlanFile["site"]>): Site {
+  const given = Object.entries(groups as Record<string, Record<string, number | undefined>>).flatMap(
+    ([group, figures]) =>
+      Object.entries(figures).flatMap(([key, value]) => (value === undefined ? [] : [[`${group}.${key}`, value]])),
+  );
+  return {
+    given: Object.fromEntries(given),
+    rooms: roomOf as Site["rooms"],
+    categories: categoryOf as Site["categories"],
   };
 }
 

@@ -1,11 +1,12 @@
 import { existsSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser, LaunchOptions } from "playwright-core";
+import type { Browser } from "playwright-core";
 import { chartFiles, renderReport } from "../../../viz/index.ts";
 import { type Drawn, readResults, rebuiltFiles, type StudyResults, writeRunFolder } from "../../days/results/index.ts";
 import { readImprovement } from "../../questions/improve/index.ts";
 import { readOptionsResult } from "../../questions/options/index.ts";
 import { readSeasonResult } from "../../questions/season/index.ts";
+import { NoBrowser, openBrowser, pagePrint } from "../browser.ts";
 import { BadInput } from "../faults.ts";
 import { readInputFile, readNamedText } from "../inputs.ts";
 import type { RunAnswer } from "../runFolder.ts";
@@ -15,20 +16,6 @@ import { counted, type Terminal } from "../terminal.ts";
 
 /** Pixels of the PNG for each one of the drawing: sharp in a text on paper. */
 const SCALE = 2;
-
-/** Installed browsers by the names under which the driver knows where they are on each system. */
-const CHANNELS = ["chrome", "msedge", "chromium"] as const;
-
-const COMMON_PATHS = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/snap/bin/chromium"];
-
-/** A browser that a checkout of this program brings for its tests; an installed program has none. */
-const CHECKOUT_BROWSER = "@sparticuz/chromium";
-
-/** What it is started with beyond its own needs and would not outlive its first page with. */
-const UNWANTED = ["--single-process", "--no-zygote", "--disable-web-security", "--allow-running-insecure-content"];
-
-/** PNG and PDF cannot be drawn here; the message says why and names the remedy. */
-class NoBrowser extends Error {}
 
 export interface ReportCommandOptions {
   png?: boolean;
@@ -131,57 +118,10 @@ async function printed({ reportHtml, charts }: Drawn, { png, pdf }: ReportComman
     const images = png ? await chartImages(browser, charts) : null;
     return {
       ...(images === null ? {} : { charts: charts.map((chart, index) => ({ ...chart, png: images[index]! })) }),
-      ...(pdf ? { reportPdf: await reportPrint(browser, reportHtml) } : {}),
+      ...(pdf ? { reportPdf: await pagePrint(browser, reportHtml) } : {}),
     };
   } finally {
     await browser.close();
-  }
-}
-
-/**
- * A browser, headless and without a window: the one that GAMBREL_BROWSER names, else an installed Chrome,
- * Edge or Chromium, else the one that a checkout brings. The caller closes it. Throws `NoBrowser` when there is none.
- */
-async function openBrowser(named = process.env.GAMBREL_BROWSER): Promise<Browser> {
-  const driver = await loadDriver();
-  const paths = named ? [named] : COMMON_PATHS.filter((path) => existsSync(path));
-  const attempts: (() => Promise<LaunchOptions>)[] = [
-    ...paths.map((executablePath) => async () => ({ executablePath })),
-    ...(named ? [] : CHANNELS.map((channel) => async () => ({ channel }))),
-    ...(named ? [] : [checkoutBrowser]),
-  ];
-  for (const attempt of attempts) {
-    try {
-      return await driver.launch({ ...(await attempt()), headless: true });
-    } catch {
-      // Not there, or not willing: the next one.
-    }
-  }
-  throw new NoBrowser(
-    named
-      ? `No PNG or PDF was written. GAMBREL_BROWSER: no browser starts from ${named}; give the path of Chrome, Edge or Chromium.`
-      : "No PNG or PDF was written: that needs a browser, and none was found. Install Chrome, Edge or Chromium, or set GAMBREL_BROWSER to its path; or leave out --png and --pdf: report.html prints from any browser.",
-  );
-}
-
-/** Rejects outside a checkout, and where that browser does not run. */
-async function checkoutBrowser(): Promise<LaunchOptions> {
-  const { default: browser } = (await import(CHECKOUT_BROWSER)) as {
-    default: { args: string[]; executablePath(): Promise<string> };
-  };
-  return {
-    executablePath: await browser.executablePath(),
-    args: browser.args.filter((arg) => !UNWANTED.includes(arg)),
-  };
-}
-
-async function loadDriver() {
-  try {
-    return (await import("playwright-core")).chromium;
-  } catch {
-    throw new NoBrowser(
-      "No PNG or PDF was written: that needs the package playwright-core, which is not installed. Run: npm install playwright-core.",
-    );
   }
 }
 
@@ -196,19 +136,6 @@ async function chartImages(browser: Browser, charts: readonly { svg: string }[])
       images.push(new Uint8Array(await page.locator("svg").screenshot()));
     }
     return images;
-  } finally {
-    await context.close();
-  }
-}
-
-/** The report on A4, with everything that is folded away on the screen because it is long. */
-async function reportPrint(browser: Browser, reportHtml: string): Promise<Uint8Array> {
-  const context = await browser.newContext({ javaScriptEnabled: false, offline: true });
-  try {
-    const page = await context.newPage();
-    await page.setContent(reportHtml.replace('<details class="inputs">', '<details class="inputs" open>'));
-    const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true });
-    return new Uint8Array(pdf);
   } finally {
     await context.close();
   }

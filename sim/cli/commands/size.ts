@@ -23,7 +23,7 @@ import { CAUTION, counted, type Terminal } from "../terminal.ts";
 
 export interface SizeCommandOptions {
   seed: string;
-  replications: number;
+  replications?: number;
   threads?: number;
   out?: string;
   alternative?: AlternativeName;
@@ -39,6 +39,7 @@ export interface SizeCommandOptions {
  */
 export async function sizeCommand(terminal: Terminal, path: string, options: SizeCommandOptions): Promise<void> {
   const { out, overwrite = false, json } = options;
+  if (out !== undefined && !isFile(out)) return dossierCommand(terminal, path, { ...options, out });
   if (out !== undefined) checkNewFile(out, overwrite);
   const sizings = sized(path, options);
   const designs = sizings.map(({ design }) => design);
@@ -60,6 +61,44 @@ export async function sizeCommand(terminal: Terminal, path: string, options: Siz
     "green",
   );
   if (json) terminal.data(stableJson({ design: { ...design!, plan }, others, simulated }));
+}
+
+/** Days of each plan where nobody says how many. */
+const USUAL_DAYS = 20;
+
+/** A plan goes into a file, a dossier into a folder. */
+function isFile(out: string): boolean {
+  return out === "" || out.endsWith(".json");
+}
+
+/** Sizes, simulates, reckons and writes the whole answer to "what should we build?". */
+async function dossierCommand(
+  terminal: Terminal,
+  path: string,
+  options: SizeCommandOptions & { out: string },
+): Promise<void> {
+  const { out, overwrite = false, json, seed, alternative, replications: asked } = options;
+  if (alternative !== undefined)
+    throw new BadInput(['--alternative: a dossier compares kinds of plant; name them under "compare" in the demand.']);
+  const { checkDossierFolder, dossierStudy, writeDossier } = await import("../dossierFolder.ts");
+  checkDossierFolder(out, overwrite);
+  const file = readInputFile(path, ceilingsOf(options));
+  refuseOtherKind(file, "demand");
+  const { kinds, study } = dossierStudy({ file, seed, replications: asked });
+  const { replications } = study;
+  terminal.say(
+    `${study.name}: ${kinds.length} kinds of plant, ${replications} days of each, and as many pressed ones.`,
+  );
+  const words = ["size", path, "--seed", seed, "--replications", String(replications), "--out", out];
+  const results = await simulateStudy(terminal, study, { words, options, traces: "all" });
+  const { lines, dossier, missing } = await writeDossier(out, { kinds, results, file, overwrite });
+  for (const { line, style } of lines) terminal.say(line, style);
+  terminal.say("");
+  terminal.say(DANGERS_IN_SHORT.join(" "), "yellow");
+  terminal.say(CAUTION, "dim");
+  terminal.say(`Written: ${out}/dossier.html, its annexes, tables.xlsx and every plan in ${out}/plans.`, "green");
+  if (json) terminal.data(dossier);
+  if (missing !== null) throw missing;
 }
 
 interface Sized {
@@ -95,7 +134,7 @@ async function simulate(
   path: string,
   options: SizeCommandOptions,
 ): Promise<StudyResults> {
-  const { seed, replications, alternative } = options;
+  const { seed, replications = USUAL_DAYS, alternative } = options;
   const single = singleDayStudy(sizings[0]!.plan, seed);
   const variants = sizings.map(({ design, plan }) => ({ ...single.variants[0]!, name: design.alternative, plan }));
   const study = { ...single, variants, replications, why: false };

@@ -56,6 +56,7 @@ export { harmOf, harmResponses, shownMore } from "./harm.ts";
 
 // As text and tables
 
+export { csvText } from "./csvText.ts";
 export { type DataDictionary, dataDictionary, dictionaryCsv } from "./dataDictionary.ts";
 export { figureCell, resultsTable, spanCell } from "./resultsTable.ts";
 export { stableJson, stableJsonParts } from "./stableJson.ts";

@@ -25,7 +25,12 @@ const OURS = new Set([
     "fragment.json",
   ],
   ...["asked.json", "improvement.json", "line-up.json", "season.json", "doubt.json"],
+  ...["demand.json", "dossier.json", "dossier.html", "dossier.pdf", "layout.svg", "layout.pdf", "plans"],
+  ...["layout.json", "equipment.csv", "connections.csv"],
 ]);
+
+/** Annexes of a dossier. */
+const ANNEX = /^annex-[a-z]+\.(html|pdf)$/;
 
 /**
  * Why this folder cannot take a run, in words with the remedy; null when it can. A folder that is absent or empty can;
@@ -86,9 +91,11 @@ function statsOf(path: string): Stats | undefined {
 }
 
 function foreignIn(folder: string, entries: readonly string[]): string[] {
-  const charts = entries.includes("charts") ? readdirSync(join(folder, "charts")) : [];
+  const inside = (name: string) => (entries.includes(name) ? readdirSync(join(folder, name)) : []);
+  const [charts, plans] = [inside("charts"), inside("plans")];
   return [
-    ...entries.filter((name) => !OURS.has(name)),
+    ...entries.filter((name) => !OURS.has(name) && !ANNEX.test(name)),
+    ...plans.filter((name) => !name.endsWith(".json")).map((name) => `plans/${name}`),
     ...charts.filter((name) => !isChart(name, charts)).map((name) => `charts/${name}`),
   ].sort();
 }

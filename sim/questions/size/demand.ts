@@ -17,6 +17,8 @@ export interface Demand extends Omit<DemandFile, "steps" | "alternative"> {
   written: Record<string, unknown>;
   /** Every figure the design rests on. */
   figures: Figure[];
+  /** Those that its money and people rest on, beside them. */
+  businessFigures: Figure[];
 }
 
 export interface DemandStep {

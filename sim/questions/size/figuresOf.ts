@@ -1,5 +1,6 @@
 import { formatPath, isRecord, parsePath, resolvePath } from "../../asked/plan/index.ts";
-import { ASSUMPTIONS } from "./assumed.ts";
+import { ASSUMPTIONS, type Assumption } from "./assumed.ts";
+import { BUSINESS_ASSUMPTIONS } from "./assumedBusiness.ts";
 import type { Figure } from "./demand.ts";
 import { TO_BEGIN_WITH, USUAL_STEPS, type UsualStep } from "./usualSteps.ts";
 
@@ -7,30 +8,65 @@ const GIVEN = { source: "given", note: "" } as const;
 
 /** Every figure that a design rests on: as the demand gives it, or as it is assumed. `json` is the demand as written. */
 export function figuresOf(json: unknown, leftOut: ReadonlySet<string>): Figure[] {
-  const general = ASSUMPTIONS.flatMap((assumption): Figure[] => {
-    const { path, what, parts = [assumption] } = assumption;
-    const given = valueAt(json, path);
-    if (given !== undefined) return [{ path, what, value: words(given), source: "given", note: "" }];
-    return parts.map((claim) => ({
-      path: claim.path,
-      what: claim.what,
-      value: words(claim.value),
-      source: claim.source,
-      note: claim.note,
-    }));
-  });
   return [
     ...required(json),
-    ...general,
+    ...(valueAt(json, "markets") === undefined ? [] : sizedFor(json)),
+    ...ASSUMPTIONS.flatMap((assumption) => figuresAt(json, assumption)),
     ...USUAL_STEPS.filter(({ name }) => !leftOut.has(name)).flatMap((step) => stepFigures(json, step)),
     ...ownSteps(json),
   ];
+}
+
+/** Every figure that the money and the people of a dossier rest on, beside those of the plant. */
+export function businessFigures(json: unknown): Figure[] {
+  const others = BUSINESS_ASSUMPTIONS.filter(({ path }) => !OF_MARKETS.includes(path));
+  return [
+    ...others.flatMap((assumption) => figuresAt(json, assumption)),
+    ...Object.entries(GIVEN_ALONE).flatMap(([path, what]) => {
+      const given = valueAt(json, path);
+      return given === undefined ? [] : [{ path, what, value: words(given), ...GIVEN }];
+    }),
+  ];
+}
+
+const OF_MARKETS = ["years.sizedFor", "years.spare"];
+
+const GIVEN_ALONE = {
+  pay: "pay of everybody",
+  money: "prices",
+  "capital.stations": "prices of positions",
+  "capital.crate": "price of a crate",
+  "capital.vessel": "price of a vessel",
+  "capital.floor": "price of the building",
+  "capital.power": "price of the electrical installation",
+  "capital.other": "what else is bought",
+  "capital.loan": "loan",
+  available: "what the site has",
+};
+
+function sizedFor(json: unknown): Figure[] {
+  return BUSINESS_ASSUMPTIONS.filter(({ path }) => OF_MARKETS.includes(path)).flatMap((each) => figuresAt(json, each));
+}
+
+/** As given, or as it is assumed: each number with a source of its own in a line of its own. */
+function figuresAt(json: unknown, assumption: Assumption): Figure[] {
+  const { path, what, parts = [assumption] } = assumption;
+  const given = valueAt(json, path);
+  if (given !== undefined) return [{ path, what, value: words(given), ...GIVEN }];
+  return parts.map((claim) => ({
+    path: claim.path,
+    what: claim.what,
+    value: words(claim.value),
+    source: claim.source,
+    note: claim.note,
+  }));
 }
 
 const REQUIRED = {
   "week.heads": "heads a week",
   "week.carcasses": "carcasses a week",
   "week.carcassMass": "carcasses a week",
+  markets: "markets",
   "week.days": "working days a week",
   "day.shifts": "shifts",
   "day.breaks": "breaks",

@@ -27,6 +27,7 @@ export function firstPlan(demand: Demand, parts: Parts): Record<string, unknown>
     ...watchesOf(demand, parts),
     vessels: vesselsOf(demand, parts),
     ...(demand.money === null ? {} : { money: demand.written.money }),
+    ...(demand.site === null ? {} : { site: demand.written.site }),
     ...(sold === null ? { dressing: "Say what stays on the carcass" } : { presentation: sold }),
   };
 }

@@ -5,6 +5,7 @@
 export type { FigureSource } from "./assumed.ts";
 export type { Demand, Figure } from "./demand.ts";
 export { demandJsonSchema } from "./demandJsonSchema.ts";
+export { busiestWeek, headsOfWeek, type Market, MONTHS_OF_YEAR, marketsOf } from "./markets.ts";
 export { type DemandReading, readDemand } from "./readDemand.ts";
 
 // The answer

@@ -14,7 +14,8 @@ import { formatShare } from "../../text/units/index.ts";
 import { fullLine } from "./alternatives.ts";
 import { ASSUMPTIONS } from "./assumed.ts";
 import type { Demand, DemandStep, HandlingStep } from "./demand.ts";
-import { figuresOf } from "./figuresOf.ts";
+import { businessFigures, figuresOf } from "./figuresOf.ts";
+import { businessFaults, sizedWeek } from "./markets.ts";
 import { type MergedStep, mergeSteps } from "./mergeSteps.ts";
 import { type DemandFile, demandFile } from "./schema/demandFile.ts";
 import { crateStep } from "./schema/handlingFile.ts";
@@ -41,6 +42,11 @@ export function readDemand(given: unknown, files: TextFiles = NO_FILES): DemandR
     ...sharesBelowOne(shape.data),
     ...misplaced,
     ...read.flatMap((each) => each.faults),
+    ...businessFaults(
+      shape.data,
+      json,
+      merged.map(({ name }) => name),
+    ),
   ];
   if (faults.length > 0) return { demand: null, faults };
   const leftOut = new Set(
@@ -51,8 +57,13 @@ export function readDemand(given: unknown, files: TextFiles = NO_FILES): DemandR
   if (tooMuch.length > 0) return { demand: null, faults: tooMuch };
   const { alternative = fullLine(shape.data.crates.way) } = shape.data;
   const [written, figures] = [completed(json), figuresOf(json, leftOut)];
+  const { markets, week } = shape.data;
+  const asked = markets.length === 0 ? week : { ...week, heads: sizedWeek(shape.data) };
   return {
-    demand: { ...shape.data, alternative, steps, handling: handlingOf(json, files), written, figures },
+    demand: {
+      ...{ ...shape.data, week: asked, alternative, steps, handling: handlingOf(json, files), written, figures },
+      businessFigures: businessFigures(json),
+    },
     faults: [],
   };
 }
@@ -109,7 +120,7 @@ function partFaults(json: unknown, files: TextFiles): Fault[] {
   ];
   const { merged, faults } = named.success ? mergeSteps(named.data, json) : { merged: [], faults: [] };
   return [
-    ...(ofWeek.success ? weekFaults({ week: ofWeek.data }) : []),
+    ...(ofWeek.success && !("markets" in json) ? weekFaults({ week: ofWeek.data, markets: [] }) : []),
     ...(living.success && running.success && hung.success
       ? sharesBelowOne({ animals: living.data, line: running.data, chain: hung.data })
       : []),
@@ -118,8 +129,14 @@ function partFaults(json: unknown, files: TextFiles): Fault[] {
   ];
 }
 
-function weekFaults({ week }: Pick<DemandFile, "week">): Fault[] {
+function weekFaults({ week, markets }: Pick<DemandFile, "week" | "markets">): Fault[] {
   const keys = (["heads", "carcasses", "carcassMass"] as const).filter((key) => week[key] !== undefined);
+  if (markets.length > 0) {
+    const remedy = "keep it under one of the two";
+    return keys.length === 0
+      ? []
+      : [fault(["week"], `${listed(keys)}, but the markets say how much a week brings`, "", remedy)];
+  }
   if (keys.length === 1) return [];
   const found = keys.length === 0 ? "no quantity" : listed(keys);
   return [

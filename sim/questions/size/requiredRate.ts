@@ -1,6 +1,7 @@
 import { meanOf } from "../../maths/random/index.ts";
 import type { Demand, DemandStep } from "./demand.ts";
 import type { RequiredRate } from "./design.ts";
+import { headsOf } from "./markets.ts";
 import { stepSeconds } from "./stepSeconds.ts";
 
 /** From the week's demand to the rate at which heads must be hung. */
@@ -8,9 +9,7 @@ export function requiredRate(demand: Demand): RequiredRate {
   const { week, animals, line } = demand;
   const share = (1 - animals.deadOnArrival) * (1 - animals.condemned);
   const carcassKg = meanOf(animals.liveWeight) * animals.yield;
-  const carcassesPerWeek =
-    week.carcasses ?? (week.carcassMass === undefined ? undefined : week.carcassMass / carcassKg);
-  const headsPerWeek = week.heads ?? carcassesPerWeek! / share;
+  const headsPerWeek = headsOf(week, animals);
   const headsPerDay = Math.ceil((headsPerWeek / week.days) * week.peak);
   const time = hangingTime(demand);
   const { hangingSeconds } = time;

@@ -1,5 +1,6 @@
 // Families of units
 
+export { area } from "./area.ts";
 export { conductivity } from "./conductivity.ts";
 export { current } from "./current.ts";
 export { density } from "./density.ts";

@@ -14,12 +14,16 @@ export function toChain(
   file: FileChain,
   hours: Hours,
   anatomy: Anatomy,
-): Pick<Chain, "kind" | "places" | "secondsPerShackle" | "pace" | "shackles" | "stations" | "unfinishedTo"> {
+): Pick<
+  Chain,
+  "kind" | "places" | "secondsPerShackle" | "pitchMetres" | "pace" | "shackles" | "stations" | "unfinishedTo"
+> {
   const { length, pitch, speed, shackles } = file;
   return {
     kind: "chain",
     places: shacklesIn(length, pitch),
     secondsPerShackle: tidy(pitch / speed),
+    pitchMetres: pitch,
     pace: toPace(file.pace, hours.start),
     shackles: shackles && { count: shackles.count, backSeconds: shackles.back },
     stations: file.stations.map((station) => toChainStation(station, pitch, hours, anatomy)),

@@ -14,7 +14,15 @@ type Text = { at: Steps; text: string };
 
 /** Every crew, stage, vessel, product and shift that is spoken of exists. */
 export function references(json: unknown): Fault[] {
-  return [...crews(json), ...stages(json), ...points(json), ...vessels(json), ...products(json), ...shiftNames(json)];
+  return [
+    ...crews(json),
+    ...stages(json),
+    ...points(json),
+    ...vessels(json),
+    ...products(json),
+    ...rooms(json),
+    ...shiftNames(json),
+  ];
 }
 
 function crews(json: unknown): Fault[] {
@@ -70,8 +78,19 @@ function products(json: unknown): Fault[] {
     locatedList(json, ...at, "removals").flatMap(({ value }) => (typeof value.as === "string" ? [value.as] : [])),
   );
   const names = [...new Set(["carcass", ...byProducts, ...waysOut, "dead on arrival"])];
-  const prices = located(json, "money", "prices");
-  return prices === null ? [] : keysOf(prices.value, prices.at).flatMap((text) => missing(text, names, "product"));
+  const spoken = [located(json, "money", "prices"), located(json, "site", "categoryOf")].filter(
+    (each) => each !== null,
+  );
+  return spoken.flatMap(({ value, at }) => keysOf(value, at).flatMap((text) => missing(text, names, "product")));
+}
+
+/** What is said to stand in a room: a stage, a station on a chain, or a section of the line. */
+function rooms(json: unknown): Fault[] {
+  const said = located(json, "site", "roomOf");
+  if (said === null) return [];
+  const sections = stagesOf(json).flatMap(({ value }) => (typeof value.section === "string" ? [value.section] : []));
+  const names = [...namesOf(workplacesOf(json)), ...namesOf(stagesOf(json)), ...sections];
+  return keysOf(said.value, said.at).flatMap((text) => missing(text, names, "stage or section", leftOutNames(json)));
 }
 
 function shiftNames(json: unknown): Fault[] {

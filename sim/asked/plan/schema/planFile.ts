@@ -15,6 +15,7 @@ import { plantUtilities } from "./plantUtilities.ts";
 import { bodyParts, presentation } from "./presentation.ts";
 import { quantity, quantityAboveZero, readBy, share } from "./readBy.ts";
 import { record } from "./record.ts";
+import { site } from "./site.ts";
 import { stage } from "./stage.ts";
 import { supply } from "./supply.ts";
 import { freeText, name, reference } from "./text.ts";
@@ -87,6 +88,12 @@ export function planFile(files: TextFiles) {
       .default(null)
       .describe(
         "What the plant uses beside its stages: hot water, cleaning, compressed air, ventilation. Default: null.",
+      ),
+    site: site()
+      .nullable()
+      .default(null)
+      .describe(
+        "Building and services: what the layout, the equipment list and the connection sheet are worked out from. No day depends on it. Default: null, usual figures.",
       ),
     money: money().nullable().default(null).describe("What it all costs and earns. Default: null, no money."),
     dressing: freeText()

@@ -9,6 +9,7 @@ import {
   quantityAboveZero,
   record,
   share,
+  site,
   type TextFiles,
   varyingQuantities,
   WAYS,
@@ -17,6 +18,7 @@ import {
 import { length, mass, speed, temperature, time } from "../../../text/units/index.ts";
 import { ALTERNATIVES } from "../alternatives.ts";
 import { assumedValue } from "../assumed.ts";
+import { businessKeys } from "./businessFile.ts";
 import { handlingFile } from "./handlingFile.ts";
 import { stepFile } from "./stepFile.ts";
 
@@ -45,7 +47,9 @@ export function demandFile(files: TextFiles) {
       .enum(ALTERNATIVES)
       .optional()
       .describe("Kind of plant to write the plan of. Default: the full line, live crates handled as in crates.way."),
-    week: week().describe("What a week is to bring: heads, carcasses or their mass; exactly one of the three."),
+    week: week().describe(
+      "What a week is to bring: heads, carcasses or their mass; exactly one of the three, or none and the markets.",
+    ),
     day: day().describe("Shifts and breaks."),
     animals: record({
       liveWeight: assumable("animals.liveWeight", varying.massAboveZero, "Live weight of a head."),
@@ -53,6 +57,7 @@ export function demandFile(files: TextFiles) {
       condemned: assumable("animals.condemned", share(), "Share condemned at inspection."),
       toTrim: assumable("animals.toTrim", share(), "Share sent from inspection to trim and back."),
       yield: assumable("animals.yield", share(), "Carcass as a share of live weight."),
+      lot: whole(1, MAX_HEADS).optional().describe("Heads of a usual lot, from one farm. Default: those of a lorry."),
     })
       .prefault({})
       .describe("The animals and what becomes of them."),
@@ -104,6 +109,11 @@ export function demandFile(files: TextFiles) {
       .nullable()
       .default(null)
       .describe("Prices for the plan, as a plan writes them. Default: null, none."),
+    site: site()
+      .nullable()
+      .default(null)
+      .describe("Building and services for the plan, as a plan writes them. Default: null, usual figures."),
+    ...businessKeys(),
   });
 }
 

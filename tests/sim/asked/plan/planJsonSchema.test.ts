@@ -71,7 +71,7 @@ describe("planJsonSchema", () => {
   });
 
   it("has no key that the plans here leave unused", () => {
-    const parts = ["presentation", "chiller", "utilities", "money", "week", "uncertain"].flatMap((name) => [
+    const parts = ["presentation", "chiller", "utilities", "money", "week", "uncertain", "site"].flatMap((name) => [
       ...keysIn(exampleFile(`parts/${name}`)),
     ]);
     const every = [...keysIn(exampleFile("every-part"))];

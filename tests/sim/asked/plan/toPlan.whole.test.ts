@@ -135,6 +135,7 @@ describe("the plan of a whole plant", () => {
       places: 40,
       pace: [],
       secondsPerShackle: 5,
+      pitchMetres: 0.3,
       shackles: { count: 60, backSeconds: 90 },
       unfinishedTo: "hand skinning",
     });

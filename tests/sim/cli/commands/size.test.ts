@@ -86,6 +86,43 @@ describe("gambrel size", PATIENCE, () => {
     expect(err).toMatch(/2 faults found\. Nothing was written\./);
   });
 
+  it("writes a dossier to a folder: documents, drawing, workbook, figures, every plan; and never into a folder of somebody else's", async () => {
+    const demand = { ...SMALL, compare: { kinds: ["compact plant"] } };
+    const folder = folderWith(demand);
+    const { code, err } = await callCli(folder, ["size", "demand.json", "--replications", "2", "--out", "dossier"]);
+    expect(err).toMatch(/^Build: compact plant\.$/m);
+    expect(err).toMatch(/Money is open, since the demand names no prices/);
+    for (const danger of NAMED_DANGERS) expect(err).toMatch(danger);
+    expect(code).toBe(0);
+    const names = readdirSync(join(folder, "dossier"));
+    for (const name of [
+      "dossier",
+      "annex-builder",
+      "annex-bank",
+      "annex-veterinarian",
+      "annex-trainer",
+      "annex-sources",
+    ])
+      expect(names).toEqual(expect.arrayContaining([`${name}.html`, `${name}.pdf`]));
+    expect(names).toEqual(
+      expect.arrayContaining(["layout.svg", "layout.pdf", "tables.xlsx", "dossier.json", "demand.json", "plans"]),
+    );
+    expect(readdirSync(join(folder, "dossier", "plans")).toSorted()).toEqual([
+      "compact-plant.json",
+      "first-weeks.json",
+    ]);
+    const pages = Number(/The owner's document has (\d+) pages/.exec(err)![1]);
+    expect(pages).toBeGreaterThan(3);
+    expect(pages).toBeLessThanOrEqual(12);
+    writeFileSync(join(folder, "dossier", "mine.txt"), "precious");
+    const refused = await callCli(folder, ["size", "demand.json", "--out", "dossier", "--overwrite"]);
+    expect(refused.code).toBe(2);
+    expect(refused.err).toMatch(/holds files that are not of a run \(mine\.txt\)/);
+    const kind = await callCli(folder, ["size", "demand.json", "--out", "other", "--alternative", "compact plant"]);
+    expect(kind.err).toMatch(/--alternative: a dossier compares kinds of plant; name them under "compare"/);
+    expect(existsSync(join(folder, "other"))).toBe(false);
+  });
+
   it("never replaces a file unless told to, and finds that out before it works", async () => {
     const folder = folderWith(SMALL);
     writeFileSync(join(folder, "mine.json"), "precious");
