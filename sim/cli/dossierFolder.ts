@@ -17,6 +17,7 @@ import {
   sizeKinds,
   trialStudy,
 } from "../questions/dossier/index.ts";
+import { guessesOf } from "../questions/size/index.ts";
 import { NoBrowser, openBrowser, pagePrint, sheetPrint } from "./browser.ts";
 import { type InputFile, refused } from "./inputs.ts";
 import { checkRunFolder, writeFolder } from "./runFolder.ts";
@@ -50,7 +51,8 @@ export async function writeDossier(
     results,
     file,
     overwrite,
-  }: { kinds: readonly SizedKind[]; results: StudyResults; file: InputFile; overwrite: boolean },
+    uncertain,
+  }: { kinds: readonly SizedKind[]; results: StudyResults; file: InputFile; overwrite: boolean; uncertain: boolean },
 ): Promise<{ lines: Line[]; dossier: string; missing: NoBrowser | null }> {
   const dossier = dossierOf(kinds, results);
   const documents = dossierDocuments(dossier);
@@ -69,7 +71,7 @@ export async function writeDossier(
     { path: "tables.xlsx", bytes: tables },
     { path: "demand.json", text: file.text },
     { path: "dossier.json", text: found },
-    ...planFiles(dossier),
+    ...planFiles(dossier, uncertain ? file : null),
   ];
   await writeFolder(folder, files, overwrite);
   const owner = prints.find(({ name }) => name === documents[0]!.name);
@@ -80,9 +82,11 @@ export async function writeDossier(
   };
 }
 
-/** The plan of every kind, and of the one to build with people who still learn. */
-function planFiles({ kinds, choice }: Dossier): RunFile[] {
-  const text = (plan: unknown) => `${JSON.stringify(plan, null, 2)}\n`;
+/** The plan of every kind, and of the one to build with people who still learn; with a demand, what it left to be assumed as guesses in each. */
+function planFiles({ kinds, choice }: Dossier, demand: InputFile | null): RunFile[] {
+  const guessed = (plan: Record<string, unknown>) =>
+    demand === null ? plan : { ...plan, uncertain: guessesOf(plan, demand.json, demand.files) };
+  const text = (plan: unknown) => `${JSON.stringify(guessed(plan as Record<string, unknown>), null, 2)}\n`;
   const told = kinds[choice.row ?? 0]!;
   return [
     ...kinds.map(({ kind }) => ({ path: `plans/${safeFileName(kind.name)}.json`, text: text(kind.design.plan) })),

@@ -408,10 +408,9 @@ function addSize(gambrel: Command, terminal: Speak): void {
     });
   withExamples(command, [
     ["gambrel size weekly.json", "all kinds of plant side by side"],
-    ['gambrel size weekly.json --alternative "compact plant" --out plant.json', "write the plan of one kind"],
     [
-      "gambrel size weekly.json --uncertain --out plant.json",
-      "a plan for gambrel doubt, whose assumed figures are guesses",
+      'gambrel size weekly.json --alternative "compact plant" --uncertain --out plant.json',
+      "write the plan of one kind, and what was assumed for it as guesses",
     ],
     ["gambrel size market.json --out runs/dossier", "the whole answer: documents, drawing, workbook, every plan"],
   ]);

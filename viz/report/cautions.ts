@@ -16,6 +16,7 @@ export const DANGERS: readonly string[] = [
   "Cold rooms and wet hands, and water hot enough to clean tools, both injure.",
   "Animals, blood and dust carry infection: hygiene zones, clothing, hand washing and vaccination as the law and a doctor say.",
   "Animals feel pain and fear: a stunned head that waits may wake. Handling, stunning and bleeding are for trained, licensed people.",
+  "Hanging conscious rabbits by their legs is forbidden in the European Union (Regulation (EC) 1099/2009, Article 15(3); its exception is for poultry): where a plan hangs before it stuns, ask the official veterinarian how they are to be held.",
   WHO_DECIDES,
 ];
 

@@ -77,7 +77,7 @@ async function dossierCommand(
   path: string,
   options: SizeCommandOptions & { out: string },
 ): Promise<void> {
-  const { out, overwrite = false, json, seed, alternative, replications: asked } = options;
+  const { out, overwrite = false, json, seed, alternative, replications: asked, uncertain = false } = options;
   if (alternative !== undefined)
     throw new BadInput(['--alternative: a dossier compares kinds of plant; name them under "compare" in the demand.']);
   const { checkDossierFolder, dossierStudy, writeDossier } = await import("../dossierFolder.ts");
@@ -91,7 +91,7 @@ async function dossierCommand(
   );
   const words = ["size", path, "--seed", seed, "--replications", String(replications), "--out", out];
   const results = await simulateStudy(terminal, study, { words, options, traces: "all" });
-  const { lines, dossier, missing } = await writeDossier(out, { kinds, results, file, overwrite });
+  const { lines, dossier, missing } = await writeDossier(out, { kinds, results, file, overwrite, uncertain });
   for (const { line, style } of lines) terminal.say(line, style);
   terminal.say("");
   terminal.say(DANGERS_IN_SHORT.join(" "), "yellow");

@@ -89,7 +89,15 @@ describe("gambrel size", PATIENCE, () => {
   it("writes a dossier to a folder: documents, drawing, workbook, figures, every plan; and never into a folder of somebody else's", async () => {
     const demand = { ...SMALL, compare: { kinds: ["compact plant"] } };
     const folder = folderWith(demand);
-    const { code, err } = await callCli(folder, ["size", "demand.json", "--replications", "2", "--out", "dossier"]);
+    const { code, err } = await callCli(folder, [
+      "size",
+      "demand.json",
+      "--replications",
+      "2",
+      "--uncertain",
+      "--out",
+      "dossier",
+    ]);
     expect(err).toMatch(/^Build: compact plant\.$/m);
     expect(err).toMatch(/Money is open, since the demand names no prices/);
     for (const danger of NAMED_DANGERS) expect(err).toMatch(danger);
@@ -111,6 +119,8 @@ describe("gambrel size", PATIENCE, () => {
       "compact-plant.json",
       "first-weeks.json",
     ]);
+    const plan = JSON.parse(readFileSync(join(folder, "dossier", "plans", "compact-plant.json"), "utf8"));
+    expect(plan.uncertain.length).toBeGreaterThan(3);
     const pages = Number(/The owner's document has (\d+) pages/.exec(err)![1]);
     expect(pages).toBeGreaterThan(3);
     expect(pages).toBeLessThanOrEqual(12);
