@@ -331,13 +331,13 @@ export const FAULTS: Fault[] = [
     edits: [
       {
         file: FLOW,
-        find: "  item.doneAt = stage.index;\n  passPoint(day, item, stage, END);\n",
-        replace: "  item.doneAt = stage.index;\n",
+        find: "endHold(stage, item);\n  passPoint(day, item, stage, END);\n",
+        replace: "endHold(stage, item);\n",
       },
       {
         file: FLOW,
-        find: "  position.item = position.stage.queue.first;\n",
-        replace: `  position.item = position.stage.queue.first;
+        find: "  position.item = nextOut(position.stage);\n",
+        replace: `  position.item = nextOut(position.stage);
   passPoint(day, position.item!, position.stage, END);
 `,
       },

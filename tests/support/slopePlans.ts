@@ -53,7 +53,7 @@ export const slopePlan: fc.Arbitrary<Plan> = fc
 type TakeOut = (plan: Plan) => Plan;
 
 const TAKEN_OUT: Record<Hindrance, TakeOut> = {
-  hours: (plan) => ({ ...plan, day: { ...plan.day, breaks: [] } }),
+  hours: ({ atStart: _, ...plan }) => ({ ...plan, day: { ...plan.day, breaks: [] } }),
   closing: (plan) => ({ ...plan, day: { ...plan.day, closing: { rule: "finish" } } }),
   "calendar clock": eachBreakdown((each, positions) => ({
     ...each,
@@ -172,7 +172,9 @@ function ownCrews(plan: Plan): Plan {
     })(eachBreakdown((each) => ({ ...each, crew: null }))(plan)),
   );
   const day = { ...plan.day, breaks: plan.day.breaks.map((each) => ({ ...each, crews: [] })) };
-  return { ...changed, day, crews: [...crews, ...plan.crews.filter(({ name }) => name === "maintenance")] };
+  // Those who would have stepped in are gone.
+  const maintenance = plan.crews.filter(({ name }) => name === "maintenance").map(({ cover: _, ...each }) => each);
+  return { ...changed, day, crews: [...crews, ...maintenance] };
 }
 
 /** The first failure of a single machine is repaired by somebody who has no other job. */

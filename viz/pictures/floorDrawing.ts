@@ -7,6 +7,8 @@ export interface FloorStyle {
   left: number;
   top: number;
   textSize: number;
+  /** Of the letters at stations. */
+  letterSize: number;
   stroke: number;
   colour: (role: Paint) => string;
 }
@@ -197,8 +199,7 @@ function labelPlaces(
   { stage, positions, places, middle }: PlantLayout["stages"][number],
   style: FloorStyle,
 ): void {
-  const { perMetre, textSize } = style;
-  const size = textSize * 0.85;
+  const { perMetre, letterSize: size } = style;
   if (positions > 0 || places === 0) return;
   const lines = fitting(`${isolated(stage)}, ${places} places`, { width: STAY_WIDTH * perMetre, size, most: 3 });
   if (lines === null) return;
@@ -244,12 +245,12 @@ function labelStage(
   const letter = letterOf(index);
   const own = layout.workPlaces.filter((place) => place.stage === stage);
   const { perMetre } = style;
-  const size = style.textSize * 0.85;
+  const size = style.letterSize;
   const first = own[0]!;
   const beside = own.filter(({ x }) => Math.abs(x - first.x) < 0.01);
   const upper = Math.min(...beside.map(({ y }) => y));
   const depth = Math.max(...beside.map((each) => each.y + each.depth)) - upper;
-  const [x, y] = [style.left + first.x * perMetre, style.top + upper * perMetre];
+  const y = style.top + upper * perMetre;
   const room = {
     width: (first.width + AISLE) * perMetre,
     size,
@@ -257,8 +258,11 @@ function labelStage(
   };
   const name = fitting(`${letter} ${isolated(stage)}`, room);
   if (name === null && size > depth * perMetre + 2) return letter;
+  // Letters of stations close to each other stand in turns on and beside them.
+  const aside = name === null && index % 2 === 1 ? first.width * perMetre : 0;
+  const x = style.left + first.x * perMetre + aside + size * 0.3;
   for (const [line, words] of (name ?? [letter]).entries())
-    drawText(group, x + size * 0.3, y + (line + 0.85) * size * LEADING, words, { size, bold: true });
+    drawText(group, x, y + (line + 0.85) * size * LEADING, words, { size, bold: true });
   return letter;
 }
 

@@ -61,7 +61,7 @@ export function layoutChart(layout: PlantLayout, context: ChartContext): SVGSVGE
   const top = drawKey(frame, fills, frame.top) + 12;
   const style: FloorStyle = {
     ...{ perMetre, left: frame.left - bounds.x * perMetre, top: top - bounds.y * perMetre },
-    ...{ textSize: frame.narrow ? 9 : 10, stroke: 0.8, colour: frame.colour },
+    ...{ textSize: 11, letterSize: 11, stroke: 0.8, colour: frame.colour },
   };
   const shown = frame.narrow ? withoutYard(layout) : layout;
   const key = drawFloor(frame.body, shown, style);
@@ -205,7 +205,7 @@ export function layoutSheet(layout: PlantLayout, document: Document): LayoutShee
   const left = (width - bounds.width * MM_PER_METRE) / 2 - bounds.x * MM_PER_METRE;
   const style: FloorStyle = {
     ...{ perMetre: MM_PER_METRE, left, top: MARGIN - bounds.y * MM_PER_METRE },
-    ...{ textSize: 3, stroke: 0.35, colour },
+    ...{ textSize: 3, letterSize: 2.55, stroke: 0.35, colour },
   };
   const key = drawFloor(svg.append("g").attr("id", "plan"), layout, style);
   drawFoot(svg.append("g").attr("id", "foot"), layout, { sheet, width, y: height - FOOT, style, key });

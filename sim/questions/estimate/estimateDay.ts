@@ -24,7 +24,7 @@ interface Arrival {
 }
 
 /**
- * A day of a plan without simulating it: loads at their mean times, each with the heads that it brings on the average, are hung one after another at the rate of the line or of
+ * A day of a plan without simulating it: animals that are there when it begins and loads at their mean times, each with the heads that it brings on the average, are hung one after another at the rate of the line or of
  * crate handling, whichever is less, hour by hour where their speed depends on it, in the time that breaks leave and as the chiller has room; then the last head runs
  * down the line. `line`: the estimate of the plan's line, where that is known already.
  */
@@ -34,8 +34,9 @@ export function estimateDay(
   line: LineEstimate = estimateLine(plan, precision),
 ): DayEstimate {
   const { hung, lastAt } = hang(plan, rateOf(line), ratesByHour(plan, precision));
-  const workFinishSeconds = lastAt + lastWorkSeconds(plan);
-  const carcasses = hung * headFlow(plan).carcasses;
+  const workFinishSeconds = Math.max(lastAt + lastWorkSeconds(plan), lastHeldSeconds(plan, line));
+  const there = (plan.atStart?.carcasses ?? []).reduce((sum, { heads }) => sum + heads, 0);
+  const carcasses = there + hung * headFlow(plan).carcasses;
   const start = plan.day.shifts[0]?.fromSeconds ?? 0;
   return { line, carcasses, workFinishSeconds, headsPerHour: (carcasses / (workFinishSeconds - start)) * 3600 };
 }
@@ -88,7 +89,12 @@ function arrivedAt(arrivals: readonly Arrival[], heads: number): number {
   return last?.atSeconds ?? 0;
 }
 
-function arrivalsOf({ supply }: Plan): Arrival[] {
+function arrivalsOf(plan: Plan): Arrival[] {
+  const waiting = (plan.atStart?.crates ?? []).map(({ crates, headsPerCrate }) => crates * headsPerCrate);
+  return [...waiting.map((heads) => ({ atSeconds: 0, heads })), ...supplied(plan)];
+}
+
+function supplied({ supply }: Plan): Arrival[] {
   if (supply.kind === "saturated") return [{ atSeconds: 0, heads: supply.heads }];
   if (supply.kind === "stream") {
     const gap = meanOf(supply.interarrival);
@@ -101,6 +107,20 @@ function arrivalsOf({ supply }: Plan): Arrival[] {
       heads: crates * headsPerCrate * comesShare,
     }))
     .toSorted((a, b) => a.atSeconds - b.atSeconds);
+}
+
+/** When the heads of held lots are worked on after their release, at the line's rate; 0 where there are none. */
+function lastHeldSeconds({ supply, line }: Plan, { fillingHeadsPerSecond: rate }: LineEstimate): number {
+  if (supply.kind !== "loads") return 0;
+  const main = line.filter(({ offLine }) => !offLine);
+  const ends = supply.loads.flatMap(({ held, crates, headsPerCrate, comesShare }) => {
+    if (held === undefined) return [];
+    const after = main.slice(main.findIndex(({ name }) => name === held.in) + 1);
+    return after.every((stage) => does(stage, "hold heads"))
+      ? []
+      : [held.untilSeconds + (crates * headsPerCrate * comesShare) / rate];
+  });
+  return Math.max(0, ...ends);
 }
 
 /** From hanging to the end of the last work on a head: dwells behind the last station are no work. */

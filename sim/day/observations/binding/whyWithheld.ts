@@ -41,6 +41,8 @@ function hourReason(plan: Plan): string | null {
   const { day, crews } = plan;
   if (day.overnight !== undefined)
     return "the day goes on from the one before, and a small change of both alters what it begins with";
+  if (plan.atStart !== undefined)
+    return "work on what is there when the day begins is told apart, so no slope counts all the work of a step";
   const paced = steps(plan).find(({ of }) => "pace" in of && of.pace.length > 0);
   if (paced !== undefined)
     return `${paced.name} changes its speed at an hour, so a small change alters which heads it meets`;

@@ -60,6 +60,19 @@ const SHARE_BY_WEIGHT: ShareBy = { of: { kind: "live weight" }, between: "a line
 
 const NONE_HOLDS: [what: string, plan: Plan, reason: RegExp][] = [
   [
+    "animals there when the day begins",
+    {
+      ...loaded(handling({})),
+      atStart: {
+        crates: [
+          { lot: null, forSeconds: 9, crates: 1, headsPerCrate: 3, liveWeightKg: { family: "constant", value: 2.5 } },
+        ],
+        carcasses: [],
+      },
+    },
+    /there when the day begins is told apart/,
+  ],
+  [
     "breakdowns by the clock",
     plan(withFailure({ clock: "calendar" })),
     /jam \(b\) goes by the clock and also strikes an idle/,
