@@ -21,6 +21,13 @@ export const SLOW = [
   "outside/saturatedLines",
   "experiments/week",
   "sim/cli/commands/doubt",
+  "pictures/firstPages",
+  "faults/outputClosed",
+  "adopt/packed",
+  "page/access",
+  "outside/batchArrivals",
+  "outside/queues",
+  "fresh/demo",
 ].map((name) => `tests/${name}.test.ts`);
 
 /** Starts the slow files first, all others in the usual order. */

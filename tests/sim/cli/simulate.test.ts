@@ -11,7 +11,7 @@ import { startCli } from "../../support/startCli.ts";
 /** Starting the program and loading the report take most of a second each time. */
 const PATIENCE = { timeout: 120_000 };
 
-const ARGS = ["study", "study.json", "--replications", "200", "--out", "run"];
+const ARGS = ["study", "study.json", "--replications", "120", "--out", "run"];
 
 let whole: Promise<Record<string, string>> | null = null;
 
@@ -44,9 +44,9 @@ describe("a run that is stopped", PATIENCE, () => {
       started.child.kill(signal);
       const { code: found, err } = await started.ended();
       expect(found).toBe(code);
-      expect(err).toMatch(/Stopped\. \d+ of 600 days are kept in run\.partial\./);
+      expect(err).toMatch(/Stopped\. \d+ of 360 days are kept in run\.partial\./);
       const line = /Continue with: gambrel (.*)\n$/.exec(err)![1]!;
-      expect(line).toBe(`study study.json --replications 200 --out run --threads ${threads} --resume`);
+      expect(line).toBe(`study study.json --replications 120 --out run --threads ${threads} --resume`);
       expect(readdirSync(folder).sort()).toEqual(["plan.json", "run.partial", "study.json"]);
       expect((await callCli(folder, line.split(" "))).code).toBe(0);
       expect(readdirSync(folder).sort()).toEqual(["plan.json", "run", "study.json"]);
@@ -61,7 +61,7 @@ describe("a run that is stopped", PATIENCE, () => {
     await expect.poll(() => linesIn(journal), { timeout: 60_000, interval: 20 }).toBeGreaterThan(20);
     started.child.kill("SIGKILL");
     expect((await started.ended()).signal).toBe("SIGKILL");
-    expect(linesIn(journal)).toBeLessThan(600);
+    expect(linesIn(journal)).toBeLessThan(360);
     // As if the kill had come in the middle of a line.
     appendFileSync(journal, '{"variant":1,"replication":');
     const refused = await callCli(folder, ARGS);
