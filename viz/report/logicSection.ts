@@ -16,7 +16,7 @@ export const MODEL_LOGIC: readonly string[] = [
 
 /** What the model leaves out, whatever the plan. */
 export const MODEL_LIMITS: readonly string[] = [
-  "Only what the plan states is in the model. People do not tire or help out beyond the stated rules; they learn, and machines wear, only where the plan says so.",
+  "Only what the plan states is in the model. People tire, learn, step in and change places, and machines wear, only where the plan says so.",
   "Times are independent from head to head unless the plan says otherwise; real lines have good and bad hours.",
   "Intervals cover chance alone. They do not cover errors in the plan's figures or in the model, which are often larger.",
   "A day in pictures is one of many possible days; another day of the same plan looks different.",

@@ -65,8 +65,7 @@ interface Run {
 
 function readRun(folder: string): Run {
   const path = join(folder, "results.json");
-  if (!existsSync(path))
-    throw new BadInput([`${folder}: there is no results.json in it; name the folder of a finished run.`]);
+  if (!existsSync(path)) throw new BadInput([`${folder}: ${whyNoRun(folder)}`]);
   if (statSync(path).size > MAX_MEGABYTES * 1e6)
     throw new BadInput([
       `${path}: this is larger than ${MAX_MEGABYTES} MB, too large to draw from; its tables are complete.`,
@@ -80,6 +79,20 @@ function readRun(folder: string): Run {
     season: answerIn(folder, "season.json", readSeasonResult),
   };
   return { results, plan, answer };
+}
+
+/** Folders that other commands leave are whole as they are. */
+const WHOLE = [
+  { file: "doubt.json", command: "gambrel doubt", page: "report.html" },
+  { file: "dossier.json", command: "gambrel size", page: "dossier.html" },
+  { file: "layout.json", command: "gambrel layout", page: "report.html" },
+];
+
+function whyNoRun(folder: string): string {
+  const left = WHOLE.find(({ file }) => existsSync(join(folder, file)));
+  return left === undefined
+    ? "there is no results.json in it; name the folder of a finished run."
+    : `this is what ${left.command} left; its report is ${left.page}. To draw it anew run ${left.command} again with --overwrite.`;
 }
 
 /** Undefined in the folder of a run that answers by its results alone. */

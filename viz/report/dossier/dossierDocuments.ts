@@ -197,7 +197,7 @@ function methodWords(dossier: Dossier): Markup {
   const count = (source: string) => figures.filter((figure) => figure.source === source).length;
   return html`<p>Each kind of plant was sized from the demand (rate, positions, places, people), written as a plan, and simulated for ${days} days on the same chance (seed ${isolated(seed)}), event by event; then ${days} days more with more animals than it can take, which tell its spare rate. Money follows from those days, the markets month by month, and the prices of the demand; nothing that the demand leaves out was invented as a price.</p>
 <p>Of ${figures.length} figures ${count("given")} are given by the demand, ${count("published")} published, ${count("common practice")} common practice without a source, and ${count("invented")} invented: the annex of sources lists each.</p>
-<p>Not in it: taxes, inflation, subsidies, the ground, building time, what competitors do, and weeks whose days differ. People do not tire in the model; an animal's fear and the effect of stunning are not in it.</p>`;
+<p>Not in it: taxes, inflation, subsidies, the ground, building time, what competitors do, and weeks whose days differ. People tire only where a plan says so; an animal's fear and the effect of stunning are not in it.</p>`;
 }
 
 function builderParts(dossier: Dossier, figures: Figures): Markup[] {

@@ -44,6 +44,16 @@ describe("gambrel report", () => {
     expect(readdirSync(join(run, "charts"))).toEqual(charts);
   });
 
+  it.each([
+    ["doubt.json", /left; its report is report\.html\. To draw it anew run gambrel doubt again with --overwrite/],
+    ["dossier.json", /its report is dossier\.html\. To draw it anew run gambrel size again/],
+    ["plan.json", /there is no results\.json in it; name the folder of a finished run/],
+  ])("draws nothing where there are no results: %s", async (file, told) => {
+    mkdirSync(join(folder, file.replace(".json", "")));
+    writeFileSync(join(folder, file.replace(".json", ""), file), "{}");
+    expect(await report([file.replace(".json", "")])).toMatchObject({ code: 2, err: expect.stringMatching(told) });
+  });
+
   it("gives other programs a workbook, a PDF and PNG charts when they are asked for", async () => {
     const browser = await chromium.executablePath();
     expect((await report(["run", "--xlsx", "--png", "--pdf"], { GAMBREL_BROWSER: browser })).code).toBe(0);

@@ -12,27 +12,19 @@ import {
 import { seasonChart, seasonChartTable, seasonView, serverDocument } from "../../../../viz/index.ts";
 import { seasonTable } from "../../../../viz/words/index.ts";
 import { NO_FILES } from "../../../support/demands.ts";
+import { crateLorries, HANGING } from "../../../support/hangingPlan.ts";
 import { simulateHere } from "../../../support/improving.ts";
 
 type Json = Record<string, unknown>;
 
-const lorries = (times: number) => [
-  { name: "farm", at: "05:30", crates: 10, headsPerCrate: 10, repeat: { every: "1 min", times } },
-];
-
 /** Two people, ten seconds a head: a hundred heads take 8 min 20 s, and the shift has an hour. All invented. */
 const PLAN: Json = {
-  ...{ name: "invented", notes: "Invented for tests." },
-  day: { start: "05:00", shifts: [{ name: "day", from: "06:00", to: "07:00" }] },
-  supply: { loads: lorries(2) },
-  liveHandling: { unloading: { perCrate: "1 s" }, lairageCrates: 500, feeding: { perCrate: "1 s" } },
-  crews: [{ name: "line", people: 2, pay: "20 EUR/h" }],
-  money: { currency: "EUR", overtimeFactor: 1.5 },
+  ...HANGING,
   line: [{ name: "hanging", kind: "station", positions: 2, cycle: "10 s", crew: "line" }],
   week: {
     days: [
-      { name: "Monday", loads: lorries(4) },
-      { name: "Tuesday", loads: lorries(6) },
+      { name: "Monday", loads: crateLorries(4) },
+      { name: "Tuesday", loads: crateLorries(6) },
     ],
     orders: [{ name: "hotel", day: "Tuesday", by: "07:00", carcasses: 1000 }],
   },

@@ -2,31 +2,23 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { readPlan } from "../../../../sim/asked/plan/index.ts";
 import type { StudyResults } from "../../../../sim/days/results/index.ts";
 import { answerWhy } from "../../../../sim/questions/why/index.ts";
+import { crateLorries, HANGING } from "../../../support/hangingPlan.ts";
 import { simulateHere } from "../../../support/improving.ts";
 
 type Json = Record<string, unknown>;
 
-const lorries = (times: number) => [
-  { name: "farm", at: "05:30", crates: 10, headsPerCrate: 10, repeat: { every: "1 min", times } },
-];
-
 /** Hanging takes ten seconds a head and person; what is hung after 06:40 stays in the chiller, and packing takes it the next day. All invented. */
 const PLAN: Json = {
-  ...{ name: "invented", notes: "Invented for tests." },
-  day: { start: "05:00", shifts: [{ name: "day", from: "06:00", to: "07:00" }] },
-  supply: { loads: lorries(2) },
-  liveHandling: { unloading: { perCrate: "1 s" }, lairageCrates: 500, feeding: { perCrate: "1 s" } },
-  crews: [{ name: "line", people: 2, pay: "20 EUR/h" }],
-  money: { currency: "EUR", overtimeFactor: 1.5 },
+  ...HANGING,
   line: [
     { name: "hanging", kind: "station", positions: 4, cycle: { lognormal: { mean: "10 s", cv: 0.1 } }, crew: "line" },
     { name: "chilling", kind: "dwell", places: null, dwell: "10 min" },
   ],
   week: {
     days: [
-      { name: "Monday", loads: lorries(3) },
-      { name: "Tuesday", loads: lorries(9) },
-      { name: "Wednesday", loads: lorries(7) },
+      { name: "Monday", loads: crateLorries(3) },
+      { name: "Tuesday", loads: crateLorries(9) },
+      { name: "Wednesday", loads: crateLorries(7) },
     ],
     overnight: { chilling: "06:20" },
   },
