@@ -23,7 +23,7 @@ interface Compared {
 
 /**
  * What a variant brings beside today's plan on the same days: by the margin where the plan has prices, else by the cost of
- * the day; where it handles more or fewer heads without prices, by the cost a head at today's heads. Null without money.
+ * the day; where it handles more or fewer heads without prices, or leaves others in the chiller over the end of a week, by the cost a head at today's heads. Null without money.
  */
 export function netMoney(
   today: Compared,
@@ -32,7 +32,8 @@ export function netMoney(
 ): NetMoney | null {
   const { money } = today.plan;
   if (money === null || variant.plan.money === null) return null;
-  const by = has(today.values, "margin") && has(variant.values, "margin") ? "margin" : "cost";
+  const sold = has(today.values, "margin") && has(variant.values, "margin") && !leavesOthers(today, variant);
+  const by = sold ? "margin" : "cost";
   const [before, after] = by === "margin" ? [margins(today), margins(variant)] : costPair(today, variant);
   // The values of a week are means over its days.
   const together = today.plan.week === undefined ? 1 : countedDays(today.plan).length;
@@ -56,6 +57,20 @@ export function netMoney(
 
 function has(values: Values, key: string): boolean {
   return values[key]?.some((value) => value !== null) ?? false;
+}
+
+/** More or fewer carcasses hang in the chiller when the week ends: what they bring is next week's, so margins do not compare. */
+function leavesOthers(today: Compared, variant: Compared): boolean {
+  if (today.plan.week === undefined || variant.plan.week === undefined) return false;
+  const [before, after] = [leftOf(today), leftOf(variant)];
+  return Math.abs(after.left - before.left) > OTHER_HEADS * before.made;
+}
+
+/** Of a mean week: carcasses made, and how many of them have not left at its end. */
+function leftOf({ plan, values }: Compared): { made: number; left: number } {
+  const mean = (key: string) => estimate([...(values[key] ?? [])], 0.95)?.mean ?? 0;
+  const made = mean("week.made");
+  return { made, left: made - mean("carcasses") * countedDays(plan).length };
 }
 
 function margins({ values }: Compared): (number | null)[] {

@@ -19,6 +19,7 @@ import { BadInput } from "../../../../sim/cli/faults.ts";
 import { callCli } from "../../../support/callCli.ts";
 import { fakeTerminal } from "../../../support/fakeTerminal.ts";
 import { SMALL_PLAN } from "../../../support/smallPlan.ts";
+import { temporaryFolder } from "../../../support/temporaryFolder.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "gambrel-report-"));
 const run = join(folder, "run");
@@ -49,9 +50,9 @@ describe("gambrel report", () => {
     ["dossier.json", /its report is dossier\.html\. To draw it anew run gambrel size again/],
     ["plan.json", /there is no results\.json in it; name the folder of a finished run/],
   ])("draws nothing where there are no results: %s", async (file, told) => {
-    mkdirSync(join(folder, file.replace(".json", "")));
-    writeFileSync(join(folder, file.replace(".json", ""), file), "{}");
-    expect(await report([file.replace(".json", "")])).toMatchObject({ code: 2, err: expect.stringMatching(told) });
+    const left = temporaryFolder();
+    writeFileSync(join(left, file), "{}");
+    expect(await report([left])).toMatchObject({ code: 2, err: expect.stringMatching(told) });
   });
 
   it("gives other programs a workbook, a PDF and PNG charts when they are asked for", async () => {
