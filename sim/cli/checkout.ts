@@ -1,35 +1,34 @@
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
+import { existsSync, readdirSync, rmSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { newestSource } from "./newestSource.ts";
+import { buildFromSources, newestSource } from "./fromSources.ts";
 import { projectRoot } from "./project.ts";
 
-/**
- * Starts the program in a checkout: the sources are put together once for each state they are in, since reading a
- * thousand of them takes longer than a day does. Programs of earlier states stay for a day, because one may be running.
- */
-const root = projectRoot();
-const BUILDS = join(root, ".built");
 const DAY_MS = 24 * 3600 * 1000;
 
+/**
+ * The program of a checkout: its sources are put together once for each state they are in, since reading a thousand of them
+ * takes longer than a day does.
+ */
 async function program(): Promise<string> {
-  const folder = join(BUILDS, `program-${Math.round(newestSource(root, ["sim", "viz", "package.json"]))}`);
-  if (!existsSync(folder)) await build(folder);
-  return join(folder, "gambrel.js");
+  const root = projectRoot();
+  const builds = join(root, ".built");
+  const folder = join(builds, `program-${Math.round(newestSource(root, ["sim", "viz", "package.json"]))}`);
+  const file = join(folder, "gambrel.js");
+  if (!existsSync(file)) {
+    forgetOld(builds);
+    const config = join(root, "viz", "build", "program.config.ts");
+    await buildFromSources(config, folder, () => existsSync(file));
+  }
+  return file;
 }
 
-async function build(folder: string): Promise<void> {
-  mkdirSync(BUILDS, { recursive: true });
-  const fresh = mkdtempSync(join(BUILDS, "fresh-"));
-  const { build } = await import("vite");
-  const configFile = join(root, "viz", "build", "program.config.ts");
-  await build({ configFile, logLevel: "error", build: { outDir: fresh, emptyOutDir: true } });
-  for (const name of readdirSync(BUILDS).filter((each) => each.startsWith("program-")))
-    if (Date.now() - statSync(join(BUILDS, name)).mtimeMs > DAY_MS)
-      rmSync(join(BUILDS, name), { recursive: true, force: true });
-  // Another process may have been as quick.
-  if (existsSync(folder)) rmSync(fresh, { recursive: true, force: true });
-  else renameSync(fresh, folder);
+/** Programs of earlier states stay for a day, because one may be running. */
+function forgetOld(builds: string): void {
+  if (!existsSync(builds)) return;
+  const names = readdirSync(builds).filter((each) => each.startsWith("program-"));
+  for (const path of names.map((name) => join(builds, name)))
+    if (Date.now() - statSync(path).mtimeMs > DAY_MS) rmSync(path, { recursive: true, force: true });
 }
 
 await import(pathToFileURL(await program()).href);

@@ -1,13 +1,13 @@
 import { once } from "node:events";
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, statSync } from "node:fs";
+import { existsSync, readFileSync, statSync } from "node:fs";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
-import { basename, dirname, join } from "node:path";
+import { basename, join } from "node:path";
 import process from "node:process";
 import { readPlan, type TextFiles } from "../../asked/plan/index.ts";
 import { BadInput } from "../faults.ts";
+import { buildFromSources, newestSource } from "../fromSources.ts";
 import { type InputFile, loadPlan, readInputFile } from "../inputs.ts";
-import { newestSource } from "../newestSource.ts";
 import { projectRoot } from "../project.ts";
 import { CAUTION, interruption, type Terminal, untilInterrupted } from "../terminal.ts";
 
@@ -113,23 +113,8 @@ export async function builtPage(
   const isFresh = () => existsSync(page) && statSync(page).mtimeMs > newestSource(root, SOURCES);
   if (isFresh()) return page;
   say("Building the page from its sources: this takes some seconds, once.");
-  await build(config, folder, isFresh);
+  await buildFromSources(config, folder, isFresh);
   return page;
-}
-
-/** Where another process has finished the same work meanwhile, its page stays: somebody may be reading it. */
-async function build(configFile: string, folder: string, isFresh: () => boolean): Promise<void> {
-  mkdirSync(dirname(folder), { recursive: true });
-  const fresh = mkdtempSync(`${folder}-`);
-  try {
-    const vite = await import("vite");
-    await vite.build({ configFile, logLevel: "error", build: { outDir: fresh, emptyOutDir: true } });
-    if (isFresh()) return;
-    rmSync(folder, { recursive: true, force: true });
-    renameSync(fresh, folder);
-  } finally {
-    rmSync(fresh, { recursive: true, force: true });
-  }
 }
 
 /**
